@@ -1,0 +1,45 @@
+/** A closed book as its owner measures it. Lengths in mm. */
+export interface Book {
+  readonly leafHeight: number;
+  /** Fore-edge to gutter, as far as the leaf can be used. */
+  readonly leafWidth: number;
+  /** All leaves pressed together, without the boards. */
+  readonly blockThickness: number;
+  /** Sheets, not pages: one leaf has two pages. */
+  readonly leaves: number;
+  /** The leaf (1-based) whose recto is printed page 1. */
+  readonly pageOneLeaf: number;
+  /** The last printed page number. */
+  readonly lastPage: number;
+  readonly plates: readonly Plate[];
+  readonly direction: "ltr" | "rtl";
+  /** How far a board stands beyond the leaves. */
+  readonly square: number;
+  readonly boardThickness: number;
+}
+
+/** Unnumbered leaves bound in after a printed page. */
+export interface Plate {
+  readonly afterPage: number;
+  readonly leaves: number;
+}
+
+/** Thickness of one leaf in mm, T/N. */
+export function caliper(book: Book): number {
+  return book.blockThickness / book.leaves;
+}
+
+/** Outside this range of calipers (mm) the counts are almost always a mix-up of leaves and pages (common practice, no source). */
+export const PLAUSIBLE_CALIPER: readonly [number, number] = [0.04, 0.3];
+
+/** A sentence about a caliper that cannot be right, or nothing. */
+export function caliperDoubt(book: Book): string | undefined {
+  const one = caliper(book);
+  const [least, most] = PLAUSIBLE_CALIPER;
+  if (one >= least && one <= most) return undefined;
+  const hint =
+    one < least
+      ? `pages may have been counted instead of leaves: ${book.leaves} pages are ${Math.ceil(book.leaves / 2)} leaves`
+      : "measure the pressed leaves without the boards, and count every leaf";
+  return `one leaf would be ${one.toFixed(3)} mm thick (usual: ${least} to ${most.toFixed(2)} mm); ${hint}`;
+}

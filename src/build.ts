@@ -1,0 +1,32 @@
+import { existsSync, renameSync, rmSync } from "node:fs";
+import Eleventy from "@11ty/eleventy";
+import { KitError } from "./kit/message.ts";
+import { PrintError, printPackets } from "./print/print-packets.ts";
+import { publishFiles } from "./publish/publish-files.ts";
+import { openLibrary } from "./site/library.ts";
+
+/** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
+const BESIDE = ".cache/site";
+
+try {
+  const { views } = openLibrary(process.cwd());
+  for (const { kit, pattern, notes } of views) {
+    for (const warning of [...pattern.warnings, ...notes]) console.warn(`warning  ${kit.slug}: ${warning}`);
+  }
+  rmSync(BESIDE, { recursive: true, force: true });
+  const eleventy = new Eleventy("content", BESIDE, { configPath: ".eleventy.js", quietMode: true });
+  await eleventy.write();
+  publishFiles(BESIDE, views);
+  await printPackets(BESIDE, views);
+  rmSync("dist", { recursive: true, force: true });
+  renameSync(BESIDE, "dist");
+  console.log(`${views.length} ${views.length === 1 ? "kit" : "kits"} in dist: open dist/index.html`);
+} catch (error) {
+  if (existsSync(BESIDE)) rmSync(BESIDE, { recursive: true, force: true });
+  console.error(
+    error instanceof KitError || error instanceof PrintError
+      ? `\n${error.message}\n\nNothing was built; dist is as it was.`
+      : error,
+  );
+  process.exitCode = 1;
+}

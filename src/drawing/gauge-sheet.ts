@@ -1,0 +1,91 @@
+import type { Kit } from "../kit/kit.ts";
+import { formatLength, formatNumber, type LengthStyle } from "../units/length.ts";
+import { num, tag, text } from "./svg-text.ts";
+import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
+
+/** Beyond the deepest line the card goes on this far, mm, so that it can be held. */
+const GRIP = 14;
+const TOP = 18;
+
+/**
+ * A scoring gauge to cut out at true scale: its left edge goes flush with the fore-edge, each numbered line stands at its
+ * distance from it. Lines of the kit's levels are drawn full and carry the level's name; the gauge's other lines are thin.
+ */
+export function gaugeSheet(kit: Kit): string {
+  const style: LengthStyle = { units: kit.units, step: Math.min(kit.fit.markStep, 0.5) };
+  const lines = gaugeLines(kit);
+  const left = BAR_ROOM.left + 14;
+  const width = Math.max(...lines.map((line) => line.depth)) + GRIP;
+  const height = Math.min(SHEET.height - BAR_ROOM.foot - TOP - 6, kit.book.leafHeight);
+  const outline = `M${num(left, 3)} ${TOP}h${num(width, 3)}v${num(height, 3)}h${num(-width, 3)}z`;
+  return [
+    tag("path", { d: outline, fill: "none", stroke: "#000", "stroke-width": 0.35 }),
+    text(0, 0, "this edge flush with the fore-edge", {
+      "font-size": 3.2,
+      transform: `translate(${num(left - 2)} ${num(TOP + height / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    }),
+    ...lines.map((line) => gaugeLine(line, left, height, style)),
+    text(
+      left,
+      TOP - 6,
+      "Glue to card, cut along the full outline, prick a row of holes along each line and score through them.",
+      { "font-size": 3 },
+    ),
+    text(left, TOP - 2, `Lines: distance from the fore-edge. Cut: full outline. Score: dashed.`, { "font-size": 3 }),
+    calibration(kit.units),
+  ].join("");
+}
+
+interface GaugeLine {
+  readonly number: number | undefined;
+  readonly depth: number;
+  readonly levels: readonly string[];
+}
+
+function gaugeLines(kit: Kit): GaugeLine[] {
+  const own = kit.gaugeLines.map((depth, i) => ({
+    number: i + 1,
+    depth,
+    levels: kit.levels.filter((level) => level.line === i + 1).map((level) => level.name),
+  }));
+  const free = kit.levels
+    .filter((level) => level.line === undefined)
+    .map((level) => ({ number: undefined, depth: level.depth, levels: [level.name] }));
+  return [...own, ...free].sort((a, b) => a.depth - b.depth);
+}
+
+function gaugeLine(line: GaugeLine, left: number, height: number, style: LengthStyle): string {
+  const x = left + line.depth;
+  const used = line.levels.length > 0;
+  const holes = Array.from({ length: Math.floor(height / 20) }, (_, i) =>
+    tag("circle", {
+      cx: x,
+      cy: TOP + 10 + i * 20,
+      r: 0.5,
+      fill: used ? "#000" : "none",
+      stroke: "#000",
+      "stroke-width": 0.15,
+    }),
+  );
+  const label = `${line.number === undefined ? "" : `line ${line.number} · `}${formatLength(line.depth, style)}${used ? ` · ${line.levels.join(", ")}` : ""}`;
+  return [
+    tag("path", {
+      d: `M${num(x, 3)} ${TOP}v${num(height, 3)}`,
+      fill: "none",
+      stroke: "#000",
+      "stroke-width": used ? 0.3 : 0.15,
+      "stroke-dasharray": used ? "3.6 0.9" : "1.8 0.9",
+    }),
+    ...holes,
+    text(0, 0, label, {
+      "font-size": used ? 3.4 : 2.8,
+      "font-weight": used ? 600 : 400,
+      transform: `translate(${num(x - 0.9)} ${num(TOP + 56)}) rotate(-90)`,
+    }),
+    text(x, TOP + height + 4, line.number === undefined ? formatNumber(line.depth, style) : String(line.number), {
+      "font-size": 3.2,
+      "text-anchor": "middle",
+    }),
+  ].join("");
+}

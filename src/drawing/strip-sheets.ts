@@ -1,0 +1,132 @@
+import type { Kit } from "../kit/kit.ts";
+import { type Pattern, type PatternLeaf, pictureLeaves } from "../pattern/pattern.ts";
+import { benchCutDepth } from "../plan/bench.ts";
+import { formatDepth, formatLength, type LengthStyle, roundTo } from "../units/length.ts";
+import { num, tag, text } from "./svg-text.ts";
+import { paperTone } from "./tone.ts";
+import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
+
+const STRIP = 7;
+/** The tab that carries the leaf's name and hooks over the edge it is measured from, mm. */
+const TAB = 13;
+const TITLE = 5;
+/** Strip parts overlap by this much where a leaf is higher than the sheet. */
+const OVERLAP = 20;
+
+/** A stretch of the leaf that one sheet shows, mm from the head. */
+export interface StripPart {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Marking strips at true scale: the drawing of one sheet, and what it holds. */
+export interface StripSheet {
+  readonly drawing: string;
+  readonly first: PatternLeaf;
+  readonly last: PatternLeaf;
+  readonly part: StripPart;
+  readonly partNumber: number;
+  readonly parts: number;
+}
+
+/**
+ * A strip for each picture leaf, to be laid along its fore-edge with the tab over the head edge. Border leaves are folded
+ * whole and need none. Where the marks reach further than the sheet, the strips come in parts that overlap.
+ */
+export function stripSheets(kit: Kit, pattern: Pattern): StripSheet[] {
+  const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
+  const leaves = pictureLeaves(pattern);
+  const parts = stripParts(pattern);
+  const most = Math.floor((SHEET.width - BAR_ROOM.left - 4) / STRIP);
+  const sheets = Math.ceil(leaves.length / most);
+  const each = Math.ceil(leaves.length / sheets);
+  return parts.flatMap((part, p) =>
+    Array.from({ length: sheets }, (_, i) => {
+      const chosen = leaves.slice(i * each, (i + 1) * each);
+      const strips = chosen.map((leaf, n) => strip(leaf, BAR_ROOM.left + 4 + n * STRIP, part, pattern, style));
+      const drawing = heading(style, part, p) + strips.join("") + calibration(kit.units);
+      return { drawing, first: chosen[0]!, last: chosen.at(-1)!, part, partNumber: p + 1, parts: parts.length };
+    }),
+  );
+}
+
+/** One part where the marks fit on the sheet, otherwise as many as it takes. */
+function stripParts(pattern: Pattern): StripPart[] {
+  const room = SHEET.height - BAR_ROOM.foot - TITLE - TAB - 4;
+  const lastMark = Math.max(0, ...pattern.leaves.flatMap((leaf) => leaf.cuts.map((cut) => cut.at)));
+  const end = Math.min(pattern.book.leafHeight, lastMark + 8);
+  const parts: StripPart[] = [];
+  for (let from = 0; parts.length === 0 || parts.at(-1)!.to < end; from += roundTo(room - OVERLAP, 10)) {
+    parts.push({ from, to: Math.min(from + room, end) });
+  }
+  return parts;
+}
+
+function heading(style: LengthStyle, part: StripPart, p: number): string {
+  const words =
+    p === 0
+      ? "Cut the strips apart, fold the tab back over the leaf’s head edge and copy the marks. Arrow: cut depth from the fore-edge."
+      : `Second part: lay the strip’s top line on your own mark at ${formatLength(part.from, style)} from the head. Arrow: cut depth from the fore-edge.`;
+  return text(BAR_ROOM.left + 4, 3, words, { "font-size": 3 });
+}
+
+function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, style: LengthStyle): string {
+  const top = TITLE + TAB - part.from;
+  const spans = leaf.spans.filter((span) => span.to > part.from && span.from < part.to);
+  const fields = spans.map((span) => {
+    const from = Math.max(span.from, part.from);
+    const to = Math.min(span.to, part.to);
+    const label =
+      to - from >= 4
+        ? text(x + 1, top + (from + to) / 2 + 1.1, String(span.level), { "font-size": 3.2, "font-weight": 600 })
+        : "";
+    return (
+      tag("rect", {
+        x,
+        y: top + from,
+        width: STRIP,
+        height: to - from,
+        fill: stripTone(span.level, pattern.levels.length),
+      }) + label
+    );
+  });
+  const marks = leaf.cuts
+    .filter((cut) => cut.at >= part.from && cut.at <= part.to)
+    .map((cut) => mark(cut.at, formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top));
+  const page = leaf.bookPage === null ? "no p." : `p. ${leaf.bookPage}`;
+  return [
+    ...fields,
+    tag("path", {
+      d: `M${num(x)} ${TITLE}h${STRIP}v${num(TAB + part.to - part.from)}h${-STRIP}z`,
+      fill: "none",
+      stroke: "#000",
+      "stroke-width": 0.13,
+    }),
+    tag("path", {
+      d: `M${num(x)} ${TITLE + TAB}h${STRIP}`,
+      stroke: "#000",
+      "stroke-width": 0.35,
+      "stroke-dasharray": part.from === 0 ? "1.4 0.7" : undefined,
+    }),
+    text(x + STRIP / 2, TITLE + 4, String(leaf.leaf), {
+      "font-size": 3.4,
+      "font-weight": 700,
+      "text-anchor": "middle",
+    }),
+    text(x + STRIP / 2, TITLE + 8, page, { "font-size": 2.5, "text-anchor": "middle" }),
+    text(x + STRIP / 2, TITLE + 11.4, `(${leaf.patternPage})`, { "font-size": 2.5, "text-anchor": "middle" }),
+    ...marks,
+  ].join("");
+}
+
+function mark(at: number, cut: string, x: number, top: number): string {
+  return (
+    tag("path", { d: `M${num(x)} ${num(top + at, 3)}h${STRIP}`, stroke: "#000", "stroke-width": 0.25 }) +
+    text(x + STRIP - 0.4, top + at + 2.5, `→${cut}`, { "font-size": 2.4, "text-anchor": "end" })
+  );
+}
+
+/** Pale enough to read on and to spare ink; the number in the field says the level too. */
+function stripTone(level: number, levels: number): string {
+  return paperTone(((level - 1) / Math.max(1, levels - 1)) * 0.6, 1);
+}

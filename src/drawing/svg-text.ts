@@ -1,0 +1,31 @@
+/** Small helpers to write SVG as text. Numbers are millimetres, kept to 0.01 unless said otherwise. */
+
+export function num(value: number, decimals = 2): string {
+  return String(Number(value.toFixed(decimals)) + 0);
+}
+
+export function escapeXml(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}
+
+/** Attributes in the order given; undefined ones are left out, numbers are written with `num`. */
+export function tag(
+  name: string,
+  attributes: Readonly<Record<string, string | number | undefined>>,
+  content = "",
+): string {
+  const written = Object.entries(attributes)
+    .filter(([, value]) => value !== undefined)
+    .map(([key, value]) => ` ${key}="${typeof value === "number" ? num(value) : escapeXml(value as string)}"`)
+    .join("");
+  return content === "" ? `<${name}${written}/>` : `<${name}${written}>${content}</${name}>`;
+}
+
+export function text(
+  x: number,
+  y: number,
+  content: string,
+  attributes: Readonly<Record<string, string | number | undefined>> = {},
+): string {
+  return tag("text", { x, y, ...attributes }, escapeXml(content));
+}

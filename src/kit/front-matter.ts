@@ -1,0 +1,79 @@
+import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseDocument } from "yaml";
+import { KitError, type KitMessage } from "./message.ts";
+
+export interface Place {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** The YAML between the two `---` lines, and the Markdown after them, with places in the file. */
+export interface FrontMatterFile {
+  readonly value: unknown;
+  readonly body: string;
+  /** Place of a field, or of the nearest field around it that exists; of the key itself with `key`. */
+  readonly placeOf: (path: readonly PropertyKey[], key?: string) => Place;
+}
+
+/** @throws KitError when there is no front matter or it is not YAML. */
+export function readFrontMatter(file: string, text: string): FrontMatterFile {
+  const match = /^---[ \t]*\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text.replace(/^\uFEFF/, ""));
+  if (!match) {
+    throw new KitError([
+      message(
+        file,
+        { line: 1, column: 1 },
+        "no front matter",
+        "a block of YAML between two lines of ---",
+        "start the file with ---, the kit's fields, and --- again",
+      ),
+    ]);
+  }
+  const lines = new LineCounter();
+  const document = parseDocument(match[1]!, { lineCounter: lines });
+  const placeAt = (offset: number): Place => {
+    const { line, col } = lines.linePos(offset);
+    return { line: line + 1, column: col };
+  };
+  if (document.errors.length > 0) {
+    throw new KitError(
+      document.errors.map((error) =>
+        message(
+          file,
+          placeAt(error.pos[0]),
+          error.message.split("\n")[0]!.replace(/ at line \d+.*$/, ""),
+          "well-formed YAML",
+          "correct the YAML here",
+        ),
+      ),
+    );
+  }
+  return {
+    value: document.toJS() ?? {},
+    body: text.slice(match[0].length + (text.startsWith("\uFEFF") ? 1 : 0)),
+    placeOf: (path, key) => placeAt(offsetOf(document, path, key)),
+  };
+}
+
+function offsetOf(document: Document, path: readonly PropertyKey[], key: string | undefined): number {
+  let node: unknown = document.contents;
+  let offset = 0;
+  for (const step of key === undefined ? path : [...path, key]) {
+    const pair = isMap(node)
+      ? node.items.find((item) => isPair(item) && isScalar(item.key) && String(item.key.value) === String(step))
+      : undefined;
+    if (pair && isNode(pair.key) && pair.key.range) offset = pair.key.range[0];
+    const next: unknown = pair
+      ? pair.value
+      : isNode(node) && "get" in node
+        ? (node as { get(key: unknown, keep: boolean): unknown }).get(step, true)
+        : undefined;
+    if (!isNode(next)) break;
+    if (!pair && next.range) offset = next.range[0];
+    node = next;
+  }
+  return offset;
+}
+
+function message(file: string, place: Place, given: string, allowed: string, remedy: string): KitMessage {
+  return { file, ...place, field: "front matter", given, allowed, remedy };
+}

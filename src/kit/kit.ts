@@ -1,0 +1,88 @@
+import type { Book } from "../book/book.ts";
+import type { View } from "../fan/front.ts";
+import type { LevelMap } from "../picture/level-map.ts";
+import type { UnitSystem } from "../units/length.ts";
+
+/** A depth of the picture. Kits list levels front to back; level 1 is the first. */
+export interface Level {
+  readonly name: string;
+  /** mm from the fore-edge. */
+  readonly depth: number;
+  /** Gauge line number (1-based) that the kit named, or that stands at this depth. */
+  readonly line: number | undefined;
+  readonly background: boolean;
+}
+
+export type FoldStyle = "single" | "stepped";
+
+/** What the kit asks of the fit. Lengths mm, opening radians. */
+export interface FitWish {
+  readonly borderLeaves: readonly [number, number];
+  readonly pictureLeaves: "fill" | "solve" | number;
+  /** Head edge to the picture's top; undefined centres the picture on the leaf. */
+  readonly head: number | undefined;
+  readonly height: "solve" | number;
+  readonly opening: "solve" | number;
+  readonly view: View;
+  readonly spine: "flat" | "rounded";
+  readonly markStep: number;
+  readonly leastTab: number;
+  readonly foldStyle: FoldStyle;
+  /** Paper to leave between the end of a flap and the gutter. */
+  readonly gutterClearance: number;
+  /** Leaf thicknesses that a springy flap counts, κ. */
+  readonly flapBulk: number;
+  /** Most leaves worked before a pause. */
+  readonly batch: number;
+  /** Leaves (1-based in the book) that were skipped or torn; the picture closes over the ones after. */
+  readonly lostLeaves: readonly number[];
+}
+
+/** Seconds of work for one of each; estimates of the kit's author. */
+export interface Rates {
+  readonly leaf: number;
+  readonly score: number;
+  readonly mark: number;
+  readonly cut: number;
+  readonly fold: number;
+  readonly check: number;
+  readonly tack: number;
+}
+
+export interface OwnSupply {
+  readonly item: string;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly price: number | undefined;
+}
+
+/** Whose picture it is, shown with the kit. */
+export interface Credit {
+  readonly work: string;
+  readonly licence: string;
+  readonly source: string;
+  readonly url: string | undefined;
+}
+
+/** A kit as its author states it, every length in mm, every default filled in. */
+export interface Kit {
+  readonly slug: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly units: UnitSystem;
+  readonly credit: Credit | undefined;
+  readonly levels: readonly Level[];
+  readonly gaugeLines: readonly number[];
+  /** Thickness of one of the maker's own packing tiles, mm. */
+  readonly gaugeTile: number | undefined;
+  readonly book: Book;
+  readonly fit: FitWish;
+  readonly rates: Rates;
+  readonly supplies: readonly OwnSupply[];
+  readonly picture: LevelMap;
+}
+
+/** Number (1-based) of the background level. */
+export function backgroundLevel(levels: readonly Level[]): number {
+  return levels.findIndex((level) => level.background) + 1;
+}

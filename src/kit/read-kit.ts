@@ -1,0 +1,185 @@
+import { existsSync, readdirSync, readFileSync, realpathSync } from "node:fs";
+import { extname, join, relative, resolve, sep } from "node:path";
+import { computePattern } from "../pattern/compute.ts";
+import type { Pattern } from "../pattern/pattern.ts";
+import type { LevelMap } from "../picture/level-map.ts";
+import { PictureError, readSvg } from "../picture/read-svg.ts";
+import { Problem } from "../problem.ts";
+import { toRadians } from "../units/angle.ts";
+import { MM_PER_INCH } from "../units/length.ts";
+import { assignLevels } from "./assign-levels.ts";
+import { type FrontMatterFile, readFrontMatter } from "./front-matter.ts";
+import type { Kit, Level } from "./kit.ts";
+import { KitError, type KitMessage } from "./message.ts";
+import { checkWishes, resolveLevels } from "./resolve.ts";
+import { type FrontMatter, frontMatter } from "./schema.ts";
+import { fieldName, schemaMessages } from "./schema-messages.ts";
+
+/** A kit folder, read and computed. */
+export interface KitFolder {
+  readonly kit: Kit;
+  readonly pattern: Pattern;
+  /** The author's own telling, Markdown. */
+  readonly body: string;
+  /** What the picture holds that does not count, in sentences. */
+  readonly pictureNotes: readonly string[];
+}
+
+/**
+ * Reads every folder under `root` (…/kits) and computes its pattern.
+ * @throws KitError with the messages of all kits that cannot be built.
+ */
+export function readKits(root: string, base: string): KitFolder[] {
+  const kits: KitFolder[] = [];
+  const messages: KitMessage[] = [];
+  for (const entry of existsSync(root) ? readdirSync(root, { withFileTypes: true }) : []) {
+    if (!entry.isDirectory()) continue;
+    try {
+      kits.push(readKit(join(root, entry.name), base));
+    } catch (error) {
+      if (!(error instanceof KitError)) throw error;
+      messages.push(...error.messages);
+    }
+  }
+  if (messages.length > 0) throw new KitError(messages);
+  return kits.sort((a, b) => a.kit.title.localeCompare(b.kit.title, "en"));
+}
+
+/** @throws KitError with one message for each thing wrong. */
+export function readKit(folder: string, base: string): KitFolder {
+  const file = relative(base, join(folder, "index.md")).split(sep).join("/");
+  const slug = folder.split(sep).at(-1)!;
+  const whole = { file, line: undefined, column: undefined, field: "kit folder" };
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug)) {
+    throw new KitError([
+      {
+        ...whole,
+        given: `folder "${slug}"`,
+        allowed: "small letters, digits and single hyphens",
+        remedy: "rename the folder",
+      },
+    ]);
+  }
+  if (!existsSync(join(folder, "index.md"))) {
+    throw new KitError([
+      {
+        ...whole,
+        given: "no index.md in the folder",
+        allowed: "a kit folder holds index.md and its picture",
+        remedy: "add index.md or remove the folder",
+      },
+    ]);
+  }
+  const front = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
+  const parsed = frontMatter.safeParse(front.value);
+  if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues));
+  return atPlace(file, front, () => {
+    checkWishes(parsed.data);
+    const levels = resolveLevels(parsed.data);
+    const { map, notes } = readPicture(folder, base, parsed.data, levels);
+    const kit = toKit(slug, parsed.data, levels, map);
+    return { kit, pattern: computePattern(kit), body: front.body, pictureNotes: notes };
+  });
+}
+
+/** Gives a Problem its place in the file. */
+function atPlace<T>(file: string, front: FrontMatterFile, make: () => T): T {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const path = error.field.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+    const { given, allowed, remedy } = error;
+    throw new KitError([{ file, ...front.placeOf(path), field: fieldName(path), given, allowed, remedy }]);
+  }
+}
+
+function readPicture(
+  folder: string,
+  base: string,
+  data: FrontMatter,
+  levels: readonly Level[],
+): { map: LevelMap; notes: string[] } {
+  const path = pictureFile(folder, data.picture.file);
+  const file = relative(base, path).split(sep).join("/");
+  try {
+    const picture = readSvg(readFileSync(path, "utf8"));
+    return {
+      map: assignLevels(picture, data.picture.levels, levels, file),
+      notes: picture.notes.map((note) => `${file}:${note.line}: ${note.message}`),
+    };
+  } catch (error) {
+    if (!(error instanceof PictureError)) throw error;
+    throw new KitError([
+      {
+        file,
+        line: error.line,
+        column: undefined,
+        field: "picture",
+        given: error.message,
+        allowed: "filled shapes, paths, groups and use, as the README's reference lists them",
+        remedy: "change this element in your drawing program and save again",
+      },
+    ]);
+  }
+}
+
+function pictureFile(folder: string, name: string): string {
+  const path = resolve(folder, name);
+  const inside = (child: string): boolean => child.startsWith(realpathSync(folder) + sep);
+  const problem = (given: string, allowed: string, remedy: string): Problem =>
+    new Problem("picture.file", { given, allowed, remedy });
+  if (!path.startsWith(resolve(folder) + sep))
+    throw problem(
+      `"${name}" is outside the kit folder`,
+      "a file in the kit folder",
+      "copy the picture beside index.md",
+    );
+  if (!existsSync(path)) {
+    const svgs = readdirSync(folder).filter((entry) => extname(entry).toLowerCase() === ".svg");
+    throw problem(
+      `"${name}" is not there`,
+      `a file in the kit folder${svgs.length > 0 ? ` (it holds ${svgs.join(", ")})` : ""}`,
+      "correct the name or add the file",
+    );
+  }
+  if (!inside(realpathSync(path)))
+    throw problem(
+      `"${name}" is a link to a file outside the kit folder`,
+      "a file in the kit folder",
+      "copy the picture beside index.md",
+    );
+  if (extname(path).toLowerCase() !== ".svg")
+    throw problem(
+      `"${name}" is not an SVG file`,
+      "an SVG picture (.svg)",
+      "draw the levels as filled shapes and save them as SVG",
+    );
+  return path;
+}
+
+function toKit(slug: string, data: FrontMatter, levels: readonly Level[], picture: LevelMap): Kit {
+  const { book, fit } = data;
+  const plateLeaves = book.plates.reduce((sum, plate) => sum + plate.leaves, 0);
+  const lastPage = book.lastPage ?? 2 * (book.leaves - book.pageOneLeaf + 1 - plateLeaves);
+  return {
+    slug,
+    title: data.title,
+    summary: data.summary,
+    units: data.units,
+    credit: data.credit && { ...data.credit, url: data.credit.url },
+    levels,
+    gaugeLines: data.gauge?.lines ?? levels.map((level) => level.depth),
+    gaugeTile: data.gauge?.tile,
+    book: { ...book, lastPage },
+    fit: {
+      ...fit,
+      head: fit.head,
+      opening: fit.opening === undefined || fit.opening === "solve" ? "solve" : toRadians(fit.opening),
+      markStep: fit.markStep ?? (data.units === "mm" ? 0.5 : MM_PER_INCH / 32),
+    },
+    rates: data.rates,
+    supplies: data.supplies.map((supply) => ({ ...supply, price: supply.price })),
+    picture,
+  };
+}

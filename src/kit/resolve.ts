@@ -1,0 +1,121 @@
+import { Problem } from "../problem.ts";
+import { tidy } from "../units/length.ts";
+import type { Level } from "./kit.ts";
+import type { FrontMatter } from "./schema.ts";
+
+/** One of picture leaves, height and opening follows from the others; an opening beyond flat needs a piece to walk round. @throws Problem */
+export function checkWishes(data: FrontMatter): void {
+  const { fit, book } = data;
+  const solved = (["pictureLeaves", "height", "opening"] as const).filter((key) => fit[key] === "solve");
+  if (solved.length > 1) {
+    throw new Problem(`fit.${solved[1]}`, {
+      given: `${solved.join(" and ")} are both "solve"`,
+      allowed: "one of pictureLeaves, height and opening can be solved, from the other two",
+      remedy: `state ${solved.slice(1).join(" and ")}`,
+    });
+  }
+  if (fit.opening === undefined && solved.length > 0) {
+    throw new Problem("fit.opening", {
+      given: `not given, while ${solved[0]} is "solve"`,
+      allowed: "degrees, 5 to 180",
+      remedy: "state the opening, or let opening be the one that is solved",
+    });
+  }
+  if (typeof fit.opening === "number" && fit.opening > 180 && fit.view === "front") {
+    throw new Problem("fit.opening", {
+      given: `given ${fit.opening}`,
+      allowed: "5 to 180 degrees with view: front",
+      remedy: "lower it, or use view: along for a piece read while walking round",
+    });
+  }
+  if (book.lastPage === undefined && book.leaves < book.pageOneLeaf) {
+    throw new Problem("book.pageOneLeaf", {
+      given: `given ${book.pageOneLeaf}`,
+      allowed: `a leaf of the book, 1 to ${book.leaves}`,
+      remedy: "count again from the first leaf",
+    });
+  }
+  for (const [i, plate] of book.plates.entries()) {
+    if (book.lastPage === undefined || plate.afterPage <= book.lastPage) continue;
+    throw new Problem(`book.plates.${i}.afterPage`, {
+      given: `given ${plate.afterPage}`,
+      allowed: `a printed page, 1 to ${book.lastPage}`,
+      remedy: "leaves after the last page need no entry: they are unnumbered end leaves",
+    });
+  }
+}
+
+/** The levels with their depths, checked. @throws Problem */
+export function resolveLevels(data: FrontMatter): Level[] {
+  const lines = data.gauge?.lines ?? [];
+  lines.forEach((line, i) => {
+    if (i > 0 && line <= lines[i - 1]!) {
+      throw new Problem(`gauge.lines.${i}`, {
+        given: `${tidy(line, 2)} mm after ${tidy(lines[i - 1]!, 2)} mm`,
+        allowed: "lines further and further from the fore-edge",
+        remedy: "put the lines in order",
+      });
+    }
+  });
+  const levels = data.levels.map((level, i): Level => {
+    const depth = depthOf(level, i, lines);
+    const line = level.line ?? numberOfLine(lines.length > 0 ? lines : undefined, depth, i);
+    return { name: level.name, depth, line, background: level.background ?? false };
+  });
+  levels.forEach((level, i) => {
+    const before = levels[i - 1];
+    if (before && level.depth <= before.depth) {
+      throw new Problem(`levels.${i}`, {
+        given: `"${level.name}" at ${tidy(level.depth, 2)} mm after "${before.name}" at ${tidy(before.depth, 2)} mm`,
+        allowed: "depths that increase from the first level (front) to the last (back)",
+        remedy: "put the levels in order or deepen this one",
+      });
+    }
+    if (levels.findIndex((other) => other.name === level.name) !== i) {
+      throw new Problem(`levels.${i}.name`, {
+        given: `a second level "${level.name}"`,
+        allowed: "a name of its own for each level",
+        remedy: "rename one of them",
+      });
+    }
+  });
+  const backgrounds = levels.filter((level) => level.background);
+  if (backgrounds.length !== 1) {
+    throw new Problem("levels", {
+      given: `${backgrounds.length} levels with background: true`,
+      allowed: "exactly one, the level that stands where no shape is",
+      remedy: backgrounds.length === 0 ? "add background: true to one level" : "leave it on one level only",
+    });
+  }
+  return levels;
+}
+
+function depthOf(level: FrontMatter["levels"][number], i: number, lines: readonly number[]): number {
+  if ((level.depth === undefined) === (level.line === undefined)) {
+    throw new Problem(`levels.${i}`, {
+      given: level.depth === undefined ? "neither depth nor line" : "both depth and line",
+      allowed: "one of them: depth (a length) or line (a number of gauge.lines)",
+      remedy: level.depth === undefined ? "add depth or line" : "remove one",
+    });
+  }
+  if (level.depth !== undefined) return level.depth;
+  const depth = lines[level.line! - 1];
+  if (depth === undefined) {
+    throw new Problem(`levels.${i}.line`, {
+      given: `given ${level.line}`,
+      allowed:
+        lines.length > 0
+          ? `1 to ${lines.length}, the lines of gauge.lines`
+          : "a line of gauge.lines, and there are none",
+      remedy: "correct the number or add the line to gauge.lines",
+    });
+  }
+  return depth;
+}
+
+/** Without a gauge of its own, a kit's levels are its gauge. */
+function numberOfLine(lines: readonly number[] | undefined, depth: number, i: number): number | undefined {
+  if (!lines) return i + 1;
+  const index = lines.findIndex((line) => Math.abs(line - depth) < 1e-6);
+  return index < 0 ? undefined : index + 1;
+}

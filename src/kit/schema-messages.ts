@@ -1,0 +1,89 @@
+import leven from "leven";
+import type { z } from "zod";
+import type { FrontMatterFile } from "./front-matter.ts";
+import type { KitMessage } from "./message.ts";
+import { kitJsonSchema } from "./schema.ts";
+
+type Issue = z.core.$ZodIssue;
+type JsonSchema = {
+  properties?: Record<string, JsonSchema>;
+  items?: JsonSchema;
+  prefixItems?: JsonSchema[];
+  additionalProperties?: JsonSchema | boolean;
+  description?: string;
+};
+
+/** Turns what the schema found into one message each, with places and what is allowed. */
+export function schemaMessages(file: string, front: FrontMatterFile, issues: readonly Issue[]): KitMessage[] {
+  const schema = kitJsonSchema() as JsonSchema;
+  return issues.flatMap((issue) => {
+    if (issue.code === "unrecognized_keys")
+      return issue.keys.map((key) => unknownKey(file, front, schema, issue.path, key));
+    return [wrongValue(file, front, schema, issue)];
+  });
+}
+
+function wrongValue(file: string, front: FrontMatterFile, schema: JsonSchema, issue: Issue): KitMessage {
+  const given = valueAt(front.value, issue.path);
+  const detail = given === undefined ? undefined : lengthDetail(issue);
+  return {
+    file,
+    ...front.placeOf(issue.path),
+    field: fieldName(issue.path),
+    given: given === undefined ? "not given" : `given ${JSON.stringify(given)}${detail ? `, which ${detail}` : ""}`,
+    allowed: (schemaAt(schema, issue.path)?.description ?? issue.message).replace(/\.$/, ""),
+    remedy: given === undefined ? `add ${String(issue.path.at(-1) ?? "the front matter")}` : "correct this value",
+  };
+}
+
+function unknownKey(
+  file: string,
+  front: FrontMatterFile,
+  schema: JsonSchema,
+  path: readonly PropertyKey[],
+  key: string,
+): KitMessage {
+  const known = Object.keys(schemaAt(schema, path)?.properties ?? {});
+  const nearest = known.toSorted((a, b) => leven(a, key) - leven(b, key))[0];
+  const close = nearest !== undefined && leven(nearest, key) <= Math.max(2, key.length / 3);
+  return {
+    file,
+    ...front.placeOf(path, key),
+    field: fieldName([...path, key]),
+    given: `unknown key "${key}"`,
+    allowed: known.join(", "),
+    remedy: close ? `write "${nearest}"` : "remove it, or use one of the keys that are allowed",
+  };
+}
+
+/** What our own length reader said, also when it stands inside a choice. */
+function lengthDetail(issue: Issue): string | undefined {
+  if (issue.code === "custom") return issue.message;
+  if (issue.code !== "invalid_union") return undefined;
+  return issue.errors.flat().find((inner) => inner.code === "custom")?.message;
+}
+
+function schemaAt(schema: JsonSchema, path: readonly PropertyKey[]): JsonSchema | undefined {
+  let at: JsonSchema | undefined = schema;
+  for (const step of path) {
+    const extra: JsonSchema | undefined =
+      typeof at?.additionalProperties === "object" ? at.additionalProperties : undefined;
+    at = typeof step === "number" ? (at?.prefixItems?.[step] ?? at?.items) : (at?.properties?.[String(step)] ?? extra);
+  }
+  return at;
+}
+
+function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (at, step) => (at === null || typeof at !== "object" ? undefined : (at as Record<PropertyKey, unknown>)[step]),
+    value,
+  );
+}
+
+/** `levels.1.depth` as people count: `levels[2].depth`. */
+export function fieldName(path: readonly PropertyKey[]): string {
+  if (path.length === 0) return "front matter";
+  return path
+    .map((step, i) => (typeof step === "number" ? `[${step + 1}]` : `${i > 0 ? "." : ""}${String(step)}`))
+    .join("");
+}

@@ -1,0 +1,229 @@
+import { z } from "zod";
+import { LENGTH_HELP, LengthError, parseLength } from "../units/length.ts";
+
+/**
+ * The front matter of a kit, as authors write it. Descriptions say what is allowed: they appear in error messages,
+ * in the published JSON Schema and so in editors.
+ */
+
+/** A length in mm, from a number or a text with a unit. Bounds in mm, inclusive. */
+function length(description: string, least: number, most: number): z.ZodType<number, number | string> {
+  return z
+    .union([z.number(), z.string()])
+    .transform((value, context) => {
+      try {
+        const mm = parseLength(value);
+        if (mm >= least && mm <= most) return mm;
+        context.addIssue({ code: "custom", message: `is ${mm} mm, outside ${least} to ${most} mm` });
+      } catch (error) {
+        if (!(error instanceof LengthError)) throw error;
+        context.addIssue({ code: "custom", message: error.message, params: { allowed: LENGTH_HELP } });
+      }
+      return z.NEVER;
+    })
+    .meta({ description: `${description} A length of ${least} to ${most} mm: ${LENGTH_HELP}.` });
+}
+
+function count(description: string, least: number, most: number): z.ZodNumber {
+  return z
+    .number()
+    .int()
+    .min(least)
+    .max(most)
+    .meta({ description: `${description} A whole number, ${least} to ${most}.` });
+}
+
+function words(description: string): z.ZodString {
+  return z
+    .string()
+    .trim()
+    .min(1)
+    .meta({ description: `${description} Text.` });
+}
+
+function seconds(description: string): z.ZodNumber {
+  return z
+    .number()
+    .min(0)
+    .max(3600)
+    .meta({ description: `${description} Seconds, 0 to 3600.` });
+}
+
+const choice = <const T extends readonly [string, ...string[]]>(description: string, values: T) =>
+  z.enum(values).meta({ description: `${description} One of: ${values.join(", ")}.` });
+
+const solvable = z.literal("solve");
+
+const picture = z
+  .strictObject({
+    file: words("The SVG picture beside index.md, as a path inside the kit folder."),
+    levels: z
+      .record(
+        z.string(),
+        z
+          .array(z.string().regex(/^#\S+$/))
+          .min(1)
+          .meta({ description: 'Ids of shapes or groups, each with its #: ["#rim", "#wave"].' }),
+      )
+      .meta({ description: "Which shapes belong to which level: a level's name and the ids under it." }),
+  })
+  .meta({ description: "Where the picture is and which of its shapes lie at which level." });
+
+const level = z
+  .strictObject({
+    name: words("The level's name, used on page and packet."),
+    depth: length("Distance of the fold from the fore-edge.", 1, 200).optional(),
+    line: count("Number of a gauge line, 1 for the first of gauge.lines.", 1, 40).optional(),
+    background: z
+      .boolean()
+      .optional()
+      .meta({ description: "true on the level that stands where no shape is. true or false." }),
+  })
+  .meta({ description: "A depth of the picture: name, and either depth or line." });
+
+const gauge = z
+  .strictObject({
+    lines: z
+      .array(length("Distance of a gauge line from the fore-edge.", 1, 200))
+      .min(1)
+      .max(40)
+      .meta({ description: "Distances of the gauge's lines from the fore-edge, line 1 first, increasing." }),
+    tile: length("Thickness of one of your own packing tiles, for the support table.", 0.1, 50).optional(),
+  })
+  .meta({ description: "The scoring gauge: its lines, and the tiles that support the working side." });
+
+const plate = z
+  .strictObject({
+    afterPage: count("Printed page that the plates follow.", 1, 10000),
+    leaves: count("How many unnumbered leaves.", 1, 500),
+  })
+  .meta({ description: "Unnumbered leaves bound in after a printed page." });
+
+const book = z
+  .strictObject({
+    leafHeight: length("Head to tail of a leaf.", 40, 600),
+    leafWidth: length("Fore-edge to gutter, as far as the leaf can be used.", 30, 500),
+    blockThickness: length("All leaves pressed together, without the boards.", 1, 200),
+    leaves: count("Leaves of the book (a leaf is two pages).", 4, 3000),
+    pageOneLeaf: count("The leaf whose front carries printed page 1, counted from 1.", 1, 3000).default(1),
+    lastPage: count("The last printed page number.", 1, 10000).optional(),
+    plates: z
+      .array(plate)
+      .default([])
+      .meta({ description: "Unnumbered leaves between the pages; [] where there are none." }),
+    direction: choice("Reading direction.", ["ltr", "rtl"]).default("ltr"),
+    square: length("How far a board stands beyond the leaves.", 0, 20).default(3),
+    boardThickness: length("Thickness of one board.", 0, 10).default(2.5),
+  })
+  .meta({ description: "The closed book's measurements." });
+
+const fit = z
+  .strictObject({
+    borderLeaves: z
+      .tuple([count("Whole leaves before the picture.", 0, 1000), count("Whole leaves after the picture.", 0, 1000)])
+      .default([10, 10])
+      .meta({ description: "Whole leaves before and after the picture, folded at the background depth: [12, 12]." }),
+    pictureLeaves: z
+      .union([
+        choice("fill: all between the borders; solve: as many as the shape needs.", ["fill", "solve"]),
+        count("Picture leaves.", 2, 3000),
+      ])
+      .default("fill")
+      .meta({ description: "Leaves that carry the picture: fill, solve, or a whole number from 2." }),
+    head: length(
+      "Head edge to the picture's top, on the front level. Left out: the picture is centred.",
+      0,
+      600,
+    ).optional(),
+    height: z
+      .union([solvable, length("Displayed height of the picture.", 5, 600)])
+      .meta({ description: `Displayed height of the picture: solve, or ${LENGTH_HELP}.` }),
+    opening: z
+      .union([solvable, z.number().min(5).max(360)])
+      .optional()
+      .meta({ description: "Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve." }),
+    view: choice("front: true shape as seen from the front; along: for pieces read while walking round.", [
+      "front",
+      "along",
+    ]).default("front"),
+    spine: choice("How the spine lies in the opened book.", ["flat", "rounded"]).default("flat"),
+    markStep: length("Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in).", 0.1, 5).optional(),
+    leastTab: length("Spans shorter than this are absorbed into a neighbour.", 0, 30).default(3),
+    foldStyle: choice("single: each span is folded once; stepped: the whole leaf at the front line first.", [
+      "single",
+      "stepped",
+    ]).default("single"),
+    gutterClearance: length("Paper to leave between a flap and the gutter.", 0, 100).default(5),
+    flapBulk: z
+      .number()
+      .min(0)
+      .max(20)
+      .default(2)
+      .meta({ description: "How many leaf thicknesses a springy flap counts. A number, 0 to 20." }),
+    batch: count("Most leaves worked before a pause.", 5, 60).default(20),
+    lostLeaves: z
+      .array(count("A leaf of the book.", 1, 3000))
+      .default([])
+      .meta({
+        description: "Leaves that were skipped or torn: the picture is closed over the leaves after each. [87].",
+      }),
+  })
+  .meta({
+    description: "How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve.",
+  });
+
+const rates = z
+  .strictObject({
+    leaf: seconds("Turning to a leaf and reading its row.").default(8),
+    score: seconds("Pressing one score line.").default(5),
+    mark: seconds("Making one mark.").default(3),
+    cut: seconds("Making one cut.").default(4),
+    fold: seconds("Folding and tucking one span.").default(6),
+    check: seconds("Checking at a checkpoint.").default(20),
+    tack: seconds("Glueing one tack.").default(15),
+  })
+  .meta({ description: "Your own working times; the hours of the kit follow from them." });
+
+const supply = z
+  .strictObject({
+    item: words("What it is."),
+    quantity: z.number().positive().default(1).meta({ description: "How much. A number above 0." }),
+    unit: words("Of what: pieces, sheets, mm …").default("pieces"),
+    price: z.number().min(0).optional().meta({ description: "Your price for all of it. A number, 0 or more." }),
+  })
+  .meta({ description: "A supply of the kit's own, beside the computed ones." });
+
+const credit = z
+  .strictObject({
+    work: words("What the picture is taken from."),
+    licence: words("Licence of that work."),
+    source: words("Where it comes from."),
+    url: z
+      .url({ protocol: /^https?$/ })
+      .optional()
+      .meta({ description: "Address of the source: https://…" }),
+  })
+  .meta({ description: "Whose picture it is and under which licence; shown on page and packet." });
+
+export const frontMatter = z
+  .strictObject({
+    title: words("The kit's name."),
+    summary: words("One line for the catalogue."),
+    units: choice("Units of page and packet.", ["mm", "in"]).default("mm"),
+    credit: credit.optional(),
+    picture,
+    levels: z.array(level).min(2).max(9).meta({ description: "The depths, front (proudest) to back; 2 to 9 of them." }),
+    gauge: gauge.optional(),
+    book,
+    fit,
+    rates: rates.prefault({}),
+    supplies: z.array(supply).default([]).meta({ description: "Supplies of the kit's own." }),
+  })
+  .meta({ title: "Leaflight kit", description: "Front matter of content/kits/<slug>/index.md." });
+
+export type FrontMatter = z.output<typeof frontMatter>;
+
+/** The JSON Schema (draft 2020-12) of what authors write. */
+export function kitJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(frontMatter, { io: "input", target: "draft-2020-12" }) as Record<string, unknown>;
+}

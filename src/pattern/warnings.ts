@@ -1,0 +1,101 @@
+import { caliperDoubt } from "../book/book.ts";
+import { stationAt } from "../fan/front.ts";
+import { backgroundLevel, type Kit } from "../kit/kit.ts";
+import { toDegrees } from "../units/angle.ts";
+import { formatLength, type LengthStyle, tidy } from "../units/length.ts";
+import type { Face } from "./compute.ts";
+import type { Pattern } from "./pattern.ts";
+
+/** What can be made but may disappoint, in sentences with figures. */
+export function warningsOf(kit: Kit, pattern: Omit<Pattern, "warnings">, face: Face): string[] {
+  return [
+    ...caliperWarning(kit),
+    ...restingWarning(pattern),
+    ...stretchWarning(pattern),
+    ...reachWarnings(kit, face),
+    ...absorbedWarning(kit, pattern),
+    ...leftOverWarning(kit, pattern),
+  ];
+}
+
+function caliperWarning(kit: Kit): string[] {
+  const doubt = caliperDoubt(kit.book);
+  return doubt === undefined ? [] : [`Check the book: ${doubt}.`];
+}
+
+function restingWarning(pattern: Omit<Pattern, "warnings">): string[] {
+  const { opening, restingOpening } = pattern.fit;
+  if (opening >= restingOpening) return [];
+  return [
+    `The folded flaps will push the book open to about ${degrees(restingOpening)}, wider than the ${degrees(opening)} at which the picture has its true shape: press the folds well, and tie the book while it settles. A lower head count of picture leaves, shallower levels or a greater height bring the two together.`,
+  ];
+}
+
+function stretchWarning(pattern: Omit<Pattern, "warnings">): string[] {
+  const { stretch } = pattern.fit;
+  const percent = (stretch - 1) * 100;
+  if (Math.abs(percent) < 1) return [];
+  return [
+    `The picture comes out ${Math.abs(percent).toFixed(1)} % ${percent > 0 ? "wider" : "narrower"} than drawn: let one of height, opening and pictureLeaves be "solve" to keep its shape.`,
+  ];
+}
+
+/** Deeper tips stand nearer the middle, so the outermost leaves cannot show a deep level that reaches the picture's edge. */
+function reachWarnings(kit: Kit, face: Face): string[] {
+  if (kit.fit.view === "along") return [];
+  const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
+  const frontDepth = kit.levels[0]!.depth;
+  const background = backgroundLevel(kit.levels);
+  const last = face.range.first + face.range.count - 1;
+  return kit.levels.flatMap((level, k) => {
+    if (k + 1 === background || k === 0) return [];
+    const extent = extentOf(kit, face, k + 1);
+    if (!extent) return [];
+    const start = stationAt(face.fan, face.range, face.front, frontDepth, face.range.first, level.depth);
+    const end = stationAt(face.fan, face.range, face.front, frontDepth, last, level.depth);
+    const missing = Math.max(start - extent[0], extent[1] - end, 0);
+    if (missing <= kit.fit.markStep) return [];
+    return [
+      `Level "${level.name}" reaches to the picture's side, where its tips cannot stand: up to ${formatLength(missing, style)} of it at the edge is shown by other leaves, deeper or not at all.`,
+    ];
+  });
+}
+
+/** From where to where (mm, in book order) the picture has a level, sampled at 1 in 512 of the width. */
+function extentOf(kit: Kit, face: Face, level: number): [number, number] | undefined {
+  const samples = 512;
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < samples; i += 1) {
+    const fraction = (i + 0.5) / samples;
+    const x = (kit.book.direction === "ltr" ? fraction : 1 - fraction) * kit.picture.width;
+    if (!face.read(x).some((run) => run.level === level)) continue;
+    least = Math.min(least, fraction * face.front.width);
+    most = Math.max(most, fraction * face.front.width);
+  }
+  return least > most ? undefined : [least, most];
+}
+
+function absorbedWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {
+  const count = pattern.absorbed.length;
+  if (count === 0) return [];
+  const leaves = new Set(pattern.absorbed.map((span) => span.leaf)).size;
+  const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
+  return [
+    `${count} ${count === 1 ? "span" : "spans"} on ${leaves} ${leaves === 1 ? "leaf" : "leaves"} would be shorter than ${formatLength(kit.fit.leastTab, style)} and ${count === 1 ? "was" : "were"} given to a neighbour; each is listed below the table.`,
+  ];
+}
+
+function leftOverWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {
+  const left = kit.book.leaves - (pattern.fit.lastLeaf + kit.fit.borderLeaves[1]);
+  if (left === 0) return [];
+  const [before, after] = kit.fit.borderLeaves;
+  const share = Math.floor(left / 2);
+  return [
+    `${left} ${left === 1 ? "leaf stays" : "leaves stay"} unfolded after the last border leaf, so the picture stands off the middle: borderLeaves [${before + share}, ${after + left - share}] would fold them and centre it.`,
+  ];
+}
+
+function degrees(angle: number): string {
+  return `${tidy(toDegrees(angle), 1)}°`;
+}

@@ -1,0 +1,99 @@
+import type { Element } from "@xmldom/xmldom";
+import { lineOf } from "./attribute.ts";
+import { matches } from "./css-selector.ts";
+import { PictureError, quoted } from "./picture-error.ts";
+import { INITIAL_STYLE, isStyleProperty, PROPERTY_NAMES, propertyRule, type Style } from "./style-property.ts";
+import { type Declaration, parseDeclarations, type StyleRule } from "./style-sheet.ts";
+
+/** What an element itself says about each property, after the cascade. */
+export type DeclaredStyle = ReadonlyMap<string, Declaration>;
+
+interface Candidate extends Declaration {
+  /** Attributes below sheets below the style attribute (CSS Cascade 5; SVG 2, "Presentation attributes"). */
+  readonly origin: 0 | 1 | 2;
+  readonly specificity: number;
+}
+
+const MARKERS = ["marker-start", "marker-mid", "marker-end"];
+
+/** Picks the winning declaration of every property for an element: importance, origin, specificity, then order. */
+export function declaredStyle(element: Element, sheet: readonly StyleRule[]): DeclaredStyle {
+  const candidates = [...fromAttributes(element), ...fromSheet(element, sheet), ...fromStyleAttribute(element)];
+  const winners = new Map<string, Candidate>();
+  for (const candidate of candidates.flatMap(expandShorthand)) {
+    const winner = winners.get(candidate.property);
+    if (winner === undefined || !outweighs(winner, candidate)) winners.set(candidate.property, candidate);
+  }
+  return winners;
+}
+
+/**
+ * The style of an element under a parent of style `parent`; for the root that is the initial style.
+ *
+ * @throws PictureError for a value that its property does not have
+ */
+export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
+  const entries = PROPERTY_NAMES.map((name) => {
+    const rule = propertyRule(name);
+    const declaration = declared.get(name);
+    const value = declaration === undefined ? "unset" : readValue(declaration);
+    if (value === "initial") return [name, rule.initial];
+    if (value === "inherit") return [name, parent[name]];
+    if (value === "unset" || value === "revert" || value === "revert-layer") {
+      return [name, rule.inherited ? parent[name] : rule.initial];
+    }
+    if (rule.values !== undefined && !rule.values.includes(value)) {
+      throw new PictureError(declaration!.line, `${name} ${quoted(value)} is unknown: use ${rule.values.join(", ")}`);
+    }
+    return [name, value];
+  });
+  return { ...INITIAL_STYLE, ...Object.fromEntries(entries) };
+}
+
+function readValue({ property, value, line }: Declaration): string {
+  if (value === "") throw new PictureError(line, `${property} "" has no value: write one or remove ${property}`);
+  if (/\bvar\(/i.test(value)) {
+    throw new PictureError(line, `${property} ${quoted(value)} cannot be honoured: write the value itself`);
+  }
+  return /url\(/i.test(value) ? value : value.toLowerCase();
+}
+
+function fromAttributes(element: Element): Candidate[] {
+  return Array.from(element.attributes)
+    .filter(({ namespaceURI, name }) => !namespaceURI && isStyleProperty(name))
+    .map((attribute) => ({
+      property: attribute.name,
+      value: attribute.value.trim(),
+      important: false,
+      line: lineOf(attribute),
+      origin: 0,
+      specificity: 0,
+    }));
+}
+
+function fromSheet(element: Element, sheet: readonly StyleRule[]): Candidate[] {
+  return sheet
+    .filter(({ selector }) => matches(selector, element))
+    .flatMap(({ selector, declarations }) =>
+      declarations.map((d): Candidate => ({ ...d, origin: 1, specificity: selector.specificity })),
+    );
+}
+
+function fromStyleAttribute(element: Element): Candidate[] {
+  const attribute = element.getAttributeNode("style");
+  if (attribute === null) return [];
+  return parseDeclarations(attribute.value, lineOf(attribute)).map(
+    (d): Candidate => ({ ...d, origin: 2, specificity: 0 }),
+  );
+}
+
+function expandShorthand(candidate: Candidate): Candidate[] {
+  if (candidate.property !== "marker") return [candidate];
+  return MARKERS.map((property) => ({ ...candidate, property }));
+}
+
+function outweighs(winner: Candidate, later: Candidate): boolean {
+  if (winner.important !== later.important) return winner.important;
+  if (winner.origin !== later.origin) return winner.origin > later.origin;
+  return winner.specificity > later.specificity;
+}

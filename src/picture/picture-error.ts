@@ -1,0 +1,20 @@
+/** A picture file that cannot be honoured as it stands. */
+export class PictureError extends Error {
+  /** Line in the file, 1-based. */
+  readonly line: number;
+
+  constructor(line: number, message: string) {
+    super(message);
+    this.name = "PictureError";
+    this.line = line;
+  }
+}
+
+/** A value that its parser rejects; whoever knows the line turns it into a {@link PictureError}. */
+export class ValueError extends Error {}
+
+/** A value as messages show it: in quotes, cut to about 40 characters. */
+export function quoted(value: string): string {
+  const flat = value.replace(/\s+/g, " ").trim();
+  return `"${flat.length > 40 ? `${flat.slice(0, 39)}…` : flat}"`;
+}

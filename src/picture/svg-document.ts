@@ -1,0 +1,126 @@
+import { DOMParser, type Document, type Element, type Node, ParseError } from "@xmldom/xmldom";
+import { lineOf } from "./attribute.ts";
+import { PictureError, quoted } from "./picture-error.ts";
+import { parseStyleSheet, type StyleRule } from "./style-sheet.ts";
+
+export const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
+
+const TEXT_NODE = 3;
+const CDATA_NODE = 4;
+const INSTRUCTION_NODE = 7;
+
+/** An SVG file as parsed, nothing of it interpreted but ids and style sheets. */
+export interface SvgDocument {
+  readonly root: Element;
+  /** Every element with an id, in the order of the file. */
+  readonly byId: ReadonlyMap<string, Element>;
+  readonly sheet: readonly StyleRule[];
+}
+
+/**
+ * Parses an SVG file. Nothing outside the text is read: entities and external style sheets are errors.
+ *
+ * @throws PictureError for malformed XML, a root other than SVG's, ids used twice and faults in style sheets
+ */
+export function parseSvgDocument(text: string): SvgDocument {
+  const document = parseXml(text.replace(/^\uFEFF/, ""));
+  const root = document.documentElement!;
+  if (root.localName !== "svg")
+    throw new PictureError(lineOf(root), `not an SVG picture: its root is <${root.nodeName}>`);
+  if (root.namespaceURI !== SVG_NAMESPACE) {
+    throw new PictureError(lineOf(root), `not an SVG picture: add xmlns="${SVG_NAMESPACE}" to <svg>`);
+  }
+  refuseExternalSheets(document);
+  const byId = new Map<string, Element>();
+  const sheet: StyleRule[] = [];
+  for (const element of elementsOf(root)) {
+    collectId(element, byId);
+    if (element.localName === "style" && element.namespaceURI === SVG_NAMESPACE) sheet.push(...readSheet(element));
+  }
+  return { root, byId, sheet };
+}
+
+/** The child elements, in order. */
+export function childElements(element: Element): Element[] {
+  const children: Element[] = [];
+  for (let node = element.firstChild; node !== null; node = node.nextSibling) {
+    if (node.nodeType === node.ELEMENT_NODE) children.push(node as Element);
+  }
+  return children;
+}
+
+function parseXml(text: string): Document {
+  let fault: PictureError | undefined;
+  const onError = (_level: string, message: string, context: { locator?: { lineNumber?: number } }): void => {
+    fault ??= xmlFault(message, context.locator?.lineNumber);
+  };
+  try {
+    const document = new DOMParser({ onError }).parseFromString(text, "application/xml");
+    if (fault === undefined) return document;
+  } catch (error) {
+    if (!(error instanceof ParseError)) throw error;
+    fault ??= xmlFault(error.message, error.locator?.lineNumber);
+  }
+  throw fault;
+}
+
+function xmlFault(message: string, line: number | undefined): PictureError {
+  const at = Math.max(1, line ?? 1);
+  const [entity] = /&.*;/.exec(message) ?? [];
+  if (entity !== undefined)
+    return new PictureError(at, `entity ${quoted(entity)} is not read: write its text in place`);
+  if (message === "missing root element") return new PictureError(at, "not an SVG picture: it has no <svg> element");
+  const plain = message.replace(/^Error constructing the DOM: |\b\w*Error: /g, "");
+  return new PictureError(at, `not well-formed xml: ${plain.charAt(0).toLowerCase()}${plain.slice(1)}`);
+}
+
+function refuseExternalSheets(document: Document): void {
+  for (let node: Node | null = document.firstChild; node !== null; node = node.nextSibling) {
+    if (node.nodeType === INSTRUCTION_NODE && node.nodeName === "xml-stylesheet") {
+      throw new PictureError(lineOf(node), "<?xml-stylesheet?> cannot be honoured: put the rules in a <style> element");
+    }
+  }
+}
+
+/** All elements under a root and itself, in document order; without recursion, so that depth is no danger. */
+function elementsOf(root: Element): Element[] {
+  const found: Element[] = [];
+  const waiting = [root];
+  for (let element = waiting.pop(); element !== undefined; element = waiting.pop()) {
+    found.push(element);
+    for (const child of childElements(element).reverse()) waiting.push(child);
+  }
+  return found;
+}
+
+function collectId(element: Element, byId: Map<string, Element>): void {
+  const attribute = element.getAttributeNode("id");
+  if (attribute === null || attribute.value === "") return;
+  const other = byId.get(attribute.value);
+  if (other !== undefined) {
+    throw new PictureError(
+      lineOf(attribute),
+      `id ${quoted(attribute.value)} is taken by <${other.nodeName}> in line ${lineOf(other)}: give each element its own`,
+    );
+  }
+  byId.set(attribute.value, element);
+}
+
+function readSheet(style: Element): StyleRule[] {
+  const type = style.getAttribute("type") ?? "";
+  if (type !== "" && type.toLowerCase() !== "text/css") return [];
+  const media = (style.getAttribute("media") ?? "").trim();
+  if (!/^(all|screen)?$/i.test(media)) {
+    throw new PictureError(lineOf(style), `<style> media ${quoted(media)} cannot be honoured: remove it`);
+  }
+  // Each piece is moved down to its own line, so that lines in the sheet are lines in the file.
+  let text = "";
+  let line = 1;
+  for (let node = style.firstChild; node !== null; node = node.nextSibling) {
+    if (node.nodeType !== TEXT_NODE && node.nodeType !== CDATA_NODE) continue;
+    const piece = "\n".repeat(Math.max(0, lineOf(node) - line)) + (node.nodeValue ?? "");
+    text += piece;
+    line += piece.split("\n").length - 1;
+  }
+  return parseStyleSheet(text, 1);
+}

@@ -1,0 +1,41 @@
+import { quoted, ValueError } from "./picture-error.ts";
+
+/** User units (CSS px) in one of each unit; source: CSS Values 4, "Absolute lengths". */
+const PX_PER_UNIT: Readonly<Record<string, number>> = {
+  "": 1,
+  px: 1,
+  in: 96,
+  cm: 96 / 2.54,
+  mm: 96 / 25.4,
+  q: 96 / 101.6,
+  pt: 96 / 72,
+  pc: 16,
+};
+
+const LENGTH = /^([+-]?(?:\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d+)?)(%|[a-z]*)$/i;
+
+/**
+ * A length in user units.
+ *
+ * @param text a number alone or with px, mm, cm, in, pt, pc, Q or %
+ * @param percentOf what 100 % is, in user units; undefined where a percentage has no meaning
+ * @throws ValueError for anything else
+ */
+export function parseLength(text: string, percentOf: number | undefined): number {
+  const [, digits, unit] = LENGTH.exec(text.trim()) ?? [];
+  if (digits === undefined || unit === undefined) {
+    throw new ValueError(`${quoted(text)} is not a length: write a number, or one with px, mm, cm, in, pt, pc, Q or %`);
+  }
+  const factor = unit === "%" ? percent(text, percentOf) : PX_PER_UNIT[unit.toLowerCase()];
+  const length = Number(digits) * (factor ?? Number.NaN);
+  if (Number.isNaN(length)) {
+    throw new ValueError(`${quoted(text)} has the unit ${quoted(unit)}: use px, mm, cm, in, pt, pc, Q or %`);
+  }
+  if (!Number.isFinite(length)) throw new ValueError(`${quoted(text)} is too large`);
+  return length;
+}
+
+function percent(text: string, percentOf: number | undefined): number {
+  if (percentOf === undefined) throw new ValueError(`${quoted(text)} has nothing to be a part of: write a length`);
+  return percentOf / 100;
+}

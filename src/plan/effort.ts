@@ -1,0 +1,68 @@
+import type { Rates } from "../kit/kit.ts";
+import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
+import { isCheckpoint } from "./batches.ts";
+import { linesOf, scoringPlan } from "./scoring.ts";
+import { tackList } from "./tack-list.ts";
+
+/** How much there is to do. */
+export interface Counts {
+  readonly leaves: number;
+  readonly scores: number;
+  readonly marks: number;
+  readonly cuts: number;
+  readonly folds: number;
+  readonly checks: number;
+  readonly tacks: number;
+}
+
+/** Minutes in all and by stage; an estimate from counts and the kit's own rates. */
+export interface Effort {
+  readonly minutes: number;
+  readonly byStage: Readonly<Record<"turn" | "score" | "mark" | "cut" | "fold" | "check" | "tack", number>>;
+}
+
+/** Counts of a pattern. In stepped folds a leaf of several levels is folded once whole, then once more for each deeper span. */
+export function countsOf(pattern: Pattern): Counts {
+  const { leaves } = pattern;
+  const sum = (of: (leaf: (typeof leaves)[number]) => number): number =>
+    leaves.reduce((total, leaf) => total + of(leaf), 0);
+  return {
+    leaves: leaves.length,
+    scores: scoringPlan(pattern).reduce((total, row) => total + row.leaves, 0),
+    marks: sum((leaf) => leaf.cuts.length),
+    cuts: sum((leaf) => leaf.cuts.length),
+    folds: sum((leaf) =>
+      pattern.fit.foldStyle === "stepped" && linesOf(leaf, pattern).length > 1
+        ? 1 + leaf.spans.filter((span) => span.level > 1).length
+        : leaf.spans.length,
+    ),
+    checks: leaves.filter(isCheckpoint).length,
+    tacks: tackList(pattern).glued.length,
+  };
+}
+
+/** Rates are seconds each; the result is minutes. */
+export function effortOf(counts: Counts, rates: Rates): Effort {
+  const minutes = (count: number, seconds: number): number => (count * seconds) / 60;
+  const byStage = {
+    turn: minutes(counts.leaves, rates.leaf),
+    score: minutes(counts.scores, rates.score),
+    mark: minutes(counts.marks, rates.mark),
+    cut: minutes(counts.cuts, rates.cut),
+    fold: minutes(counts.folds, rates.fold),
+    check: minutes(counts.checks, rates.check),
+    tack: minutes(counts.tacks, rates.tack),
+  };
+  return { minutes: Object.values(byStage).reduce((a, b) => a + b, 0), byStage };
+}
+
+export type Difficulty = "first piece" | "steady hand" | "long patience";
+
+/** A word for the work: from cuts a picture leaf and hours; an estimate like they are. */
+export function difficultyOf(pattern: Pattern, effort: Effort): Difficulty {
+  const leaves = pictureLeaves(pattern);
+  const cuts = leaves.reduce((total, leaf) => total + leaf.cuts.length, 0) / Math.max(1, leaves.length);
+  const hours = effort.minutes / 60;
+  if (cuts <= 2.2 && hours <= 4 && pattern.levels.length <= 2) return "first piece";
+  return cuts <= 5 && hours <= 9 ? "steady hand" : "long patience";
+}

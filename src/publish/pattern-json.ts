@@ -1,0 +1,79 @@
+import type { Kit } from "../kit/kit.ts";
+import type { Pattern } from "../pattern/pattern.ts";
+import type { Effort } from "../plan/effort.ts";
+import type { Supply } from "../supplies/supplies.ts";
+import { tidy } from "../units/length.ts";
+
+/**
+ * The published pattern (`leaflight/pattern/1`): mm and radians; marks exact to 1e-5 mm, derived lengths to 0.001 mm,
+ * angles to 1e-6. A line a leaf, so that a diff reads.
+ */
+export function patternJson(kit: Kit, pattern: Pattern, supplies: readonly Supply[], effort: Effort): string {
+  const { book, fit } = pattern;
+  const document = {
+    schema: "leaflight/pattern/1",
+    kit: kit.slug,
+    title: kit.title,
+    unit: "mm",
+    book: { ...book },
+    levels: pattern.levels.map(({ name, depth, line, background }) => ({
+      name,
+      depth: tidy(depth),
+      ...(line ? { line } : {}),
+      ...(background ? { background } : {}),
+    })),
+    fit: {
+      firstLeaf: fit.firstLeaf,
+      lastLeaf: fit.lastLeaf,
+      opening: tidy(fit.opening, 6),
+      spine: fit.spine,
+      view: fit.view,
+      head: tidy(fit.head),
+      height: tidy(fit.height, 3),
+      width: tidy(fit.width, 3),
+      stretch: tidy(fit.stretch, 6),
+      holdWidth: tidy(fit.holdWidth, 3),
+      boardWidth: tidy(fit.boardWidth, 3),
+      restingOpening: tidy(fit.restingOpening, 6),
+      foldStyle: fit.foldStyle,
+      markStep: tidy(fit.markStep),
+      leastTab: tidy(fit.leastTab),
+    },
+    leaves: pattern.leaves.map((leaf) => ({
+      leaf: leaf.leaf,
+      patternPage: leaf.patternPage,
+      bookPage: leaf.bookPage,
+      ...(leaf.name.kind === "numbered" ? {} : { unnumbered: leaf.name }),
+      x: leaf.x.map((x) => tidy(x, 3)),
+      spans: leaf.spans.map((span) => ({ from: tidy(span.from), to: tidy(span.to), level: span.level })),
+      cuts: leaf.cuts.map((cut) => ({ at: tidy(cut.at), depth: tidy(cut.depth) })),
+      tacks: leaf.tacks.map((tack) => ({ from: tidy(tack.from), to: tidy(tack.to) })),
+    })),
+    absorbed: pattern.absorbed,
+    lostLeaves: pattern.lostLeaves,
+    supplies: supplies.map(({ kind, item, quantity, unit, note, price }) => ({
+      kind,
+      item,
+      quantity,
+      unit,
+      note,
+      ...(price === undefined ? {} : { price }),
+    })),
+    time: {
+      minutes: Math.round(effort.minutes),
+      byStage: Object.fromEntries(Object.entries(effort.byStage).map(([stage, minutes]) => [stage, tidy(minutes, 1)])),
+    },
+    warnings: pattern.warnings,
+  };
+  return writeDocument(document);
+}
+
+function writeDocument(document: Record<string, unknown>): string {
+  const fields = Object.entries(document).map(([key, value]) => `  ${JSON.stringify(key)}: ${writeValue(value)}`);
+  return `{\n${fields.join(",\n")}\n}\n`;
+}
+
+function writeValue(value: unknown): string {
+  if (!Array.isArray(value) || value.length === 0) return JSON.stringify(value);
+  return `[\n${value.map((item) => `    ${JSON.stringify(item)}`).join(",\n")}\n  ]`;
+}

@@ -1,0 +1,20 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { frontPicture } from "../drawing/front-picture.ts";
+import { kitJsonSchema } from "../kit/schema.ts";
+import type { KitView } from "../site/kit-view.ts";
+import { patternCsv } from "./pattern-csv.ts";
+import { patternJson } from "./pattern-json.ts";
+
+/** Writes each kit's pattern and picture beside its page, and the schema of the front matter. */
+export function publishFiles(output: string, views: readonly KitView[]): void {
+  for (const { slug, kit, pattern, supplies, effort } of views) {
+    const folder = join(output, "kits", slug);
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, supplies, effort));
+    writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
+    writeFileSync(join(folder, "front.svg"), frontPicture(pattern, slug, kit.title));
+  }
+  mkdirSync(join(output, "schema"), { recursive: true });
+  writeFileSync(join(output, "schema", "kit.json"), `${JSON.stringify(kitJsonSchema(), null, 2)}\n`);
+}

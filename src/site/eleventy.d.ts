@@ -1,0 +1,10 @@
+declare module "@11ty/eleventy" {
+  export default class Eleventy {
+    constructor(input: string, output: string, options: { configPath?: string; quietMode?: boolean });
+    write(): Promise<unknown>;
+  }
+}
+declare module "@11ty/eleventy-plugin-bundle" {
+  const plugin: unknown;
+  export default plugin;
+}

@@ -1,0 +1,137 @@
+import { gaugeSheet } from "../drawing/gauge-sheet.ts";
+import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
+import { SHEET } from "../drawing/true-scale.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { KitFolder } from "../kit/read-kit.ts";
+import { computePattern } from "../pattern/compute.ts";
+import type { Pattern } from "../pattern/pattern.ts";
+import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../plan/effort.ts";
+import { tackList } from "../plan/tack-list.ts";
+import { type TablePage, tablePages } from "../print/table-pages.ts";
+import { largeTable, packetTable } from "../print/table-settings.ts";
+import { type Supply, suppliesOf } from "../supplies/supplies.ts";
+import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
+import { type Caution, cautionsFor } from "./cautions.ts";
+import { type Dual, dual, styleFor } from "./dual.ts";
+import { figuresOf, type KitFigures } from "./figures.ts";
+import { type Preparation, preparationOf } from "./preparation.ts";
+import { leafAndPage, type Row, rowOf } from "./row.ts";
+import { type Step, stepsOf } from "./steps.ts";
+
+/** A row of the page's table: the leaf, and its marks in both unit systems. */
+export interface DualRow {
+  readonly row: Row;
+  readonly marks: Dual<Row["marks"]>;
+  /** Folds differ between the unit systems only where rounding absorbed another span. */
+  readonly folds: Dual<Row["folds"]>;
+  readonly sameFolds: boolean;
+}
+
+/** Everything that a kit's page and packet show, as text and figures ready to print. */
+export interface KitView {
+  readonly slug: string;
+  readonly kit: Kit;
+  readonly pattern: Pattern;
+  readonly counts: Counts;
+  readonly effort: Effort;
+  readonly difficulty: string;
+  readonly figures: KitFigures;
+  readonly preparation: Preparation;
+  readonly rows: readonly DualRow[];
+  readonly steps: readonly Step[];
+  readonly supplies: readonly Supply[];
+  readonly cautions: readonly Caution[];
+  readonly notes: readonly string[];
+  readonly tacks: TackView;
+  readonly absorbed: readonly {
+    readonly leaf: string;
+    readonly place: Dual;
+    readonly level: number;
+    readonly into: number;
+  }[];
+  readonly packet: PacketView;
+}
+
+export interface TackView {
+  readonly rows: readonly { readonly leaf: string; readonly place: Dual }[];
+  /** Free stretches too short to need glue. */
+  readonly held: number;
+}
+
+/** What only the printed packet has. */
+export interface PacketView {
+  readonly sheet: typeof SHEET;
+  readonly gauge: string;
+  readonly strips: readonly StripSheet[];
+  readonly pages: readonly TablePage[];
+  readonly largePages: readonly TablePage[];
+}
+
+/** Prepares one kit for page and packet. Pure. */
+export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitView {
+  const { kit, pattern } = folder;
+  const counts = countsOf(pattern);
+  const effort = effortOf(counts, kit.rates);
+  const style = styleFor(kit.units, kit.fit.markStep);
+  const rows = pattern.leaves.map((leaf) => rowOf(leaf, pattern, style));
+  return {
+    slug: kit.slug,
+    kit,
+    pattern,
+    counts,
+    effort,
+    difficulty: difficultyOf(pattern, effort),
+    figures: figuresOf(kit, pattern, counts, effort),
+    preparation: preparationOf(kit, pattern),
+    rows: dualRows(kit, pattern, rows),
+    steps: stepsOf(kit, pattern, counts, effort),
+    supplies: suppliesOf(kit, pattern, counts),
+    cautions: cautionsFor(cautions, counts),
+    notes: folder.pictureNotes,
+    tacks: tackView(kit, pattern),
+    absorbed: pattern.absorbed.map((span) => ({
+      leaf: `leaf ${span.leaf}`,
+      place: stretch(span.from, span.to, kit.fit.markStep),
+      level: span.level,
+      into: span.into,
+    })),
+    packet: {
+      sheet: SHEET,
+      gauge: gaugeSheet(kit),
+      strips: stripSheets(kit, pattern),
+      pages: tablePages(rows, packetTable(kit.units)),
+      largePages: tablePages(rows, largeTable(kit.units)),
+    },
+  };
+}
+
+/** Marks in the other unit system are rounded from the picture, not from the kit's own marks. */
+function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
+  const other: UnitSystem = kit.units === "mm" ? "in" : "mm";
+  const markStep = stepFor(other, kit.fit.markStep);
+  const twin = computePattern({ ...kit, units: other, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
+  const twinRows = twin.leaves.map((leaf) => rowOf(leaf, twin, styleFor(other, markStep)));
+  return rows.map((row, i) => {
+    const twinRow = twinRows[i]!;
+    const of = <T>(pick: (row: Row) => T): Dual<T> => dual((units) => pick(units === kit.units ? row : twinRow));
+    return {
+      row,
+      marks: of((one) => one.marks),
+      folds: of((one) => one.folds),
+      sameFolds: row.folds.join() === twinRow.folds.join(),
+    };
+  });
+}
+
+function tackView(kit: Kit, pattern: Pattern): TackView {
+  const { glued, held } = tackList(pattern);
+  return {
+    rows: glued.map((tack) => ({ leaf: leafAndPage(tack.leaf), place: stretch(tack.from, tack.to, kit.fit.markStep) })),
+    held,
+  };
+}
+
+/** `46.5–62 mm` from the head. */
+function stretch(from: number, to: number, step: number): Dual {
+  return dual((units) => `${formatNumber(from, styleFor(units, step))}–${formatLength(to, styleFor(units, step))}`);
+}

@@ -1,0 +1,25 @@
+import { join } from "node:path";
+import { type KitFolder, readKits } from "../kit/read-kit.ts";
+import { readCautions } from "./cautions.ts";
+import { type KitView, viewKit } from "./kit-view.ts";
+
+/** All kits of a site, computed once a build; templates look them up by slug. */
+export interface Library {
+  readonly views: readonly KitView[];
+  readonly view: (slug: string) => KitView;
+}
+
+/** Reads `content` under the project folder `base`. @throws KitError */
+export function openLibrary(base: string): Library {
+  const folders: KitFolder[] = readKits(join(base, "content/kits"), base);
+  const cautions = readCautions(join(base, "content/words/cautions.yaml"));
+  const views = folders.map((folder) => viewKit(folder, cautions));
+  return {
+    views,
+    view: (slug) => {
+      const found = views.find((view) => view.slug === slug);
+      if (!found) throw new Error(`no kit "${slug}"`);
+      return found;
+    },
+  };
+}

@@ -1,0 +1,79 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import bundlePlugin from "@11ty/eleventy-plugin-bundle";
+import MarkdownIt from "markdown-it";
+import { printPackets } from "../print/print-packets.ts";
+import { publishFiles } from "../publish/publish-files.ts";
+import { type Library, openLibrary } from "./library.ts";
+import { relativeUrl } from "./relative-url.ts";
+
+/** The parts of Eleventy's configuration that the site uses. */
+interface SiteConfig {
+  addPlugin(plugin: unknown): void;
+  setLibrary(name: string, library: unknown): void;
+  addFilter(name: string, filter: (...args: never[]) => unknown): void;
+  addTransform(name: string, transform: (this: { page: { url: string | false } }, content: string) => string): void;
+  addGlobalData(name: string, data: unknown): void;
+  addTemplate(path: string, content: string, data: Record<string, unknown>): void;
+  addPassthroughCopy(paths: Record<string, string>): void;
+  addWatchTarget(path: string): void;
+  on(event: string, handler: (event: never) => unknown): void;
+}
+
+const FONTS = "node_modules/@fontsource-variable";
+const BASE = process.cwd();
+
+/** Registers kits, pages and files with Eleventy. While serving, patterns and packets follow each change; src/build.ts does it for a build. */
+export function registerSite(config: SiteConfig): void {
+  let library: Library | undefined;
+  const opened = (): Library => {
+    library ??= openLibrary(BASE);
+    return library;
+  };
+  config.addPlugin(bundlePlugin);
+  config.setLibrary("md", new MarkdownIt({ typographer: true }));
+  config.addFilter("kitView", (slug: string) => opened().view(slug));
+  config.addFilter("rel", (target: string, pageUrl: string) => relativeUrl(target, pageUrl));
+  config.addTransform("relative bundles", function (content) {
+    const { url } = this.page;
+    return url === false
+      ? content
+      : content.replace(
+          /(href|src)="(\/bundle\/[^"]+)"/g,
+          (_, name: string, target: string) => `${name}="${relativeUrl(target, url)}"`,
+        );
+  });
+  config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
+  config.addTemplate("packet.njk", template("packet"), paged("packet.njk", "kits/{{ slug }}/packet/index.html"));
+  config.addTemplate("large.njk", template("large"), paged("packet.njk", "kits/{{ slug }}/packet/large.html"));
+  config.addPassthroughCopy({
+    [`${FONTS}/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
+    [`${FONTS}/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
+    [`${FONTS}/source-sans-3/files/source-sans-3-latin-ext-wght-normal.woff2`]: "assets/fonts/source-sans-3-ext.woff2",
+  });
+  for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
+  config.on("eleventy.before", () => {
+    library = openLibrary(BASE);
+  });
+  config.on(
+    "eleventy.after",
+    async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
+      if (runMode === "build") return;
+      publishFiles(directories.output, opened().views);
+      await printPackets(directories.output, opened().views);
+    },
+  );
+}
+
+function template(name: string): string {
+  return readFileSync(join(BASE, `layouts/pages/${name}.njk`), "utf8");
+}
+
+function paged(layout: string, permalink: string): Record<string, unknown> {
+  return {
+    layout,
+    permalink,
+    pagination: { data: "kitSlugs", size: 1, alias: "slug" },
+    eleventyExcludeFromCollections: true,
+  };
+}

@@ -1,0 +1,80 @@
+import { roundTo, tidy } from "../units/length.ts";
+import { type AbsorbedSpan, joinSpans, type Span } from "./span.ts";
+
+export interface MarkRules {
+  /** Marks are multiples of this, mm. */
+  readonly step: number;
+  /** Spans shorter than this are absorbed, mm. */
+  readonly leastTab: number;
+  /** Depth of each level, mm, front to back. */
+  readonly depths: readonly number[];
+}
+
+export interface MarkedLeaf {
+  readonly spans: readonly Span[];
+  readonly absorbed: readonly AbsorbedSpan[];
+}
+
+/** A span with its rounded marks beside the exact ones. */
+interface Working extends Span {
+  readonly exactFrom: number;
+  readonly exactTo: number;
+}
+
+/**
+ * From the exact spans of one leaf to spans that a hand can mark and fold.
+ * First every boundary is rounded to the step; then, shortest first (nearest the head among equals), each span under the
+ * least tab is absorbed into the neighbour whose depth is nearest, the longer one among equals, else the one toward the head.
+ * A span that rounding closes up has no length left, so it is absorbed and listed like the others.
+ */
+export function markLeaf(exact: readonly Span[], rules: MarkRules): MarkedLeaf {
+  let working = roundBoundaries(joinSpans(exact), rules.step);
+  const absorbed: AbsorbedSpan[] = [];
+  for (;;) {
+    const index = shortest(working, rules.leastTab);
+    if (index < 0) break;
+    const span = working[index]!;
+    const into = nearestNeighbour(working, index, rules.depths);
+    absorbed.push({ from: tidy(span.exactFrom, 3), to: tidy(span.exactTo, 3), level: span.level, into: into.level });
+    working = absorb(working, index, into.level);
+  }
+  const spans = working.map(({ from, to, level }) => ({ from, to, level }));
+  return { spans, absorbed };
+}
+
+function roundBoundaries(spans: readonly Span[], step: number): Working[] {
+  const end = spans.at(-1)?.to ?? 0;
+  const mark = (at: number): number => (at === 0 || at === end ? at : Math.min(roundTo(at, step), end));
+  return spans.map(({ from, to, level }) => ({ from: mark(from), to: mark(to), level, exactFrom: from, exactTo: to }));
+}
+
+function shortest(spans: readonly Working[], leastTab: number): number {
+  if (spans.length < 2) return -1;
+  let found = -1;
+  spans.forEach((span, i) => {
+    const length = span.to - span.from;
+    if (length < leastTab - 1e-6 && (found < 0 || length < spans[found]!.to - spans[found]!.from - 1e-6)) found = i;
+  });
+  return found;
+}
+
+function nearestNeighbour(spans: readonly Working[], index: number, depths: readonly number[]): Working {
+  const span = spans[index]!;
+  const before = spans[index - 1];
+  const after = spans[index + 1];
+  if (!before || !after) return (before ?? after)!;
+  const change = (other: Working): number => Math.abs(depths[other.level - 1]! - depths[span.level - 1]!);
+  if (change(before) !== change(after)) return change(before) < change(after) ? before : after;
+  return after.to - after.from > before.to - before.from ? after : before;
+}
+
+function absorb(spans: readonly Working[], index: number, level: number): Working[] {
+  const joined: Working[] = [];
+  spans.forEach((span, i) => {
+    const next = i === index ? { ...span, level } : span;
+    const last = joined.at(-1);
+    if (last && last.level === next.level) joined[joined.length - 1] = { ...last, to: next.to, exactTo: next.exactTo };
+    else joined.push(next);
+  });
+  return joined;
+}

@@ -1,0 +1,125 @@
+/** Lengths at the border of the program: text in, millimetres inside, text out. */
+
+export type UnitSystem = "mm" | "in";
+
+/** Millimetres in one inch, exact (international inch, 1959). */
+export const MM_PER_INCH = 25.4;
+
+const MM_PER_UNIT: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  in: MM_PER_INCH,
+  '"': MM_PER_INCH,
+  "″": MM_PER_INCH,
+};
+const VULGAR: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+};
+
+/** Why a length could not be read; `given` is the offending value as text. */
+export class LengthError extends Error {
+  readonly given: string;
+  constructor(given: string, message: string) {
+    super(message);
+    this.given = given;
+  }
+}
+
+export const LENGTH_HELP = 'a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in"';
+
+/**
+ * Reads a length and gives millimetres.
+ * A bare number is millimetres; text needs a unit (mm, cm, in). Fractions are read as people write them: "1 1/2 in".
+ * @throws LengthError when the value is neither, or its unit is another one.
+ */
+export function parseLength(value: unknown): number {
+  if (typeof value === "number") {
+    if (Number.isFinite(value)) return value;
+    throw new LengthError(String(value), "is not a finite number");
+  }
+  if (typeof value !== "string") throw new LengthError(JSON.stringify(value) ?? String(value), "is not a length");
+  const text = value
+    .trim()
+    .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
+    .trim();
+  const match = /^(-?)(?:(\d+)\s+)?(?:(\d+)\s*\/\s*(\d+)|(\d*\.?\d+))\s*([^\d\s./].*)?$/.exec(text);
+  if (!match) throw new LengthError(value, "is not a length");
+  const [, sign, whole, numerator, denominator, decimal, unit] = match;
+  if (decimal !== undefined && whole !== undefined) throw new LengthError(value, "is not a length");
+  if (denominator !== undefined && Number(denominator) === 0) throw new LengthError(value, "divides by zero");
+  if (unit === undefined) throw new LengthError(value, "has no unit");
+  const factor = MM_PER_UNIT[unit.toLowerCase()];
+  if (factor === undefined) throw new LengthError(value, `has the unit "${unit}"`);
+  const amount = decimal === undefined ? Number(whole ?? 0) + Number(numerator) / Number(denominator) : Number(decimal);
+  return (sign === "-" ? -1 : 1) * amount * factor;
+}
+
+/** How marks are written: the unit, and the step in millimetres that they are multiples of. */
+export interface LengthStyle {
+  readonly units: UnitSystem;
+  readonly step: number;
+}
+
+/** The finest inch fraction that a step calls for: 16 for 1/16 in, otherwise 32. */
+export function inchDenominator(step: number): 16 | 32 {
+  return Math.abs(step - MM_PER_INCH / 16) < 1e-6 ? 16 : 32;
+}
+
+/** The step in the other unit system that is nearest in fineness, in mm. */
+export function stepFor(units: UnitSystem, step: number): number {
+  const isInch = Math.abs((step * 32) / MM_PER_INCH - Math.round((step * 32) / MM_PER_INCH)) < 1e-6;
+  if (units === "in") return isInch ? step : step < 0.9 ? MM_PER_INCH / 32 : MM_PER_INCH / 16;
+  return !isInch ? step : step < 1 ? 0.5 : 1;
+}
+
+/** Writes a length without its unit: `46.5`, or in inches `1 13/16`. */
+export function formatNumber(mm: number, style: LengthStyle): string {
+  if (style.units === "mm") return (roundTo(mm, style.step) + 0).toFixed(decimalsOf(style.step));
+  const denominator = inchDenominator(style.step);
+  const parts = Math.round((Math.abs(mm) / MM_PER_INCH) * denominator);
+  const sign = mm < 0 && parts > 0 ? "−" : "";
+  const whole = Math.floor(parts / denominator);
+  const rest = parts % denominator;
+  if (rest === 0) return `${sign}${whole}`;
+  const divisor = greatestCommonDivisor(rest, denominator);
+  const fraction = `${rest / divisor}/${denominator / divisor}`;
+  return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
+}
+
+/** Writes a length with its unit: `46.5 mm`, `1 13/16 in`. The space before the unit does not break. */
+export function formatLength(mm: number, style: LengthStyle): string {
+  return `${formatNumber(mm, style)}\u00a0${style.units}`;
+}
+
+/** Nearest multiple of a step, free of binary dust (kept to 1e-5 mm). A half goes to the greater value. */
+export function roundTo(value: number, step: number): number {
+  return tidy(Math.round(value / step + 1e-9) * step);
+}
+
+/** Removes binary dust below 1e-5. */
+export function tidy(value: number, decimals = 5): number {
+  const scale = 10 ** decimals;
+  return Math.round(value * scale) / scale + 0;
+}
+
+function decimalsOf(step: number): number {
+  for (let decimals = 0; decimals < 3; decimals += 1) {
+    if (Math.abs(step * 10 ** decimals - Math.round(step * 10 ** decimals)) < 1e-6) return decimals;
+  }
+  return 2;
+}
+
+function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b);
+}
+
+/** Writes a depth or other length that is no mark: as many decimals as it needs, at most one; inches to the nearest 1/32. */
+export function formatDepth(mm: number, units: UnitSystem): string {
+  return units === "mm" ? String(Number(mm.toFixed(1))) : formatNumber(mm, { units, step: MM_PER_INCH / 32 });
+}
