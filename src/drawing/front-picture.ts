@@ -92,7 +92,7 @@ function drawLeaf(pattern: Pattern, fan: Fan, { j, spans }: DrawnLeaf): string {
   const deepest = pattern.levels.at(-1)!.depth;
   const front = pattern.levels[0]!.depth;
   const grain = j % 2 === 0 ? 1 : 0.965;
-  const light = (0.93 + 0.07 * Math.cos(angle + 0.5)) * grain;
+  const light = (0.94 + 0.07 * Math.cos(angle + 0.5)) * grain;
   const whole = spans.length > 0 ? spans : [{ from: 0, to: pattern.book.leafHeight, level: 0 }];
   const parts = whole.map((span, i) => {
     const depth = span.level === 0 ? 0 : pattern.levels[span.level - 1]!.depth;
@@ -101,8 +101,8 @@ function drawLeaf(pattern: Pattern, fan: Fan, { j, spans }: DrawnLeaf): string {
     const edge = Math.max(0.25, caliper(pattern.book) * 2.6, Math.abs(pitch(pattern, fan, j, depth)));
     const face = rect(tip, root, span, insideTone(share, 0.9 * light));
     const fold = rect(tip, tip + inward * edge, span, paperTone(share, light));
-    const line = rect(tip + inward * edge, tip + inward * (edge + 0.1), span, insideTone(share, light));
-    return face + fold + line + dropShadow(pattern, whole[i - 1], span, depth, tip, inward * edge);
+    const crease = rect(tip + inward * edge * 0.74, tip + inward * edge * 1.02, span, paperTone(share, 0.89 * light));
+    return face + fold + crease + dropShadow(pattern, whole[i - 1], span, depth, tip, inward * edge);
   });
   return parts.join("");
 }

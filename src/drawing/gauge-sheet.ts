@@ -1,5 +1,5 @@
 import type { Kit } from "../kit/kit.ts";
-import { formatLength, formatNumber, type LengthStyle } from "../units/length.ts";
+import { formatDepth, formatSize, type UnitSystem } from "../units/length.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
@@ -12,7 +12,6 @@ const TOP = 18;
  * distance from it. Lines of the kit's levels are drawn full and carry the level's name; the gauge's other lines are thin.
  */
 export function gaugeSheet(kit: Kit): string {
-  const style: LengthStyle = { units: kit.units, step: Math.min(kit.fit.markStep, 0.5) };
   const lines = gaugeLines(kit);
   const left = BAR_ROOM.left + 14;
   const width = Math.max(...lines.map((line) => line.depth)) + GRIP;
@@ -25,7 +24,7 @@ export function gaugeSheet(kit: Kit): string {
       transform: `translate(${num(left - 2)} ${num(TOP + height / 2)}) rotate(-90)`,
       "text-anchor": "middle",
     }),
-    ...lines.map((line) => gaugeLine(line, left, height, style)),
+    ...lines.map((line) => gaugeLine(line, left, height, kit.units)),
     text(
       left,
       TOP - 6,
@@ -55,7 +54,7 @@ function gaugeLines(kit: Kit): GaugeLine[] {
   return [...own, ...free].sort((a, b) => a.depth - b.depth);
 }
 
-function gaugeLine(line: GaugeLine, left: number, height: number, style: LengthStyle): string {
+function gaugeLine(line: GaugeLine, left: number, height: number, units: UnitSystem): string {
   const x = left + line.depth;
   const used = line.levels.length > 0;
   const holes = Array.from({ length: Math.floor(height / 20) }, (_, i) =>
@@ -68,7 +67,7 @@ function gaugeLine(line: GaugeLine, left: number, height: number, style: LengthS
       "stroke-width": 0.15,
     }),
   );
-  const label = `${line.number === undefined ? "" : `line ${line.number} · `}${formatLength(line.depth, style)}${used ? ` · ${line.levels.join(", ")}` : ""}`;
+  const label = `${line.number === undefined ? "" : `line ${line.number} · `}${formatSize(line.depth, units)}${used ? ` · ${line.levels.join(", ")}` : ""}`;
   return [
     tag("path", {
       d: `M${num(x, 3)} ${TOP}v${num(height, 3)}`,
@@ -83,7 +82,7 @@ function gaugeLine(line: GaugeLine, left: number, height: number, style: LengthS
       "font-weight": used ? 600 : 400,
       transform: `translate(${num(x - 0.9)} ${num(TOP + 56)}) rotate(-90)`,
     }),
-    text(x, TOP + height + 4, line.number === undefined ? formatNumber(line.depth, style) : String(line.number), {
+    text(x, TOP + height + 4, line.number === undefined ? formatDepth(line.depth, units) : String(line.number), {
       "font-size": 3.2,
       "text-anchor": "middle",
     }),

@@ -1,6 +1,6 @@
 import type { Kit } from "../kit/kit.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../pattern/pattern.ts";
-import { benchCutDepth } from "../plan/bench.ts";
+import { benchCutDepth, cutEdge } from "../plan/bench.ts";
 import { formatDepth, formatLength, type LengthStyle, roundTo } from "../units/length.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { paperTone } from "./tone.ts";
@@ -8,8 +8,9 @@ import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
 const STRIP = 7;
 /** The tab that carries the leaf's name and hooks over the edge it is measured from, mm. */
-const TAB = 13;
-const TITLE = 5;
+const TAB = 12;
+/** Room for the sheet's heading and its instruction. */
+const TITLE = 9.5;
 /** Strip parts overlap by this much where a leaf is higher than the sheet. */
 const OVERLAP = 20;
 
@@ -44,7 +45,7 @@ export function stripSheets(kit: Kit, pattern: Pattern): StripSheet[] {
     Array.from({ length: sheets }, (_, i) => {
       const chosen = leaves.slice(i * each, (i + 1) * each);
       const strips = chosen.map((leaf, n) => strip(leaf, BAR_ROOM.left + 4 + n * STRIP, part, pattern, style));
-      const drawing = heading(style, part, p) + strips.join("") + calibration(kit.units);
+      const drawing = heading(style, part, p, cutEdge(pattern)) + strips.join("") + calibration(kit.units);
       return { drawing, first: chosen[0]!, last: chosen.at(-1)!, part, partNumber: p + 1, parts: parts.length };
     }),
   );
@@ -52,7 +53,7 @@ export function stripSheets(kit: Kit, pattern: Pattern): StripSheet[] {
 
 /** One part where the marks fit on the sheet, otherwise as many as it takes. */
 function stripParts(pattern: Pattern): StripPart[] {
-  const room = SHEET.height - BAR_ROOM.foot - TITLE - TAB - 4;
+  const room = SHEET.height - BAR_ROOM.foot - TITLE - TAB - 1;
   const lastMark = Math.max(0, ...pattern.leaves.flatMap((leaf) => leaf.cuts.map((cut) => cut.at)));
   const end = Math.min(pattern.book.leafHeight, lastMark + 8);
   const parts: StripPart[] = [];
@@ -62,12 +63,13 @@ function stripParts(pattern: Pattern): StripPart[] {
   return parts;
 }
 
-function heading(style: LengthStyle, part: StripPart, p: number): string {
-  const words =
+function heading(style: LengthStyle, part: StripPart, p: number, edge: string): string {
+  const place =
     p === 0
-      ? "Cut the strips apart, fold the tab back over the leaf’s head edge and copy the marks. Arrow: cut depth from the fore-edge."
-      : `Second part: lay the strip’s top line on your own mark at ${formatLength(part.from, style)} from the head. Arrow: cut depth from the fore-edge.`;
-  return text(BAR_ROOM.left + 4, 3, words, { "font-size": 3 });
+      ? "Cut apart, fold the tab over the leaf’s head edge, copy the marks."
+      : `Lay the top line on your own mark at ${formatLength(part.from, style)} from the head.`;
+  const words = `${place} Large: leaf, then book page and (pattern page). In the fields: level. → cut depth from the ${edge}.`;
+  return text(BAR_ROOM.left + 4, 8, words, { "font-size": 2.8 });
 }
 
 function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, style: LengthStyle): string {
@@ -78,7 +80,10 @@ function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, 
     const to = Math.min(span.to, part.to);
     const label =
       to - from >= 4
-        ? text(x + 1, top + (from + to) / 2 + 1.1, String(span.level), { "font-size": 3.2, "font-weight": 600 })
+        ? text(x + 1, top + (from + to) / 2 + 1.1, String(span.level), {
+            "font-size": to - from < 6 ? 2.8 : 3.2,
+            "font-weight": 600,
+          })
         : "";
     return (
       tag("rect", {

@@ -16,7 +16,17 @@ type JsonSchema = {
 /** Turns what the schema found into one message each, with places and what is allowed. */
 export function schemaMessages(file: string, front: FrontMatterFile, issues: readonly Issue[]): KitMessage[] {
   const schema = kitJsonSchema() as JsonSchema;
-  return issues.flatMap((issue) => {
+  const misspelt = new Set(
+    issues.flatMap((issue) =>
+      issue.code === "unrecognized_keys"
+        ? issue.keys.map((key) => fieldName([...issue.path, nearestKey(schema, issue.path, key) ?? key]))
+        : [],
+    ),
+  );
+  const told = issues.filter(
+    (issue) => !(misspelt.has(fieldName(issue.path)) && valueAt(front.value, issue.path) === undefined),
+  );
+  return told.flatMap((issue) => {
     if (issue.code === "unrecognized_keys")
       return issue.keys.map((key) => unknownKey(file, front, schema, issue.path, key));
     return [wrongValue(file, front, schema, issue)];
@@ -43,17 +53,25 @@ function unknownKey(
   path: readonly PropertyKey[],
   key: string,
 ): KitMessage {
-  const known = Object.keys(schemaAt(schema, path)?.properties ?? {});
-  const nearest = known.toSorted((a, b) => leven(a, key) - leven(b, key))[0];
-  const close = nearest !== undefined && leven(nearest, key) <= Math.max(2, key.length / 3);
+  const nearest = nearestKey(schema, path, key);
   return {
     file,
     ...front.placeOf(path, key),
     field: fieldName([...path, key]),
     given: `unknown key "${key}"`,
-    allowed: known.join(", "),
-    remedy: close ? `write "${nearest}"` : "remove it, or use one of the keys that are allowed",
+    allowed: knownKeys(schema, path).join(", "),
+    remedy: nearest === undefined ? "remove it, or use one of the keys that are allowed" : `write "${nearest}"`,
   };
+}
+
+/** The known key that was probably meant, by edit distance; undefined where none is near. */
+function nearestKey(schema: JsonSchema, path: readonly PropertyKey[], key: string): string | undefined {
+  const nearest = knownKeys(schema, path).toSorted((a, b) => leven(a, key) - leven(b, key))[0];
+  return nearest !== undefined && leven(nearest, key) <= Math.max(2, key.length / 3) ? nearest : undefined;
+}
+
+function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {
+  return Object.keys(schemaAt(schema, path)?.properties ?? {});
 }
 
 /** What our own length reader said, also when it stands inside a choice. */

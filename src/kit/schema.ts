@@ -174,11 +174,11 @@ const fit = z
 
 const rates = z
   .strictObject({
-    leaf: seconds("Turning to a leaf and reading its row.").default(8),
-    score: seconds("Pressing one score line.").default(5),
-    mark: seconds("Making one mark.").default(3),
-    cut: seconds("Making one cut.").default(4),
-    fold: seconds("Folding and tucking one span.").default(6),
+    leaf: seconds("Turning to a leaf and reading its row.").default(12),
+    score: seconds("Pressing one score line.").default(6),
+    mark: seconds("Making one mark.").default(4),
+    cut: seconds("Making one cut.").default(6),
+    fold: seconds("Folding and tucking one span.").default(10),
     check: seconds("Checking at a checkpoint.").default(20),
     tack: seconds("Glueing one tack.").default(15),
   })

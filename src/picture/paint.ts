@@ -18,7 +18,6 @@ export interface ShapePaint {
   readonly notes: readonly string[];
 }
 
-const REFERENCE = /^url\(([^)]*)\)(.*)$/i;
 const PAINT_SERVERS = ["linearGradient", "radialGradient", "pattern", "meshgradient", "hatch", "solidcolor"];
 
 /** The paint a `fill` or `stroke` value comes to, with `currentColor` and the context keywords replaced. */
@@ -62,7 +61,7 @@ export function shapePaint(
 
 /** An opacity as a number 0…1. @throws ValueError unless it is a number or a percentage */
 export function parseOpacity(text: string): number {
-  const [, digits, percent] = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)(%?)$/.exec(text) ?? [];
+  const [, digits, percent] = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?)(%?)$/.exec(text) ?? [];
   if (digits === undefined) throw new ValueError(`${quoted(text)} is no opacity: write a number from 0 to 1`);
   return Math.min(1, Math.max(0, Number(digits) / (percent === "%" ? 100 : 1)));
 }
@@ -78,19 +77,27 @@ function isStroked(style: Style, context: ContextPaint): boolean {
 
 /** Replaces `url(#id)` by its fallback where the target is no paint server. */
 function servedPaint(paint: string, line: number, byId: ReadonlyMap<string, Element>): string {
-  const [, target, fallback] = REFERENCE.exec(paint) ?? [];
-  if (target === undefined) return paint;
+  const reference = readReference(paint);
+  if (reference === undefined) return paint;
+  const { target, fallback } = reference;
   if (!target.startsWith("#")) {
     throw new PictureError(line, `fill ${quoted(paint)} is in another file: bring it into this one`);
   }
   if (PAINT_SERVERS.includes(byId.get(target.slice(1))?.localName ?? "")) return paint;
-  if (fallback) return fallback;
+  if (fallback !== "") return fallback;
   throw new PictureError(line, `fill ${quoted(paint)} points to no gradient or pattern: write a colour`);
+}
+
+/** What a paint's `url(…)` points to and the paint after it, or undefined for other paints. */
+function readReference(paint: string): { target: string; fallback: string } | undefined {
+  const [, target, fallback] = /^url\(([^)]*)\)(.*)$/i.exec(paint) ?? [];
+  if (target === undefined || fallback === undefined) return undefined;
+  return { target: target.replaceAll(/["']/g, "").trim(), fallback: fallback.trim() };
 }
 
 /** Whether a paint may leave gaps: a pattern, or a gradient with a stop that is not opaque. */
 function isPerforated(paint: string, byId: ReadonlyMap<string, Element>): boolean {
-  const server = byId.get(REFERENCE.exec(paint)?.[1]?.slice(1) ?? "");
+  const server = byId.get(readReference(paint)?.target.slice(1) ?? "");
   if (server === undefined) return false;
   if (server.localName === "pattern" || server.localName === "hatch") return true;
   return childElements(server).some(
@@ -106,8 +113,8 @@ function paintAlpha(paint: string): number {
   if (short !== undefined) return Number.parseInt(short, 16) / 15;
   if (long !== undefined) return Number.parseInt(long, 16) / 255;
   const [, digits, percent] =
-    /^(?:rgba?|hsla?)\((?:[^,/]*,){3}\s*([\d.]+)(%?)\s*\)$/.exec(paint) ??
-    /^[a-z]+\([^/]*\/\s*([\d.]+)(%?)\s*\)$/.exec(paint) ??
+    /^(?:rgba?|hsla?)\((?:[^,/]*,){3}\s*(\d+(?:\.\d+)?|\.\d+)(%?)\s*\)$/.exec(paint) ??
+    /^[a-z]+\([^/]*\/\s*(\d+(?:\.\d+)?|\.\d+)(%?)\s*\)$/.exec(paint) ??
     [];
   return digits === undefined ? 1 : Number(digits) / (percent === "%" ? 100 : 1);
 }

@@ -27,7 +27,15 @@ const IDLE_AT_RULES = ["charset", "font-face", "keyframes", "-webkit-keyframes",
  * @throws PictureError for malformed CSS, selectors beyond compound ones and at-rules such as `@import` or `@media`
  */
 export function parseStyleSheet(text: string, line: number): StyleRule[] {
-  const sheet = parseCss(text, { context: "stylesheet", line });
+  return readRules(parseCss(text, { context: "stylesheet", line }), line);
+}
+
+/** The declarations of a `style` attribute. @throws PictureError for malformed CSS */
+export function parseDeclarations(text: string, line: number): Declaration[] {
+  return readDeclarations(parseCss(text, { context: "declarationList", line }), line);
+}
+
+function readRules(sheet: CssNode, line: number): StyleRule[] {
   return (sheet.children ?? []).flatMap((node) => {
     const at = node.loc?.start.line ?? line;
     if (node.type === "Rule") return readRule(node, at);
@@ -38,17 +46,13 @@ export function parseStyleSheet(text: string, line: number): StyleRule[] {
   });
 }
 
-/** The declarations of a `style` attribute. @throws PictureError for malformed CSS */
-export function parseDeclarations(text: string, line: number): Declaration[] {
-  return readDeclarations(parseCss(text, { context: "declarationList", line }), line);
-}
-
 function parseCss(text: string, options: ParseOptions): CssNode {
   const node = parse(text, {
     ...options,
     positions: true,
     onParseError: (error) => {
-      throw new PictureError(error.line ?? options.line ?? 1, `malformed css: ${error.message.toLowerCase()}`);
+      const message = error instanceof RangeError ? "nested too deeply" : error.message.toLowerCase();
+      throw new PictureError(error.line ?? options.line ?? 1, `malformed css: ${message}`);
     },
   });
   return toPlainObject(node);

@@ -114,13 +114,14 @@ function readSheet(style: Element): StyleRule[] {
     throw new PictureError(lineOf(style), `<style> media ${quoted(media)} cannot be honoured: remove it`);
   }
   // Each piece is moved down to its own line, so that lines in the sheet are lines in the file.
+  const start = lineOf(style.firstChild ?? style);
   let text = "";
-  let line = 1;
+  let line = start;
   for (let node = style.firstChild; node !== null; node = node.nextSibling) {
     if (node.nodeType !== TEXT_NODE && node.nodeType !== CDATA_NODE) continue;
     const piece = "\n".repeat(Math.max(0, lineOf(node) - line)) + (node.nodeValue ?? "");
     text += piece;
     line += piece.split("\n").length - 1;
   }
-  return parseStyleSheet(text, 1);
+  return parseStyleSheet(text, start);
 }

@@ -63,6 +63,6 @@ export function difficultyOf(pattern: Pattern, effort: Effort): Difficulty {
   const leaves = pictureLeaves(pattern);
   const cuts = leaves.reduce((total, leaf) => total + leaf.cuts.length, 0) / Math.max(1, leaves.length);
   const hours = effort.minutes / 60;
-  if (cuts <= 2.2 && hours <= 4 && pattern.levels.length <= 2) return "first piece";
-  return cuts <= 5 && hours <= 9 ? "steady hand" : "long patience";
+  if (pattern.levels.length <= 2 && cuts <= 6 && hours <= 5) return "first piece";
+  return cuts <= 6.5 && hours <= 9 ? "steady hand" : "long patience";
 }

@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { SHEET } from "../drawing/true-scale.ts";
 import type { KitView } from "../site/kit-view.ts";
-import { formatLength, MM_PER_INCH } from "../units/length.ts";
+import { formatDepth, formatSize, MM_PER_INCH } from "../units/length.ts";
 import { findBrowser, launchBrowser } from "./browser.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import { findOverflow } from "./overflow.ts";
@@ -104,8 +104,7 @@ async function printOne(page: Page, job: PrintJob): Promise<Uint8Array> {
 
 function footerOf(job: PrintJob): string {
   const { kit } = job.view;
-  const style = { units: kit.units, step: kit.fit.markStep };
-  const size = `${kit.book.leaves} leaves of ${formatLength(kit.book.leafHeight, style)} × ${formatLength(kit.book.leafWidth, style)}`;
+  const size = `${kit.book.leaves} leaves of ${formatDepth(kit.book.leafHeight, kit.units)} × ${formatSize(kit.book.leafWidth, kit.units)}`;
   return `${job.title} · ${size} · ${job.paper.label}`;
 }
 

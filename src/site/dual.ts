@@ -1,4 +1,4 @@
-import { formatDepth, formatLength, type LengthStyle, stepFor, type UnitSystem } from "../units/length.ts";
+import { formatLength, formatSize, type LengthStyle, stepFor, type UnitSystem } from "../units/length.ts";
 
 /** One quantity in both unit systems; the page shows one of them at a time. */
 export interface Dual<T = string> {
@@ -17,7 +17,7 @@ export function dualLength(mm: number, step: number): Dual {
 
 /** A depth or other length that is no mark, with unit. */
 export function dualDepth(mm: number): Dual {
-  return dual((units) => `${formatDepth(mm, units)}\u00a0${units}`);
+  return dual((units) => formatSize(mm, units));
 }
 
 /** How a unit system writes marks that were made at a step. */

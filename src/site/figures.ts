@@ -2,7 +2,8 @@ import type { Kit } from "../kit/kit.ts";
 import { depthsOf, type Pattern, pictureLeaves } from "../pattern/pattern.ts";
 import type { Counts, Effort } from "../plan/effort.ts";
 import { toDegrees } from "../units/angle.ts";
-import { type Dual, dual, dualDepth, dualLength } from "./dual.ts";
+import { formatDepth } from "../units/length.ts";
+import { type Dual, dual, dualDepth } from "./dual.ts";
 
 /** A figure with its name; plain text or in both unit systems. */
 export interface Figure {
@@ -33,13 +34,12 @@ export interface KitFigures {
 
 export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): KitFigures {
   const { fit } = pattern;
-  const length = (mm: number): Dual => dualLength(mm, kit.fit.markStep);
   const hours = hoursText(effort.minutes);
   return {
     key: [
       figure(
         "Picture",
-        dual((units) => `${length(fit.width)[units]} × ${length(fit.height)[units]}`),
+        dual((units) => `${formatDepth(fit.width, units)} × ${formatDepth(fit.height, units)}\u00a0${units}`),
         "width × height on the front level",
       ),
       figure("Levels", plain(String(pattern.levels.length)), "depths, front to back"),
@@ -49,10 +49,10 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
         `and ${counts.leaves - pictureLeaves(pattern).length} border leaves`,
       ),
       figure("Cuts", plain(String(counts.cuts)), `${counts.folds} folds, ${counts.scores} score lines`),
-      figure("Hold width", length(fit.holdWidth), "first to last picture leaf, straight across"),
+      figure("Hold width", dualDepth(fit.holdWidth), "first to last picture leaf, straight across"),
       figure("Time", plain(hours), "an estimate from the counts"),
     ],
-    book: bookFigures(kit, pattern, length),
+    book: bookFigures(kit, pattern),
     levels: pattern.levels.map((level, i) => ({
       number: i + 1,
       name: level.name,
@@ -61,14 +61,14 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
       background: level.background,
     })),
     hours,
-    holdWidth: length(fit.holdWidth),
-    boardWidth: length(fit.boardWidth),
+    holdWidth: dualDepth(fit.holdWidth),
+    boardWidth: dualDepth(fit.boardWidth),
     opening: `${toDegrees(fit.opening).toFixed(0)}°`,
     restingOpening: `${toDegrees(fit.restingOpening).toFixed(0)}°`,
   };
 }
 
-function bookFigures(kit: Kit, pattern: Pattern, length: (mm: number) => Dual): Figure[] {
+function bookFigures(kit: Kit, pattern: Pattern): Figure[] {
   const { book, fit } = pattern;
   const [before, after] = kit.fit.borderLeaves;
   const deepest = Math.max(...depthsOf(pattern.levels));
@@ -83,15 +83,15 @@ function bookFigures(kit: Kit, pattern: Pattern, length: (mm: number) => Dual): 
     ),
     figure(
       "Leaf height",
-      dual((units) => `at least ${length(fit.head + fit.height)[units]}`),
-      `head to tail; the kit's book: ${length(book.leafHeight)[kit.units]}`,
+      dual((units) => `at least ${dualDepth(fit.head + fit.height)[units]}`),
+      `head to tail; the kit's book: ${dualDepth(book.leafHeight)[kit.units]}`,
     ),
     figure(
       "Leaf width",
-      dual((units) => `at least ${length(reach + kit.fit.gutterClearance)[units]}`),
-      `fore-edge to gutter, so that flaps clear the gutter; the kit's book: ${length(book.leafWidth)[kit.units]}`,
+      dual((units) => `at least ${dualDepth(reach + kit.fit.gutterClearance)[units]}`),
+      `fore-edge to gutter, so that flaps clear the gutter; the kit's book: ${dualDepth(book.leafWidth)[kit.units]}`,
     ),
-    figure("Thickness", length(book.blockThickness), "all leaves pressed, without the boards; this kit's book"),
+    figure("Thickness", dualDepth(book.blockThickness), "all leaves pressed, without the boards; this kit's book"),
   ];
 }
 

@@ -1,9 +1,9 @@
 import type { Kit } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
-import { benchCutDepth } from "../plan/bench.ts";
+import { benchCutDepth, cutEdge } from "../plan/bench.ts";
 import type { Counts, Effort } from "../plan/effort.ts";
 import { tackList } from "../plan/tack-list.ts";
-import { type Dual, dual, dualDepth, dualLength } from "./dual.ts";
+import { type Dual, dual, dualDepth } from "./dual.ts";
 import { hoursText } from "./figures.ts";
 import { leafAndPage } from "./row.ts";
 
@@ -21,7 +21,7 @@ export interface Step {
 export function stepsOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): Step[] {
   const { byStage } = effort;
   return [
-    { title: "Check the book", text: checkText(kit, pattern), time: "", cautions: ["who"] },
+    { title: "Check the book", text: checkText(pattern), time: "", cautions: ["who"] },
     { title: "Find pattern page 1", text: findText(pattern), time: "", cautions: [] },
     { title: "Set up the gauge", text: gaugeText(kit), time: "", cautions: ["blade"] },
     {
@@ -45,16 +45,15 @@ export function stepsOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effo
       time: counts.tacks > 0 ? hoursText(byStage.tack) : "",
       cautions: counts.tacks > 0 ? ["glue"] : [],
     },
-    { title: "Open to the hold width", text: holdText(kit, pattern), time: "", cautions: ["light"] },
+    { title: "Open to the hold width", text: holdText(pattern), time: "", cautions: ["light"] },
   ];
 }
 
-function checkText(kit: Kit, pattern: Pattern): Dual {
+function checkText(pattern: Pattern): Dual {
   const { book } = pattern;
-  const length = (mm: number): Dual => dualLength(mm, kit.fit.markStep);
   return dual(
     (units) =>
-      `Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for ${book.leaves} leaves, ${length(book.leafHeight)[units]} high and ${length(book.leafWidth)[units]} wide, pressed ${length(book.blockThickness)[units]} thick. Another book needs the pattern computed for it.`,
+      `Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for ${book.leaves} leaves, ${dualDepth(book.leafHeight)[units]} high and ${dualDepth(book.leafWidth)[units]} wide, pressed ${dualDepth(book.blockThickness)[units]} thick. Another book needs the pattern computed for it.`,
   );
 }
 
@@ -90,7 +89,6 @@ function borderText(kit: Kit, pattern: Pattern): Dual {
 
 function foldText(kit: Kit, pattern: Pattern): Dual {
   const front = pattern.levels[0]!;
-  const cutEdge = pattern.fit.foldStyle === "stepped" ? "the folded edge" : "the fore-edge";
   const first =
     pattern.fit.foldStyle === "stepped"
       ? dual(
@@ -101,7 +99,7 @@ function foldText(kit: Kit, pattern: Pattern): Dual {
   const deepest = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
   return dual(
     (units) =>
-      `Work at most ${kit.fit.batch} leaves at a time. ${first[units]}Mark from the head edge, cut square in from ${cutEdge} (never deeper than ${dualDepth(deepest)[units]}), fold each span ${pattern.fit.foldStyle === "stepped" ? "behind the front level once more " : ""}at its level's line and tuck it behind. Tick the row, and at each checkpoint compare the page number and the first mark before you turn on.`,
+      `Work at most ${kit.fit.batch} leaves at a time. ${first[units]}Mark from the head edge, cut square in from the ${cutEdge(pattern)} (never deeper than ${dualDepth(deepest)[units]}), fold each span ${pattern.fit.foldStyle === "stepped" ? "behind the front level once more " : ""}at its level's line and tuck it behind. Tick the row, and at each checkpoint compare the page number and the first mark before you turn on.`,
   );
 }
 
@@ -113,11 +111,10 @@ function tackText(pattern: Pattern): Dual {
   );
 }
 
-function holdText(kit: Kit, pattern: Pattern): Dual {
-  const length = (mm: number): Dual => dualLength(mm, kit.fit.markStep);
+function holdText(pattern: Pattern): Dual {
   return dual(
     (units) =>
-      `Stand the book up, head up, and open it until the folded edges of the first and last picture leaf are ${length(pattern.fit.holdWidth)[units]} apart, measured straight across; the boards' edges are then about ${length(pattern.fit.boardWidth)[units]} apart. At this width the picture has its true shape. Prop it there overnight.`,
+      `Stand the book up, head up, and open it until the folded edges of the first and last picture leaf are ${dualDepth(pattern.fit.holdWidth)[units]} apart, measured straight across; the boards' edges are then about ${dualDepth(pattern.fit.boardWidth)[units]} apart. At this width the picture has its true shape. Prop it there overnight.`,
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Kit } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
-import { formatLength, type LengthStyle } from "../units/length.ts";
+import { formatSize } from "../units/length.ts";
 
 /** Something to have at hand. `kind` tells what is used up from what stays. */
 export interface Supply {
@@ -19,7 +19,6 @@ const CUTS_A_BLADE = 250;
 
 /** Everything that the folding needs, counted from the kit, with the kit's own supplies after. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
-  const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
   const { book } = pattern;
   const lines = kit.gaugeLines.length;
   const made: Supply[] = [
@@ -27,7 +26,7 @@ export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[]
       "second-hand book",
       1,
       "book",
-      `${book.leaves} leaves or more, leaf ${formatLength(book.leafHeight, style)} high and ${formatLength(book.leafWidth, style)} wide`,
+      `${book.leaves} leaves or more, leaf ${formatSize(book.leafHeight, kit.units)} high and ${formatSize(book.leafWidth, kit.units)} wide`,
     ),
     material(
       "card for the scoring gauge",
@@ -57,7 +56,7 @@ export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[]
     ...(counts.cuts > 0
       ? [tool("craft knife", "with a cap"), tool("cutting mat and metal safety ruler", "under and beside every cut")]
       : []),
-    tool("packing", packingNote(kit, pattern, style)),
+    tool("packing", packingNote(kit, pattern)),
   ];
   const own = kit.supplies.map(
     (supply): Supply => ({
@@ -72,10 +71,10 @@ export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[]
   return [...made, ...own, ...tools];
 }
 
-function packingNote(kit: Kit, pattern: Pattern, style: LengthStyle): string {
-  const height = formatLength(pattern.book.blockThickness, style);
+function packingNote(kit: Kit, pattern: Pattern): string {
+  const height = formatSize(pattern.book.blockThickness, kit.units);
   if (kit.gaugeTile === undefined) return `card or tiles up to ${height} to keep the gauge level`;
-  return `${Math.ceil(pattern.book.blockThickness / kit.gaugeTile)} tiles of ${formatLength(kit.gaugeTile, { ...style, step: 0.1 })}, together ${height}, to keep the gauge level`;
+  return `${Math.ceil(pattern.book.blockThickness / kit.gaugeTile)} tiles of ${formatSize(kit.gaugeTile, kit.units)}, together ${height}, to keep the gauge level`;
 }
 
 function material(item: string, quantity: number, unit: string, note: string): Supply {

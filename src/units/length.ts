@@ -123,3 +123,8 @@ function greatestCommonDivisor(a: number, b: number): number {
 export function formatDepth(mm: number, units: UnitSystem): string {
   return units === "mm" ? String(Number(mm.toFixed(1))) : formatNumber(mm, { units, step: MM_PER_INCH / 32 });
 }
+
+/** `formatDepth` with its unit: `26 mm`, `1 1/32 in`. */
+export function formatSize(mm: number, units: UnitSystem): string {
+  return `${formatDepth(mm, units)}\u00a0${units}`;
+}

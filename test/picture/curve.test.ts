@@ -64,7 +64,7 @@ describe("readSvg of circles and ellipses", () => {
 });
 
 describe("readSvg of elliptical arcs in path data", () => {
-  // Centres and directions from the four cases of SVG 2, paths, figure "arcs02": start, end and radii are the same.
+  // The four cases of SVG 2, paths, figure "arcs02", with numbers of our own: same start, end and radii.
   it.each<[string, number, Point]>([
     ["0 0 1", Math.PI / 2, [40, 60]],
     ["0 1 0", (3 * Math.PI) / 2, [40, 60]],

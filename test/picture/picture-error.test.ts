@@ -212,6 +212,7 @@ describe("readSvg(text): styles", () => {
       4,
       "@media cannot be honoured: write the rules plainly in this <style>",
     ],
+    [sheet(`.a{fill:${"(".repeat(100_000)}}`), 2, "malformed css: nested too deeply"],
     [sheet(".a{fill}"), 3, "malformed css: colon is expected"],
     [`<style media="print"/>`, 2, '<style> media "print" cannot be honoured: remove it'],
     [`<rect ${SIZE}\nstyle="fill"/>`, 3, "malformed css: colon is expected"],

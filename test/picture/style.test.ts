@@ -15,7 +15,7 @@ describe("readSvg(text): what is painted", () => {
     [false, `<rect ${SIZE} fill="transparent"/>`],
     [false, `<rect ${SIZE} fill="#12345600"/>`],
     [false, `<rect ${SIZE} fill="#1230"/>`],
-    [true, `<rect ${SIZE} fill="#1200"/>`.replace("#1200", "#1201")],
+    [true, `<rect ${SIZE} fill="#1201"/>`],
     [false, `<rect ${SIZE} fill="rgba(1, 2, 3, 0)"/>`],
     [false, `<rect ${SIZE} fill="rgb(1 2 3 / 0%)"/>`],
     [true, `<rect ${SIZE} fill="rgb(1, 2, 0)"/>`],
@@ -92,10 +92,7 @@ describe("readSvg(text): cascade", () => {
     [
       false,
       "a sheet in defs, in CDATA",
-      `<defs><style type="text/css"><![CDATA[ .a > .b{} ]]></style></defs>${rect()}`.replace(
-        ".a > .b{}",
-        ".a{fill:none}",
-      ),
+      `<defs><style type="text/css"><![CDATA[ .a{fill:none} ]]></style></defs>${rect()}`,
     ],
     [true, "a sheet of another language", `<style type="text/x-other">.a > {{{</style>${rect()}`],
     [
