@@ -227,3 +227,8 @@ export type FrontMatter = z.output<typeof frontMatter>;
 export function kitJsonSchema(): Record<string, unknown> {
   return z.toJSONSchema(frontMatter, { io: "input", target: "draft-2020-12" }) as Record<string, unknown>;
 }
+
+/** The JSON Schema as the file that is published and that stands beside the kits. */
+export function schemaText(): string {
+  return `${JSON.stringify(kitJsonSchema(), null, 2)}\n`;
+}

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { frontPicture } from "../drawing/front-picture.ts";
-import { kitJsonSchema } from "../kit/schema.ts";
+import { schemaText } from "../kit/schema.ts";
 import type { KitView } from "../site/kit-view.ts";
 import { patternCsv } from "./pattern-csv.ts";
 import { patternJson } from "./pattern-json.ts";
@@ -16,5 +16,5 @@ export function publishFiles(output: string, views: readonly KitView[]): void {
     writeFileSync(join(folder, "front.svg"), frontPicture(pattern, slug, kit.title));
   }
   mkdirSync(join(output, "schema"), { recursive: true });
-  writeFileSync(join(output, "schema", "kit.json"), `${JSON.stringify(kitJsonSchema(), null, 2)}\n`);
+  writeFileSync(join(output, "schema", "kit.json"), schemaText());
 }

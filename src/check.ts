@@ -1,0 +1,19 @@
+import { KitError } from "./kit/message.ts";
+import { openLibrary } from "./site/library.ts";
+import { toDegrees } from "./units/angle.ts";
+import { formatSize } from "./units/length.ts";
+
+/** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
+try {
+  for (const { kit, pattern, notes, figures } of openLibrary(process.cwd()).views) {
+    const { fit } = pattern;
+    const size = `${formatSize(fit.width, kit.units)} × ${formatSize(fit.height, kit.units)}`;
+    console.log(
+      `${kit.slug}: leaves ${fit.firstLeaf} to ${fit.lastLeaf}, ${size}, opening ${toDegrees(fit.opening).toFixed(1)}°, hold width ${formatSize(fit.holdWidth, kit.units)}, ${figures.hours}`,
+    );
+    for (const warning of [...pattern.warnings, ...notes]) console.warn(`  warning: ${warning}`);
+  }
+} catch (error) {
+  console.error(error instanceof KitError ? error.message : error);
+  process.exitCode = 1;
+}
