@@ -1,6 +1,8 @@
 import type { Book } from "../book/book.ts";
 import type { View } from "../fan/front.ts";
+import type { InsertWish } from "../insert/insert.ts";
 import type { LevelMap } from "../picture/level-map.ts";
+import type { LightWish } from "../pocket/light.ts";
 import type { UnitSystem } from "../units/length.ts";
 
 /** A depth of the picture. Kits list levels front to back; level 1 is the first. */
@@ -47,7 +49,29 @@ export interface Rates {
   readonly fold: number;
   readonly check: number;
   readonly tack: number;
+  readonly notch: number;
+  readonly part: number;
 }
+
+/** A sheet that parts are laid on, upright, mm. */
+export interface SheetSize {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a computed supply costs, for one of its unit. */
+export type Priced =
+  | "book"
+  | "card"
+  | "acetate"
+  | "tape"
+  | "glueDots"
+  | "string"
+  | "button"
+  | "light"
+  | "cells"
+  | "blades";
 
 export interface OwnSupply {
   readonly item: string;
@@ -77,6 +101,15 @@ export interface Kit {
   readonly gaugeTile: number | undefined;
   readonly book: Book;
   readonly fit: FitWish;
+  readonly light: LightWish | undefined;
+  /** Which cells the light takes, in the author's words. */
+  readonly cells: string | undefined;
+  readonly insert: InsertWish | undefined;
+  readonly sheets: readonly SheetSize[];
+  /** Share added to lengths. */
+  readonly waste: number;
+  readonly prices: Readonly<Partial<Record<Priced, number>>>;
+  readonly currency: string;
   readonly rates: Rates;
   readonly supplies: readonly OwnSupply[];
   readonly picture: LevelMap;

@@ -11,7 +11,7 @@ import { assignLevels } from "./assign-levels.ts";
 import { type FrontMatterFile, readFrontMatter } from "./front-matter.ts";
 import type { Kit, Level } from "./kit.ts";
 import { KitError, type KitMessage } from "./message.ts";
-import { checkWishes, resolveLevels } from "./resolve.ts";
+import { checkWishes, resolveLevels, windowOf } from "./resolve.ts";
 import { type FrontMatter, frontMatter } from "./schema.ts";
 import { fieldName, schemaMessages } from "./schema-messages.ts";
 
@@ -178,6 +178,10 @@ function toKit(slug: string, data: FrontMatter, levels: readonly Level[], pictur
       opening: fit.opening === undefined || fit.opening === "solve" ? "solve" : toRadians(fit.opening),
       markStep: fit.markStep ?? (data.units === "mm" ? 0.5 : MM_PER_INCH / 32),
     },
+    ...windowOf(data, levels),
+    waste: data.waste,
+    prices: data.prices,
+    currency: data.currency ?? "",
     rates: data.rates,
     supplies: data.supplies.map((supply) => ({ ...supply, price: supply.price })),
     picture,

@@ -1,6 +1,6 @@
 import { Problem } from "../problem.ts";
-import { tidy } from "../units/length.ts";
-import type { Level } from "./kit.ts";
+import { MM_PER_INCH, tidy } from "../units/length.ts";
+import type { Kit, Level } from "./kit.ts";
 import type { FrontMatter } from "./schema.ts";
 
 /** One of picture leaves, height and opening follows from the others; an opening beyond flat needs a piece to walk round. @throws Problem */
@@ -88,6 +88,50 @@ export function resolveLevels(data: FrontMatter): Level[] {
     });
   }
   return levels;
+}
+
+/** Sheets by name: A4 (ISO 216), US Letter, and the 12 × 12 in of craft shops; mm. */
+const SHEETS = {
+  a4: { name: "A4", width: 210, height: 297 },
+  letter: { name: "Letter", width: 8.5 * MM_PER_INCH, height: 11 * MM_PER_INCH },
+  "12x12": { name: "12 × 12 in", width: 12 * MM_PER_INCH, height: 12 * MM_PER_INCH },
+} as const;
+
+/** The light and the window with their levels by number, and the sheets for the parts. @throws Problem */
+export function windowOf(
+  data: FrontMatter,
+  levels: readonly Level[],
+): Pick<Kit, "light" | "cells" | "insert" | "sheets"> {
+  const numberOf = (name: string, field: string): number => {
+    const level = levels.findIndex((one) => one.name === name) + 1;
+    if (level > 0) return level;
+    throw new Problem(field, {
+      given: `given "${name}"`,
+      allowed: `a level: ${levels.map((one) => one.name).join(", ")}`,
+      remedy: "correct the name",
+    });
+  };
+  const { light, insert } = data;
+  const usual = data.units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
+  return {
+    light: light && {
+      level: light.in === undefined ? levels.length : numberOf(light.in, "light.in"),
+      diameter: light.diameter,
+      height: light.height,
+      clearance: light.clearance,
+      setback: light.setback,
+      floor: light.floor,
+    },
+    cells: light?.cells,
+    insert: insert && {
+      outline: numberOf(insert.outline, "insert.outline"),
+      outlineName: insert.outline,
+      lip: insert.lip,
+      hinge: insert.hinge,
+      panel: insert.panel,
+    },
+    sheets: (data.sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEETS[sheet] : sheet)),
+  };
 }
 
 function depthOf(level: FrontMatter["levels"][number], i: number, lines: readonly number[]): number {

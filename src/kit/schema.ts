@@ -6,6 +6,20 @@ import { LENGTH_HELP, LengthError, parseLength } from "../units/length.ts";
  * in the published JSON Schema and so in editors.
  */
 
+/** Computed supplies that a kit may price. */
+export const PRICED = [
+  "book",
+  "card",
+  "acetate",
+  "tape",
+  "glueDots",
+  "string",
+  "button",
+  "light",
+  "cells",
+  "blades",
+] as const;
+
 /** A length in mm, from a number or a text with a unit. Bounds in mm, inclusive. */
 function length(description: string, least: number, most: number): z.ZodType<number, number | string> {
   return z
@@ -172,6 +186,54 @@ const fit = z
     description: "How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve.",
   });
 
+const light = z
+  .strictObject({
+    in: words("Level in whose region the light stands; left out: the deepest.").optional(),
+    diameter: length("Diameter of the light, measured at its widest.", 5, 150),
+    height: length("Height of the light with its tip.", 5, 300),
+    clearance: length("Free space all round.", 0, 20).default(1),
+    setback: length("How far the light stands behind the front.", 0, 100).default(4),
+    floor: z
+      .union([z.literal("auto"), length("Height of the floor it stands on, from the head.", 0, 600)])
+      .default("auto")
+      .meta({ description: `Floor of the pocket, measured from the head: auto, or ${LENGTH_HELP}.` }),
+    cells: words("The cells it takes, for the supplies: CR2032, 2 × AAA …").optional(),
+  })
+  .meta({ description: "A battery LED light that stands inside the book: an upright cylinder." });
+
+const insert = z
+  .strictObject({
+    outline: words("Level whose outline the window's frame follows."),
+    lip: length("How far the frame reaches beyond the outline, and into the opening.", 2, 30).default(3),
+    hinge: choice("Side of the door's hinge.", ["left", "right"]).default("left"),
+    panel: choice("wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front.", [
+      "wrap",
+      "flat",
+    ]).default("wrap"),
+  })
+  .meta({ description: "The window that closes the opening: base frame, glazing, door." });
+
+const sheet = z
+  .strictObject({
+    name: words("The sheet's name."),
+    width: length("Width of the sheet.", 50, 2000),
+    height: length("Height of the sheet.", 50, 2000),
+  })
+  .meta({ description: "A sheet of your own size." });
+
+const sheets = z
+  .array(z.union([z.enum(["a4", "letter", "12x12"]), sheet]))
+  .min(1)
+  .max(6)
+  .meta({
+    description:
+      "Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }.",
+  });
+
+const prices = z
+  .partialRecord(z.enum(PRICED), z.number().min(0))
+  .meta({ description: `Your prices for one of each. Keys: ${PRICED.join(", ")}.` });
+
 const rates = z
   .strictObject({
     leaf: seconds("Turning to a leaf and reading its row.").default(12),
@@ -181,6 +243,8 @@ const rates = z
     fold: seconds("Folding and tucking one span.").default(10),
     check: seconds("Checking at a checkpoint.").default(20),
     tack: seconds("Glueing one tack.").default(15),
+    notch: seconds("Cutting one notch of the light's pocket.").default(25),
+    part: seconds("Cutting out and fitting one part of the window.").default(420),
   })
   .meta({ description: "Your own working times; the hours of the kit follow from them." });
 
@@ -216,6 +280,17 @@ export const frontMatter = z
     gauge: gauge.optional(),
     book,
     fit,
+    light: light.optional(),
+    insert: insert.optional(),
+    sheets: sheets.optional(),
+    waste: z
+      .number()
+      .min(0)
+      .max(1)
+      .default(0.1)
+      .meta({ description: "Share added to lengths for waste. A number, 0 to 1." }),
+    prices: prices.default({}),
+    currency: words("Currency of the prices.").optional(),
     rates: rates.prefault({}),
     supplies: z.array(supply).default([]).meta({ description: "Supplies of the kit's own." }),
   })

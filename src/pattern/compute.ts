@@ -2,12 +2,16 @@ import { caliper } from "../book/book.ts";
 import { bookPageOf, numberLeaves, patternPageOf } from "../book/numbering.ts";
 import { type Fan, leafTip } from "../fan/fan.ts";
 import { boardWidth, type Front, holdWidth, type LeafRange, layFront, stationAt } from "../fan/front.ts";
+import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
 import { restingOpening } from "../fan/resting.ts";
 import { type FaceMap, layFaces } from "../fit/face.ts";
 import { levelsOfLeaf, type Placing } from "../fit/leaf-levels.ts";
 import { type Solution, solveFit } from "../fit/solve.ts";
+import { makeInsert } from "../insert/insert.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { type ColumnReader, readColumns } from "../picture/column.ts";
+import { cutPocket, type PocketBook } from "../pocket/pocket.ts";
+import { type PictureBox, regionRows } from "../pocket/region-rows.ts";
 import { markLeaf } from "../spans/marks.ts";
 import { cutsBetween, type Span } from "../spans/span.ts";
 import { tacksOf } from "../spans/tacks.ts";
@@ -44,6 +48,7 @@ export function computePattern(kit: Kit): Pattern {
     leaves,
     absorbed: folded.absorbed,
     lostLeaves: kit.fit.lostLeaves,
+    ...fitWindow(kit, face, folded.leaves, fit.holdWidth),
   };
   return { ...pattern, warnings: warningsOf(kit, pattern, face) };
 }
@@ -148,6 +153,44 @@ function spansAfter(kit: Kit, leaves: readonly FoldedLeaf[], leaf: number): read
   while (kit.fit.lostLeaves.includes(next)) next += 1;
   if (next > kit.book.leaves) return undefined;
   return leaves.find((one) => one.leaf === next)?.spans ?? [];
+}
+
+/** The light's pocket and the window, where the kit asks for them. */
+function fitWindow(
+  kit: Kit,
+  face: Face,
+  leaves: readonly FoldedLeaf[],
+  hold: number,
+): Pick<Pattern, "pocket" | "insert"> {
+  const curve = frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
+  const box = { head: face.head, height: face.solution.height, width: face.solution.width };
+  const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, curve, box, kit.light.level));
+  const insert = kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, holdWidth: hold });
+  return { pocket, insert };
+}
+
+function pocketBook(
+  kit: Kit,
+  face: Face,
+  leaves: readonly FoldedLeaf[],
+  curve: FrontCurve,
+  box: PictureBox,
+  level: number,
+): PocketBook {
+  const folded = new Map(leaves.map((leaf) => [leaf.leaf, leaf.spans]));
+  return {
+    fan: face.fan,
+    curve,
+    rows: regionRows(kit.picture, level, box),
+    top: box.head,
+    bottom: box.head + box.height,
+    markStep: kit.fit.markStep,
+    depths: depthsOf(kit.levels),
+    leaves: Array.from({ length: kit.book.leaves }, (_, j) =>
+      kit.fit.lostLeaves.includes(j + 1) ? undefined : (folded.get(j + 1) ?? []),
+    ),
+    levelName: kit.levels[level - 1]!.name,
+  };
 }
 
 function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit {

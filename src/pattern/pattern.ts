@@ -1,7 +1,9 @@
 import type { Book } from "../book/book.ts";
 import type { LeafName } from "../book/numbering.ts";
 import type { View } from "../fan/front.ts";
+import type { Insert } from "../insert/insert.ts";
 import type { FoldStyle, Level } from "../kit/kit.ts";
+import type { Pocket } from "../pocket/light.ts";
 import type { AbsorbedSpan, Cut, Span } from "../spans/span.ts";
 import type { Tack } from "../spans/tacks.ts";
 
@@ -58,6 +60,10 @@ export interface Pattern {
   readonly absorbed: readonly AbsorbedOnLeaf[];
   /** Leaves that are left out because they were skipped or torn. */
   readonly lostLeaves: readonly number[];
+  /** Room for the light, where the kit has one. */
+  readonly pocket: Pocket | undefined;
+  /** The window, where the kit has one. */
+  readonly insert: Insert | undefined;
   readonly warnings: readonly string[];
 }
 

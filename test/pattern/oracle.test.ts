@@ -10,7 +10,7 @@ import { published } from "./published.ts";
 
 // Source: the oracle of test/oracle, which shares no code with the program and reads pictures with librsvg.
 describe("the published pattern of the random kits", () => {
-  it.each([1, 2].flatMap((seed) => randomKits(seed).map((kit) => [`${kit.slug}, seed ${seed}`, kit] as const)))(
+  it.each(randomKits().map((kit) => [kit.slug, kit] as const))(
     "%s agrees with the oracle leaf by leaf",
     async (_, kit) => {
       const pattern = published(readMadeKit(kit.frontMatter, kit.svg));

@@ -1,0 +1,210 @@
+import type { FrontCurve } from "../fan/front-curve.ts";
+import { type Area, boxOf, grow, outlinesOf, perimeterOf, simplify, sizeOf, subtract } from "../geometry/area.ts";
+import type { LevelMap } from "../picture/level-map.ts";
+import type { Pocket } from "../pocket/light.ts";
+import type { PictureBox } from "../pocket/region-rows.ts";
+import { Problem } from "../problem.ts";
+import { tidy } from "../units/length.ts";
+import { closureOf } from "./closure.ts";
+import { hangDoor } from "./hinge.ts";
+import { holderOf } from "./holder.ts";
+import { type PanelKind, toPanel } from "./panel.ts";
+import type { Part, PositionMark } from "./part.ts";
+import { outlineAndOpening, visibleRegion } from "./region.ts";
+
+/** What the kit asks of the window. Lengths mm; levels from 1. */
+export interface InsertWish {
+  readonly outline: number;
+  readonly outlineName: string;
+  readonly lip: number;
+  readonly hinge: "left" | "right";
+  readonly panel: PanelKind;
+}
+
+/** The window that closes the opening, part by part. */
+export interface Insert {
+  readonly wish: InsertWish;
+  readonly parts: readonly Part[];
+  readonly stringLength: number;
+  /** Length of the base frame's outer outline: what tape runs along. */
+  readonly frameLength: number;
+}
+
+/** Where the window is fixed. */
+export interface InsertBook {
+  readonly map: LevelMap;
+  readonly box: PictureBox;
+  readonly curve: FrontCurve;
+  readonly pocket: Pocket | undefined;
+  readonly holdWidth: number;
+}
+
+/** How far a cut outline may run from the true one, mm (0.02 is asked of cut files). */
+const CHORD_ERROR = 0.008;
+
+/** Glazing must lie on the frame this far all round, mm. */
+const LEAST_OVERLAP = 1.5;
+
+/**
+ * Cuts the window: base frame from the region's outline grown outward by the lip to its opening drawn inward by the lip;
+ * glazing set back from the frame's rim by the lip; door like the base frame, hinged; closure, decoration guide, holder.
+ * @throws Problem where a part falls apart or does not fit another, with the greatest lip possible
+ */
+export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
+  const found = outlineAndOpening(visibleRegion(book.map, wish.outline, book.box));
+  if (!found)
+    throw problem(
+      "insert.outline",
+      `"${wish.outlineName}" shows nowhere in the picture`,
+      "a level that shows as one region",
+      "name another level",
+    );
+  const outline = toPanel(found.outline, book.curve, wish.panel);
+  const opening = toPanel(found.opening, book.curve, wish.panel);
+  const rim = single(grow(outline, wish.lip));
+  const window = grow(opening, -wish.lip);
+  if (window.length !== 1) throw brokenOpening(wish, opening, window);
+  const frame = simplify(subtract(rim, window), CHORD_ERROR);
+  const glazing = simplify(grow(rim, -wish.lip), CHORD_ERROR);
+  checkGlazing(wish, window, glazing);
+  checkClear(wish, book);
+  const door = hangDoor(frame, wish.hinge);
+  if (!door)
+    throw problem(
+      "insert.hinge",
+      `no straight stretch of 18 mm at the ${wish.hinge} of "${wish.outlineName}" with card for a flap behind it`,
+      "a side where at most 4 mm of the outline bulge beyond a straight hinge",
+      "hinge the other side, widen the lip or choose another outline",
+    );
+  const closure = closureOf(frame, wish.hinge, door.score);
+  const parts: Part[] = [
+    {
+      ...onBook(wish),
+      name: "base frame",
+      material: "card",
+      outlines: frame,
+      scores: [],
+      marks: closure.baseMarks,
+      use: "glued on the front tips",
+    },
+    {
+      ...onBook(wish),
+      name: "glazing",
+      material: "acetate",
+      outlines: glazing,
+      scores: [],
+      marks: [],
+      use: `behind the base frame, ${tidy(wish.lip, 2)} mm inside its rim`,
+    },
+    {
+      ...onBook(wish),
+      name: "door",
+      material: "card",
+      outlines: simplify(door.outlines, CHORD_ERROR),
+      scores: [door.score],
+      marks: closure.doorMarks,
+      use: "over the base frame; the flap folds back under it",
+    },
+    closure.tab,
+    {
+      ...onBook(wish),
+      name: "decoration guide",
+      material: "paper",
+      outlines: simplify(window, CHORD_ERROR),
+      scores: [],
+      marks: silhouette(wish, book),
+      use: "under the glazing while you place motifs",
+    },
+    holderOf(book.holdWidth),
+  ];
+  const outerRim = outlinesOf(frame).outer;
+  return { wish, parts, stringLength: closure.stringLength, frameLength: perimeterOf(outerRim) };
+}
+
+function onBook(wish: InsertWish): Pick<Part, "count" | "frame"> {
+  return { count: 1, frame: wish.panel };
+}
+
+/** Where the light stands behind the window: the largest motif covers it. */
+function silhouette(wish: InsertWish, book: InsertBook): PositionMark[] {
+  if (!book.pocket) return [];
+  const { light, floor, centre } = book.pocket;
+  const at = (x: number): number => (wish.panel === "wrap" ? book.curve.atX(x).arc : x);
+  const left = at(centre.x - light.diameter / 2);
+  const right = at(centre.x + light.diameter / 2);
+  const top = floor - light.height;
+  return [
+    {
+      line: [
+        [left, floor],
+        [left, top],
+        [right, top],
+        [right, floor],
+        [left, floor],
+      ],
+      label: "light: the largest motif here",
+    },
+  ];
+}
+
+function brokenOpening(wish: InsertWish, opening: Area, window: Area): Problem {
+  let low = 0;
+  let high = wish.lip;
+  for (let step = 0; step < 40; step += 1) {
+    const middle = (low + high) / 2;
+    if (grow(opening, -middle).length === 1) low = middle;
+    else high = middle;
+  }
+  const fate = window.length === 0 ? "closes the opening up" : `breaks the opening into ${window.length} pieces`;
+  return problem(
+    "insert.lip",
+    `a lip of ${tidy(wish.lip, 2)} mm ${fate}`,
+    `a lip of at most ${Math.floor(low * 10) / 10} mm for "${wish.outlineName}"`,
+    "make the lip smaller or the opening's narrow places wider",
+  );
+}
+
+/** Glazing must reach past the window all round. */
+function checkGlazing(wish: InsertWish, window: Area, glazing: Area): void {
+  if (glazing.length === 1 && sizeOf(subtract(grow(window, LEAST_OVERLAP), glazing)) < 0.01) return;
+  throw problem(
+    "insert.lip",
+    `with a lip of ${tidy(wish.lip, 2)} mm the glazing would not reach ${LEAST_OVERLAP} mm past the window all round`,
+    "an outline wider than its opening by twice that",
+    "choose another outline or lip",
+  );
+}
+
+/** The closed window lies on the curve through the tips; the light must stay its clearance behind it. */
+function checkClear(wish: InsertWish, book: InsertBook): void {
+  if (!book.pocket) return;
+  const { light, centre } = book.pocket;
+  const near = Math.min(...book.curve.points.map((point) => Math.hypot(point.x - centre.x, point.z - centre.z)));
+  const free = near - light.diameter / 2;
+  if (free >= light.clearance - 1e-6) return;
+  throw problem(
+    "light.setback",
+    `the light would stand ${tidy(free, 1)} mm behind the closed ${wish.panel === "wrap" ? "window" : "door"}`,
+    `at least its clearance, ${tidy(light.clearance, 1)} mm`,
+    `raise the setback by ${tidy(Math.ceil((light.clearance - free) * 2) / 2, 1)} mm`,
+  );
+}
+
+function single(area: Area): Area {
+  const { outer } = outlinesOf(area);
+  return outer.slice(0, 1);
+}
+
+function problem(field: string, given: string, allowed: string, remedy: string): Problem {
+  return new Problem(field, { given, allowed, remedy });
+}
+
+/** Height and width of what the window covers on the book, for checks against the boards. */
+export function coverOf(insert: Insert): {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+} {
+  return boxOf(insert.parts[0]!.outlines);
+}

@@ -1,0 +1,48 @@
+import { type Area, boxOf, perimeterOf, sizeOf } from "../geometry/area.ts";
+import type { Point } from "../geometry/point.ts";
+
+/** A line that is not cut: pressed with a blunt tool, or drawn to show a position. */
+export type Line = readonly Point[];
+
+export interface PositionMark {
+  readonly line: Line;
+  readonly label: string;
+}
+
+/**
+ * A flat part to cut, mm; x right, y down, as seen from the front (the face toward the viewer).
+ * Parts that lie on the book share one frame: y from the head; x from the middle of the fan, along the front level's tips
+ * (wrap) or straight across (flat). Other parts have a frame of their own.
+ */
+export interface Part {
+  readonly name: string;
+  readonly material: "card" | "acetate" | "paper";
+  readonly count: number;
+  /** What x means: along the tips, straight across, or the part's own. */
+  readonly frame: "wrap" | "flat" | "own";
+  /** Closed outlines to cut: outer ones one way, holes the other. */
+  readonly outlines: Area;
+  readonly scores: readonly Line[];
+  readonly marks: readonly PositionMark[];
+  /** What it is for, in a few words. */
+  readonly use: string;
+}
+
+export interface PartSize {
+  readonly width: number;
+  readonly height: number;
+  /** mm², holes taken off. */
+  readonly area: number;
+  /** mm of cutting: all outlines. */
+  readonly perimeter: number;
+}
+
+export function sizeOfPart(part: Part): PartSize {
+  const box = boxOf(part.outlines);
+  return {
+    width: box.right - box.left,
+    height: box.bottom - box.top,
+    area: sizeOf(part.outlines),
+    perimeter: perimeterOf(part.outlines),
+  };
+}

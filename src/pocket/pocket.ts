@@ -1,0 +1,172 @@
+import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
+import type { FrontCurve } from "../fan/front-curve.ts";
+import { Problem } from "../problem.ts";
+import type { Span } from "../spans/span.ts";
+import { tidy } from "../units/length.ts";
+import type { LightWish, Notch, Pocket } from "./light.ts";
+import type { RegionRows } from "./region-rows.ts";
+
+/** Paper that must remain between a notch and the gutter, mm. */
+export const LEAST_REMAINING = 15;
+
+/** What a pocket is cut into. */
+export interface PocketBook {
+  readonly fan: Fan;
+  readonly curve: FrontCurve;
+  readonly rows: RegionRows;
+  /** Top and bottom of the picture, mm from the head. */
+  readonly top: number;
+  readonly bottom: number;
+  readonly markStep: number;
+  readonly depths: readonly number[];
+  /** Spans of each leaf of the book, 0-based; an unfolded leaf has none, a lost one is undefined. */
+  readonly leaves: readonly (readonly Span[] | undefined)[];
+  readonly levelName: string;
+}
+
+/** Where a light would stand and what it would need, or why it cannot. */
+type Attempt =
+  | { readonly floor: number; readonly centre: Place; readonly notches: readonly Notch[] }
+  | { readonly why: string };
+
+/**
+ * Cuts the room for a light: its axis stands at the middle of the region's extent at the floor, D/2 + setback behind the
+ * front level's tips; each leaf whose ray enters the cylinder grown by the clearance is notched back to where it enters.
+ * @throws Problem where it cannot stand, with the largest light that can.
+ */
+export function cutPocket(light: LightWish, book: PocketBook): Pocket {
+  const attempt = tryLight(light, book);
+  const largest = { diameter: largestValue(light, book, "diameter"), height: largestValue(light, book, "height") };
+  if ("why" in attempt) {
+    const most = [
+      largest.diameter > 0 ? `one of ${tidy(light.height, 1)} mm height may be ${largest.diameter} mm wide` : "",
+      largest.height > 0 ? `one of ${tidy(light.diameter, 1)} mm width may be ${largest.height} mm high` : "",
+    ].filter(Boolean);
+    throw new Problem("light", {
+      given: `a light ${tidy(light.diameter, 1)} mm wide and ${tidy(light.height, 1)} mm high with ${tidy(light.clearance, 1)} mm clearance: ${attempt.why}`,
+      allowed:
+        most.length > 0
+          ? `the largest that can stand here: ${most.join(", or ")}`
+          : `no light of this width or height can stand in "${book.levelName}"`,
+      remedy:
+        most.length > 0
+          ? "choose a smaller light, a larger picture or a wider region"
+          : "choose another region for light.in, a larger picture or a wider book",
+    });
+  }
+  return { light, ...attempt, largest };
+}
+
+function tryLight(light: LightWish, book: PocketBook): Attempt {
+  const floor = light.floor === "auto" ? lowestFloor(light, book) : light.floor;
+  if (floor === undefined)
+    return {
+      why: `"${book.levelName}" is nowhere ${tidy(light.diameter + 2 * light.clearance, 1)} mm wide over ${tidy(light.height, 1)} mm of height`,
+    };
+  const run = book.rows(floor);
+  if (!run) return { why: `"${book.levelName}" does not stand at ${tidy(floor, 1)} mm from the head` };
+  const front = book.curve.atAcross((run.from + run.to) / 2);
+  const centre = { x: front.x, z: front.z - light.setback - light.diameter / 2 };
+  const from = floor - light.height - light.clearance;
+  if (from < 0) return { why: `it would reach ${tidy(-from, 1)} mm above the head` };
+  const notches: Notch[] = [];
+  for (const [j, spans] of book.leaves.entries()) {
+    const notch = spans && notchOf(light, book, j, spans, centre, from, floor);
+    if (notch) notches.push(notch);
+  }
+  const tight = notches.reduce<Notch | undefined>(
+    (worst, notch) => (worst && worst.remaining <= notch.remaining ? worst : notch),
+    undefined,
+  );
+  if (tight && tight.remaining < LEAST_REMAINING)
+    return {
+      why: `leaf ${tight.leaf} would keep ${tidy(tight.remaining, 1)} mm of paper at the gutter, and ${LEAST_REMAINING} mm are needed`,
+    };
+  return { floor, centre, notches };
+}
+
+/** The notch of leaf j: from the fore-edge to where its ray enters the cylinder; nothing where it misses or its tips stand behind. */
+function notchOf(
+  light: LightWish,
+  book: PocketBook,
+  j: number,
+  spans: readonly Span[],
+  centre: Place,
+  from: number,
+  to: number,
+): Notch | undefined {
+  const entry = rayEntry(book.fan, j, centre, light.diameter / 2 + light.clearance);
+  if (entry === undefined) return undefined;
+  const tips = spans
+    .filter((span) => span.from < to && span.to > from)
+    .map((span) => book.fan.leafWidth - book.depths[span.level - 1]!);
+  const proudest = spans.length === 0 ? book.fan.leafWidth : Math.max(...tips);
+  if (proudest <= entry) return undefined;
+  const depth = tidy(Math.ceil((book.fan.leafWidth - entry) / book.markStep - 1e-9) * book.markStep);
+  return { leaf: j + 1, from: tidy(from), to: tidy(to), depth, remaining: tidy(book.fan.leafWidth - depth) };
+}
+
+/** Distance from the root at which leaf j's ray enters a circle: the smaller root of |root + s·dir − centre| = radius. */
+function rayEntry(fan: Fan, j: number, centre: Place, radius: number): number | undefined {
+  const root = leafRoot(fan, j);
+  const angle = leafAngle(fan, j);
+  const toRoot = { x: root.x - centre.x, z: root.z - centre.z };
+  const half = toRoot.x * Math.sin(angle) + toRoot.z * Math.cos(angle);
+  const under = half * half - (toRoot.x * toRoot.x + toRoot.z * toRoot.z - radius * radius);
+  if (under <= 0 || -half + Math.sqrt(under) <= 0) return undefined;
+  return -half - Math.sqrt(under);
+}
+
+/** Heights are tried at this spacing, mm; the edge between too narrow and wide enough is then found exactly. */
+const SCAN = 0.1;
+
+/** The greatest height from the head at which the region is wide enough over all heights the light fills; a multiple of the step. */
+function lowestFloor(light: LightWish, book: PocketBook): number | undefined {
+  const need = light.diameter + 2 * light.clearance;
+  const wide = (height: number): boolean => {
+    const run = book.rows(height);
+    return run !== undefined && run.to - run.from >= need - 1e-9;
+  };
+  let bottom: number | undefined;
+  for (let height = book.bottom; height >= book.top - SCAN; height -= SCAN) {
+    const at = Math.max(height, book.top);
+    const fits =
+      bottom !== undefined &&
+      floorFor(bottom, book.markStep) - light.height >= at &&
+      wide(floorFor(bottom, book.markStep) - light.height);
+    if (fits) return floorFor(bottom!, book.markStep);
+    if (!wide(at)) bottom = undefined;
+    else bottom ??= lowestWide(wide, at, Math.min(at + SCAN, book.bottom));
+  }
+  return undefined;
+}
+
+/** The mark at or above a height. */
+function floorFor(height: number, step: number): number {
+  return tidy(Math.floor(height / step + 1e-9) * step);
+}
+
+function lowestWide(wide: (height: number) => boolean, inside: number, outside: number): number {
+  if (wide(outside)) return outside;
+  let low = inside;
+  let high = outside;
+  for (let step = 0; step < 30; step += 1) {
+    const middle = (low + high) / 2;
+    if (wide(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/** The largest diameter or height, to 0.5 mm, at which the light still stands; 0 where none does. */
+function largestValue(light: LightWish, book: PocketBook, key: "diameter" | "height"): number {
+  const stands = (value: number): boolean => !("why" in tryLight({ ...light, [key]: value }, book));
+  let low = 0;
+  let high = 600;
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (stands(middle / 2)) low = middle;
+    else high = middle;
+  }
+  return low / 2;
+}

@@ -1,0 +1,121 @@
+import { statSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import type { Printed } from "./printed.ts";
+import { type Box, type ReadPage, widthOf } from "./read-pdf.ts";
+
+// ISO 216:2007 Table 1 (seen through a second party): A4 is 210 × 297 mm. US Letter is 8.5 × 11 in, the inch 25.4 mm exactly.
+const PAPER = {
+  a4: { width: 210, height: 297, label: "A4" },
+  letter: { width: 215.9, height: 279.4, label: "US Letter" },
+};
+
+/** What both papers print on without a printer's margin cutting it, and the column that all words are set in; mm. */
+const PRINTABLE = { width: 198, height: 267 };
+const COLUMN = 182;
+
+function centred(page: ReadPage, width: number, height: number): Box {
+  const [x, y] = [(page.width - width) / 2, (page.height - height) / 2];
+  return { left: x, top: y, right: x + width, bottom: y + height };
+}
+
+function outside(box: Box, room: Box, slack = 0): boolean {
+  return (
+    box.left < room.left - slack ||
+    box.top < room.top - slack ||
+    box.right > room.right + slack ||
+    box.bottom > room.bottom + slack
+  );
+}
+
+export function pagesSuite(printed: () => Printed): void {
+  describe("every page", () => {
+    it("is A4 or US Letter within 0.2 mm, whichever its file is named after", () => {
+      for (const { name, paper, pages } of printed().pdfs) {
+        expect(pages.length, name).toBeGreaterThan(3);
+        for (const { number, width, height } of pages) {
+          expect(Math.abs(width - PAPER[paper].width), `${name} page ${number} width`).toBeLessThan(0.2);
+          expect(Math.abs(height - PAPER[paper].height), `${name} page ${number} height`).toBeLessThan(0.2);
+        }
+      }
+    });
+
+    it("shows the same on both papers", () => {
+      const { pdfs } = printed();
+      for (const a4 of pdfs.filter(({ paper }) => paper === "a4")) {
+        const letter = pdfs.find(({ name }) => name === a4.name.replace(/a4$/, "letter"))!;
+        const contents = (pages: readonly ReadPage[]): string[] =>
+          pages.map(({ text }) => text.replaceAll(PAPER.letter.label, PAPER.a4.label));
+        expect(contents(letter.pages), a4.name).toEqual(contents(a4.pages));
+      }
+    });
+
+    it("lies inside 198 × 267 mm about its middle", () => {
+      for (const { name, pages } of printed().pdfs) {
+        for (const page of pages) {
+          const room = centred(page, PRINTABLE.width, PRINTABLE.height);
+          const drawn = page.outlines.filter(({ box, lineWidth }) => outside(box, room, -lineWidth / 2));
+          expect(drawn, `${name} page ${page.number}`).toEqual([]);
+          const said = page.words.filter(({ box }) => outside(box, room));
+          expect(
+            said.map(({ text }) => text),
+            `${name} page ${page.number}`,
+          ).toEqual([]);
+        }
+      }
+    });
+
+    it("cuts no words off at the sides of its column", () => {
+      const cut = printed().pdfs.flatMap(({ name, pages }) =>
+        pages.flatMap((page) =>
+          page.words
+            .filter(({ box }) => outside(box, centred(page, COLUMN, page.height), 0.2))
+            .map(({ text }) => `${name} page ${page.number}: ${text}`),
+        ),
+      );
+      expect(cut).toEqual([]);
+    });
+
+    it("sets no words over others", () => {
+      const struck = printed().pdfs.flatMap(({ name, pages }) =>
+        pages.flatMap((page) => overlaps(page).map((pair) => `${name} page ${page.number}: ${pair}`)),
+      );
+      expect(struck).toEqual([]);
+    });
+
+    it("says its number, the number of pages, the kit, the paper and the book in its foot", () => {
+      for (const { name, pages, paper, pattern } of printed().pdfs) {
+        for (const { number, words, text } of pages) {
+          const numbers = [...text.matchAll(/page (\d+) of (\d+)/g)].map(([, n, m]) => [Number(n), Number(m)]);
+          expect(numbers, `${name} page ${number}`).toEqual([[number, pages.length]]);
+          const foot = Math.max(...words.map(({ y }) => y));
+          const line = words.filter(({ y }) => Math.abs(y - foot) < 0.1).map((run) => run.text);
+          const said = line.join(" ");
+          expect(said, name).toContain(PAPER[paper].label);
+          expect(said, name).toContain(`${pattern.book.leaves} leaves`);
+          expect(text.replace(/[”"\\]/g, ""), name).toContain(pattern.title.replace(/["\\]/g, ""));
+        }
+      }
+    });
+  });
+
+  describe("every file", () => {
+    it("is under 1.6 MB", () => {
+      for (const { name, path } of printed().pdfs) expect(statSync(path).size, name).toBeLessThan(1_600_000);
+    });
+  });
+}
+
+/** Pairs of runs whose small letters stand on one another by more than 0.3 mm both ways. */
+function overlaps(page: ReadPage): string[] {
+  const sorted = [...page.words].sort((a, b) => a.box.left - b.box.left);
+  return sorted.flatMap((one, i) => {
+    const found: string[] = [];
+    for (const other of sorted.slice(i + 1)) {
+      if (other.box.left > one.box.right) break;
+      const across = Math.min(one.box.right, other.box.right) - other.box.left;
+      const down = Math.min(one.box.bottom, other.box.bottom) - Math.max(one.box.top, other.box.top);
+      if (across > Math.min(0.3, widthOf(other.box) / 2) && down > 0.3) found.push(`"${one.text}" and "${other.text}"`);
+    }
+    return found;
+  });
+}
