@@ -5,8 +5,9 @@ import type { Kit } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { tidy } from "../units/length.ts";
 import { cutDxf } from "./dxf-file.ts";
-import { extentOf, layOut } from "./lay-out.ts";
+import { layOut } from "./lay-out.ts";
 import { type CutDrawing, REFERENCE, referencePath, toolPaths } from "./operation.ts";
+import { extentOf } from "./pack.ts";
 import { cutSvg } from "./svg-file.ts";
 
 export interface CutFile {
@@ -21,8 +22,9 @@ const EDGE = 5;
  * Every cut file of a kit: each part by itself, and the parts laid on each of the kit's sheets. A drawing comes as SVG in
  * mm, as SVG in 1/72 in for readers that ignore units, and as DXF in mm and in inches; the name says which.
  */
-export function cutFiles(kit: Kit, pattern: Pattern, parts: readonly Part[]): CutFile[] {
+export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
   if (!pattern.insert) return [];
+  const { parts } = pattern.insert;
   const about = aboutKit(kit, pattern, pattern.insert);
   const single = parts.flatMap((part) => versions(fileName(part.name), partDrawing(part, kit, about)));
   const sheets = kit.sheets.flatMap((size) =>

@@ -1,13 +1,10 @@
-import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
-import { boxOf } from "../geometry/area.ts";
-import type { Point } from "../geometry/point.ts";
 import type { Part } from "../insert/part.ts";
 import type { SheetSize } from "../kit/kit.ts";
 import { REFERENCE, referencePath, type ToolPath, toolPaths } from "./operation.ts";
+import { APART, type PlacedPart, packParts } from "./pack.ts";
 
-/** Free edge of a sheet and free space between parts, mm. */
+/** Free edge of a sheet, mm. */
 const EDGE = 8;
-const APART = 4;
 
 /** One sheet of a material with the parts that are cut from it. */
 export interface LaidSheet {
@@ -24,78 +21,44 @@ export interface Layout {
   readonly tooLarge: readonly string[];
 }
 
-interface Piece {
-  readonly part: Part;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Lays parts on as few sheets as the packing finds, a material apart from the others; the reference rectangle has its own place. */
+/** Lays parts on as few sheets as the packing finds, each material apart; the reference rectangle stands below where there is room. */
 export function layOut(parts: readonly Part[], sheet: SheetSize): Layout {
-  const pieces = parts.flatMap((part) => Array.from({ length: part.count }, () => pieceOf(part)));
-  const fits = (piece: Piece): boolean => fitsIn(piece, sheet.width - 2 * EDGE, sheet.height - 2 * EDGE);
-  const materials = [...new Set(pieces.map((piece) => piece.part.material))];
+  const materials = [...new Set(parts.map((part) => part.material))];
+  const packings = materials.map((material) => ({
+    material,
+    ...packParts(
+      parts.filter((part) => part.material === material),
+      sheet.width - 2 * EDGE,
+      sheet.height - 2 * EDGE,
+    ),
+  }));
   return {
     sheet,
-    sheets: materials.flatMap((material) =>
-      packMaterial(
-        material,
-        pieces.filter((piece) => piece.part.material === material && fits(piece)),
-        sheet,
-      ),
+    sheets: packings.flatMap(({ material, fields }) =>
+      fields.map((field, i) => laidSheet(material, i + 1, field, sheet)),
     ),
-    tooLarge: pieces.filter((piece) => !fits(piece)).map((piece) => piece.part.name),
+    tooLarge: packings.flatMap(({ tooLarge }) => tooLarge.map((part) => part.name)),
   };
 }
 
-function packMaterial(material: Part["material"], pieces: readonly Piece[], sheet: SheetSize): LaidSheet[] {
-  const packer = new MaxRectsPacker<Piece>(sheet.width - 2 * EDGE, sheet.height - 2 * EDGE, APART, {
-    smart: false,
-    pot: false,
-    square: false,
-    allowRotation: true,
-  });
-  for (const piece of pieces.toSorted((a, b) => b.width * b.height - a.width * a.height)) {
-    packer.add(piece.width, piece.height, piece);
-  }
-  return packer.bins.map((bin, i) => {
-    const placed = bin.rects.map((rectangle) => ({
-      piece: rectangle.data,
-      x: rectangle.x + EDGE,
-      y: rectangle.y + EDGE,
-      turned: rectangle.rot,
-    }));
-    const used = Math.max(...bin.rects.map((rectangle) => rectangle.y + rectangle.height)) + EDGE;
-    const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
-    return {
-      material,
-      number: i + 1,
-      parts: placed.map(({ piece }) => piece.part.name),
-      paths: [
-        ...(roomBelow ? [referencePath(EDGE, used + APART)] : []),
-        ...placed.flatMap(({ piece, x, y, turned }) => toolPaths(piece.part, placer(piece.part, x, y, turned))),
-      ],
-    };
-  });
-}
-
-/** From a part's own frame to its place on the sheet; turned a quarter clockwise where the packing turned it. */
-function placer(part: Part, x: number, y: number, turned: boolean): (point: Point) => Point {
-  const box = extentOf(part);
-  if (!turned) return ([px, py]) => [x + px - box.left, y + py - box.top];
-  return ([px, py]) => [x + box.bottom - py, y + px - box.left];
-}
-
-function pieceOf(part: Part): Piece {
-  const box = extentOf(part);
-  return { part, width: box.right - box.left, height: box.bottom - box.top };
-}
-
-/** What a part takes up with its scores and marks. */
-export function extentOf(part: Part): ReturnType<typeof boxOf> {
-  return boxOf([...part.outlines, ...part.scores, ...part.marks.map((mark) => mark.line)]);
-}
-
-function fitsIn(piece: Piece, width: number, height: number): boolean {
-  return (piece.width <= width && piece.height <= height) || (piece.height <= width && piece.width <= height);
+function laidSheet(
+  material: Part["material"],
+  number: number,
+  field: readonly PlacedPart[],
+  sheet: SheetSize,
+): LaidSheet {
+  const used = Math.max(...field.map((placed) => placed.y + placed.height)) + EDGE;
+  const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
+  const parts = field.flatMap(({ part, place }) =>
+    toolPaths(part, (point) => {
+      const [x, y] = place(point);
+      return [x + EDGE, y + EDGE];
+    }),
+  );
+  return {
+    material,
+    number,
+    parts: field.map(({ part }) => part.name),
+    paths: [...(roomBelow ? [referencePath(EDGE, used + APART)] : []), ...parts],
+  };
 }

@@ -1,7 +1,9 @@
 import type { Kit } from "../kit/kit.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../pattern/pattern.ts";
 import { benchCutDepth, cutEdge } from "../plan/bench.ts";
+import type { Notch } from "../pocket/light.ts";
 import { formatDepth, formatLength, type LengthStyle, roundTo } from "../units/length.ts";
+import { lineLook } from "./line-kinds.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { paperTone } from "./tone.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
@@ -98,6 +100,7 @@ function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, 
   const marks = leaf.cuts
     .filter((cut) => cut.at >= part.from && cut.at <= part.to)
     .map((cut) => mark(cut.at, formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top));
+  const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf.leaf);
   const page = leaf.bookPage === null ? "no p." : `p. ${leaf.bookPage}`;
   return [
     ...fields,
@@ -121,6 +124,7 @@ function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, 
     text(x + STRIP / 2, TITLE + 8, page, { "font-size": 2.5, "text-anchor": "middle" }),
     text(x + STRIP / 2, TITLE + 11.4, `(${leaf.patternPage})`, { "font-size": 2.5, "text-anchor": "middle" }),
     ...marks,
+    ...(notch ? [notchField(notch, x, part, top, style)] : []),
   ].join("");
 }
 
@@ -129,6 +133,31 @@ function mark(at: number, cut: string, x: number, top: number): string {
     tag("path", { d: `M${num(x)} ${num(top + at, 3)}h${STRIP}`, stroke: "#000", "stroke-width": 0.25 }) +
     text(x + STRIP - 0.4, top + at + 2.5, `→${cut}`, { "font-size": 2.4, "text-anchor": "end" })
   );
+}
+
+/** The notch as a field bounded by dash-dot lines along the strip's right side, with its depth. */
+function notchField(notch: Notch, x: number, part: StripPart, top: number, style: LengthStyle): string {
+  const from = Math.max(notch.from, part.from);
+  const to = Math.min(notch.to, part.to);
+  if (to <= from) return "";
+  const look = lineLook("position");
+  const words = `notch, ${formatDepth(notch.depth, style.units)} deep`;
+  return [
+    tag("rect", {
+      x: x + STRIP - 1.6,
+      y: top + from,
+      width: 1.6,
+      height: to - from,
+      fill: "#000",
+      "fill-opacity": "0.12",
+    }),
+    tag("path", { d: `M${num(x)} ${num(top + from, 3)}h${STRIP}M${num(x)} ${num(top + to, 3)}h${STRIP}`, ...look }),
+    text(0, 0, words, {
+      "font-size": 2.3,
+      transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    }),
+  ].join("");
 }
 
 /** Pale enough to read on and to spare ink; the number in the field says the level too. */

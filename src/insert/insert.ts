@@ -1,5 +1,16 @@
 import type { FrontCurve } from "../fan/front-curve.ts";
-import { type Area, boxOf, grow, outlinesOf, perimeterOf, simplify, sizeOf, subtract } from "../geometry/area.ts";
+import {
+  type Area,
+  boxOf,
+  grow,
+  intersect,
+  outlinesOf,
+  perimeterOf,
+  rectangle,
+  simplify,
+  sizeOf,
+  subtract,
+} from "../geometry/area.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import type { Pocket } from "../pocket/light.ts";
 import type { PictureBox } from "../pocket/region-rows.ts";
@@ -8,8 +19,9 @@ import { tidy } from "../units/length.ts";
 import { closureOf } from "./closure.ts";
 import { hangDoor } from "./hinge.ts";
 import { holderOf } from "./holder.ts";
+import { type Motif, motifParts } from "./motif.ts";
 import { type PanelKind, toPanel } from "./panel.ts";
-import type { Part, PositionMark } from "./part.ts";
+import type { Line, Part, PositionMark } from "./part.ts";
 import { outlineAndOpening, visibleRegion } from "./region.ts";
 
 /** What the kit asks of the window. Lengths mm; levels from 1. */
@@ -37,6 +49,7 @@ export interface InsertBook {
   readonly curve: FrontCurve;
   readonly pocket: Pocket | undefined;
   readonly holdWidth: number;
+  readonly motifs: readonly Motif[];
 }
 
 /** How far a cut outline may run from the true one, mm (0.02 is asked of cut files). */
@@ -44,6 +57,9 @@ const CHORD_ERROR = 0.008;
 
 /** Glazing must lie on the frame this far all round, mm. */
 const LEAST_OVERLAP = 1.5;
+
+/** The glazing ends this far from the hinge, mm. */
+const HINGE_FREE = 1;
 
 /**
  * Cuts the window: base frame from the region's outline grown outward by the lip to its opening drawn inward by the lip;
@@ -65,17 +81,11 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
   const window = grow(opening, -wish.lip);
   if (window.length !== 1) throw brokenOpening(wish, opening, window);
   const frame = simplify(subtract(rim, window), CHORD_ERROR);
-  const glazing = simplify(grow(rim, -wish.lip), CHORD_ERROR);
-  checkGlazing(wish, window, glazing);
   checkClear(wish, book);
   const door = hangDoor(frame, wish.hinge);
-  if (!door)
-    throw problem(
-      "insert.hinge",
-      `no straight stretch of 18 mm at the ${wish.hinge} of "${wish.outlineName}" with card for a flap behind it`,
-      "a side where at most 4 mm of the outline bulge beyond a straight hinge",
-      "hinge the other side, widen the lip or choose another outline",
-    );
+  if (!door) throw noHinge(wish);
+  const glazing = simplify(clearOfHinge(grow(rim, -wish.lip), door.score, wish.hinge), CHORD_ERROR);
+  checkGlazing(wish, window, glazing);
   const closure = closureOf(frame, wish.hinge, door.score);
   const parts: Part[] = [
     {
@@ -94,7 +104,7 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
       outlines: glazing,
       scores: [],
       marks: [],
-      use: `behind the base frame, ${tidy(wish.lip, 2)} mm inside its rim`,
+      use: `glued behind the door, ${tidy(wish.lip, 2)} mm inside its rim`,
     },
     {
       ...onBook(wish),
@@ -116,6 +126,7 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
       use: "under the glazing while you place motifs",
     },
     holderOf(book.holdWidth),
+    ...motifParts(book.motifs, boxOf(window), book.pocket?.light),
   ];
   const outerRim = outlinesOf(frame).outer;
   return { wish, parts, stringLength: closure.stringLength, frameLength: perimeterOf(outerRim) };
@@ -164,6 +175,26 @@ function brokenOpening(wish: InsertWish, opening: Area, window: Area): Problem {
   );
 }
 
+/** The glazing stays on the door's side of the hinge. */
+function clearOfHinge(glazing: Area, hinge: Line, side: "left" | "right"): Area {
+  const box = boxOf(glazing);
+  const x = hinge[0]![0] + (side === "left" ? HINGE_FREE : -HINGE_FREE);
+  const kept =
+    side === "left"
+      ? rectangle(x, box.top - 1, box.right + 1, box.bottom + 1)
+      : rectangle(box.left - 1, box.top - 1, x, box.bottom + 1);
+  return intersect(glazing, [kept]);
+}
+
+function noHinge(wish: InsertWish): Problem {
+  return problem(
+    "insert.hinge",
+    `no straight stretch of 18 mm at the ${wish.hinge} of "${wish.outlineName}" with card for a flap behind it`,
+    "a side where at most 4 mm of the outline bulge beyond a straight hinge",
+    "hinge the other side, widen the lip or choose another outline",
+  );
+}
+
 /** Glazing must reach past the window all round. */
 function checkGlazing(wish: InsertWish, window: Area, glazing: Area): void {
   if (glazing.length === 1 && sizeOf(subtract(grow(window, LEAST_OVERLAP), glazing)) < 0.01) return;
@@ -197,14 +228,4 @@ function single(area: Area): Area {
 
 function problem(field: string, given: string, allowed: string, remedy: string): Problem {
   return new Problem(field, { given, allowed, remedy });
-}
-
-/** Height and width of what the window covers on the book, for checks against the boards. */
-export function coverOf(insert: Insert): {
-  readonly top: number;
-  readonly bottom: number;
-  readonly left: number;
-  readonly right: number;
-} {
-  return boxOf(insert.parts[0]!.outlines);
 }

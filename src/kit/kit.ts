@@ -1,6 +1,7 @@
 import type { Book } from "../book/book.ts";
 import type { View } from "../fan/front.ts";
 import type { InsertWish } from "../insert/insert.ts";
+import type { Motif } from "../insert/motif.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import type { LightWish } from "../pocket/light.ts";
 import type { UnitSystem } from "../units/length.ts";
@@ -106,6 +107,8 @@ export interface Kit {
   readonly cells: string | undefined;
   readonly insert: InsertWish | undefined;
   readonly sheets: readonly SheetSize[];
+  /** Silhouettes to decorate the window with. */
+  readonly motifs: readonly Motif[];
   /** Share added to lengths. */
   readonly waste: number;
   readonly prices: Readonly<Partial<Record<Priced, number>>>;

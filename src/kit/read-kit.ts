@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, realpathSync } from "node:fs";
 import { extname, join, relative, resolve, sep } from "node:path";
+import type { Motif } from "../insert/motif.ts";
 import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { LevelMap } from "../picture/level-map.ts";
@@ -11,6 +12,7 @@ import { assignLevels } from "./assign-levels.ts";
 import { type FrontMatterFile, readFrontMatter } from "./front-matter.ts";
 import type { Kit, Level } from "./kit.ts";
 import { KitError, type KitMessage } from "./message.ts";
+import { readMotifs } from "./read-motifs.ts";
 import { checkWishes, resolveLevels, windowOf } from "./resolve.ts";
 import { type FrontMatter, frontMatter } from "./schema.ts";
 import { fieldName, schemaMessages } from "./schema-messages.ts";
@@ -76,8 +78,9 @@ export function readKit(folder: string, base: string): KitFolder {
   return atPlace(file, front, () => {
     checkWishes(parsed.data);
     const levels = resolveLevels(parsed.data);
+    const motifs = readMotifs(join(base, "content/motifs"));
     const { map, notes } = readPicture(folder, base, parsed.data, levels);
-    const kit = toKit(slug, parsed.data, levels, map);
+    const kit = toKit(slug, parsed.data, levels, map, motifs);
     return { kit, pattern: computePattern(kit), body: front.body, pictureNotes: notes };
   });
 }
@@ -158,7 +161,13 @@ function pictureFile(folder: string, name: string): string {
   return path;
 }
 
-function toKit(slug: string, data: FrontMatter, levels: readonly Level[], picture: LevelMap): Kit {
+function toKit(
+  slug: string,
+  data: FrontMatter,
+  levels: readonly Level[],
+  picture: LevelMap,
+  motifs: readonly Motif[],
+): Kit {
   const { book, fit } = data;
   const plateLeaves = book.plates.reduce((sum, plate) => sum + plate.leaves, 0);
   const lastPage = book.lastPage ?? 2 * (book.leaves - book.pageOneLeaf + 1 - plateLeaves);
@@ -179,6 +188,7 @@ function toKit(slug: string, data: FrontMatter, levels: readonly Level[], pictur
       markStep: fit.markStep ?? (data.units === "mm" ? 0.5 : MM_PER_INCH / 32),
     },
     ...windowOf(data, levels),
+    motifs,
     waste: data.waste,
     prices: data.prices,
     currency: data.currency ?? "",

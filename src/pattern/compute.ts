@@ -165,7 +165,8 @@ function fitWindow(
   const curve = frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
   const box = { head: face.head, height: face.solution.height, width: face.solution.width };
   const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, curve, box, kit.light.level));
-  const insert = kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, holdWidth: hold });
+  const insert =
+    kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, holdWidth: hold, motifs: kit.motifs });
   return { pocket, insert };
 }
 

@@ -13,12 +13,17 @@ export interface Counts {
   readonly folds: number;
   readonly checks: number;
   readonly tacks: number;
+  readonly notches: number;
+  /** Parts of the window to cut out. */
+  readonly parts: number;
 }
 
 /** Minutes in all and by stage; an estimate from counts and the kit's own rates. */
 export interface Effort {
   readonly minutes: number;
-  readonly byStage: Readonly<Record<"turn" | "score" | "mark" | "cut" | "fold" | "check" | "tack", number>>;
+  readonly byStage: Readonly<
+    Record<"turn" | "score" | "mark" | "cut" | "fold" | "check" | "tack" | "notch" | "part", number>
+  >;
 }
 
 /** Counts of a pattern. In stepped folds a leaf of several levels is folded once whole, then once more for each deeper span. */
@@ -38,6 +43,8 @@ export function countsOf(pattern: Pattern): Counts {
     ),
     checks: leaves.filter(isCheckpoint).length,
     tacks: tackList(pattern).glued.length,
+    notches: pattern.pocket?.notches.length ?? 0,
+    parts: pattern.insert?.parts.reduce((total, part) => total + part.count, 0) ?? 0,
   };
 }
 
@@ -52,6 +59,8 @@ export function effortOf(counts: Counts, rates: Rates): Effort {
     fold: minutes(counts.folds, rates.fold),
     check: minutes(counts.checks, rates.check),
     tack: minutes(counts.tacks, rates.tack),
+    notch: minutes(counts.notches, rates.notch),
+    part: minutes(counts.parts, rates.part),
   };
   return { minutes: Object.values(byStage).reduce((a, b) => a + b, 0), byStage };
 }

@@ -1,6 +1,10 @@
+import type { Point } from "../geometry/point.ts";
+import type { Insert } from "../insert/insert.ts";
+import { sizeOfPart } from "../insert/part.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Effort } from "../plan/effort.ts";
+import type { Pocket } from "../pocket/light.ts";
 import type { Supply } from "../supplies/supplies.ts";
 import { tidy } from "../units/length.ts";
 
@@ -50,6 +54,8 @@ export function patternJson(kit: Kit, pattern: Pattern, supplies: readonly Suppl
       tacks: leaf.tacks.map((tack) => ({ from: tidy(tack.from), to: tidy(tack.to) })),
     })),
     absorbed: pattern.absorbed,
+    ...(pattern.pocket ? { light: lightJson(pattern.pocket) } : {}),
+    ...(pattern.insert ? { insert: insertJson(pattern.insert) } : {}),
     lostLeaves: pattern.lostLeaves,
     supplies: supplies.map(({ kind, item, quantity, unit, note, price }) => ({
       kind,
@@ -68,12 +74,63 @@ export function patternJson(kit: Kit, pattern: Pattern, supplies: readonly Suppl
   return writeDocument(document);
 }
 
+function lightJson(pocket: Pocket): Record<string, unknown> {
+  const { light, centre } = pocket;
+  return {
+    in: light.level,
+    diameter: tidy(light.diameter),
+    height: tidy(light.height),
+    clearance: tidy(light.clearance),
+    setback: tidy(light.setback),
+    floor: tidy(pocket.floor),
+    centre: { x: tidy(centre.x, 3), z: tidy(centre.z, 3) },
+    largest: pocket.largest,
+    notches: pocket.notches,
+  };
+}
+
+function insertJson(insert: Insert): Record<string, unknown> {
+  const points = (line: readonly Point[]): number[][] => line.map(([x, y]) => [tidy(x, 3), tidy(y, 3)]);
+  return {
+    lip: tidy(insert.wish.lip),
+    hinge: insert.wish.hinge,
+    panel: insert.wish.panel,
+    stringLength: tidy(insert.stringLength, 1),
+    frameLength: tidy(insert.frameLength, 2),
+    parts: insert.parts.map((part) => {
+      const size = sizeOfPart(part);
+      return {
+        name: part.name,
+        material: part.material,
+        count: part.count,
+        frame: part.frame,
+        outlines: part.outlines.map(points),
+        scores: part.scores.map(points),
+        marks: part.marks.map((mark) => ({ line: points(mark.line), label: mark.label })),
+        width: tidy(size.width, 3),
+        height: tidy(size.height, 3),
+        area: tidy(size.area, 2),
+        perimeter: tidy(size.perimeter, 2),
+      };
+    }),
+  };
+}
+
 function writeDocument(document: Record<string, unknown>): string {
   const fields = Object.entries(document).map(([key, value]) => `  ${JSON.stringify(key)}: ${writeValue(value)}`);
   return `{\n${fields.join(",\n")}\n}\n`;
 }
 
 function writeValue(value: unknown): string {
+  if (isInsert(value)) {
+    const { parts, ...rest } = value;
+    return `${JSON.stringify(rest).slice(0, -1)}, "parts": [\n${parts.map((part) => `    ${JSON.stringify(part)}`).join(",\n")}\n  ]}`;
+  }
   if (!Array.isArray(value) || value.length === 0) return JSON.stringify(value);
   return `[\n${value.map((item) => `    ${JSON.stringify(item)}`).join(",\n")}\n  ]`;
+}
+
+/** The window's parts are long: a line each. */
+function isInsert(value: unknown): value is { readonly parts: readonly unknown[] } {
+  return typeof value === "object" && value !== null && "parts" in value && Array.isArray(value.parts);
 }

@@ -1,5 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { cutFiles } from "../cut/cut-files.ts";
 import { frontPicture } from "../drawing/front-picture.ts";
 import { schemaText } from "../kit/schema.ts";
 import type { KitView } from "../site/kit-view.ts";
@@ -13,6 +14,10 @@ export function publishFiles(output: string, views: readonly KitView[]): void {
     mkdirSync(folder, { recursive: true });
     writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, supplies, effort));
     writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
+    for (const file of cutFiles(kit, pattern)) {
+      mkdirSync(join(folder, "cut"), { recursive: true });
+      writeFileSync(join(folder, "cut", file.name), file.text);
+    }
     writeFileSync(join(folder, "front.svg"), frontPicture(pattern, slug, kit.title));
   }
   mkdirSync(join(output, "schema"), { recursive: true });

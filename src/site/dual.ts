@@ -24,3 +24,8 @@ export function dualDepth(mm: number): Dual {
 export function styleFor(units: UnitSystem, step: number): LengthStyle {
   return { units, step: stepFor(units, step) };
 }
+
+/** A text that is the same in both. */
+export function same(text: string): Dual {
+  return { mm: text, in: text };
+}

@@ -9,14 +9,15 @@ import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../p
 import { tackList } from "../plan/tack-list.ts";
 import { type TablePage, tablePages } from "../print/table-pages.ts";
 import { largeTable, packetTable } from "../print/table-settings.ts";
-import { type Supply, suppliesOf } from "../supplies/supplies.ts";
+import { costOf, type Supply, suppliesOf } from "../supplies/supplies.ts";
 import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { type Dual, dual, styleFor } from "./dual.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
-import { leafAndPage, type Row, rowOf } from "./row.ts";
+import { leafAndPage, type NotchText, notchText, type Row, rowOf } from "./row.ts";
 import { type Step, stepsOf } from "./steps.ts";
+import { type PocketView, pocketView, type WindowView, windowView } from "./window-view.ts";
 
 /** A row of the page's table: the leaf, and its marks in both unit systems. */
 export interface DualRow {
@@ -25,6 +26,7 @@ export interface DualRow {
   /** Folds differ between the unit systems only where rounding absorbed another span. */
   readonly folds: Dual<Row["folds"]>;
   readonly sameFolds: boolean;
+  readonly notch: Dual<NotchText> | undefined;
 }
 
 /** Everything that a kit's page and packet show, as text and figures ready to print. */
@@ -49,6 +51,10 @@ export interface KitView {
     readonly level: number;
     readonly into: number;
   }[];
+  readonly pocket: PocketView | undefined;
+  readonly window: WindowView | undefined;
+  /** Sum of the stated prices with currency, or empty. */
+  readonly cost: string;
   readonly packet: PacketView;
 }
 
@@ -73,6 +79,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
+  const supplies = suppliesOf(kit, pattern, counts);
   const rows = pattern.leaves.map((leaf) => rowOf(leaf, pattern, style));
   return {
     slug: kit.slug,
@@ -85,8 +92,8 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     preparation: preparationOf(kit, pattern),
     rows: dualRows(kit, pattern, rows),
     steps: stepsOf(kit, pattern, counts, effort),
-    supplies: suppliesOf(kit, pattern, counts),
-    cautions: cautionsFor(cautions, counts),
+    supplies,
+    cautions: cautionsFor(cautions, counts, kit.light !== undefined),
     notes: folder.pictureNotes,
     tacks: tackView(kit, pattern),
     absorbed: pattern.absorbed.map((span) => ({
@@ -95,6 +102,9 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
       level: span.level,
       into: span.into,
     })),
+    pocket: pocketView(kit, pattern),
+    window: windowView(kit, pattern),
+    cost: costText(kit, supplies),
     packet: {
       sheet: SHEET,
       gauge: gaugeSheet(kit),
@@ -109,18 +119,31 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
 function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
   const other: UnitSystem = kit.units === "mm" ? "in" : "mm";
   const markStep = stepFor(other, kit.fit.markStep);
-  const twin = computePattern({ ...kit, units: other, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
+  const twin = computePattern({
+    ...kit,
+    light: undefined,
+    insert: undefined,
+    units: other,
+    fit: { ...kit.fit, markStep, head: pattern.fit.head },
+  });
   const twinRows = twin.leaves.map((leaf) => rowOf(leaf, twin, styleFor(other, markStep)));
   return rows.map((row, i) => {
     const twinRow = twinRows[i]!;
     const of = <T>(pick: (row: Row) => T): Dual<T> => dual((units) => pick(units === kit.units ? row : twinRow));
+    const notch = pattern.pocket?.notches.find((one) => one.leaf === row.leaf);
     return {
       row,
       marks: of((one) => one.marks),
       folds: of((one) => one.folds),
       sameFolds: row.folds.join() === twinRow.folds.join(),
+      notch: notch && dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
     };
   });
+}
+
+function costText(kit: Kit, supplies: readonly Supply[]): string {
+  const cost = costOf(supplies);
+  return cost === undefined ? "" : `${cost.toFixed(2)} ${kit.currency}`.trim();
 }
 
 function tackView(kit: Kit, pattern: Pattern): TackView {

@@ -2,12 +2,20 @@ import { describeLeaf } from "../book/numbering.ts";
 import type { Pattern, PatternLeaf } from "../pattern/pattern.ts";
 import { isCheckpoint } from "../plan/batches.ts";
 import { benchCutDepth } from "../plan/bench.ts";
+import type { Notch } from "../pocket/light.ts";
 import { formatDepth, formatNumber, type LengthStyle } from "../units/length.ts";
 
 /** A mark of a leaf and the cut that is made at it, as text without units. */
 export interface MarkText {
   readonly at: string;
   readonly cut: string;
+}
+
+/** A notch as text without units: heights from the head, depth from the unfolded fore-edge. */
+export interface NotchText {
+  readonly from: string;
+  readonly to: string;
+  readonly depth: string;
 }
 
 /** One leaf of the pattern table as text, in one unit system. */
@@ -21,6 +29,8 @@ export interface Row {
   readonly marks: readonly MarkText[];
   /** Level numbers from head to tail. */
   readonly folds: readonly number[];
+  /** The notch for the light, marked with the leaf and cut after folding. */
+  readonly notch: NotchText | undefined;
   readonly border: boolean;
   readonly checkpoint: boolean;
 }
@@ -37,9 +47,21 @@ export function rowOf(leaf: PatternLeaf, pattern: Pattern, style: LengthStyle): 
       cut: formatDepth(benchCutDepth(pattern, cut.depth), style.units),
     })),
     folds: leaf.spans.map((span) => span.level),
+    notch: notchText(
+      pattern.pocket?.notches.find((notch) => notch.leaf === leaf.leaf),
+      style,
+    ),
     border: leaf.patternPage === null,
     checkpoint: isCheckpoint(leaf),
   };
+}
+
+/** Rounded outward to the step, so that the light keeps its clearance. */
+export function notchText(notch: Notch | undefined, style: LengthStyle): NotchText | undefined {
+  if (!notch) return undefined;
+  const down = (mm: number): string => formatNumber(Math.floor(mm / style.step + 1e-6) * style.step, style);
+  const up = (mm: number): string => formatNumber(Math.ceil(mm / style.step - 1e-6) * style.step, style);
+  return { from: down(notch.from), to: up(notch.to), depth: up(notch.depth) };
 }
 
 /** `leaf 13, p. 17` or `leaf 3 (front leaf 3 of 4)`. */

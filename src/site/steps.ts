@@ -1,11 +1,14 @@
+import { type Figure, pocketPlan } from "../drawing/pocket-figure.ts";
 import type { Kit } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
 import { benchCutDepth, cutEdge } from "../plan/bench.ts";
 import type { Counts, Effort } from "../plan/effort.ts";
 import { tackList } from "../plan/tack-list.ts";
-import { type Dual, dual, dualDepth } from "./dual.ts";
+import type { Pocket } from "../pocket/light.ts";
+import { type Dual, dual, dualDepth, dualLength, same } from "./dual.ts";
 import { hoursText } from "./figures.ts";
 import { leafAndPage } from "./row.ts";
+import { windowSteps } from "./window-steps.ts";
 
 /** One step of the work, with the figures of this kit in it. */
 export interface Step {
@@ -13,40 +16,77 @@ export interface Step {
   readonly text: Dual;
   /** Estimated time, or empty. */
   readonly time: string;
+  readonly parts: readonly string[];
+  readonly tools: readonly string[];
+  readonly figure: Figure | undefined;
   /** Ids of the cautions that belong to it. */
   readonly cautions: readonly string[];
 }
 
-/** The work from the closed book to the standing fan, in order. */
+/** The work from the closed book to the shelf, in an order in which glue can dry. */
 export function stepsOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): Step[] {
+  return [...foldingSteps(kit, pattern, counts, effort), ...windowSteps(kit, pattern, effort)];
+}
+
+function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): Step[] {
   const { byStage } = effort;
+  const knife = counts.cuts > 0 ? ["craft knife", "mat"] : [];
+  const notching: Step[] = pattern.pocket
+    ? [
+        step("Notch the batch for the light", notchText(kit, pattern.pocket), {
+          time: hoursText(byStage.notch),
+          tools: ["craft knife", "mat", "ruler"],
+          figure: pocketPlan(pattern, pattern.pocket, kit.units),
+          cautions: ["blade"],
+        }),
+      ]
+    : [];
   return [
-    { title: "Check the book", text: checkText(pattern), time: "", cautions: ["who"] },
-    { title: "Find pattern page 1", text: findText(pattern), time: "", cautions: [] },
-    { title: "Set up the gauge", text: gaugeText(kit), time: "", cautions: ["blade"] },
-    {
-      title: "Press the score lines",
-      text: same(
+    step("Check the book", checkText(pattern), { tools: ["ruler"], cautions: ["who"] }),
+    step("Find pattern page 1", findText(pattern), {}),
+    step("Set up the gauge", gaugeText(kit), {
+      parts: ["gauge"],
+      tools: ["craft knife", "packing"],
+      cautions: ["blade"],
+    }),
+    step(
+      "Press the score lines",
+      same(
         `Press ${counts.scores} lines with a blunt tool, following the scoring plan. Scoring every line on every leaf takes more strokes but needs no looking up; unused lines do no harm.`,
       ),
-      time: hoursText(byStage.score),
-      cautions: [],
-    },
-    { title: "Fold the border leaves", text: borderText(kit, pattern), time: "", cautions: [] },
-    {
-      title: "Mark, cut and fold, batch by batch",
-      text: foldText(kit, pattern),
+      { time: hoursText(byStage.score), tools: ["bone folder", "gauge"] },
+    ),
+    step("Fold the border leaves", borderText(kit, pattern), { tools: ["bone folder"] }),
+    step("Mark, cut and fold, batch by batch", foldText(kit, pattern), {
       time: hoursText(byStage.turn + byStage.mark + byStage.cut + byStage.fold + byStage.check),
+      tools: ["ruler or strips", "pencil", ...knife, "bone folder"],
       cautions: counts.cuts > 0 ? ["blade", "bench"] : ["bench"],
-    },
-    {
-      title: "Tack loose flaps",
-      text: tackText(pattern),
+    }),
+    ...notching,
+    step("Tack loose flaps", tackText(pattern), {
       time: counts.tacks > 0 ? hoursText(byStage.tack) : "",
+      tools: counts.tacks > 0 ? ["glue dots"] : [],
       cautions: counts.tacks > 0 ? ["glue"] : [],
-    },
-    { title: "Open to the hold width", text: holdText(pattern), time: "", cautions: ["light"] },
+    }),
+    step("Open to the hold width", holdText(pattern), {
+      parts: pattern.insert ? ["holder"] : [],
+      tools: ["ruler"],
+      cautions: pattern.insert ? [] : ["flame"],
+    }),
   ];
+}
+
+/** Makes a step; what is not stated is empty. */
+export function step(title: string, text: Dual, rest: Partial<Omit<Step, "title" | "text">>): Step {
+  return { title, text, time: "", parts: [], tools: [], figure: undefined, cautions: [], ...rest };
+}
+
+function notchText(kit: Kit, pocket: Pocket): Dual {
+  const length = (mm: number): Dual => dualLength(mm, kit.fit.markStep);
+  return dual(
+    (units) =>
+      `${pocket.notches.length} leaves are notched so that the light stands inside, from leaf ${pocket.notches[0]?.leaf ?? 0} to leaf ${pocket.notches.at(-1)?.leaf ?? 0}. Mark each notch with the leaf's other marks; once the batch is folded and tucked, cut along the marks through body and flap, ${length(pocket.floor)[units]} from the head being the pocket's floor.`,
+  );
 }
 
 function checkText(pattern: Pattern): Dual {
@@ -114,10 +154,6 @@ function tackText(pattern: Pattern): Dual {
 function holdText(pattern: Pattern): Dual {
   return dual(
     (units) =>
-      `Stand the book up, head up, and open it until the folded edges of the first and last picture leaf are ${dualDepth(pattern.fit.holdWidth)[units]} apart, measured straight across; the boards' edges are then about ${dualDepth(pattern.fit.boardWidth)[units]} apart. At this width the picture has its true shape. Prop it there overnight.`,
+      `Stand the book up, head up, and open it until the folded edges of the first and last picture leaf are ${dualDepth(pattern.fit.holdWidth)[units]} apart, measured straight across; the boards' edges are then about ${dualDepth(pattern.fit.boardWidth)[units]} apart. At this width the picture has its true shape. ${pattern.insert ? "Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry." : "Prop it there overnight."}`,
   );
-}
-
-function same(text: string): Dual {
-  return { mm: text, in: text };
 }

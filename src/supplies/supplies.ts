@@ -1,4 +1,6 @@
-import type { Kit } from "../kit/kit.ts";
+import { layOut } from "../cut/lay-out.ts";
+import type { Part } from "../insert/part.ts";
+import type { Kit, Priced } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
 import { formatSize } from "../units/length.ts";
@@ -11,64 +13,162 @@ export interface Supply {
   readonly unit: string;
   /** Why, or which: sizes of this kit. */
   readonly note: string;
+  /** For the whole quantity, in the kit's currency; undefined where the kit states none. */
   readonly price: number | undefined;
 }
 
 /** Cuts after which a craft-knife blade drags in book paper (common practice, no source). */
 const CUTS_A_BLADE = 250;
 
-/** Everything that the folding needs, counted from the kit, with the kit's own supplies after. */
+/** Card for the scoring gauge and other small parts beside the window: one sheet. */
+const GAUGE_SHEETS = 1;
+
+/** Lengths are bought in steps of this, mm. */
+const LENGTH_STEP = 100;
+
+/** Everything that the kit needs, counted from it, with the kit's own supplies merged in. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
+  return mergeOwn([...materials(kit, pattern, counts), ...windowMaterials(kit, pattern)], kit).concat(
+    tools(kit, pattern, counts),
+  );
+}
+
+/** Sum of all stated prices, or undefined where none is. */
+export function costOf(supplies: readonly Supply[]): number | undefined {
+  const priced = supplies.filter((supply) => supply.price !== undefined);
+  return priced.length === 0 ? undefined : priced.reduce((sum, supply) => sum + supply.price!, 0);
+}
+
+function materials(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
   const { book } = pattern;
-  const lines = kit.gaugeLines.length;
-  const made: Supply[] = [
+  const blades = Math.ceil((counts.cuts + counts.notches) / CUTS_A_BLADE) + (counts.parts > 0 ? 1 : 0);
+  const windowDots = pattern.insert ? 8 : 0;
+  return [
     material(
+      kit,
+      "book",
       "second-hand book",
       1,
       "book",
-      `${book.leaves} leaves or more, leaf ${formatSize(book.leafHeight, kit.units)} high and ${formatSize(book.leafWidth, kit.units)} wide`,
+      `${book.leaves} leaves, leaf ${formatSize(book.leafHeight, kit.units)} high and ${formatSize(book.leafWidth, kit.units)} wide`,
     ),
-    material(
-      "card for the scoring gauge",
-      1,
-      "sheet",
-      `${lines} ${lines === 1 ? "line" : "lines"}; cut from the packet's gauge page`,
-    ),
-    ...(counts.cuts > 0
+    ...sheetSupplies(kit, pattern),
+    ...(blades > 0
       ? [
           material(
-            "blades for the craft knife",
-            Math.ceil(counts.cuts / CUTS_A_BLADE),
+            kit,
             "blades",
-            `${counts.cuts} cuts, a fresh blade every ${CUTS_A_BLADE}`,
+            "blades for the craft knife",
+            blades,
+            "blades",
+            `${counts.cuts + counts.notches} cuts in the book, a fresh blade every ${CUTS_A_BLADE}`,
           ),
         ]
       : []),
-    ...(counts.tacks > 0 ? [material("glue dots", counts.tacks, "dots", "one for each tack in the tack list")] : []),
+    ...(counts.tacks + windowDots > 0
+      ? [
+          material(
+            kit,
+            "glueDots",
+            "glue dots",
+            counts.tacks + windowDots,
+            "dots",
+            `${counts.tacks} for tacks${windowDots > 0 ? `, ${windowDots} for closure and motifs` : ""}`,
+          ),
+        ]
+      : []),
   ];
-  const tools: Supply[] = [
+}
+
+/** Card and acetate by the sheet, packed on the kit's first sheet size that takes all parts of a material. */
+function sheetSupplies(kit: Kit, pattern: Pattern): Supply[] {
+  const parts = pattern.insert?.parts ?? [];
+  const lines = kit.gaugeLines.length;
+  const gauge = `${GAUGE_SHEETS} for the scoring gauge (${lines} ${lines === 1 ? "line" : "lines"})`;
+  const card = sheetsFor(kit, parts, "card");
+  const acetate = sheetsFor(kit, parts, "acetate");
+  return [
+    material(
+      kit,
+      "card",
+      "card",
+      card.count + GAUGE_SHEETS,
+      "sheets",
+      card.count > 0 ? `${card.size}: ${gauge}, ${card.count} for the window and motifs` : `${card.size}: ${gauge}`,
+    ),
+    ...(acetate.count > 0
+      ? [
+          material(
+            kit,
+            "acetate",
+            "acetate",
+            acetate.count,
+            acetate.count === 1 ? "sheet" : "sheets",
+            `${acetate.size}, clear, for the glazing`,
+          ),
+        ]
+      : []),
+  ];
+}
+
+function sheetsFor(kit: Kit, parts: readonly Part[], wanted: Part["material"]): { count: number; size: string } {
+  const own = parts.filter((part) => part.material === wanted);
+  const layouts = kit.sheets.map((sheet) => layOut(own, sheet));
+  const chosen = layouts.find((layout) => layout.tooLarge.length === 0) ?? layouts[0]!;
+  const note = chosen.tooLarge.length > 0 ? ` (too small for ${chosen.tooLarge.join(", ")})` : "";
+  return { count: chosen.sheets.length + chosen.tooLarge.length, size: `${chosen.sheet.name}${note}` };
+}
+
+function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
+  const { insert } = pattern;
+  const length = (mm: number): number => Math.ceil((mm * (1 + kit.waste)) / LENGTH_STEP) * LENGTH_STEP;
+  const waste = kit.waste > 0 ? `, with ${Math.round(kit.waste * 100)} % for waste` : "";
+  const light = kit.light && [
+    material(
+      kit,
+      "light",
+      "battery LED light",
+      1,
+      "light",
+      `at most ${formatSize(kit.light.diameter, kit.units)} wide and ${formatSize(kit.light.height, kit.units)} high; measure it`,
+    ),
+    material(
+      kit,
+      "cells",
+      kit.cells ?? "cells for the light",
+      1,
+      "set",
+      "as the light's maker says; battery door closed with a screw",
+    ),
+  ];
+  const window = insert && [
+    material(
+      kit,
+      "tape",
+      "double-sided tape",
+      length(2 * insert.frameLength) / 1000,
+      "m",
+      `twice round the frame (${formatSize(insert.frameLength, kit.units)})${waste}`,
+    ),
+    material(kit, "string", "string", length(insert.stringLength) / 1000, "m", `loop and knot of the closure${waste}`),
+    material(kit, "button", "button", 1, "button", "for the closure"),
+  ];
+  return [...(light ?? []), ...(window ?? [])];
+}
+
+function tools(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
+  return [
     tool("bone folder or other blunt scoring tool", "to press the score lines and sharpen folds"),
     tool(
       "ruler with clear marks",
       kit.units === "mm" ? "in millimetres" : "in sixteenths or thirty-seconds of an inch",
     ),
     tool("soft pencil and eraser", "for the marks"),
-    ...(counts.cuts > 0
+    ...(counts.cuts + counts.notches + counts.parts > 0
       ? [tool("craft knife", "with a cap"), tool("cutting mat and metal safety ruler", "under and beside every cut")]
       : []),
     tool("packing", packingNote(kit, pattern)),
   ];
-  const own = kit.supplies.map(
-    (supply): Supply => ({
-      kind: "material",
-      item: supply.item,
-      quantity: supply.quantity,
-      unit: supply.unit,
-      note: "",
-      price: supply.price,
-    }),
-  );
-  return [...made, ...own, ...tools];
 }
 
 function packingNote(kit: Kit, pattern: Pattern): string {
@@ -77,8 +177,28 @@ function packingNote(kit: Kit, pattern: Pattern): string {
   return `${Math.ceil(pattern.book.blockThickness / kit.gaugeTile)} tiles of ${formatSize(kit.gaugeTile, kit.units)}, together ${height}, to keep the gauge level`;
 }
 
-function material(item: string, quantity: number, unit: string, note: string): Supply {
-  return { kind: "material", item, quantity, unit, note, price: undefined };
+/** The kit's own supplies: one with the name of a computed one replaces its quantity and price, the others follow. */
+function mergeOwn(computed: readonly Supply[], kit: Kit): Supply[] {
+  const own = new Map(kit.supplies.map((supply) => [supply.item.toLowerCase(), supply]));
+  const merged = computed.map((supply) => {
+    const mine = own.get(supply.item.toLowerCase());
+    own.delete(supply.item.toLowerCase());
+    return mine ? { ...supply, quantity: mine.quantity, unit: mine.unit, price: mine.price ?? supply.price } : supply;
+  });
+  const rest = [...own.values()].map((supply): Supply => ({ kind: "material", note: "", ...supply }));
+  return [...merged, ...rest];
+}
+
+function material(kit: Kit, id: Priced, item: string, quantity: number, unit: string, note: string): Supply {
+  const each = kit.prices[id];
+  return {
+    kind: "material",
+    item,
+    quantity,
+    unit,
+    note,
+    price: each === undefined ? undefined : Math.round(each * quantity * 100) / 100,
+  };
 }
 
 function tool(item: string, note: string): Supply {

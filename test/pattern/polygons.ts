@@ -52,7 +52,7 @@ export function polygonKit(seed: number): PolygonKit {
         opening: "solve",
         view: pick("front", "front", "along"),
         spine: pick("flat", "rounded"),
-        markStep: pick(0.5, 1, "1/32 in", "1/16 in"),
+        markStep: pick<number | string>(0.5, 1, "1/32 in", "1/16 in"),
         leastTab: pick(3, 2, 5),
         foldStyle: "single",
       },
@@ -78,7 +78,7 @@ function star(random: Random, width: number, height: number, size: number): [num
   const turn = random() * Math.PI;
   return Array.from({ length: corners }, (_, i) => {
     const angle = turn + (i * stride * 2 * Math.PI) / corners;
-    const reach = size * between(random, 0.5, 1, 4);
+    const reach: number = size * between(random, 0.5, 1, 4);
     return [cx + reach * width * Math.cos(angle), cy + reach * height * Math.sin(angle)];
   });
 }

@@ -150,11 +150,13 @@ function share(one: KitFolder, other: KitFolder): number {
 }
 
 function joinLevels(spans: Published["leaves"][number]["spans"]) {
-  return spans.reduce<typeof spans>((joined, span) => {
+  const joined: typeof spans = [];
+  for (const span of spans) {
     const last = joined.at(-1);
-    if (last?.level === span.level) return [...joined.slice(0, -1), { ...last, to: span.to }];
-    return [...joined, span];
-  }, []);
+    if (last?.level === span.level) last.to = span.to;
+    else joined.push({ ...span });
+  }
+  return joined;
 }
 
 const LENGTHS = ["depth", "leafHeight", "leafWidth", "blockThickness", "head", "height", "leastTab", "markStep"];

@@ -54,7 +54,8 @@ export async function tableOf(pdf: PrintedPdf): Promise<TablePage[]> {
         patternPage,
         bookPage,
         marks,
-        folds,
+        // The end of a line stands for the point between two folds.
+        folds: folds.replaceAll(" · ", " "),
       })),
       foot: foot.find((text) => text.startsWith("Check:")) ?? "",
     });
@@ -62,8 +63,10 @@ export async function tableOf(pdf: PrintedPdf): Promise<TablePage[]> {
   return found;
 }
 
+/** The cells from the leaf's own on: the one before it holds the box to tick and says nothing. */
 function cells(row: Node, said: ReadonlyMap<string, string>): string[] {
-  return all(row, "TH", "TD").map((cell) => textIn(cell, said));
+  const found = all(row, "TH", "TD");
+  return found.slice(found.findIndex(({ role }) => role === "TH")).map((cell) => textIn(cell, said));
 }
 
 function all(node: Node, ...roles: readonly string[]): Node[] {
@@ -74,7 +77,7 @@ function all(node: Node, ...roles: readonly string[]): Node[] {
 function textIn(node: Node, said: ReadonlyMap<string, string>): string {
   const pieces = (one: Node): string[] =>
     one.type === "content" ? [said.get(one.id!) ?? ""] : (one.children ?? []).flatMap(pieces);
-  return pieces(node).join("").replace(/\s+/g, " ").trim();
+  return pieces(node).join("").replace(/\s+/g, " ").replace(/ ?→ ?/g, "→").trim();
 }
 
 /** What stands in each piece of marked content. Lines are parted by a space. */
@@ -106,7 +109,7 @@ export function expectedRow(leaf: PublishedLeaf, { pattern, units }: PrintedPdf)
       leaf.cuts.length === 0
         ? "whole leaf"
         : leaf.cuts.map(({ at, depth: cut }) => `${mark(at)}→${depth(cut - front)}`).join(" "),
-    folds: leaf.spans.map(({ level }) => level).join(" · "),
+    folds: leaf.spans.map(({ level }) => level).join(" "),
   };
 }
 

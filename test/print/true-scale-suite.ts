@@ -17,8 +17,9 @@ const BARS = {
   ],
 } as const;
 
-const GAUGE = "Scoring gauge, true scale";
-const STRIPS = "Marking strips, true scale";
+const TRUE_SCALE = ", true scale";
+const GAUGE = `Scoring gauge${TRUE_SCALE}`;
+const STRIPS = `Marking strips${TRUE_SCALE}`;
 
 interface Sheet {
   readonly pdf: PrintedPdf;
@@ -29,7 +30,7 @@ interface Sheet {
 function sheetsOf(printed: Printed, heading: string): Sheet[] {
   return printed.packets.flatMap((pdf) =>
     pdf.pages
-      .filter(({ words }) => words.some(({ text }) => text.startsWith(heading)))
+      .filter(({ words }) => words.some(({ text }) => text.includes(heading)))
       .map((page) => ({ pdf, page, name: `${pdf.name} page ${page.number}` })),
   );
 }
@@ -42,7 +43,7 @@ function rectangles(page: ReadPage, width: number, height: number, slack = 0.5):
 }
 
 export function trueScaleSuite(printed: () => Printed): void {
-  const trueScale = (): Sheet[] => [...sheetsOf(printed(), GAUGE), ...sheetsOf(printed(), STRIPS)];
+  const trueScale = (): Sheet[] => sheetsOf(printed(), TRUE_SCALE);
 
   describe("every true-scale sheet", () => {
     it("is there: one gauge, and strips on as many sheets as they take", () => {
@@ -130,9 +131,8 @@ export function trueScaleSuite(printed: () => Printed): void {
     it("has each line of the kit at its distance from the gauge's left edge within 0.02 mm, and no other", () => {
       for (const { pdf, page, name } of sheetsOf(printed(), GAUGE)) {
         const { edge, lines } = gaugeOf(page);
-        const expected = [...new Set([...pdf.gauge, ...pdf.pattern.levels.map(({ depth }) => depth)])].sort(
-          (a, b) => a - b,
-        );
+        const depths = [...pdf.gauge, ...pdf.pattern.levels.map(({ depth }) => depth)];
+        const expected = [...new Set(depths.map((depth) => Number(depth.toFixed(4))))].sort((a, b) => a - b);
         expect(lines.length, name).toBe(expected.length);
         for (const [i, depth] of expected.entries()) {
           expect(Math.abs(lines[i]! - edge.left - depth), `${name} ${depth} mm`).toBeLessThan(0.02);
@@ -212,6 +212,15 @@ export function trueScaleSuite(printed: () => Printed): void {
       }
     });
 
+    it("keep their words to themselves, where they are cut apart", () => {
+      const astray = printed().packets.flatMap((pdf) =>
+        [...partsOf(pdf, printed())].flatMap(([part, strips]) =>
+          strips.flatMap(({ leaf, beyond }) => beyond.map((text) => `${pdf.name} part ${part} leaf ${leaf}: ${text}`)),
+        ),
+      );
+      expect(astray).toEqual([]);
+    });
+
     it("name the leaf's book page and pattern page", () => {
       for (const pdf of printed().packets) {
         for (const strips of partsOf(pdf, printed()).values()) {
@@ -275,6 +284,8 @@ interface Strip {
   readonly to: number;
   readonly marks: readonly { readonly at: number; readonly cut: string }[];
   readonly labels: readonly string[];
+  /** What stands over the strip's sides or foot. */
+  readonly beyond: readonly string[];
 }
 
 /** A packet's strips by part of the leaf, each part in the order of its sheets and from left to right. */
@@ -297,8 +308,9 @@ function stripsOf(page: ReadPage): Strip[] {
 }
 
 function stripOf(page: ReadPage, outer: Box, from: number): Strip {
-  const words = page.words.filter(({ box }) =>
-    inside({ ...box, top: box.bottom }, { ...outer, left: outer.left - 0.3 }),
+  const words = page.words.filter(
+    ({ box, y }) =>
+      box.right > outer.left + 0.4 && box.right < outer.right + 0.4 && y > outer.top && y < outer.bottom + 3,
   );
   const levelLines = [...Map.groupBy(page.outlines, ({ path }) => path).values()]
     .filter((dashes) => dashes.every(({ box }) => inside(box, { ...outer, top: outer.top + 1 }) && heightOf(box) < 0.5))
@@ -319,6 +331,7 @@ function stripOf(page: ReadPage, outer: Box, from: number): Strip {
       .filter((y) => y > fold + 0.01 && y < outer.bottom - 0.01)
       .map((y) => ({ at: from + y - fold, cut: cutBelow(words, y) })),
     labels: [...Map.groupBy(tab, ({ y }) => Math.round(y * 10)).values()].map((runs) => textOf(runs)),
+    beyond: words.filter(({ box }) => !inside({ ...box, top: box.bottom }, outer)).map(({ text }) => text),
   };
 }
 

@@ -1,0 +1,107 @@
+import { windowLayers } from "../drawing/parts-figure.ts";
+import { pocketElevation } from "../drawing/pocket-figure.ts";
+import type { Insert } from "../insert/insert.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { Pattern } from "../pattern/pattern.ts";
+import type { Effort } from "../plan/effort.ts";
+import { type Dual, dual, dualDepth, same } from "./dual.ts";
+import { hoursText } from "./figures.ts";
+import { type Step, step } from "./steps.ts";
+
+/** From the folded book to the lit one: glued things rest while the next are made. Empty without a window. */
+export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] {
+  const { insert, pocket } = pattern;
+  const light = pocket ? [lightStep(kit, pattern)] : [];
+  if (!insert) return light;
+  const motifs = insert.parts.filter((part) => part.name.startsWith("motif "));
+  return [
+    step("Cut out the window", cutText(insert), {
+      time: hoursText(effort.byStage.part),
+      parts: insert.parts.filter((part) => part.material !== "paper").map((part) => part.name),
+      tools: ["craft knife", "mat", "metal ruler", "bone folder"],
+      figure: windowLayers(insert.parts),
+      cautions: ["blade"],
+    }),
+    step(
+      "Glue the base frame and let it dry",
+      same(
+        "With the holder on, run double-sided tape or clear-drying glue round the back of the base frame and press it onto the front tips, closure tab under its marked edge, opening over the well. Leave the holder on until the glue is dry, as long as its maker says; overnight is safe. Make the door meanwhile.",
+      ),
+      {
+        parts: ["base frame", "closure tab", "holder"],
+        tools: ["double-sided tape", "clear-drying glue"],
+        cautions: ["glue"],
+      },
+    ),
+    step(
+      "Glaze the door",
+      same(
+        `Glue the glazing to the back of the door, clear of the score line at the ${insert.wish.hinge}. Fold the flap back along the score and open it again. Weigh the door down flat while it dries.`,
+      ),
+      { parts: ["door", "glazing"], tools: ["clear-drying glue"], cautions: ["glue"] },
+    ),
+    ...(motifs.length > 0
+      ? [
+          step(
+            "Decorate in layers",
+            decorateText(
+              kit,
+              pattern,
+              motifs.map((part) => part.name),
+            ),
+            {
+              parts: [...motifs.map((part) => part.name), "decoration guide"],
+              tools: ["glue dots"],
+              cautions: ["glue"],
+            },
+          ),
+        ]
+      : []),
+    step(
+      "Hang the door",
+      same(
+        `Fold the flap under the door, glue it to the face of the dry base frame at the ${insert.wish.hinge}, rims lying on each other, and keep the door open a finger's width until it holds.`,
+      ),
+      { parts: ["door"], tools: ["clear-drying glue"], cautions: ["glue"] },
+    ),
+    step(
+      "Close it",
+      dual(
+        (units) =>
+          `Glue the button on the door's mark. Tie ${dualDepth(insert.stringLength)[units]} of string into a loop through the tab's hole, long enough to slip over the button.`,
+      ),
+      { parts: ["closure tab", "button", "string"], tools: ["clear-drying glue"], cautions: ["glue"] },
+    ),
+    ...light,
+  ];
+}
+
+function cutText(insert: Insert): Dual {
+  const card = insert.parts.filter((part) => part.material === "card").length;
+  return same(
+    `Cut ${card} parts of card and the glazing of acetate from the templates or with the cut files: inner outlines first, then the outer ones. Press the dashed line of the door, do not cut it.`,
+  );
+}
+
+function decorateText(kit: Kit, pattern: Pattern, names: readonly string[]): Dual {
+  const [largest, ...others] = names.map((name) => name.replace("motif ", ""));
+  const cover = pattern.pocket
+    ? dual((units) => ` It covers the light, ${dualDepth(kit.light!.diameter)[units]} wide, that stands behind.`)
+    : same("");
+  return dual(
+    (units) =>
+      `Lay the decoration guide under the glazing. The ${largest} goes low and flat on the glazing, over the marked place.${cover[units]} Then set ${others.length > 0 ? `${others.join(" and ")} on card spacers` : "what else you like on card spacers"}, raised, above and beside it. Take the guide away when all is dry.`,
+  );
+}
+
+function lightStep(kit: Kit, pattern: Pattern): Step {
+  const text = dual(
+    (units) =>
+      `Switch the LED light on and stand it in the pocket on its floor, ${dualDepth(kit.light!.setback)[units]} behind the front. It must stand free: nothing of the paper touches it.`,
+  );
+  return step("Set the light", text, {
+    parts: ["battery LED light"],
+    figure: pocketElevation(pattern, pattern.pocket!, kit.units),
+    cautions: ["flame", "cell"],
+  });
+}
