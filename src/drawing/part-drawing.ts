@@ -1,5 +1,5 @@
 import type { Point } from "../geometry/point.ts";
-import type { Part } from "../insert/part.ts";
+import type { Part, PositionMark } from "../insert/part.ts";
 import { lineLook } from "./line-kinds.ts";
 import { num, tag, text } from "./svg-text.ts";
 
@@ -17,28 +17,47 @@ export function partDrawing(
     ...part.scores.map((points) => tag("path", { d: line(points), ...lineLook("score", thin) })),
     ...part.marks.map((mark) => tag("path", { d: line(mark.line), ...lineLook("position", thin) })),
     ...(labels
-      ? part.marks.filter((mark) => mark.label !== "").map((mark) => markLabel(mark.line, mark.label, place))
+      ? part.marks
+          .filter((mark) => mark.label !== "" && labelFits(mark))
+          .map((mark) => markLabel(mark.line, mark.label, place))
       : []),
   ].join("");
 }
+
+/** Width of a label's letters, as a share of their size. */
+const LETTER = 0.5;
+const LABEL_SIZE = 2.6;
 
 function markLabel(points: readonly Point[], label: string, place: (point: Point) => Point): string {
   const placed = points.map(place);
   const x = placed.reduce((sum, [px]) => sum + px, 0) / placed.length;
   const top = Math.min(...placed.map(([, y]) => y));
-  return text(x, top - 1, label, { "font-size": 2.6, "text-anchor": "middle" });
+  return text(x, top - 1, label, { "font-size": LABEL_SIZE, "text-anchor": "middle" });
 }
 
-/** A point on a part's own material: the middle of the first stretch that a level line at half its height crosses. */
-export function pointInside(part: Part): Point {
+/** Whether a mark is as wide as its label, so that the label can stand at it. */
+export function labelFits(mark: PositionMark): boolean {
+  const xs = mark.line.map(([x]) => x);
+  return mark.label.length * LABEL_SIZE * LETTER <= Math.max(...xs) - Math.min(...xs);
+}
+
+/** A spot on a part's own material with room for a letter: the middle of the widest stretch among level lines through it. Undefined where none is wide enough. */
+export function spotInside(part: Part, room: number): Point | undefined {
   const ys = part.outlines.flat().map(([, y]) => y);
-  const y = (Math.min(...ys) + Math.max(...ys)) / 2 + 0.37;
+  const top = Math.min(...ys);
+  const height = Math.max(...ys) - top;
+  const stretches = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((share) => stretchesAt(part, top + share * height + 0.013));
+  const first = stretches.find((stretch) => stretch.to - stretch.from >= room);
+  return first && [(first.from + first.to) / 2, first.y];
+}
+
+function stretchesAt(part: Part, y: number): { from: number; to: number; y: number }[] {
   const xs = part.outlines
     .flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const))
     .filter(([a, b]) => a[1] <= y !== b[1] <= y)
     .map(([a, b]) => a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]))
     .sort((a, b) => a - b);
-  return [(xs[0]! + xs[1]!) / 2, y];
+  return Array.from({ length: Math.floor(xs.length / 2) }, (_, i) => ({ from: xs[2 * i]!, to: xs[2 * i + 1]!, y }));
 }
 
 function pair([x, y]: Point): string {

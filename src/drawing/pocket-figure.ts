@@ -13,13 +13,17 @@ export interface Figure {
   readonly label: string;
 }
 
-/** The pocket from above: every leaf as it stands at the middle of the light, notched ones cut back, and the light in its clearance. */
+/** Leaves are drawn one in so many, so that they stay apart. */
+const EVERY = 3;
+
+/** The pocket from above: leaves as it stands at the middle of the light, notched ones cut back, and the light in its clearance. */
 export function pocketPlan(pattern: Pattern, pocket: Pocket, units: UnitSystem): Figure {
   const fan = fanOf(pattern);
   const height = pocket.floor - pocket.light.height / 2;
   const notches = new Map(pocket.notches.map((notch) => [notch.leaf, notch.depth]));
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf.spans]));
-  const lines = Array.from({ length: fan.leaves }, (_, j) => {
+  const lines = Array.from({ length: Math.ceil(fan.leaves / EVERY) }, (_, i) => {
+    const j = i * EVERY;
     const depth = Math.max(depthAt(folded.get(j + 1) ?? [], height, pattern), notches.get(j + 1) ?? 0);
     const root = leafRoot(fan, j);
     const tip = leafTip(fan, j, depth);
@@ -32,9 +36,9 @@ export function pocketPlan(pattern: Pattern, pocket: Pocket, units: UnitSystem):
   const right = Math.max(...tips.map((tip) => tip.x)) + 6;
   const front = Math.max(...tips.map((tip) => tip.z), centre.z + radius) + 12;
   const dimension = `Ø ${formatSize(light.diameter, units)}`;
-  const label = `The pocket from above, ${formatSize(height, units)} from the head: ${pocket.notches.length} leaves are cut back so that the light of ${formatSize(light.diameter, units)} stands ${formatSize(light.setback, units)} behind the front with ${formatSize(light.clearance, units)} free all round.`;
+  const label = `The pocket from above, ${formatSize(height, units)} from the head: ${pocket.notches.length} leaves are cut back so that the light of ${formatSize(light.diameter, units)} stands ${formatSize(light.setback, units)} behind the front with ${formatSize(light.clearance, units)} free all round. Every third leaf is drawn.`;
   const drawing = [
-    tag("path", { d: lines.join(""), fill: "none", stroke: "#6b5b3e", "stroke-width": 0.25 }),
+    tag("path", { d: lines.join(""), fill: "none", stroke: "#6b5b3e", "stroke-width": 0.2 }),
     tag("circle", { cx: centre.x, cy: centre.z, r: radius + light.clearance, ...lineLook("position") }),
     tag("circle", { cx: centre.x, cy: centre.z, r: radius, fill: "#ffe9b0", stroke: "#000", "stroke-width": 0.35 }),
     text(centre.x, centre.z + 1.6, dimension, { "font-size": 5, "text-anchor": "middle", fill: "#000" }),
@@ -85,10 +89,10 @@ export function pocketElevation(pattern: Pattern, pocket: Pocket, units: UnitSys
     tag("path", { d: `M${num(-side)} ${num(floor)}H${num(side)}`, ...lineLook("score") }),
     dimensionDown(side + 2, 0, floor, formatSize(floor, units)),
     dimensionDown(left - 4, top, floor, formatSize(light.height, units)),
-    text(centre.x, (top + floor) / 2 + 1.6, "light", { "font-size": 5, "text-anchor": "middle", fill: "#000" }),
-    text(0, -2, "head edge", { "font-size": 4.4, "text-anchor": "middle", fill: "#000" }),
+    text(centre.x, (top + floor) / 2 + 1.6, "light", { "font-size": 8, "text-anchor": "middle", fill: "#000" }),
+    text(0, -2, "head edge", { "font-size": 7, "text-anchor": "middle", fill: "#000" }),
   ].join("");
-  return { label, svg: figureSvg(-half - 4, -8, 2 * half + 12, book.leafHeight + 12, label, drawing) };
+  return { label, svg: figureSvg(-half - 4, -10, 2 * half + 12, book.leafHeight + 14, label, drawing) };
 }
 
 /** An upright dimension: line, ticks at both ends, figure beside it readable from the right. */
@@ -102,10 +106,10 @@ function dimensionDown(x: number, from: number, to: number, words: string): stri
       "stroke-width": 0.25,
     }) +
     text(0, 0, words, {
-      "font-size": 5,
+      "font-size": 8,
       "text-anchor": "middle",
       fill: "#000",
-      transform: `translate(${num(x - 1.6)} ${num((from + to) / 2)}) rotate(-90)`,
+      transform: `translate(${num(x - 2.4)} ${num((from + to) / 2)}) rotate(-90)`,
     })
   );
 }

@@ -68,10 +68,10 @@ function stripParts(pattern: Pattern): StripPart[] {
 function heading(style: LengthStyle, part: StripPart, p: number, edge: string): string {
   const place =
     p === 0
-      ? "Cut apart, fold the tab over the leaf’s head edge, copy the marks."
+      ? "Cut apart, fold the tab over the head edge, copy the marks."
       : `Lay the top line on your own mark at ${formatLength(part.from, style)} from the head.`;
-  const words = `${place} Large: leaf, then book page and (pattern page). In the fields: level. → cut depth from the ${edge}.`;
-  return text(BAR_ROOM.left + 4, 8, words, { "font-size": 2.8 });
+  const words = `${place} Top: leaf, book page, (pattern page). Fields: level. → cut depth from the ${edge}.`;
+  return text(BAR_ROOM.left + 4, 8, words, { "font-size": 2.6 });
 }
 
 function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, style: LengthStyle): string {

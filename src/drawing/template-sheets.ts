@@ -3,7 +3,7 @@ import type { Point } from "../geometry/point.ts";
 import type { Part } from "../insert/part.ts";
 import type { UnitSystem } from "../units/length.ts";
 import { lineLook } from "./line-kinds.ts";
-import { partDrawing, pointInside } from "./part-drawing.ts";
+import { labelFits, partDrawing, spotInside } from "./part-drawing.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
@@ -20,6 +20,9 @@ const FIELD = {
   width: SHEET.width - BAR_ROOM.left - 4,
   height: SHEET.height - BAR_ROOM.foot - 30,
 } as const;
+
+/** A lettered disc needs this much material, mm. */
+const LETTER_ROOM = 6.5;
 
 /** Tiles of one part overlap by this much, mm. */
 const OVERLAP = 12;
@@ -39,12 +42,21 @@ function fieldSheet(
   letters: ReadonlyMap<string, string>,
   units: UnitSystem,
 ): TemplateSheet {
-  const drawn = field.map(({ part, place }) => {
-    const onSheet = ([x, y]: Point): Point => {
-      const [px, py] = place([x, y]);
+  const drawn = field.map(({ part, place, x, y }) => {
+    const onSheet = (point: Point): Point => {
+      const [px, py] = place(point);
       return [px + FIELD.left, py + FIELD.top];
     };
-    return partDrawing(part, onSheet) + letterAt(onSheet(pointInside(part)), letters.get(part.name)!);
+    const spot = spotInside(part, LETTER_ROOM);
+    const letter = letters.get(part.name)!;
+    const named = spot
+      ? letterAt(onSheet(spot), letter)
+      : text(x + FIELD.left - 0.6, y + FIELD.top + 2.6, letter, {
+          "font-size": 3.6,
+          "font-weight": 700,
+          "text-anchor": "end",
+        });
+    return partDrawing(part, onSheet) + named;
   });
   const parts = field.map(({ part }) => part);
   return {
@@ -140,16 +152,15 @@ function tileMap(column: number, row: number, columns: number, rows: number): st
   );
 }
 
+/** Letter, name, count, material and face of each part, and what its position lines mean where no label stands at them. */
 function keyLines(parts: readonly Part[], letters: ReadonlyMap<string, string>): string[] {
   return parts.map((part, i) => {
-    const column = i % 2;
-    const line = Math.floor(i / 2);
-    return text(
-      FIELD.left + column * 84,
-      8 + line * 3.6,
-      `${letters.get(part.name)} ${part.name}: ${part.count} of ${part.material}, ${face(part)}`,
-      { "font-size": 2.7 },
-    );
+    const marks = [
+      ...new Set(part.marks.filter((mark) => mark.label !== "" && !labelFits(mark)).map((mark) => mark.label)),
+    ];
+    const positions = marks.length > 0 ? `; position: ${marks.join(", ")}` : "";
+    const words = `${letters.get(part.name)} ${part.name}: ${part.count} of ${part.material}, ${face(part)}${positions}`;
+    return text(FIELD.left + (i % 2) * 84, 8.4 + Math.floor(i / 2) * 3.6, words, { "font-size": 2.5 });
   });
 }
 

@@ -8,8 +8,8 @@ export interface Motif {
   readonly area: Area;
 }
 
-/** The largest motif reaches this much further than the light on each axis; the others are this share of the window's width. */
-const COVER = 1.12;
+/** The largest motif is this many times as wide and as high as the light, where the window has room; the others are this share of the window's width. */
+const COVER = 1.6;
 const SMALL = 0.3;
 
 /** Motifs never fill more of the window than this share of its width and height. */

@@ -753,7 +753,7 @@ function change(path: string, replacements: Replacements): string {
       if (next === text) throw new Error(`nothing to replace: ${find}`);
       return next;
     },
-    readFileSync(path, "utf8"),
+    readFileSync(path, "utf8").replace(LIGHT_AND_WINDOW, ""),
   );
   writeFileSync(path, changed);
   return changed;

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Printed, PrintedPdf } from "./printed.ts";
 import { heightOf, type Outline, widthOf } from "./read-pdf.ts";
-import { expectedRow, inchFraction, type TablePage, tableOf } from "./table.ts";
+import { ARROW, expectedRow, inchFraction, type TablePage, tableOf } from "./table.ts";
 
-const HEAD = ["Done", "Leaf", "Pattern page", "Book page", "Marks→cuts", "Folds, head to tail"];
+const HEAD = ["Done", "Leaf", "Pattern page", "Book page", `Marks${ARROW}cuts`, "Folds, head to tail"];
 
 export function tableSuite(printed: () => Printed): void {
   describe("the printed table", () => {

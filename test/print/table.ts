@@ -1,6 +1,9 @@
 import type { PrintedPdf, PublishedLeaf } from "./printed.ts";
 import type { ReadPage } from "./read-pdf.ts";
 
+/** The sign between a mark and its cut. */
+export const ARROW = "→";
+
 /** A length in inches as a fraction in lowest terms, to 1/32 in; the inch is 25.4 mm. */
 export function inchFraction(mm: number): string {
   const parts = Math.round((mm * 32) / 25.4);
@@ -37,7 +40,7 @@ interface Node {
 /** The pages of the pattern table, read through the document's own structure: Table, TR, TH and TD. */
 export async function tableOf(pdf: PrintedPdf): Promise<TablePage[]> {
   const found: TablePage[] = [];
-  for (const page of pdf.pages.filter(({ text }) => text.includes("Pattern table"))) {
+  for (const page of pdf.pages.filter(({ text }) => /pattern table/i.test(text))) {
     const tree = (await page.page.getStructTree()) as Node;
     const said = await markedText(page);
     const tables = all(tree, "Table").filter((table) =>
@@ -77,7 +80,11 @@ function all(node: Node, ...roles: readonly string[]): Node[] {
 function textIn(node: Node, said: ReadonlyMap<string, string>): string {
   const pieces = (one: Node): string[] =>
     one.type === "content" ? [said.get(one.id!) ?? ""] : (one.children ?? []).flatMap(pieces);
-  return pieces(node).join("").replace(/\s+/g, " ").replace(/ ?→ ?/g, "→").trim();
+  return pieces(node)
+    .join("")
+    .replace(/\s+/g, " ")
+    .replaceAll(new RegExp(` ?${ARROW} ?`, "g"), ARROW)
+    .trim();
 }
 
 /** What stands in each piece of marked content. Lines are parted by a space. */
@@ -108,7 +115,7 @@ export function expectedRow(leaf: PublishedLeaf, { pattern, units }: PrintedPdf)
     marks:
       leaf.cuts.length === 0
         ? "whole leaf"
-        : leaf.cuts.map(({ at, depth: cut }) => `${mark(at)}→${depth(cut - front)}`).join(" "),
+        : leaf.cuts.map(({ at, depth: cut }) => `${mark(at)}${ARROW}${depth(cut - front)}`).join(" "),
     folds: leaf.spans.map(({ level }) => level).join(" "),
   };
 }

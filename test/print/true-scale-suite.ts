@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Printed, PrintedPdf, Published, PublishedLeaf } from "./printed.ts";
 import { darkRuns, rasterOf } from "./raster.ts";
 import { type Box, heightOf, type Outline, type ReadPage, type Words, widthOf } from "./read-pdf.ts";
-import { inchFraction } from "./table.ts";
+import { ARROW, inchFraction } from "./table.ts";
 
 /** Bars of known size, mm: in both axes, and for a kit in inches one of 4 in. */
 const BARS = {
@@ -188,7 +188,7 @@ export function trueScaleSuite(printed: () => Printed): void {
             for (const [i, cut] of cuts.entries()) {
               const mark = strip.marks[i]!;
               expect(Math.abs(mark.at - cut.at), `${name}, mark at ${cut.at}`).toBeLessThan(0.05);
-              expect(mark.cut, `${name}, mark at ${cut.at}`).toBe(`→${benchDepth(cut.depth, pdf)}`);
+              expect(mark.cut, `${name}, mark at ${cut.at}`).toBe(`${ARROW}${benchDepth(cut.depth, pdf)}`);
             }
           }
         }
@@ -337,7 +337,7 @@ function stripOf(page: ReadPage, outer: Box, from: number): Strip {
 
 /** The words that begin with an arrow just below a line. */
 function cutBelow(words: readonly Words[], line: number): string {
-  const arrow = words.find(({ text, y }) => text.startsWith("→") && y > line && y < line + 3.2);
+  const arrow = words.find(({ text, y }) => text.startsWith(ARROW) && y > line && y < line + 3.2);
   if (!arrow) return "";
   return textOf(words.filter(({ x, y, size }) => Math.abs(y - arrow.y) < 0.05 && x >= arrow.x && size === arrow.size));
 }
