@@ -24,7 +24,8 @@ export function gaugeSheet(kit: Kit): string {
       transform: `translate(${num(left - 2)} ${num(TOP + height / 2)}) rotate(-90)`,
       "text-anchor": "middle",
     }),
-    ...lines.map((line) => gaugeLine(line, left, height, kit.units)),
+    ...lines.map((line, i) => gaugeLine(line, i, left, height, kit.units)),
+    lineList(lines, left + width + 10, kit.units),
     text(
       left,
       TOP - 6,
@@ -54,7 +55,7 @@ function gaugeLines(kit: Kit): GaugeLine[] {
   return [...own, ...free].sort((a, b) => a.depth - b.depth);
 }
 
-function gaugeLine(line: GaugeLine, left: number, height: number, units: UnitSystem): string {
+function gaugeLine(line: GaugeLine, index: number, left: number, height: number, units: UnitSystem): string {
   const x = left + line.depth;
   const used = line.levels.length > 0;
   const holes = Array.from({ length: Math.floor(height / 20) }, (_, i) =>
@@ -80,11 +81,25 @@ function gaugeLine(line: GaugeLine, left: number, height: number, units: UnitSys
     text(0, 0, label, {
       "font-size": used ? 3.4 : 2.8,
       "font-weight": used ? 600 : 400,
-      transform: `translate(${num(x - 0.9)} ${num(TOP + 56)}) rotate(-90)`,
+      transform: `translate(${num(x - 1.3)} ${num(TOP + 65 + (index % 2) * 60)}) rotate(-90)`,
     }),
     text(x, TOP + height + 4, line.number === undefined ? formatDepth(line.depth, units) : String(line.number), {
       "font-size": 3.2,
       "text-anchor": "middle",
     }),
   ].join("");
+}
+
+/** The gauge's lines as a list beside it, where the sheet has room. */
+function lineList(lines: readonly GaugeLine[], left: number, units: UnitSystem): string {
+  if (left > SHEET.width - 50) return "";
+  const rows = lines.map((line, i) => {
+    const name = line.number === undefined ? "free line" : `line ${line.number}`;
+    const levels = line.levels.length > 0 ? `: ${line.levels.join(", ")}` : ", not used in this kit";
+    return text(left, TOP + 16 + i * 7, `${name}, ${formatSize(line.depth, units)}${levels}`, {
+      "font-size": 3.8,
+      "font-weight": line.levels.length > 0 ? 600 : 400,
+    });
+  });
+  return text(left, TOP + 6, "Distances from the fore-edge", { "font-size": 4.4, "font-weight": 600 }) + rows.join("");
 }

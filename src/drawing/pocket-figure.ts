@@ -3,7 +3,7 @@ import type { Pattern } from "../pattern/pattern.ts";
 import type { Pocket } from "../pocket/light.ts";
 import type { Span } from "../spans/span.ts";
 import { formatSize, type UnitSystem } from "../units/length.ts";
-import { fanOf } from "./front-picture.ts";
+import { fanOf } from "./fan-of.ts";
 import { lineLook } from "./line-kinds.ts";
 import { escapeXml, num, tag, text } from "./svg-text.ts";
 

@@ -3,12 +3,15 @@ import { type Pattern, type PatternLeaf, pictureLeaves } from "../pattern/patter
 import { benchCutDepth, cutEdge } from "../plan/bench.ts";
 import type { Notch } from "../pocket/light.ts";
 import { formatDepth, formatLength, type LengthStyle, roundTo } from "../units/length.ts";
+import { paperTone } from "./front/tone.ts";
 import { lineLook } from "./line-kinds.ts";
 import { num, tag, text } from "./svg-text.ts";
-import { paperTone } from "./tone.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
-const STRIP = 7;
+const STRIP = 8;
+/** Fields lower than this carry their level at the foot, clear of the cut depth above; the lowest carry none. */
+const LOW_FIELD = 9;
+const LEAST_LABELLED = 5.6;
 /** The tab that carries the leaf's name and hooks over the edge it is measured from, mm. */
 const TAB = 12;
 /** Room for the sheet's heading and its instruction. */
@@ -40,7 +43,7 @@ export function stripSheets(kit: Kit, pattern: Pattern): StripSheet[] {
   const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
   const leaves = pictureLeaves(pattern);
   const parts = stripParts(pattern);
-  const most = Math.floor((SHEET.width - BAR_ROOM.left - 4) / STRIP);
+  const most = Math.floor((SHEET.width - BAR_ROOM.left - 5) / STRIP);
   const sheets = Math.ceil(leaves.length / most);
   const each = Math.ceil(leaves.length / sheets);
   return parts.flatMap((part, p) =>
@@ -70,7 +73,7 @@ function heading(style: LengthStyle, part: StripPart, p: number, edge: string): 
     p === 0
       ? "Cut apart, fold the tab over the head edge, copy the marks."
       : `Lay the top line on your own mark at ${formatLength(part.from, style)} from the head.`;
-  const words = `${place} Top: leaf, book page, (pattern page). Fields: level. → cut depth from the ${edge}.`;
+  const words = `${place} Top: leaf, book page, (pattern page). Fields: level. › cut depth from the ${edge}.`;
   return text(BAR_ROOM.left + 4, 8, words, { "font-size": 2.6 });
 }
 
@@ -80,12 +83,11 @@ function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, 
   const fields = spans.map((span) => {
     const from = Math.max(span.from, part.from);
     const to = Math.min(span.to, part.to);
+    const room = to - from;
+    const low = room < LOW_FIELD ? to - 0.7 : (from + to) / 2 + 1.1;
     const label =
-      to - from >= 4
-        ? text(x + 1, top + (from + to) / 2 + 1.1, String(span.level), {
-            "font-size": to - from < 6 ? 2.8 : 3.2,
-            "font-weight": 600,
-          })
+      room >= LEAST_LABELLED
+        ? text(x + 1, top + low, String(span.level), { "font-size": room < LOW_FIELD ? 2.8 : 3.2, "font-weight": 600 })
         : "";
     return (
       tag("rect", {
@@ -131,7 +133,7 @@ function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, 
 function mark(at: number, cut: string, x: number, top: number): string {
   return (
     tag("path", { d: `M${num(x)} ${num(top + at, 3)}h${STRIP}`, stroke: "#000", "stroke-width": 0.25 }) +
-    text(x + STRIP - 0.4, top + at + 2.5, `→${cut}`, { "font-size": 2.4, "text-anchor": "end" })
+    text(x + STRIP - 0.4, top + at + 2.5, `›${cut}`, { "font-size": 2.4, "text-anchor": "end" })
   );
 }
 
@@ -162,5 +164,5 @@ function notchField(notch: Notch, x: number, part: StripPart, top: number, style
 
 /** Pale enough to read on and to spare ink; the number in the field says the level too. */
 function stripTone(level: number, levels: number): string {
-  return paperTone(((level - 1) / Math.max(1, levels - 1)) * 0.6, 1);
+  return paperTone(((level - 1) / Math.max(1, levels - 1)) * 0.4, 1.01);
 }

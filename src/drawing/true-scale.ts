@@ -6,7 +6,7 @@ import { num, tag, text } from "./svg-text.ts";
 export const SHEET = { width: 182, height: 245 } as const;
 
 /** Room kept free at the left (upright bar) and at the foot (level bar) of a true-scale sheet, mm. */
-export const BAR_ROOM = { left: 10, foot: 16 } as const;
+export const BAR_ROOM = { left: 10, foot: 18 } as const;
 
 export const BAR_LENGTH = 100;
 const BAR_WIDTH = 2;
@@ -30,8 +30,8 @@ export function calibration(units: UnitSystem): string {
   ];
   const inch =
     units === "in"
-      ? bar(BAR_ROOM.left, foot + 6, 4 * MM_PER_INCH, BAR_WIDTH) +
-        text(BAR_ROOM.left, foot + 5.2, "4 in across: 3 31/32 to 4 1/32 in is good", SMALL)
+      ? bar(BAR_ROOM.left, foot + 7.6, 4 * MM_PER_INCH, BAR_WIDTH) +
+        text(BAR_ROOM.left, foot + 6.4, "4 in across: 3 31/32 to 4 1/32 in is good", SMALL)
       : "";
   return [
     text(BAR_ROOM.left, foot - 1.2, words[0]!, SMALL),

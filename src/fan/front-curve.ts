@@ -14,6 +14,7 @@ export interface FrontCurve {
   readonly points: readonly CurvePoint[];
   readonly atAcross: (across: number) => CurvePoint;
   readonly atX: (x: number) => CurvePoint;
+  readonly atArc: (arc: number) => CurvePoint;
 }
 
 /** Straight between neighbouring tips; beyond the outermost tips it goes on as between the last two, to the picture's edges and further. */
@@ -34,10 +35,11 @@ export function frontCurve(fan: Fan, range: LeafRange, front: Front, frontDepth:
     points,
     atAcross: (across) => interpolate(points, "across", across),
     atX: (x) => interpolate(points, "x", x),
+    atArc: (arc) => interpolate(points, "arc", arc),
   };
 }
 
-function interpolate(points: readonly CurvePoint[], key: "across" | "x", value: number): CurvePoint {
+function interpolate(points: readonly CurvePoint[], key: "across" | "x" | "arc", value: number): CurvePoint {
   let low = 0;
   let high = points.length - 1;
   while (high - low > 1) {

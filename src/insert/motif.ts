@@ -9,8 +9,8 @@ export interface Motif {
 }
 
 /** The largest motif is this many times as wide and as high as the light, where the window has room; the others are this share of the window's width. */
-const COVER = 1.6;
-const SMALL = 0.3;
+const COVER = 1.35;
+const SMALL = 0.24;
 
 /** Motifs never fill more of the window than this share of its width and height. */
 const MOST = 0.85;

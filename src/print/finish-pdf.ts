@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName } from "@cantoo/pdf-lib";
+import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFObject, PDFString } from "@cantoo/pdf-lib";
 
 /** The date in every packet, so that the same kit prints the same bytes. */
 const FIXED_DATE = new Date("2000-01-01T00:00:00Z");
@@ -18,5 +18,27 @@ export async function finishPdf(raw: Uint8Array, title: string): Promise<Uint8Ar
       "None" as Parameters<ReturnType<typeof pdf.catalog.getOrCreateViewerPreferences>["setPrintScaling"]>[0],
     );
   pdf.catalog.delete(PDFName.of("Metadata"));
+  renumberElements(pdf);
   return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
+}
+
+/** Chromium's names of tagged elements differ from run to run: they are counted anew in their own order. */
+function renumberElements(pdf: PDFDocument): void {
+  const names = new Set<string>();
+  eachElementName(pdf, (name) => {
+    names.add(name);
+    return name;
+  });
+  const ranks = new Map([...names].sort().map((name, i) => [name, `node${String(i + 1).padStart(8, "0")}`]));
+  eachElementName(pdf, (name) => ranks.get(name)!);
+}
+
+function eachElementName(pdf: PDFDocument, rename: (name: string) => string): void {
+  const visit = (value: PDFObject): PDFObject => {
+    if (value instanceof PDFString && /^node\d+$/.test(value.asString())) return PDFString.of(rename(value.asString()));
+    if (value instanceof PDFArray) for (let i = 0; i < value.size(); i += 1) value.set(i, visit(value.get(i)));
+    if (value instanceof PDFDict) for (const [key, one] of value.entries()) value.set(key, visit(one));
+    return value;
+  };
+  for (const [, value] of pdf.context.enumerateIndirectObjects()) visit(value);
 }

@@ -16,5 +16,11 @@ export function findOverflow(): string[] {
     if (box.hasAttribute("data-sheet") && box.scrollHeight > box.clientHeight)
       problems.push(`${name(box)} "${heading}" is ${box.scrollHeight} px high in ${box.clientHeight} px`);
   }
+  for (const cell of document.querySelectorAll<HTMLElement>("[data-sheet] .mark, [data-sheet] td")) {
+    if (cell.scrollWidth > cell.clientWidth)
+      problems.push(
+        `${name(cell)} "${cell.textContent?.trim() ?? ""}" is ${cell.scrollWidth} px wide in ${cell.clientWidth} px`,
+      );
+  }
   return problems;
 }

@@ -23,7 +23,7 @@ export function pageRule(paper: Paper, footer: string): string {
   const side = (paper.width - SHEET.width) / 2;
   const spare = paper.height - SHEET.height - ROUNDING;
   const top = spare * 0.42;
-  const words = footer.replaceAll("\\", "").replaceAll('"', "”");
+  const words = footer.replaceAll(/\s+/g, " ").replaceAll(/["\\]/g, "\\$&");
   const type = "font: 8.5pt 'Source Sans 3', sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
   return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${top}mm ${side}mm ${spare - top}mm;
     @bottom-left { content: "${words}"; ${type} white-space: nowrap; }

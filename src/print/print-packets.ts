@@ -119,11 +119,16 @@ function takeFromCache(output: string, job: PrintJob): boolean {
 function cachePath(output: string, job: PrintJob): string {
   const hash = createHash("sha256");
   const here = import.meta.dirname;
-  const made = ["print-packets.ts", "paper.ts", "finish-pdf.ts"].map((file) => join(here, file));
+  const made = readdirSync(here)
+    .sort()
+    .map((file) => join(here, file));
+  const fonts = readdirSync(join(output, "assets/fonts"))
+    .sort()
+    .map((file) => join(output, "assets/fonts", file));
   const styles = readdirSync(join(output, "bundle"))
     .sort()
     .map((file) => join(output, "bundle", file));
-  for (const file of [job.page, join(output, "kits", job.view.slug, "front.svg"), ...styles, ...made])
+  for (const file of [job.page, join(output, "kits", job.view.slug, "front.svg"), ...styles, ...fonts, ...made])
     hash.update(readFileSync(file));
   hash.update(footerOf(job));
   return join(CACHE, `${hash.digest("hex").slice(0, 32)}.pdf`);

@@ -56,7 +56,7 @@ export function tablePages(rows: readonly Row[], setting: TableSetting): TablePa
 function printRow(row: Row, index: number, setting: TableSetting): PrintedRow {
   const markLines = chunk(row.marks, setting.marksPerLine);
   const foldLines = chunk(row.folds, setting.foldsPerLine);
-  const lines = Math.max(1, markLines.length + (row.notch ? 1 : 0), foldLines.length);
+  const lines = Math.max(Math.max(1, markLines.length) + (row.notch ? 1 : 0), foldLines.length);
   return { ...row, markLines, foldLines, ruled: (index + 1) % 5 === 0, height: setting.padding + lines * setting.line };
 }
 

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { cutFiles } from "../cut/cut-files.ts";
-import { frontPicture } from "../drawing/front-picture.ts";
+import { frontPicture } from "../drawing/front/picture.ts";
 import { schemaText } from "../kit/schema.ts";
 import type { KitView } from "../site/kit-view.ts";
 import { patternCsv } from "./pattern-csv.ts";
@@ -18,7 +18,9 @@ export function publishFiles(output: string, views: readonly KitView[]): void {
       mkdirSync(join(folder, "cut"), { recursive: true });
       writeFileSync(join(folder, "cut", file.name), file.text);
     }
-    writeFileSync(join(folder, "front.svg"), frontPicture(pattern, slug, kit.title));
+    writeFileSync(join(folder, "front.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "day" }));
+    if (pattern.pocket)
+      writeFileSync(join(folder, "front-lit.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "lit" }));
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());

@@ -70,6 +70,9 @@ export interface PacketView {
   readonly gauge: string;
   readonly strips: readonly StripSheet[];
   readonly pages: readonly TablePage[];
+  /** Marks to a line, which sets the width of their columns. */
+  readonly cells: number;
+  readonly largeCells: number;
   readonly largePages: readonly TablePage[];
 }
 
@@ -109,8 +112,10 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
       sheet: SHEET,
       gauge: gaugeSheet(kit),
       strips: stripSheets(kit, pattern),
-      pages: tablePages(rows, packetTable(kit.units)),
-      largePages: tablePages(rows, largeTable(kit.units)),
+      pages: tablePages(rows, packetTable(rows)),
+      cells: packetTable(rows).marksPerLine,
+      largePages: tablePages(rows, largeTable(rows)),
+      largeCells: largeTable(rows).marksPerLine,
     },
   };
 }

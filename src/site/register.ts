@@ -20,7 +20,7 @@ interface SiteConfig {
   on(event: string, handler: (event: never) => unknown): void;
 }
 
-const FONTS = "node_modules/@fontsource-variable";
+const FONTS = "node_modules/@fontsource";
 const BASE = process.cwd();
 
 /** Registers kits, pages and files with Eleventy. While serving, patterns and packets follow each change; src/build.ts does it for a build. */
@@ -47,9 +47,17 @@ export function registerSite(config: SiteConfig): void {
   config.addTemplate("packet.njk", template("packet"), paged("packet.njk", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", template("large"), paged("packet.njk", "kits/{{ slug }}/packet/large.html"));
   config.addPassthroughCopy({
-    [`${FONTS}/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
-    [`${FONTS}/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
-    [`${FONTS}/source-sans-3/files/source-sans-3-latin-ext-wght-normal.woff2`]: "assets/fonts/source-sans-3-ext.woff2",
+    [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
+    [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
+    [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-ext-wght-normal.woff2`]:
+      "assets/fonts/source-sans-3-ext.woff2",
+    ...Object.fromEntries(
+      [400, 600, 700].map((weight) => [
+        `${FONTS}/source-sans-3/files/source-sans-3-latin-${weight}-normal.woff2`,
+        `assets/fonts/source-sans-3-${weight}.woff2`,
+      ]),
+    ),
+    [`${FONTS}/literata/files/literata-latin-600-normal.woff2`]: "assets/fonts/literata-600.woff2",
   });
   for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
   config.on("eleventy.before", () => {

@@ -2,7 +2,7 @@ import type { PrintedPdf, PublishedLeaf } from "./printed.ts";
 import type { ReadPage } from "./read-pdf.ts";
 
 /** The sign between a mark and its cut. */
-export const ARROW = "→";
+export const ARROW = "›";
 
 /** A length in inches as a fraction in lowest terms, to 1/32 in; the inch is 25.4 mm. */
 export function inchFraction(mm: number): string {

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { publishedText } from "../pattern/published.ts";
@@ -10,12 +12,11 @@ const object = (required: Record<string, unknown>, optional: Record<string, unkn
   type: "object",
   required: Object.keys(required),
   properties: { ...required, ...optional },
-  additionalProperties: false,
 });
 const list = (items: unknown) => ({ type: "array", items });
 const maybe = (schema: { type: string }) => ({ ...schema, type: [schema.type, "null"] });
 
-/** What the README says of pattern.json, as JSON Schema. `light` and `insert` are read by tests of their own. */
+/** What readers of pattern.json may count on, as JSON Schema; more keys may come. */
 const SCHEMA = object(
   {
     schema: { const: "leaflight/pattern/1" },
@@ -80,15 +81,33 @@ const SCHEMA = object(
   { light: { type: "object" }, insert: { type: "object" } },
 );
 
+/** The names of all keys, but for those of the book (as in the kit) and of the stages of work. */
+function keysOf(value: unknown): string[] {
+  if (Array.isArray(value)) return value.flatMap(keysOf);
+  if (value === null || typeof value !== "object") return [];
+  return Object.entries(value).flatMap(([key, inner]) => [
+    key,
+    ...(["book", "byStage", "unnumbered"].includes(key) ? [] : keysOf(inner)),
+  ]);
+}
+
 const validate = new Ajv2020.default({ allErrors: true, strict: false }).compile(SCHEMA);
 
 describe("patternJson(kit, pattern, supplies, effort)", () => {
-  it.each(KITS)("%s: has the documented keys and no others", (_, folder) => {
+  it.each(KITS)("%s: has every key that readers count on, with values of its kind", (_, folder) => {
     const valid = validate(JSON.parse(publishedText(folder)));
     expect(
       validate.errors?.map((error) => `${error.instancePath} ${error.message} ${JSON.stringify(error.params)}`) ?? [],
     ).toEqual([]);
     expect(valid).toBe(true);
+  });
+
+  it("has no key that the README's reference does not name", () => {
+    const readme = readFileSync(join(import.meta.dirname, "../../README.md"), "utf8");
+    const reference = /## Reference: pattern\.json\n([\s\S]*?)\n## /.exec(readme)![1]!;
+    const named = new Set([...reference.matchAll(/`([A-Za-z]+)`/g)].map((match) => match[1]!));
+    const keys = new Set(KITS.flatMap(([, folder]) => keysOf(JSON.parse(publishedText(folder)))));
+    expect([...keys].filter((key) => !named.has(key)).sort()).toEqual([]);
   });
 
   it.each(KITS)("%s: says which leaf an unnumbered one is, and only of those", (_, folder) => {

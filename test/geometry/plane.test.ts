@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { areaOf, distanceTo, ellipsePerimeter, isInside, lengthOf, type Ring, shoelace } from "./plane.ts";
+
+describe("the tests' own plane geometry", () => {
+  // Source: SciPy, special.ellipe, example in its documentation: 4a·E(1 − b²/a²) with a = 3.5, b = 2.1.
+  it("ellipsePerimeter agrees with a published value", () => {
+    expect(ellipsePerimeter(3.5, 2.1)).toBeCloseTo(17.868899204378693, 11);
+  });
+
+  // Source: computed with mpmath, 30 digits.
+  it.each([
+    [2, 1, 9.6884482205476762],
+    [5, 3, 25.526998863398128],
+    [10, 1, 40.639741801008957],
+    [60, 40, 317.3087917858118],
+    [70, 50, 379.6136893476382],
+  ])("ellipsePerimeter(%d, %d)", (a, b, expected) => {
+    expect(ellipsePerimeter(a, b)).toBeCloseTo(expected, 10);
+  });
+
+  // Source: Rosetta Code, task "Shoelace formula for polygonal area".
+  it("shoelace agrees with a published polygon", () => {
+    const ring: Ring = [
+      [3, 4],
+      [5, 11],
+      [12, 8],
+      [9, 5],
+      [5, 6],
+    ];
+    expect(Math.abs(shoelace(ring))).toBe(30);
+  });
+
+  // Source: closed form, a square frame.
+  it("knows holes, insides and distances", () => {
+    const square = (half: number): Ring => [
+      [-half, -half],
+      [half, -half],
+      [half, half],
+      [-half, half],
+    ];
+    const frame = [square(10), square(6)];
+    expect(areaOf(frame)).toBe(400 - 144);
+    expect(lengthOf(frame[0]!)).toBe(80);
+    expect(isInside([8, 1], frame)).toBe(true);
+    expect(isInside([5, 1], frame)).toBe(false);
+    expect(distanceTo([8.5, 0], frame)).toBeCloseTo(1.5, 12);
+    expect(distanceTo([13, 14], frame)).toBeCloseTo(5, 12);
+  });
+});
