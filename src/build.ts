@@ -16,7 +16,7 @@ try {
   rmSync(BESIDE, { recursive: true, force: true });
   const eleventy = new Eleventy("content", BESIDE, { configPath: ".eleventy.js", quietMode: true });
   await eleventy.write();
-  publishFiles(BESIDE, views);
+  await publishFiles("content", BESIDE, views);
   await printPackets(BESIDE, views);
   rmSync("dist", { recursive: true, force: true });
   renameSync(BESIDE, "dist");

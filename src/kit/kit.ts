@@ -116,6 +116,13 @@ export interface Kit {
   readonly rates: Rates;
   readonly supplies: readonly OwnSupply[];
   readonly picture: LevelMap;
+  readonly photos: readonly Photo[];
+}
+
+/** A photo of the piece; `file` is a path inside the kit folder. */
+export interface Photo {
+  readonly file: string;
+  readonly alt: string;
 }
 
 /** Number (1-based) of the background level. */

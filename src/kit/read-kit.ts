@@ -77,6 +77,7 @@ export function readKit(folder: string, base: string): KitFolder {
   if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues));
   return atPlace(file, front, () => {
     checkWishes(parsed.data);
+    checkPhotos(folder, parsed.data);
     const levels = resolveLevels(parsed.data);
     const motifs = readMotifs(join(base, "content/motifs"));
     const { map, notes } = readPicture(folder, base, parsed.data, levels);
@@ -128,36 +129,48 @@ function readPicture(
 }
 
 function pictureFile(folder: string, name: string): string {
+  const path = fileInside(folder, name, "picture.file", [".svg"], "copy the picture beside index.md");
+  if (extname(path).toLowerCase() !== ".svg") {
+    throw new Problem("picture.file", {
+      given: `"${name}" is not an SVG file`,
+      allowed: "an SVG picture (.svg)",
+      remedy: "draw the levels as filled shapes and save them as SVG",
+    });
+  }
+  return path;
+}
+
+const PHOTO_KINDS = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
+
+function checkPhotos(folder: string, data: FrontMatter): void {
+  for (const [i, photo] of data.photos.entries()) {
+    const path = fileInside(folder, photo.file, `photos.${i}.file`, PHOTO_KINDS, "copy the photo into the kit folder");
+    if (PHOTO_KINDS.includes(extname(path).toLowerCase())) continue;
+    throw new Problem(`photos.${i}.file`, {
+      given: `"${photo.file}" is not a photo`,
+      allowed: PHOTO_KINDS.join(", "),
+      remedy: "save it as one of these",
+    });
+  }
+}
+
+/** A file that the kit names: there, and inside its folder also behind links. @throws Problem */
+function fileInside(folder: string, name: string, field: string, kinds: readonly string[], remedy: string): string {
   const path = resolve(folder, name);
-  const inside = (child: string): boolean => child.startsWith(realpathSync(folder) + sep);
-  const problem = (given: string, allowed: string, remedy: string): Problem =>
-    new Problem("picture.file", { given, allowed, remedy });
+  const problem = (given: string, allowed: string, what: string): Problem =>
+    new Problem(field, { given, allowed, remedy: what });
   if (!path.startsWith(resolve(folder) + sep))
-    throw problem(
-      `"${name}" is outside the kit folder`,
-      "a file in the kit folder",
-      "copy the picture beside index.md",
-    );
+    throw problem(`"${name}" is outside the kit folder`, "a file in the kit folder", remedy);
   if (!existsSync(path)) {
-    const svgs = readdirSync(folder).filter((entry) => extname(entry).toLowerCase() === ".svg");
+    const found = readdirSync(folder).filter((entry) => kinds.includes(extname(entry).toLowerCase()));
     throw problem(
       `"${name}" is not there`,
-      `a file in the kit folder${svgs.length > 0 ? ` (it holds ${svgs.join(", ")})` : ""}`,
+      `a file in the kit folder${found.length > 0 ? ` (it holds ${found.join(", ")})` : ""}`,
       "correct the name or add the file",
     );
   }
-  if (!inside(realpathSync(path)))
-    throw problem(
-      `"${name}" is a link to a file outside the kit folder`,
-      "a file in the kit folder",
-      "copy the picture beside index.md",
-    );
-  if (extname(path).toLowerCase() !== ".svg")
-    throw problem(
-      `"${name}" is not an SVG file`,
-      "an SVG picture (.svg)",
-      "draw the levels as filled shapes and save them as SVG",
-    );
+  if (!realpathSync(path).startsWith(realpathSync(folder) + sep))
+    throw problem(`"${name}" is a link to a file outside the kit folder`, "a file in the kit folder", remedy);
   return path;
 }
 
@@ -195,5 +208,6 @@ function toKit(
     rates: data.rates,
     supplies: data.supplies.map((supply) => ({ ...supply, price: supply.price })),
     picture,
+    photos: data.photos,
   };
 }

@@ -269,6 +269,13 @@ const credit = z
   })
   .meta({ description: "Whose picture it is and under which licence; shown on page and packet." });
 
+const photo = z
+  .strictObject({
+    file: words("A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder."),
+    alt: words("What the photo shows, for those who do not see it."),
+  })
+  .meta({ description: "A photo of the finished piece or the work." });
+
 export const frontMatter = z
   .strictObject({
     title: words("The kit's name."),
@@ -276,6 +283,7 @@ export const frontMatter = z
     units: choice("Units of page and packet.", ["mm", "in"]).default("mm"),
     credit: credit.optional(),
     picture,
+    photos: z.array(photo).max(12).default([]).meta({ description: "Photos shown with the kit, up to 12." }),
     levels: z.array(level).min(2).max(9).meta({ description: "The depths, front (proudest) to back; 2 to 9 of them." }),
     gauge: gauge.optional(),
     book,

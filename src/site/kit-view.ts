@@ -1,7 +1,7 @@
 import { gaugeSheet } from "../drawing/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
 import { SHEET } from "../drawing/true-scale.ts";
-import type { Kit } from "../kit/kit.ts";
+import type { Kit, Photo } from "../kit/kit.ts";
 import type { KitFolder } from "../kit/read-kit.ts";
 import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
@@ -9,6 +9,7 @@ import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../p
 import { tackList } from "../plan/tack-list.ts";
 import { type TablePage, tablePages } from "../print/table-pages.ts";
 import { largeTable, packetTable } from "../print/table-settings.ts";
+import { PHOTO_WIDTHS, photoFile } from "../publish/images.ts";
 import { costOf, type Supply, suppliesOf } from "../supplies/supplies.ts";
 import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
@@ -55,7 +56,16 @@ export interface KitView {
   readonly window: WindowView | undefined;
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
+  readonly photos: readonly PhotoView[];
   readonly packet: PacketView;
+}
+
+/** A photo with its files for `srcset`. */
+export interface PhotoView {
+  readonly alt: string;
+  readonly webp: string;
+  readonly jpeg: string;
+  readonly fallback: string;
 }
 
 export interface TackView {
@@ -108,6 +118,12 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     pocket: pocketView(kit, pattern),
     window: windowView(kit, pattern),
     cost: costText(kit, supplies),
+    photos: kit.photos.map((photo) => ({
+      alt: photo.alt,
+      webp: sourceSet(photo, "webp"),
+      jpeg: sourceSet(photo, "jpg"),
+      fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
+    })),
     packet: {
       sheet: SHEET,
       gauge: gaugeSheet(kit),
@@ -144,6 +160,10 @@ function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
       notch: notch && dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
     };
   });
+}
+
+function sourceSet(photo: Photo, kind: "webp" | "jpg"): string {
+  return PHOTO_WIDTHS.map((width) => `${photoFile(photo, width, kind)} ${width}w`).join(", ");
 }
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {

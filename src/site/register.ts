@@ -67,7 +67,7 @@ export function registerSite(config: SiteConfig): void {
     "eleventy.after",
     async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
       if (runMode === "build") return;
-      publishFiles(directories.output, opened().views);
+      await publishFiles(join(BASE, "content"), directories.output, opened().views);
       await printPackets(directories.output, opened().views);
     },
   );

@@ -4,14 +4,14 @@ import { areaOf, distanceTo, ellipsePerimeter, isInside, lengthOf, type Ring, sh
 describe("the tests' own plane geometry", () => {
   // Source: SciPy, special.ellipe, example in its documentation: 4a·E(1 − b²/a²) with a = 3.5, b = 2.1.
   it("ellipsePerimeter agrees with a published value", () => {
-    expect(ellipsePerimeter(3.5, 2.1)).toBeCloseTo(17.868899204378693, 11);
+    expect(ellipsePerimeter(3.5, 2.1)).toBeCloseTo(17.86889920437869, 11);
   });
 
   // Source: computed with mpmath, 30 digits.
   it.each([
-    [2, 1, 9.6884482205476762],
-    [5, 3, 25.526998863398128],
-    [10, 1, 40.639741801008957],
+    [2, 1, 9.68844822054768],
+    [5, 3, 25.52699886339813],
+    [10, 1, 40.63974180100896],
     [60, 40, 317.3087917858118],
     [70, 50, 379.6136893476382],
   ])("ellipsePerimeter(%d, %d)", (a, b, expected) => {

@@ -1,0 +1,52 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { basename, extname, join } from "node:path";
+import sharp from "sharp";
+import type { Photo } from "../kit/kit.ts";
+
+/** Widths a photo is offered in, pixels; none larger than the photo itself. */
+export const PHOTO_WIDTHS = [480, 960, 1600] as const;
+
+/** Size that link previews expect, pixels. */
+const SOCIAL = { width: 1200, height: 630, margin: 40, background: "#17130f" } as const;
+
+/** The names of a photo's files beside the page: `photos/bench-960.webp`. */
+export function photoFile(photo: Photo, width: number, kind: "webp" | "jpg"): string {
+  return `photos/${basename(photo.file, extname(photo.file))
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")}-${width}.${kind}`;
+}
+
+/** Writes a kit's photos, turned upright, without metadata, as WebP and JPEG in several widths. */
+export async function writePhotos(source: string, target: string, photos: readonly Photo[]): Promise<void> {
+  for (const photo of photos) {
+    mkdirSync(join(target, "photos"), { recursive: true });
+    for (const width of PHOTO_WIDTHS) {
+      const image = sharp(join(source, photo.file)).rotate().resize({ width, withoutEnlargement: true });
+      await image
+        .clone()
+        .webp({ quality: 78 })
+        .toFile(join(target, photoFile(photo, width, "webp")));
+      await image
+        .clone()
+        .jpeg({ quality: 80, mozjpeg: true })
+        .toFile(join(target, photoFile(photo, width, "jpg")));
+    }
+  }
+}
+
+/** Draws the front picture large on a dark ground, for link previews. */
+export async function writeSocialImage(svg: string, target: string): Promise<void> {
+  const { width, height, margin, background } = SOCIAL;
+  const picture = await sharp(Buffer.from(svg), { density: 150 })
+    .resize({ width: width - 2 * margin, height: height - 2 * margin, fit: "inside" })
+    .png()
+    .toBuffer();
+  const ground = sharp({ create: { width, height, channels: 3, background } });
+  writeFileSync(
+    target,
+    await ground
+      .composite([{ input: picture, gravity: "centre" }])
+      .png({ palette: true, quality: 90 })
+      .toBuffer(),
+  );
+}
