@@ -4,12 +4,17 @@
  */
 export class Problem extends Error {
   readonly field: string;
+  readonly path: readonly (string | number)[];
   readonly given: string;
   readonly allowed: string;
   readonly remedy: string;
-  constructor(field: string, parts: { given: string; allowed: string; remedy: string }) {
-    super(`${field}: ${parts.given}; ${parts.allowed}; ${parts.remedy}`);
-    this.field = field;
+  /** `place` is `fit.height`, or its steps where one of them is an author's own word, which may hold a dot or be a number. */
+  constructor(place: string | readonly (string | number)[], parts: { given: string; allowed: string; remedy: string }) {
+    const path =
+      typeof place === "string" ? place.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step)) : place;
+    super(`${path.join(".")}: ${parts.given}; ${parts.allowed}; ${parts.remedy}`);
+    this.path = path;
+    this.field = path.join(".");
     this.given = parts.given;
     this.allowed = parts.allowed;
     this.remedy = parts.remedy;

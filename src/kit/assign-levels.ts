@@ -39,7 +39,7 @@ export function assignLevels(
   levels.forEach((level, i) => {
     if (level.background || shapes.some((shape) => shape.level === i + 1)) return;
     const listed = named[level.name] !== undefined;
-    throw new Problem(listed ? `picture.levels.${level.name}` : `levels.${i}`, {
+    throw new Problem(listed ? ["picture", "levels", level.name] : ["levels", i], {
       given: `level "${level.name}" has no painted shape`,
       allowed: "every level but the background has at least one",
       remedy: listed
@@ -64,7 +64,7 @@ function levelsById(
   for (const [name, selectors] of Object.entries(named)) {
     const level = levels.findIndex((one) => one.name === name) + 1;
     if (level === 0) {
-      throw new Problem(`picture.levels.${name}`, {
+      throw new Problem(["picture", "levels", name], {
         given: `shapes for a level "${name}"`,
         allowed: `the levels: ${levels.map((one) => one.name).join(", ")}`,
         remedy: "correct the name or add the level",
@@ -73,14 +73,14 @@ function levelsById(
     selectors.forEach((selector, i) => {
       const id = selector.slice(1);
       if (!picture.ids.has(id)) {
-        throw new Problem(`picture.levels.${name}.${i}`, {
+        throw new Problem(["picture", "levels", name, i], {
           given: `"${selector}"`,
           allowed: `an id of the picture: ${[...picture.ids.keys()].map((one) => `#${one}`).join(", ") || "it has none"}`,
           remedy: "correct the id, or give the shape this id in the SVG",
         });
       }
       if (levelOf.has(id)) {
-        throw new Problem(`picture.levels.${name}.${i}`, {
+        throw new Problem(["picture", "levels", name, i], {
           given: `"${selector}" a second time`,
           allowed: "each id belongs to one level",
           remedy: "remove one of the two",

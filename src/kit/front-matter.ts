@@ -1,4 +1,4 @@
-import { type Document, isMap, isNode, isPair, isScalar, LineCounter, parseDocument } from "yaml";
+import { type Alias, type Document, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit } from "yaml";
 import { KitError, type KitMessage } from "./message.ts";
 
 export interface Place {
@@ -34,19 +34,12 @@ export function readFrontMatter(file: string, text: string): FrontMatterFile {
     const { line, col } = lines.linePos(offset);
     return { line: line + 1, column: col };
   };
-  if (document.errors.length > 0) {
-    throw new KitError(
-      document.errors.map((error) =>
-        message(
-          file,
-          placeAt(error.pos[0]),
-          error.message.split("\n")[0]!.replace(/ at line \d+.*$/, ""),
-          "well-formed YAML",
-          "correct the YAML here",
-        ),
-      ),
-    );
-  }
+  const broken = (offset: number, given: string): KitError =>
+    new KitError([message(file, placeAt(offset), given, "well-formed YAML", "correct the YAML here")]);
+  const [error] = document.errors;
+  if (error) throw broken(error.pos[0], error.message.split("\n")[0]!.replace(/ at line \d+.*$/, ""));
+  const alias = unresolvedAlias(document);
+  if (alias) throw broken(alias.range![0], `an alias without an anchor before it: *${alias.source}`);
   return {
     value: document.toJS() ?? {},
     body: text.slice(match[0].length + (text.startsWith("\uFEFF") ? 1 : 0)),
@@ -72,6 +65,18 @@ function offsetOf(document: Document, path: readonly PropertyKey[], key: string 
     node = next;
   }
   return offset;
+}
+
+function unresolvedAlias(document: Document): Alias | undefined {
+  let found: Alias | undefined;
+  visit(document, {
+    Alias: (_, alias) => {
+      if (alias.resolve(document)) return undefined;
+      found = alias;
+      return visit.BREAK;
+    },
+  });
+  return found;
 }
 
 function message(file: string, place: Place, given: string, allowed: string, remedy: string): KitMessage {

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, realpathSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { extname, join, relative, resolve, sep } from "node:path";
 import type { Motif } from "../insert/motif.ts";
 import { computePattern } from "../pattern/compute.ts";
@@ -13,7 +13,7 @@ import { type FrontMatterFile, readFrontMatter } from "./front-matter.ts";
 import type { Kit, Level } from "./kit.ts";
 import { KitError, type KitMessage } from "./message.ts";
 import { readMotifs } from "./read-motifs.ts";
-import { checkWishes, resolveLevels, windowOf } from "./resolve.ts";
+import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
 import { type FrontMatter, frontMatter } from "./schema.ts";
 import { fieldName, schemaMessages } from "./schema-messages.ts";
 
@@ -92,8 +92,7 @@ function atPlace<T>(file: string, front: FrontMatterFile, make: () => T): T {
     return make();
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    const path = error.field.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
-    const { given, allowed, remedy } = error;
+    const { path, given, allowed, remedy } = error;
     throw new KitError([{ file, ...front.placeOf(path), field: fieldName(path), given, allowed, remedy }]);
   }
 }
@@ -169,6 +168,8 @@ function fileInside(folder: string, name: string, field: string, kinds: readonly
       "correct the name or add the file",
     );
   }
+  if (!statSync(path).isFile())
+    throw problem(`"${name}" is a folder`, "a file in the kit folder", "name the file itself");
   if (!realpathSync(path).startsWith(realpathSync(folder) + sep))
     throw problem(`"${name}" is a link to a file outside the kit folder`, "a file in the kit folder", remedy);
   return path;
@@ -182,8 +183,6 @@ function toKit(
   motifs: readonly Motif[],
 ): Kit {
   const { book, fit } = data;
-  const plateLeaves = book.plates.reduce((sum, plate) => sum + plate.leaves, 0);
-  const lastPage = book.lastPage ?? 2 * (book.leaves - book.pageOneLeaf + 1 - plateLeaves);
   return {
     slug,
     title: data.title,
@@ -193,7 +192,7 @@ function toKit(
     levels,
     gaugeLines: data.gauge?.lines ?? levels.map((level) => level.depth),
     gaugeTile: data.gauge?.tile,
-    book: { ...book, lastPage },
+    book: { ...book, lastPage: lastPageOf(book) },
     fit: {
       ...fit,
       head: fit.head,

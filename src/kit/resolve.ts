@@ -35,14 +35,31 @@ export function checkWishes(data: FrontMatter): void {
       remedy: "count again from the first leaf",
     });
   }
+  const lastPage = lastPageOf(book);
+  if (lastPage < 1) {
+    throw new Problem("book.plates", {
+      given: `${plateLeavesOf(book)} unnumbered leaves between the pages`,
+      allowed: `fewer than the ${book.leaves - book.pageOneLeaf + 1} leaves from page 1 on`,
+      remedy: "count the plates again (leaves, not pages)",
+    });
+  }
   for (const [i, plate] of book.plates.entries()) {
-    if (book.lastPage === undefined || plate.afterPage <= book.lastPage) continue;
+    if (plate.afterPage <= lastPage) continue;
     throw new Problem(`book.plates.${i}.afterPage`, {
       given: `given ${plate.afterPage}`,
-      allowed: `a printed page, 1 to ${book.lastPage}`,
+      allowed: `a printed page, 1 to ${lastPage}`,
       remedy: "leaves after the last page need no entry: they are unnumbered end leaves",
     });
   }
+}
+
+/** The last printed page: as stated, or else every leaf from page 1 on is numbered but for the plates. */
+export function lastPageOf(book: FrontMatter["book"]): number {
+  return book.lastPage ?? 2 * (book.leaves - book.pageOneLeaf + 1 - plateLeavesOf(book));
+}
+
+function plateLeavesOf(book: FrontMatter["book"]): number {
+  return book.plates.reduce((sum, plate) => sum + plate.leaves, 0);
 }
 
 /** The levels with their depths, checked. @throws Problem */

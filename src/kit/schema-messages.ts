@@ -40,7 +40,10 @@ function wrongValue(file: string, front: FrontMatterFile, schema: JsonSchema, is
     file,
     ...front.placeOf(issue.path),
     field: fieldName(issue.path),
-    given: given === undefined ? "not given" : `given ${JSON.stringify(given)}${detail ? `, which ${detail}` : ""}`,
+    given:
+      given === undefined
+        ? "not given"
+        : `given ${typeof given === "number" ? given : JSON.stringify(given)}${detail ? `, which ${detail}` : ""}`,
     allowed: (schemaAt(schema, issue.path)?.description ?? issue.message).replace(/\.$/, ""),
     remedy: given === undefined ? `add ${String(issue.path.at(-1) ?? "the front matter")}` : "correct this value",
   };

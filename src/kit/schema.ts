@@ -75,7 +75,12 @@ const picture = z
       .record(
         z.string(),
         z
-          .array(z.string().regex(/^#\S+$/))
+          .array(
+            z
+              .string()
+              .regex(/^#\S+$/)
+              .meta({ description: "The id of a shape or group, with its #." }),
+          )
           .min(1)
           .meta({ description: 'Ids of shapes or groups, each with its #: ["#rim", "#wave"].' }),
       )

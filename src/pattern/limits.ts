@@ -60,7 +60,10 @@ export function checkPlace(kit: Kit, solution: Solution, head: number): void {
   throw new Problem(kit.fit.height === "solve" ? "fit.head" : "fit.height", {
     given: `head ${tidy(Math.max(head, 0), 2)} mm + height ${tidy(solution.height, 2)} mm${kit.fit.height === "solve" ? " (solved)" : ""}`,
     allowed: `the leaf is ${tidy(leafHeight, 2)} mm high`,
-    remedy: `lower the height to at most ${tidy(room, 2)} mm${kit.fit.head ? " or the head" : ""}, or choose a taller book`,
+    remedy:
+      kit.fit.height === "solve"
+        ? `lower the opening or use fewer picture leaves until the height is at most ${tidy(room, 2)} mm, or choose a taller book`
+        : `lower the height to at most ${tidy(room, 2)} mm${kit.fit.head ? " or the head" : ""}, or choose a taller book`,
   });
 }
 
@@ -74,6 +77,14 @@ export function checkLostLeaves(kit: Kit, range: LeafRange): void {
       given: `leaf ${leaf}`,
       allowed: `picture leaves are ${first} to ${last}`,
       remedy: "a lost border leaf changes nothing in the picture: leave it out of the list",
+    });
+  }
+  const remaining = range.count - new Set(kit.fit.lostLeaves).size;
+  if (remaining < 2) {
+    throw new Problem("fit.lostLeaves", {
+      given: `${range.count - remaining} of ${range.count} picture leaves`,
+      allowed: "two picture leaves remain",
+      remedy: "begin again with another book",
     });
   }
 }

@@ -93,7 +93,8 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
   const supplies = suppliesOf(kit, pattern, counts);
-  const rows = pattern.leaves.map((leaf) => rowOf(leaf, pattern, style));
+  const shown = atStep(kit, pattern, style.step);
+  const rows = shown.leaves.map((leaf) => rowOf(leaf, shown, style));
   return {
     slug: kit.slug,
     kit,
@@ -134,6 +135,12 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
       largeCells: largeTable(rows).marksPerLine,
     },
   };
+}
+
+/** The pattern with marks that a ruler in the kit's units has: rounded from the picture, not from other marks. */
+function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
+  if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
+  return computePattern({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
 }
 
 /** Marks in the other unit system are rounded from the picture, not from the kit's own marks. */

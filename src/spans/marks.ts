@@ -15,6 +15,9 @@ export interface MarkedLeaf {
   readonly absorbed: readonly AbsorbedSpan[];
 }
 
+/** Lengths (mm) that differ by less are the same: binary dust. */
+const SAME = 1e-6;
+
 /** A span with its rounded marks beside the exact ones. */
 interface Working extends Span {
   readonly exactFrom: number;
@@ -53,7 +56,8 @@ function shortest(spans: readonly Working[], leastTab: number): number {
   let found = -1;
   spans.forEach((span, i) => {
     const length = span.to - span.from;
-    if (length < leastTab - 1e-6 && (found < 0 || length < spans[found]!.to - spans[found]!.from - 1e-6)) found = i;
+    const tooShort = length < Math.max(leastTab - SAME, SAME);
+    if (tooShort && (found < 0 || length < spans[found]!.to - spans[found]!.from - SAME)) found = i;
   });
   return found;
 }
@@ -64,8 +68,9 @@ function nearestNeighbour(spans: readonly Working[], index: number, depths: read
   const after = spans[index + 1];
   if (!before || !after) return (before ?? after)!;
   const change = (other: Working): number => Math.abs(depths[other.level - 1]! - depths[span.level - 1]!);
-  if (change(before) !== change(after)) return change(before) < change(after) ? before : after;
-  return after.to - after.from > before.to - before.from ? after : before;
+  const nearer = change(before) - change(after);
+  if (Math.abs(nearer) > SAME) return nearer < 0 ? before : after;
+  return after.to - after.from > before.to - before.from + SAME ? after : before;
 }
 
 function absorb(spans: readonly Working[], index: number, level: number): Working[] {

@@ -50,6 +50,7 @@ export function parseLength(value: unknown): number {
     .trim();
   const match = /^(-?)(?:(\d+)\s+)?(?:(\d+)\s*\/\s*(\d+)|(\d*\.?\d+))\s*([^\d\s./].*)?$/.exec(text);
   if (!match) throw new LengthError(value, "is not a length");
+  if (match[6]?.startsWith(",")) throw new LengthError(value, "has a comma: write a point");
   const [, sign, whole, numerator, denominator, decimal, unit] = match;
   if (decimal !== undefined && whole !== undefined) throw new LengthError(value, "is not a length");
   if (denominator !== undefined && Number(denominator) === 0) throw new LengthError(value, "divides by zero");

@@ -75,7 +75,7 @@ describe("parseLength(value)", () => {
     ["1 2 mm", "is not a length"],
     ["1 0.5 in", "is not a length"],
     ["1.5.2 mm", "is not a length"],
-    ["1,5 mm", 'has the unit ",5 mm"'],
+    ["1,5 mm", "has a comma: write a point"],
     ["1/2/3 in", "is not a length"],
     ["1e3 mm", 'has the unit "e3 mm"'],
     ["--1 mm", "is not a length"],
