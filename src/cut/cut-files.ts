@@ -1,10 +1,11 @@
-import { createHash } from "node:crypto";
 import type { Insert } from "../insert/insert.ts";
 import type { Part } from "../insert/part.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
+import { revisionOf } from "../publish/revision.ts";
 import { tidy } from "../units/length.ts";
 import { cutDxf } from "./dxf-file.ts";
+import { fileName } from "./file-name.ts";
 import { layOut } from "./lay-out.ts";
 import { type CutDrawing, REFERENCE, referencePath, toolPaths } from "./operation.ts";
 import { extentOf } from "./pack.ts";
@@ -42,15 +43,6 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
   return [...single, ...sheets];
 }
 
-/** `base frame` → `base-frame`, `12 × 12 in` → `12x12-in`. */
-export function fileName(name: string): string {
-  return name
-    .toLowerCase()
-    .replace(/\s*×\s*/g, "x")
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-|-$/g, "");
-}
-
 function versions(name: string, drawing: CutDrawing): CutFile[] {
   return [
     { name: `${name}-mm.svg`, text: cutSvg(drawing, "mm") },
@@ -77,6 +69,6 @@ function partDrawing(part: Part, kit: Kit, about: string): CutDrawing {
 /** Kit, revision and settings; the revision is a digest of what the parts follow from. */
 function aboutKit(kit: Kit, pattern: Pattern, insert: Insert): string {
   const settings = { fit: pattern.fit, wish: insert.wish, light: kit.light, book: kit.book };
-  const revision = createHash("sha256").update(JSON.stringify(settings)).digest("hex").slice(0, 8);
+  const revision = revisionOf(settings);
   return `Leaflight kit ${kit.slug}, revision ${revision}; ${insert.wish.panel} panel, lip ${tidy(insert.wish.lip, 2)} mm, hinge ${insert.wish.hinge}; layers: through-cut, press-score, pencil-mark, measure-check (${REFERENCE.width} x ${REFERENCE.height} mm)`;
 }

@@ -1,20 +1,11 @@
 import { mkdirSync, writeFileSync } from "node:fs";
-import { basename, extname, join } from "node:path";
+import { join } from "node:path";
 import sharp from "sharp";
 import type { Photo } from "../kit/kit.ts";
-
-/** Widths a photo is offered in, pixels; none larger than the photo itself. */
-export const PHOTO_WIDTHS = [480, 960, 1600] as const;
+import { PHOTO_WIDTHS, photoFile } from "../site/photo-files.ts";
 
 /** Size that link previews expect, pixels. */
 const SOCIAL = { width: 1200, height: 630, margin: 40, background: "#17130f" } as const;
-
-/** The names of a photo's files beside the page: `photos/bench-960.webp`. */
-export function photoFile(photo: Photo, width: number, kind: "webp" | "jpg"): string {
-  return `photos/${basename(photo.file, extname(photo.file))
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")}-${width}.${kind}`;
-}
 
 /** Writes a kit's photos, turned upright, without metadata, as WebP and JPEG in several widths. */
 export async function writePhotos(source: string, target: string, photos: readonly Photo[]): Promise<void> {

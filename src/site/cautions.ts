@@ -1,8 +1,7 @@
-import { readFileSync } from "node:fs";
-import { parse } from "yaml";
 import type { Counts } from "../plan/effort.ts";
 
-const OCCASIONS = ["always", "cuts", "glue", "light"] as const;
+/** Which kits show a caution: all, those cut with a knife, glued, or lit. */
+export const OCCASIONS = ["always", "cuts", "glue", "light"] as const;
 
 export interface Caution {
   readonly id: string;
@@ -12,19 +11,6 @@ export interface Caution {
   /** For the step that needs it. */
   readonly short: string;
   readonly when: (typeof OCCASIONS)[number];
-}
-
-/** Reads content/words/cautions.yaml. @throws Error naming the entry that is not as it should be. */
-export function readCautions(file: string): Caution[] {
-  const entries: unknown = parse(readFileSync(file, "utf8"));
-  if (!Array.isArray(entries)) throw new Error(`${file}: a list of cautions is expected`);
-  return entries.map((entry: Partial<Caution>, i) => {
-    const complete =
-      entry.id && entry.title && entry.text && entry.short && OCCASIONS.some((one) => one === entry.when);
-    if (!complete)
-      throw new Error(`${file}: caution ${i + 1} needs id, title, text, short, and when (${OCCASIONS.join(", ")})`);
-    return entry as Caution;
-  });
 }
 
 /** The cautions that a kit's work calls for. */

@@ -7,17 +7,17 @@ import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../plan/effort.ts";
 import { tackList } from "../plan/tack-list.ts";
-import { type TablePage, tablePages } from "../print/table-pages.ts";
-import { largeTable, packetTable } from "../print/table-settings.ts";
-import { PHOTO_WIDTHS, photoFile } from "../publish/images.ts";
 import { costOf, type Supply, suppliesOf } from "../supplies/supplies.ts";
 import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { type Dual, dual, styleFor } from "./dual.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
+import { PHOTO_WIDTHS, photoFile } from "./photo-files.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { leafAndPage, type NotchText, notchText, type Row, rowOf } from "./row.ts";
 import { type Step, stepsOf } from "./steps.ts";
+import { type TablePage, tablePages } from "./table-pages.ts";
+import { largeTable, packetTable } from "./table-settings.ts";
 import { type PocketView, pocketView, type WindowView, windowView } from "./window-view.ts";
 
 /** A row of the page's table: the leaf, and its marks in both unit systems. */

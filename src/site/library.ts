@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { type KitFolder, readKits } from "../kit/read-kit.ts";
-import { readCautions } from "./cautions.ts";
 import { type KitView, viewKit } from "./kit-view.ts";
+import { readCautions } from "./read-cautions.ts";
 
 /** All kits of a site, computed once a build; templates look them up by slug. */
 export interface Library {

@@ -1,4 +1,4 @@
-import { fileName } from "../cut/cut-files.ts";
+import { fileName } from "../cut/file-name.ts";
 import { layOut } from "../cut/lay-out.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type TableSetting, tablePages } from "../../src/print/table-pages.ts";
 import type { Row } from "../../src/site/row.ts";
+import { type TableSetting, tablePages } from "../../src/site/table-pages.ts";
 
 function row(leaf: number, marks: number, folds: number, notched: boolean): Row {
   return {

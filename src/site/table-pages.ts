@@ -1,4 +1,4 @@
-import type { Row } from "../site/row.ts";
+import type { Row } from "./row.ts";
 
 /** How a table is set: lengths in mm. */
 export interface TableSetting {

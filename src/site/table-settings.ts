@@ -1,4 +1,4 @@
-import type { Row } from "../site/row.ts";
+import type { Row } from "./row.ts";
 import type { TableSetting } from "./table-pages.ts";
 
 /** Marks to a line by the longest mark's letters, widest first: as many columns as print.css sets for that number (`cells-n`). */
