@@ -55,6 +55,9 @@ export interface InsertBook {
 /** How far a cut outline may run from the true one, mm (0.02 is asked of cut files). */
 const CHORD_ERROR = 0.008;
 
+/** Points that the offsets need not see, mm. */
+const FINE = 0.002;
+
 /** Glazing must lie on the frame this far all round, mm. */
 const LEAST_OVERLAP = 1.5;
 
@@ -75,8 +78,8 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
       "a level that shows as one region",
       "name another level",
     );
-  const outline = toPanel(found.outline, book.curve, wish.panel);
-  const opening = toPanel(found.opening, book.curve, wish.panel);
+  const outline = simplify(toPanel(found.outline, book.curve, wish.panel), FINE);
+  const opening = simplify(toPanel(found.opening, book.curve, wish.panel), FINE);
   const rim = single(grow(outline, wish.lip));
   const window = grow(opening, -wish.lip);
   if (window.length !== 1) throw brokenOpening(wish, opening, window);

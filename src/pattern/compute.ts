@@ -12,6 +12,7 @@ import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { type ColumnReader, readColumns } from "../picture/column.ts";
 import { cutPocket, type PocketBook } from "../pocket/pocket.ts";
 import { type PictureBox, regionRows } from "../pocket/region-rows.ts";
+import { Problem } from "../problem.ts";
 import { markLeaf } from "../spans/marks.ts";
 import { cutsBetween, type Span } from "../spans/span.ts";
 import { tacksOf } from "../spans/tacks.ts";
@@ -51,6 +52,19 @@ export function computePattern(kit: Kit): Pattern {
     ...fitWindow(kit, face, folded.leaves, fit.holdWidth),
   };
   return { ...pattern, warnings: warningsOf(kit, pattern, face) };
+}
+
+/** Why a kit cannot be laid out on its book, without folding a leaf; undefined where it can. Light and window are not tried. */
+export function tryFit(kit: Kit): Problem | undefined {
+  try {
+    checkBook(kit);
+    checkFlaps(kit);
+    fitFace(kit);
+    return undefined;
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
+  }
 }
 
 /** The fan with the picture laid out on its front. */

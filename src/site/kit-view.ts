@@ -95,6 +95,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
   const supplies = suppliesOf(kit, pattern, counts);
   const shown = atStep(kit, pattern, style.step);
   const rows = shown.leaves.map((leaf) => rowOf(leaf, shown, style));
+  const packet = once(() => packetView(kit, shown, rows));
   return {
     slug: kit.slug,
     kit,
@@ -125,15 +126,30 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
       jpeg: sourceSet(photo, "jpg"),
       fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
     })),
-    packet: {
-      sheet: SHEET,
-      gauge: gaugeSheet(kit),
-      strips: stripSheets(kit, pattern),
-      pages: tablePages(rows, packetTable(rows)),
-      cells: packetTable(rows).marksPerLine,
-      largePages: tablePages(rows, largeTable(rows)),
-      largeCells: largeTable(rows).marksPerLine,
+    get packet() {
+      return packet();
     },
+  };
+}
+
+function packetView(kit: Kit, pattern: Pattern, rows: readonly Row[]): PacketView {
+  return {
+    sheet: SHEET,
+    gauge: gaugeSheet(kit),
+    strips: stripSheets(kit, pattern),
+    pages: tablePages(rows, packetTable(rows)),
+    cells: packetTable(rows).marksPerLine,
+    largePages: tablePages(rows, largeTable(rows)),
+    largeCells: largeTable(rows).marksPerLine,
+  };
+}
+
+/** Makes a value when it is first asked for: a page that is refitted does not draw its packet. */
+function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
   };
 }
 

@@ -1,0 +1,101 @@
+import type { Plate } from "../book/book.ts";
+import { tidy } from "../units/length.ts";
+import type { Refit } from "./refit.ts";
+
+/** How each figure is written in the address, in the order in which they stand there. */
+const NAMES = {
+  leafHeight: "height",
+  leafWidth: "width",
+  blockThickness: "thick",
+  leaves: "leaves",
+  pageOneLeaf: "page-one",
+  lastPage: "last",
+  plates: "plates",
+  direction: "read",
+  borderLeaves: "border",
+  head: "head",
+  height: "picture",
+  depths: "depths",
+  units: "units",
+  markStep: "step",
+  foldStyle: "folds",
+  lightDiameter: "light-wide",
+  lightHeight: "light-high",
+  flapBulk: "bulk",
+  lostLeaves: "lost",
+} as const satisfies Record<keyof Refit, string>;
+
+const WHOLE: readonly (keyof Refit)[] = ["leaves", "pageOneLeaf", "lastPage"];
+const LENGTHS: readonly (keyof Refit)[] = [
+  "leafHeight",
+  "leafWidth",
+  "blockThickness",
+  "head",
+  "height",
+  "markStep",
+  "lightDiameter",
+  "lightHeight",
+  "flapBulk",
+];
+const CHOICES: Readonly<Partial<Record<keyof Refit, readonly string[]>>> = {
+  direction: ["ltr", "rtl"],
+  units: ["mm", "in"],
+  foldStyle: ["single", "stepped"],
+};
+
+/** Writes a refit as address parameters: `height=210&leaves=180`. Empty where nothing is changed. */
+export function toAddress(refit: Refit): URLSearchParams {
+  const address = new URLSearchParams();
+  for (const key of Object.keys(NAMES) as (keyof Refit)[]) {
+    const value = refit[key];
+    if (value !== undefined) address.set(NAMES[key], writeValue(key, value));
+  }
+  return address;
+}
+
+/** Reads address parameters; what is not a sensible figure is left out, so an old or damaged link still opens the kit. */
+export function fromAddress(address: URLSearchParams): Refit {
+  const refit: Record<string, unknown> = {};
+  for (const key of Object.keys(NAMES) as (keyof Refit)[]) {
+    const text = address.get(NAMES[key]);
+    const value = text === null ? undefined : readValue(key, text);
+    if (value !== undefined) refit[key] = value;
+  }
+  return refit as Refit;
+}
+
+function writeValue(key: keyof Refit, value: NonNullable<Refit[keyof Refit]>): string {
+  if (key === "plates")
+    return (value as readonly Plate[]).map((plate) => `${plate.afterPage}x${plate.leaves}`).join(".");
+  if (Array.isArray(value)) return value.map((one: number) => tidy(one)).join("_");
+  return typeof value === "number" ? String(tidy(value)) : String(value);
+}
+
+function readValue(key: keyof Refit, text: string): unknown {
+  if (key in CHOICES) return CHOICES[key]!.includes(text) ? text : undefined;
+  if (key === "plates") return readPlates(text);
+  if (key === "lostLeaves") return readNumbers(text, (value) => Number.isInteger(value) && value > 0);
+  if (key === "borderLeaves") {
+    const pair = readNumbers(text, (value) => Number.isInteger(value) && value >= 0);
+    return pair?.length === 2 ? pair : undefined;
+  }
+  if (key === "depths") return readNumbers(text, (value) => value > 0 && value < 500);
+  const [value] = readNumbers(text, (one) => one >= 0 && one < 100_000) ?? [];
+  if (value === undefined) return undefined;
+  if (WHOLE.includes(key)) return Number.isInteger(value) && value > 0 ? value : undefined;
+  return LENGTHS.includes(key) ? value : undefined;
+}
+
+function readNumbers(text: string, allowed: (value: number) => boolean): number[] | undefined {
+  if (text === "") return [];
+  const values = text.split("_").map(Number);
+  return values.every((value) => Number.isFinite(value) && allowed(value)) ? values : undefined;
+}
+
+function readPlates(text: string): Plate[] | undefined {
+  if (text === "") return [];
+  const plates = text.split(".").map((one) => /^(\d+)x(\d+)$/.exec(one));
+  return plates.every((match) => match !== null)
+    ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
+    : undefined;
+}

@@ -1,0 +1,83 @@
+import type { Kit } from "../kit/kit.ts";
+import { tryFit } from "../pattern/compute.ts";
+import { formatSize } from "../units/length.ts";
+import type { Refit } from "./refit.ts";
+import { refitKit } from "./refit.ts";
+
+/** A change that makes a kit fit after all. */
+export interface Offer {
+  readonly words: string;
+  readonly refit: Refit;
+}
+
+/**
+ * The nearest changes with which the kit fits the reader's book, each by itself: a lower picture, narrower borders,
+ * shallower levels, the other fold style, a smaller light. Empty where nothing of these helps.
+ */
+export function offersFor(kit: Kit, refit: Refit): Offer[] {
+  const fits = (change: Partial<Refit>): boolean => tryFit(refitKit(kit, { ...refit, ...change })) === undefined;
+  const fitted = refitKit(kit, refit);
+  const { units } = fitted;
+  return [
+    ...heightOffer(fitted, fits, units),
+    ...borderOffer(fitted, fits),
+    ...depthOffer(fitted, fits, units),
+    ...foldOffer(fitted, fits),
+  ].map((offer) => ({ words: offer.words, refit: { ...refit, ...offer.refit } }));
+}
+
+type Fits = (change: Partial<Refit>) => boolean;
+
+function heightOffer(kit: Kit, fits: Fits, units: Kit["units"]): Offer[] {
+  if (kit.fit.height === "solve") return [];
+  const step = units === "mm" ? 1 : 25.4 / 8;
+  const top = Math.floor(Math.min(kit.fit.height, kit.book.leafHeight) / step);
+  for (let count = top; count * step >= 10; count -= 1) {
+    const height = count * step;
+    const head = Math.max(0, (kit.book.leafHeight - height) / 2);
+    const placed = Math.floor(head / kit.fit.markStep) * kit.fit.markStep;
+    const change =
+      kit.fit.head !== undefined && kit.fit.head + height <= kit.book.leafHeight
+        ? { height }
+        : { height, head: placed };
+    if (fits(change))
+      return height < kit.fit.height
+        ? [{ words: `make the picture ${formatSize(height, units)} high`, refit: change }]
+        : [];
+  }
+  return [];
+}
+
+function borderOffer(kit: Kit, fits: Fits): Offer[] {
+  const [before, after] = kit.fit.borderLeaves;
+  for (let less = 1; less <= Math.max(before, after); less += 1) {
+    const borderLeaves = [Math.max(0, before - less), Math.max(0, after - less)] as const;
+    if (fits({ borderLeaves }))
+      return [
+        { words: `fold ${borderLeaves[0]} border leaves before and ${borderLeaves[1]} after`, refit: { borderLeaves } },
+      ];
+  }
+  return [];
+}
+
+/** All depths less by one share, so that the deepest flap clears the gutter. */
+function depthOffer(kit: Kit, fits: Fits, units: Kit["units"]): Offer[] {
+  const step = units === "mm" ? 0.5 : 25.4 / 32;
+  for (let share = 95; share >= 40; share -= 5) {
+    const depths = kit.levels.map((level) => Math.max(step, Math.round((level.depth * share) / 100 / step) * step));
+    if (depths.every((depth, i) => i === 0 || depth > depths[i - 1]!) && fits({ depths })) {
+      return [
+        {
+          words: `make the levels shallower: ${depths.map((depth) => formatSize(depth, units)).join(", ")}`,
+          refit: { depths },
+        },
+      ];
+    }
+  }
+  return [];
+}
+
+function foldOffer(kit: Kit, fits: Fits): Offer[] {
+  const foldStyle = kit.fit.foldStyle === "single" ? "stepped" : "single";
+  return fits({ foldStyle }) ? [{ words: `use ${foldStyle} folds`, refit: { foldStyle } }] : [];
+}

@@ -1,0 +1,105 @@
+import type { Book, Plate } from "../book/book.ts";
+import type { FoldStyle, Kit } from "../kit/kit.ts";
+import type { UnitSystem } from "../units/length.ts";
+
+/**
+ * What a reader may change of a kit to match her own book. Lengths mm, opening degrees; what is undefined stays as the
+ * kit has it. Everything else (picture, levels' names, gauge) is the author's.
+ */
+export interface Refit {
+  readonly leafHeight?: number;
+  readonly leafWidth?: number;
+  readonly blockThickness?: number;
+  readonly leaves?: number;
+  readonly pageOneLeaf?: number;
+  readonly lastPage?: number;
+  readonly plates?: readonly Plate[];
+  readonly direction?: "ltr" | "rtl";
+  readonly borderLeaves?: readonly [number, number];
+  readonly head?: number;
+  readonly height?: number;
+  readonly depths?: readonly number[];
+  readonly units?: UnitSystem;
+  readonly markStep?: number;
+  readonly foldStyle?: FoldStyle;
+  readonly lightDiameter?: number;
+  readonly lightHeight?: number;
+  readonly flapBulk?: number;
+  readonly lostLeaves?: readonly number[];
+}
+
+/** The kit matched to a reader's book: the same kit with her figures in place of the author's. */
+export function refitKit(kit: Kit, refit: Refit): Kit {
+  const depths = refit.depths;
+  const levels = kit.levels.map((level, i) => {
+    const depth = depths?.[i];
+    return depth === undefined || Math.abs(depth - level.depth) < 1e-6
+      ? level
+      : { ...level, depth, line: lineAt(kit, depth) };
+  });
+  const light = kit.light && {
+    ...kit.light,
+    diameter: refit.lightDiameter ?? kit.light.diameter,
+    height: refit.lightHeight ?? kit.light.height,
+  };
+  return {
+    ...kit,
+    units: refit.units ?? kit.units,
+    levels,
+    gaugeLines:
+      depths && !kit.levels.some((level) => level.line === undefined) && isOwnGauge(kit)
+        ? levels.map((level) => level.depth)
+        : kit.gaugeLines,
+    book: refitBook(kit.book, refit),
+    light,
+    fit: {
+      ...kit.fit,
+      borderLeaves: refit.borderLeaves ?? kit.fit.borderLeaves,
+      head: refit.head ?? (refit.leafHeight === undefined ? kit.fit.head : fittingHead(kit, refit)),
+      height: refit.height ?? kit.fit.height,
+      markStep: refit.markStep ?? kit.fit.markStep,
+      foldStyle: refit.foldStyle ?? kit.fit.foldStyle,
+      flapBulk: refit.flapBulk ?? kit.fit.flapBulk,
+      lostLeaves: refit.lostLeaves ?? kit.fit.lostLeaves,
+    },
+  };
+}
+
+/** The author's head where the picture still lies on the leaf; otherwise the picture is centred. */
+function fittingHead(kit: Kit, refit: Refit): number | undefined {
+  const height = refit.height ?? kit.fit.height;
+  if (kit.fit.head === undefined || height === "solve") return kit.fit.head;
+  return kit.fit.head + height <= refit.leafHeight! ? kit.fit.head : undefined;
+}
+
+function refitBook(book: Book, refit: Refit): Book {
+  const leaves = refit.leaves ?? book.leaves;
+  const pageOneLeaf = refit.pageOneLeaf ?? book.pageOneLeaf;
+  const plates = refit.plates ?? book.plates;
+  const renumbered = refit.leaves !== undefined || refit.pageOneLeaf !== undefined || refit.plates !== undefined;
+  const plateLeaves = plates.reduce((sum, plate) => sum + plate.leaves, 0);
+  const lastPage = refit.lastPage ?? (renumbered ? 2 * (leaves - pageOneLeaf + 1 - plateLeaves) : book.lastPage);
+  return {
+    ...book,
+    leafHeight: refit.leafHeight ?? book.leafHeight,
+    leafWidth: refit.leafWidth ?? book.leafWidth,
+    blockThickness: refit.blockThickness ?? book.blockThickness,
+    leaves,
+    pageOneLeaf,
+    lastPage,
+    plates,
+    direction: refit.direction ?? book.direction,
+  };
+}
+
+function lineAt(kit: Kit, depth: number): number | undefined {
+  const index = kit.gaugeLines.findIndex((line) => Math.abs(line - depth) < 1e-6);
+  return index < 0 ? undefined : index + 1;
+}
+
+/** Whether the gauge is just the levels' depths. */
+function isOwnGauge(kit: Kit): boolean {
+  return (
+    kit.gaugeLines.length === kit.levels.length && kit.levels.every((level, i) => level.depth === kit.gaugeLines[i])
+  );
+}
