@@ -4,18 +4,20 @@ import { KitError } from "./kit/message.ts";
 import { PrintError, printPackets } from "./print/print-packets.ts";
 import { publishFiles } from "./publish/publish-files.ts";
 import { openLibrary } from "./site/library.ts";
+import { bundlePageScripts } from "./site/page-scripts.ts";
 
 /** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
 const BESIDE = ".cache/site";
 
 try {
-  const { views } = openLibrary(process.cwd());
+  const { views, cautions } = openLibrary(process.cwd());
   for (const { kit, pattern, notes } of views) {
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`warning  ${kit.slug}: ${warning}`);
   }
   rmSync(BESIDE, { recursive: true, force: true });
   const eleventy = new Eleventy("content", BESIDE, { configPath: ".eleventy.js", quietMode: true });
   await eleventy.write();
+  await bundlePageScripts(process.cwd(), BESIDE, views, cautions);
   await publishFiles("content", BESIDE, views);
   await printPackets(BESIDE, views);
   rmSync("dist", { recursive: true, force: true });

@@ -5,7 +5,8 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { SHEET } from "../drawing/true-scale.ts";
 import type { KitView } from "../site/kit-view.ts";
-import { formatDepth, formatSize, MM_PER_INCH } from "../units/length.ts";
+import { packetFooter } from "../site/packet-footer.ts";
+import { MM_PER_INCH } from "../units/length.ts";
 import { findBrowser, launchBrowser } from "./browser.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import { findOverflow } from "./overflow.ts";
@@ -85,7 +86,7 @@ async function printAll(browser: Browser, output: string, jobs: readonly PrintJo
 
 async function printOne(page: Page, job: PrintJob): Promise<Uint8Array> {
   await page.goto(pathToFileURL(resolve(job.page)).href, { waitUntil: "load" });
-  await page.addStyleTag({ content: pageRule(job.paper, footerOf(job)) });
+  await page.addStyleTag({ content: pageRule(job.paper, packetFooter(job.view.kit, job.title, job.paper)) });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
   const overflow = await page.evaluate(findOverflow);
   if (overflow.length > 0)
@@ -100,12 +101,6 @@ async function printOne(page: Page, job: PrintJob): Promise<Uint8Array> {
     timeout: 120_000,
   });
   return finishPdf(raw, job.title);
-}
-
-function footerOf(job: PrintJob): string {
-  const { kit } = job.view;
-  const size = `${kit.book.leaves} leaves of ${formatDepth(kit.book.leafHeight, kit.units)} × ${formatSize(kit.book.leafWidth, kit.units)}`;
-  return `${job.title} · ${size} · ${job.paper.label}`;
 }
 
 function takeFromCache(output: string, job: PrintJob): boolean {
@@ -130,6 +125,6 @@ function cachePath(output: string, job: PrintJob): string {
     .map((file) => join(output, "bundle", file));
   for (const file of [job.page, join(output, "kits", job.view.slug, "front.svg"), ...styles, ...fonts, ...made])
     hash.update(readFileSync(file));
-  hash.update(footerOf(job));
+  hash.update(packetFooter(job.view.kit, job.title, job.paper));
   return join(CACHE, `${hash.digest("hex").slice(0, 32)}.pdf`);
 }

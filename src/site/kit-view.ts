@@ -7,6 +7,7 @@ import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../plan/effort.ts";
 import { tackList } from "../plan/tack-list.ts";
+import { type Field, fieldsOf } from "../refit/fields.ts";
 import { costOf, type Supply, suppliesOf } from "../supplies/supplies.ts";
 import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
@@ -57,7 +58,14 @@ export interface KitView {
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
   readonly photos: readonly PhotoView[];
+  /** The fit panel: fields with what the kit says. */
+  readonly refitGroups: readonly RefitGroup[];
   readonly packet: PacketView;
+}
+
+export interface RefitGroup {
+  readonly title: string;
+  readonly fields: readonly (Pick<Field, "name" | "label" | "help" | "options"> & { readonly value: string })[];
 }
 
 /** A photo with its files for `srcset`. */
@@ -126,6 +134,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
       jpeg: sourceSet(photo, "jpg"),
       fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
     })),
+    refitGroups: refitGroups(kit),
     get packet() {
       return packet();
     },
@@ -183,6 +192,23 @@ function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
       notch: notch && dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
     };
   });
+}
+
+function refitGroups(kit: Kit): RefitGroup[] {
+  const fields = fieldsOf(kit);
+  const groups = [
+    { group: "book", title: "My book" },
+    { group: "fold", title: "My gauge and folds" },
+    { group: "light", title: "My light" },
+  ] as const;
+  return groups
+    .map(({ group, title }) => ({
+      title,
+      fields: fields
+        .filter((field) => field.group === group)
+        .map(({ name, label, help, options, write }) => ({ name, label, help, options, value: write(kit) })),
+    }))
+    .filter((group) => group.fields.length > 0);
 }
 
 function sourceSet(photo: Photo, kind: "webp" | "jpg"): string {

@@ -1,11 +1,13 @@
 import { join } from "node:path";
 import { type KitFolder, readKits } from "../kit/read-kit.ts";
+import type { Caution } from "./cautions.ts";
 import { type KitView, viewKit } from "./kit-view.ts";
 import { readCautions } from "./read-cautions.ts";
 
 /** All kits of a site, computed once a build; templates look them up by slug. */
 export interface Library {
   readonly views: readonly KitView[];
+  readonly cautions: readonly Caution[];
   readonly view: (slug: string) => KitView;
 }
 
@@ -16,6 +18,7 @@ export function openLibrary(base: string): Library {
   const views = folders.map((folder) => viewKit(folder, cautions));
   return {
     views,
+    cautions,
     view: (slug) => {
       const found = views.find((view) => view.slug === slug);
       if (!found) throw new Error(`no kit "${slug}"`);

@@ -5,6 +5,7 @@ import MarkdownIt from "markdown-it";
 import { printPackets } from "../print/print-packets.ts";
 import { publishFiles } from "../publish/publish-files.ts";
 import { type Library, openLibrary } from "./library.ts";
+import { bundlePageScripts } from "./page-scripts.ts";
 import { relativeUrl } from "./relative-url.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
@@ -44,8 +45,8 @@ export function registerSite(config: SiteConfig): void {
         );
   });
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
-  config.addTemplate("packet.njk", template("packet"), paged("packet.njk", "kits/{{ slug }}/packet/index.html"));
-  config.addTemplate("large.njk", template("large"), paged("packet.njk", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("packet.njk", template("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
+  config.addTemplate("large.njk", template("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addPassthroughCopy({
     [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
     [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
@@ -67,6 +68,7 @@ export function registerSite(config: SiteConfig): void {
     "eleventy.after",
     async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
       if (runMode === "build") return;
+      await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
       await printPackets(directories.output, opened().views);
     },
@@ -77,9 +79,10 @@ function template(name: string): string {
   return readFileSync(join(BASE, `layouts/pages/${name}.njk`), "utf8");
 }
 
-function paged(layout: string, permalink: string): Record<string, unknown> {
+function paged(name: string, permalink: string): Record<string, unknown> {
   return {
-    layout,
+    layout: "packet.njk",
+    template: name,
     permalink,
     pagination: { data: "kitSlugs", size: 1, alias: "slug" },
     eleventyExcludeFromCollections: true,

@@ -1,0 +1,19 @@
+import { cutFiles } from "../cut/cut-files.ts";
+import { patternCsv } from "../publish/pattern-csv.ts";
+import { patternJson } from "../publish/pattern-json.ts";
+import type { KitView } from "../site/kit-view.ts";
+
+/** The text of a file that the build would put beside this page, for the reader's own book; undefined for another address. */
+export function fittedFile(address: string, view: KitView): string | undefined {
+  if (address === "pattern.json") return patternJson(view.kit, view.pattern, view.supplies, view.effort);
+  if (address === "pattern.csv") return patternCsv(view.pattern);
+  return cutFiles(view.kit, view.pattern).find((file) => `cut/${file.name}` === address)?.text;
+}
+
+/** Lets a link give a text as a file. */
+export function offerFile(link: HTMLAnchorElement, text: string, name: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
+  link.href = address;
+  link.download = name;
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

@@ -1,0 +1,175 @@
+import { frontPicture } from "../drawing/front/picture.ts";
+import { fromAddress, toAddress } from "../refit/address.ts";
+import type { Offer } from "../refit/offers.ts";
+import type { Refit } from "../refit/refit.ts";
+import type { KitView } from "../site/kit-view.ts";
+import { fittedFile, offerFile } from "./files.ts";
+import { fitted } from "./fitted.ts";
+import { keepBook, keptBook } from "./kept-book.ts";
+import { type KitData, loadKitData } from "./kit-data.ts";
+import { hasWrongField, readPanel, writePanel } from "./panel.ts";
+import { renderPart } from "./render.ts";
+
+/** Light and window follow this long after the last key, ms; everything else at once. */
+const REST = 250;
+
+/** Parts that wait for the whole computation when only the quick one is done. */
+const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
+
+/** Binds the fit panel of a kit page. */
+export function bindRefit(form: HTMLFormElement): void {
+  const page = new RefitPage(form);
+  form.hidden = false;
+  form.addEventListener("input", () => page.follow());
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("reset", (event) => {
+    event.preventDefault();
+    page.show({});
+  });
+  form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
+  form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook() ?? {}));
+  document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
+  if (keptBook()) form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
+  const asked = fromAddress(new URLSearchParams(location.search));
+  if (Object.keys(asked).length > 0) page.show(asked);
+}
+
+class RefitPage {
+  #form: HTMLFormElement;
+  #refit: Refit = {};
+  #view: KitView | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #pictures: string[] = [];
+
+  constructor(form: HTMLFormElement) {
+    this.#form = form;
+  }
+
+  /** Follows what stands in the panel. */
+  async follow(): Promise<void> {
+    const data = await this.#data();
+    if (data) this.#apply(data, readPanel(this.#form, data));
+  }
+
+  /** Puts a refit into the panel and on the page. */
+  async show(refit: Refit): Promise<void> {
+    const data = await this.#data();
+    if (!data) return;
+    writePanel(this.#form, data, refit);
+    this.#apply(data, refit);
+  }
+
+  keep(): void {
+    const kept = keepBook(this.#refit);
+    this.#say(
+      kept
+        ? "This book is kept in this browser. Other kits offer it."
+        : "This browser keeps nothing for this page; use the address instead.",
+    );
+    this.#form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = !kept;
+  }
+
+  /** A link to a file of the kit gives the file for the reader's book. */
+  giveFile(event: Event): void {
+    const link = (event.target as Element).closest<HTMLAnchorElement>("a[href]");
+    if (!link || !this.#view || Object.keys(this.#refit).length === 0) return;
+    const address = link.dataset["file"] ?? link.getAttribute("href")!;
+    const text = fittedFile(address, this.#view);
+    if (text === undefined) return;
+    link.dataset["file"] = address;
+    offerFile(link, text, `${this.#view.slug}-${address.split("/").at(-1)}`);
+  }
+
+  async #data(): Promise<KitData | undefined> {
+    try {
+      return await loadKitData("kit-data.js");
+    } catch (error) {
+      this.#say(`${(error as Error).message}. The page still shows the kit's own book.`);
+      return undefined;
+    }
+  }
+
+  #apply(data: KitData, refit: Refit): void {
+    clearTimeout(this.#timer);
+    this.#refit = refit;
+    const slow = data.kit.insert !== undefined || data.kit.light !== undefined;
+    this.#paint(data, slow);
+    if (slow) this.#timer = setTimeout(() => this.#paint(data, false), REST);
+    const address = toAddress(refit).toString();
+    history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
+  }
+
+  #paint(data: KitData, quick: boolean): void {
+    const result = fitted(data, this.#refit, quick);
+    if ("problem" in result) {
+      this.#explain(result.problem, result.offers);
+      return;
+    }
+    this.#view = result.view;
+    for (const part of document.querySelectorAll<HTMLElement>("[data-part]")) {
+      const name = part.dataset["part"]!;
+      if (!(quick && SLOW_PARTS.includes(name))) part.innerHTML = renderPart(`parts/kit/${name}.njk`, result.view);
+    }
+    if (!quick || !(data.kit.insert || data.kit.light)) this.#draw(result.view);
+    this.#links();
+    const changed = Object.keys(this.#refit).length > 0;
+    this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
+    this.#say(
+      hasWrongField(this.#form)
+        ? "The marked field is left out until it can be read."
+        : changed
+          ? "It fits. The page shows the kit on your book."
+          : "The page shows the kit's own book.",
+    );
+  }
+
+  #draw(view: KitView): void {
+    for (const address of this.#pictures) URL.revokeObjectURL(address);
+    this.#pictures = [];
+    for (const mood of ["day", "lit"] as const) {
+      const image = document.querySelector<HTMLImageElement>(`.hero-picture .${mood}`);
+      if (!image) continue;
+      const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood });
+      const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
+      this.#pictures.push(address);
+      image.src = address;
+    }
+  }
+
+  /** The built packets are for the kit's own book; for another the packet page lays itself out anew. */
+  #links(): void {
+    const address = toAddress(this.#refit).toString();
+    const own = document.querySelector<HTMLElement>("[data-own-packets]");
+    const mine = document.querySelector<HTMLElement>("[data-my-packet]");
+    if (!own || !mine) return;
+    own.hidden = address !== "";
+    mine.hidden = address === "";
+    for (const link of mine.querySelectorAll<HTMLAnchorElement>("a")) link.href = `${link.dataset["to"]}?${address}`;
+  }
+
+  #explain(
+    problem: { readonly given: string; readonly allowed: string; readonly remedy: string },
+    offers: readonly Offer[],
+  ): void {
+    const state = this.#form.querySelector<HTMLElement>("[data-refit-state]")!;
+    const sentence = document.createElement("p");
+    sentence.textContent = `It does not fit this book: ${problem.given}; ${problem.allowed}. You could ${problem.remedy}.`;
+    const buttons = offers.map((offer) => {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.textContent = offer.words;
+      button.addEventListener("click", () => this.show(offer.refit));
+      return button;
+    });
+    state.replaceChildren(sentence, ...buttons);
+    state.classList.add("wrong");
+  }
+
+  #say(words: string): void {
+    const state = this.#form.querySelector<HTMLElement>("[data-refit-state]")!;
+    const sentence = document.createElement("p");
+    sentence.textContent = words;
+    state.replaceChildren(sentence);
+    state.classList.remove("wrong");
+  }
+}

@@ -1,0 +1,65 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { build, type Plugin } from "esbuild";
+import nunjucks from "nunjucks";
+import type { Caution } from "./cautions.ts";
+import type { KitView } from "./kit-view.ts";
+
+/** Page scripts by the name they get below assets/scripts. */
+const ENTRIES = { kit: "kit-entry.ts", packet: "packet-entry.ts" };
+
+/** Templates that pages fill again for a reader's book. */
+const TEMPLATES = ["parts", "parts/kit", "pages"];
+
+/** Bundles the page scripts with the templates they fill, and writes each kit's data beside its page. */
+export async function bundlePageScripts(
+  base: string,
+  output: string,
+  views: readonly KitView[],
+  cautions: readonly Caution[],
+): Promise<void> {
+  const source = join(import.meta.dirname, "../page");
+  await build({
+    entryPoints: Object.fromEntries(Object.entries(ENTRIES).map(([name, file]) => [name, join(source, file)])),
+    outdir: join(output, "assets/scripts"),
+    bundle: true,
+    format: "iife",
+    target: "es2022",
+    minify: true,
+    charset: "utf8",
+    logLevel: "warning",
+    plugins: [templatesPlugin(join(base, "layouts"))],
+  });
+  for (const { slug, kit, notes } of views) {
+    mkdirSync(join(output, "kits", slug), { recursive: true });
+    writeFileSync(
+      join(output, "kits", slug, "kit-data.js"),
+      `self.leaflightKit=${JSON.stringify({ kit, cautions, notes })};\n`,
+    );
+  }
+}
+
+/** Gives `leaflight:templates` the precompiled templates, so that no page needs a compiler. */
+function templatesPlugin(layouts: string): Plugin {
+  return {
+    name: "templates",
+    setup: (setup) => {
+      setup.onResolve({ filter: /^leaflight:templates$/ }, ({ path }) => ({ path, namespace: "leaflight" }));
+      setup.onLoad({ filter: /.*/, namespace: "leaflight" }, () => ({ contents: precompiled(layouts), loader: "js" }));
+    },
+  };
+}
+
+function precompiled(layouts: string): string {
+  return TEMPLATES.flatMap((folder) =>
+    readdirSync(join(layouts, folder))
+      .filter((file) => file.endsWith(".njk"))
+      .sort()
+      .map((file) =>
+        nunjucks.precompileString(readFileSync(join(layouts, folder, file), "utf8"), {
+          name: `${folder}/${file}`,
+          env: new nunjucks.Environment(null, { autoescape: true }),
+        }),
+      ),
+  ).join("\n");
+}
