@@ -23,7 +23,7 @@ export function cutSvg(drawing: CutDrawing, unit: "mm" | "72"): string {
   const scale = unit === "mm" ? 1 : PER_INCH / MM_PER_INCH;
   const size = (value: number): string => num(value * scale, 4);
   const suffix = unit === "mm" ? "mm" : "";
-  const layers = OPERATIONS.map((operation) => {
+  const layers = OPERATIONS.toReversed().map((operation) => {
     const paths = drawing.paths.filter((path) => path.operation === operation);
     if (paths.length === 0) return "";
     const { colour, dash } = LOOK[operation];

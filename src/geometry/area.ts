@@ -1,15 +1,6 @@
-import {
-  areaD,
-  FillRule as ClipperRule,
-  differenceD,
-  EndType,
-  inflatePathsD,
-  intersectD,
-  JoinType,
-  type PathsD,
-  ramerDouglasPeuckerD,
-  unionD,
-} from "clipper2-ts";
+import { FillRule as ClipperRule, ClipType, type PathsD, PathType } from "clipper2-ts/dist/Core.js";
+import { ClipperD } from "clipper2-ts/dist/Engine.js";
+import { ClipperOffset, EndType, JoinType } from "clipper2-ts/dist/Offset.js";
 import type { FillRule, Point, Ring } from "./point.ts";
 
 /** An area as closed outlines: outer ones run one way, holes the other, none crosses itself or another. Lengths in mm. */
@@ -23,39 +14,51 @@ const ARC_TOLERANCE = 0.004;
 
 /** The area that outlines enclose under a fill rule. */
 export function areaOfRings(rings: readonly Ring[], rule: FillRule): Area {
-  return fromPaths(
-    unionD(toPaths(rings), [], rule === "nonzero" ? ClipperRule.NonZero : ClipperRule.EvenOdd, PRECISION),
-  );
+  return combine(ClipType.Union, rings, [], rule === "nonzero" ? ClipperRule.NonZero : ClipperRule.EvenOdd);
 }
 
 export function unite(a: Area, b: Area): Area {
-  return fromPaths(unionD(toPaths(a), toPaths(b), ClipperRule.NonZero, PRECISION));
+  return combine(ClipType.Union, a, b);
 }
 
 export function subtract(a: Area, b: Area): Area {
-  return fromPaths(differenceD(toPaths(a), toPaths(b), ClipperRule.NonZero, PRECISION));
+  return combine(ClipType.Difference, a, b);
 }
 
 export function intersect(a: Area, b: Area): Area {
-  return fromPaths(intersectD(toPaths(a), toPaths(b), ClipperRule.NonZero, PRECISION));
+  return combine(ClipType.Intersection, a, b);
 }
 
 /** Everything within `distance` of the area (negative: everything further than that from its outside); corners round. */
 export function grow(area: Area, distance: number): Area {
   if (distance === 0) return area;
-  return fromPaths(
-    inflatePathsD(toPaths(area), distance, JoinType.Round, EndType.Polygon, 2, PRECISION, ARC_TOLERANCE),
-  );
+  const scale = 10 ** PRECISION;
+  const offset = new ClipperOffset(2, ARC_TOLERANCE * scale);
+  offset.addPaths(scaled(toPaths(area), scale), JoinType.Round, EndType.Polygon);
+  const grown: PathsD = [];
+  offset.execute(distance * scale, grown);
+  return fromPaths(grown.map((path) => path.map(({ x, y }) => ({ x: x / scale, y: y / scale }))));
 }
 
-/** Fewer points: none of the old ones lies further than `tolerance` from the new outline. */
-export function simplify(area: Area, tolerance: number): Area {
-  return area.map((ring) => simplifyRing(ring, tolerance)).filter((ring) => ring.length >= 3);
+function combine(type: ClipType, a: Area, b: Area, rule: ClipperRule = ClipperRule.NonZero): Area {
+  const clipper = new ClipperD(PRECISION);
+  clipper.addPaths(toPaths(a), PathType.Subject);
+  if (b.length > 0) clipper.addPaths(toPaths(b), PathType.Clip);
+  const combined: PathsD = [];
+  clipper.execute(type, rule, combined);
+  return fromPaths(combined);
+}
+
+function scaled(paths: PathsD, scale: number): PathsD {
+  return paths.map((path) => path.map(({ x, y }) => ({ x: Math.round(x * scale), y: Math.round(y * scale) })));
 }
 
 /** Signed area of a ring: positive where it runs clockwise as seen with y down. */
 export function signedArea(ring: Ring): number {
-  return areaD(toPath(ring));
+  return ring.reduce((sum, [x, y], i) => {
+    const [nextX, nextY] = ring[(i + 1) % ring.length]!;
+    return sum + (x * nextY - nextX * y) / 2;
+  }, 0);
 }
 
 /** Area in mm², holes taken off. */
@@ -107,24 +110,6 @@ export function rectangle(left: number, top: number, right: number, bottom: numb
     [right, bottom],
     [left, bottom],
   ];
-}
-
-/** Splits the ring at its two points furthest apart in x, so that the open simplifier keeps its shape. */
-function simplifyRing(ring: Ring, tolerance: number): Ring {
-  const leftmost = ring.reduce((best, point, i) => (point[0] < ring[best]![0] ? i : best), 0);
-  const turned = [...ring.slice(leftmost), ...ring.slice(0, leftmost)];
-  const rightmost = turned.reduce((best, point, i) => (point[0] > turned[best]![0] ? i : best), 0);
-  const there = thin(turned.slice(0, rightmost + 1), tolerance);
-  const back = thin([...turned.slice(rightmost), turned[0]!], tolerance);
-  return [...there.slice(0, -1), ...back.slice(0, -1)];
-}
-
-function thin(points: readonly Point[], tolerance: number): Point[] {
-  if (points.length < 3) return [...points];
-  return ramerDouglasPeuckerD(
-    points.map(([x, y]) => ({ x, y })),
-    tolerance,
-  ).map(({ x, y }) => [x, y] as const);
 }
 
 function toPath(ring: Ring): { x: number; y: number }[] {

@@ -7,10 +7,10 @@ import {
   outlinesOf,
   perimeterOf,
   rectangle,
-  simplify,
   sizeOf,
   subtract,
 } from "../geometry/area.ts";
+import { simplify, thinOut } from "../geometry/simplify.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import type { Pocket } from "../pocket/light.ts";
 import type { PictureBox } from "../pocket/region-rows.ts";
@@ -78,11 +78,11 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
       "a level that shows as one region",
       "name another level",
     );
-  const outline = simplify(toPanel(found.outline, book.curve, wish.panel), FINE);
-  const opening = simplify(toPanel(found.opening, book.curve, wish.panel), FINE);
+  const outline = thinOut(toPanel(found.outline, book.curve, wish.panel), FINE);
+  const opening = thinOut(toPanel(found.opening, book.curve, wish.panel), FINE);
   const rim = single(grow(outline, wish.lip));
   const window = grow(opening, -wish.lip);
-  if (window.length !== 1) throw brokenOpening(wish, opening, window);
+  if (window.length !== 1 || breaksOnTheWay(opening, wish.lip)) throw brokenOpening(wish, opening, window);
   const frame = simplify(subtract(rim, window), CHORD_ERROR);
   checkClear(wish, book);
   const door = hangDoor(frame, wish.hinge);
@@ -161,20 +161,37 @@ function silhouette(wish: InsertWish, book: InsertBook): PositionMark[] {
   ];
 }
 
+/** Lips are tried at this spacing to see where an opening breaks, mm. */
+const LIP_STEP = 0.5;
+
+/** Whether a smaller lip than the one asked for already breaks the opening: a lobe may be gone again at the full lip. */
+function breaksOnTheWay(opening: Area, lip: number): boolean {
+  for (let smaller = LIP_STEP; smaller < lip; smaller += LIP_STEP) {
+    if (grow(opening, -smaller).length !== 1) return true;
+  }
+  return false;
+}
+
 function brokenOpening(wish: InsertWish, opening: Area, window: Area): Problem {
   let low = 0;
-  let high = wish.lip;
-  for (let step = 0; step < 40; step += 1) {
+  while (low + LIP_STEP < wish.lip && grow(opening, -low - LIP_STEP).length === 1) low += LIP_STEP;
+  let high = Math.min(wish.lip, low + LIP_STEP);
+  for (let step = 0; step < 30; step += 1) {
     const middle = (low + high) / 2;
     if (grow(opening, -middle).length === 1) low = middle;
     else high = middle;
   }
-  const fate = window.length === 0 ? "closes the opening up" : `breaks the opening into ${window.length} pieces`;
+  const fate = window.length === 0 ? "closes the opening up" : "breaks the opening into pieces";
+  const most = Math.floor(low * 10) / 10;
   return problem(
     "insert.lip",
     `a lip of ${tidy(wish.lip, 2)} mm ${fate}`,
-    `a lip of at most ${Math.floor(low * 10) / 10} mm for "${wish.outlineName}"`,
-    "make the lip smaller or the opening's narrow places wider",
+    most >= 2
+      ? `a lip of at most ${most} mm for "${wish.outlineName}"`
+      : `even a lip of ${most} mm is the most that "${wish.outlineName}" takes, and 2 mm are the least that holds`,
+    most >= 2
+      ? "make the lip smaller or the opening's narrow places wider"
+      : "make the opening's narrow places wider or choose another outline",
   );
 }
 
@@ -213,14 +230,18 @@ function checkGlazing(wish: InsertWish, window: Area, glazing: Area): void {
 function checkClear(wish: InsertWish, book: InsertBook): void {
   if (!book.pocket) return;
   const { light, centre } = book.pocket;
-  const near = Math.min(...book.curve.points.map((point) => Math.hypot(point.x - centre.x, point.z - centre.z)));
-  const free = near - light.diameter / 2;
+  const freeAt = (back: number): number =>
+    Math.min(...book.curve.points.map((point) => Math.hypot(point.x - centre.x, point.z - centre.z + back))) -
+    light.diameter / 2;
+  const free = freeAt(0);
   if (free >= light.clearance - 1e-6) return;
+  let more = 0.5;
+  while (more < 100 && freeAt(more) < light.clearance) more += 0.5;
   throw problem(
     "light.setback",
     `the light would stand ${tidy(free, 1)} mm behind the closed ${wish.panel === "wrap" ? "window" : "door"}`,
     `at least its clearance, ${tidy(light.clearance, 1)} mm`,
-    `raise the setback by ${tidy(Math.ceil((light.clearance - free) * 2) / 2, 1)} mm`,
+    `raise the setback by ${tidy(more, 1)} mm`,
   );
 }
 

@@ -1,4 +1,5 @@
-import { type Area, type Box, boxOf, simplify, sizeOf } from "../geometry/area.ts";
+import { type Area, type Box, boxOf, sizeOf } from "../geometry/area.ts";
+import { simplify } from "../geometry/simplify.ts";
 import type { LightWish } from "../pocket/light.ts";
 import type { Part } from "./part.ts";
 

@@ -1,15 +1,16 @@
+import type { Kit } from "../kit/kit.ts";
 import { FieldError, fieldsOf } from "../refit/fields.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import type { KitData } from "./kit-data.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;
 
-/** Reads the panel: every text that differs from what the kit says is a change. Wrong texts are marked and left out. */
-export function readPanel(form: HTMLFormElement, data: KitData): Refit {
+/** Reads the fields that the reader has touched. Wrong texts are marked and left out. */
+export function readPanel(form: HTMLFormElement, data: KitData, touched: ReadonlySet<string>): Refit {
   let refit: Refit = {};
   for (const field of fieldsOf(data.kit)) {
     const control = form.elements.namedItem(field.name) as Control | null;
-    if (!control) continue;
+    if (!control || !touched.has(field.name)) continue;
     const text = control.value;
     try {
       if (text.trim() !== field.write(data.kit)) refit = { ...refit, ...field.read(text, refitKit(data.kit, refit)) };
@@ -22,15 +23,24 @@ export function readPanel(form: HTMLFormElement, data: KitData): Refit {
   return refit;
 }
 
-/** Writes a refit into the panel. */
-export function writePanel(form: HTMLFormElement, data: KitData, refit: Refit): void {
-  const kit = refitKit(data.kit, refit);
-  for (const field of fieldsOf(data.kit)) {
+/** Writes what the fitted kit says into every field but those that are being written or wrong. */
+export function writePanel(form: HTMLFormElement, kit: Kit, keep: ReadonlySet<string>): void {
+  for (const field of fieldsOf(kit)) {
     const control = form.elements.namedItem(field.name) as Control | null;
-    if (!control) continue;
+    if (!control || keep.has(field.name)) continue;
     control.value = field.write(kit);
     mark(control, undefined);
   }
+}
+
+/** Names of the fields that a refit changes. */
+export function touchedBy(data: KitData, refit: Refit): Set<string> {
+  const fitted = refitKit(data.kit, refit);
+  return new Set(
+    fieldsOf(data.kit)
+      .filter((field) => field.write(data.kit) !== field.write(fitted))
+      .map((field) => field.name),
+  );
 }
 
 /** Whether a text in the panel cannot be taken. */

@@ -1,13 +1,13 @@
 import { frontPicture } from "../drawing/front/picture.ts";
 import { fromAddress, toAddress } from "../refit/address.ts";
 import type { Offer } from "../refit/offers.ts";
-import type { Refit } from "../refit/refit.ts";
+import { type Refit, refitKit } from "../refit/refit.ts";
 import type { KitView } from "../site/kit-view.ts";
 import { fittedFile, offerFile } from "./files.ts";
 import { fitted } from "./fitted.ts";
 import { keepBook, keptBook } from "./kept-book.ts";
 import { type KitData, loadKitData } from "./kit-data.ts";
-import { hasWrongField, readPanel, writePanel } from "./panel.ts";
+import { hasWrongField, readPanel, touchedBy, writePanel } from "./panel.ts";
 import { renderPart } from "./render.ts";
 
 /** Light and window follow this long after the last key, ms; everything else at once. */
@@ -20,7 +20,7 @@ const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
 export function bindRefit(form: HTMLFormElement): void {
   const page = new RefitPage(form);
   form.hidden = false;
-  form.addEventListener("input", () => page.follow());
+  form.addEventListener("input", (event) => page.follow((event.target as HTMLInputElement).name));
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("reset", (event) => {
     event.preventDefault();
@@ -40,22 +40,26 @@ class RefitPage {
   #view: KitView | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #pictures: string[] = [];
+  /** Fields that the reader has written; the others follow from them. */
+  #touched = new Set<string>();
 
   constructor(form: HTMLFormElement) {
     this.#form = form;
   }
 
   /** Follows what stands in the panel. */
-  async follow(): Promise<void> {
+  async follow(name: string): Promise<void> {
+    this.#touched.add(name);
     const data = await this.#data();
-    if (data) this.#apply(data, readPanel(this.#form, data));
+    if (data) this.#apply(data, readPanel(this.#form, data, this.#touched));
   }
 
   /** Puts a refit into the panel and on the page. */
   async show(refit: Refit): Promise<void> {
     const data = await this.#data();
     if (!data) return;
-    writePanel(this.#form, data, refit);
+    this.#touched = touchedBy(data, refit);
+    writePanel(this.#form, refitKit(data.kit, refit), new Set());
     this.#apply(data, refit);
   }
 
@@ -92,6 +96,7 @@ class RefitPage {
   #apply(data: KitData, refit: Refit): void {
     clearTimeout(this.#timer);
     this.#refit = refit;
+    writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
     const slow = data.kit.insert !== undefined || data.kit.light !== undefined;
     this.#paint(data, slow);
     if (slow) this.#timer = setTimeout(() => this.#paint(data, false), REST);

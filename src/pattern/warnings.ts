@@ -2,7 +2,7 @@ import { caliperDoubt } from "../book/book.ts";
 import { stationAt } from "../fan/front.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { toDegrees } from "../units/angle.ts";
-import { formatLength, type LengthStyle, tidy } from "../units/length.ts";
+import { formatLength, formatSize, type LengthStyle, tidy } from "../units/length.ts";
 import type { Face } from "./compute.ts";
 import type { Pattern } from "./pattern.ts";
 
@@ -15,6 +15,7 @@ export function warningsOf(kit: Kit, pattern: Omit<Pattern, "warnings">, face: F
     ...reachWarnings(kit, face),
     ...absorbedWarning(kit, pattern),
     ...leftOverWarning(kit, pattern),
+    ...narrowWarning(kit, pattern),
   ];
 }
 
@@ -93,6 +94,17 @@ function leftOverWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[]
   const share = Math.floor(left / 2);
   return [
     `${left} ${left === 1 ? "leaf stays" : "leaves stay"} unfolded after the last border leaf, so the picture stands off the middle: borderLeaves [${before + share}, ${after + left - share}] would fold them and centre it.`,
+  ];
+}
+
+/** A floor that the kit gives may stand where the region is narrower than the light. */
+function narrowWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {
+  const { pocket } = pattern;
+  const need = pocket && pocket.light.diameter + 2 * pocket.light.clearance;
+  if (!pocket || need === undefined || pocket.leastWidth >= need - 0.25) return [];
+  const name = kit.levels[pocket.light.level - 1]!.name;
+  return [
+    `At the floor that the kit gives, level "${name}" is ${formatSize(pocket.leastWidth, kit.units)} wide at its narrowest, and the light with its clearance is ${formatSize(need, kit.units)}: paper beside the level is notched away too. floor: auto looks for a wide enough place.`,
   ];
 }
 

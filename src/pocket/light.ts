@@ -32,6 +32,8 @@ export interface Pocket {
   /** Axis of the cylinder; x, z as in the fan. */
   readonly centre: Place;
   readonly notches: readonly Notch[];
+  /** The region's least width over the heights that the light fills, mm. */
+  readonly leastWidth: number;
   /** The most that this book and picture can take: the widest light of this height, the highest of this width. */
   readonly largest: { readonly diameter: number; readonly height: number };
 }

@@ -54,7 +54,7 @@ export function cutPocket(light: LightWish, book: PocketBook): Pocket {
           : "choose another region for light.in, a larger picture or a wider book",
     });
   }
-  return { light, ...attempt, largest };
+  return { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor), largest };
 }
 
 function tryLight(light: LightWish, book: PocketBook): Attempt {
@@ -63,7 +63,7 @@ function tryLight(light: LightWish, book: PocketBook): Attempt {
     return {
       why: `"${book.levelName}" is nowhere ${tidy(light.diameter + 2 * light.clearance, 1)} mm wide over ${tidy(light.height, 1)} mm of height`,
     };
-  const run = book.rows(floor);
+  const run = book.rows(floor - JUST_ABOVE);
   if (!run) return { why: `"${book.levelName}" does not stand at ${tidy(floor, 1)} mm from the head` };
   const front = book.curve.atAcross((run.from + run.to) / 2);
   const centre = { x: front.x, z: front.z - light.setback - light.diameter / 2 };
@@ -115,6 +115,18 @@ function rayEntry(fan: Fan, j: number, centre: Place, radius: number): number | 
   const under = half * half - (toRoot.x * toRoot.x + toRoot.z * toRoot.z - radius * radius);
   if (under <= 0 || -half + Math.sqrt(under) <= 0) return undefined;
   return -half - Math.sqrt(under);
+}
+
+/** The light stands on what is just above its floor: a region with a level foot ends at the floor itself, mm. */
+const JUST_ABOVE = 1e-3;
+
+function leastWidth(light: LightWish, book: PocketBook, floor: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let height = floor - JUST_ABOVE; height >= floor - light.height; height -= SCAN) {
+    const run = book.rows(height);
+    least = Math.min(least, run ? run.to - run.from : 0);
+  }
+  return tidy(least, 3);
 }
 
 /** Heights are tried at this spacing, mm; the edge between too narrow and wide enough is then found exactly. */

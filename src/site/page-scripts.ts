@@ -5,11 +5,11 @@ import nunjucks from "nunjucks";
 import type { Caution } from "./cautions.ts";
 import type { KitView } from "./kit-view.ts";
 
-/** Page scripts by the name they get below assets/scripts. */
-const ENTRIES = { kit: "kit-entry.ts", packet: "packet-entry.ts" };
-
-/** Templates that pages fill again for a reader's book. */
-const TEMPLATES = ["parts", "parts/kit", "pages"];
+/** Page scripts by the name they get below assets/scripts, each with the folders of templates that it fills again. */
+const SCRIPTS = [
+  { name: "kit", entry: "kit-entry.ts", folders: ["parts", "parts/kit"] },
+  { name: "packet", entry: "packet-entry.ts", folders: ["parts", "pages"] },
+] as const;
 
 /** Bundles the page scripts with the templates they fill, and writes each kit's data beside its page. */
 export async function bundlePageScripts(
@@ -19,17 +19,19 @@ export async function bundlePageScripts(
   cautions: readonly Caution[],
 ): Promise<void> {
   const source = join(import.meta.dirname, "../page");
-  await build({
-    entryPoints: Object.fromEntries(Object.entries(ENTRIES).map(([name, file]) => [name, join(source, file)])),
-    outdir: join(output, "assets/scripts"),
-    bundle: true,
-    format: "iife",
-    target: "es2022",
-    minify: true,
-    charset: "utf8",
-    logLevel: "warning",
-    plugins: [templatesPlugin(join(base, "layouts"))],
-  });
+  for (const { name, entry, folders } of SCRIPTS) {
+    await build({
+      entryPoints: { [name]: join(source, entry) },
+      outdir: join(output, "assets/scripts"),
+      bundle: true,
+      format: "iife",
+      target: "es2022",
+      minify: true,
+      charset: "utf8",
+      logLevel: "warning",
+      plugins: [templatesPlugin(join(base, "layouts"), folders)],
+    });
+  }
   for (const { slug, kit, notes } of views) {
     mkdirSync(join(output, "kits", slug), { recursive: true });
     writeFileSync(
@@ -40,26 +42,31 @@ export async function bundlePageScripts(
 }
 
 /** Gives `leaflight:templates` the precompiled templates, so that no page needs a compiler. */
-function templatesPlugin(layouts: string): Plugin {
+function templatesPlugin(layouts: string, folders: readonly string[]): Plugin {
   return {
     name: "templates",
     setup: (setup) => {
       setup.onResolve({ filter: /^leaflight:templates$/ }, ({ path }) => ({ path, namespace: "leaflight" }));
-      setup.onLoad({ filter: /.*/, namespace: "leaflight" }, () => ({ contents: precompiled(layouts), loader: "js" }));
+      setup.onLoad({ filter: /.*/, namespace: "leaflight" }, () => ({
+        contents: precompiled(layouts, folders),
+        loader: "js",
+      }));
     },
   };
 }
 
-function precompiled(layouts: string): string {
-  return TEMPLATES.flatMap((folder) =>
-    readdirSync(join(layouts, folder))
-      .filter((file) => file.endsWith(".njk"))
-      .sort()
-      .map((file) =>
-        nunjucks.precompileString(readFileSync(join(layouts, folder, file), "utf8"), {
-          name: `${folder}/${file}`,
-          env: new nunjucks.Environment(null, { autoescape: true }),
-        }),
-      ),
-  ).join("\n");
+function precompiled(layouts: string, folders: readonly string[]): string {
+  return folders
+    .flatMap((folder) =>
+      readdirSync(join(layouts, folder))
+        .filter((file) => file.endsWith(".njk"))
+        .sort()
+        .map((file) =>
+          nunjucks.precompileString(readFileSync(join(layouts, folder, file), "utf8"), {
+            name: `${folder}/${file}`,
+            env: new nunjucks.Environment(null, { autoescape: true }),
+          }),
+        ),
+    )
+    .join("\n");
 }

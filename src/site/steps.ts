@@ -1,3 +1,9 @@
+import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
+import { holdWidth } from "../drawing/diagrams/hold-width.ts";
+import { leafAndPages } from "../drawing/diagrams/leaf-and-pages.ts";
+import { measureBook } from "../drawing/diagrams/measure-book.ts";
+import { scoring } from "../drawing/diagrams/scoring.ts";
+import { tucking } from "../drawing/diagrams/tucking.ts";
 import { type Figure, pocketPlan } from "../drawing/pocket-figure.ts";
 import type { Kit } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
@@ -42,11 +48,12 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
       ]
     : [];
   return [
-    step("Check the book", checkText(pattern), { tools: ["ruler"], cautions: ["who"] }),
-    step("Find pattern page 1", findText(pattern), {}),
+    step("Check the book", checkText(pattern), { tools: ["ruler"], figure: measureBook(kit), cautions: ["who"] }),
+    step("Find pattern page 1", findText(pattern), { figure: leafAndPages(kit, pattern) }),
     step("Set up the gauge", gaugeText(kit), {
       parts: ["gauge"],
       tools: ["craft knife", "packing"],
+      figure: scoring(kit, pattern),
       cautions: ["blade"],
     }),
     step(
@@ -60,17 +67,20 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
     step("Mark, cut and fold, batch by batch", foldText(kit, pattern), {
       time: hoursText(byStage.turn + byStage.mark + byStage.cut + byStage.fold + byStage.check),
       tools: ["ruler or strips", "pencil", ...knife, "bone folder"],
+      figure: foldSteps(kit, pattern),
       cautions: counts.cuts > 0 ? ["blade", "bench"] : ["bench"],
     }),
     ...notching,
     step("Tack loose flaps", tackText(pattern), {
       time: counts.tacks > 0 ? hoursText(byStage.tack) : "",
       tools: counts.tacks > 0 ? ["glue dots"] : [],
+      figure: tucking(kit, pattern),
       cautions: counts.tacks > 0 ? ["glue"] : [],
     }),
     step("Open to the hold width", holdText(pattern), {
       parts: pattern.insert ? ["holder"] : [],
       tools: ["ruler"],
+      figure: holdWidth(kit, pattern),
       cautions: pattern.insert ? [] : ["flame"],
     }),
   ];

@@ -97,7 +97,7 @@ function decorateText(kit: Kit, pattern: Pattern, names: readonly string[]): Dua
 function lightStep(kit: Kit, pattern: Pattern): Step {
   const text = dual(
     (units) =>
-      `Switch the LED light on and stand it in the pocket on its floor, ${dualDepth(kit.light!.setback)[units]} behind the front. It must stand free: nothing of the paper touches it.`,
+      `Switch the LED light on and stand it in the pocket on its floor, ${dualDepth(kit.light!.setback)[units]} behind the front. It must stand free: no paper touches its sides. Where its foot does not stand steady on the notches, glue in a small floor of card first.`,
   );
   return step("Set the light", text, {
     parts: ["battery LED light"],

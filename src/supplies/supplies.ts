@@ -28,8 +28,9 @@ const LENGTH_STEP = 100;
 
 /** Everything that the kit needs, counted from it, with the kit's own supplies merged in. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
-  return mergeOwn([...materials(kit, pattern, counts), ...windowMaterials(kit, pattern)], kit).concat(
-    tools(kit, pattern, counts),
+  return mergeOwn(
+    [...materials(kit, pattern, counts), ...windowMaterials(kit, pattern), ...tools(kit, pattern, counts)],
+    kit,
   );
 }
 
@@ -179,14 +180,21 @@ function packingNote(kit: Kit, pattern: Pattern): string {
 
 /** The kit's own supplies: one with the name of a computed one replaces its quantity and price, the others follow. */
 function mergeOwn(computed: readonly Supply[], kit: Kit): Supply[] {
-  const own = new Map(kit.supplies.map((supply) => [supply.item.toLowerCase(), supply]));
+  const rest = [...kit.supplies];
   const merged = computed.map((supply) => {
-    const mine = own.get(supply.item.toLowerCase());
-    own.delete(supply.item.toLowerCase());
-    return mine ? { ...supply, quantity: mine.quantity, unit: mine.unit, price: mine.price ?? supply.price } : supply;
+    const at = rest.findIndex((own) => own.item.toLowerCase() === supply.item.toLowerCase());
+    if (at < 0) return supply;
+    const mine = rest.splice(at, 1)[0]!;
+    const each = supply.price === undefined || mine.unit !== supply.unit ? undefined : supply.price / supply.quantity;
+    const price = mine.price ?? (each === undefined ? undefined : Math.round(each * mine.quantity * 100) / 100);
+    return { ...supply, quantity: mine.quantity, unit: mine.unit, price };
   });
-  const rest = [...own.values()].map((supply): Supply => ({ kind: "material", note: "", ...supply }));
-  return [...merged, ...rest];
+  const follow = rest.map((supply): Supply => ({ kind: "material", note: "", ...supply }));
+  return [
+    ...merged.filter((one) => one.kind === "material"),
+    ...follow,
+    ...merged.filter((one) => one.kind === "tool"),
+  ];
 }
 
 function material(kit: Kit, id: Priced, item: string, quantity: number, unit: string, note: string): Supply {

@@ -8,11 +8,11 @@ import {
   perimeterOf,
   rectangle,
   signedArea,
-  simplify,
   sizeOf,
   subtract,
   unite,
 } from "../../src/geometry/area.ts";
+import { simplify } from "../../src/geometry/simplify.ts";
 import {
   areaOf,
   circleRing,

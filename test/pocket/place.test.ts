@@ -100,10 +100,10 @@ function floorByTrying(region: Ring, need: number, height: number): number {
   const placed: Point[] = region.map(([x, y]) => [x * SCALE, DISCS.head + y * SCALE]);
   const grid = 0.02;
   const wide = (at: number): boolean => stretchesAt([placed], at).some(([from, to]) => to - from >= need);
-  const rows = Array.from({ length: Math.round(216 / grid) + 1 }, (_, i) => wide(i * grid));
+  const rows = Array.from({ length: Math.round(216 / grid) }, (_, i) => wide((i + 0.5) * grid));
   for (let floor = 216; floor > 0; floor -= STEP) {
-    const [from, to] = [Math.ceil((floor - height) / grid - 1e-6), Math.floor(floor / grid + 1e-6)];
-    if (from >= 0 && rows.slice(from, to + 1).every(Boolean)) return floor;
+    const [from, to] = [Math.round((floor - height) / grid), Math.round(floor / grid)];
+    if (from >= 0 && rows.slice(from, to).every(Boolean)) return floor;
   }
   throw new Error("no floor");
 }

@@ -1,0 +1,82 @@
+import type { Area } from "./area.ts";
+import type { Point, Ring } from "./point.ts";
+
+/** Sides shorter than this are joined to their neighbours where the outline keeps its place, mm. */
+const SHORT = 0.2;
+
+/** How far joining short sides may move an outline, as a share of the simplifier's own tolerance. */
+const JOIN = 1.4;
+
+/** Fewer points: none of the old ones lies further than `tolerance` from the new outline. */
+export function thinOut(area: Area, tolerance: number): Area {
+  return area.map((ring) => thinRing(ring, tolerance)).filter((ring) => ring.length >= 3);
+}
+
+/** Outlines for cutting: thinned out, and without sides under 0.2 mm but for those that the shape itself has. */
+export function simplify(area: Area, tolerance: number): Area {
+  return thinOut(area, tolerance)
+    .map((ring) => withoutShort(ring, tolerance))
+    .filter((ring) => ring.length >= 3);
+}
+
+/** Splits the ring at its leftmost and rightmost points, so that the open simplifier keeps its shape. */
+function thinRing(ring: Ring, tolerance: number): Ring {
+  const leftmost = ring.reduce((best, point, i) => (point[0] < ring[best]![0] ? i : best), 0);
+  const turned = [...ring.slice(leftmost), ...ring.slice(0, leftmost)];
+  const rightmost = turned.reduce((best, point, i) => (point[0] > turned[best]![0] ? i : best), 0);
+  const there = thin(turned.slice(0, rightmost + 1), tolerance);
+  const back = thin([...turned.slice(rightmost), turned[0]!], tolerance);
+  return [...there.slice(0, -1), ...back.slice(0, -1)];
+}
+
+/** Ramer, Douglas and Peucker: keeps the point furthest from the chord while it is further than the tolerance. */
+function thin(points: readonly Point[], tolerance: number): Point[] {
+  const kept = new Set([0, points.length - 1]);
+  const open: [number, number][] = [[0, points.length - 1]];
+  for (let range = open.pop(); range; range = open.pop()) {
+    const [first, last] = range;
+    let furthest = -1;
+    let most = tolerance;
+    for (let i = first + 1; i < last; i += 1) {
+      const away = fromSegment(points[i]!, points[first]!, points[last]!);
+      if (away > most) [furthest, most] = [i, away];
+    }
+    if (furthest < 0) continue;
+    kept.add(furthest);
+    open.push([first, furthest], [furthest, last]);
+  }
+  return points.filter((_, i) => kept.has(i));
+}
+
+/** A point that stays, with those that were dropped after it. */
+interface KeptPoint {
+  readonly point: Point;
+  readonly dropped: Point[];
+}
+
+function withoutShort(ring: Ring, tolerance: number): Ring {
+  const kept: KeptPoint[] = ring.map((point) => ({ point, dropped: [] }));
+  const at = (k: number): KeptPoint => kept[(k + kept.length) % kept.length]!;
+  const canDrop = (k: number): boolean => {
+    const lost = [...at(k - 1).dropped, at(k).point, ...at(k).dropped];
+    return lost.every((point) => fromSegment(point, at(k - 1).point, at(k + 1).point) <= JOIN * tolerance);
+  };
+  for (let i = 0; i < kept.length && kept.length > 3; ) {
+    const [a, b] = [at(i).point, at(i + 1).point];
+    const drop = Math.hypot(b[0] - a[0], b[1] - a[1]) < SHORT ? [i + 1, i].find(canDrop) : undefined;
+    if (drop === undefined) {
+      i += 1;
+      continue;
+    }
+    at(drop - 1).dropped.push(at(drop).point, ...at(drop).dropped);
+    kept.splice((drop + kept.length) % kept.length, 1);
+    i = Math.max(0, i - 2);
+  }
+  return kept.map(({ point }) => point);
+}
+
+function fromSegment([px, py]: Point, [ax, ay]: Point, [bx, by]: Point): number {
+  const length = (bx - ax) ** 2 + (by - ay) ** 2;
+  const share = length === 0 ? 0 : Math.min(1, Math.max(0, ((px - ax) * (bx - ax) + (py - ay) * (by - ay)) / length));
+  return Math.hypot(px - ax - share * (bx - ax), py - ay - share * (by - ay));
+}
