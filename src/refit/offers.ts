@@ -17,18 +17,20 @@ export interface Offer {
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fits = (change: Partial<Refit>): boolean => tryFit(refitKit(kit, { ...refit, ...change })) === undefined;
   const fitted = refitKit(kit, refit);
-  const { units } = fitted;
-  return [
-    ...heightOffer(fitted, fits, units),
+  const single = [
+    ...heightOffer(fitted, fits),
     ...borderOffer(fitted, fits),
-    ...depthOffer(fitted, fits, units),
+    ...depthOffer(fitted, fits),
     ...foldOffer(fitted, fits),
-  ].map((offer) => ({ words: offer.words, refit: { ...refit, ...offer.refit } }));
+  ];
+  const offers = single.length > 0 ? single : shallowerAndLower(fitted, fits);
+  return offers.map((offer) => ({ words: offer.words, refit: { ...refit, ...offer.refit } }));
 }
 
 type Fits = (change: Partial<Refit>) => boolean;
 
-function heightOffer(kit: Kit, fits: Fits, units: Kit["units"]): Offer[] {
+function heightOffer(kit: Kit, fits: Fits): Offer[] {
+  const { units } = kit;
   if (kit.fit.height === "solve") return [];
   const step = units === "mm" ? 1 : 25.4 / 8;
   const top = Math.floor(Math.min(kit.fit.height, kit.book.leafHeight) / step);
@@ -61,20 +63,32 @@ function borderOffer(kit: Kit, fits: Fits): Offer[] {
 }
 
 /** All depths less by one share, so that the deepest flap clears the gutter. */
-function depthOffer(kit: Kit, fits: Fits, units: Kit["units"]): Offer[] {
-  const step = units === "mm" ? 0.5 : 25.4 / 32;
-  for (let share = 95; share >= 40; share -= 5) {
-    const depths = kit.levels.map((level) => Math.max(step, Math.round((level.depth * share) / 100 / step) * step));
-    if (depths.every((depth, i) => i === 0 || depth > depths[i - 1]!) && fits({ depths })) {
-      return [
-        {
-          words: `make the levels shallower: ${depths.map((depth) => formatSize(depth, units)).join(", ")}`,
-          refit: { depths },
-        },
-      ];
-    }
+function depthOffer(kit: Kit, fits: Fits): Offer[] {
+  const depths = shallower(kit).find((one) => fits({ depths: one }));
+  return depths ? [{ words: depthWords(kit, depths), refit: { depths } }] : [];
+}
+
+/** Where no single change helps: shallower levels and a lower picture together. */
+function shallowerAndLower(kit: Kit, fits: Fits): Offer[] {
+  for (const depths of shallower(kit)) {
+    const [lower] = heightOffer(kit, (change) => fits({ ...change, depths }));
+    if (lower) return [{ words: `${depthWords(kit, depths)}, and ${lower.words}`, refit: { ...lower.refit, depths } }];
   }
   return [];
+}
+
+/** The levels' depths less by 5 %, 10 % … 60 %, on a step that a ruler shows, still one behind the other. */
+function shallower(kit: Kit): number[][] {
+  const step = kit.units === "mm" ? 0.5 : 25.4 / 32;
+  const shares = Array.from({ length: 12 }, (_, i) => 0.95 - i * 0.05);
+  const all = shares.map((share) =>
+    kit.levels.map((level) => Math.max(step, Math.round((level.depth * share) / step) * step)),
+  );
+  return all.filter((depths) => depths.every((depth, i) => i === 0 || depth > depths[i - 1]!));
+}
+
+function depthWords(kit: Kit, depths: readonly number[]): string {
+  return `make the levels shallower: ${depths.map((depth) => formatSize(depth, kit.units)).join(", ")}`;
 }
 
 function foldOffer(kit: Kit, fits: Fits): Offer[] {

@@ -58,7 +58,7 @@ export function parseLength(value: unknown): number {
   const factor = MM_PER_UNIT[unit.toLowerCase()];
   if (factor === undefined) throw new LengthError(value, `has the unit "${unit}"`);
   const amount = decimal === undefined ? Number(whole ?? 0) + Number(numerator) / Number(denominator) : Number(decimal);
-  return (sign === "-" ? -1 : 1) * amount * factor;
+  return tidy((sign === "-" ? -1 : 1) * amount * factor, 11);
 }
 
 /** How marks are written: the unit, and the step in millimetres that they are multiples of. */
