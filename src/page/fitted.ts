@@ -1,6 +1,6 @@
 import { computePattern } from "../pattern/compute.ts";
 import { Problem } from "../problem.ts";
-import { type Offer, offersFor } from "../refit/offers.ts";
+import { lightOffers, type Offer, offersFor } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { type KitView, viewKit } from "../site/kit-view.ts";
 import type { KitData } from "./kit-data.ts";
@@ -17,6 +17,7 @@ export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
     return { view: viewKit({ kit: asked, pattern, body: "", pictureNotes: data.notes }, data.cautions) };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    return { problem: error, offers: offersFor(data.kit, refit) };
+    const ofLight = error.field.startsWith("light");
+    return { problem: error, offers: ofLight ? lightOffers(data.kit, refit) : offersFor(data.kit, refit) };
   }
 }

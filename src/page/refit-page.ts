@@ -10,10 +10,10 @@ import { type KitData, loadKitData } from "./kit-data.ts";
 import { hasWrongField, readPanel, touchedBy, writePanel } from "./panel.ts";
 import { renderPart } from "./render.ts";
 
-/** Light and window follow this long after the last key, ms; everything else at once. */
-const REST = 250;
+/** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
+const REST = 200;
 
-/** Parts that wait for the whole computation when only the quick one is done. */
+/** Parts that light and window change: they wait for the whole computation. */
 const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
 
 /** Binds the fit panel of a kit page. */
@@ -97,25 +97,26 @@ class RefitPage {
     clearTimeout(this.#timer);
     this.#refit = refit;
     writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
-    const slow = data.kit.insert !== undefined || data.kit.light !== undefined;
-    this.#paint(data, slow);
-    if (slow) this.#timer = setTimeout(() => this.#paint(data, false), REST);
+    this.#paint(data, "in sight");
+    this.#timer = setTimeout(() => this.#paint(data, "all"), REST);
     const address = toAddress(refit).toString();
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
-  #paint(data: KitData, quick: boolean): void {
-    const result = fitted(data, this.#refit, quick);
+  #paint(data: KitData, reach: "in sight" | "all"): void {
+    const result = fitted(data, this.#refit, reach === "in sight");
     if ("problem" in result) {
       this.#explain(result.problem, result.offers);
       return;
     }
     this.#view = result.view;
+    const waits = data.kit.insert || data.kit.light ? SLOW_PARTS : [];
     for (const part of document.querySelectorAll<HTMLElement>("[data-part]")) {
       const name = part.dataset["part"]!;
-      if (!(quick && SLOW_PARTS.includes(name))) part.innerHTML = renderPart(`parts/kit/${name}.njk`, result.view);
+      if (reach === "all" || (isInSight(part) && !waits.includes(name)))
+        part.innerHTML = renderPart(`parts/kit/${name}.njk`, result.view);
     }
-    if (!quick || !(data.kit.insert || data.kit.light)) this.#draw(result.view);
+    if (reach === "all") this.#draw(result.view);
     this.#links();
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
@@ -177,4 +178,9 @@ class RefitPage {
     state.replaceChildren(sentence);
     state.classList.remove("wrong");
   }
+}
+
+function isInSight(element: Element): boolean {
+  const box = element.getBoundingClientRect();
+  return box.bottom > 0 && box.top < innerHeight;
 }

@@ -1,5 +1,6 @@
 import type { Kit } from "../kit/kit.ts";
-import { tryFit } from "../pattern/compute.ts";
+import { computePattern, tryFit } from "../pattern/compute.ts";
+import { Problem } from "../problem.ts";
 import { formatSize } from "../units/length.ts";
 import type { Refit } from "./refit.ts";
 import { refitKit } from "./refit.ts";
@@ -94,4 +95,32 @@ function depthWords(kit: Kit, depths: readonly number[]): string {
 function foldOffer(kit: Kit, fits: Fits): Offer[] {
   const foldStyle = kit.fit.foldStyle === "single" ? "stepped" : "single";
   return fits({ foldStyle }) ? [{ words: `use ${foldStyle} folds`, refit: { foldStyle } }] : [];
+}
+
+/** Smaller lights that stand in the reader's book: narrower at this height, or lower at this width. Shares are tried in steps of a tenth. */
+export function lightOffers(kit: Kit, refit: Refit): Offer[] {
+  const { light, units } = refitKit(kit, refit);
+  if (!light) return [];
+  const stands = (change: Partial<Refit>): boolean => {
+    try {
+      computePattern({ ...refitKit(kit, { ...refit, ...change }), insert: undefined });
+      return true;
+    } catch (error) {
+      if (error instanceof Problem) return false;
+      throw error;
+    }
+  };
+  const shares = Array.from({ length: 7 }, (_, i) => 0.9 - i * 0.1);
+  const step = units === "mm" ? 1 : 25.4 / 16;
+  const smaller = (of: number): number[] => shares.map((share) => Math.floor((of * share) / step) * step);
+  const narrow = smaller(light.diameter).find((lightDiameter) => lightDiameter >= 5 && stands({ lightDiameter }));
+  const low = smaller(light.height).find((lightHeight) => lightHeight >= 5 && stands({ lightHeight }));
+  return [
+    ...(narrow === undefined
+      ? []
+      : [{ words: `use a light ${formatSize(narrow, units)} wide`, refit: { ...refit, lightDiameter: narrow } }]),
+    ...(low === undefined
+      ? []
+      : [{ words: `use a light ${formatSize(low, units)} high`, refit: { ...refit, lightHeight: low } }]),
+  ];
 }

@@ -13,6 +13,7 @@ import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/l
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { type Dual, dual, styleFor } from "./dual.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
+import { lazily, once } from "./lazily.ts";
 import { PHOTO_WIDTHS, photoFile } from "./photo-files.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { leafAndPage, type NotchText, notchText, type Row, rowOf } from "./row.ts";
@@ -100,44 +101,49 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
-  const supplies = suppliesOf(kit, pattern, counts);
   const shown = atStep(kit, pattern, style.step);
-  const rows = shown.leaves.map((leaf) => rowOf(leaf, shown, style));
-  const packet = once(() => packetView(kit, shown, rows));
-  return {
-    slug: kit.slug,
-    kit,
-    pattern,
-    counts,
-    effort,
-    difficulty: difficultyOf(pattern, effort),
-    figures: figuresOf(kit, pattern, counts, effort),
-    preparation: preparationOf(kit, pattern),
-    rows: dualRows(kit, pattern, rows),
-    steps: stepsOf(kit, pattern, counts, effort),
+  const rows = once(() => shown.leaves.map((leaf) => rowOf(leaf, shown, style)));
+  const supplies = once(() => suppliesOf(kit, pattern, counts));
+  return lazily<KitView>({
+    slug: () => kit.slug,
+    kit: () => kit,
+    pattern: () => pattern,
+    counts: () => counts,
+    effort: () => effort,
+    difficulty: () => difficultyOf(pattern, effort),
+    figures: () => figuresOf(kit, pattern, counts, effort),
+    preparation: () => preparationOf(kit, pattern),
+    rows: () => dualRows(kit, pattern, rows()),
+    steps: () => stepsOf(kit, pattern, counts, effort),
     supplies,
-    cautions: cautionsFor(cautions, counts, kit.light !== undefined),
-    notes: folder.pictureNotes,
-    tacks: tackView(kit, pattern),
-    absorbed: pattern.absorbed.map((span) => ({
-      leaf: `leaf ${span.leaf}`,
-      place: stretch(span.from, span.to, kit.fit.markStep),
-      level: span.level,
-      into: span.into,
-    })),
-    pocket: pocketView(kit, pattern),
-    window: windowView(kit, pattern),
-    cost: costText(kit, supplies),
-    photos: kit.photos.map((photo) => ({
-      alt: photo.alt,
-      webp: sourceSet(photo, "webp"),
-      jpeg: sourceSet(photo, "jpg"),
-      fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
-    })),
-    refitGroups: refitGroups(kit),
-    get packet() {
-      return packet();
-    },
+    cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),
+    notes: () => folder.pictureNotes,
+    tacks: () => tackView(kit, pattern),
+    absorbed: () => absorbedView(kit, pattern),
+    pocket: () => pocketView(kit, pattern),
+    window: () => windowView(kit, pattern),
+    cost: () => costText(kit, supplies()),
+    photos: () => kit.photos.map(photoView),
+    refitGroups: () => refitGroups(kit),
+    packet: () => packetView(kit, shown, rows()),
+  });
+}
+
+function absorbedView(kit: Kit, pattern: Pattern): KitView["absorbed"] {
+  return pattern.absorbed.map((span) => ({
+    leaf: `leaf ${span.leaf}`,
+    place: stretch(span.from, span.to, kit.fit.markStep),
+    level: span.level,
+    into: span.into,
+  }));
+}
+
+function photoView(photo: Photo): PhotoView {
+  return {
+    alt: photo.alt,
+    webp: sourceSet(photo, "webp"),
+    jpeg: sourceSet(photo, "jpg"),
+    fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
   };
 }
 
@@ -150,15 +156,6 @@ function packetView(kit: Kit, pattern: Pattern, rows: readonly Row[]): PacketVie
     cells: packetTable(rows).marksPerLine,
     largePages: tablePages(rows, largeTable(rows)),
     largeCells: largeTable(rows).marksPerLine,
-  };
-}
-
-/** Makes a value when it is first asked for: a page that is refitted does not draw its packet. */
-function once<T>(make: () => T): () => T {
-  let made: { value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
   };
 }
 

@@ -1,0 +1,28 @@
+/** Makers of an object's properties. */
+export type Makers<T> = { readonly [K in keyof T]: () => T[K] };
+
+/** An object whose properties are made when they are first asked for, once each: a page draws only what it shows. */
+export function lazily<T extends object>(makers: Makers<T>): T {
+  const target = {} as T;
+  for (const key of Object.keys(makers) as (keyof T)[]) {
+    Object.defineProperty(target, key, {
+      enumerable: true,
+      configurable: true,
+      get: () => {
+        const value = makers[key]();
+        Object.defineProperty(target, key, { value, enumerable: true });
+        return value;
+      },
+    });
+  }
+  return target;
+}
+
+/** Makes a value when it is first asked for, once. */
+export function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
