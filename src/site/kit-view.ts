@@ -1,4 +1,8 @@
+import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
+import { lineLegend } from "../drawing/diagrams/line-legend.ts";
+import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import { gaugeSheet } from "../drawing/gauge-sheet.ts";
+import type { Figure } from "../drawing/pocket-figure.ts";
 import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
 import { SHEET } from "../drawing/true-scale.ts";
 import type { Kit, Photo } from "../kit/kit.ts";
@@ -44,6 +48,10 @@ export interface KitView {
   readonly preparation: Preparation;
   readonly rows: readonly DualRow[];
   readonly steps: readonly Step[];
+  /** What the lines of the diagrams mean. */
+  readonly legend: Figure;
+  /** How a row of the table is read: one leaf whole, and how deep a cut goes. */
+  readonly reading: readonly Figure[];
   readonly supplies: readonly Supply[];
   readonly cautions: readonly Caution[];
   readonly notes: readonly string[];
@@ -115,6 +123,8 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     preparation: () => preparationOf(kit, pattern),
     rows: () => dualRows(kit, pattern, rows()),
     steps: () => stepsOf(kit, pattern, counts, effort),
+    legend: lineLegend,
+    reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),
     supplies,
     cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),
     notes: () => folder.pictureNotes,

@@ -9,6 +9,9 @@ import type { KitView } from "./kit-view.ts";
 const SCRIPTS = [
   { name: "kit", entry: "kit-entry.ts", folders: ["parts", "parts/kit"] },
   { name: "packet", entry: "packet-entry.ts", folders: ["parts", "pages"] },
+  { name: "bench", entry: "bench-entry.ts", folders: [] },
+  { name: "finder", entry: "finder-entry.ts", folders: [] },
+  { name: "offline", entry: "offline-entry.ts", folders: [] },
 ] as const;
 
 /** Bundles the page scripts with the templates they fill, and writes each kit's data beside its page. */
@@ -36,7 +39,7 @@ export async function bundlePageScripts(
     mkdirSync(join(output, "kits", slug), { recursive: true });
     writeFileSync(
       join(output, "kits", slug, "kit-data.js"),
-      `self.leaflightKit=${JSON.stringify({ kit, cautions, notes })};\n`,
+      `(self.leaflightKits??={})[${JSON.stringify(slug)}]=self.leaflightKit=${JSON.stringify({ kit, cautions, notes })};\n`,
     );
   }
 }

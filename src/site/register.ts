@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
+import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
 import { publishFiles } from "../publish/publish-files.ts";
 import { type Library, openLibrary } from "./library.ts";
@@ -47,6 +48,16 @@ export function registerSite(config: SiteConfig): void {
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
   config.addTemplate("packet.njk", template("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", template("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("bench.njk", "", {
+    ...paged("bench", "kits/{{ slug }}/bench/index.html"),
+    layout: "bench.njk",
+  });
+  config.addTemplate("offline.njk", template("offline"), {
+    layout: "base.njk",
+    title: "Not on this device",
+    permalink: "offline.html",
+    eleventyExcludeFromCollections: true,
+  });
   config.addPassthroughCopy({
     [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
     [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
@@ -71,6 +82,8 @@ export function registerSite(config: SiteConfig): void {
       await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
       await printPackets(directories.output, opened().views);
+      await writeInstallable(directories.output);
+      retireWorker(directories.output);
     },
   );
 }

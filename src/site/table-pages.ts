@@ -28,7 +28,9 @@ export interface PrintedRow extends Row {
   readonly foldLines: readonly (readonly number[])[];
   /** A heavier rule follows every fifth row of the whole table. */
   readonly ruled: boolean;
-  /** Height of the row, mm. */
+  /** Lines of its highest cell. */
+  readonly lines: number;
+  /** Height of the row, mm; print.css sets it from the lines. */
   readonly height: number;
 }
 
@@ -57,7 +59,8 @@ function printRow(row: Row, index: number, setting: TableSetting): PrintedRow {
   const markLines = chunk(row.marks, setting.marksPerLine);
   const foldLines = chunk(row.folds, setting.foldsPerLine);
   const lines = Math.max(Math.max(1, markLines.length) + (row.notch ? 1 : 0), foldLines.length);
-  return { ...row, markLines, foldLines, ruled: (index + 1) % 5 === 0, height: setting.padding + lines * setting.line };
+  const height = setting.padding + lines * setting.line;
+  return { ...row, markLines, foldLines, ruled: (index + 1) % 5 === 0, lines, height };
 }
 
 function chunk<T>(items: readonly T[], size: number): T[][] {

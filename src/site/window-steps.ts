@@ -1,3 +1,6 @@
+import { closing } from "../drawing/diagrams/closing.ts";
+import { doorHinge } from "../drawing/diagrams/door-hinge.ts";
+import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
 import { windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation } from "../drawing/pocket-figure.ts";
 import type { Insert } from "../insert/insert.ts";
@@ -30,6 +33,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
       {
         parts: ["base frame", "closure tab", "holder"],
         tools: ["double-sided tape", "clear-drying glue"],
+        figure: holderInPlace(kit, pattern),
         cautions: ["glue"],
       },
     ),
@@ -62,7 +66,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
       same(
         `Fold the flap under the door, glue it to the face of the dry base frame at the ${insert.wish.hinge}, rims lying on each other, and keep the door open a finger's width until it holds.`,
       ),
-      { parts: ["door"], tools: ["clear-drying glue"], cautions: ["glue"] },
+      { parts: ["door"], tools: ["clear-drying glue"], figure: doorHinge(kit, pattern), cautions: ["glue"] },
     ),
     step(
       "Close it",
@@ -70,7 +74,12 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
         (units) =>
           `Glue the button on the door's mark. Tie ${dualDepth(insert.stringLength)[units]} of string into a loop through the tab's hole, long enough to slip over the button.`,
       ),
-      { parts: ["closure tab", "button", "string"], tools: ["clear-drying glue"], cautions: ["glue"] },
+      {
+        parts: ["closure tab", "button", "string"],
+        tools: ["clear-drying glue"],
+        figure: closing(kit, pattern),
+        cautions: ["glue"],
+      },
     ),
     ...light,
   ];

@@ -177,6 +177,17 @@ describe("numbers of Harbour Moon, stepped, in mm", () => {
     expect(texts[0]).toBe(`Leaf ${leaf.leaf}, p. ${2 * (leaf.leaf - 5) + 1}, pattern page ${2 * (leaf.leaf - 13) + 1}`);
   });
 
+  it("says where the notch is, from the unfolded fore-edge, on a leaf that has one", () => {
+    const { kit } = folderOf("harbour-moon");
+    const [notch] = pattern.pocket!.notches;
+    const only = pattern.leaves.map((one) => (one.leaf === notch!.leaf ? one : { ...one, cuts: [] }));
+    const texts = textsOf(wholeLeaf(kit, { ...pattern, leaves: only }));
+    const down = (mm: number) => (Math.floor(mm / 0.5 + 1e-6) * 0.5).toFixed(1);
+    const up = (mm: number) => (Math.ceil(mm / 0.5 - 1e-6) * 0.5).toFixed(1);
+    expect(texts).toContain(`notch for the light: ${down(notch!.from)} to ${up(notch!.to)}`);
+    expect(texts).toContain(`${up(notch!.depth)} deep from the unfolded fore-edge`);
+  });
+
   it("dimensions the hold width and the boards as the fan of leaves gives them", () => {
     const [, hold] = /hold width ([\d.]+) mm/.exec(drawn("harbour-moon", "holdWidth").join())!;
     const [, boards] = /boards ([\d.]+) mm/.exec(drawn("harbour-moon", "holdWidth").join())!;

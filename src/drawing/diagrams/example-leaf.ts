@@ -1,5 +1,5 @@
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../../pattern/pattern.ts";
-import { paperTone } from "../tone.ts";
+import { paperTone } from "../front/tone.ts";
 
 /** A mark where two neighbouring spans of a leaf meet; levels from 1. */
 export interface Boundary {
@@ -17,7 +17,11 @@ export function exampleLeaf(pattern: Pattern): PatternLeaf {
  * The boundary of a leaf whose two depths differ most, the one nearest the head among equals; among those that touch the
  * front level or do not, where `front` asks for it and there are such. Undefined on a leaf without cuts.
  */
-export function exampleBoundary(pattern: Pattern, leaf: PatternLeaf, front: "with" | "without" | "either"): Boundary | undefined {
+export function exampleBoundary(
+  pattern: Pattern,
+  leaf: PatternLeaf,
+  front: "with" | "without" | "either",
+): Boundary | undefined {
   const all = leaf.spans.slice(1).map((span, i) => ({ at: span.from, upper: leaf.spans[i]!.level, lower: span.level }));
   const touches = (one: Boundary): boolean => one.upper === 1 || one.lower === 1;
   const wanted = front === "either" ? all : all.filter((one) => touches(one) === (front === "with"));
@@ -37,5 +41,5 @@ export function depthOf(pattern: Pattern, level: number): number {
 export function levelTint(pattern: Pattern, level: number): string {
   const front = depthOf(pattern, 1);
   const deepest = Math.max(...pattern.levels.map((one) => one.depth));
-  return paperTone((0.7 * (depthOf(pattern, level) - front)) / Math.max(1, deepest - front), 1);
+  return paperTone((0.5 * (depthOf(pattern, level) - front)) / Math.max(1, deepest - front), 1);
 }

@@ -2,8 +2,9 @@ import { lineLook } from "../line-kinds.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { escapeXml, num } from "../svg-text.ts";
 
-/** Width of every diagram. It is printed this many millimetres wide, so that its units are printed millimetres. */
+/** Width of every diagram between its margins. With them it is printed 84 mm wide, so that its units are printed millimetres. */
 export const WIDTH = 80;
+const MARGIN = { side: 2, top: 1 } as const;
 
 /** Height of letters: the usual one, and the least. */
 export const TEXT = 3;
@@ -35,9 +36,9 @@ export const BOARD = "#b9b09c";
 export const ACETATE = "#e3eff0";
 export const GLUE = "#e5a84f";
 
-/** A finished diagram of a height, with what it shows in words. */
+/** A finished diagram of a height (its margins not counted), with what it shows in words. */
 export function diagram(height: number, label: string, parts: readonly string[]): Figure {
-  const svg = `<svg class="figure diagram" viewBox="0 0 ${WIDTH} ${num(height)}" role="img" aria-label="${escapeXml(label)}">${parts.join("")}</svg>`;
+  const svg = `<svg class="figure diagram" viewBox="${-MARGIN.side} ${-MARGIN.top} ${WIDTH + 2 * MARGIN.side} ${num(height + 2 * MARGIN.top)}" role="img" aria-label="${escapeXml(label)}">${parts.join("")}</svg>`;
   return { label, svg };
 }
 

@@ -6,7 +6,7 @@ import { type Pen, penFor } from "./pen.ts";
 
 const TOP = 5;
 const GUTTER = 13;
-const PILE = { left: 57, right: 72, middle: 26 };
+const PILE = { left: 57, right: 72, middle: 24 };
 
 /** What is measured on a book: a leaf's height and width, and the pressed leaves without the boards. */
 export function measureBook(kit: Kit): Figure {
@@ -19,7 +19,7 @@ export function measureBook(kit: Kit): Figure {
   const foot = TOP + book.leafHeight * scale;
   const parts = [
     openLeaf(pen, right, foot, book.square * scale),
-    pen.down(right + 7, TOP, foot, `leaf height ${size(book.leafHeight)}`, { from: right }),
+    pen.down(right + 8, TOP, foot, `leaf height ${size(book.leafHeight)}`, { from: right }),
     pen.across(GUTTER, right, foot + 7.5, `leaf width ${size(book.leafWidth)}`, { from: foot }),
     pressedPile(pen, Math.min(16, Math.max(5, book.blockThickness * 0.5)), size(book.blockThickness)),
     pen.words([66, 48], `${book.leaves} leaves`, { anchor: "middle", bold: true }),
@@ -32,7 +32,11 @@ export function measureBook(kit: Kit): Figure {
 function openLeaf(pen: Pen, right: number, foot: number, square: number): string {
   const middle: At = [(GUTTER + right) / 2, (TOP + foot) / 2];
   return [
-    pen.shape([[right + square, TOP - square], [right + square, foot + square], ...torn(3, foot + square, TOP - square)], BOARD, THIN),
+    pen.shape(
+      [[right + square, TOP - square], [right + square, foot + square], ...torn(3, foot + square, TOP - square)],
+      BOARD,
+      THIN,
+    ),
     pen.shape([[GUTTER, TOP], [GUTTER, foot], ...torn(3, foot, TOP)], "#ffffff", FAINT),
     pen.box([GUTTER, TOP], [right, foot], PAPER, CUT),
     pen.words([middle[0], TOP + 4], "head", { anchor: "middle" }),
@@ -50,21 +54,29 @@ function pressedPile(pen: Pen, thickness: number, words: string): string {
   const foot = middle + thickness / 2;
   const sheets = Array.from({ length: 5 }, (_, i) => top + (thickness * (i + 1)) / 6);
   const board = (y: number, lift: number): string =>
-    pen.shape([[left - 1, y], [right + 1, y + lift], [right + 1, y + lift + Math.sign(lift) * 1.3], [left - 1, y + Math.sign(lift) * 1.3]], BOARD, THIN);
+    pen.shape(
+      [
+        [left - 1, y],
+        [right + 1, y + lift],
+        [right + 1, y + lift + Math.sign(lift) * 1.3],
+        [left - 1, y + Math.sign(lift) * 1.3],
+      ],
+      BOARD,
+      THIN,
+    );
+  const at = right + 3.6;
   return [
-    board(top - 0.6, -8),
-    board(foot + 0.6, 8),
-    pen.shape([[right, top], [right, foot], ...torn(left, foot, top)], PAPER, CUT),
-    ...sheets.map((y) => pen.line([[left + 1, y], [right, y]], FAINT)),
-    pen.arrow([[right - 4, top - 5.2], [right - 4, top - 0.4]]),
-    pen.arrow([[right - 4, foot + 5.2], [right - 4, foot + 0.4]]),
-    pen.line([[right + 0.7, top], [right + 4.6, top]], THIN),
-    pen.line([[right + 0.7, foot], [right + 4.6, foot]], THIN),
-    pen.line([[right + 3.6, top], [right + 3.6, 40]], THIN),
-    pen.line([[right + 2.6, top], [right + 4.6, top]], THIN),
-    pen.line([[right + 2.6, foot], [right + 4.6, foot]], THIN),
-    pen.words([right + 5.5, 43], `thickness ${words}`, { anchor: "end" }),
-    pen.words([right + 5.5, top - 13], "pressed,", { anchor: "end" }),
-    pen.words([right + 5.5, top - 9.8], "without boards", { anchor: "end" }),
+    board(top - 0.6, -6),
+    board(foot + 0.6, 6),
+    pen.shape([[right, top], [right, foot], ...torn(left, foot, top)], PAPER, THIN),
+    ...sheets.map((y) => pen.segment(left + 1, y, right, y, FAINT)),
+    pen.arrow(right - 4, top - 5, right - 4, top - 0.4),
+    pen.arrow(right - 4, foot + 5, right - 4, foot + 0.4),
+    ...[top, foot].map((y) => pen.segment(right + 0.7, y, at + 1, y, THIN)),
+    ...[top, foot].map((y) => pen.segment(at - 1, y, at + 1, y, THIN)),
+    pen.segment(at, top, at, middle + 15.6, THIN),
+    pen.words([right + 6, middle + 18.8], `thickness ${words}`, { anchor: "end" }),
+    pen.words([right + 6, middle - 19.4], "pressed,", { anchor: "end" }),
+    pen.words([right + 6, middle - 16], "without boards", { anchor: "end" }),
   ].join("");
 }

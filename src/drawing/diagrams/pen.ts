@@ -19,7 +19,10 @@ export interface Field {
 
 /** Draws in a field as for a left-to-right book, gutter at the left of a recto; for a right-to-left book all is mirrored but the letters. */
 export interface Pen {
+  /** Where a place of the field is in the drawing. */
+  readonly place: (at: At) => At;
   readonly line: (points: readonly At[], look: Look) => string;
+  readonly segment: (x1: number, y1: number, x2: number, y2: number, look: Look) => string;
   readonly shape: (points: readonly At[], fill: string, look?: Look) => string;
   readonly box: (from: At, to: At, fill: string, look?: Look) => string;
   readonly words: (at: At, words: string, style?: WordsStyle) => string;
@@ -29,8 +32,8 @@ export interface Pen {
   readonly across: (x1: number, x2: number, y: number, words: string, rest?: AcrossStyle) => string;
   /** An upright dimension at `x`; `from` is where its extension lines begin, `side` where its words stand. */
   readonly down: (x: number, y1: number, y2: number, words: string, rest?: DownStyle) => string;
-  /** A movement: along two points, or bent toward the middle one of three. */
-  readonly arrow: (points: readonly At[]) => string;
+  /** A movement, straight; or bent toward `over` on its way. */
+  readonly arrow: (x1: number, y1: number, x2: number, y2: number, over?: At) => string;
   /** A thin line from words to the thing they name, ending in a dot. */
   readonly leader: (points: readonly At[]) => string;
   /** A number in a ring. */
@@ -59,49 +62,128 @@ export function penFor(direction: Book["direction"], field: Field = EVERYWHERE):
   const line = (points: readonly At[], look: Look): string => tag("path", { d: pathOf(points.map(place)), ...look });
   const shape = (points: readonly At[], fill: string, look: Look = CUT): string =>
     tag("path", { d: `${pathOf(points.map(place))}Z`, ...look, fill });
-  const words = (at: At, content: string, style: WordsStyle = {}): string => levelWords(place(at), content, style, flip);
+  const words = (at: At, content: string, style: WordsStyle = {}): string =>
+    levelWords(place(at), content, style, flip);
   const upright = (at: At, content: string, style: WordsStyle = {}): string => uprightWords(place(at), content, style);
   const dot = (at: At, radius: number, fill: string): string => {
     const [cx, cy] = place(at);
     return tag("circle", { cx, cy, r: radius, ...THIN, fill });
   };
   return {
+    place,
     line,
+    segment: (x1, y1, x2, y2, look) =>
+      line(
+        [
+          [x1, y1],
+          [x2, y2],
+        ],
+        look,
+      ),
     shape,
     words,
     upright,
     dot,
     box: ([x1, y1], [x2, y2], fill, look) => shape(corners(x1, y1, x2, y2), fill, look),
-    across: (x1, x2, y, content, style = {}) => acrossLines(line, x1, x2, y, style.from) + acrossWords(words, x1, x2, y, content, style.outside),
+    across: (x1, x2, y, content, style = {}) =>
+      acrossLines(line, x1, x2, y, style.from) + acrossWords(words, x1, x2, y, content, style.outside),
     down: (x, y1, y2, content, { from, side = "left" } = {}) =>
       downLines(line, x, y1, y2, from) + upright([x + (side === "left" ? -2 : 2), (y1 + y2) / 2], content),
-    arrow: (points) => arrowOf(points.map(place)),
+    arrow: (x1, y1, x2, y2, over) =>
+      arrowOf([[x1, y1] as const, ...(over ? [over] : []), [x2, y2] as const].map(place)),
     leader: (points) => line(points, THIN) + dot(points.at(-1)!, 0.45, "#000"),
-    badge: (at, content) => dot(at, 2.1, "#fff") + words([at[0], at[1] + 1.05], content, { anchor: "middle", bold: true }),
+    badge: (at, content) =>
+      dot(at, 2.1, "#fff") + words([at[0], at[1] + 1.05], content, { anchor: "middle", bold: true }),
   };
 }
 
 type Liner = Pen["line"];
 
 function acrossLines(line: Liner, x1: number, x2: number, y: number, from: number | undefined): string {
-  const ends = [x1, x2].map((x) => line([[x, y - TICK], [x, y + TICK]], THIN));
+  const ends = [x1, x2].map((x) =>
+    line(
+      [
+        [x, y - TICK],
+        [x, y + TICK],
+      ],
+      THIN,
+    ),
+  );
   const side = Math.sign(y - (from ?? y));
-  const extensions = from === undefined ? [] : [x1, x2].map((x) => line([[x, from + side * GAP], [x, y + side * BEYOND]], THIN));
-  return [line([[x1, y], [x2, y]], THIN), ...ends, ...extensions].join("");
+  const extensions =
+    from === undefined
+      ? []
+      : [x1, x2].map((x) =>
+          line(
+            [
+              [x, from + side * GAP],
+              [x, y + side * BEYOND],
+            ],
+            THIN,
+          ),
+        );
+  return [
+    line(
+      [
+        [x1, y],
+        [x2, y],
+      ],
+      THIN,
+    ),
+    ...ends,
+    ...extensions,
+  ].join("");
 }
 
-function acrossWords(words: Pen["words"], x1: number, x2: number, y: number, content: string, outside: Side = "right"): string {
-  if (wordsWidth(content) <= Math.abs(x2 - x1) - 0.6) return words([(x1 + x2) / 2, y - 0.8], content, { anchor: "middle" });
+function acrossWords(
+  words: Pen["words"],
+  x1: number,
+  x2: number,
+  y: number,
+  content: string,
+  outside: Side = "right",
+): string {
+  if (wordsWidth(content) <= Math.abs(x2 - x1) - 0.6)
+    return words([(x1 + x2) / 2, y - 0.8], content, { anchor: "middle" });
   return outside === "right"
     ? words([Math.max(x1, x2) + 1.6, y + 1], content)
     : words([Math.min(x1, x2) - 1.6, y + 1], content, { anchor: "end" });
 }
 
 function downLines(line: Liner, x: number, y1: number, y2: number, from: number | undefined): string {
-  const ends = [y1, y2].map((y) => line([[x - TICK, y], [x + TICK, y]], THIN));
+  const ends = [y1, y2].map((y) =>
+    line(
+      [
+        [x - TICK, y],
+        [x + TICK, y],
+      ],
+      THIN,
+    ),
+  );
   const side = Math.sign(x - (from ?? x));
-  const extensions = from === undefined ? [] : [y1, y2].map((y) => line([[from + side * GAP, y], [x + side * BEYOND, y]], THIN));
-  return [line([[x, y1], [x, y2]], THIN), ...ends, ...extensions].join("");
+  const extensions =
+    from === undefined
+      ? []
+      : [y1, y2].map((y) =>
+          line(
+            [
+              [from + side * GAP, y],
+              [x + side * BEYOND, y],
+            ],
+            THIN,
+          ),
+        );
+  return [
+    line(
+      [
+        [x, y1],
+        [x, y2],
+      ],
+      THIN,
+    ),
+    ...ends,
+    ...extensions,
+  ].join("");
 }
 
 function levelWords([x, y]: At, content: string, style: WordsStyle, flip: boolean): string {
@@ -136,7 +218,10 @@ function arrowOf(points: readonly At[]): string {
   const end = along(HEAD_LENGTH * 0.8, 0);
   const shaft = points.length === 2 ? pathOf([start, end]) : `${pathOf([start])}Q${pair(points[1]!)} ${pair(end)}`;
   const head = pathOf([tip, along(HEAD_LENGTH, HEAD_HALF), along(HEAD_LENGTH, -HEAD_HALF)]);
-  return tag("path", { d: shaft, fill: "none", stroke: "#000", "stroke-width": "0.4" }) + tag("path", { d: `${head}Z`, fill: "#000" });
+  return (
+    tag("path", { d: shaft, fill: "none", stroke: "#000", "stroke-width": "0.4" }) +
+    tag("path", { d: `${head}Z`, fill: "#000" })
+  );
 }
 
 function corners(x1: number, y1: number, x2: number, y2: number): At[] {

@@ -20,10 +20,15 @@ export function boards(pattern: Pattern, fan: Fan, slug: string, mood: Mood): st
   const top = -book.square;
   const height = book.leafHeight + 2 * book.square;
   const edge = book.boardThickness * 0.6;
-  const sum = [...slug].reduce((total, letter) => total + letter.charCodeAt(0), 0);
   return [
-    tag("rect", { x: -tip, y: top, width: 2 * tip, height, rx: 1, fill: inMood(CLOTHS[sum % CLOTHS.length]!, mood) }),
+    tag("rect", { x: -tip, y: top, width: 2 * tip, height, rx: 1, fill: inMood(clothOf(slug), mood) }),
     tag("rect", { x: -tip, y: top, width: edge, height, fill: "#ffffff", "fill-opacity": "0.18" }),
     tag("rect", { x: tip - edge, y: top, width: edge, height, fill: "#000000", "fill-opacity": "0.22" }),
   ].join("");
+}
+
+/** A kit's cloth, 0 to 255 each of red, green, blue. */
+export function clothOf(slug: string): readonly [number, number, number] {
+  const sum = [...slug].reduce((total, letter) => total + letter.charCodeAt(0), 0);
+  return CLOTHS[sum % CLOTHS.length]!;
 }

@@ -1,0 +1,36 @@
+import type { Figure } from "../pocket-figure.ts";
+import { CUT, diagram, EDGE_ON, FOLDED, GLUE, POSITION, SCORE } from "./ink.ts";
+import { penFor } from "./pen.ts";
+
+const ROW = 5.2;
+const COLUMNS = [1, 42] as const;
+const SAMPLE = 13;
+
+/** What each line of the diagrams means. */
+export function lineLegend(): Figure {
+  const pen = penFor("ltr");
+  const line = (look: Readonly<Record<string, string>>) => (x: number, y: number) =>
+    pen.segment(x, y, x + SAMPLE, y, look);
+  const items: readonly { readonly words: string; readonly draw: (x: number, y: number) => string }[] = [
+    { words: "cut, edge", draw: line({ ...CUT, "stroke-width": "0.7" }) },
+    { words: "score line", draw: line(SCORE) },
+    { words: "position only", draw: line(POSITION) },
+    { words: "dimension", draw: (x, y) => pen.across(x + 0.5, x + SAMPLE - 0.5, y, "") },
+    { words: "folded edge", draw: line(FOLDED) },
+    { words: "leaf edge-on", draw: line(EDGE_ON) },
+    {
+      words: "move this way",
+      draw: (x, y) => pen.arrow(x, y, x + SAMPLE, y),
+    },
+    { words: "dot of glue", draw: (x, y) => pen.dot([x + SAMPLE / 2, y], 1, GLUE) },
+  ];
+  const rows = Math.ceil(items.length / 2);
+  const drawn = items.map(({ words, draw }, i) => {
+    const x = COLUMNS[Math.floor(i / rows)]!;
+    const y = 3 + (i % rows) * ROW;
+    return draw(x, y) + pen.words([x + SAMPLE + 2.5, y + 1.05], words);
+  });
+  const label =
+    "What the lines mean. Continuous: cut, or an edge. Dashed: score line. Dash-dot: position only. Thin with ticks: dimension. Heavy: folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue.";
+  return diagram(rows * ROW + 2, label, drawn);
+}
