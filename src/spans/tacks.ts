@@ -6,6 +6,9 @@ export interface Tack {
   readonly to: number;
 }
 
+/** Lengths (mm) that differ by less are the same: exactly half a flap is not more than half. */
+const SAME = 1e-6;
+
 /**
  * A flap of this leaf stays tucked only where the next leaf's body covers it. Flap depth d lies at radii W − 2d … W − d;
  * a next leaf at depth e > d leaves e − d of it free. More than half free, or no next leaf at all: tack.
@@ -16,7 +19,9 @@ export function tacksOf(spans: readonly Span[], next: readonly Span[] | undefine
   return spans.flatMap((span) => {
     const depth = depths[span.level - 1]!;
     const loose = next
-      .filter((other) => depths[other.level - 1]! - depth > depth / 2 && other.from < span.to && other.to > span.from)
+      .filter(
+        (other) => depths[other.level - 1]! - depth > depth / 2 + SAME && other.from < span.to && other.to > span.from,
+      )
       .map((other) => ({ from: Math.max(span.from, other.from), to: Math.min(span.to, other.to) }));
     return joinTacks(loose);
   });
