@@ -19,7 +19,7 @@ export function glow(pattern: Pattern, pocket: Pocket, fan: Fan): string {
       .map((reach) => {
         const tip = leafTip(fan, j, reach.depth).x;
         const width = foldWidth(pattern, fan, j, reach.depth) * 1.06;
-        return stripPath(tip, tip + (tip < 0 ? width : -width), reach);
+        return stripPath(tip - width / 2, tip + width / 2, reach);
       }),
   );
   const halo = pattern.fit.height * HALO_REACH;

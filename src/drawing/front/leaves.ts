@@ -53,14 +53,15 @@ export function drawLeaf(pattern: Pattern, fan: Fan, { j, reaches }: DrawnLeaf, 
       const tip = leafTip(fan, j, reach.depth).x;
       const edge = inward * foldWidth(pattern, fan, j, reach.depth);
       const face = strip(tip, root, reach, insideTone(share, 0.9 * light, mood));
-      const fold = strip(tip, tip + edge, reach, paperTone(share, light, mood));
-      const crease = strip(tip + edge * 0.74, tip + edge * 1.02, reach, paperTone(share, 0.89 * light, mood));
-      return face + fold + crease + dropShadow(reaches[i - 1], reach, tip, edge);
+      const outer = tip - edge / 2;
+      const fold = strip(outer, outer + edge, reach, paperTone(share, light, mood));
+      const crease = strip(outer + edge * 0.74, outer + edge * 1.02, reach, paperTone(share, 0.89 * light, mood));
+      return face + fold + crease + dropShadow(reaches[i - 1], reach, outer, edge);
     })
     .join("");
 }
 
-/** How wide a tip is seen: to where the next leaf's tip would stand. */
+/** How wide a folded edge is seen: body and flap fill the room halfway to the neighbours' tips. */
 export function foldWidth(pattern: Pattern, fan: Fan, j: number, depth: number): number {
   const other = j + 1 < pattern.book.leaves ? j + 1 : j - 1;
   const pitch = leafTip(fan, other, depth).x - leafTip(fan, j, depth).x;
@@ -74,10 +75,10 @@ function depthShare(pattern: Pattern, depth: number): number {
   return Math.min(1, Math.max(0, (depth - front) / Math.max(1, deepest - front)));
 }
 
-function dropShadow(above: Reach | undefined, reach: Reach, tip: number, edge: number): string {
+function dropShadow(above: Reach | undefined, reach: Reach, outer: number, edge: number): string {
   if (!above || above.depth >= reach.depth || above.depth === 0) return "";
   const length = Math.min(reach.to - reach.from, (reach.depth - above.depth) * 0.45);
-  return strip(tip, tip + edge, { ...reach, to: reach.from + length }, "url(#drop)");
+  return strip(outer, outer + edge, { ...reach, to: reach.from + length }, "url(#drop)");
 }
 
 function strip(a: number, b: number, reach: Reach, fill: string): string {
