@@ -2,6 +2,8 @@ import { registerSite } from "./src/site/register.ts";
 
 /** Settings only; what is registered lives in src/site. */
 export default function (eleventyConfig) {
+  // TypeScript cannot be followed by Eleventy's own reader of imports; src is watched as a folder instead.
+  eleventyConfig.setWatchJavaScriptDependencies(false);
   registerSite(eleventyConfig);
   return {
     dir: { input: "content", includes: "../layouts", layouts: "../layouts" },

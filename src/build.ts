@@ -1,10 +1,12 @@
 import { existsSync, renameSync, rmSync } from "node:fs";
 import Eleventy from "@11ty/eleventy";
 import { KitError } from "./kit/message.ts";
+import { writeOffline } from "./offline/write-offline.ts";
 import { PrintError, printPackets } from "./print/print-packets.ts";
 import { publishFiles } from "./publish/publish-files.ts";
 import { openLibrary } from "./site/library.ts";
 import { bundlePageScripts } from "./site/page-scripts.ts";
+import { bundleScripts } from "./site/scripts.ts";
 
 /** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
 const BESIDE = ".cache/site";
@@ -19,7 +21,9 @@ try {
   await eleventy.write();
   await bundlePageScripts(process.cwd(), BESIDE, views, cautions);
   await publishFiles("content", BESIDE, views);
+  await bundleScripts(BESIDE);
   await printPackets(BESIDE, views);
+  await writeOffline(BESIDE);
   rmSync("dist", { recursive: true, force: true });
   renameSync(BESIDE, "dist");
   console.log(`${views.length} ${views.length === 1 ? "kit" : "kits"} in dist: open dist/index.html`);

@@ -9,7 +9,7 @@ try {
     const { fit } = pattern;
     const size = `${formatSize(fit.width, kit.units)} × ${formatSize(fit.height, kit.units)}`;
     console.log(
-      `${kit.slug}: leaves ${fit.firstLeaf} to ${fit.lastLeaf}, ${size}, opening ${toDegrees(fit.opening).toFixed(1)}°, hold width ${formatSize(fit.holdWidth, kit.units)}, ${figures.hours}`,
+      `${kit.slug}: leaves ${fit.firstLeaf} to ${fit.lastLeaf}, ${size}, opening ${toDegrees(fit.opening).toFixed(1)}°, hold width ${formatSize(fit.edgeWidth, kit.units)}, ${figures.hours}`,
     );
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`  warning: ${warning}`);
   }

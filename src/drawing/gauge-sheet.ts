@@ -29,10 +29,10 @@ export function gaugeSheet(kit: Kit): string {
     text(
       left,
       TOP - 6,
-      "Glue to card, cut along the full outline, prick a row of holes along each line and score through them.",
+      "Glue to card, cut along the full outline, prick the holes along each line and score through them.",
       { "font-size": 3 },
     ),
-    text(left, TOP - 2, `Lines: distance from the fore-edge. Cut: full outline. Score: dashed.`, { "font-size": 3 }),
+    text(left, TOP - 2, "Dashed: score lines, each at its distance from the fore-edge.", { "font-size": 3 }),
     calibration(kit.units),
   ].join("");
 }
@@ -81,7 +81,7 @@ function gaugeLine(line: GaugeLine, index: number, left: number, height: number,
     text(0, 0, label, {
       "font-size": used ? 3.4 : 2.8,
       "font-weight": used ? 600 : 400,
-      transform: `translate(${num(x - 1.3)} ${num(TOP + 65 + (index % 2) * 60)}) rotate(-90)`,
+      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + 65 + (index % 2) * 60)}) rotate(-90)`,
     }),
     text(x, TOP + height + 4, line.number === undefined ? formatDepth(line.depth, units) : String(line.number), {
       "font-size": 3.2,

@@ -32,13 +32,15 @@ export function templateSheets(parts: readonly Part[], units: UnitSystem): Templ
   const letters = new Map(parts.map((part, i) => [part.name, String.fromCharCode(65 + i)]));
   const { fields, tooLarge } = packParts(parts, FIELD.width, FIELD.height);
   return [
-    ...fields.map((field) => fieldSheet(field, letters, units)),
+    ...fields.map((field, i) => fieldSheet(field, i + 1, fields.length, letters, units)),
     ...tooLarge.flatMap((part) => tiledSheets(part, letters.get(part.name)!, units)),
   ];
 }
 
 function fieldSheet(
   field: readonly PlacedPart[],
+  number: number,
+  of: number,
   letters: ReadonlyMap<string, string>,
   units: UnitSystem,
 ): TemplateSheet {
@@ -60,7 +62,7 @@ function fieldSheet(
   });
   const parts = field.map(({ part }) => part);
   return {
-    title: parts.map((part) => part.name).join(", "),
+    title: `sheet ${number} of ${of}`,
     drawing: [legend(), ...keyLines(parts, letters), ...drawn, calibration(units)].join(""),
   };
 }
@@ -160,7 +162,7 @@ function keyLines(parts: readonly Part[], letters: ReadonlyMap<string, string>):
     ];
     const positions = marks.length > 0 ? `; position: ${marks.join(", ")}` : "";
     const words = `${letters.get(part.name)} ${part.name}: ${part.count} of ${part.material}, ${face(part)}${positions}`;
-    return text(FIELD.left + (i % 2) * 84, 8.4 + Math.floor(i / 2) * 3.6, words, { "font-size": 2.5 });
+    return text(FIELD.left, 8.2 + i * 3.1, words, { "font-size": 2.5 });
   });
 }
 

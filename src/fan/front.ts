@@ -52,6 +52,11 @@ export function holdWidth(fan: Fan, range: LeafRange, frontDepth: number): numbe
   return distance(leafTip(fan, range.first, frontDepth), leafTip(fan, range.first + range.count - 1, frontDepth));
 }
 
+/** Straight distance between the folded edges of two leaves (0-based), each at its own depth: what a ruler meets there. */
+export function edgeWidth(fan: Fan, first: number, firstDepth: number, last: number, lastDepth: number): number {
+  return distance(leafTip(fan, first, firstDepth), leafTip(fan, last, lastDepth));
+}
+
 /** Distance between the fore-edges of the boards: T' + 2(W + square)·sin(Φ/2), T' the block with both boards. */
 export function boardWidth(fan: Fan, square: number, boardThickness: number): number {
   return fan.blockThickness + 2 * boardThickness + 2 * (fan.leafWidth + square) * Math.sin(fan.opening / 2);

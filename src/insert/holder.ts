@@ -6,12 +6,12 @@ const HEIGHT = 36;
 const SLOT_DEPTH = 22;
 const SLOT_WIDTH = 2;
 /** Inside each slot a narrow tongue goes down between the leaves; between the tongues the strip rests on the head edges. */
-const TONGUE = 4;
+const TONGUE = 2;
 
-/** A strip of card with two slots at the hold width: set on the head edge, it keeps the book at its opening while glue dries. */
-export function holderOf(holdWidth: number): Part {
+/** A strip of card with two slots as far apart as the outer picture leaves' folded edges at the head: set there, it keeps the book at its opening while glue dries. */
+export function holderOf(edgeWidth: number): Part {
   const left = BEYOND;
-  const right = BEYOND + holdWidth;
+  const right = BEYOND + edgeWidth;
   const half = SLOT_WIDTH / 2;
   const rest = HEIGHT - SLOT_DEPTH;
   const slot = (x: number): Point[] => [
@@ -51,6 +51,6 @@ export function holderOf(holdWidth: number): Part {
         label: "last picture leaf",
       },
     ],
-    use: "slots over the first and last picture leaf at the head edge",
+    use: "slots over the first and last picture leaf at the head, just behind their folded edges",
   };
 }

@@ -48,7 +48,8 @@ export interface InsertBook {
   readonly box: PictureBox;
   readonly curve: FrontCurve;
   readonly pocket: Pocket | undefined;
-  readonly holdWidth: number;
+  /** Folded edges of the outer picture leaves at the head edge, where the holder sits. */
+  readonly edgeWidth: number;
   readonly motifs: readonly Motif[];
 }
 
@@ -128,7 +129,7 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
       marks: silhouette(wish, book),
       use: "under the glazing while you place motifs",
     },
-    holderOf(book.holdWidth),
+    holderOf(book.edgeWidth),
     ...motifParts(book.motifs, boxOf(window), book.pocket?.light),
   ];
   const outerRim = outlinesOf(frame).outer;

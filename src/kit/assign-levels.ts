@@ -43,7 +43,7 @@ export function assignLevels(
       given: `level "${level.name}" has no painted shape`,
       allowed: "every level but the background has at least one",
       remedy: listed
-        ? "check that the shapes under these ids are filled and visible"
+        ? "check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths"
         : `list its shapes under picture.levels.${level.name}`,
     });
   });

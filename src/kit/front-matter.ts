@@ -37,7 +37,7 @@ export function readFrontMatter(file: string, text: string): FrontMatterFile {
   const broken = (offset: number, given: string): KitError =>
     new KitError([message(file, placeAt(offset), given, "well-formed YAML", "correct the YAML here")]);
   const [error] = document.errors;
-  if (error) throw broken(error.pos[0], error.message.split("\n")[0]!.replace(/ at line \d+.*$/, ""));
+  if (error) throw broken(error.pos[0], yamlAdvice(error.message.split("\n")[0]!.replace(/ at line \d+.*$/, "")));
   const alias = unresolvedAlias(document);
   if (alias) throw broken(alias.range![0], `an alias without an anchor before it: *${alias.source}`);
   return {
@@ -65,6 +65,14 @@ function offsetOf(document: Document, path: readonly PropertyKey[], key: string 
     node = next;
   }
   return offset;
+}
+
+/** What a YAML parser's words usually mean in a kit. */
+function yamlAdvice(words: string): string {
+  if (/compact mapping|Nested mapping/i.test(words))
+    return `${words} (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece")`;
+  if (/Comments must be separated/i.test(words)) return `${words} (# starts a comment: write ids in quotes, ["#eye"])`;
+  return words;
 }
 
 function unresolvedAlias(document: Document): Alias | undefined {

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { LENGTH_HELP, LengthError, parseLength } from "../units/length.ts";
+import { LENGTH_HELP, LengthError, parseLength, tidy } from "../units/length.ts";
 
 /**
  * The front matter of a kit, as authors write it. Descriptions say what is allowed: they appear in error messages,
@@ -28,7 +28,7 @@ function length(description: string, least: number, most: number): z.ZodType<num
       try {
         const mm = parseLength(value);
         if (mm >= least && mm <= most) return mm;
-        context.addIssue({ code: "custom", message: `is ${mm} mm, outside ${least} to ${most} mm` });
+        context.addIssue({ code: "custom", message: `is ${tidy(mm, 2)} mm, outside ${least} to ${most} mm` });
       } catch (error) {
         if (!(error instanceof LengthError)) throw error;
         context.addIssue({ code: "custom", message: error.message, params: { allowed: LENGTH_HELP } });

@@ -11,18 +11,31 @@ export interface KitData {
 declare global {
   interface Window {
     leaflightKit?: KitData;
+    /** Every kit that was loaded, by its slug. */
+    leaflightKits?: Record<string, KitData>;
   }
 }
 
 /** Fetches the kit's data once, as a script beside the page, so that it also works from the disk. */
-export function loadKitData(address: string): Promise<KitData> {
-  if (window.leaflightKit) return Promise.resolve(window.leaflightKit);
+export async function loadKitData(address: string): Promise<KitData> {
+  if (!window.leaflightKit) await loadScript(address);
+  if (!window.leaflightKit) throw new Error("the kit's data is empty");
+  return window.leaflightKit;
+}
+
+/** Fetches the data of one of many kits, seen from the catalogue. */
+export async function loadKitOf(slug: string): Promise<KitData> {
+  if (!window.leaflightKits?.[slug]) await loadScript(`kits/${slug}/kit-data.js`);
+  const data = window.leaflightKits?.[slug];
+  if (!data) throw new Error("the kit's data is empty");
+  return data;
+}
+
+function loadScript(address: string): Promise<void> {
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");
     script.src = address;
-    script.addEventListener("load", () =>
-      window.leaflightKit ? resolve(window.leaflightKit) : reject(new Error("the kit's data is empty")),
-    );
+    script.addEventListener("load", () => resolve());
     script.addEventListener("error", () => reject(new Error("the kit's data could not be loaded")));
     document.head.append(script);
   });

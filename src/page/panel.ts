@@ -14,10 +14,10 @@ export function readPanel(form: HTMLFormElement, data: KitData, touched: Readonl
     const text = control.value;
     try {
       if (text.trim() !== field.write(data.kit)) refit = { ...refit, ...field.read(text, refitKit(data.kit, refit)) };
-      mark(control, undefined);
+      markControl(control, undefined);
     } catch (error) {
       if (!(error instanceof FieldError)) throw error;
-      mark(control, error.message);
+      markControl(control, error.message);
     }
   }
   return refit;
@@ -29,7 +29,7 @@ export function writePanel(form: HTMLFormElement, kit: Kit, keep: ReadonlySet<st
     const control = form.elements.namedItem(field.name) as Control | null;
     if (!control || keep.has(field.name)) continue;
     control.value = field.write(kit);
-    mark(control, undefined);
+    markControl(control, undefined);
   }
 }
 
@@ -48,8 +48,9 @@ export function hasWrongField(form: HTMLFormElement): boolean {
   return form.querySelector('[aria-invalid="true"]') !== null;
 }
 
-function mark(control: Control, allowed: string | undefined): void {
-  const help = document.getElementById(`fit-${control.name}-help`);
+/** Marks a control whose text cannot be taken, and says in its help what is allowed; undefined takes the mark away. */
+export function markControl(control: Control, allowed: string | undefined): void {
+  const help = document.getElementById(control.getAttribute("aria-describedby") ?? "");
   control.toggleAttribute("aria-invalid", false);
   if (allowed !== undefined) control.setAttribute("aria-invalid", "true");
   if (help) {

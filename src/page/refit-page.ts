@@ -2,6 +2,7 @@ import { frontPicture } from "../drawing/front/picture.ts";
 import { fromAddress, toAddress } from "../refit/address.ts";
 import type { Offer } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
+import { showOwnBook } from "../round/follow.ts";
 import type { KitView } from "../site/kit-view.ts";
 import { fittedFile, offerFile } from "./files.ts";
 import { fitted } from "./fitted.ts";
@@ -130,6 +131,7 @@ class RefitPage {
   }
 
   #draw(view: KitView): void {
+    showOwnBook(view);
     for (const address of this.#pictures) URL.revokeObjectURL(address);
     this.#pictures = [];
     for (const mood of ["day", "lit"] as const) {

@@ -1,7 +1,7 @@
 import { caliper } from "../book/book.ts";
 import { bookPageOf, numberLeaves, patternPageOf } from "../book/numbering.ts";
 import { type Fan, leafTip } from "../fan/fan.ts";
-import { boardWidth, type Front, holdWidth, type LeafRange, layFront, stationAt } from "../fan/front.ts";
+import { boardWidth, edgeWidth, type Front, holdWidth, type LeafRange, layFront, stationAt } from "../fan/front.ts";
 import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
 import { restingOpening } from "../fan/resting.ts";
 import { type FaceMap, layFaces } from "../fit/face.ts";
@@ -49,7 +49,7 @@ export function computePattern(kit: Kit): Pattern {
     leaves,
     absorbed: folded.absorbed,
     lostLeaves: kit.fit.lostLeaves,
-    ...fitWindow(kit, face, folded.leaves, fit.holdWidth),
+    ...fitWindow(kit, face, folded.leaves, fit.edgeWidth),
   };
   return { ...pattern, warnings: warningsOf(kit, pattern, face) };
 }
@@ -174,13 +174,13 @@ function fitWindow(
   kit: Kit,
   face: Face,
   leaves: readonly FoldedLeaf[],
-  hold: number,
+  edge: number,
 ): Pick<Pattern, "pocket" | "insert"> {
   const curve = frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
   const box = { head: face.head, height: face.solution.height, width: face.solution.width };
   const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, curve, box, kit.light.level));
   const insert =
-    kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, holdWidth: hold, motifs: kit.motifs });
+    kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, edgeWidth: edge, motifs: kit.motifs });
   return { pocket, insert };
 }
 
@@ -230,6 +230,7 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
     width: face.solution.width,
     stretch: face.solution.stretch,
     holdWidth: holdWidth(face.fan, face.range, depths[0]!),
+    edgeWidth: edgeAtHead(kit, face, leaves),
     boardWidth: boardWidth(face.fan, book.square, book.boardThickness),
     restingOpening: restingOpening(
       stack,
@@ -239,4 +240,12 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
     markStep: fit.markStep,
     leastTab: fit.leastTab,
   };
+}
+
+/** The picture's outer leaves as they are folded at the head; a lost one's place is taken by the next. */
+function edgeAtHead(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): number {
+  const picture = leaves.filter((leaf) => leaf.patternPage !== null);
+  const [first, last] = [picture[0]!, picture.at(-1)!];
+  const depthOf = (leaf: PatternLeaf): number => kit.levels[leaf.spans[0]!.level - 1]!.depth;
+  return edgeWidth(face.fan, first.leaf - 1, depthOf(first), last.leaf - 1, depthOf(last));
 }

@@ -21,6 +21,8 @@ export interface Fit {
   readonly stretch: number;
   /** Front tips of the first and last picture leaf, straight. */
   readonly holdWidth: number;
+  /** Folded edges of the first and last picture leaf at the head edge, straight: where a ruler can be laid. */
+  readonly edgeWidth: number;
   /** Fore-edges of the boards, straight. */
   readonly boardWidth: number;
   /** The opening below which the folded book will not close. */

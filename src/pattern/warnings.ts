@@ -1,5 +1,7 @@
 import { caliperDoubt } from "../book/book.ts";
+import { numberLeaves } from "../book/numbering.ts";
 import { stationAt } from "../fan/front.ts";
+import { boxOf } from "../geometry/area.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { toDegrees } from "../units/angle.ts";
 import { formatLength, formatSize, type LengthStyle, tidy } from "../units/length.ts";
@@ -16,6 +18,8 @@ export function warningsOf(kit: Kit, pattern: Omit<Pattern, "warnings">, face: F
     ...absorbedWarning(kit, pattern),
     ...leftOverWarning(kit, pattern),
     ...narrowWarning(kit, pattern),
+    ...passWarning(kit, pattern),
+    ...unnumberedWarning(kit),
   ];
 }
 
@@ -28,7 +32,7 @@ function restingWarning(pattern: Omit<Pattern, "warnings">): string[] {
   const { opening, restingOpening } = pattern.fit;
   if (opening >= restingOpening) return [];
   return [
-    `The folded flaps will push the book open to about ${degrees(restingOpening)}, wider than the ${degrees(opening)} at which the picture has its true shape: press the folds well, and tie the book while it settles. A lower head count of picture leaves, shallower levels or a greater height bring the two together.`,
+    `The folded flaps will push the book open to about ${degrees(restingOpening)}, wider than the ${degrees(opening)} at which the picture has its true shape: press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a greater height bring the two together.`,
   ];
 }
 
@@ -94,6 +98,30 @@ function leftOverWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[]
   const share = Math.floor(left / 2);
   return [
     `${left} ${left === 1 ? "leaf stays" : "leaves stay"} unfolded after the last border leaf, so the picture stands off the middle: borderLeaves [${before + share}, ${after + left - share}] would fold them and centre it.`,
+  ];
+}
+
+/** The light goes in and out through the window. */
+function passWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {
+  const opening = pattern.insert?.parts.find((part) => part.name === "decoration guide");
+  if (!pattern.pocket || !opening) return [];
+  const box = boxOf(opening.outlines);
+  const { diameter } = pattern.pocket.light;
+  if (Math.min(box.right - box.left, box.bottom - box.top) >= diameter + 1) return [];
+  return [
+    `The light, ${formatSize(diameter, kit.units)} wide, does not pass through the window's opening (${formatSize(box.right - box.left, kit.units)} × ${formatSize(box.bottom - box.top, kit.units)}): it could not be put in or taken out. Use a narrower light, a smaller lip or a larger opening.`,
+  ];
+}
+
+/** Share of the leaves that may stay unnumbered after the last page before it looks like a miscount. */
+const UNNUMBERED = 0.1;
+
+/** Many leaves after the last page: pages may have been counted as leaves. */
+function unnumberedWarning(kit: Kit): string[] {
+  const left = kit.book.leaves - numberLeaves(kit.book).leavesNeeded;
+  if (left <= UNNUMBERED * kit.book.leaves) return [];
+  return [
+    `Check the book: after page ${kit.book.lastPage} there would be ${left} unnumbered leaves. If ${kit.book.leaves} is the number of pages, write ${Math.ceil(kit.book.leaves / 2)} leaves.`,
   ];
 }
 

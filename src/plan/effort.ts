@@ -65,13 +65,13 @@ export function effortOf(counts: Counts, rates: Rates): Effort {
   return { minutes: Object.values(byStage).reduce((a, b) => a + b, 0), byStage };
 }
 
-export type Difficulty = "first piece" | "steady hand" | "long patience";
+export type Difficulty = "easy" | "medium" | "long";
 
 /** A word for the work: from cuts a picture leaf and hours; an estimate like they are. */
 export function difficultyOf(pattern: Pattern, effort: Effort): Difficulty {
   const leaves = pictureLeaves(pattern);
   const cuts = leaves.reduce((total, leaf) => total + leaf.cuts.length, 0) / Math.max(1, leaves.length);
   const hours = effort.minutes / 60;
-  if (pattern.levels.length <= 2 && cuts <= 6 && hours <= 5) return "first piece";
-  return cuts <= 6.5 && hours <= 9 ? "steady hand" : "long patience";
+  if (pattern.levels.length <= 2 && cuts <= 6 && hours <= 5) return "easy";
+  return cuts <= 6.5 && hours <= 9 ? "medium" : "long";
 }

@@ -37,6 +37,7 @@ export function patternJson(kit: Kit, pattern: Pattern, supplies: readonly Suppl
       width: tidy(fit.width, 3),
       stretch: tidy(fit.stretch, 6),
       holdWidth: tidy(fit.holdWidth, 3),
+      edgeWidth: tidy(fit.edgeWidth, 3),
       boardWidth: tidy(fit.boardWidth, 3),
       restingOpening: tidy(fit.restingOpening, 6),
       foldStyle: fit.foldStyle,

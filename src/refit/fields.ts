@@ -14,7 +14,7 @@ export interface Field {
   /** The text that stands for a refit of the kit. */
   readonly write: (kit: Kit) => string;
   /** The part of the refit that a text asks for. @throws FieldError */
-  readonly read: (text: string, kit: Kit) => Partial<Refit>;
+  readonly read: (text: string, kit: Pick<Kit, "units" | "levels">) => Partial<Refit>;
 }
 
 /** Why a text cannot be taken. */
@@ -25,7 +25,8 @@ export function fieldsOf(kit: Kit): Field[] {
   return [...bookFields(), ...foldFields(kit), ...lightFields(kit)];
 }
 
-function bookFields(): Field[] {
+/** The fields of a book, the same for every kit. */
+export function bookFields(): Field[] {
   return [
     length(
       "leafHeight",
@@ -166,9 +167,9 @@ function length(
   value: (kit: Kit) => number,
   least: number,
   most: number,
-  refit: (mm: number, kit: Kit) => Partial<Refit> = (mm) => ({ [name]: mm }),
+  refit: (mm: number, kit: Pick<Kit, "levels">) => Partial<Refit> = (mm) => ({ [name]: mm }),
 ): Field {
-  const read = (text: string, kit: Kit): Partial<Refit> => {
+  const read = (text: string, kit: Pick<Kit, "units" | "levels">): Partial<Refit> => {
     const mm = readLength(text, kit);
     if (mm < least || mm > most)
       throw new FieldError(`${formatSize(least, kit.units)} to ${formatSize(most, kit.units)}`);
@@ -185,7 +186,7 @@ function length(
   };
 }
 
-function readLength(text: string, kit: Kit): number {
+function readLength(text: string, kit: Pick<Kit, "units">): number {
   const bare = /[\d½¼¾⅛⅜⅝⅞]$/.test(text.trim());
   try {
     return parseLength(bare ? `${text.trim()} ${kit.units}` : text);

@@ -10,7 +10,23 @@ export function boardMesh(data: RoundData, fan: Fan): Float32Array {
   return Float32Array.from(sections.flatMap((section) => prism(section, half)));
 }
 
-/** Pieces of the spine along its curve. */
+/**
+ * The dark inside of the book, a solid behind all cuts and flaps: where leaves are seen on edge it closes the hairs between them.
+ */
+export function coreMesh(data: RoundData, fan: Fan): Float32Array {
+  const { leaves, leafWidth, leafHeight } = data.book;
+  const deepest = Math.max(...data.levels.map((level) => 2 * level.depth));
+  const notched = Math.max(0, ...(data.light?.notches ?? []).map((notch) => notch.depth));
+  const radius = Math.max(1, leafWidth - Math.max(deepest, notched) - 1);
+  const along = Array.from({ length: PIECES + 1 }, (_, i) => (leaves - 1) * (i / PIECES));
+  const section = [
+    ...along.map((leaf) => placeIn(fan, leaf, radius)),
+    ...along.toReversed().map((leaf) => placeIn(fan, leaf, 0)),
+  ];
+  return Float32Array.from(prism(section, leafHeight / 2 - 0.5));
+}
+
+/** Pieces of a curve across the spine. */
 const PIECES = 16;
 
 /** A board's section: it stands like a leaf half a place beyond the outermost one, its thickness outward. */

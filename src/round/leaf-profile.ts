@@ -26,9 +26,9 @@ export interface Piece {
 }
 
 /** Half the thickness that a leaf is drawn with, and how far a flap stands off behind it, as shares of the way to the next leaf. */
-const HALF = 0.14;
-const SHOULDER = 0.6;
-const LIFT = 0.52;
+const HALF = 0.12;
+const SHOULDER = 0.76;
+const LIFT = 0.6;
 
 /** How far behind the tip the fold's round nose ends and the dark between the leaves begins, mm. */
 const NOSE = 1.8;

@@ -11,7 +11,7 @@ export interface Orbit {
 }
 
 export const FRONT: Orbit = { turn: 0, tilt: 0, distance: 1 };
-export const THREE_QUARTER: Orbit = { turn: toRadians(-32), tilt: toRadians(16), distance: 1 };
+export const THREE_QUARTER: Orbit = { turn: toRadians(-26), tilt: toRadians(14), distance: 1 };
 
 const LEAST_TILT = toRadians(-30);
 const MOST_TILT = toRadians(85);
@@ -53,8 +53,12 @@ export function orbitWords(orbit: Orbit): string {
   const turn = Math.round(toDegrees(unwound(orbit).turn));
   const tilt = Math.round(toDegrees(orbit.tilt));
   const around =
-    turn === 0 ? "the front" : Math.abs(turn) === 180 ? "behind" : `${Math.abs(turn)}° to the ${turn > 0 ? "right" : "left"}`;
+    turn === 0
+      ? "the front"
+      : Math.abs(turn) === 180
+        ? "behind"
+        : `${Math.abs(turn)}° to the ${turn > 0 ? "right" : "left"}`;
   const above = tilt === 0 ? "" : `, ${Math.abs(tilt)}° ${tilt > 0 ? "above" : "below"}`;
   const near = Math.round(100 / orbit.distance);
-  return `Seen from ${around}${above}${near === 100 ? "" : `, enlarged to ${near} %`}.`;
+  return `Seen from ${around}${above}${near === 100 ? "" : `, at ${near} %`}.`;
 }

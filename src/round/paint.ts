@@ -1,4 +1,4 @@
-import { insideTone, paperTone } from "../drawing/tone.ts";
+import { insideTone, paperTone } from "../drawing/front/tone.ts";
 import type { LeafMesh } from "./leaf-mesh.ts";
 import type { RoundData } from "./round-data.ts";
 
@@ -16,13 +16,13 @@ export const LEVEL_COLOURS: readonly string[] = [
 ];
 
 /** Leaves are told apart by a slightly darker sheet every other time. */
-const GRAIN = 0.9;
+const GRAIN = 0.93;
 
 type Rgb = readonly [number, number, number];
 
 /** A colour a vertex, linear 0 to 1: paper by depth, or a colour by level; darker between the leaves. */
 export function paintLeaves(mesh: LeafMesh, data: RoundData, byLevel: boolean): Float32Array {
-  const pairs = [0, ...data.levels.keys().map((i) => i + 1)].map((level) => tonesOf(data, level, byLevel));
+  const pairs = Array.from({ length: data.levels.length + 1 }, (_, level) => tonesOf(data, level, byLevel));
   const colours = new Float32Array(3 * mesh.leaf.length);
   for (let i = 0; i < mesh.leaf.length; i += 1) {
     const [lit, dark] = pairs[mesh.level[i]!]!;

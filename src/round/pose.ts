@@ -1,6 +1,6 @@
 import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
 import { type LeafRange, layFront } from "../fan/front.ts";
-import { frontCurve } from "../fan/front-curve.ts";
+import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
 import type { RoundData } from "./round-data.ts";
 
 /** A place on the panel's front with the direction (unit) that looks out of the book there. */
@@ -34,32 +34,32 @@ export function placeIn(fan: Fan, leaf: number, radius: number, aside = 0): Plac
   };
 }
 
+/** The curve through the front level's tips, which a window lies on. */
+export function curveIn(data: RoundData, fan: Fan): FrontCurve {
+  const depth = data.levels[0]!.depth;
+  return frontCurve(fan, rangeOf(data), layFront(fan, rangeOf(data), depth, "front"), depth);
+}
+
 /**
  * Where the window stands: from a part's own x to the fan. `wrap`: x runs along the front level's tips from the fan's middle;
  * `flat`: straight across, in the plane that touches the foremost tip.
  */
 export function panelIn(data: RoundData, fan: Fan, panel: "wrap" | "flat"): (x: number) => PanelPlace {
-  const depth = data.levels[0]!.depth;
-  const { points } = frontCurve(fan, rangeOf(data), layFront(fan, rangeOf(data), depth, "front"), depth);
+  const curve = curveIn(data, fan);
   if (panel === "flat") {
-    const z = Math.max(...points.map((point) => point.z));
+    const z = Math.max(...curve.points.map((point) => point.z));
     return (x) => ({ x, z, outX: 0, outZ: 1 });
   }
   return (arc) => {
-    const next = Math.min(
-      Math.max(
-        points.findIndex((point) => point.arc > arc),
-        1,
-      ),
-      points.length - 1,
-    );
-    const b = arc > points.at(-1)!.arc ? points.at(-1)! : points[next]!;
-    const a = points[points.indexOf(b) - 1]!;
-    const share = (arc - a.arc) / (b.arc - a.arc);
-    const along = { x: (b.x - a.x) / (b.arc - a.arc), z: (b.z - a.z) / (b.arc - a.arc) };
-    return { x: a.x + share * (b.x - a.x), z: a.z + share * (b.z - a.z), outX: -along.z, outZ: along.x };
+    const { x, z } = curve.atArc(arc);
+    const [before, after] = [curve.atArc(arc - NEAR), curve.atArc(arc + NEAR)];
+    const length = Math.hypot(after.x - before.x, after.z - before.z);
+    return { x, z, outX: (before.z - after.z) / length, outZ: (after.x - before.x) / length };
   };
 }
+
+/** Half the stretch of the curve that a panel's direction is taken from, mm. */
+const NEAR = 1.5;
 
 function widthAt(data: RoundData, opening: number): number {
   return layFront(fanAt(data, opening), rangeOf(data), data.levels[0]!.depth, data.fit.view).width;

@@ -11,7 +11,7 @@ export interface Slab {
 
 /**
  * Cuts the area that closed outlines enclose (even-odd, so holes stay open) into upright slabs no wider than `step`, which
- * bend along a curve. Every corner of the outlines lies on a slab's border, so the slabs fill the area exactly.
+ * bend along a curve. Every corner of the outlines lies within 0.05 mm of a slab's border, so the slabs fill the area to that.
  */
 export function slabsOf(rings: readonly (readonly Point[])[], step: number): Slab[] {
   const edges = rings.flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const));
@@ -39,8 +39,8 @@ export function slabsOf(rings: readonly (readonly Point[])[], step: number): Sla
   });
 }
 
-/** Corners nearer to each other than this share a border, mm. */
-const SAME = 1e-4;
+/** Corners nearer to each other than this share a border, mm: slabs thinner than a hair are drawn badly. */
+const SAME = 0.05;
 
 function bordersOf(xs: readonly number[], step: number): number[] {
   const sorted = xs.toSorted((a, b) => a - b);
@@ -56,6 +56,8 @@ function bordersOf(xs: readonly number[], step: number): number[] {
   return borders;
 }
 
+/** Within the edge's own heights, and rounded to 1e-4 mm so that slabs meet in the very same corners and no crack shows. */
 function heightAt([a, b]: readonly [Point, Point], x: number): number {
-  return a[1] + ((x - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
+  const share = Math.min(1, Math.max(0, (x - a[0]) / (b[0] - a[0])));
+  return Math.round(1e4 * (a[1] + share * (b[1] - a[1]))) / 1e4;
 }

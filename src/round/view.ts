@@ -1,23 +1,17 @@
-import {
-  BufferAttribute,
-  BufferGeometry,
-  type Material,
-  Mesh,
-  type Object3D,
-  PerspectiveCamera,
-  Scene,
-  WebGLRenderer,
-} from "three";
-import { isOwn } from "./words.ts";
+import { PerspectiveCamera, Scene, WebGLRenderer } from "three";
+import { toRadians } from "../units/angle.ts";
 import { makeBook } from "./book-model.ts";
 import { makeLamp } from "./lamp.ts";
 import { FRONT, type Orbit, settled } from "./orbit.ts";
+import { release } from "./release.ts";
+import { makeRoom } from "./room.ts";
 import type { RoundData } from "./round-data.ts";
-import { lightRoom } from "./room.ts";
 import { makeWindow } from "./window-model.ts";
+import { fitsWindow, isOwn } from "./words.ts";
 
-/** The drawn book; every call shows at once or, where movement settles, over the next frames. */
+/** The drawn book. Nothing is drawn until something changes. */
 export interface View {
+  /** Looks at the book from elsewhere: at once, or settling over the next frames. */
   readonly look: (wanted: Orbit, settle: boolean) => void;
   /** Opening between first and last leaf, radians. */
   readonly open: (opening: number) => void;
@@ -25,99 +19,117 @@ export interface View {
   readonly openDoor: (angle: number) => void;
   readonly light: (on: boolean) => void;
   readonly colourLevels: (on: boolean) => void;
+  readonly showWindow: (on: boolean) => void;
   readonly showMotifs: (on: boolean) => void;
   readonly dispose: () => void;
 }
 
-/** Vertical field of view, degrees: a long lens, so that the front view is near the front picture. */
-const FIELD = 24;
+/** Vertical field of view, degrees: a long lens, so that the view from the front is near the front picture. */
+const FIELD = 22;
 
-/** Sets the whole book on a turntable. Draws only when something has changed. @throws Error where WebGL 2 is missing */
+/** Space left round the book, mm. */
+const MARGIN = 20;
+
+/** Sets the whole book on a turntable. @throws Error where WebGL 2 is missing */
 export function makeView(canvas: HTMLCanvasElement, data: RoundData): View {
   const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
   renderer.setPixelRatio(Math.min(2, devicePixelRatio));
   renderer.shadowMap.enabled = true;
   const scene = new Scene();
-  const camera = new PerspectiveCamera(FIELD, 1, 10, 4000);
+  const camera = new PerspectiveCamera(FIELD);
+  const room = makeRoom(data.book);
   const book = makeBook(data);
   const lamp = data.light && makeLamp(data.light, data.book.leafHeight);
   const window = data.insert && makeWindow(data, data.insert);
-  const room = lightRoom(data.book);
-  const table = room.table;
-  table.add(book.object);
-  if (lamp) table.add(lamp.object);
-  if (window) table.add(window.object);
+  for (const part of [book, lamp, window]) if (part) room.table.add(part.object);
   scene.add(room.object);
 
   let orbit = FRONT;
   let wanted = FRONT;
+  let opening = data.fit.opening;
+  let shown = true;
   let frame = 0;
-  let before = 0;
+  let last: number | undefined;
 
   const draw = (now: number): void => {
     frame = 0;
-    orbit = before === 0 ? wanted : settled(orbit, wanted, Math.min(64, now - before));
-    place(camera, room, orbit, canvas, data);
+    if (orbit !== wanted) orbit = settled(orbit, wanted, last === undefined ? 16 : Math.min(64, now - last));
+    last = orbit === wanted ? undefined : now;
+    room.turn(orbit.turn);
+    place(camera, orbit, data, opening);
     renderer.render(scene, camera);
-    before = orbit === wanted ? 0 : now;
     if (orbit !== wanted) request();
   };
   const request = (): void => {
     if (frame === 0) frame = requestAnimationFrame(draw);
   };
-  const fit = (): void => {
+  const resize = (): void => {
     const { clientWidth, clientHeight } = canvas;
     if (clientWidth === 0 || clientHeight === 0) return;
     renderer.setSize(clientWidth, clientHeight, false);
     camera.aspect = clientWidth / clientHeight;
-    camera.updateProjectionMatrix();
     request();
   };
-  const observer = new ResizeObserver(fit);
+  const changed =
+    <T>(change: (value: T) => void) =>
+    (value: T): void => {
+      change(value);
+      request();
+    };
+  const observer = new ResizeObserver(resize);
   observer.observe(canvas);
   canvas.addEventListener("webglcontextrestored", request);
-  book.open(data.fit.opening);
-  window?.open(data.fit.opening);
-  lamp?.light(false);
-  fit();
+  const open = (next: number): void => {
+    opening = isOwn(data, next) ? data.fit.opening : next;
+    book.open(opening);
+    window?.open(opening);
+    window?.show(shown && fitsWindow(data, opening));
+  };
+  open(opening);
+  resize();
 
   return {
     look: (next, settle) => {
-      if (before === 0) before = settle ? performance.now() : 0;
-      if (!settle) before = 0;
       wanted = next;
+      if (!settle) orbit = next;
       request();
     },
-    open: (opening) => {
-      const exact = isOwn(data, opening) ? data.fit.opening : opening;
-      book.open(exact);
-      window?.open(exact);
-      request();
-    },
-    openDoor: (angle) => {
-      window?.openDoor(angle);
-      request();
-    },
-    light: (on) => {
+    open: changed(open),
+    openDoor: changed((angle) => window?.openDoor(angle)),
+    light: changed((on) => {
       lamp?.light(on);
       room.dim(on);
-      request();
-    },
-    colourLevels: (on) => {
-      book.colourLevels(on);
-      request();
-    },
-    showMotifs: (on) => {
-      window?.showMotifs(on);
-      request();
-    },
+    }),
+    colourLevels: changed(book.colourLevels),
+    showWindow: changed((on) => {
+      shown = on;
+      open(opening);
+    }),
+    showMotifs: changed((on) => window?.showMotifs(on)),
     dispose: () => {
       cancelAnimationFrame(frame);
       observer.disconnect();
       canvas.removeEventListener("webglcontextrestored", request);
-      scene.traverse(release);
+      release(scene);
       renderer.dispose();
       renderer.forceContextLoss();
     },
   };
+}
+
+/** Sets the camera so far off that the whole book shows at distance 1, also when it is opened wider than the kit wants. */
+function place(camera: PerspectiveCamera, orbit: Orbit, data: RoundData, opening: number): void {
+  const { leafHeight, leafWidth, square, blockThickness } = data.book;
+  const widest = Math.min(Math.PI, Math.max(opening, data.fit.opening));
+  const across = blockThickness / 2 + (leafWidth + square) * Math.sin(widest / 2) + MARGIN;
+  const up = leafHeight / 2 + square + MARGIN;
+  const lens = Math.tan(toRadians(FIELD) / 2);
+  const reach = leafWidth / 2 + Math.max(up / lens, across / (lens * camera.aspect));
+  const distance = reach * orbit.distance;
+  const depth = 1.2 * Math.hypot(leafWidth, leafHeight, across);
+  camera.near = Math.max(5, distance - depth);
+  camera.far = distance + 3 * depth;
+  camera.updateProjectionMatrix();
+  camera.position.set(0, distance * Math.sin(orbit.tilt), distance * Math.cos(orbit.tilt));
+  camera.lookAt(0, 0, 0);
 }

@@ -18,13 +18,21 @@ export function openingWords(data: RoundData, opening: number, units: UnitSystem
     sentences.push(
       `The folded leaves hold this book open to about ${Math.round(toDegrees(data.fit.restingOpening))}° or more.`,
     );
-  if (!own && data.insert) sentences.push("The window is cut for the kit's own opening and does not fit here.");
+  if (!own && data.insert)
+    sentences.push(
+      `The window is cut for the kit's own opening and ${fitsWindow(data, opening) ? "does not fit here" : "is left out here"}.`,
+    );
   return sentences.join(" ");
 }
 
 /** Whether a slider that moves in whole degrees stands at the kit's opening. */
 export function isOwn(data: RoundData, opening: number): boolean {
   return Math.abs(toDegrees(opening - data.fit.opening)) < 0.5;
+}
+
+/** Whether there is room for the window between the boards: not where the book is less open than the kit wants. */
+export function fitsWindow(data: RoundData, opening: number): boolean {
+  return isOwn(data, opening) || opening > data.fit.opening;
 }
 
 /** Width over true width in words: 1.32 is 32 % wider than true. */

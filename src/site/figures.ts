@@ -49,7 +49,7 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
         `and ${counts.leaves - pictureLeaves(pattern).length} border leaves`,
       ),
       figure("Cuts", plain(String(counts.cuts)), `${counts.folds} folds, ${counts.scores} score lines`),
-      figure("Hold width", dualDepth(fit.holdWidth), "first to last picture leaf, straight across"),
+      figure("Hold width", dualDepth(fit.edgeWidth), "folded edges of the first and last picture leaf, at the head"),
       figure("Time", plain(hours), "an estimate from the counts"),
     ],
     book: bookFigures(kit, pattern),
@@ -61,7 +61,7 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
       background: level.background,
     })),
     hours,
-    holdWidth: dualDepth(fit.holdWidth),
+    holdWidth: dualDepth(fit.edgeWidth),
     boardWidth: dualDepth(fit.boardWidth),
     opening: `${toDegrees(fit.opening).toFixed(0)}°`,
     restingOpening: `${toDegrees(fit.restingOpening).toFixed(0)}°`,
@@ -78,18 +78,18 @@ function bookFigures(kit: Kit, pattern: Pattern): Figure[] {
   return [
     figure(
       "Leaves",
-      plain(`at least ${needed}`),
-      `${before} border + ${fit.lastLeaf - fit.firstLeaf + 1} picture + ${after} border; the kit's book has ${book.leaves}`,
+      plain(String(book.leaves)),
+      `${before} border + ${fit.lastLeaf - fit.firstLeaf + 1} picture + ${after} border; of them ${needed} are folded`,
     ),
     figure(
       "Leaf height",
       dual((units) => `at least ${dualDepth(fit.head + fit.height)[units]}`),
-      `head to tail; the kit's book: ${dualDepth(book.leafHeight)[kit.units]}`,
+      `head to tail; this book: ${dualDepth(book.leafHeight)[kit.units]}`,
     ),
     figure(
       "Leaf width",
-      dual((units) => `at least ${dualDepth(reach + kit.fit.gutterClearance)[units]}`),
-      `fore-edge to gutter, so that flaps clear the gutter; the kit's book: ${dualDepth(book.leafWidth)[kit.units]}`,
+      dualDepth(book.leafWidth),
+      `fore-edge to gutter; flaps need ${dualDepth(reach + kit.fit.gutterClearance)[kit.units]} of it`,
     ),
     figure("Thickness", dualDepth(book.blockThickness), "all leaves pressed, without the boards; this kit's book"),
   ];

@@ -12,7 +12,7 @@ import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../plan/effort.ts";
 import { tackList } from "../plan/tack-list.ts";
 import { type Field, fieldsOf } from "../refit/fields.ts";
-import { costOf, type Supply, suppliesOf } from "../supplies/supplies.ts";
+import { costOf, type Supply, suppliesOf, supplyLine } from "../supplies/supplies.ts";
 import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { type Dual, dual, styleFor } from "./dual.ts";
@@ -52,7 +52,7 @@ export interface KitView {
   readonly legend: Figure;
   /** How a row of the table is read: one leaf whole, and how deep a cut goes. */
   readonly reading: readonly Figure[];
-  readonly supplies: readonly Supply[];
+  readonly supplies: readonly (Supply & { readonly line: string })[];
   readonly cautions: readonly Caution[];
   readonly notes: readonly string[];
   readonly tacks: TackView;
@@ -111,7 +111,9 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
   const style = styleFor(kit.units, kit.fit.markStep);
   const shown = atStep(kit, pattern, style.step);
   const rows = once(() => shown.leaves.map((leaf) => rowOf(leaf, shown, style)));
-  const supplies = once(() => suppliesOf(kit, pattern, counts));
+  const supplies = once(() =>
+    suppliesOf(kit, pattern, counts).map((supply) => ({ ...supply, line: supplyLine(supply) })),
+  );
   return lazily<KitView>({
     slug: () => kit.slug,
     kit: () => kit,

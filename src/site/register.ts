@@ -8,6 +8,7 @@ import { publishFiles } from "../publish/publish-files.ts";
 import { type Library, openLibrary } from "./library.ts";
 import { bundlePageScripts } from "./page-scripts.ts";
 import { relativeUrl } from "./relative-url.ts";
+import { bundleScripts } from "./scripts.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
 interface SiteConfig {
@@ -81,6 +82,7 @@ export function registerSite(config: SiteConfig): void {
       if (runMode === "build") return;
       await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
+      await bundleScripts(directories.output);
       await printPackets(directories.output, opened().views);
       await writeInstallable(directories.output);
       retireWorker(directories.output);

@@ -39,7 +39,7 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
   const knife = counts.cuts > 0 ? ["craft knife", "mat"] : [];
   const notching: Step[] = pattern.pocket
     ? [
-        step("Notch the batch for the light", notchText(kit, pattern.pocket), {
+        step("In each batch: notch for the light", notchText(kit, pattern.pocket), {
           time: hoursText(byStage.notch),
           tools: ["craft knife", "mat", "ruler"],
           figure: pocketPlan(pattern, pattern.pocket, kit.units),
@@ -59,7 +59,7 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
     step(
       "Press the score lines",
       same(
-        `Press ${counts.scores} lines with a blunt tool, following the scoring plan. Scoring every line on every leaf takes more strokes but needs no looking up; unused lines do no harm.`,
+        `Press ${counts.scores} lines with a blunt tool, following the scoring plan. Press only as hard as creases the paper, never through it: try it on a spare leaf first. Scoring every line on every leaf takes more strokes but needs no looking up.`,
       ),
       { time: hoursText(byStage.score), tools: ["bone folder", "gauge"] },
     ),
@@ -71,7 +71,7 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
       cautions: counts.cuts > 0 ? ["blade", "bench"] : ["bench"],
     }),
     ...notching,
-    step("Tack loose flaps", tackText(pattern), {
+    step("In each batch: tack loose flaps", tackText(pattern), {
       time: counts.tacks > 0 ? hoursText(byStage.tack) : "",
       tools: counts.tacks > 0 ? ["glue dots"] : [],
       figure: tucking(kit, pattern),
@@ -95,7 +95,7 @@ function notchText(kit: Kit, pocket: Pocket): Dual {
   const length = (mm: number): Dual => dualLength(mm, kit.fit.markStep);
   return dual(
     (units) =>
-      `${pocket.notches.length} leaves are notched so that the light stands inside, from leaf ${pocket.notches[0]?.leaf ?? 0} to leaf ${pocket.notches.at(-1)?.leaf ?? 0}. Mark each notch with the leaf's other marks; once the batch is folded and tucked, cut along the marks through body and flap, ${length(pocket.floor)[units]} from the head being the pocket's floor.`,
+      `${pocket.notches.length} leaves are notched so that the light stands inside, from leaf ${pocket.notches[0]?.leaf ?? 0} to leaf ${pocket.notches.at(-1)?.leaf ?? 0}. Mark each notch with the leaf's other marks; once the batch is folded and tucked, cut them one leaf at a time, a card under the leaf, in several light strokes through body and flap, ${length(pocket.floor)[units]} from the head being the pocket's floor.`,
   );
 }
 
@@ -149,7 +149,7 @@ function foldText(kit: Kit, pattern: Pattern): Dual {
   const deepest = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
   return dual(
     (units) =>
-      `Work at most ${kit.fit.batch} leaves at a time. ${first[units]}Mark from the head edge, cut square in from the ${cutEdge(pattern)} (never deeper than ${dualDepth(deepest)[units]}), fold each span ${pattern.fit.foldStyle === "stepped" ? "behind the front level once more " : ""}at its level's line and tuck it behind. Tick the row, and at each checkpoint compare the page number and the first mark before you turn on.`,
+      `Work at most ${kit.fit.batch} leaves at a time. ${first[units]}Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole, and cut square in from the ${cutEdge(pattern)} (never deeper than ${dualDepth(deepest)[units]}), fold each span ${pattern.fit.foldStyle === "stepped" ? "behind the front level once more " : ""}at its level's line and tuck it behind. Tick the row, and at each checkpoint compare the page number and the first mark before you turn on.`,
   );
 }
 
@@ -164,6 +164,6 @@ function tackText(pattern: Pattern): Dual {
 function holdText(pattern: Pattern): Dual {
   return dual(
     (units) =>
-      `Stand the book up, head up, and open it until the folded edges of the first and last picture leaf are ${dualDepth(pattern.fit.holdWidth)[units]} apart, measured straight across; the boards' edges are then about ${dualDepth(pattern.fit.boardWidth)[units]} apart. At this width the picture has its true shape. ${pattern.insert ? "Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry." : "Prop it there overnight."}`,
+      `Stand the book up, head up, and open it until the folded edges of the first and last picture leaf are ${dualDepth(pattern.fit.edgeWidth)[units]} apart at the head edge, measured straight across; the boards' edges are then about ${dualDepth(pattern.fit.boardWidth)[units]} apart. At this width the picture has its true shape. ${pattern.insert ? "Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry." : "Prop it there overnight."}`,
   );
 }

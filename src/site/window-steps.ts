@@ -28,7 +28,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
     step(
       "Glue the base frame and let it dry",
       same(
-        "With the holder on, run double-sided tape or clear-drying glue round the back of the base frame and press it onto the front tips, closure tab under its marked edge, opening over the well. Leave the holder on until the glue is dry, as long as its maker says; overnight is safe. Make the door meanwhile.",
+        "With the holder on, run double-sided tape or clear-drying glue round the back of the base frame and press it onto the front tips, closure tab under its marked edge, its rim an even ${dualDepth(insert.wish.lip)[units]} beyond the folded shape all round. Leave the holder on until the glue is dry, as long as its maker says; overnight is safe. Make the door meanwhile.",
       ),
       {
         parts: ["base frame", "closure tab", "holder"],
@@ -40,7 +40,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
     step(
       "Glaze the door",
       same(
-        `Glue the glazing to the back of the door, clear of the score line at the ${insert.wish.hinge}. Fold the flap back along the score and open it again. Weigh the door down flat while it dries.`,
+        `Fold the flap back along the score and open it again. Then fix the glazing to the back of the door with narrow double-sided tape or a glue that its maker names for acetate, clear of the score line at the ${insert.wish.hinge}. Weigh the door down flat while it dries.`,
       ),
       { parts: ["door", "glazing"], tools: ["clear-drying glue"], cautions: ["glue"] },
     ),
@@ -106,7 +106,7 @@ function decorateText(kit: Kit, pattern: Pattern, names: readonly string[]): Dua
 function lightStep(kit: Kit, pattern: Pattern): Step {
   const text = dual(
     (units) =>
-      `Switch the LED light on and stand it in the pocket on its floor, ${dualDepth(kit.light!.setback)[units]} behind the front. It must stand free: no paper touches its sides. Where its foot does not stand steady on the notches, glue in a small floor of card first.`,
+      `When all glue is dry, take the holder off. Switch the LED light on and stand it in the pocket on its floor, ${dualDepth(kit.light!.setback)[units]} behind the front. It must stand free: no paper touches its sides. Where its foot does not stand steady on the notches, glue in a small floor of card first.`,
   );
   return step("Set the light", text, {
     parts: ["battery LED light"],

@@ -34,6 +34,16 @@ export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[]
   );
 }
 
+/** Units that only count what the item's name says already. */
+const COUNTED = ["book", "blades", "dots", "light", "button", "set", "piece", "pieces"];
+
+/** A supply as people write it: `4 craft-knife blades`, `2 sheets of card`, `1.1 m of double-sided tape`. */
+export function supplyLine(supply: Supply): string {
+  return COUNTED.includes(supply.unit)
+    ? `${supply.quantity} ${supply.item}`
+    : `${supply.quantity} ${supply.unit} of ${supply.item}`;
+}
+
 /** Sum of all stated prices, or undefined where none is. */
 export function costOf(supplies: readonly Supply[]): number | undefined {
   const priced = supplies.filter((supply) => supply.price !== undefined);
@@ -59,7 +69,7 @@ function materials(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
           material(
             kit,
             "blades",
-            "blades for the craft knife",
+            blades === 1 ? "craft-knife blade" : "craft-knife blades",
             blades,
             "blades",
             `${counts.cuts + counts.notches} cuts in the book, a fresh blade every ${CUTS_A_BLADE}`,
@@ -94,7 +104,7 @@ function sheetSupplies(kit: Kit, pattern: Pattern): Supply[] {
       "card",
       "card",
       card.count + GAUGE_SHEETS,
-      "sheets",
+      card.count + GAUGE_SHEETS === 1 ? "sheet" : "sheets",
       card.count > 0 ? `${card.size}: ${gauge}, ${card.count} for the window and motifs` : `${card.size}: ${gauge}`,
     ),
     ...(acetate.count > 0

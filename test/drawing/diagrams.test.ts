@@ -188,11 +188,11 @@ describe("numbers of Harbour Moon, stepped, in mm", () => {
     expect(texts).toContain(`${up(notch!.depth)} deep from the unfolded fore-edge`);
   });
 
-  it("dimensions the hold width and the boards as the fan of leaves gives them", () => {
+  it("dimensions the hold width at the head, where both leaves are folded at the wall (26 mm), and the boards", () => {
     const [, hold] = /hold width ([\d.]+) mm/.exec(drawn("harbour-moon", "holdWidth").join())!;
     const [, boards] = /boards ([\d.]+) mm/.exec(drawn("harbour-moon", "holdWidth").join())!;
     const angle = pattern.fit.opening * ((13 - 0.5) / 204 - 0.5);
-    const x = 24 * ((13 - 0.5) / 204 - 0.5) + (140 - 18) * Math.sin(angle);
+    const x = 24 * ((13 - 0.5) / 204 - 0.5) + (140 - 26) * Math.sin(angle);
     expect(Number(hold)).toBeCloseTo(2 * Math.abs(x), 0);
     expect(Number(boards)).toBeCloseTo(24 + 5 + 2 * 143 * Math.sin(pattern.fit.opening / 2), 0);
     expect(drawn("harbour-moon", "holderInPlace")).toContain(`hold width ${hold} mm`);

@@ -114,12 +114,14 @@ describe.each(WINDOWS)("window of %s", (_, make) => {
     expect(base.marks[0]!.label).toContain("tab");
   });
 
-  it("has a holder whose slots stand at the hold width", () => {
-    const { firstLeaf, lastLeaf, holdWidth } = pattern.fit;
-    const depth = pattern.levels[0]!.depth;
-    const ends = [firstLeaf, lastLeaf].map((leaf) => tip(fanOf(pattern), leaf, depth));
+  it("has a holder whose slots stand where the outer picture leaves are folded at the head", () => {
+    const { firstLeaf, lastLeaf, edgeWidth } = pattern.fit;
+    const ends = [firstLeaf, lastLeaf].map((number) => {
+      const leaf = pattern.leaves.find((one) => one.leaf === number)!;
+      return tip(fanOf(pattern), number, pattern.levels[leaf.spans[0]!.level - 1]!.depth);
+    });
     const hold = Math.hypot(ends[0]!.x - ends[1]!.x, ends[0]!.z - ends[1]!.z);
-    expect(Math.abs(holdWidth - hold)).toBeLessThan(0.002);
+    expect(Math.abs(edgeWidth - hold)).toBeLessThan(0.002);
     const holder = partOf(pattern, "holder");
     const { bottom } = extentOf(holder.outlines);
     const gaps = gapsAt(holder.outlines, bottom - 1);

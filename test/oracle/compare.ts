@@ -7,6 +7,7 @@ export interface Published {
   fit: { firstLeaf: number; lastLeaf: number; opening: number; height: number; width: number; holdWidth: number };
   leaves: PublishedLeaf[];
   absorbed: { leaf: number; from: number; to: number; level: number; into: number }[];
+  light?: { notches: { leaf: number; from: number; to: number; depth: number }[] };
 }
 
 export interface PublishedLeaf {

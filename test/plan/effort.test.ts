@@ -87,12 +87,12 @@ describe("benchCutDepth(pattern, depth) and cutEdge(pattern)", () => {
 });
 
 describe("difficultyOf(pattern, effort)", () => {
-  it("calls two levels, few cuts and an evening a first piece, and many hours long patience", () => {
+  it("calls two levels, few cuts and an evening easy, and many hours long", () => {
     const { pattern } = KITS.find(([name]) => name === "little-gull")![1];
     expect(pattern.levels).toHaveLength(2);
     const byStage = effortOf(countsOf(pattern), KITS[0]![1].kit.rates).byStage;
-    expect(difficultyOf(pattern, { minutes: 240, byStage })).toBe("first piece");
-    expect(difficultyOf(pattern, { minutes: 400, byStage })).toBe("steady hand");
-    expect(difficultyOf(pattern, { minutes: 800, byStage })).toBe("long patience");
+    expect(difficultyOf(pattern, { minutes: 240, byStage })).toBe("easy");
+    expect(difficultyOf(pattern, { minutes: 400, byStage })).toBe("medium");
+    expect(difficultyOf(pattern, { minutes: 800, byStage })).toBe("long");
   });
 });

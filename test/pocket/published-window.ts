@@ -18,6 +18,7 @@ export interface PublishedWindow {
     readonly height: number;
     readonly width: number;
     readonly holdWidth: number;
+    readonly edgeWidth: number;
     readonly markStep: number;
     readonly leastTab: number;
   };

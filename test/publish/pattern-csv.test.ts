@@ -4,7 +4,16 @@ import { published } from "../pattern/published.ts";
 import { KITS } from "../plan/made.ts";
 import { parseCsv } from "./rfc4180.ts";
 
-const HEADER = ["leaf", "pattern page", "book page", "leaf name", "spans", "cuts", "tacks"];
+const HEADER = [
+  "leaf",
+  "pattern page",
+  "book page",
+  "leaf name",
+  "spans (mm)",
+  "cuts (mm)",
+  "tacks (mm)",
+  "notch (mm)",
+];
 
 /** A list such as `0-46.5:2 46.5-66.5:1` as objects with these keys. */
 function list<K extends string>(text: string, pattern: RegExp, ...keys: K[]): Record<K, number>[] {
@@ -21,15 +30,16 @@ describe("patternCsv(pattern)", () => {
     const [header, ...rows] = parseCsv(patternCsv(folder.pattern));
     expect(header!.slice(0, HEADER.length)).toEqual(HEADER);
     const number = (text: string) => (text === "" ? null : Number(text));
-    const read = rows.map(([leaf, patternPage, bookPage, , spans, cuts, tacks]) => ({
+    const read = rows.map(([leaf, patternPage, bookPage, , spans, cuts, tacks, notch]) => ({
       leaf: number(leaf!),
       patternPage: number(patternPage!),
       bookPage: number(bookPage!),
       spans: list(spans!, /^([\d.]+)-([\d.]+):(\d)$/, "from", "to", "level"),
       cuts: list(cuts!, /^([\d.]+):([\d.]+)$/, "at", "depth"),
       tacks: list(tacks!, /^([\d.]+)-([\d.]+)$/, "from", "to"),
+      notch: list(notch!, /^([\d.]+)-([\d.]+):([\d.]+)$/, "from", "to", "depth"),
     }));
-    const { leaves } = published(folder);
+    const { leaves, light } = published(folder);
     expect(read).toEqual(
       leaves.map(({ leaf, patternPage, bookPage, spans, cuts, tacks }) => ({
         leaf,
@@ -38,6 +48,9 @@ describe("patternCsv(pattern)", () => {
         spans,
         cuts,
         tacks,
+        notch: (light?.notches ?? [])
+          .filter((one) => one.leaf === leaf)
+          .map(({ from, to, depth }) => ({ from, to, depth })),
       })),
     );
     expect(rows.every((row) => row.length === header!.length)).toBe(true);

@@ -47,6 +47,7 @@ const SCHEMA = object(
       width: number,
       stretch: number,
       holdWidth: number,
+      edgeWidth: number,
       boardWidth: number,
       restingOpening: number,
       foldStyle: { enum: ["single", "stepped"] },

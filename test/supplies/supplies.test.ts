@@ -75,7 +75,7 @@ describe("blades", () => {
   it("are one for every 250 cuts begun, and one for the window", () => {
     const pattern = withSupplies({});
     const cuts = pattern.leaves.reduce((sum, leaf) => sum + leaf.cuts.length, 0) + pattern.light.notches.length;
-    expect(item(pattern, "blades for the craft knife").quantity).toBe(Math.ceil(cuts / 250) + 1);
+    expect(item(pattern, "craft-knife blades").quantity).toBe(Math.ceil(cuts / 250) + 1);
   });
 });
 
@@ -149,7 +149,7 @@ describe("prices", () => {
       button: prices.button,
       "battery LED light": prices.light,
       "cells for the light": prices.cells,
-      "blades for the craft knife": prices.blades,
+      "craft-knife blades": prices.blades,
       "glue dots": prices.glueDots,
     };
     let sum = 0;

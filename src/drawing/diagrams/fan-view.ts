@@ -10,7 +10,7 @@ const DRAWN = 44;
 /** The opened book from above, viewer at the foot of the drawing. Places in the drawing are (x, z) of the fan, scaled. */
 export interface FanView {
   readonly svg: string;
-  /** Front tips of the first and last picture leaf. */
+  /** Folded edges of the first and last picture leaf at the head. */
   readonly first: At;
   readonly last: At;
   /** Fore-edges of the boards of the first and the last leaf. */
@@ -24,13 +24,13 @@ export function fanView(pattern: Pattern, middle: At, scale: number): FanView {
   const { book, fit } = pattern;
   const fan = fanOf(pattern);
   const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
-  const front = pattern.levels[0]!.depth;
-  const background = pattern.levels[pattern.background - 1]!.depth;
-  const tipOf = (leaf: number): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
+  const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
+  /** As seen from above: the depth at the head edge. */
   const depthOfLeaf = (leaf: number): number => {
-    if (leaf >= fit.firstLeaf && leaf <= fit.lastLeaf) return front;
-    return pattern.leaves.some((one) => one.leaf === leaf) ? background : 0;
+    const span = folded.get(leaf)?.spans[0];
+    return span ? pattern.levels[span.level - 1]!.depth : 0;
   };
+  const tipOf = (leaf: number): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
   const every = Math.max(1, Math.round(book.leaves / DRAWN));
   const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => 1 + i * every);
   const lines = drawn.map((leaf) => `M${pair(place(leafRoot(fan, leaf - 1)))}L${pair(tipOf(leaf))}`).join("");

@@ -11,11 +11,11 @@ import { type Pen, penFor } from "./pen.ts";
 export function holdWidth(kit: Kit, pattern: Pattern): Figure {
   const { fit, book } = pattern;
   const size = (mm: number): string => formatSize(mm, kit.units);
-  const label = `The opened book from above. Hold width, straight across between the folded edges of the first picture leaf, leaf ${fit.firstLeaf}, and the last, leaf ${fit.lastLeaf}: ${size(fit.holdWidth)}. The boards' edges are then ${size(fit.boardWidth)} apart.`;
+  const label = `The opened book from above. Hold width, straight across between the folded edges of the first picture leaf, leaf ${fit.firstLeaf}, and the last, leaf ${fit.lastLeaf}: ${size(fit.edgeWidth)}. The boards' edges are then ${size(fit.boardWidth)} apart.`;
   const scale = Math.min(68 / fit.boardWidth, 44 / book.leafWidth);
   const view = fanView(pattern, [40, 7], scale);
   const pen = penFor("ltr");
-  const hold = straightAcross(pen, view, `hold width ${size(fit.holdWidth)}`, [
+  const hold = straightAcross(pen, view, `hold width ${size(fit.edgeWidth)}`, [
     `leaf ${fit.firstLeaf}`,
     `leaf ${fit.lastLeaf}`,
   ]);

@@ -16,7 +16,7 @@ export function holderInPlace(kit: Kit, pattern: Pattern): Figure | undefined {
   if (!holder) return undefined;
   const { fit, book } = pattern;
   const size = (mm: number): string => formatSize(mm, kit.units);
-  const label = `The holder in place, seen from the front: the strip of card sits on the head edge, one slot over the first picture leaf, leaf ${fit.firstLeaf}, the other over the last, leaf ${fit.lastLeaf}, ${size(fit.holdWidth)} apart. It stays there until all glue is dry.`;
+  const label = `The holder in place, seen from the front: the strip of card sits on the head edge, one slot over the first picture leaf, leaf ${fit.firstLeaf}, the other over the last, leaf ${fit.lastLeaf}, ${size(fit.edgeWidth)} apart. It stays there until all glue is dry.`;
   const ring = holder.outlines[0]!;
   const slots = holder.marks.map((mark) => mark.line);
   const middle = (slots[0]![0]![0] + slots[1]![0]![0]) / 2;
@@ -24,13 +24,13 @@ export function holderInPlace(kit: Kit, pattern: Pattern): Figure | undefined {
   const scale = 70 / Math.max(fit.boardWidth, ...ring.map(([x]) => 2 * Math.abs(x - middle)));
   const place = ([x, y]: readonly [number, number]): At => [40 + (x - middle) * scale, HEAD + (y - slotTop) * scale];
   const pen = penFor("ltr");
-  const half = (fit.holdWidth / 2) * scale;
+  const half = (fit.edgeWidth / 2) * scale;
   const [left, right] = book.direction === "ltr" ? [fit.firstLeaf, fit.lastLeaf] : [fit.lastLeaf, fit.firstLeaf];
   return diagram(FOOT + 3, label, [
     bookFront(pattern, scale),
     pen.shape(ring.map(place), CARD, CUT),
     ...[-half, half].map((x) => pen.segment(40 + x, HEAD, 40 + x, FOOT - 1, EDGE_ON)),
-    pen.across(40 - half, 40 + half, 12.5, `hold width ${size(fit.holdWidth)}`, { from: place([0, 0])[1] - 0.6 }),
+    pen.across(40 - half, 40 + half, 12.5, `hold width ${size(fit.edgeWidth)}`, { from: place([0, 0])[1] - 0.6 }),
     pen.words([40, place([0, 0])[1] + 4], "holder", { anchor: "middle", bold: true }),
     pen.words([1, 5], `slot over leaf ${left}`),
     pen.leader([

@@ -1,0 +1,39 @@
+import { caliper } from "../book/book.ts";
+import { flapBulkFromBatch } from "../fan/resting.ts";
+import type { Kit } from "../kit/kit.ts";
+import { toAddress } from "../refit/address.ts";
+import { type Refit, refitKit } from "../refit/refit.ts";
+import { tidy, type UnitSystem } from "../units/length.ts";
+import { lostOf, type Progress } from "./progress.ts";
+
+/**
+ * The fit that progress belongs to: the refit's canonical address without what changes while she works (lost leaves, the
+ * measured bulk of the flaps) and without the units, which only write the same book otherwise. Empty for the kit's own book.
+ */
+export function fitOf(refit: Refit): string {
+  const { lostLeaves, flapBulk, units, ...fit } = refit;
+  return toAddress(fit).toString();
+}
+
+/** Where a browser keeps the progress of one kit and fit. The number is the version of what is kept there. */
+export function progressKey(slug: string, fit: string): string {
+  return `leaflight-bench/1/${slug}/${fit}`;
+}
+
+/** The refit as it stands now: with the leaves that were lost and, once a batch is measured, the bulk of its flaps. */
+export function refitNow(kit: Kit, refit: Refit, progress: Progress): Refit {
+  const { lostLeaves, ...rest } = refit;
+  const lost = lostOf(progress);
+  const { measured } = progress;
+  const oneLeaf = caliper(refitKit(kit, rest).book);
+  return {
+    ...rest,
+    ...(measured ? { flapBulk: tidy(flapBulkFromBatch(measured.thickness, measured.leaves, oneLeaf), 3) } : {}),
+    ...(lost.length > 0 || kit.fit.lostLeaves.length > 0 ? { lostLeaves: lost } : {}),
+  };
+}
+
+/** The kit as it is worked at the bench: the window is left out, lengths are in the maker's units. */
+export function benchKit(kit: Kit, refit: Refit, units: UnitSystem): Kit {
+  return { ...refitKit(kit, { ...refit, units }), insert: undefined };
+}

@@ -1,0 +1,130 @@
+/** A leaf that is folded, and how long it took. */
+export interface Tick {
+  readonly leaf: number;
+  /** Working time since the tick before, ms; 0 where it was not timed. */
+  readonly took: number;
+}
+
+/** A leaf that was skipped, torn or miscut. */
+export interface LostLeaf {
+  readonly leaf: number;
+  /** Ticks that were taken off with it: its own, and those of leaves whose marks it changed. */
+  readonly cleared: readonly Tick[];
+}
+
+/** The first folded leaves pressed together at the flaps, mm. */
+export interface Measured {
+  readonly leaves: number;
+  readonly thickness: number;
+}
+
+/** Working time; see pace.ts. */
+export interface Clock {
+  /** Time at work so far, ms. */
+  readonly worked: number;
+  /** When something was last done, ms of the epoch; 0 before anything was. */
+  readonly seen: number;
+  /** `worked` at the last tick. */
+  readonly ticked: number;
+}
+
+/** How far a maker is with one kit on one book. Leaves count from 1 in the book. Every change makes a new one. */
+export interface Progress {
+  readonly kit: string;
+  readonly fit: string;
+  /** Revision of the pattern (without lost leaves) that the work began with. */
+  readonly revision: string;
+  /** The leaf on the bench. */
+  readonly at: number;
+  /** In book order. */
+  readonly ticks: readonly Tick[];
+  /** Prompts that were answered: `batch 3`, `check 49`, `measure`. */
+  readonly passed: readonly string[];
+  /** In the order in which they were lost. */
+  readonly lost: readonly LostLeaf[];
+  readonly measured: Measured | undefined;
+  readonly clock: Clock;
+}
+
+/** The state before the first leaf. `lost` are leaves that the fit already leaves out. */
+export function beginProgress(
+  start: Pick<Progress, "kit" | "fit" | "revision" | "at"> & { readonly lost?: readonly number[] },
+): Progress {
+  const { lost = [], ...rest } = start;
+  return {
+    ...rest,
+    ticks: [],
+    passed: [],
+    lost: lost.map((leaf) => ({ leaf, cleared: [] })),
+    measured: undefined,
+    clock: { worked: 0, seen: 0, ticked: 0 },
+  };
+}
+
+export function showLeaf(progress: Progress, at: number): Progress {
+  return { ...progress, at };
+}
+
+export function isTicked(progress: Progress, leaf: number): boolean {
+  return progress.ticks.some((tick) => tick.leaf === leaf);
+}
+
+/** Ticks a leaf; it took the working time since the last tick. */
+export function tickLeaf(progress: Progress, leaf: number): Progress {
+  if (isTicked(progress, leaf)) return progress;
+  const { worked, ticked } = progress.clock;
+  return {
+    ...progress,
+    ticks: inOrder([...progress.ticks, { leaf, took: Math.max(0, worked - ticked) }]),
+    clock: { ...progress.clock, ticked: worked },
+  };
+}
+
+/** Ticks leaves that were folded away from this page, untimed. */
+export function tickUntimed(progress: Progress, leaves: readonly number[]): Progress {
+  const fresh = leaves.filter((leaf) => !isTicked(progress, leaf)).map((leaf) => ({ leaf, took: 0 }));
+  return { ...progress, ticks: inOrder([...progress.ticks, ...fresh]) };
+}
+
+export function untickLeaf(progress: Progress, leaf: number): Progress {
+  return { ...progress, ticks: progress.ticks.filter((tick) => tick.leaf !== leaf) };
+}
+
+/** Answers a prompt. */
+export function passGate(progress: Progress, gate: string): Progress {
+  return progress.passed.includes(gate) ? progress : { ...progress, passed: [...progress.passed, gate] };
+}
+
+export function measureBatch(progress: Progress, measured: Measured): Progress {
+  return passGate({ ...progress, measured }, "measure");
+}
+
+/** Leaves a leaf out. `changed` are the leaves whose marks change with it: their ticks are taken off, all others stay. */
+export function loseLeaf(progress: Progress, leaf: number, changed: readonly number[]): Progress {
+  const gone = new Set([...changed, leaf]);
+  const cleared = progress.ticks.filter((tick) => gone.has(tick.leaf));
+  const ticks = progress.ticks.filter((tick) => !gone.has(tick.leaf));
+  return { ...progress, ticks, lost: [...progress.lost, { leaf, cleared }] };
+}
+
+/**
+ * Takes a lost leaf back in. Ticks of the leaves that change are taken off; those that went with the leaf come back
+ * where it was the last one lost, for only then their marks are again those they were folded with.
+ */
+export function bringBack(progress: Progress, leaf: number, changed: readonly number[]): Progress {
+  const index = progress.lost.findIndex((one) => one.leaf === leaf);
+  if (index < 0) return progress;
+  const last = index === progress.lost.length - 1;
+  const kept = progress.ticks.filter((tick) => !changed.includes(tick.leaf));
+  const back = last ? progress.lost[index]!.cleared.filter((tick) => !kept.some((one) => one.leaf === tick.leaf)) : [];
+  return { ...progress, ticks: inOrder([...kept, ...back]), lost: progress.lost.filter((_, i) => i !== index) };
+}
+
+/** Lost leaves in book order, as the refit lists them. */
+export function lostOf(progress: Progress): number[] {
+  return progress.lost.map((one) => one.leaf).sort((a, b) => a - b);
+}
+
+function inOrder(ticks: readonly Tick[]): Tick[] {
+  return [...ticks].sort((a, b) => a.leaf - b.leaf);
+}

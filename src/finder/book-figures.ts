@@ -1,0 +1,39 @@
+import type { Refit } from "../refit/refit.ts";
+
+/** The figures of a book that hold for every kit. */
+const OF_A_BOOK: readonly (keyof Refit)[] = [
+  "leafHeight",
+  "leafWidth",
+  "blockThickness",
+  "leaves",
+  "pageOneLeaf",
+  "lastPage",
+  "plates",
+  "direction",
+];
+
+/** What hangs on the count of leaves. */
+const OF_THE_COUNT: readonly (keyof Refit)[] = ["pageOneLeaf", "lastPage", "plates"];
+
+/** The figures that the finder asks for, in order. */
+export const ASKED = ["leafHeight", "leafWidth", "blockThickness", "leaves"] as const satisfies (keyof Refit)[];
+
+export type Asked = (typeof ASKED)[number];
+
+/** The book of a refit, without what is a kit's own: borders, depths, folds, light. */
+export function bookFigures(refit: Refit): Refit {
+  return pick(refit, (key) => OF_A_BOOK.includes(key));
+}
+
+/** A book with the figures that are now written for it. With another count of leaves it is another book: its page numbers go. */
+export function restateBook(book: Refit, written: Pick<Refit, Asked>): Refit {
+  const sameCount = book.leaves === written.leaves;
+  const rest = pick(book, (key) => !ASKED.includes(key as Asked) && (sameCount || !OF_THE_COUNT.includes(key)));
+  return { ...written, ...rest };
+}
+
+function pick(refit: Refit, wanted: (key: keyof Refit) => boolean): Refit {
+  return Object.fromEntries(
+    Object.entries(refit).filter(([key, value]) => value !== undefined && wanted(key as keyof Refit)),
+  );
+}

@@ -1,0 +1,69 @@
+import { fromAddress, toAddress } from "../refit/address.ts";
+import type { Refit } from "../refit/refit.ts";
+import { bookFigures } from "./book-figures.ts";
+
+export const LIGHTS = ["with", "without"] as const;
+export const FITS = ["change", "own"] as const;
+export const SORTS = ["title", "hours", "fit"] as const;
+
+/** What a reader looks for among the kits; undefined asks for nothing. */
+export interface Query {
+  /** Her book; empty where none is stated. */
+  readonly book: Refit;
+  /** At most so many hours of work. */
+  readonly hours: number | undefined;
+  /** Exactly so many levels. */
+  readonly levels: number | undefined;
+  readonly light: (typeof LIGHTS)[number] | undefined;
+  /** Kits that fit as they are, or also those that fit with a change. */
+  readonly fit: (typeof FITS)[number] | undefined;
+  /** Undefined: by fit where a book is stated, otherwise by title. */
+  readonly sort: (typeof SORTS)[number] | undefined;
+}
+
+export const NO_QUERY: Query = {
+  book: {},
+  hours: undefined,
+  levels: undefined,
+  light: undefined,
+  fit: undefined,
+  sort: undefined,
+};
+
+/** Writes a query as address parameters, the book under the names that kit pages read: `height=210&hours=6`. */
+export function toQueryAddress(query: Query): URLSearchParams {
+  const address = toAddress(bookFigures(query.book));
+  for (const key of ["hours", "levels", "light", "fit", "sort"] as const) {
+    const value = query[key];
+    if (value !== undefined) address.set(key, String(value));
+  }
+  return address;
+}
+
+/** Reads a query; what is not sensible is left out, so that an old or damaged link still opens the catalogue. */
+export function fromQueryAddress(address: URLSearchParams): Query {
+  return {
+    book: bookFigures(fromAddress(address)),
+    hours: readHours(address.get("hours") ?? ""),
+    levels: readLevels(address.get("levels") ?? ""),
+    light: choice(LIGHTS, address.get("light")),
+    fit: choice(FITS, address.get("fit")),
+    sort: choice(SORTS, address.get("sort")),
+  };
+}
+
+/** Hours as written, with a point or a comma; undefined where it is no number of hours above 0, at most 999. */
+export function readHours(text: string): number | undefined {
+  const plain = text.trim().replace(",", ".");
+  if (!/^(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
+  const hours = Number(plain);
+  return hours > 0 && hours <= 999 ? hours : undefined;
+}
+
+function readLevels(text: string): number | undefined {
+  return /^[2-9]$/.test(text) ? Number(text) : undefined;
+}
+
+function choice<T extends string>(allowed: readonly T[], text: string | null): T | undefined {
+  return allowed.find((one) => one === text);
+}

@@ -1,0 +1,82 @@
+/** Files by their path below the folder that the list is about, each with the name of its contents. */
+export type FileNames = Readonly<Record<string, string>>;
+
+/** What a device keeps of a site: the same files give the same list. */
+export interface SiteList {
+  /** Named by everything below. */
+  readonly version: string;
+  /** Kept at the first visit: catalogue, styles, scripts, fonts, icons. Paths below the site. */
+  readonly shell: FileNames;
+  /** Kept once the catalogue has loaded them: its pictures, and the kits' data; or the reader has asked for. */
+  readonly seen: FileNames;
+  /** Each kit's list by its slug: the name of its contents. */
+  readonly kits: FileNames;
+}
+
+/** What a device keeps of one kit; paths below the kit's folder. */
+export interface KitList {
+  /** Kept when the kit's page is visited. */
+  readonly files: FileNames;
+  /** Kept when the reader asks for it: what is printed already. */
+  readonly packet: FileNames;
+}
+
+/** A file of the built site: path below it with `/`, and the name of its contents. */
+export interface SiteFile {
+  readonly path: string;
+  readonly name: string;
+}
+
+/** Where a kit's list stands below its folder, and the worker below the site. */
+export const KIT_LIST = "offline.json";
+export const WORKER = "sw.js";
+
+const KIT_PATH = /^kits\/([^/]+)\/(.+)$/;
+/** In the catalogue, where also kits show that were not visited. */
+const SEEN = /^(front|front-lit)\.svg$|^kit-data\.js$/;
+/** The turning view's large script: kept once the reader has asked for the view. */
+const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
+/** For link previews, for editors, and photos in the format that no browser with a worker asks for. */
+const NOT_KEPT = /^schema\/|^kits\/[^/]+\/(social\.png$|photos\/.*\.jpg$)/;
+
+/** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named. */
+export function listSite(
+  files: readonly SiteFile[],
+  nameOf: (text: string) => string,
+): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
+  const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
+  const shell = kept.filter(({ path }) => !KIT_PATH.test(path) && !ON_DEMAND.test(path));
+  const inKits = kept.flatMap(({ path, name }) => {
+    const match = KIT_PATH.exec(path);
+    return match ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
+  });
+  const slugs = [...new Set(inKits.map((file) => file.slug))].sort();
+  const kits = Object.fromEntries(
+    slugs.map((slug) => {
+      const own = inKits.filter((file) => file.slug === slug).map(({ inside, name }) => ({ path: inside, name }));
+      return [slug, writeList(kitList(own))];
+    }),
+  );
+  const seen = inKits.filter((file) => SEEN.test(file.inside));
+  const names = {
+    shell: namesOf(shell),
+    seen: namesOf([...seen, ...kept.filter(({ path }) => ON_DEMAND.test(path))]),
+    kits: Object.fromEntries(slugs.map((slug) => [slug, nameOf(kits[slug]!)])),
+  };
+  return { site: { version: nameOf(JSON.stringify(names)), ...names }, kits };
+}
+
+function kitList(files: readonly SiteFile[]): KitList {
+  const isPrinted = (file: SiteFile): boolean => file.path.endsWith(".pdf");
+  return { files: namesOf(files.filter((file) => !isPrinted(file))), packet: namesOf(files.filter(isPrinted)) };
+}
+
+function writeList(list: KitList): string {
+  return `${JSON.stringify(list, null, 1)}\n`;
+}
+
+/** Sorted by path, whatever order the files came in. */
+function namesOf(files: readonly SiteFile[]): FileNames {
+  const sorted = [...files].sort((a, b) => (a.path < b.path ? -1 : 1));
+  return Object.fromEntries(sorted.map(({ path, name }) => [path, name]));
+}

@@ -1,0 +1,39 @@
+/** The element of a page's skeleton with `data-<name>`. @throws Error where the layout has none */
+export function part<T extends HTMLElement = HTMLElement>(root: ParentNode, name: string): T {
+  const found = root.querySelector<T>(`[data-${name}]`);
+  if (!found) throw new Error(`the page has no part "${name}"`);
+  return found;
+}
+
+/** A new element with a class and content. */
+export function make<K extends keyof HTMLElementTagNameMap>(
+  name: K,
+  className: string,
+  ...content: (Node | string)[]
+): HTMLElementTagNameMap[K] {
+  const element = document.createElement(name);
+  if (className) element.className = className;
+  element.append(...content);
+  return element;
+}
+
+/** A button that does something. */
+export function button(words: string, className: string, press: () => void): HTMLButtonElement {
+  const made = make("button", className, words);
+  made.type = "button";
+  made.addEventListener("click", press);
+  return made;
+}
+
+/** Opens a dialog of the page and binds its closing buttons once. */
+export function openDialog(dialog: HTMLDialogElement): void {
+  if (dialog.dataset.bound === undefined) {
+    dialog.dataset.bound = "";
+    for (const closer of dialog.querySelectorAll("[data-close]"))
+      closer.addEventListener("click", () => dialog.close());
+    dialog.addEventListener("click", (event) => {
+      if (event.target === dialog) dialog.close();
+    });
+  }
+  if (!dialog.open) dialog.showModal();
+}
