@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
+import { KitError } from "../kit/message.ts";
 import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
 import { publishFiles } from "../publish/publish-files.ts";
@@ -73,8 +74,13 @@ export function registerSite(config: SiteConfig): void {
     [`${FONTS}/literata/files/literata-latin-600-normal.woff2`]: "assets/fonts/literata-600.woff2",
   });
   for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
-  config.on("eleventy.before", () => {
-    library = openLibrary(BASE);
+  config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
+    try {
+      library = openLibrary(BASE);
+    } catch (error) {
+      if (runMode === "build" || library === undefined || !(error instanceof KitError)) throw error;
+      console.error(`${error.message}\nThe last good pages stay.`);
+    }
   });
   config.on(
     "eleventy.after",
