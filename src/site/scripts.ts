@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { type RoundData, roundData, roundScript } from "../round/round-data.ts";
@@ -30,7 +30,8 @@ export async function bundleScripts(output: string): Promise<Bundle[]> {
     charset: "utf8",
     logLevel: "warning",
   });
-  for (const kit of readdirSync(join(output, "kits"))) writeRoundData(join(output, "kits", kit));
+  const kits = join(output, "kits");
+  for (const kit of existsSync(kits) ? readdirSync(kits) : []) writeRoundData(join(output, "kits", kit));
   return Object.keys(ENTRIES).map((name) => {
     const made = Object.entries(metafile.outputs).find(([path]) => path.endsWith(`/${name}.js`));
     return { path: `assets/scripts/${name}.js`, bytes: made?.[1].bytes ?? 0 };
