@@ -5,7 +5,7 @@ import type { TableSetting } from "./table-pages.ts";
 const NORMAL = [
   { letters: 8, marks: 6 },
   { letters: 10, marks: 5 },
-  { letters: 12, marks: 4 },
+  { letters: 13, marks: 4 },
 ] as const;
 const LARGE = [{ letters: 9, marks: 3 }] as const;
 
