@@ -152,7 +152,9 @@ class RefitPage {
     if (!own || !mine) return;
     own.hidden = address !== "";
     mine.hidden = address === "";
-    for (const link of mine.querySelectorAll<HTMLAnchorElement>("a")) link.href = `${link.dataset["to"]}?${address}`;
+    for (const link of document.querySelectorAll<HTMLAnchorElement>("a[data-to]")) {
+      link.href = `${link.dataset.to}${address ? `?${address}` : ""}`;
+    }
   }
 
   #explain(

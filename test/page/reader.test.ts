@@ -1,0 +1,121 @@
+import { join } from "node:path";
+import type { Browser, Page } from "puppeteer";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readKit } from "../../src/kit/read-kit.ts";
+import { computePattern } from "../../src/pattern/compute.ts";
+import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
+import { fromAddress } from "../../src/refit/address.ts";
+import { refitKit } from "../../src/refit/refit.ts";
+import { type Host, serve } from "../offline/serve.ts";
+import { makeProject, type Project } from "../site/project.ts";
+
+const SLUG = "little-gull";
+let project: Project;
+let host: Host;
+let browser: Browser;
+
+beforeAll(async () => {
+  project = makeProject({ demoKits: [SLUG] });
+  expect(project.build().code).toBe(0);
+  host = await serve(() => join(project.folder, "dist"));
+  browser = await launchBrowser(await findBrowser());
+});
+afterAll(async () => {
+  await browser?.close();
+  await host?.stop();
+  project?.remove();
+});
+
+async function open(path: string): Promise<Page> {
+  const page = await browser.newPage();
+  await page.goto(`${host.site}${path}`, { waitUntil: "networkidle0" });
+  return page;
+}
+
+/** Leaf, marks and folds of every row of the page's table, in millimetres. */
+function tableOf(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("table.pattern tbody tr")].map((row) => {
+      const marks = [...row.querySelectorAll(".marks > .u-mm .mark")].map((mark) => mark.textContent!.trim()).join(" ");
+      const folds = (row.querySelector(".folds .u-mm") ?? row.querySelector(".folds"))!.textContent!.trim();
+      return `${row.querySelector("th")!.textContent} | ${marks} | ${folds}`;
+    }),
+  );
+}
+
+describe("a kit page with a reader's book in its address", () => {
+  it.each([
+    "leaves=128&thick=14.2&last=250",
+    "height=190&width=118&head=30&picture=110&border=4_10",
+    "read=rtl&step=0.5&folds=single&depths=10_21",
+  ])("shows the pattern that the modules compute for it: %s", async (address) => {
+    const page = await open(`kits/${SLUG}/index.html?${address}`);
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await new Promise((resolve) => setTimeout(resolve, 800));
+    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    const pattern = computePattern(refitKit(kit, fromAddress(new URLSearchParams(address))));
+    const decimals = pattern.fit.markStep === 1 ? 0 : 1;
+    const expected = pattern.leaves.map((leaf) => {
+      const marks = leaf.cuts.map((cut) => `${cut.at.toFixed(decimals)}›${Number(cut.depth.toFixed(1))}`).join(" ");
+      return `${leaf.leaf} | ${marks} | ${leaf.spans.map((span) => span.level).join(" · ")}`;
+    });
+    expect(await tableOf(page)).toEqual(expected);
+    await page.close();
+  });
+
+  it("says why a book does not fit and takes an offer with one press", async () => {
+    const page = await open(`kits/${SLUG}/index.html?height=110`);
+    await page.waitForSelector(".refit-state.wrong button");
+    await page.click(".refit-state.wrong button");
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    expect(new URL(page.url()).searchParams.get("picture")).toBe("110");
+    await page.close();
+  });
+
+  it("marks a text that is no length and says what is allowed", async () => {
+    const page = await open(`kits/${SLUG}/index.html`);
+    await page.type("#fit-leafHeight", " ft");
+    await page.waitForSelector('#fit-leafHeight[aria-invalid="true"]');
+    expect(await page.$eval("#fit-leafHeight-help", (help) => help.textContent)).toContain("Allowed:");
+    await page.close();
+  });
+});
+
+describe("the bench", () => {
+  it("goes on by key, keeps its ticks through a reload, and keeps another book apart", async () => {
+    const page = await open(`kits/${SLUG}/bench/index.html`);
+    const count = (): Promise<string> => page.evaluate(() => /(\d+) done/.exec(document.body.innerText)![1]!);
+    expect(await count()).toBe("0");
+    for (let i = 0; i < 6; i += 1) {
+      await page.keyboard.press("Enter");
+      await new Promise((resolve) => setTimeout(resolve, 150));
+    }
+    const done = await count();
+    expect(Number(done)).toBeGreaterThanOrEqual(5);
+    await page.reload({ waitUntil: "networkidle0" });
+    expect(await count()).toBe(done);
+    await page.goto(`${host.site}kits/${SLUG}/bench/index.html?leaves=128&thick=14`, { waitUntil: "networkidle0" });
+    expect(await count()).toBe("0");
+    await page.close();
+  });
+});
+
+describe("without a network", () => {
+  it("shows a kit that was visited with its bench and pattern, and says so of one that was not", async () => {
+    const page = await open("index.html");
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.goto(`${host.site}kits/${SLUG}/index.html`, { waitUntil: "networkidle0" });
+    await new Promise((resolve) => setTimeout(resolve, 4000));
+    await host.stop();
+    const text = async (path: string): Promise<string> => {
+      await page.goto(`${host.site}${path}`, { waitUntil: "load" });
+      return page.evaluate(() => document.body.innerText);
+    };
+    expect(await text(`kits/${SLUG}/index.html`)).toContain("Little Gull");
+    expect(await text(`kits/${SLUG}/pattern.json`)).toContain("leaflight/pattern/1");
+    expect(await text(`kits/${SLUG}/bench/index.html`)).toContain("done");
+    expect(await text("kits/never-seen/index.html")).toContain("Not on this device");
+    await host.start();
+    await page.close();
+  });
+});
