@@ -25,6 +25,8 @@ function offer(place: HTMLElement, worker: ServiceWorker): void {
   place.replaceChildren(
     words,
     button("reload", () => {
+      // Another tab may have let it take over meanwhile.
+      if (worker.state !== "installed") return location.reload();
       navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
       worker.postMessage({ ask: "take over" } satisfies Question);
     }),

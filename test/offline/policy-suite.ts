@@ -1,0 +1,121 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Page } from "puppeteer";
+import { describe, expect, it } from "vitest";
+import { newReader, type Served, visit } from "./visit.ts";
+
+/** The pages' policy: nothing inline, nothing from elsewhere, from a host and from the disk. */
+export function policySuite(served: () => Served): void {
+  const pages = () =>
+    readdirSync(served().dist, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && entry.name.endsWith(".html"))
+      .map((entry) => relative(served().dist, join(entry.parentPath, entry.name)))
+      .sort();
+
+  /** Uses what a page offers, so that scripts make what they make. */
+  async function use(page: Page): Promise<void> {
+    for (const selector of ['label:has(input[value="in"])', "[data-round-open]", "[data-finder] summary"]) {
+      const found = await page.$(selector);
+      if (found && (await found.isVisible())) await found.click();
+    }
+    for (const [selector, text] of [
+      ["#fit-blockThickness", "0.9 in"],
+      ["#find-leafHeight", "8 in"],
+    ] as const) {
+      const field = await page.$(selector);
+      if (!field) continue;
+      await field.click({ count: 3 });
+      await field.type(text);
+    }
+    // Long enough for what the last key sets off.
+    await new Promise((resolve) => setTimeout(resolve, 1200));
+  }
+
+  describe("the policy", () => {
+    it("stands in every page, before anything that could load", () => {
+      for (const file of pages()) {
+        const html = readFileSync(join(served().dist, file), "utf8");
+        const [, policy] = /<meta http-equiv="Content-Security-Policy" content="([^"]+)">/.exec(html) ?? [];
+        expect(policy, file).toContain("default-src 'none'");
+        expect(policy, file).not.toMatch(/unsafe|https?:|\*/);
+        expect(html.indexOf("Content-Security-Policy")).toBeLessThan(html.search(/<(link|script|img|style)\b/));
+      }
+    });
+
+    it("leaves no inline style or script for it to block", () => {
+      for (const file of pages()) {
+        const html = readFileSync(join(served().dist, file), "utf8");
+        expect(html, file).not.toMatch(/<style\b|<[a-z][^>]*\s(style|on[a-z]+)=/i);
+      }
+    });
+
+    it.each(["host", "disk"])("is not violated by any page from the %s, and nothing leaves the site", async (from) => {
+      const { host, dist } = served();
+      const base = from === "host" ? host.site : pathToFileURL(`${dist}/`).href;
+      const { context, page } = await newReader(served());
+      const wrong: string[] = [];
+      page.on("request", (request) => {
+        const url = request.url();
+        if (!url.startsWith(base) && !/^(blob|data):/.test(url)) wrong.push(`left the site: ${url}`);
+      });
+      page.on("requestfailed", (request) => wrong.push(`failed: ${request.url()}`));
+      page.on("response", (response) => {
+        if (response.status() >= 400) wrong.push(`${response.status()}: ${response.url()}`);
+      });
+      page.on("pageerror", (error) => wrong.push(String(error)));
+      page.on("console", (message) => {
+        // Chromium without a graphics card says this of WebGL.
+        if (!/GPU stall|GL Driver Message|WebGL/.test(message.text())) wrong.push(message.text());
+      });
+      // One kit has every kind of page, with light and window.
+      for (const file of pages().filter((one) => !one.startsWith("kits/") || one.startsWith("kits/harbour-moon/"))) {
+        const many = wrong.length;
+        await (from === "host" ? visit(served(), page, file) : page.goto(base + file));
+        const styled = await page.evaluate(() => getComputedStyle(document.body).marginTop);
+        expect(styled, file).toBe("0px");
+        await use(page);
+        for (let i = many; i < wrong.length; i += 1) wrong[i] = `${file}: ${wrong[i]}`;
+      }
+      await context.close();
+      expect(wrong).toEqual([]);
+    });
+
+    it("lets a packet page lay itself out for another book and paper", async () => {
+      const { context, page } = await newReader(served());
+      const wrong: string[] = [];
+      page.on("console", (message) => wrong.push(message.text()));
+      await visit(served(), page, "kits/little-gull/packet/index.html?leaves=120&thick=14");
+      await page.waitForFunction(() => document.adoptedStyleSheets.length > 0);
+      const drawn = await page.waitForFunction(() => {
+        const image = document.querySelector<HTMLImageElement>(".cover-picture")!;
+        return image.src.startsWith("blob:") && image.complete && image.naturalWidth;
+      });
+      expect(await drawn.jsonValue()).toBeGreaterThan(0);
+      expect(wrong).toEqual([]);
+      await context.close();
+    });
+  });
+
+  describe("the packet's rows", () => {
+    // Heights as src/site/table-settings.ts has them, measured in the browser at 96 px to the inch.
+    it.each([
+      ["index.html", 2.2, 4.6],
+      ["large.html", 3, 7.2],
+    ])("%s: a row of n lines is %d mm + n × %d mm high", async (file, padding, line) => {
+      const { context, page } = await newReader(served());
+      await page.emulateMediaType("print");
+      await visit(served(), page, `kits/harbour-moon/packet/${file}`);
+      const rows = await page.$$eval(".table tbody tr", (all) =>
+        all.map((row) => ({
+          lines: Number(/lines-(\d+)/.exec(row.className)![1]),
+          height: (getComputedStyle(row) as unknown as { height: string }).height,
+        })),
+      );
+      expect(new Set(rows.map((row) => row.lines)).size).toBeGreaterThan(1);
+      for (const { lines, height } of rows)
+        expect((Number.parseFloat(height) * 25.4) / 96).toBeCloseTo(padding + lines * line, 1);
+      await context.close();
+    });
+  });
+}
