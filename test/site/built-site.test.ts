@@ -115,6 +115,13 @@ describe("the built site", () => {
     }
   });
 
+  it("shows no value that was not filled in", () => {
+    for (const [file, bytes] of first) {
+      if (!/\.(html|svg|csv|json)$/.test(file)) continue;
+      expect(/\$\{|\{\{|\bNaN\b|\bundefined\b|\[object /.exec(bytes.toString())?.[0], file).toBeUndefined();
+    }
+  });
+
   it("publishes the schema of the front matter", () => {
     expect(JSON.parse(text("schema/kit.json"))).toEqual(kitJsonSchema());
   });
