@@ -43,7 +43,8 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
   return [...single, ...sheets];
 }
 
-function versions(name: string, drawing: CutDrawing): CutFile[] {
+/** A drawing as SVG in mm and in 1/72 in, and as DXF in mm and inches. */
+export function versions(name: string, drawing: CutDrawing): CutFile[] {
   return [
     { name: `${name}-mm.svg`, text: cutSvg(drawing, "mm") },
     { name: `${name}-72dpi.svg`, text: cutSvg(drawing, "72") },

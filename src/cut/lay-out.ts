@@ -6,11 +6,21 @@ import { APART, type PlacedPart, packParts } from "./pack.ts";
 /** Free edge of a sheet, mm. */
 const EDGE = 8;
 
+/** Where a part lies on its sheet, mm from the sheet's upper left corner. */
+export interface PartPlace {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** One sheet of a material with the parts that are cut from it. */
 export interface LaidSheet {
   readonly material: Part["material"];
   readonly number: number;
   readonly parts: readonly string[];
+  readonly places: readonly PartPlace[];
   readonly paths: readonly ToolPath[];
 }
 
@@ -41,6 +51,23 @@ export function layOut(parts: readonly Part[], sheet: SheetSize): Layout {
   };
 }
 
+/**
+ * Lays parts on the first of several sheet sizes that takes them; a part larger than one size goes on to the next. Layouts
+ * without a sheet are left out; the last one names what no size takes.
+ */
+export function layOutOnSizes(parts: readonly Part[], sizes: readonly SheetSize[]): Layout[] {
+  let rest = parts;
+  const layouts: Layout[] = [];
+  for (const [i, size] of sizes.entries()) {
+    const layout = layOut(rest, size);
+    rest = rest.filter((part) => layout.tooLarge.includes(part.name));
+    const isLast = i === sizes.length - 1;
+    if (layout.sheets.length > 0 || (isLast && rest.length > 0))
+      layouts.push({ ...layout, tooLarge: isLast ? layout.tooLarge : [] });
+  }
+  return layouts;
+}
+
 function laidSheet(
   material: Part["material"],
   number: number,
@@ -59,6 +86,13 @@ function laidSheet(
     material,
     number,
     parts: field.map(({ part }) => part.name),
+    places: field.map(({ part, x, y, width, height }) => ({
+      name: part.name,
+      x: x + EDGE,
+      y: y + EDGE,
+      width,
+      height,
+    })),
     paths: [...(roomBelow ? [referencePath(EDGE, used + APART)] : []), ...parts],
   };
 }

@@ -22,37 +22,50 @@ export interface Packing {
 /** Free space between parts, mm. */
 export const APART = 4;
 
-/** Packs parts (each as often as its count) into fields of a size, largest first, quarter turns allowed. */
+/** Orders in which parts are offered to the packing, the greatest first. None is best for all sets, so each is tried. */
+const ORDERS: readonly ((part: Part) => number)[] = [
+  (part) => sizeWithLines(part).width * sizeWithLines(part).height,
+  (part) => Math.max(sizeWithLines(part).width, sizeWithLines(part).height),
+  (part) => sizeWithLines(part).height,
+  (part) => sizeWithLines(part).width,
+];
+
+/** Packs parts (each as often as its count) into fields of a size, quarter turns allowed: the fewest fields of several orders. */
 export function packParts(parts: readonly Part[], width: number, height: number): Packing {
   const pieces = parts.flatMap((part) => Array.from({ length: part.count }, () => part));
   const fits = (part: Part): boolean => {
     const { width: w, height: h } = sizeWithLines(part);
     return (w <= width && h <= height) || (h <= width && w <= height);
   };
-  const packer = new MaxRectsPacker<Part>(width, height, APART, {
-    smart: false,
-    pot: false,
-    square: false,
-    allowRotation: true,
+  const fitting = pieces.filter(fits);
+  const tries = ORDERS.map((measure) => {
+    const ordered = fitting.toSorted((a, b) => measure(b) - measure(a));
+    return packInOrder(ordered, width, height);
   });
-  const area = (part: Part): number => sizeWithLines(part).width * sizeWithLines(part).height;
-  for (const part of pieces.filter(fits).toSorted((a, b) => area(b) - area(a))) {
+  const fewest = Math.min(...tries.map((fields) => fields.length));
+  return {
+    fields: tries.find((fields) => fields.length === fewest)!,
+    tooLarge: pieces.filter((part) => !fits(part)),
+  };
+}
+
+function packInOrder(pieces: readonly Part[], width: number, height: number): PlacedPart[][] {
+  const options = { smart: false, pot: false, square: false, allowRotation: true };
+  const packer = new MaxRectsPacker<Part>(width, height, APART, options);
+  for (const part of pieces) {
     const { width: w, height: h } = sizeWithLines(part);
     packer.add(w, h, part);
   }
-  return {
-    fields: packer.bins.map((bin) =>
-      bin.rects.map((rect) => ({
-        part: rect.data,
-        place: placer(rect.data, rect.x, rect.y, rect.rot),
-        x: rect.x,
-        y: rect.y,
-        width: rect.width,
-        height: rect.height,
-      })),
-    ),
-    tooLarge: pieces.filter((part) => !fits(part)),
-  };
+  return packer.bins.map((bin) =>
+    bin.rects.map((rect) => ({
+      part: rect.data,
+      place: placer(rect.data, rect.x, rect.y, rect.rot),
+      x: rect.x,
+      y: rect.y,
+      width: rect.width,
+      height: rect.height,
+    })),
+  );
 }
 
 /** What a part takes up with its scores and marks. */

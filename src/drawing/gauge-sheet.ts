@@ -14,8 +14,7 @@ const TOP = 18;
 export function gaugeSheet(kit: Kit): string {
   const lines = gaugeLines(kit);
   const left = BAR_ROOM.left + 14;
-  const width = Math.max(...lines.map((line) => line.depth)) + GRIP;
-  const height = Math.min(SHEET.height - BAR_ROOM.foot - TOP - 6, kit.book.leafHeight);
+  const { width, height } = gaugeSize(kit);
   const outline = `M${num(left, 3)} ${TOP}h${num(width, 3)}v${num(height, 3)}h${num(-width, 3)}z`;
   return [
     tag("path", { d: outline, fill: "none", stroke: "#000", "stroke-width": 0.35 }),
@@ -35,6 +34,14 @@ export function gaugeSheet(kit: Kit): string {
     text(left, TOP - 2, "Dashed: score lines, each at its distance from the fore-edge.", { "font-size": 3 }),
     calibration(kit.units),
   ].join("");
+}
+
+/** Width and height of a kit's gauge, mm. */
+export function gaugeSize(kit: Kit): { width: number; height: number } {
+  return {
+    width: Math.max(...gaugeLines(kit).map((line) => line.depth)) + GRIP,
+    height: Math.min(SHEET.height - BAR_ROOM.foot - TOP - 6, kit.book.leafHeight),
+  };
 }
 
 interface GaugeLine {

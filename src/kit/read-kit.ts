@@ -14,7 +14,7 @@ import type { Kit, Level } from "./kit.ts";
 import { KitError, type KitMessage } from "./message.ts";
 import { readMotifs } from "./read-motifs.ts";
 import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
-import { type FrontMatter, frontMatter } from "./schema.ts";
+import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
 import { fieldName, schemaMessages } from "./schema-messages.ts";
 
 /** A kit folder, read and computed. */
@@ -74,7 +74,7 @@ export function readKit(folder: string, base: string): KitFolder {
   }
   const front = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
   const parsed = frontMatter.safeParse(front.value);
-  if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues));
+  if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues, kitJsonSchema()));
   return atPlace(file, front, () => {
     checkWishes(parsed.data);
     checkPhotos(folder, parsed.data);

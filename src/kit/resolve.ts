@@ -1,6 +1,6 @@
 import { Problem } from "../problem.ts";
 import { MM_PER_INCH, tidy } from "../units/length.ts";
-import type { Kit, Level } from "./kit.ts";
+import type { Kit, Level, SheetSize } from "./kit.ts";
 import type { FrontMatter } from "./schema.ts";
 
 /** One of picture leaves, height and opening follows from the others; an opening beyond flat needs a piece to walk round. @throws Problem */
@@ -114,6 +114,11 @@ const SHEETS = {
   "12x12": { name: "12 × 12 in", width: 12 * MM_PER_INCH, height: 12 * MM_PER_INCH },
 } as const;
 
+/** Sheets as they are named or measured. */
+export function sheetsOf(sheets: readonly (keyof typeof SHEETS | SheetSize)[]): SheetSize[] {
+  return sheets.map((sheet) => (typeof sheet === "string" ? SHEETS[sheet] : sheet));
+}
+
 /** The light and the window with their levels by number, and the sheets for the parts. @throws Problem */
 export function windowOf(
   data: FrontMatter,
@@ -147,7 +152,7 @@ export function windowOf(
       hinge: insert.hinge,
       panel: insert.panel,
     },
-    sheets: (data.sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEETS[sheet] : sheet)),
+    sheets: sheetsOf(data.sheets ?? usual),
   };
 }
 

@@ -2,10 +2,10 @@ import leven from "leven";
 import type { z } from "zod";
 import type { FrontMatterFile } from "./front-matter.ts";
 import type { KitMessage } from "./message.ts";
-import { kitJsonSchema } from "./schema.ts";
 
 type Issue = z.core.$ZodIssue;
-type JsonSchema = {
+/** The parts of a JSON Schema that messages are made from. */
+export type JsonSchema = {
   properties?: Record<string, JsonSchema>;
   items?: JsonSchema;
   prefixItems?: JsonSchema[];
@@ -13,9 +13,13 @@ type JsonSchema = {
   description?: string;
 };
 
-/** Turns what the schema found into one message each, with places and what is allowed. */
-export function schemaMessages(file: string, front: FrontMatterFile, issues: readonly Issue[]): KitMessage[] {
-  const schema = kitJsonSchema() as JsonSchema;
+/** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
+export function schemaMessages(
+  file: string,
+  front: Pick<FrontMatterFile, "value" | "placeOf">,
+  issues: readonly Issue[],
+  schema: JsonSchema,
+): KitMessage[] {
   const misspelt = new Set(
     issues.flatMap((issue) =>
       issue.code === "unrecognized_keys"
@@ -33,7 +37,12 @@ export function schemaMessages(file: string, front: FrontMatterFile, issues: rea
   });
 }
 
-function wrongValue(file: string, front: FrontMatterFile, schema: JsonSchema, issue: Issue): KitMessage {
+function wrongValue(
+  file: string,
+  front: Pick<FrontMatterFile, "value" | "placeOf">,
+  schema: JsonSchema,
+  issue: Issue,
+): KitMessage {
   const given = valueAt(front.value, issue.path);
   const detail = given === undefined ? undefined : lengthDetail(issue);
   return {
@@ -51,7 +60,7 @@ function wrongValue(file: string, front: FrontMatterFile, schema: JsonSchema, is
 
 function unknownKey(
   file: string,
-  front: FrontMatterFile,
+  front: Pick<FrontMatterFile, "value" | "placeOf">,
   schema: JsonSchema,
   path: readonly PropertyKey[],
   key: string,

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { LENGTH_HELP, LengthError, parseLength, tidy } from "../units/length.ts";
+import { LENGTH_HELP } from "../units/length.ts";
+import { choice, count, length, seconds, words } from "./schema-fields.ts";
 
 /**
  * The front matter of a kit, as authors write it. Descriptions say what is allowed: they appear in error messages,
@@ -19,52 +20,6 @@ export const PRICED = [
   "cells",
   "blades",
 ] as const;
-
-/** A length in mm, from a number or a text with a unit. Bounds in mm, inclusive. */
-function length(description: string, least: number, most: number): z.ZodType<number, number | string> {
-  return z
-    .union([z.number(), z.string()])
-    .transform((value, context) => {
-      try {
-        const mm = parseLength(value);
-        if (mm >= least && mm <= most) return mm;
-        context.addIssue({ code: "custom", message: `is ${tidy(mm, 2)} mm, outside ${least} to ${most} mm` });
-      } catch (error) {
-        if (!(error instanceof LengthError)) throw error;
-        context.addIssue({ code: "custom", message: error.message, params: { allowed: LENGTH_HELP } });
-      }
-      return z.NEVER;
-    })
-    .meta({ description: `${description} A length of ${least} to ${most} mm: ${LENGTH_HELP}.` });
-}
-
-function count(description: string, least: number, most: number): z.ZodNumber {
-  return z
-    .number()
-    .int()
-    .min(least)
-    .max(most)
-    .meta({ description: `${description} A whole number, ${least} to ${most}.` });
-}
-
-function words(description: string): z.ZodString {
-  return z
-    .string()
-    .trim()
-    .min(1)
-    .meta({ description: `${description} Text.` });
-}
-
-function seconds(description: string): z.ZodNumber {
-  return z
-    .number()
-    .min(0)
-    .max(3600)
-    .meta({ description: `${description} Seconds, 0 to 3600.` });
-}
-
-const choice = <const T extends readonly [string, ...string[]]>(description: string, values: T) =>
-  z.enum(values).meta({ description: `${description} One of: ${values.join(", ")}.` });
 
 const solvable = z.literal("solve");
 
@@ -111,14 +66,14 @@ const gauge = z
   })
   .meta({ description: "The scoring gauge: its lines, and the tiles that support the working side." });
 
-const plate = z
+export const plate = z
   .strictObject({
     afterPage: count("Printed page that the plates follow.", 1, 10000),
     leaves: count("How many unnumbered leaves.", 1, 500),
   })
   .meta({ description: "Unnumbered leaves bound in after a printed page." });
 
-const book = z
+export const bookFields = z
   .strictObject({
     leafHeight: length("Head to tail of a leaf.", 40, 600),
     leafWidth: length("Fore-edge to gutter, as far as the leaf can be used.", 30, 500),
@@ -226,7 +181,7 @@ const sheet = z
   })
   .meta({ description: "A sheet of your own size." });
 
-const sheets = z
+export const sheetSizes = z
   .array(z.union([z.enum(["a4", "letter", "12x12"]), sheet]))
   .min(1)
   .max(6)
@@ -235,7 +190,7 @@ const sheets = z
       "Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }.",
   });
 
-const prices = z
+export const priceList = z
   .partialRecord(z.enum(PRICED), z.number().min(0))
   .meta({ description: `Your prices for one of each. Keys: ${PRICED.join(", ")}.` });
 
@@ -291,18 +246,18 @@ export const frontMatter = z
     photos: z.array(photo).max(12).default([]).meta({ description: "Photos shown with the kit, up to 12." }),
     levels: z.array(level).min(2).max(9).meta({ description: "The depths, front (proudest) to back; 2 to 9 of them." }),
     gauge: gauge.optional(),
-    book,
+    book: bookFields,
     fit,
     light: light.optional(),
     insert: insert.optional(),
-    sheets: sheets.optional(),
+    sheets: sheetSizes.optional(),
     waste: z
       .number()
       .min(0)
       .max(1)
       .default(0.1)
       .meta({ description: "Share added to lengths for waste. A number, 0 to 1." }),
-    prices: prices.default({}),
+    prices: priceList.default({}),
     currency: words("Currency of the prices.").optional(),
     rates: rates.prefault({}),
     supplies: z.array(supply).default([]).meta({ description: "Supplies of the kit's own." }),

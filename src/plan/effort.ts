@@ -1,7 +1,8 @@
 import type { Rates } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
 import { isCheckpoint } from "./batches.ts";
-import { linesOf, scoringPlan } from "./scoring.ts";
+import { foldsOf } from "./leaf-effort.ts";
+import { scoringPlan } from "./scoring.ts";
 import { tackList } from "./tack-list.ts";
 
 /** How much there is to do. */
@@ -26,7 +27,7 @@ export interface Effort {
   >;
 }
 
-/** Counts of a pattern. In stepped folds a leaf of several levels is folded once whole, then once more for each deeper span. */
+/** Counts of a pattern. */
 export function countsOf(pattern: Pattern): Counts {
   const { leaves } = pattern;
   const sum = (of: (leaf: (typeof leaves)[number]) => number): number =>
@@ -36,11 +37,7 @@ export function countsOf(pattern: Pattern): Counts {
     scores: scoringPlan(pattern).reduce((total, row) => total + row.leaves, 0),
     marks: sum((leaf) => leaf.cuts.length),
     cuts: sum((leaf) => leaf.cuts.length),
-    folds: sum((leaf) =>
-      pattern.fit.foldStyle === "stepped" && linesOf(leaf, pattern).length > 1
-        ? 1 + leaf.spans.filter((span) => span.level > 1).length
-        : leaf.spans.length,
-    ),
+    folds: sum((leaf) => foldsOf(leaf, pattern)),
     checks: leaves.filter(isCheckpoint).length,
     tacks: tackList(pattern).glued.length,
     notches: pattern.pocket?.notches.length ?? 0,

@@ -3,13 +3,17 @@ import type { Part } from "../insert/part.ts";
 import type { Kit, Priced } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
-import { formatSize } from "../units/length.ts";
+import { formatSize, tidy } from "../units/length.ts";
 
 /** Something to have at hand. `kind` tells what is used up from what stays. */
 export interface Supply {
   readonly kind: "material" | "tool";
+  /** Of a computed supply that can be priced. */
+  readonly id: Priced | undefined;
   readonly item: string;
   readonly quantity: number;
+  /** Before it was rounded up to what can be bought, in the same unit. */
+  readonly exact: number;
   readonly unit: string;
   /** Why, or which: sizes of this kit. */
   readonly note: string;
@@ -23,8 +27,8 @@ const CUTS_A_BLADE = 250;
 /** Card for the scoring gauge and other small parts beside the window: one sheet. */
 const GAUGE_SHEETS = 1;
 
-/** Lengths are bought in steps of this, mm. */
-const LENGTH_STEP = 100;
+/** Steps to the metre that lengths are bought in. */
+const LENGTH_STEPS = 10;
 
 /** Everything that the kit needs, counted from it, with the kit's own supplies merged in. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
@@ -48,6 +52,11 @@ export function supplyLine(supply: Supply): string {
 export function costOf(supplies: readonly Supply[]): number | undefined {
   const priced = supplies.filter((supply) => supply.price !== undefined);
   return priced.length === 0 ? undefined : priced.reduce((sum, supply) => sum + supply.price!, 0);
+}
+
+/** A length as it is bought, m: up to the next step. */
+export function lengthToBuy(metres: number): number {
+  return Math.ceil(tidy(metres * LENGTH_STEPS)) / LENGTH_STEPS;
 }
 
 function materials(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
@@ -132,7 +141,7 @@ function sheetsFor(kit: Kit, parts: readonly Part[], wanted: Part["material"]): 
 
 function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
   const { insert } = pattern;
-  const length = (mm: number): number => Math.ceil((mm * (1 + kit.waste)) / LENGTH_STEP) * LENGTH_STEP;
+  const metres = (mm: number): number => (mm * (1 + kit.waste)) / 1000;
   const waste = kit.waste > 0 ? `, with ${Math.round(kit.waste * 100)} % for waste` : "";
   const light = kit.light && [
     material(
@@ -157,11 +166,20 @@ function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
       kit,
       "tape",
       "double-sided tape",
-      length(2 * insert.frameLength) / 1000,
+      lengthToBuy(metres(2 * insert.frameLength)),
       "m",
       `twice round the frame (${formatSize(insert.frameLength, kit.units)})${waste}`,
+      metres(2 * insert.frameLength),
     ),
-    material(kit, "string", "string", length(insert.stringLength) / 1000, "m", `loop and knot of the closure${waste}`),
+    material(
+      kit,
+      "string",
+      "string",
+      lengthToBuy(metres(insert.stringLength)),
+      "m",
+      `loop and knot of the closure${waste}`,
+      metres(insert.stringLength),
+    ),
     material(kit, "button", "button", 1, "button", "for the closure"),
   ];
   return [...(light ?? []), ...(window ?? [])];
@@ -197,9 +215,11 @@ function mergeOwn(computed: readonly Supply[], kit: Kit): Supply[] {
     const mine = rest.splice(at, 1)[0]!;
     const each = supply.price === undefined || mine.unit !== supply.unit ? undefined : supply.price / supply.quantity;
     const price = mine.price ?? (each === undefined ? undefined : Math.round(each * mine.quantity * 100) / 100);
-    return { ...supply, quantity: mine.quantity, unit: mine.unit, price };
+    return { ...supply, quantity: mine.quantity, exact: mine.quantity, unit: mine.unit, price };
   });
-  const follow = rest.map((supply): Supply => ({ kind: "material", note: "", ...supply }));
+  const follow = rest.map(
+    (supply): Supply => ({ kind: "material", id: undefined, note: "", exact: supply.quantity, ...supply }),
+  );
   return [
     ...merged.filter((one) => one.kind === "material"),
     ...follow,
@@ -207,12 +227,22 @@ function mergeOwn(computed: readonly Supply[], kit: Kit): Supply[] {
   ];
 }
 
-function material(kit: Kit, id: Priced, item: string, quantity: number, unit: string, note: string): Supply {
+function material(
+  kit: Kit,
+  id: Priced,
+  item: string,
+  quantity: number,
+  unit: string,
+  note: string,
+  exact = quantity,
+): Supply {
   const each = kit.prices[id];
   return {
     kind: "material",
+    id,
     item,
     quantity,
+    exact,
     unit,
     note,
     price: each === undefined ? undefined : Math.round(each * quantity * 100) / 100,
@@ -220,5 +250,5 @@ function material(kit: Kit, id: Priced, item: string, quantity: number, unit: st
 }
 
 function tool(item: string, note: string): Supply {
-  return { kind: "tool", item, quantity: 1, unit: "piece", note, price: undefined };
+  return { kind: "tool", id: undefined, item, quantity: 1, exact: 1, unit: "piece", note, price: undefined };
 }

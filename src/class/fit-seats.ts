@@ -1,0 +1,76 @@
+import type { Kit } from "../kit/kit.ts";
+import { computePattern } from "../pattern/compute.ts";
+import type { Pattern } from "../pattern/pattern.ts";
+import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts";
+import { Problem } from "../problem.ts";
+import { lightOffers, type Offer, offersFor } from "../refit/offers.ts";
+import { refitKit } from "../refit/refit.ts";
+import type { Seat } from "./kit-class.ts";
+
+/** A seat whose kit can be made in its book. */
+export interface FittingSeat {
+  readonly seat: Seat;
+  /** The kit matched to the seat's book, as its page shows it to a reader with that book. */
+  readonly kit: Kit;
+  readonly pattern: Pattern;
+  readonly counts: Counts;
+  /** By the kit's own rates, pace 1. */
+  readonly effort: Effort;
+}
+
+/** A seat whose book does not carry its kit: why, and the changes that help. */
+export interface Misfit {
+  readonly seat: Seat;
+  readonly problem: Problem;
+  readonly offers: readonly Offer[];
+  /** Other kits of the class that fit the book as they are. */
+  readonly otherKits: readonly Kit[];
+}
+
+export interface SeatFits {
+  readonly fitting: readonly FittingSeat[];
+  readonly misfits: readonly Misfit[];
+}
+
+/** Fits every seat's kit to its book; a seat that does not fit stops none of the others. */
+export function fitSeats(seats: readonly Seat[], kits: readonly Kit[]): SeatFits {
+  const fitting: FittingSeat[] = [];
+  const misfits: Misfit[] = [];
+  for (const seat of seats) {
+    const result = fitSeat(seat);
+    if (result instanceof Problem) misfits.push(misfit(seat, result, kits));
+    else fitting.push(result);
+  }
+  return { fitting, misfits };
+}
+
+/** One seat's kit on its book, or why not. */
+export function fitSeat(seat: Seat): FittingSeat | Problem {
+  const kit = refitKit(seat.kit, seat.refit);
+  try {
+    const pattern = computePattern(kit);
+    const counts = countsOf(pattern);
+    return { seat, kit, pattern, counts, effort: effortOf(counts, kit.rates) };
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
+  }
+}
+
+function misfit(seat: Seat, problem: Problem, kits: readonly Kit[]): Misfit {
+  const offers = problem.field.startsWith("light")
+    ? lightOffers(seat.kit, seat.refit)
+    : offersFor(seat.kit, seat.refit);
+  const helps = (offer: Offer): boolean => !(fitSeat({ ...seat, refit: offer.refit }) instanceof Problem);
+  return {
+    seat,
+    problem,
+    offers: offers.filter(helps),
+    otherKits: kits.filter((kit) => kit !== seat.kit && !(fitSeat(onKit(seat, kit)) instanceof Problem)),
+  };
+}
+
+/** The seat's book under another kit of the class, as that kit is. */
+export function onKit(seat: Seat, kit: Kit): Seat {
+  return { ...seat, kit, refit: seat.book };
+}

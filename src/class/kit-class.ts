@@ -1,0 +1,51 @@
+import type { Kit, Priced, SheetSize } from "../kit/kit.ts";
+import type { Refit } from "../refit/refit.ts";
+import type { UnitSystem } from "../units/length.ts";
+
+/** A class as its teacher states it, every default filled in. */
+export interface KitClass {
+  readonly slug: string;
+  readonly title: string;
+  readonly summary: string;
+  /** ISO 8601 day. */
+  readonly date: string;
+  readonly place: string;
+  readonly units: UnitSystem;
+  readonly paper: "a4" | "letter";
+  readonly kits: readonly Kit[];
+  /** In the order of their numbers. */
+  readonly seats: readonly Seat[];
+  readonly sessions: readonly Session[];
+  readonly ready: readonly ("scores" | "parts")[];
+  readonly fittingShare: number;
+  readonly sheets: readonly SheetSize[];
+  readonly waste: number;
+  readonly prices: Readonly<Partial<Record<Priced, number>>>;
+  readonly currency: string;
+  readonly stock: readonly { readonly item: string; readonly quantity: number }[];
+  readonly bring: readonly string[];
+  /** The teacher's own words, Markdown. */
+  readonly body: string;
+}
+
+/** A place in the class, known by its number alone. */
+export interface Seat {
+  readonly number: number;
+  readonly kit: Kit;
+  /** The whole book, for trying other kits on it. */
+  readonly book: Refit;
+  /** What this seat's book changes of the kit. */
+  readonly refit: Refit;
+  /** How many times the kit's estimate this seat takes. */
+  readonly pace: number;
+}
+
+export interface Session {
+  readonly title: string;
+  readonly date: string | undefined;
+  /** `18:30`, or undefined. */
+  readonly starts: string | undefined;
+  readonly minutes: number;
+  /** Minutes of it that are no work at the book. */
+  readonly aside: number;
+}

@@ -1,0 +1,106 @@
+import { CsvError, parse } from "csv-parse/sync";
+import type { Place } from "../kit/front-matter.ts";
+import { KitError, type KitMessage } from "../kit/message.ts";
+import { BOOK_COLUMNS, FIT_COLUMNS } from "./schema.ts";
+
+/** A row of the books table as the front matter would state it, with its place in the file. */
+export interface BookRow {
+  readonly value: Record<string, unknown>;
+  readonly line: number;
+  readonly placeOf: (path: readonly PropertyKey[]) => Place;
+}
+
+const COLUMNS: readonly string[] = ["seat", "kit", ...BOOK_COLUMNS, ...FIT_COLUMNS, "pace"];
+const NUMBERS: readonly string[] = ["seat", "leaves", "pageOneLeaf", "lastPage", "borderBefore", "borderAfter", "pace"];
+
+/**
+ * Reads a books table (CSV, RFC 4180, a head row with the columns' names; empty cells are left out).
+ * @throws KitError when it is no table or has a column that is not known.
+ */
+export function readBooks(file: string, text: string): BookRow[] {
+  const rows = parseTable(file, text);
+  const [head, ...body] = rows;
+  if (!head) throw tableError(file, 1, "an empty file", `a head row with the columns ${COLUMNS.join(", ")}`);
+  const unknown = head.record.find((name) => !COLUMNS.includes(name));
+  if (unknown !== undefined)
+    throw tableError(file, 1, `unknown column "${unknown}"`, `these columns, in any order: ${COLUMNS.join(", ")}`);
+  const twice = head.record.find((name, i) => head.record.indexOf(name) !== i);
+  if (twice !== undefined) throw tableError(file, 1, `two columns "${twice}"`, "each column once");
+  return body.map(({ record, line }) => toRow(head.record, record, line));
+}
+
+interface Parsed {
+  readonly record: readonly string[];
+  readonly line: number;
+}
+
+function parseTable(file: string, text: string): Parsed[] {
+  try {
+    const parsed = parse(text, { bom: true, trim: true, skip_empty_lines: true, info: true }) as unknown as {
+      record: string[];
+      info: { lines: number };
+    }[];
+    return parsed.map(({ record, info }) => ({ record, line: info.lines }));
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw tableError(
+      file,
+      Number(error["lines"] ?? 1),
+      error.message,
+      "a table with commas, every row as long as the head row",
+    );
+  }
+}
+
+function toRow(head: readonly string[], record: readonly string[], line: number): BookRow {
+  const cells = new Map(
+    head.map((name, i) => [name, record[i] ?? ""]).filter(([, cell]) => cell !== "") as [string, string][],
+  );
+  const read = (name: string): unknown => {
+    const cell = cells.get(name)!;
+    if (name === "plates") return readPlates(cell);
+    // A bare number is a length in mm, as in the front matter.
+    return NUMBERS.includes(name) || /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell;
+  };
+  const pick = (names: readonly string[]): Record<string, unknown> =>
+    Object.fromEntries(names.filter((name) => cells.has(name)).map((name) => [name, read(name)]));
+  const { borderBefore, borderAfter, ...fit } = pick(FIT_COLUMNS);
+  const borders = borderBefore !== undefined || borderAfter !== undefined;
+  const value = {
+    ...pick(["seat", "kit", "pace"]),
+    book: pick(BOOK_COLUMNS),
+    ...(Object.keys(fit).length > 0 || borders
+      ? { fit: { ...fit, ...(borders ? { borderLeaves: [borderBefore, borderAfter] } : {}) } }
+      : {}),
+  };
+  return { value, line, placeOf: (path) => ({ line, column: columnOf(head, path) }) };
+}
+
+/** `192:4; 240:2` is four leaves after page 192 and two after page 240; another text stays, for the schema to refuse. */
+function readPlates(cell: string): unknown {
+  const plates = cell.split(";").map((one) => /^\s*(\d+)\s*:\s*(\d+)\s*$/.exec(one));
+  return plates.every((match) => match !== null)
+    ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
+    : cell;
+}
+
+/** The column of the table, from 1, that a field came from. */
+function columnOf(head: readonly string[], path: readonly PropertyKey[]): number {
+  const named = path.filter((step) => typeof step === "string");
+  const border = path.includes("borderLeaves") ? (path.at(-1) === 1 ? "borderAfter" : "borderBefore") : undefined;
+  const at = head.indexOf(border ?? named.findLast((step) => head.includes(step)) ?? "");
+  return at + 1 || 1;
+}
+
+function tableError(file: string, line: number, given: string, allowed: string): KitError {
+  const message: KitMessage = {
+    file,
+    line,
+    column: undefined,
+    field: "books table",
+    given,
+    allowed,
+    remedy: "correct the table here",
+  };
+  return new KitError([message]);
+}

@@ -1,0 +1,120 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join, relative, sep } from "node:path";
+import { type FrontMatterFile, readFrontMatter } from "../kit/front-matter.ts";
+import type { Kit } from "../kit/kit.ts";
+import { KitError, type KitMessage } from "../kit/message.ts";
+import { sheetsOf } from "../kit/resolve.ts";
+import { fieldName, schemaMessages } from "../kit/schema-messages.ts";
+import { Problem } from "../problem.ts";
+import type { KitClass } from "./kit-class.ts";
+import { readBooks } from "./read-books.ts";
+import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
+import { kitNamed, seatsOf } from "./seats.ts";
+
+/**
+ * Reads every folder under `root` (…/classes). `kits` are the site's kits, which classes name.
+ * @throws KitError with the messages of all classes that cannot be held as they are stated.
+ */
+export function readClasses(root: string, base: string, kits: readonly Kit[]): KitClass[] {
+  const classes: KitClass[] = [];
+  const messages: KitMessage[] = [];
+  for (const entry of existsSync(root) ? readdirSync(root, { withFileTypes: true }) : []) {
+    if (!entry.isDirectory()) continue;
+    try {
+      classes.push(readClass(join(root, entry.name), base, kits));
+    } catch (error) {
+      if (!(error instanceof KitError)) throw error;
+      messages.push(...error.messages);
+    }
+  }
+  if (messages.length > 0) throw new KitError(messages);
+  return classes.sort((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, "en"));
+}
+
+/** @throws KitError with one message for each thing wrong. */
+export function readClass(folder: string, base: string, kits: readonly Kit[]): KitClass {
+  const slug = folder.split(sep).at(-1)!;
+  const file = relative(base, join(folder, "index.md")).split(sep).join("/");
+  checkFolder(folder, file, slug);
+  const front = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
+  const parsed = classMatter.safeParse(front.value);
+  if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues, classJsonSchema()));
+  return atPlace(file, front, () => toClass(slug, folder, base, parsed.data, front, kits));
+}
+
+function checkFolder(folder: string, file: string, slug: string): void {
+  const whole = { file, line: undefined, column: undefined, field: "class folder" };
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug)) {
+    const allowed = "small letters, digits and single hyphens";
+    throw new KitError([{ ...whole, given: `folder "${slug}"`, allowed, remedy: "rename the folder" }]);
+  }
+  if (!existsSync(join(folder, "index.md"))) {
+    const allowed = "a class folder holds index.md, and a books table where one is named";
+    const remedy = "add index.md or remove the folder";
+    throw new KitError([{ ...whole, given: "no index.md in the folder", allowed, remedy }]);
+  }
+}
+
+function toClass(
+  slug: string,
+  folder: string,
+  base: string,
+  data: ClassMatter,
+  front: FrontMatterFile,
+  all: readonly Kit[],
+): KitClass {
+  const kits = data.kits.map((name, i) => kitNamed(name, all, `kits.${i}`));
+  const table = data.books === undefined ? undefined : tableOf(folder, data.books);
+  const tableFile = table && relative(base, table).split(sep).join("/");
+  const rows = table && tableFile ? readBooks(tableFile, readFileSync(table, "utf8")) : [];
+  const usual = data.units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
+  return {
+    slug,
+    title: data.title,
+    summary: data.summary ?? "",
+    date: data.date,
+    place: data.place,
+    units: data.units,
+    paper: data.paper,
+    kits,
+    seats: seatsOf(data, rows, tableFile ?? "", kits),
+    sessions: data.sessions.map((session, i) => ({
+      title: session.title ?? (data.sessions.length === 1 ? "The session" : `Session ${i + 1}`),
+      date: session.date ?? (i === 0 ? data.date : undefined),
+      starts: session.starts,
+      minutes: session.minutes,
+      aside: session.aside,
+    })),
+    ready: data.ready,
+    fittingShare: data.fittingShare,
+    sheets: sheetsOf(data.sheets ?? usual),
+    waste: data.waste,
+    prices: data.prices,
+    currency: data.currency ?? "",
+    stock: data.stock,
+    bring: data.bring,
+    body: front.body,
+  };
+}
+
+function tableOf(folder: string, name: string): string {
+  const path = join(folder, name);
+  const tables = readdirSync(folder).filter((entry) => entry.endsWith(".csv"));
+  if (!name.includes("/") && !name.includes("\\") && existsSync(path)) return path;
+  throw new Problem("books", {
+    given: `"${name}" is not there`,
+    allowed: `a CSV file beside index.md${tables.length > 0 ? ` (there is ${tables.join(", ")})` : ""}`,
+    remedy: "correct the name or add the file",
+  });
+}
+
+/** Gives a Problem its place in the front matter. */
+function atPlace<T>(file: string, front: FrontMatterFile, make: () => T): T {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const { path, given, allowed, remedy } = error;
+    throw new KitError([{ file, ...front.placeOf(path), field: fieldName(path), given, allowed, remedy }]);
+  }
+}

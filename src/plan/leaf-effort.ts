@@ -1,0 +1,32 @@
+import type { Rates } from "../kit/kit.ts";
+import type { Pattern, PatternLeaf } from "../pattern/pattern.ts";
+import { isCheckpoint } from "./batches.ts";
+import { linesOf } from "./scoring.ts";
+import { tackList } from "./tack-list.ts";
+
+/** Folds of a leaf. With stepped folds one of several levels is folded once whole, then once more for each deeper span. */
+export function foldsOf(leaf: PatternLeaf, pattern: Pattern): number {
+  return pattern.fit.foldStyle === "stepped" && linesOf(leaf, pattern).length > 1
+    ? 1 + leaf.spans.filter((span) => span.level > 1).length
+    : leaf.spans.length;
+}
+
+/** Minutes of each folded leaf in book order once its lines are pressed: turning, marks, cuts, folds, check, tacks and notch. */
+export function leafMinutes(
+  pattern: Pattern,
+  rates: Rates,
+): { readonly leaf: PatternLeaf; readonly minutes: number }[] {
+  const notched = new Set(pattern.pocket?.notches.map((notch) => notch.leaf));
+  const { glued } = tackList(pattern);
+  return pattern.leaves.map((leaf) => {
+    const tacks = glued.filter((tack) => tack.leaf === leaf).length;
+    const seconds =
+      rates.leaf +
+      (rates.mark + rates.cut) * leaf.cuts.length +
+      rates.fold * foldsOf(leaf, pattern) +
+      (isCheckpoint(leaf) ? rates.check : 0) +
+      rates.tack * tacks +
+      (notched.has(leaf.leaf) ? rates.notch : 0);
+    return { leaf, minutes: seconds / 60 };
+  });
+}
