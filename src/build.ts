@@ -2,8 +2,11 @@ import { existsSync, renameSync, rmSync } from "node:fs";
 import Eleventy from "@11ty/eleventy";
 import { KitError } from "./kit/message.ts";
 import { writeOffline } from "./offline/write-offline.ts";
-import { PrintError, printPackets } from "./print/print-packets.ts";
+import { PrintError } from "./print/print-jobs.ts";
+import { printPackets } from "./print/print-packets.ts";
+import { publishClasses } from "./publish/publish-classes.ts";
 import { publishFiles } from "./publish/publish-files.ts";
+import { MisfitError, reportClasses, STOP_AT_MISFIT } from "./site/classes/report.ts";
 import { openLibrary } from "./site/library.ts";
 import { bundlePageScripts } from "./site/page-scripts.ts";
 import { bundleScripts } from "./site/scripts.ts";
@@ -12,25 +15,29 @@ import { bundleScripts } from "./site/scripts.ts";
 const BESIDE = ".cache/site";
 
 try {
-  const { views, cautions } = openLibrary(process.cwd());
+  const { views, classes, cautions } = openLibrary(process.cwd());
   for (const { kit, pattern, notes } of views) {
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`warning  ${kit.slug}: ${warning}`);
   }
+  reportClasses(classes, process.argv.includes(STOP_AT_MISFIT));
   rmSync(BESIDE, { recursive: true, force: true });
   const eleventy = new Eleventy("content", BESIDE, { configPath: ".eleventy.js", quietMode: true });
   await eleventy.write();
   await bundlePageScripts(process.cwd(), BESIDE, views, cautions);
   await publishFiles("content", BESIDE, views);
+  publishClasses(BESIDE, classes);
   await bundleScripts(BESIDE);
-  await printPackets(BESIDE, views);
+  await printPackets(BESIDE, views, classes);
   await writeOffline(BESIDE);
   rmSync("dist", { recursive: true, force: true });
   renameSync(BESIDE, "dist");
-  console.log(`${views.length} ${views.length === 1 ? "kit" : "kits"} in dist: open dist/index.html`);
+  const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`;
+  const held = classes.length > 0 ? ` and ${count(classes.length, "class", "classes")}` : "";
+  console.log(`${count(views.length, "kit", "kits")}${held} in dist: open dist/index.html`);
 } catch (error) {
   if (existsSync(BESIDE)) rmSync(BESIDE, { recursive: true, force: true });
   console.error(
-    error instanceof KitError || error instanceof PrintError
+    error instanceof KitError || error instanceof PrintError || error instanceof MisfitError
       ? `\n${error.message}\n\nNothing was built; dist is as it was.`
       : error,
   );

@@ -1,11 +1,13 @@
 import { KitError } from "./kit/message.ts";
+import { MisfitError, reportClasses, STOP_AT_MISFIT } from "./site/classes/report.ts";
 import { openLibrary } from "./site/library.ts";
 import { toDegrees } from "./units/angle.ts";
 import { formatSize } from "./units/length.ts";
 
 /** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
 try {
-  for (const { kit, pattern, notes, figures } of openLibrary(process.cwd()).views) {
+  const { views, classes } = openLibrary(process.cwd());
+  for (const { kit, pattern, notes, figures } of views) {
     const { fit } = pattern;
     const size = `${formatSize(fit.width, kit.units)} × ${formatSize(fit.height, kit.units)}`;
     console.log(
@@ -13,7 +15,8 @@ try {
     );
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`  warning: ${warning}`);
   }
+  reportClasses(classes, process.argv.includes(STOP_AT_MISFIT));
 } catch (error) {
-  console.error(error instanceof KitError ? error.message : error);
+  console.error(error instanceof KitError || error instanceof MisfitError ? error.message : error);
   process.exitCode = 1;
 }

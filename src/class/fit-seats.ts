@@ -1,3 +1,4 @@
+import { judge } from "../finder/verdict.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
@@ -23,8 +24,8 @@ export interface Misfit {
   readonly seat: Seat;
   readonly problem: Problem;
   readonly offers: readonly Offer[];
-  /** Other kits of the class that fit the book as they are. */
-  readonly otherKits: readonly Kit[];
+  /** Other kits of the class that this book carries, as they are or with a change. */
+  readonly otherKits: readonly { readonly kit: Kit; readonly offer: Offer | undefined }[];
 }
 
 export interface SeatFits {
@@ -66,7 +67,11 @@ function misfit(seat: Seat, problem: Problem, kits: readonly Kit[]): Misfit {
     seat,
     problem,
     offers: offers.filter(helps),
-    otherKits: kits.filter((kit) => kit !== seat.kit && !(fitSeat(onKit(seat, kit)) instanceof Problem)),
+    otherKits: kits.flatMap((kit) => {
+      const verdict = kit === seat.kit ? undefined : judge(kit, seat.book);
+      if (verdict?.kind === "own") return [{ kit, offer: undefined }];
+      return verdict?.kind === "change" ? [{ kit, offer: verdict.offers[0] }] : [];
+    }),
   };
 }
 

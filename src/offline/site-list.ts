@@ -34,6 +34,9 @@ export const WORKER = "sw.js";
 const KIT_PATH = /^kits\/([^/]+)\/(.+)$/;
 /** In the catalogue, where also kits show that were not visited. */
 const SEEN = /^(front|front-lit)\.svg$|^kit-data\.js$/;
+/** Class pages with what they show: kept once they were opened. Packets and cut files of a class are fetched when they are asked for. */
+const OF_CLASSES = /^classes\//;
+const SEEN_OF_CLASS = /^classes\/[^/]+\/(seat-\d+\/)?(index\.html|front(-lit)?\.svg|pattern\.(csv|json))$/;
 /** The turning view's large script: kept once the reader has asked for the view. */
 const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
 /** For link previews, for editors, and photos in the format that no browser with a worker asks for. */
@@ -45,7 +48,7 @@ export function listSite(
   nameOf: (text: string) => string,
 ): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
   const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
-  const shell = kept.filter(({ path }) => !KIT_PATH.test(path) && !ON_DEMAND.test(path));
+  const shell = kept.filter(({ path }) => !KIT_PATH.test(path) && !OF_CLASSES.test(path) && !ON_DEMAND.test(path));
   const inKits = kept.flatMap(({ path, name }) => {
     const match = KIT_PATH.exec(path);
     return match ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
@@ -58,9 +61,10 @@ export function listSite(
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));
+  const visited = kept.filter(({ path }) => SEEN_OF_CLASS.test(path) || ON_DEMAND.test(path));
   const names = {
     shell: namesOf(shell),
-    seen: namesOf([...seen, ...kept.filter(({ path }) => ON_DEMAND.test(path))]),
+    seen: namesOf([...seen, ...visited]),
     kits: Object.fromEntries(slugs.map((slug) => [slug, nameOf(kits[slug]!)])),
   };
   return { site: { version: nameOf(JSON.stringify(names)), ...names }, kits };

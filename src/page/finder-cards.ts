@@ -8,11 +8,15 @@ import { hoursText } from "../site/figures.ts";
 /** A card of the catalogue with what it states about its kit. */
 export interface Card extends KitEntry {
   readonly element: HTMLElement;
+  /** The site's folder as seen from the page. */
+  readonly site: string;
 }
 
 export function readCards(list: Element): Card[] {
+  const site = (list as HTMLElement).dataset["site"] ?? "";
   return [...list.querySelectorAll<HTMLElement>("[data-kit]")].map((element) => ({
     element,
+    site,
     slug: element.dataset.kit!,
     title: element.querySelector("h3")?.textContent?.trim() ?? "",
     minutes: Number(element.dataset.minutes),

@@ -34,7 +34,7 @@ export function bindFinder(finder: HTMLDetailsElement): void {
   press("all", () => page.forgetAll());
   finder.hidden = false;
   const asked = fromQueryAddress(new URLSearchParams(location.search));
-  finder.open = toQueryAddress(asked).size > 0;
+  finder.open ||= toQueryAddress(asked).size > 0;
   page.show(asked);
 }
 
@@ -163,7 +163,7 @@ class FinderPage {
 
 async function verdictOf(card: Card, book: Query["book"], units: UnitSystem): Promise<Verdict> {
   try {
-    const { kit } = await loadKitOf(card.slug);
+    const { kit } = await loadKitOf(card.slug, card.site);
     await new Promise((rest) => setTimeout(rest));
     return judge({ ...kit, units }, book);
   } catch (error) {

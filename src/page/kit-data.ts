@@ -23,9 +23,9 @@ export async function loadKitData(address: string): Promise<KitData> {
   return window.leaflightKit;
 }
 
-/** Fetches the data of one of many kits, seen from the catalogue. */
-export async function loadKitOf(slug: string): Promise<KitData> {
-  if (!window.leaflightKits?.[slug]) await loadScript(`kits/${slug}/kit-data.js`);
+/** Fetches the data of one of many kits; `site` is the site's folder as seen from the page, with its slash. */
+export async function loadKitOf(slug: string, site: string): Promise<KitData> {
+  if (!window.leaflightKits?.[slug]) await loadScript(`${site}kits/${slug}/kit-data.js`);
   const data = window.leaflightKits?.[slug];
   if (!data) throw new Error("the kit's data is empty");
   return data;

@@ -26,7 +26,8 @@ async function register(site: URL): Promise<void> {
     const { active } = await navigator.serviceWorker.ready;
     if (!active) return;
     const ask = (question: Question): Promise<Answer> => askWorker(active, question);
-    const kit = kitOf(pathIn(site.href, location.href) ?? "");
+    // A seat's page names the kit that its bench and pattern belong to.
+    const kit = kitOf(pathIn(site.href, location.href) ?? "") ?? document.querySelector("main")?.dataset["keeps"];
     if (kit) await keepThisKit(kit, ask);
     if (document.querySelector("[data-kit]")) tagKept(await ask({ ask: "kept" }));
   } catch {

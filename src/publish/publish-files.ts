@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { cutFiles } from "../cut/cut-files.ts";
+import { classSchemaText } from "../class/schema.ts";
+import { type CutFile, cutFiles } from "../cut/cut-files.ts";
 import { frontPicture } from "../drawing/front/picture.ts";
 import { schemaText } from "../kit/schema.ts";
 import type { KitView } from "../site/kit-view.ts";
@@ -8,24 +9,33 @@ import { writePhotos, writeSocialImage } from "./images.ts";
 import { patternCsv } from "./pattern-csv.ts";
 import { patternJson } from "./pattern-json.ts";
 
-/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schema of the front matter. */
+/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schemas of the front matters. */
 export async function publishFiles(content: string, output: string, views: readonly KitView[]): Promise<void> {
-  for (const { slug, kit, pattern, supplies, effort } of views) {
+  for (const view of views) {
+    const { slug, kit, pattern } = view;
     const folder = join(output, "kits", slug);
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, supplies, effort));
-    writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
-    for (const file of cutFiles(kit, pattern)) {
-      mkdirSync(join(folder, "cut"), { recursive: true });
-      writeFileSync(join(folder, "cut", file.name), file.text);
-    }
-    const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
-    const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
-    writeFileSync(join(folder, "front.svg"), day);
-    if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
-    await writeSocialImage(lit ?? day, join(folder, "social.png"));
+    writePatternFiles(folder, view);
+    const mood = pattern.pocket ? "lit" : "day";
+    await writeSocialImage(frontPicture(pattern, { slug, title: kit.title, mood }), join(folder, "social.png"));
     await writePhotos(join(content, "kits", slug), folder, kit.photos);
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
+  writeFileSync(join(output, "schema", "class.json"), classSchemaText());
+}
+
+/** Pattern, front pictures and cut files of a kit on a book. */
+export function writePatternFiles(folder: string, { slug, kit, pattern, supplies, effort }: KitView): void {
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, supplies, effort));
+  writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
+  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern));
+  writeFileSync(join(folder, "front.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "day" }));
+  if (pattern.pocket)
+    writeFileSync(join(folder, "front-lit.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "lit" }));
+}
+
+export function writeCutFiles(folder: string, files: readonly CutFile[]): void {
+  if (files.length > 0) mkdirSync(folder, { recursive: true });
+  for (const file of files) writeFileSync(join(folder, file.name), file.text);
 }

@@ -5,14 +5,16 @@ import MarkdownIt from "markdown-it";
 import { KitError } from "../kit/message.ts";
 import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
+import { publishClasses } from "../publish/publish-classes.ts";
 import { publishFiles } from "../publish/publish-files.ts";
+import { registerClasses } from "./classes/register-classes.ts";
 import { type Library, openLibrary } from "./library.ts";
 import { bundlePageScripts } from "./page-scripts.ts";
 import { relativeUrl } from "./relative-url.ts";
 import { bundleScripts } from "./scripts.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
-interface SiteConfig {
+export interface SiteConfig {
   addPlugin(plugin: unknown): void;
   setLibrary(name: string, library: unknown): void;
   addFilter(name: string, filter: (...args: never[]) => unknown): void;
@@ -60,6 +62,7 @@ export function registerSite(config: SiteConfig): void {
     permalink: "offline.html",
     eleventyExcludeFromCollections: true,
   });
+  registerClasses(config, () => opened().classes);
   config.addPassthroughCopy({
     [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
     [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
@@ -88,8 +91,9 @@ export function registerSite(config: SiteConfig): void {
       if (runMode === "build") return;
       await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
+      publishClasses(directories.output, opened().classes);
       await bundleScripts(directories.output);
-      await printPackets(directories.output, opened().views);
+      await printPackets(directories.output, opened().views, opened().classes);
       await writeInstallable(directories.output);
       retireWorker(directories.output);
     },

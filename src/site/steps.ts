@@ -20,6 +20,8 @@ import { windowSteps } from "./window-steps.ts";
 export interface Step {
   readonly title: string;
   readonly text: Dual;
+  /** The step in a sentence that holds for every book, for a class's handout. */
+  readonly gist: string;
   /** Estimated time, or empty. */
   readonly time: string;
   readonly parts: readonly string[];
@@ -40,6 +42,7 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
   const notching: Step[] = pattern.pocket
     ? [
         step("In each batch: notch for the light", notchText(kit, pattern.pocket), {
+          gist: "Once the batch is tucked, cut each notch in several light strokes, one leaf at a time.",
           time: hoursText(byStage.notch),
           tools: ["craft knife", "mat", "ruler"],
           figure: pocketPlan(pattern, pattern.pocket, kit.units),
@@ -48,9 +51,18 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
       ]
     : [];
   return [
-    step("Check the book", checkText(pattern), { tools: ["ruler"], figure: measureBook(kit), cautions: ["who"] }),
-    step("Find pattern page 1", findText(pattern), { figure: leafAndPages(kit, pattern) }),
+    step("Check the book", checkText(pattern), {
+      gist: "Measure height, width and thickness, and count leaves, not pages.",
+      tools: ["ruler"],
+      figure: measureBook(kit),
+      cautions: ["who"],
+    }),
+    step("Find pattern page 1", findText(pattern), {
+      gist: "Put a slip of paper at the first and at the last picture leaf.",
+      figure: leafAndPages(kit, pattern),
+    }),
     step("Set up the gauge", gaugeText(kit), {
+      gist: "Glue it to card, cut it out, and pack up the lower side of the book so that it lies level.",
       parts: ["gauge"],
       tools: ["craft knife", "packing"],
       figure: scoring(kit, pattern),
@@ -61,10 +73,18 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
       same(
         `Press ${counts.scores} lines with a blunt tool, following the scoring plan. Press only as hard as creases the paper, never through it: try it on a spare leaf first. Scoring every line on every leaf takes more strokes but needs no looking up.`,
       ),
-      { time: hoursText(byStage.score), tools: ["bone folder", "gauge"] },
+      {
+        gist: "Crease the paper with a blunt tool along the gauge's lines; never press through it.",
+        time: hoursText(byStage.score),
+        tools: ["bone folder", "gauge"],
+      },
     ),
-    step("Fold the border leaves", borderText(kit, pattern), { tools: ["bone folder"] }),
+    step("Fold the border leaves", borderText(kit, pattern), {
+      gist: "Fold whole leaves at the background line, before the picture and after it.",
+      tools: ["bone folder"],
+    }),
     step("Mark, cut and fold, batch by batch", foldText(kit, pattern), {
+      gist: "A card under the leaf; mark from the head, cut square in, fold each span at its line, tuck it behind, tick the row.",
       time: hoursText(byStage.turn + byStage.mark + byStage.cut + byStage.fold + byStage.check),
       tools: ["ruler or strips", "pencil", ...knife, "bone folder"],
       figure: foldSteps(kit, pattern),
@@ -72,12 +92,14 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
     }),
     ...notching,
     step("In each batch: tack loose flaps", tackText(pattern), {
+      gist: "Put a dot of glue under each flap in the tack list, press, let it dry.",
       time: counts.tacks > 0 ? hoursText(byStage.tack) : "",
       tools: counts.tacks > 0 ? ["glue dots"] : [],
       figure: tucking(kit, pattern),
       cautions: counts.tacks > 0 ? ["glue"] : [],
     }),
     step("Open to the hold width", holdText(pattern), {
+      gist: "Measure straight across at the head edge; there the picture has its true shape.",
       parts: pattern.insert ? ["holder"] : [],
       tools: ["ruler"],
       figure: holdWidth(kit, pattern),
@@ -88,7 +110,7 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
 
 /** Makes a step; what is not stated is empty. */
 export function step(title: string, text: Dual, rest: Partial<Omit<Step, "title" | "text">>): Step {
-  return { title, text, time: "", parts: [], tools: [], figure: undefined, cautions: [], ...rest };
+  return { title, text, gist: "", time: "", parts: [], tools: [], figure: undefined, cautions: [], ...rest };
 }
 
 function notchText(kit: Kit, pocket: Pocket): Dual {

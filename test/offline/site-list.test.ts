@@ -24,6 +24,12 @@ const FILES = [
   "kits/gull/photos/a-480.jpg",
   "kits/gull/packet-a4.pdf",
   "kits/moon/front-lit.svg",
+  "classes/evening/index.html",
+  "classes/evening/teacher.pdf",
+  "classes/evening/cut/card-a4-1-mm.svg",
+  "classes/evening/seat-3/index.html",
+  "classes/evening/seat-3/front.svg",
+  "classes/evening/seat-3/packet/index.html",
 ].map((path) => file(path));
 
 describe("listSite(files, nameOf)", () => {
@@ -34,8 +40,15 @@ describe("listSite(files, nameOf)", () => {
     expect(Object.keys(site.shell)).toEqual(["assets/scripts/kit.js", "index.html", "offline.html"]);
   });
 
-  it("keeps of kits what the catalogue shows and loads", () => {
-    expect(Object.keys(site.seen)).toEqual(["kits/gull/front.svg", "kits/gull/kit-data.js", "kits/moon/front-lit.svg"]);
+  it("keeps of kits what the catalogue shows and loads, of classes the pages with their pictures", () => {
+    expect(Object.keys(site.seen)).toEqual([
+      "classes/evening/index.html",
+      "classes/evening/seat-3/front.svg",
+      "classes/evening/seat-3/index.html",
+      "kits/gull/front.svg",
+      "kits/gull/kit-data.js",
+      "kits/moon/front-lit.svg",
+    ]);
   });
 
   it("lists a kit's files without previews, and what is printed by itself", () => {
