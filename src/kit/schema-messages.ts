@@ -1,6 +1,6 @@
 import leven from "leven";
 import type { z } from "zod";
-import type { FrontMatterFile } from "./front-matter.ts";
+import type { YamlFile } from "./front-matter.ts";
 import type { KitMessage } from "./message.ts";
 import { kitJsonSchema } from "./schema.ts";
 
@@ -13,9 +13,14 @@ type JsonSchema = {
   description?: string;
 };
 
-/** Turns what the schema found into one message each, with places and what is allowed. */
-export function schemaMessages(file: string, front: FrontMatterFile, issues: readonly Issue[]): KitMessage[] {
-  const schema = kitJsonSchema() as JsonSchema;
+/** Turns what a schema found into one message each, with places and what is allowed; `described` is it as JSON Schema, a kit's by default. */
+export function schemaMessages(
+  file: string,
+  front: YamlFile,
+  issues: readonly Issue[],
+  described: Record<string, unknown> = kitJsonSchema(),
+): KitMessage[] {
+  const schema = described as JsonSchema;
   const misspelt = new Set(
     issues.flatMap((issue) =>
       issue.code === "unrecognized_keys"
@@ -33,7 +38,7 @@ export function schemaMessages(file: string, front: FrontMatterFile, issues: rea
   });
 }
 
-function wrongValue(file: string, front: FrontMatterFile, schema: JsonSchema, issue: Issue): KitMessage {
+function wrongValue(file: string, front: YamlFile, schema: JsonSchema, issue: Issue): KitMessage {
   const given = valueAt(front.value, issue.path);
   const detail = given === undefined ? undefined : lengthDetail(issue);
   return {
@@ -51,7 +56,7 @@ function wrongValue(file: string, front: FrontMatterFile, schema: JsonSchema, is
 
 function unknownKey(
   file: string,
-  front: FrontMatterFile,
+  front: YamlFile,
   schema: JsonSchema,
   path: readonly PropertyKey[],
   key: string,
