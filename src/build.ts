@@ -4,6 +4,7 @@ import { KitError } from "./kit/message.ts";
 import { writeOffline } from "./offline/write-offline.ts";
 import { PrintError, printPackets } from "./print/print-packets.ts";
 import { publishFiles } from "./publish/publish-files.ts";
+import { leftOut, writeSiteFiles } from "./publish/site-files.ts";
 import { openLibrary } from "./site/library.ts";
 import { bundlePageScripts } from "./site/page-scripts.ts";
 import { bundleScripts } from "./site/scripts.ts";
@@ -12,7 +13,7 @@ import { bundleScripts } from "./site/scripts.ts";
 const BESIDE = ".cache/site";
 
 try {
-  const { views, cautions } = openLibrary(process.cwd());
+  const { views, cautions, settings } = openLibrary(process.cwd());
   for (const { kit, pattern, notes } of views) {
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`warning  ${kit.slug}: ${warning}`);
   }
@@ -21,11 +22,18 @@ try {
   await eleventy.write();
   await bundlePageScripts(process.cwd(), BESIDE, views, cautions);
   await publishFiles("content", BESIDE, views);
+  writeSiteFiles(
+    BESIDE,
+    views.map(({ kit }) => kit),
+    settings,
+  );
   await bundleScripts(BESIDE);
   await printPackets(BESIDE, views);
-  await writeOffline(BESIDE);
+  await writeOffline(BESIDE, settings);
   rmSync("dist", { recursive: true, force: true });
   renameSync(BESIDE, "dist");
+  const left = leftOut(settings);
+  if (left) console.log(left);
   console.log(`${views.length} ${views.length === 1 ? "kit" : "kits"} in dist: open dist/index.html`);
 } catch (error) {
   if (existsSync(BESIDE)) rmSync(BESIDE, { recursive: true, force: true });

@@ -6,9 +6,12 @@ import { KitError } from "../kit/message.ts";
 import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
 import { publishFiles } from "../publish/publish-files.ts";
+import { writeSiteFiles } from "../publish/site-files.ts";
+import { basePath } from "../settings/settings.ts";
 import { type Library, openLibrary } from "./library.ts";
+import { pageHead } from "./page-head.ts";
 import { bundlePageScripts } from "./page-scripts.ts";
-import { relativeUrl } from "./relative-url.ts";
+import { linkFrom, NOT_FOUND } from "./relative-url.ts";
 import { bundleScripts } from "./scripts.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
@@ -34,17 +37,26 @@ export function registerSite(config: SiteConfig): void {
     library ??= openLibrary(BASE);
     return library;
   };
+  const kits = () => opened().views.map(({ kit }) => kit);
+  let serving = false;
+  // While serving, the site stands at the root, whatever its address will be.
+  const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
   config.setLibrary("md", new MarkdownIt({ typographer: true }));
   config.addFilter("kitView", (slug: string) => opened().view(slug));
-  config.addFilter("rel", (target: string, pageUrl: string) => relativeUrl(target, pageUrl));
+  config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
+  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
+    pageHead(opened(), page, title, summary),
+  );
+  config.addGlobalData("site", () => opened().settings);
+  config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   config.addTransform("relative bundles", function (content) {
     const { url } = this.page;
     return url === false
       ? content
       : content.replace(
           /(href|src)="(\/bundle\/[^"]+)"/g,
-          (_, name: string, target: string) => `${name}="${relativeUrl(target, url)}"`,
+          (_, name: string, target: string) => `${name}="${linkFrom(url, target, root())}"`,
         );
   });
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
@@ -58,6 +70,13 @@ export function registerSite(config: SiteConfig): void {
     layout: "base.njk",
     title: "Not on this device",
     permalink: "offline.html",
+    eleventyExcludeFromCollections: true,
+  });
+  config.addTemplate("404.njk", template("404"), {
+    layout: "base.njk",
+    title: "Not on the shelf",
+    permalink: "{{ missing }}",
+    pagination: { data: "missingPages", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
   });
   config.addPassthroughCopy({
@@ -75,6 +94,7 @@ export function registerSite(config: SiteConfig): void {
   });
   for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
+    serving = runMode !== "build";
     try {
       library = openLibrary(BASE);
     } catch (error) {
@@ -88,9 +108,10 @@ export function registerSite(config: SiteConfig): void {
       if (runMode === "build") return;
       await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
+      writeSiteFiles(directories.output, kits(), opened().settings);
       await bundleScripts(directories.output);
       await printPackets(directories.output, opened().views);
-      await writeInstallable(directories.output);
+      await writeInstallable(directories.output, opened().settings);
       retireWorker(directories.output);
     },
   );
