@@ -5,6 +5,7 @@ import MarkdownIt from "markdown-it";
 import { KitError } from "../kit/message.ts";
 import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
+import { dataBlock, howTo } from "../publish/how-to.ts";
 import { publishFiles } from "../publish/publish-files.ts";
 import { writeSiteFiles } from "../publish/site-files.ts";
 import { basePath } from "../settings/settings.ts";
@@ -48,6 +49,7 @@ export function registerSite(config: SiteConfig): void {
   config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
     pageHead(opened(), page, title, summary),
   );
+  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   config.addTransform("relative bundles", function (content) {
