@@ -6,6 +6,7 @@ import { PrintError } from "./print/print-jobs.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { publishClasses } from "./publish/publish-classes.ts";
 import { publishFiles } from "./publish/publish-files.ts";
+import { leftOut, writeSiteFiles } from "./publish/site-files.ts";
 import { MisfitError, reportClasses, STOP_AT_MISFIT } from "./site/classes/report.ts";
 import { openLibrary } from "./site/library.ts";
 import { bundlePageScripts } from "./site/page-scripts.ts";
@@ -15,7 +16,7 @@ import { bundleScripts } from "./site/scripts.ts";
 const BESIDE = ".cache/site";
 
 try {
-  const { views, classes, cautions } = openLibrary(process.cwd());
+  const { views, classes, cautions, settings } = openLibrary(process.cwd());
   for (const { kit, pattern, notes } of views) {
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`warning  ${kit.slug}: ${warning}`);
   }
@@ -26,11 +27,19 @@ try {
   await bundlePageScripts(process.cwd(), BESIDE, views, cautions);
   await publishFiles("content", BESIDE, views);
   publishClasses(BESIDE, classes);
+  writeSiteFiles(
+    BESIDE,
+    views.map(({ kit }) => kit),
+    classes.map(({ slug }) => slug),
+    settings,
+  );
   await bundleScripts(BESIDE);
   await printPackets(BESIDE, views, classes);
-  await writeOffline(BESIDE);
+  await writeOffline(BESIDE, settings);
   rmSync("dist", { recursive: true, force: true });
   renameSync(BESIDE, "dist");
+  const left = leftOut(settings);
+  if (left) console.log(left);
   const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`;
   const held = classes.length > 0 ? ` and ${count(classes.length, "class", "classes")}` : "";
   console.log(`${count(views.length, "kit", "kits")}${held} in dist: open dist/index.html`);

@@ -6,12 +6,16 @@ export interface Place {
   readonly column: number;
 }
 
-/** The YAML between the two `---` lines, and the Markdown after them, with places in the file. */
-export interface FrontMatterFile {
+/** YAML with places in its file. */
+export interface YamlFile {
   readonly value: unknown;
-  readonly body: string;
   /** Place of a field, or of the nearest field around it that exists; of the key itself with `key`. */
   readonly placeOf: (path: readonly PropertyKey[], key?: string) => Place;
+}
+
+/** The YAML between the two `---` lines, and the Markdown after them. */
+export interface FrontMatterFile extends YamlFile {
+  readonly body: string;
 }
 
 /** @throws KitError when there is no front matter or it is not YAML. */
@@ -28,21 +32,30 @@ export function readFrontMatter(file: string, text: string): FrontMatterFile {
       ),
     ]);
   }
+  return {
+    ...readYaml(file, match[1]!, 1),
+    body: text.slice(match[0].length + (text.startsWith("\uFEFF") ? 1 : 0)),
+  };
+}
+
+/** `above` is the number of the file's lines before the YAML, `whole` what all of it is called. @throws KitError when it is not YAML. */
+export function readYaml(file: string, yaml: string, above: number, whole = "front matter"): YamlFile {
   const lines = new LineCounter();
-  const document = parseDocument(match[1]!, { lineCounter: lines });
+  const document = parseDocument(yaml, { lineCounter: lines });
   const placeAt = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
-    return { line: line + 1, column: col };
+    return { line: line + above, column: col };
   };
-  const broken = (offset: number, given: string): KitError =>
-    new KitError([message(file, placeAt(offset), given, "well-formed YAML", "correct the YAML here")]);
+  const broken = (offset: number, given: string): KitError => {
+    const about = message(file, placeAt(offset), given, "well-formed YAML", "correct the YAML here");
+    return new KitError([{ ...about, field: whole }]);
+  };
   const [error] = document.errors;
   if (error) throw broken(error.pos[0], yamlAdvice(error.message.split("\n")[0]!.replace(/ at line \d+.*$/, "")));
   const alias = unresolvedAlias(document);
   if (alias) throw broken(alias.range![0], `an alias without an anchor before it: *${alias.source}`);
   return {
     value: document.toJS() ?? {},
-    body: text.slice(match[0].length + (text.startsWith("\uFEFF") ? 1 : 0)),
     placeOf: (path, key) => placeAt(offsetOf(document, path, key)),
   };
 }

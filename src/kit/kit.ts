@@ -89,12 +89,36 @@ export interface Credit {
   readonly url: string | undefined;
 }
 
+/** A version that was published; the day is an ISO date, `2026-10-03`. */
+export interface Version {
+  readonly version: string;
+  readonly date: string;
+  /** What changed. */
+  readonly note: string | undefined;
+}
+
+/** What others may do with the kit. */
+export interface Licence {
+  readonly name: string;
+  readonly url: string | undefined;
+}
+
+/** A link of the author's own. */
+export interface Link {
+  readonly label: string;
+  readonly url: string;
+}
+
 /** A kit as its author states it, every length in mm, every default filled in. */
 export interface Kit {
   readonly slug: string;
   readonly title: string;
   readonly summary: string;
   readonly units: UnitSystem;
+  /** Newest first. */
+  readonly versions: readonly Version[];
+  readonly licence: Licence | undefined;
+  readonly links: readonly Link[];
   readonly credit: Credit | undefined;
   readonly levels: readonly Level[];
   readonly gaugeLines: readonly number[];

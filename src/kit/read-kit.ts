@@ -16,6 +16,7 @@ import { readMotifs } from "./read-motifs.ts";
 import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
 import { fieldName, schemaMessages } from "./schema-messages.ts";
+import { checkVersions } from "./versions.ts";
 
 /** A kit folder, read and computed. */
 export interface KitFolder {
@@ -77,6 +78,7 @@ export function readKit(folder: string, base: string): KitFolder {
   if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues, kitJsonSchema()));
   return atPlace(file, front, () => {
     checkWishes(parsed.data);
+    checkVersions(parsed.data.versions);
     checkPhotos(folder, parsed.data);
     const levels = resolveLevels(parsed.data);
     const motifs = readMotifs(join(base, "content/motifs"));
@@ -188,6 +190,9 @@ function toKit(
     title: data.title,
     summary: data.summary,
     units: data.units,
+    versions: data.versions.map((one) => ({ ...one, note: one.note })),
+    licence: data.licence && { ...data.licence, url: data.licence.url },
+    links: data.links,
     credit: data.credit && { ...data.credit, url: data.credit.url },
     levels,
     gaugeLines: data.gauge?.lines ?? levels.map((level) => level.depth),

@@ -1,6 +1,6 @@
 import leven from "leven";
 import type { z } from "zod";
-import type { FrontMatterFile } from "./front-matter.ts";
+import type { YamlFile } from "./front-matter.ts";
 import type { KitMessage } from "./message.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -16,7 +16,7 @@ export type JsonSchema = {
 /** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
 export function schemaMessages(
   file: string,
-  front: Pick<FrontMatterFile, "value" | "placeOf">,
+  front: YamlFile,
   issues: readonly Issue[],
   schema: JsonSchema,
 ): KitMessage[] {
@@ -37,12 +37,7 @@ export function schemaMessages(
   });
 }
 
-function wrongValue(
-  file: string,
-  front: Pick<FrontMatterFile, "value" | "placeOf">,
-  schema: JsonSchema,
-  issue: Issue,
-): KitMessage {
+function wrongValue(file: string, front: YamlFile, schema: JsonSchema, issue: Issue): KitMessage {
   const given = valueAt(front.value, issue.path);
   const detail = given === undefined ? undefined : lengthDetail(issue);
   return {
@@ -60,7 +55,7 @@ function wrongValue(
 
 function unknownKey(
   file: string,
-  front: Pick<FrontMatterFile, "value" | "placeOf">,
+  front: YamlFile,
   schema: JsonSchema,
   path: readonly PropertyKey[],
   key: string,

@@ -229,6 +229,32 @@ const credit = z
   })
   .meta({ description: "Whose picture it is and under which licence; shown on page and packet." });
 
+/** Address on the web. */
+const address = (description: string) =>
+  z.url({ protocol: /^https?$/ }).meta({ description: `${description} https://… or http://…` });
+
+const licence = z
+  .strictObject({
+    name: words("Name of the licence, as people know it."),
+    url: address("Where the licence can be read.").optional(),
+  })
+  .meta({ description: "Licence of the kit itself: what others may do with it." });
+
+const link = z
+  .strictObject({ label: words("What stands there."), url: address("Where it leads.") })
+  .meta({ description: "A link of the author's own: label and url." });
+
+const version = z
+  .strictObject({
+    version: z
+      .string()
+      .regex(/^[0-9A-Za-z][0-9A-Za-z.+-]*$/)
+      .meta({ description: 'The version\'s name, in quotes so that 1.10 stays 1.10: "1.1"' }),
+    date: z.iso.date().meta({ description: "The day it was published: year-month-day, 2026-10-03" }),
+    note: words("What changed.").optional(),
+  })
+  .meta({ description: "A version that was published: version, date, note." });
+
 const photo = z
   .strictObject({
     file: words("A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder."),
@@ -241,6 +267,13 @@ export const frontMatter = z
     title: words("The kit's name."),
     summary: words("One line for the catalogue."),
     units: choice("Units of page and packet.", ["mm", "in"]).default("mm"),
+    versions: z
+      .array(version)
+      .max(200)
+      .default([])
+      .meta({ description: "Published versions, newest first; the first is the current one." }),
+    licence: licence.optional(),
+    links: z.array(link).max(12).default([]).meta({ description: "Links of the author's own, up to 12." }),
     credit: credit.optional(),
     picture,
     photos: z.array(photo).max(12).default([]).meta({ description: "Photos shown with the kit, up to 12." }),

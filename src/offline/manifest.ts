@@ -1,3 +1,5 @@
+import type { SiteSettings } from "../settings/settings.ts";
+
 /** An icon of the installed site: file below the site, pixels, and whether a mask may cut it. */
 export interface Icon {
   readonly file: string;
@@ -15,12 +17,12 @@ export const MARK = "assets/icons/mark.svg";
 export const MANIFEST = "manifest.webmanifest";
 
 /** The web app manifest. Addresses are relative to it, so that it holds under any folder. */
-export function manifestText(): string {
+export function manifestText({ title, summary, language }: SiteSettings): string {
   const manifest = {
-    name: "Leaflight",
-    short_name: "Leaflight",
-    description: "Pictures worked into books, one leaf at a time: kits that keep working without network.",
-    lang: "en",
+    name: title,
+    short_name: title,
+    description: summary,
+    lang: language,
     start_url: "./index.html",
     scope: "./",
     display: "standalone",

@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { build } from "esbuild";
 import sharp from "sharp";
+import type { SiteSettings } from "../settings/settings.ts";
 import { brandMark } from "./brand-mark.ts";
 import { ICONS, MANIFEST, MARK, manifestText } from "./manifest.ts";
 import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "./site-list.ts";
@@ -11,8 +12,8 @@ import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "./site
 const NAME_LENGTH = 16;
 
 /** Makes a built site installable and lets it work without network. The last step of a build: it lists every file. */
-export async function writeOffline(output: string): Promise<SiteList> {
-  await writeInstallable(output);
+export async function writeOffline(output: string, settings: SiteSettings): Promise<SiteList> {
+  await writeInstallable(output, settings);
   const { site, kits } = listSite(filesOf(output), nameOf);
   for (const [slug, list] of Object.entries(kits)) writeFileSync(join(output, "kits", slug, KIT_LIST), list);
   await writeWorker(output, site);
@@ -20,8 +21,8 @@ export async function writeOffline(output: string): Promise<SiteList> {
 }
 
 /** Manifest and icons. */
-export async function writeInstallable(output: string): Promise<void> {
-  writeFileSync(join(output, MANIFEST), manifestText());
+export async function writeInstallable(output: string, settings: SiteSettings): Promise<void> {
+  writeFileSync(join(output, MANIFEST), manifestText(settings));
   mkdirSync(dirname(join(output, MARK)), { recursive: true });
   writeFileSync(join(output, MARK), brandMark("round"));
   for (const { file, size, shape } of ICONS) {

@@ -3,9 +3,10 @@ import { join } from "node:path";
 import sharp from "sharp";
 import type { Photo } from "../kit/kit.ts";
 import { PHOTO_WIDTHS, photoFile } from "../site/photo-files.ts";
+import { SOCIAL } from "./social-size.ts";
 
-/** Size that link previews expect, pixels. */
-const SOCIAL = { width: 1200, height: 630, margin: 40, background: "#17130f" } as const;
+/** Ground of a link preview, and the least of it around the picture, pixels. */
+const GROUND = { margin: 40, background: "#17130f" } as const;
 
 /** Writes a kit's photos, turned upright, without metadata, as WebP and JPEG in several widths. */
 export async function writePhotos(source: string, target: string, photos: readonly Photo[]): Promise<void> {
@@ -27,7 +28,8 @@ export async function writePhotos(source: string, target: string, photos: readon
 
 /** Draws the front picture large on a dark ground, for link previews. */
 export async function writeSocialImage(svg: string, target: string): Promise<void> {
-  const { width, height, margin, background } = SOCIAL;
+  const { width, height } = SOCIAL;
+  const { margin, background } = GROUND;
   const picture = await sharp(Buffer.from(svg), { density: 150 })
     .resize({ width: width - 2 * margin, height: height - 2 * margin, fit: "inside" })
     .png()

@@ -18,6 +18,7 @@ export function patternJson(kit: Kit, pattern: Pattern, supplies: readonly Suppl
     schema: "leaflight/pattern/1",
     kit: kit.slug,
     title: kit.title,
+    ...(kit.versions[0] ? { version: kit.versions[0].version } : {}),
     unit: "mm",
     book: { ...book },
     levels: pattern.levels.map(({ name, depth, line, background }) => ({

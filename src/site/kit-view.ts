@@ -16,6 +16,7 @@ import { costOf, type Supply, suppliesOf, supplyLine } from "../supplies/supplie
 import { formatLength, formatNumber, stepFor, type UnitSystem } from "../units/length.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { type Dual, dual, styleFor } from "./dual.ts";
+import { type Edition, editionOf } from "./edition.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
 import { PHOTO_WIDTHS, photoFile } from "./photo-files.ts";
@@ -67,6 +68,7 @@ export interface KitView {
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
   readonly photos: readonly PhotoView[];
+  readonly edition: Edition;
   /** The fit panel: fields with what the kit says. */
   readonly refitGroups: readonly RefitGroup[];
   readonly packet: PacketView;
@@ -136,6 +138,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     window: () => windowView(kit, pattern),
     cost: () => costText(kit, supplies()),
     photos: () => kit.photos.map(photoView),
+    edition: () => editionOf(kit),
     refitGroups: () => refitGroups(kit),
     packet: () => packetView(kit, shown, rows()),
   });

@@ -2,8 +2,9 @@ import type { Kit } from "../kit/kit.ts";
 import type { Paper } from "../print/paper.ts";
 import { formatDepth, formatSize } from "../units/length.ts";
 
-/** What stands at the foot of every printed page: title, the book it is for, the paper. */
+/** What stands at the foot of every printed page: title, the kit's version, the book it is for, the paper. */
 export function packetFooter(kit: Kit, title: string, paper: Paper): string {
   const size = `${kit.book.leaves} leaves of ${formatDepth(kit.book.leafHeight, kit.units)} × ${formatSize(kit.book.leafWidth, kit.units)}`;
-  return `${title} · ${size} · ${paper.label}`;
+  const version = kit.versions[0] ? ` · version ${kit.versions[0].version}` : "";
+  return `${title}${version} · ${size} · ${paper.label}`;
 }

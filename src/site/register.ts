@@ -5,12 +5,16 @@ import MarkdownIt from "markdown-it";
 import { KitError } from "../kit/message.ts";
 import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
+import { dataBlock, howTo } from "../publish/how-to.ts";
 import { publishClasses } from "../publish/publish-classes.ts";
 import { publishFiles } from "../publish/publish-files.ts";
+import { writeSiteFiles } from "../publish/site-files.ts";
+import { basePath } from "../settings/settings.ts";
 import { registerClasses } from "./classes/register-classes.ts";
 import { type Library, openLibrary } from "./library.ts";
+import { pageHead } from "./page-head.ts";
 import { bundlePageScripts } from "./page-scripts.ts";
-import { relativeUrl } from "./relative-url.ts";
+import { linkFrom, NOT_FOUND } from "./relative-url.ts";
 import { bundleScripts } from "./scripts.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
@@ -36,17 +40,27 @@ export function registerSite(config: SiteConfig): void {
     library ??= openLibrary(BASE);
     return library;
   };
+  const kits = () => opened().views.map(({ kit }) => kit);
+  let serving = false;
+  // While serving, the site stands at the root, whatever its address will be.
+  const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
   config.setLibrary("md", new MarkdownIt({ typographer: true }));
   config.addFilter("kitView", (slug: string) => opened().view(slug));
-  config.addFilter("rel", (target: string, pageUrl: string) => relativeUrl(target, pageUrl));
+  config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
+  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
+    pageHead(opened(), page, title, summary),
+  );
+  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
+  config.addGlobalData("site", () => opened().settings);
+  config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   config.addTransform("relative bundles", function (content) {
     const { url } = this.page;
     return url === false
       ? content
       : content.replace(
           /(href|src)="(\/bundle\/[^"]+)"/g,
-          (_, name: string, target: string) => `${name}="${relativeUrl(target, url)}"`,
+          (_, name: string, target: string) => `${name}="${linkFrom(url, target, root())}"`,
         );
   });
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
@@ -63,6 +77,13 @@ export function registerSite(config: SiteConfig): void {
     eleventyExcludeFromCollections: true,
   });
   registerClasses(config, () => opened().classes);
+  config.addTemplate("404.njk", template("404"), {
+    layout: "base.njk",
+    title: "Not on the shelf",
+    permalink: "{{ missing }}",
+    pagination: { data: "missingPages", size: 1, alias: "missing" },
+    eleventyExcludeFromCollections: true,
+  });
   config.addPassthroughCopy({
     [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
     [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
@@ -78,6 +99,7 @@ export function registerSite(config: SiteConfig): void {
   });
   for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
+    serving = runMode !== "build";
     try {
       library = openLibrary(BASE);
     } catch (error) {
@@ -92,9 +114,15 @@ export function registerSite(config: SiteConfig): void {
       await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
       publishClasses(directories.output, opened().classes);
+      writeSiteFiles(
+        directories.output,
+        kits(),
+        opened().classes.map(({ slug }) => slug),
+        opened().settings,
+      );
       await bundleScripts(directories.output);
       await printPackets(directories.output, opened().views, opened().classes);
-      await writeInstallable(directories.output);
+      await writeInstallable(directories.output, opened().settings);
       retireWorker(directories.output);
     },
   );

@@ -18,6 +18,8 @@ import { windowSteps } from "./window-steps.ts";
 
 /** One step of the work, with the figures of this kit in it. */
 export interface Step {
+  /** The part of the work that it belongs to. */
+  readonly section: string;
   readonly title: string;
   readonly text: Dual;
   /** The step in a sentence that holds for every book, for a class's handout. */
@@ -33,7 +35,14 @@ export interface Step {
 
 /** The work from the closed book to the shelf, in an order in which glue can dry. */
 export function stepsOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): Step[] {
-  return [...foldingSteps(kit, pattern, counts, effort), ...windowSteps(kit, pattern, effort)];
+  return [
+    ...inSection("The book", foldingSteps(kit, pattern, counts, effort)),
+    ...inSection("Light and window", windowSteps(kit, pattern, effort)),
+  ];
+}
+
+function inSection(section: string, steps: readonly Step[]): Step[] {
+  return steps.map((one) => ({ ...one, section }));
 }
 
 function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): Step[] {
@@ -109,8 +118,19 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
 }
 
 /** Makes a step; what is not stated is empty. */
-export function step(title: string, text: Dual, rest: Partial<Omit<Step, "title" | "text">>): Step {
-  return { title, text, gist: "", time: "", parts: [], tools: [], figure: undefined, cautions: [], ...rest };
+export function step(title: string, text: Dual, rest: Partial<Omit<Step, "section" | "title" | "text">>): Step {
+  return {
+    section: "",
+    title,
+    text,
+    gist: "",
+    time: "",
+    parts: [],
+    tools: [],
+    figure: undefined,
+    cautions: [],
+    ...rest,
+  };
 }
 
 function notchText(kit: Kit, pocket: Pocket): Dual {

@@ -724,7 +724,7 @@ const BROKEN: readonly Broken[] = [
     name: "an address that is no web page",
     kit: "evening-boat",
     text: [["url: https://github.com/phosphor-icons/core", 'url: "javascript:alert(1)"']],
-    want: { at: "url", field: "credit.url", given: "javascript", allowed: "https://", remedy: "correct" },
+    want: { at: 'url: "javascript', field: "credit.url", given: "javascript", allowed: "https://", remedy: "correct" },
   },
 ];
 

@@ -15,7 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".webmanifest": "application/manifest+json",
 };
 
-/** A site on a web host, under a folder of it, as simple hosts do it: no headers beside the type. */
+/** A site on a web host, under a folder of it, as simple hosts do it: no headers beside the type, and 404.html for what is missing. */
 export interface Host {
   readonly site: string;
   /** Paths below the folder that were asked for, in order. */
@@ -38,7 +38,9 @@ export async function serve(folder: () => string, under = "workshop/kits-online"
       asked.push(path);
       const file = join(folder(), path.endsWith("/") || path === "" ? `${path}index.html` : path);
       if (path.startsWith("..") || !existsSync(file) || !statSync(file).isFile()) {
-        response.writeHead(404).end("not here");
+        const missing = join(folder(), "404.html");
+        const page = !path.startsWith("..") && existsSync(missing) ? readFileSync(missing) : "not here";
+        response.writeHead(404, { "content-type": TYPES[".html"] }).end(page);
         return;
       }
       response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { brandMark } from "../../src/offline/brand-mark.ts";
 import { ICONS, manifestText } from "../../src/offline/manifest.ts";
 import { type KitList, listSite, type SiteFile } from "../../src/offline/site-list.ts";
+import { siteSettings } from "../../src/settings/settings.ts";
 
 const file = (path: string, name = `${path.length}`): SiteFile => ({ path, name });
 /** A name that shows what it names, so that lists can be compared. */
@@ -86,7 +87,7 @@ describe("listSite(files, nameOf)", () => {
 });
 
 describe("manifestText()", () => {
-  const manifest = JSON.parse(manifestText());
+  const manifest = JSON.parse(manifestText(siteSettings.parse({ title: "Harbour folds" })));
 
   // W3C Web Application Manifest: addresses are resolved against the manifest's own.
   it("has addresses that hold under any folder", () => {

@@ -21,8 +21,12 @@ export interface Project {
   /** Writes a file below the project's folder. */
   readonly write: (path: string, text: string) => void;
   readonly read: (path: string) => string;
-  /** Runs src/build.ts there, as `npm run build` does. */
-  readonly build: () => { readonly code: number | null; readonly stdout: string; readonly stderr: string };
+  /** Runs src/build.ts there, as `npm run build` does, with these variables besides the environment's. */
+  readonly build: (variables?: Readonly<Record<string, string>>) => {
+    readonly code: number | null;
+    readonly stdout: string;
+    readonly stderr: string;
+  };
   /** Every file below a folder with its size, sorted: to tell whether anything changed. */
   readonly list: (path: string) => string[];
   readonly remove: () => void;
@@ -45,8 +49,14 @@ export function makeProject(options: { demoKits?: readonly string[] } = {}): Pro
       writeFileSync(join(folder, path), text);
     },
     read: (path) => readFileSync(join(folder, path), "utf8"),
-    build: () => {
-      const run = spawnSync(process.execPath, ["src/build.ts"], { cwd: folder, encoding: "utf8", timeout: 280_000 });
+    build: (variables = {}) => {
+      const env = { ...process.env, ...variables };
+      const run = spawnSync(process.execPath, ["src/build.ts"], {
+        cwd: folder,
+        env,
+        encoding: "utf8",
+        timeout: 280_000,
+      });
       return { code: run.status, stdout: run.stdout, stderr: run.stderr };
     },
     list: (path) => listFiles(join(folder, path)),

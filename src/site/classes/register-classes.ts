@@ -32,7 +32,12 @@ export function registerClasses(config: SiteConfig, classes: () => readonly Clas
   config.addGlobalData("fittingKeys", () =>
     classes().flatMap((one) => one.seats.filter((seat) => seat.view).map((seat) => seat.key)),
   );
-  config.addTemplate("seat.njk", "", paged("seat.njk", "seatKeys", "seat"));
+  config.addTemplate("seat.njk", "", {
+    ...paged("seat.njk", "seatKeys", "seat"),
+    eleventyComputed: {
+      title: ({ seat }: { seat: string }) => `Seat ${seatOf(seat).number}: ${viewOf(seat.split("/")[0]!).plan.title}`,
+    },
+  });
   const packet = `{% set one = seat | seatView %}{% set view = one.view %}{% set seatWords = "seat " + one.number %}{% include "pages/packet.njk" %}`;
   config.addTemplate("seat-packet.njk", packet, {
     ...paged("packet.njk", "fittingKeys", "seat"),
