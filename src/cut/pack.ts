@@ -2,6 +2,7 @@ import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
 import { boxOf } from "../geometry/area.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Part } from "../insert/part.ts";
+import { packOnShelves } from "./shelves.ts";
 
 /** A part with its place: `place` maps the part's own frame to the field's, turned by a quarter where the packing turned it. */
 export interface PlacedPart {
@@ -30,7 +31,10 @@ const ORDERS: readonly ((part: Part) => number)[] = [
   (part) => sizeWithLines(part).width,
 ];
 
-/** Packs parts (each as often as its count) into fields of a size, quarter turns allowed: the fewest fields of several orders. */
+/**
+ * Packs parts (each as often as its count) into fields of a size, quarter turns allowed: the fewest fields of several orders.
+ * Plain shelves are tried last, so that the result never needs more than they do.
+ */
 export function packParts(parts: readonly Part[], width: number, height: number): Packing {
   const pieces = parts.flatMap((part) => Array.from({ length: part.count }, () => part));
   const fits = (part: Part): boolean => {
@@ -38,10 +42,13 @@ export function packParts(parts: readonly Part[], width: number, height: number)
     return (w <= width && h <= height) || (h <= width && w <= height);
   };
   const fitting = pieces.filter(fits);
-  const tries = ORDERS.map((measure) => {
-    const ordered = fitting.toSorted((a, b) => measure(b) - measure(a));
-    return packInOrder(ordered, width, height);
-  });
+  const tries = [
+    ...ORDERS.map((measure) => {
+      const ordered = fitting.toSorted((a, b) => measure(b) - measure(a));
+      return packInOrder(ordered, width, height);
+    }),
+    shelved(fitting, width, height),
+  ];
   const fewest = Math.min(...tries.map((fields) => fields.length));
   return {
     fields: tries.find((fields) => fields.length === fewest)!,
@@ -64,6 +71,18 @@ function packInOrder(pieces: readonly Part[], width: number, height: number): Pl
       y: rect.y,
       width: rect.width,
       height: rect.height,
+    })),
+  );
+}
+
+function shelved(pieces: readonly Part[], width: number, height: number): PlacedPart[][] {
+  return packOnShelves(pieces, sizeWithLines, { width, height }, APART).map((shelf) =>
+    shelf.map(({ piece, x, y, turned, ...size }) => ({
+      part: piece,
+      place: placer(piece, x, y, turned),
+      x,
+      y,
+      ...size,
     })),
   );
 }

@@ -33,7 +33,7 @@ export interface Project {
 }
 
 /** Without `kits`, the demo kits come along; otherwise the kits folder holds just those named (or nothing). */
-export function makeProject(options: { demoKits?: readonly string[] } = {}): Project {
+export function makeProject(options: { demoKits?: readonly string[]; classes?: boolean } = {}): Project {
   const folder = mkdtempSync(join(tmpdir(), "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
     symlinkSync(join(ROOT, name), join(folder, name));
@@ -42,6 +42,7 @@ export function makeProject(options: { demoKits?: readonly string[] } = {}): Pro
     if (entry.isDirectory() && options.demoKits && !options.demoKits.includes(entry.name))
       rmSync(join(folder, "content/kits", entry.name), { recursive: true });
   }
+  if (!options.classes) rmSync(join(folder, "content/classes"), { recursive: true });
   return {
     folder,
     write: (path, text) => {
