@@ -3,12 +3,13 @@ import { join } from "node:path";
 import { cutFiles } from "../cut/cut-files.ts";
 import { frontPicture } from "../drawing/front/picture.ts";
 import { schemaText } from "../kit/schema.ts";
+import { settingsSchemaText } from "../settings/settings.ts";
 import type { KitView } from "../site/kit-view.ts";
 import { writePhotos, writeSocialImage } from "./images.ts";
 import { patternCsv } from "./pattern-csv.ts";
 import { patternJson } from "./pattern-json.ts";
 
-/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schema of the front matter. */
+/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schemas of front matter and settings. */
 export async function publishFiles(content: string, output: string, views: readonly KitView[]): Promise<void> {
   for (const { slug, kit, pattern, supplies, effort } of views) {
     const folder = join(output, "kits", slug);
@@ -28,4 +29,5 @@ export async function publishFiles(content: string, output: string, views: reado
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
+  writeFileSync(join(output, "schema", "site.json"), settingsSchemaText());
 }
