@@ -4,12 +4,13 @@ import { classSchemaText } from "../class/schema.ts";
 import { type CutFile, cutFiles } from "../cut/cut-files.ts";
 import { frontPicture } from "../drawing/front/picture.ts";
 import { schemaText } from "../kit/schema.ts";
+import { settingsSchemaText } from "../settings/settings.ts";
 import type { KitView } from "../site/kit-view.ts";
 import { writePhotos, writeSocialImage } from "./images.ts";
 import { patternCsv } from "./pattern-csv.ts";
 import { patternJson } from "./pattern-json.ts";
 
-/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schemas of the front matters. */
+/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schemas of front matters and settings. */
 export async function publishFiles(content: string, output: string, views: readonly KitView[]): Promise<void> {
   for (const view of views) {
     const { slug, kit, pattern } = view;
@@ -21,6 +22,7 @@ export async function publishFiles(content: string, output: string, views: reado
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
+  writeFileSync(join(output, "schema", "site.json"), settingsSchemaText());
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 

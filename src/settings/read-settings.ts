@@ -1,10 +1,16 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { z } from "zod";
 import { readYaml } from "../kit/front-matter.ts";
 import { KitError } from "../kit/message.ts";
-import { fieldName, type JsonSchema, schemaMessages } from "../kit/schema-messages.ts";
-import { SETTINGS_FILE, type SiteSettings, siteSettings, siteUrl, URL_VARIABLE } from "./settings.ts";
+import { fieldName, schemaMessages } from "../kit/schema-messages.ts";
+import {
+  SETTINGS_FILE,
+  type SiteSettings,
+  settingsJsonSchema,
+  siteSettings,
+  siteUrl,
+  URL_VARIABLE,
+} from "./settings.ts";
 
 /** What a message calls the file as a whole. */
 const WHOLE = "settings";
@@ -20,8 +26,7 @@ export function readSettings(base: string, override: string | undefined): SiteSe
   const settings = readYaml(SETTINGS_FILE, text, 0, WHOLE);
   const parsed = siteSettings.safeParse(settings.value);
   if (!parsed.success) {
-    const described = z.toJSONSchema(siteSettings, { io: "input" }) as JsonSchema;
-    const messages = schemaMessages(SETTINGS_FILE, settings, parsed.error.issues, described);
+    const messages = schemaMessages(SETTINGS_FILE, settings, parsed.error.issues, settingsJsonSchema());
     throw new KitError(messages.map((one) => ({ ...one, field: one.field === fieldName([]) ? WHOLE : one.field })));
   }
   return override ? { ...parsed.data, url: readOverride(override) } : parsed.data;

@@ -55,6 +55,15 @@ export const siteSettings = z
 /** Settings with defaults filled in; `url` ends with a slash. */
 export type SiteSettings = z.output<typeof siteSettings>;
 
+/** The settings' JSON Schema (draft 2020-12) as the file that is published and that stands beside them. */
+export function settingsSchemaText(): string {
+  return `${JSON.stringify(settingsJsonSchema(), null, 2)}\n`;
+}
+
+export function settingsJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(siteSettings, { io: "input", target: "draft-2020-12" }) as Record<string, unknown>;
+}
+
 /** The folder of the host below which the site stands, with a slash at both ends: `/folder/`. */
 export function basePath(url: string): string {
   return new URL(url).pathname;

@@ -1,10 +1,12 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
 import { KitError } from "../../src/kit/message.ts";
 import { readSettings } from "../../src/settings/read-settings.ts";
-import { basePath, type SiteSettings } from "../../src/settings/settings.ts";
+import { basePath, type SiteSettings, settingsJsonSchema, settingsSchemaText } from "../../src/settings/settings.ts";
 
 /** What a project with this content/site.yaml reads; without text there is no such file. */
 function read(yaml: string | undefined, override?: string): SiteSettings {
@@ -84,6 +86,21 @@ describe("readSettings(base, override)", () => {
     expect(messageOf("title: Folds", "host/folder")).toBe(
       'environment  LEAFLIGHT_SITE_URL: given "host/folder"; allowed: Address of the site\'s folder, without parameters: https://host/folder/; do: correct the variable, or leave it out to use url in content/site.yaml',
     );
+  });
+});
+
+describe("settingsSchemaText()", () => {
+  const file = (name: string) => readFileSync(join(import.meta.dirname, "../../content", name), "utf8");
+
+  it("is the file beside the settings: npm run schema writes it", () => {
+    expect(file("site.schema.json")).toBe(settingsSchemaText());
+  });
+
+  // Ajv is an independent reader of JSON Schema, draft 2020-12.
+  it("accepts the demo's settings and refuses an unknown key", () => {
+    const validate = new Ajv2020.default({ strict: false, validateFormats: false }).compile(settingsJsonSchema());
+    expect(validate(parse(file("site.yaml")))).toBe(true);
+    expect(validate({ titel: "Folds" })).toBe(false);
   });
 });
 

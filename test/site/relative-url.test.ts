@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { relativeUrl } from "../../src/site/relative-url.ts";
+import { linkFrom, relativeUrl } from "../../src/site/relative-url.ts";
 
 describe("relativeUrl(target, pageUrl)", () => {
   it.each([
@@ -28,5 +28,13 @@ describe("relativeUrl(target, pageUrl)", () => {
         }
       }
     }
+  });
+});
+
+describe("linkFrom(pageUrl, target, root)", () => {
+  it("is relative, but on the page for missing addresses, which links from the host's root", () => {
+    expect(linkFrom("/kits/moon/", "/assets/a.css", "/craft/books/")).toBe("../../assets/a.css");
+    expect(linkFrom("/404.html", "/assets/a.css", "/craft/books/")).toBe("/craft/books/assets/a.css");
+    expect(linkFrom("/404.html", "/", "/")).toBe("/");
   });
 });
