@@ -2,11 +2,11 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import axe from "axe-core";
 import { parseAtomFeed } from "feedsmith";
-import { HtmlValidate } from "html-validate";
 import type { Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
 import { type Host, serve } from "../offline/serve.ts";
+import { htmlFaults } from "../site/html-faults.ts";
 import { makeProject, type Project } from "../site/project.ts";
 
 const FOLDER = "quay/folds";
@@ -56,27 +56,10 @@ const metaOf = (html: string, key: string) =>
 const hrefOf = (html: string, rel: string) => new RegExp(`<link rel="${rel}"[^>]* href="([^"]*)">`).exec(html)?.[1];
 
 describe("the pages' HTML", () => {
-  // html-validate, an independent checker of the HTML standard and its good use. Off: what is taste and not fault.
-  const validator = new HtmlValidate({
-    extends: ["html-validate:recommended"],
-    rules: {
-      "doctype-style": "off",
-      "attribute-boolean-style": "off",
-      "attribute-empty-style": "off",
-      // Text is the standard's default.
-      "no-implicit-input-type": "off",
-      // These forms answer each change as it is made and are never sent.
-      "wcag/h32": "off",
-    },
-  });
-
   it("is found without fault on every page", async () => {
     expect(pages()).toEqual(expect.arrayContaining(KINDS));
     for (const page of pages()) {
-      const { results } = await validator.validateString(read(page), page);
-      const found = results.flatMap(({ messages }) =>
-        messages.map((one) => `${page}:${one.line}:${one.column} ${one.ruleId}: ${one.message}`),
-      );
+      const found = await htmlFaults(read(page), page);
       expect(found).toEqual([]);
     }
   });

@@ -21,8 +21,11 @@ export interface Project {
   /** Writes a file below the project's folder. */
   readonly write: (path: string, text: string) => void;
   readonly read: (path: string) => string;
-  /** Runs src/build.ts there, as `npm run build` does, with these variables besides the environment's. */
-  readonly build: (variables?: Readonly<Record<string, string>>) => {
+  /** Runs src/build.ts there, as `npm run build` does, with these variables besides the environment's and these options. */
+  readonly build: (
+    variables?: Readonly<Record<string, string>>,
+    options?: readonly string[],
+  ) => {
     readonly code: number | null;
     readonly stdout: string;
     readonly stderr: string;
@@ -32,7 +35,7 @@ export interface Project {
   readonly remove: () => void;
 }
 
-/** Without `kits`, the demo kits come along; otherwise the kits folder holds just those named (or nothing). */
+/** Without `demoKits`, all demo kits come along, otherwise just those named; the demo class only where it is asked for. */
 export function makeProject(options: { demoKits?: readonly string[]; classes?: boolean } = {}): Project {
   const folder = mkdtempSync(join(tmpdir(), "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
@@ -50,9 +53,9 @@ export function makeProject(options: { demoKits?: readonly string[]; classes?: b
       writeFileSync(join(folder, path), text);
     },
     read: (path) => readFileSync(join(folder, path), "utf8"),
-    build: (variables = {}) => {
+    build: (variables = {}, given = []) => {
       const env = { ...process.env, ...variables };
-      const run = spawnSync(process.execPath, ["src/build.ts"], {
+      const run = spawnSync(process.execPath, ["src/build.ts", ...given], {
         cwd: folder,
         env,
         encoding: "utf8",
