@@ -1,4 +1,5 @@
 import { type Gate, gateBefore, untickedBefore } from "../bench/bench-plan.ts";
+import { holdingOf } from "../bench/calibration.ts";
 import { deskStyle } from "../bench/desk.ts";
 import { leafInWords } from "../bench/jump.ts";
 import type { LeafCard } from "../bench/leaf-card.ts";
@@ -111,7 +112,9 @@ function endNotice(host: BenchHost): HTMLElement[] {
   const { plan, progress, units } = host.desk;
   const ticked = new Set(progress.ticks.map((tick) => tick.leaf));
   if (!plan.stops.every((leaf) => ticked.has(leaf))) return [];
-  const width = formatSize(plan.pattern.fit.holdWidth, units);
+  const holding = holdingOf(plan.pattern);
+  const width = formatSize(holding.holdWidth, units);
+  const wider = holding.holds ? "" : ` (your flaps push it to about ${formatSize(holding.restingWidth, units)})`;
   const link = make("a", "", "the kit’s steps");
   link.href = `../index.html${location.search}#steps`;
   return [
@@ -119,7 +122,7 @@ function endNotice(host: BenchHost): HTMLElement[] {
       "p",
       "notice end",
       make("strong", "", `All ${plan.stops.length} leaves are folded.`),
-      ` Next: glue the tacks, then open the book to ${width} between the first and last picture leaf; see `,
+      ` Next: glue the tacks, then open the book to a hold width of ${width}${wider}, from the folded edge of the first picture leaf to that of the last, at the head; see `,
       link,
       ".",
     ),
