@@ -14,7 +14,7 @@ export interface Room {
 /** Letters are this wide, as a share of their height, on the wide side. */
 const LETTER = 0.54;
 const SMALLEST = 13;
-const LARGEST = 44;
+const LARGEST = 60;
 /** Room above and below the leaf; from a number's disc to the leaf; from the edge to the marks' heights. Pixels. */
 const MARGIN = 22;
 const LEAD_IN = 14;
@@ -64,13 +64,15 @@ function laySheet(card: LeafCard, pattern: Pattern, room: Room): Sheet {
   const shown = Math.min(leafWidth, 1.3 * Math.max(...depths)) - origin;
   const tall = room.height - 2 * MARGIN;
   const circle = clamp(Math.min(tall / (marks.length + 2) / 2.2, room.width / 22), 9, 22);
-  const letters = LETTER * Math.max(8, ...marks.map((mark) => mark.at.length + mark.cut.length + 2));
+  const letters =
+    marks.length > 0 ? LETTER * Math.max(8, ...marks.map(({ at, cut }) => at.length + cut.length + 2)) : 0;
   const aside = 2 * circle + LEAD_IN;
-  const free = room.width - aside - LEAD_OUT;
+  const leadOut = marks.length > 0 ? LEAD_OUT : 0;
+  const free = room.width - aside - leadOut;
   const wide = Math.max(0.45 * free, free - (shown * tall) / leafHeight);
-  const size = clamp(Math.min((tall / (marks.length + 1)) * 0.8, wide / letters), SMALLEST, LARGEST);
+  const size = clamp(Math.min((tall / (marks.length + 1)) * 0.8, wide / Math.max(1, letters)), SMALLEST, LARGEST);
   const scale = Math.min(tall / leafHeight, (free - letters * size) / shown);
-  const left = (room.width - aside - shown * scale - LEAD_OUT - letters * size) / 2;
+  const left = (room.width - aside - shown * scale - leadOut - letters * size) / 2;
   const gutter = left + aside;
   const inward = direction === "ltr" ? -1 : 1;
   const edge = inward === -1 ? gutter + shown * scale : room.width - gutter - shown * scale;
