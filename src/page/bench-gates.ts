@@ -1,4 +1,4 @@
-import { type Gate, gateBefore, untickedBefore } from "../bench/bench-plan.ts";
+import { type Gate, gateBefore, isFinished, untickedBefore } from "../bench/bench-plan.ts";
 import { holdingOf } from "../bench/calibration.ts";
 import { deskStyle } from "../bench/desk.ts";
 import { leafInWords } from "../bench/jump.ts";
@@ -110,8 +110,7 @@ function openNotice(host: BenchHost): HTMLElement[] {
 
 function endNotice(host: BenchHost): HTMLElement[] {
   const { plan, progress, units } = host.desk;
-  const ticked = new Set(progress.ticks.map((tick) => tick.leaf));
-  if (!plan.stops.every((leaf) => ticked.has(leaf))) return [];
+  if (!isFinished(plan, progress)) return [];
   const holding = holdingOf(plan.pattern);
   const width = formatSize(holding.holdWidth, units);
   const wider = holding.holds ? "" : ` (your flaps push it to about ${formatSize(holding.restingWidth, units)})`;

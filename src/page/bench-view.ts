@@ -1,4 +1,4 @@
-import { gateBefore } from "../bench/bench-plan.ts";
+import { gateBefore, isFinished } from "../bench/bench-plan.ts";
 import { type Desk, deskStyle } from "../bench/desk.ts";
 import { type LeafCard, leafCard } from "../bench/leaf-card.ts";
 import { leafEdge, levelTone } from "../bench/leaf-edge.ts";
@@ -75,8 +75,10 @@ function paintBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
   const { plan, progress } = desk;
   const gate = gateBefore(plan, progress, progress.at);
   const ticked = isTicked(progress, progress.at);
-  const words = gate ? GATE_WORDS[gate.kind] : ticked ? "Go on" : "Done";
+  const ended = card.place === card.places && isFinished(plan, progress);
+  const words = gate ? GATE_WORDS[gate.kind] : ended ? "All done" : ticked ? "Go on" : "Done";
   part(root, "go-words").textContent = words;
+  part<HTMLButtonElement>(root, "go").disabled = ended;
   part(root, "go").classList.toggle("asking", gate !== undefined);
   part<HTMLButtonElement>(root, "back").disabled = card.place === 1;
   part<HTMLButtonElement>(root, "next").disabled = card.place === card.places;
