@@ -15,8 +15,7 @@ export interface Room {
 const LETTER = 0.54;
 const SMALLEST = 13;
 const LARGEST = 60;
-/** Room above and below the leaf; from a number's disc to the leaf; from the edge to the marks' heights. Pixels. */
-const MARGIN = 22;
+/** From a number's disc to the leaf; from the edge to the marks' heights. Pixels. */
 const LEAD_IN = 14;
 const LEAD_OUT = 34;
 
@@ -33,7 +32,9 @@ interface Sheet {
   readonly inward: 1 | -1;
   /** How far inward the leaf is drawn, mm. */
   readonly shown: number;
+  /** Height of letters: of the marks, and of the small words beside the leaf. */
   readonly size: number;
+  readonly word: number;
   readonly circle: number;
 }
 
@@ -62,7 +63,8 @@ function laySheet(card: LeafCard, pattern: Pattern, room: Room): Sheet {
   const depths = depthsOf(pattern.levels);
   const origin = pattern.fit.foldStyle === "stepped" && marks.length > 0 ? depths[0]! : 0;
   const shown = Math.min(leafWidth, 1.3 * Math.max(...depths)) - origin;
-  const tall = room.height - 2 * MARGIN;
+  const word = clamp(room.width / 24, 14, 20);
+  const tall = room.height - 2 * (word + 9);
   const circle = clamp(Math.min(tall / (marks.length + 2) / 2.2, room.width / 22), 9, 22);
   const letters =
     marks.length > 0 ? LETTER * Math.max(8, ...marks.map(({ at, cut }) => at.length + cut.length + 2)) : 0;
@@ -77,7 +79,7 @@ function laySheet(card: LeafCard, pattern: Pattern, room: Room): Sheet {
   const inward = direction === "ltr" ? -1 : 1;
   const edge = inward === -1 ? gutter + shown * scale : room.width - gutter - shown * scale;
   const top = (room.height - leafHeight * scale) / 2;
-  return { scale, origin, top, foot: top + leafHeight * scale, edge, inward, shown, size, circle };
+  return { scale, origin, top, foot: top + leafHeight * scale, edge, inward, shown, size, word, circle };
 }
 
 function body(sheet: Sheet): string {
@@ -88,7 +90,7 @@ function body(sheet: Sheet): string {
     const y = sheet.foot - ((sheet.foot - sheet.top) * i) / steps;
     return `L${num(gutter + (i % 2 === 0 ? 0 : wave))} ${num(y)}`;
   }).join("");
-  const name = { class: "edge-word", "text-anchor": "middle" };
+  const name = { class: "edge-word", "text-anchor": "middle", "font-size": sheet.word };
   const middle = (sheet.edge + gutter) / 2;
   return (
     tag("path", {
@@ -97,7 +99,7 @@ function body(sheet: Sheet): string {
     }) +
     (sheet.origin > 0 ? edgeLine(sheet) : "") +
     text(middle, sheet.top - 7, "head", name) +
-    text(middle, sheet.foot + 16, "tail", name)
+    text(middle, sheet.foot + sheet.word, "tail", name)
   );
 }
 
@@ -203,6 +205,7 @@ function unitWord(units: UnitSystem, sheet: Sheet): string {
   return text(sheet.edge + away * 30, sheet.top - 7, `${units} from the head ›cut`, {
     class: "edge-word",
     "text-anchor": anchor,
+    "font-size": sheet.word,
   });
 }
 

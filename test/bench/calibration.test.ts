@@ -3,42 +3,8 @@ import { calibrate, holdingOf, MeasureError } from "../../src/bench/calibration.
 import { benchKit } from "../../src/bench/fit-key.ts";
 import { computePattern } from "../../src/pattern/compute.ts";
 import { DEMO_KITS } from "../kit/kit-folders.ts";
-import { tip } from "../oracle/fan.ts";
+import { calibrateByHand } from "./by-hand.ts";
 import { demoKit } from "./made.ts";
-
-/**
- * The calibration worked by hand from the project's own model of the fan: the batch is m·t·(1 + κ) thick; at radius r and
- * height u the stack is t for each body that reaches r and κ·t for each flap over W − 2d … W − d; the book rests at
- * max (S − T)/r. Sampled at every half millimetre of height, at the flaps' inner ends.
- */
-function byHand(slug: string, leaves: number, thickness: number) {
-  const kit = demoKit(slug);
-  const { book } = kit;
-  const pattern = computePattern({ ...kit, insert: undefined });
-  const t = book.blockThickness / book.leaves;
-  const kappa = thickness / (leaves * t) - 1;
-  const depths = kit.levels.map((level) => level.depth);
-  let rest = 0;
-  for (let u = 0.25; u < book.leafHeight; u += 0.5) {
-    const folded = pattern.leaves.map(
-      (leaf) => depths[leaf.spans.find((span) => u >= span.from && u < span.to)!.level - 1]!,
-    );
-    for (const r of depths.map((depth) => book.leafWidth - 2 * depth)) {
-      const bodies = book.leaves - folded.length + folded.filter((depth) => r <= book.leafWidth - depth).length;
-      const flaps = folded.filter((d) => r >= book.leafWidth - 2 * d - 1e-9 && r <= book.leafWidth - d).length;
-      rest = Math.max(rest, (t * (bodies + kappa * flaps) - book.blockThickness) / r);
-    }
-  }
-  const wanted = pattern.fit.opening;
-  const headDepth = (leaf: number) => depths[pattern.leaves.find((one) => one.leaf === leaf)!.spans[0]!.level - 1]!;
-  const { firstLeaf, lastLeaf } = pattern.fit;
-  const widthAt = (opening: number) => {
-    const fan = { ...book, opening, spine: pattern.fit.spine };
-    const [a, b] = [tip(fan, firstLeaf, headDepth(firstLeaf)), tip(fan, lastLeaf, headDepth(lastLeaf))];
-    return Math.hypot(a.x - b.x, a.z - b.z);
-  };
-  return { kappa, rest, wanted, hold: widthAt(wanted), resting: widthAt(Math.max(rest, wanted)) };
-}
 
 describe("calibrate(kit, measured)", () => {
   it.each(DEMO_KITS.flatMap((slug) => [1.6, 3, 5.5].map((share) => [slug, share] as const)))(
@@ -47,7 +13,7 @@ describe("calibrate(kit, measured)", () => {
       const kit = demoKit(slug);
       const thickness = Math.round(((20 * kit.book.blockThickness) / kit.book.leaves) * share * 10) / 10;
       const result = calibrate(benchKit(kit, {}, kit.units), { leaves: 20, thickness });
-      const hand = byHand(slug, 20, thickness);
+      const hand = calibrateByHand(slug, 20, thickness);
       expect(result.flapBulk).toBeCloseTo(hand.kappa, 9);
       expect(result.restingOpening).toBeCloseTo(hand.rest, 9);
       expect(result.opening).toBeCloseTo(hand.wanted, 9);
