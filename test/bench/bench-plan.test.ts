@@ -93,6 +93,14 @@ describe("the plan's marks", () => {
     expect(offStep(inches, 25.4 / 16)).toEqual([]);
   });
 
+  it("leave a centred picture where the kit's own step puts it", () => {
+    const kit = demoKit("little-gull");
+    const centred = { ...kit, fit: { ...kit.fit, head: undefined, height: 124 } };
+    const inches = planBench({ ...centred, units: "in" });
+    // 178 mm high, 124 mm of picture: 27 mm above it, which is no multiple of 1/16 in.
+    expect(inches.pattern.fit.head).toBe(27);
+  });
+
   it("have a revision that lost leaves and units do not change, and another picture height does", () => {
     const kit = demoKit("little-gull");
     const lost = { ...kit, units: "in" as const, fit: { ...kit.fit, lostLeaves: [40] } };

@@ -35,6 +35,7 @@ describe("jumpToLeaf(plan, leaf)", () => {
   it.each([
     [0, "Leaf 0 is not in this book: it has 112 leaves."],
     [113, "Leaf 113 is not in this book: it has 112 leaves."],
+    [2.5, "Leaf 2.5 is not in this book: it has 112 leaves."],
     [40, "Leaf 40 is left out."],
   ])("says why there is no way to leaf %d", (leaf, problem) => {
     expect(jumpToLeaf(gull, leaf)).toEqual({ problem });

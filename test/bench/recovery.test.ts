@@ -34,6 +34,14 @@ describe("recover(plan, lost)", () => {
     expect(result.changed).toEqual(differing);
   });
 
+  it("counts a leaf whose notch alone is another as changed", () => {
+    const { pattern } = demoPlan("harbour-moon");
+    const pocket = pattern.pocket!;
+    const [first, second, ...rest] = pocket.notches;
+    const notches = [first!, { ...second!, depth: second!.depth + 0.5 }, ...rest];
+    expect(changedLeaves(pattern, { ...pattern, pocket: { ...pocket, notches } })).toEqual([second!.leaf]);
+  });
+
   it("is undone by the leaves that were lost before it", () => {
     const plan = demoPlan("little-gull");
     const lost = recover(plan, [40]);
