@@ -74,6 +74,18 @@ export function stopBeside(plan: BenchPlan, leaf: number, side: 1 | -1): number 
   return (side === 1 ? beyond[0] : beyond.at(-1)) ?? nearestStop(plan, leaf);
 }
 
+/** Where work goes on after a leaf: at the next stop, from the last one at the first leaf without a tick. */
+export function leafAfter(plan: BenchPlan, progress: Progress, leaf: number): number {
+  if (leaf !== plan.stops.at(-1)) return stopBeside(plan, leaf, 1);
+  return plan.stops.find((stop) => !isTicked(progress, stop)) ?? leaf;
+}
+
+/** Whether every leaf is ticked. */
+export function isFinished(plan: BenchPlan, progress: Progress): boolean {
+  const ticked = new Set(progress.ticks.map((tick) => tick.leaf));
+  return plan.stops.every((leaf) => ticked.has(leaf));
+}
+
 /** The leaf itself where it is folded, else the next one that is, else the last. */
 export function nearestStop(plan: BenchPlan, leaf: number): number {
   return plan.stops.find((stop) => stop >= leaf) ?? plan.stops.at(-1)!;

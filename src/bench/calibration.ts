@@ -1,27 +1,32 @@
 import { caliper } from "../book/book.ts";
 import { fanOf } from "../drawing/fan-of.ts";
-import { holdWidth } from "../fan/front.ts";
 import { flapBulkFromBatch } from "../fan/resting.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
+import { edgeAtHead } from "../pattern/edge-at-head.ts";
+import type { Pattern } from "../pattern/pattern.ts";
 import { formatLength } from "../units/length.ts";
 import type { Measured } from "./progress.ts";
 
 /** More leaf thicknesses than any folded flap counts: a measurement with the book's rest in it, or in another unit. */
 const MOST_BULK = 12;
 
-/** What the first batch says about the finished book. Angles radians, widths mm. */
-export interface Calibration {
-  /** κ: how many leaf thicknesses a flap counts. */
-  readonly flapBulk: number;
+/** How wide the folded book stands. Angles radians, widths mm. */
+export interface Holding {
   readonly opening: number;
   readonly restingOpening: number;
-  /** First to last picture leaf's front tips at the wanted opening. */
+  /** Folded edges of the outer picture leaves at the head, at the wanted opening: the hold width that page and packet give. */
   readonly holdWidth: number;
-  /** The same where the book rests, when that is wider. */
+  /** The same at the opening that the flaps force, when that is wider. */
   readonly restingWidth: number;
   /** Whether the book closes as far as the picture wants. */
   readonly holds: boolean;
+}
+
+/** What the first batch says about the finished book. */
+export interface Calibration extends Holding {
+  /** κ: how many leaf thicknesses a flap counts. */
+  readonly flapBulk: number;
 }
 
 /** Why a measurement cannot be right: what is allowed. */
@@ -30,18 +35,20 @@ export class MeasureError extends Error {}
 /** Fits the bulk of a flap to a measured batch and works the resting opening out with it. @throws MeasureError */
 export function calibrate(kit: Kit, measured: Measured): Calibration {
   const flapBulk = bulkOf(kit, measured);
-  const pattern = computePattern({ ...kit, light: undefined, insert: undefined, fit: { ...kit.fit, flapBulk } });
-  const { fit } = pattern;
-  const holds = fit.restingOpening <= fit.opening;
-  const fan = { ...fanOf(pattern), opening: Math.max(fit.opening, fit.restingOpening) };
-  const range = { first: fit.firstLeaf - 1, count: fit.lastLeaf - fit.firstLeaf + 1 };
+  const fitted = { ...kit, light: undefined, insert: undefined, fit: { ...kit.fit, flapBulk } };
+  return { flapBulk, ...holdingOf(computePattern(fitted)) };
+}
+
+/** The widths of a pattern as its picture wants them and as its flaps allow them. */
+export function holdingOf(pattern: Pattern): Holding {
+  const { opening, restingOpening, edgeWidth } = pattern.fit;
+  const fan = { ...fanOf(pattern), opening: Math.max(opening, restingOpening) };
   return {
-    flapBulk,
-    opening: fit.opening,
-    restingOpening: fit.restingOpening,
-    holdWidth: fit.holdWidth,
-    restingWidth: holdWidth(fan, range, pattern.levels[0]!.depth),
-    holds,
+    opening,
+    restingOpening,
+    holdWidth: edgeWidth,
+    restingWidth: edgeAtHead(fan, pattern.levels, pattern.leaves),
+    holds: restingOpening <= opening,
   };
 }
 

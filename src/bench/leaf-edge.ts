@@ -14,9 +14,8 @@ export interface Room {
 /** Letters are this wide, as a share of their height, on the wide side. */
 const LETTER = 0.54;
 const SMALLEST = 13;
-const LARGEST = 44;
-/** Room above and below the leaf; from a number's disc to the leaf; from the edge to the marks' heights. Pixels. */
-const MARGIN = 22;
+const LARGEST = 60;
+/** From a number's disc to the leaf; from the edge to the marks' heights. Pixels. */
 const LEAD_IN = 14;
 const LEAD_OUT = 34;
 
@@ -33,7 +32,9 @@ interface Sheet {
   readonly inward: 1 | -1;
   /** How far inward the leaf is drawn, mm. */
   readonly shown: number;
+  /** Height of letters: of the marks, and of the small words beside the leaf. */
   readonly size: number;
+  readonly word: number;
   readonly circle: number;
 }
 
@@ -62,20 +63,23 @@ function laySheet(card: LeafCard, pattern: Pattern, room: Room): Sheet {
   const depths = depthsOf(pattern.levels);
   const origin = pattern.fit.foldStyle === "stepped" && marks.length > 0 ? depths[0]! : 0;
   const shown = Math.min(leafWidth, 1.3 * Math.max(...depths)) - origin;
-  const tall = room.height - 2 * MARGIN;
+  const word = clamp(room.width / 24, 14, 20);
+  const tall = room.height - 2 * (word + 9);
   const circle = clamp(Math.min(tall / (marks.length + 2) / 2.2, room.width / 22), 9, 22);
-  const letters = LETTER * Math.max(8, ...marks.map((mark) => mark.at.length + mark.cut.length + 2));
+  const letters =
+    marks.length > 0 ? LETTER * Math.max(8, ...marks.map(({ at, cut }) => at.length + cut.length + 2)) : 0;
   const aside = 2 * circle + LEAD_IN;
-  const free = room.width - aside - LEAD_OUT;
+  const leadOut = marks.length > 0 ? LEAD_OUT : 0;
+  const free = room.width - aside - leadOut;
   const wide = Math.max(0.45 * free, free - (shown * tall) / leafHeight);
-  const size = clamp(Math.min((tall / (marks.length + 1)) * 0.8, wide / letters), SMALLEST, LARGEST);
+  const size = clamp(Math.min((tall / (marks.length + 1)) * 0.8, wide / Math.max(1, letters)), SMALLEST, LARGEST);
   const scale = Math.min(tall / leafHeight, (free - letters * size) / shown);
-  const left = (room.width - aside - shown * scale - LEAD_OUT - letters * size) / 2;
+  const left = (room.width - aside - shown * scale - leadOut - letters * size) / 2;
   const gutter = left + aside;
   const inward = direction === "ltr" ? -1 : 1;
   const edge = inward === -1 ? gutter + shown * scale : room.width - gutter - shown * scale;
   const top = (room.height - leafHeight * scale) / 2;
-  return { scale, origin, top, foot: top + leafHeight * scale, edge, inward, shown, size, circle };
+  return { scale, origin, top, foot: top + leafHeight * scale, edge, inward, shown, size, word, circle };
 }
 
 function body(sheet: Sheet): string {
@@ -86,7 +90,7 @@ function body(sheet: Sheet): string {
     const y = sheet.foot - ((sheet.foot - sheet.top) * i) / steps;
     return `L${num(gutter + (i % 2 === 0 ? 0 : wave))} ${num(y)}`;
   }).join("");
-  const name = { class: "edge-word", "text-anchor": "middle" };
+  const name = { class: "edge-word", "text-anchor": "middle", "font-size": sheet.word };
   const middle = (sheet.edge + gutter) / 2;
   return (
     tag("path", {
@@ -95,7 +99,7 @@ function body(sheet: Sheet): string {
     }) +
     (sheet.origin > 0 ? edgeLine(sheet) : "") +
     text(middle, sheet.top - 7, "head", name) +
-    text(middle, sheet.foot + 16, "tail", name)
+    text(middle, sheet.foot + sheet.word, "tail", name)
   );
 }
 
@@ -201,6 +205,7 @@ function unitWord(units: UnitSystem, sheet: Sheet): string {
   return text(sheet.edge + away * 30, sheet.top - 7, `${units} from the head ›cut`, {
     class: "edge-word",
     "text-anchor": anchor,
+    "font-size": sheet.word,
   });
 }
 

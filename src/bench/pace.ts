@@ -1,6 +1,7 @@
 import type { Rates } from "../kit/kit.ts";
-import type { Pattern, PatternLeaf } from "../pattern/pattern.ts";
+import type { Pattern } from "../pattern/pattern.ts";
 import { isCheckpoint } from "../plan/batches.ts";
+import { foldsOf } from "../plan/leaf-effort.ts";
 import { linesOf } from "../plan/scoring.ts";
 import type { Clock, Progress, Tick } from "./progress.ts";
 
@@ -38,12 +39,6 @@ export function leafEstimates(pattern: Pattern, rates: Rates): Map<number, numbe
           (notched.has(leaf.leaf) ? rates.notch : 0)),
     ]),
   );
-}
-
-function foldsOf(leaf: PatternLeaf, pattern: Pattern): number {
-  return pattern.fit.foldStyle === "stepped" && linesOf(leaf, pattern).length > 1
-    ? 1 + leaf.spans.filter((span) => span.level > 1).length
-    : leaf.spans.length;
 }
 
 /** What is still to do, ms. `own`: judged by the maker's own ticks, not by the estimate alone. */

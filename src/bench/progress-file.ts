@@ -86,6 +86,7 @@ function readLost(value: unknown): LostLeaf[] {
 function readMeasured(value: unknown): Measured {
   const entry = readObject(value, "measured");
   const thickness = readAmount(entry.thickness, "measured.thickness");
+  if (thickness === 0) throw new ProgressError("measured.thickness is 0, expected a number above 0");
   return { leaves: readLeaf(entry.leaves, "measured.leaves"), thickness };
 }
 

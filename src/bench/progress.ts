@@ -109,7 +109,8 @@ export function loseLeaf(progress: Progress, leaf: number, changed: readonly num
 
 /**
  * Takes a lost leaf back in. Ticks of the leaves that change are taken off; those that went with the leaf come back
- * where it was the last one lost, for only then their marks are again those they were folded with.
+ * where it was the last one lost, for only then their marks are again those they were folded with. For the same reason
+ * leaves lost later keep only the ticks of leaves before this one.
  */
 export function bringBack(progress: Progress, leaf: number, changed: readonly number[]): Progress {
   const index = progress.lost.findIndex((one) => one.leaf === leaf);
@@ -117,7 +118,10 @@ export function bringBack(progress: Progress, leaf: number, changed: readonly nu
   const last = index === progress.lost.length - 1;
   const kept = progress.ticks.filter((tick) => !changed.includes(tick.leaf));
   const back = last ? progress.lost[index]!.cleared.filter((tick) => !kept.some((one) => one.leaf === tick.leaf)) : [];
-  return { ...progress, ticks: inOrder([...kept, ...back]), lost: progress.lost.filter((_, i) => i !== index) };
+  const later = progress.lost
+    .slice(index + 1)
+    .map((one) => ({ ...one, cleared: one.cleared.filter((tick) => tick.leaf < leaf) }));
+  return { ...progress, ticks: inOrder([...kept, ...back]), lost: [...progress.lost.slice(0, index), ...later] };
 }
 
 /** Lost leaves in book order, as the refit lists them. */

@@ -1,4 +1,5 @@
-import { type Gate, gateBefore, untickedBefore } from "../bench/bench-plan.ts";
+import { type Gate, gateBefore, isFinished, untickedBefore } from "../bench/bench-plan.ts";
+import { holdingOf } from "../bench/calibration.ts";
 import { deskStyle } from "../bench/desk.ts";
 import { leafInWords } from "../bench/jump.ts";
 import type { LeafCard } from "../bench/leaf-card.ts";
@@ -109,9 +110,10 @@ function openNotice(host: BenchHost): HTMLElement[] {
 
 function endNotice(host: BenchHost): HTMLElement[] {
   const { plan, progress, units } = host.desk;
-  const ticked = new Set(progress.ticks.map((tick) => tick.leaf));
-  if (!plan.stops.every((leaf) => ticked.has(leaf))) return [];
-  const width = formatSize(plan.pattern.fit.holdWidth, units);
+  if (!isFinished(plan, progress)) return [];
+  const holding = holdingOf(plan.pattern);
+  const width = formatSize(holding.holdWidth, units);
+  const wider = holding.holds ? "" : ` (your flaps push it to about ${formatSize(holding.restingWidth, units)})`;
   const link = make("a", "", "the kit’s steps");
   link.href = `../index.html${location.search}#steps`;
   return [
@@ -119,7 +121,7 @@ function endNotice(host: BenchHost): HTMLElement[] {
       "p",
       "notice end",
       make("strong", "", `All ${plan.stops.length} leaves are folded.`),
-      ` Next: glue the tacks, then open the book to ${width} between the first and last picture leaf; see `,
+      ` Next: glue the tacks, then open the book to a hold width of ${width}${wider}, from the folded edge of the first picture leaf to that of the last, at the head; see `,
       link,
       ".",
     ),

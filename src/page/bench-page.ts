@@ -1,4 +1,4 @@
-import { gateBefore, stopBeside } from "../bench/bench-plan.ts";
+import { gateBefore, leafAfter, stopBeside } from "../bench/bench-plan.ts";
 import { type Desk, deskAddress, moveDesk, openDesk } from "../bench/desk.ts";
 import { fitOf } from "../bench/fit-key.ts";
 import { touchClock } from "../bench/pace.ts";
@@ -117,7 +117,12 @@ export class BenchPage implements BenchHost {
     const gate = gateBefore(plan, progress, progress.at);
     if (gate?.kind === "measure") this.openMeasure();
     else if (gate) this.move((one) => passGate(one, gate.name));
-    else this.move((one) => showLeaf(tickLeaf(one, one.at), stopBeside(plan, one.at, 1)));
+    else {
+      this.move((one) => {
+        const ticked = tickLeaf(one, one.at);
+        return showLeaf(ticked, leafAfter(plan, ticked, one.at));
+      });
+    }
   }
 
   #keep(): void {

@@ -1,4 +1,4 @@
-import { gateBefore } from "../bench/bench-plan.ts";
+import { gateBefore, isFinished } from "../bench/bench-plan.ts";
 import { type Desk, deskStyle } from "../bench/desk.ts";
 import { type LeafCard, leafCard } from "../bench/leaf-card.ts";
 import { leafEdge, levelTone } from "../bench/leaf-edge.ts";
@@ -15,7 +15,8 @@ export function paintLeaf(root: HTMLElement, desk: Desk): LeafCard {
   big.textContent = card.big;
   big.classList.toggle("long", card.big.length > 4);
   part(root, "leaf").textContent = String(card.row.leaf);
-  part(root, "pattern-page").textContent = card.row.patternPage || "border";
+  part(root, "pattern-page").textContent = card.row.patternPage;
+  part(root, "pattern-place").hidden = card.border !== "";
   const done = part<HTMLInputElement>(root, "done");
   done.checked = isTicked(desk.progress, card.row.leaf);
   part(root, "stage").classList.toggle("ticked", done.checked);
@@ -63,9 +64,9 @@ export function paintCount(root: HTMLElement, desk: Desk): void {
   part(root, "ticked").textContent = `${done} done`;
   const left = remainingTime(progress, plan.estimates);
   const worked = timeText(workedAt(progress.clock, Date.now()), "exact");
-  const rest = done === plan.stops.length ? "none left" : `about ${timeText(left.ms, "about")} left`;
-  part(root, "time").textContent =
-    `${worked} worked · ${rest}${left.own || done === plan.stops.length ? "" : " (estimate)"}`;
+  const rest =
+    done === plan.stops.length ? "none left" : `${left.own ? "about" : "estimated"} ${timeText(left.ms, "about")} left`;
+  part(root, "time").textContent = `${worked} worked · ${rest}`;
   part(root, "ribbon").innerHTML = ribbon(plan, progress);
 }
 
@@ -74,8 +75,10 @@ function paintBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
   const { plan, progress } = desk;
   const gate = gateBefore(plan, progress, progress.at);
   const ticked = isTicked(progress, progress.at);
-  const words = gate ? GATE_WORDS[gate.kind] : ticked ? "Go on" : "Done";
+  const ended = card.place === card.places && isFinished(plan, progress);
+  const words = gate ? GATE_WORDS[gate.kind] : ended ? "All done" : ticked ? "Go on" : "Done";
   part(root, "go-words").textContent = words;
+  part<HTMLButtonElement>(root, "go").disabled = ended;
   part(root, "go").classList.toggle("asking", gate !== undefined);
   part<HTMLButtonElement>(root, "back").disabled = card.place === 1;
   part<HTMLButtonElement>(root, "next").disabled = card.place === card.places;

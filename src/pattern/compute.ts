@@ -1,7 +1,7 @@
 import { caliper } from "../book/book.ts";
 import { bookPageOf, numberLeaves, patternPageOf } from "../book/numbering.ts";
 import { type Fan, leafTip } from "../fan/fan.ts";
-import { boardWidth, edgeWidth, type Front, holdWidth, type LeafRange, layFront, stationAt } from "../fan/front.ts";
+import { boardWidth, type Front, holdWidth, type LeafRange, layFront, stationAt } from "../fan/front.ts";
 import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
 import { restingOpening } from "../fan/resting.ts";
 import { type FaceMap, layFaces } from "../fit/face.ts";
@@ -17,6 +17,7 @@ import { markLeaf } from "../spans/marks.ts";
 import { cutsBetween, type Span } from "../spans/span.ts";
 import { tacksOf } from "../spans/tacks.ts";
 import { roundTo } from "../units/length.ts";
+import { edgeAtHead } from "./edge-at-head.ts";
 import { checkBook, checkFlaps, checkLostLeaves, checkPlace } from "./limits.ts";
 import { type AbsorbedOnLeaf, depthsOf, type Fit, type Pattern, type PatternLeaf } from "./pattern.ts";
 import { warningsOf } from "./warnings.ts";
@@ -230,7 +231,7 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
     width: face.solution.width,
     stretch: face.solution.stretch,
     holdWidth: holdWidth(face.fan, face.range, depths[0]!),
-    edgeWidth: edgeAtHead(kit, face, leaves),
+    edgeWidth: edgeAtHead(face.fan, kit.levels, leaves),
     boardWidth: boardWidth(face.fan, book.square, book.boardThickness),
     restingOpening: restingOpening(
       stack,
@@ -240,12 +241,4 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
     markStep: fit.markStep,
     leastTab: fit.leastTab,
   };
-}
-
-/** The picture's outer leaves as they are folded at the head; a lost one's place is taken by the next. */
-function edgeAtHead(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): number {
-  const picture = leaves.filter((leaf) => leaf.patternPage !== null);
-  const [first, last] = [picture[0]!, picture.at(-1)!];
-  const depthOf = (leaf: PatternLeaf): number => kit.levels[leaf.spans[0]!.level - 1]!.depth;
-  return edgeWidth(face.fan, first.leaf - 1, depthOf(first), last.leaf - 1, depthOf(last));
 }

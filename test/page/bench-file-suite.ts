@@ -1,0 +1,133 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { type Served, textOf } from "../offline/visit.ts";
+import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
+
+/** Progress as a file: out of one browser, into another. */
+export function fileSuite(served: () => Served): void {
+  describe("the bench's progress file", () => {
+    let maker: Maker;
+    let folder: string;
+    beforeEach(async () => {
+      maker = await newMaker(served());
+      folder = mkdtempSync(join(tmpdir(), "leaflight-file-"));
+    });
+    afterEach(async () => {
+      await maker.close();
+      rmSync(folder, { recursive: true, force: true });
+    });
+
+    const save = async ({ page, context, press }: Maker, name: string): Promise<string> => {
+      const client = await page.createCDPSession();
+      await client.send("Browser.setDownloadBehavior", {
+        behavior: "allow",
+        browserContextId: context.id!,
+        downloadPath: folder,
+      });
+      await press("open-menu");
+      await press("export");
+      const path = join(folder, name);
+      for (let i = 0; i < 100 && !existsSync(path); i += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+      return path;
+    };
+    const takeIn = async ({ page, press }: Maker, path: string): Promise<string> => {
+      await press("open-menu");
+      const field = await page.$("[data-import]");
+      await (field as unknown as { uploadFile: (path: string) => Promise<void> }).uploadFile(path);
+      return textOf(page, "[data-file-answer]");
+    };
+    const all = async (one: Maker) => {
+      await one.goTo("leaf", 1);
+      return { done: await one.done(), shown: await one.walk(), address: new URL(one.page.url()).search };
+    };
+
+    it("brings ticks, answered prompts, lost leaves and the measured batch to a fresh browser", async () => {
+      await maker.open(GULL);
+      await maker.goTo("leaf", 30);
+      await maker.answer("They are folded");
+      await maker.press("lose");
+      await maker.press("recovery-do");
+      await maker.press("open-menu");
+      await maker.press("menu-measure");
+      await maker.page.type("[data-measure-thickness]", "6");
+      await maker.page.keyboard.press("Enter");
+      const before = await all(maker);
+      expect(before.done).toBe(29);
+      expect(before.address).toMatch(/bulk=.*lost=30/);
+      const path = await save(maker, "little-gull-progress.json");
+      expect(JSON.parse(readFileSync(path, "utf8"))).toMatchObject({
+        schema: "leaflight/progress/1",
+        kit: "little-gull",
+      });
+
+      const other = await newMaker(served());
+      try {
+        await other.open(GULL);
+        expect(await other.done()).toBe(0);
+        expect(await takeIn(other, path)).toBe("little-gull-progress.json is taken in: 29 leaves ticked.");
+        expect(await other.text("lost-list")).toContain("leaf 30");
+        await other.page.keyboard.press("Escape");
+        expect(await all(other)).toEqual(before);
+        await other.open(GULL);
+        expect(await all(other)).toEqual(before);
+      } finally {
+        await other.close();
+      }
+    });
+
+    it.each([
+      ["notes.json", "leaf,page\n1,2\n", /cannot be taken in: it is not JSON/],
+      [
+        "list.json",
+        '{"schema":"leaflight/pattern/1"}',
+        /not a progress file of this version: schema is "leaflight\/pattern\/1"/,
+      ],
+      ["cut.json", '{"schema":"leaflight/progress/1","kit":"little', /it may be cut short/],
+    ])("refuses %s, says why and changes nothing", async (name, text, why) => {
+      await maker.open(GULL);
+      await maker.press("go");
+      const kept = () => maker.page.evaluate(() => JSON.stringify({ ...localStorage }));
+      const before = await kept();
+      writeFileSync(join(folder, name), text);
+      const answer = await takeIn(maker, join(folder, name));
+      expect(answer).toContain(name);
+      expect(answer).toMatch(why);
+      expect([await kept(), await maker.done(), await maker.leaf()]).toEqual([before, 1, 2]);
+    });
+
+    it("refuses another kit's file, and shows the way where only the book differs", async () => {
+      await maker.open(MOON);
+      await maker.press("go");
+      const moon = await save(maker, "harbour-moon-progress.json");
+      await maker.open(`${GULL}?leaves=128&thick=14`);
+      await maker.press("go");
+      const gull = await save(maker, "little-gull-progress.json");
+      await maker.open(GULL);
+      expect(await takeIn(maker, moon)).toContain('it belongs to the kit "harbour-moon", and this is "little-gull"');
+      await maker.page.keyboard.press("Escape");
+      expect(await takeIn(maker, gull)).toContain("on another book or fit. Open that one and take the file in there.");
+      expect(await maker.done()).toBe(0);
+      await Promise.all([maker.page.waitForNavigation(), maker.page.click("[data-file-answer] a")]);
+      expect(new URL(maker.page.url()).searchParams.get("leaves")).toBe("128");
+    });
+
+    it("begins anew only after she said yes", async () => {
+      await maker.open(GULL);
+      await maker.press("go");
+      const said: string[] = [];
+      const replies = [false, true];
+      maker.page.on("dialog", (dialog) => {
+        said.push(dialog.message());
+        void (replies[said.length - 1] ? dialog.accept() : dialog.dismiss());
+      });
+      await maker.press("open-menu");
+      await maker.press("anew");
+      expect(await maker.done()).toBe(1);
+      await maker.press("anew");
+      expect([await maker.done(), await maker.leaf()]).toEqual([0, 1]);
+      expect(said).toEqual(Array(2).fill("Clear all 1 ticks and begin this book anew?"));
+    });
+  });
+}

@@ -1,0 +1,110 @@
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { type Served, textOf } from "../offline/visit.ts";
+import { patternOf, shownOf } from "./bench-pattern.ts";
+import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
+
+/** Progress through reloads, without network, through an update, and apart for each fit. */
+export function keepingSuite(served: () => Served): void {
+  describe("progress that is kept", () => {
+    let maker: Maker;
+    beforeEach(async () => {
+      maker = await newMaker(served());
+    });
+    afterEach(() => maker.close());
+
+    const foldSome = async (count: number) => {
+      for (let i = 0; i < count; i += 1) await maker.press("go");
+    };
+    /** A visited kit is kept by the site's worker, its bench with it. */
+    const visitKit = async () => {
+      await maker.page.goto(`${served().host.site}index.html`, { waitUntil: "load" });
+      await maker.page.goto(`${served().host.site}kits/little-gull/index.html`, { waitUntil: "load" });
+      await textOf(maker.page, "[data-kept]", /works without network/);
+    };
+
+    it("stays through a reload, at the same leaf", async () => {
+      await maker.open(GULL);
+      await foldSome(5);
+      await maker.press("next");
+      await maker.open(GULL);
+      expect([await maker.leaf(), await maker.done()]).toEqual([7, 5]);
+    });
+
+    it("is apart for each fit and kit, whatever the order in the address, and shared by both units", async () => {
+      await maker.open(GULL);
+      await foldSome(3);
+      await maker.open(`${GULL}?leaves=128&thick=14`);
+      expect(await maker.done()).toBe(0);
+      await foldSome(2);
+      await maker.open(MOON);
+      expect(await maker.done()).toBe(0);
+      await maker.open(`${GULL}?thick=14.0&leaves=128&units=in`);
+      expect(await maker.done()).toBe(2);
+      await maker.open(GULL);
+      expect(await maker.done()).toBe(3);
+    });
+
+    it("says so when what is kept is damaged, and when nothing can be kept", async () => {
+      await maker.open(GULL);
+      await foldSome(1);
+      await maker.page.evaluate(() => {
+        for (const key of Object.keys(localStorage)) localStorage.setItem(key, "{");
+      });
+      await maker.open(GULL);
+      expect(await maker.text("notices")).toContain("The progress kept in this browser cannot be read (it is not JSON");
+      expect(await maker.done()).toBe(0);
+      await maker.page.evaluate(() => {
+        Storage.prototype.setItem = () => {
+          throw new DOMException("full", "QuotaExceededError");
+        };
+      });
+      await foldSome(1);
+      expect(await maker.text("notices")).toContain("This browser keeps nothing for this page");
+    });
+
+    it("follows another tab of the same kit and fit", async () => {
+      await maker.open(GULL);
+      const other = await maker.context.newPage();
+      await other.goto(served().host.site + GULL, { waitUntil: "load" });
+      await other.waitForSelector("[data-edge] svg");
+      await other.$eval("[data-go]", (go) => (go as HTMLElement).click());
+      await textOf(maker.page, "[data-ticked]", /^1 done/);
+      expect(await maker.leaf()).toBe(2);
+    });
+
+    it("stays when the network is lost, and work goes on without it", async () => {
+      await visitKit();
+      await maker.open(GULL);
+      await foldSome(4);
+      await served().host.stop();
+      try {
+        await maker.open(GULL);
+        expect([await maker.leaf(), await maker.done()]).toEqual([5, 4]);
+        await foldSome(2);
+        await maker.goTo("leaf", 40);
+        await maker.press("lose");
+        await maker.press("recovery-do");
+        expect(await maker.walk()).toEqual(shownOf(patternOf("little-gull", [40]), 41));
+      } finally {
+        await served().host.start();
+      }
+      await maker.open(GULL);
+      expect(await maker.done()).toBe(6);
+    });
+
+    it("stays through an update, and says where the kit was changed since", async () => {
+      await visitKit();
+      await maker.open(GULL);
+      await foldSome(4);
+      served().change("content/kits/little-gull/index.md", "height: 125", "height: 122");
+      served().rebuild();
+      await maker.open(GULL);
+      expect(await maker.text("notices")).toBe("");
+      await textOf(maker.page, ".newer", /A newer version is ready/);
+      await Promise.all([maker.page.waitForNavigation(), maker.page.click(".newer button")]);
+      await maker.page.waitForSelector("[data-edge] svg");
+      expect([await maker.leaf(), await maker.done()]).toEqual([5, 4]);
+      expect(await maker.text("notices")).toContain("This kit was changed since you began");
+    });
+  });
+}

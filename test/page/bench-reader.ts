@@ -1,0 +1,97 @@
+import type { BrowserContext, Page } from "puppeteer";
+import { newReader, type Served } from "../offline/visit.ts";
+
+export const GULL = "kits/little-gull/bench/index.html";
+export const MOON = "kits/harbour-moon/bench/index.html";
+
+/** What the bench shows of one leaf. */
+export interface Shown {
+  readonly leaf: number;
+  readonly page: string;
+  readonly patternPage: string;
+  /** `46.5›24`, as the drawing writes them. */
+  readonly marks: readonly string[];
+  readonly folds: readonly number[];
+}
+
+/** A maker with a device of her own at a bench. */
+export interface Maker {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** Opens a bench page and waits for its drawing. */
+  readonly open: (path: string) => Promise<void>;
+  readonly leaf: () => Promise<number>;
+  readonly done: () => Promise<number>;
+  /** The prompt before the leaf; empty where there is none. */
+  readonly gate: () => Promise<string>;
+  /** The text of the element with `data-<name>`. */
+  readonly text: (name: string) => Promise<string>;
+  /** Presses the element with `data-<name>` without moving the pointer. */
+  readonly press: (name: string) => Promise<void>;
+  /** Presses the button with these words in the prompt or in a notice. */
+  readonly answer: (words: string) => Promise<void>;
+  readonly goTo: (kind: "page" | "leaf", number: number) => Promise<void>;
+  /** Everything from the leaf on the bench to the last one. */
+  readonly walk: () => Promise<Shown[]>;
+  readonly close: () => Promise<void>;
+}
+
+export async function newMaker(served: Served): Promise<Maker> {
+  const { context, page } = await newReader(served);
+  const text = (name: string): Promise<string> => page.$eval(`[data-${name}]`, (one) => one.textContent!.trim());
+  const press = (name: string): Promise<void> => page.$eval(`[data-${name}]`, (one) => (one as HTMLElement).click());
+  return {
+    context,
+    page,
+    text,
+    press,
+    open: async (path) => {
+      await page.goto(served.host.site + path, { waitUntil: "load" });
+      await page.waitForSelector("[data-edge] svg");
+    },
+    leaf: async () => Number(await text("leaf")),
+    done: async () => Number.parseInt(await text("ticked"), 10),
+    gate: () => page.$eval("[data-gate]", (gate) => ((gate as HTMLElement).hidden ? "" : gate.textContent!)),
+    answer: (words) =>
+      page.$$eval(
+        "[data-gate] button, [data-notices] button",
+        (buttons, wanted) => {
+          const found = buttons.find((one) => one.textContent === wanted);
+          if (!found) throw new Error(`no button "${wanted}"`);
+          (found as HTMLElement).click();
+        },
+        words,
+      ),
+    goTo: async (kind, number) => {
+      await press("open-jump");
+      await page.$eval(
+        "[data-jump-number]",
+        (field, value) => {
+          (field as HTMLInputElement).value = value;
+        },
+        String(number),
+      );
+      await page.$eval(`[data-jump] [value=${kind}]`, (button) => (button as HTMLElement).click());
+    },
+    walk: () => page.evaluate(readOn),
+    close: () => context.close(),
+  };
+}
+
+function readOn(): Shown[] {
+  const text = (name: string): string => document.querySelector(`[data-${name}]`)!.textContent!;
+  const list = (selector: string): string[] => [...document.querySelectorAll(selector)].map((one) => one.textContent!);
+  const next = document.querySelector<HTMLButtonElement>("[data-next]")!;
+  const shown: Shown[] = [];
+  for (;;) {
+    shown.push({
+      leaf: Number(text("leaf")),
+      page: text("big"),
+      patternPage: text("pattern-page"),
+      marks: list("[data-edge] .edge-label"),
+      folds: list("[data-folds] li").map(Number),
+    });
+    if (next.disabled) return shown;
+    next.click();
+  }
+}
