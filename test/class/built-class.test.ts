@@ -75,7 +75,7 @@ const pages = () =>
 
 /** The main part of a packet's page, without what names the seat or the kit's folder. */
 const packetOf = (path: string, slug: string) =>
-  /<main>([\s\S]*)<\/main>/
+  /<main[^>]*>([\s\S]*)<\/main>/
     .exec(read(path))![1]!
     .replaceAll(slug, "")
     .replace(/Leaflight packet( · seat \d+)?/, "");
@@ -199,6 +199,20 @@ describe("the class's pages", () => {
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     }
     await page.close();
+  });
+
+  it("load nothing from elsewhere and break no rule of their policy", async () => {
+    const page = await browser.newPage();
+    const wrong: string[] = [];
+    page.on("request", (request) => {
+      if (!request.url().startsWith(host.site) && !/^(blob|data):/.test(request.url())) wrong.push(request.url());
+    });
+    page.on("requestfailed", (request) => wrong.push(`failed: ${request.url()}`));
+    page.on("console", (message) => wrong.push(message.text()));
+    page.on("pageerror", (error) => wrong.push(String(error)));
+    for (const path of pages()) await page.goto(host.site + path, { waitUntil: "networkidle0" });
+    await page.close();
+    expect(wrong).toEqual([]);
   });
 
   it("say at once, by keyboard alone, whether a book fits", async () => {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
+import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { describe, expect, it } from "vitest";
 import { newReader, type Served, visit } from "./visit.ts";
@@ -96,6 +97,34 @@ export function policySuite(served: () => Served): void {
       expect(await drawn.jsonValue()).toBeGreaterThan(0);
       expect(wrong).toEqual([]);
       await context.close();
+    });
+  });
+
+  describe("every kind of page", () => {
+    const kinds = () => pages().filter((one) => !one.startsWith("kits/") || one.startsWith("kits/harbour-moon/"));
+
+    // Source: axe-core's rules after WCAG 2.2; 1.4.10 Reflow: 320 px wide without scrolling sideways, drawings to scale in boxes of their own.
+    it.each([
+      ["light", 320],
+      ["dark", 1280],
+    ])("in %s at %d px is without a finding of axe and does not scroll sideways", async (scheme, width) => {
+      const { context, page } = await newReader(served());
+      await page.setViewport({ width, height: 800 });
+      await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
+      const wrong: string[] = [];
+      for (const file of kinds()) {
+        await visit(served(), page, file);
+        await use(page);
+        await page.evaluate(axe.source);
+        const found = await page.evaluate(async () => {
+          const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
+          return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
+        });
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        wrong.push(...found.map((one) => `${file}: ${one}`), ...(wide > width ? [`${file}: ${wide} px wide`] : []));
+      }
+      await context.close();
+      expect(wrong).toEqual([]);
     });
   });
 
