@@ -27,8 +27,9 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
     }),
     step(
       "Glue the base frame and let it dry",
-      same(
-        "With the holder on, run double-sided tape or clear-drying glue round the back of the base frame and press it onto the front tips, closure tab under its marked edge, its rim an even ${dualDepth(insert.wish.lip)[units]} beyond the folded shape all round. Leave the holder on until the glue is dry, as long as its maker says; overnight is safe. Make the door meanwhile.",
+      dual(
+        (units) =>
+          `With the holder on, run double-sided tape or clear-drying glue round the back of the base frame and press it onto the front tips, closure tab under its marked edge, its rim an even ${dualDepth(insert.wish.lip)[units]} beyond the folded shape all round. Leave the holder on until the glue is dry, as long as its maker says; overnight is safe. Make the door meanwhile.`,
       ),
       {
         parts: ["base frame", "closure tab", "holder"],
