@@ -1,7 +1,7 @@
-import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
 import { boxOf } from "../geometry/area.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Part } from "../insert/part.ts";
+import { MaxRectangles } from "./max-rectangles.ts";
 
 /** A part with its place: `place` maps the part's own frame to the field's, turned by a quarter where the packing turned it. */
 export interface PlacedPart {
@@ -29,30 +29,28 @@ export function packParts(parts: readonly Part[], width: number, height: number)
     const { width: w, height: h } = sizeWithLines(part);
     return (w <= width && h <= height) || (h <= width && w <= height);
   };
-  const packer = new MaxRectsPacker<Part>(width, height, APART, {
-    smart: false,
-    pot: false,
-    square: false,
-    allowRotation: true,
-  });
   const area = (part: Part): number => sizeWithLines(part).width * sizeWithLines(part).height;
+  const fields: { readonly free: MaxRectangles; readonly placed: PlacedPart[] }[] = [];
   for (const part of pieces.filter(fits).toSorted((a, b) => area(b) - area(a))) {
-    const { width: w, height: h } = sizeWithLines(part);
-    packer.add(w, h, part);
+    if (fields.some(({ free, placed }) => putPart(part, free, placed))) continue;
+    const next = { free: new MaxRectangles(width, height, APART), placed: [] };
+    putPart(part, next.free, next.placed);
+    fields.push(next);
   }
   return {
-    fields: packer.bins.map((bin) =>
-      bin.rects.map((rect) => ({
-        part: rect.data,
-        place: placer(rect.data, rect.x, rect.y, rect.rot),
-        x: rect.x,
-        y: rect.y,
-        width: rect.width,
-        height: rect.height,
-      })),
-    ),
+    fields: fields.map(({ placed }) => placed),
     tooLarge: pieces.filter((part) => !fits(part)),
   };
+}
+
+/** Puts a part on a field; false where it finds no room. */
+function putPart(part: Part, free: MaxRectangles, placed: PlacedPart[]): boolean {
+  const { width, height } = sizeWithLines(part);
+  const spot = free.place(width, height);
+  if (!spot) return false;
+  const { x, y, turned, ...size } = spot;
+  placed.push({ part, place: placer(part, x, y, turned), x, y, ...size });
+  return true;
 }
 
 /** What a part takes up with its scores and marks. */
