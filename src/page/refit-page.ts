@@ -4,8 +4,8 @@ import type { Offer } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { showOwnBook } from "../round/follow.ts";
 import type { KitView } from "../site/kit-view.ts";
-import { fittedFile, offerFile } from "./files.ts";
 import { fitted } from "./fitted.ts";
+import { giveFile, isFitted } from "./give-file.ts";
 import { keepBook, keptBook } from "./kept-book.ts";
 import { type KitData, loadKitData } from "./kit-data.ts";
 import { hasWrongField, readPanel, touchedBy, writePanel } from "./panel.ts";
@@ -40,6 +40,8 @@ class RefitPage {
   #refit: Refit = {};
   #view: KitView | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Paints at once what still waits; undefined where nothing waits. */
+  #settle: (() => void) | undefined;
   #pictures: string[] = [];
   /** Fields that the reader has written; the others follow from them. */
   #touched = new Set<string>();
@@ -75,14 +77,17 @@ class RefitPage {
   }
 
   /** A link to a file of the kit gives the file for the reader's book. */
-  giveFile(event: Event): void {
-    const link = (event.target as Element).closest<HTMLAnchorElement>("a[href]");
-    if (!link || !this.#view || Object.keys(this.#refit).length === 0) return;
-    const address = link.dataset["file"] ?? link.getAttribute("href")!;
-    const text = fittedFile(address, this.#view);
-    if (text === undefined) return;
-    link.dataset["file"] = address;
-    offerFile(link, text, `${this.#view.slug}-${address.split("/").at(-1)}`);
+  async giveFile(event: Event): Promise<void> {
+    const address = (event.target as Element).closest("a[href]")?.getAttribute("href") ?? "";
+    if (Object.keys(this.#refit).length === 0 || !isFitted(address)) return;
+    event.preventDefault();
+    this.#settle?.();
+    if (!this.#view) return;
+    try {
+      await giveFile(address, this.#view);
+    } catch (error) {
+      this.#say(`${(error as Error).message}.`);
+    }
   }
 
   async #data(): Promise<KitData | undefined> {
@@ -99,7 +104,12 @@ class RefitPage {
     this.#refit = refit;
     writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
     this.#paint(data, "in sight");
-    this.#timer = setTimeout(() => this.#paint(data, "all"), REST);
+    this.#settle = () => {
+      clearTimeout(this.#timer);
+      this.#settle = undefined;
+      this.#paint(data, "all");
+    };
+    this.#timer = setTimeout(this.#settle, REST);
     const address = toAddress(refit).toString();
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
@@ -107,6 +117,7 @@ class RefitPage {
   #paint(data: KitData, reach: "in sight" | "all"): void {
     const result = fitted(data, this.#refit, reach === "in sight");
     if ("problem" in result) {
+      this.#view = undefined;
       this.#explain(result.problem, result.offers);
       return;
     }

@@ -24,6 +24,7 @@ export const FILLED = { kit: KIT_PARTS, packet: ["pages/packet.njk", "pages/larg
 /** Page scripts by the name they get below assets/scripts, each with the templates that it fills again. */
 const SCRIPTS = [
   { name: "kit", entry: "kit-entry.ts", templates: FILLED.kit },
+  { name: "files", entry: "files-entry.ts", templates: [] },
   { name: "packet", entry: "packet-entry.ts", templates: FILLED.packet },
   { name: "bench", entry: "bench-entry.ts", templates: [] },
   { name: "finder", entry: "finder-entry.ts", templates: [] },
