@@ -57,7 +57,10 @@ export interface InsertBook {
 const CHORD_ERROR = 0.008;
 
 /** Points that the offsets need not see, mm. */
-const FINE = 0.002;
+const FINE = 0.003;
+
+/** Outlines as rough as this tell whether an opening breaks, mm. */
+const ROUGH = 0.03;
 
 /** Glazing must lie on the frame this far all round, mm. */
 const LEAST_OVERLAP = 1.5;
@@ -167,8 +170,9 @@ const LIP_STEP = 0.5;
 
 /** Whether a smaller lip than the one asked for already breaks the opening: a lobe may be gone again at the full lip. */
 function breaksOnTheWay(opening: Area, lip: number): boolean {
+  const rough = thinOut(opening, ROUGH);
   for (let smaller = LIP_STEP; smaller < lip; smaller += LIP_STEP) {
-    if (grow(opening, -smaller).length !== 1) return true;
+    if (grow(rough, -smaller).length !== 1) return true;
   }
   return false;
 }

@@ -23,10 +23,10 @@ const CHORD_ERROR = 0.008;
  * where there is none); the others are smaller and go above it. Frames are their own.
  */
 export function motifParts(motifs: readonly Motif[], window: Box, light: LightWish | undefined): Part[] {
-  const filled = (motif: Motif): number => sizeOf(motif.area) / boxSize(boxOf(motif.area));
-  const order = motifs.toSorted((a, b) => filled(b) - filled(a));
-  return order.map((motif, i): Part => {
-    const box = boxOf(motif.area);
+  const order = motifs
+    .map((motif) => ({ motif, box: boxOf(motif.area), filled: sizeOf(motif.area) / boxSize(boxOf(motif.area)) }))
+    .toSorted((a, b) => b.filled - a.filled);
+  return order.map(({ motif, box }, i): Part => {
     const size = { width: box.right - box.left, height: box.bottom - box.top };
     const room = Math.min(
       (MOST * (window.right - window.left)) / size.width,
