@@ -1,5 +1,5 @@
 import type { Fan } from "../fan/fan.ts";
-import { type LeafRange, layFront, type View } from "../fan/front.ts";
+import { frontWidth, type LeafRange, type View } from "../fan/front.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { Problem } from "../problem.ts";
 import { toDegrees } from "../units/angle.ts";
@@ -123,7 +123,7 @@ function fewestLeaves(wanted: number, more: number, frame: Frame): number | unde
 
 function widthAt(frame: Frame, opening: number, count: number): number {
   const range: LeafRange = { first: frame.firstLeaf, count };
-  return layFront({ ...frame.fan, opening }, range, frame.frontDepth, frame.view).width;
+  return frontWidth({ ...frame.fan, opening }, range, frame.frontDepth, frame.view);
 }
 
 /** An opening as good as closed; 0 itself has no rounded spine. */

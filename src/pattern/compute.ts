@@ -31,13 +31,14 @@ export function computePattern(kit: Kit): Pattern {
   const face = fitFace(kit);
   const numbering = numberLeaves(kit.book);
   const folded = foldLeaves(kit, face);
+  const spansOf = new Map(folded.leaves.map((one) => [one.leaf, one.spans]));
   const leaves = folded.leaves.map((one): PatternLeaf => {
     const name = numbering.nameOf(one.leaf);
     return {
       ...one,
       bookPage: bookPageOf(name),
       name,
-      tacks: tacksOf(one.spans, spansAfter(kit, folded.leaves, one.leaf), depthsOf(kit.levels)),
+      tacks: tacksOf(one.spans, spansAfter(kit, spansOf, one.leaf), depthsOf(kit.levels)),
     };
   });
   const fit = describeFit(kit, face, leaves);
@@ -162,11 +163,15 @@ function pictureColumns(kit: Kit, face: Face, j: number): number[] {
 }
 
 /** Spans of the leaf after this one in the book: none for an unfolded leaf, undefined after the last. A lost leaf is gone. */
-function spansAfter(kit: Kit, leaves: readonly FoldedLeaf[], leaf: number): readonly Span[] | undefined {
+function spansAfter(
+  kit: Kit,
+  spansOf: ReadonlyMap<number, readonly Span[]>,
+  leaf: number,
+): readonly Span[] | undefined {
   let next = leaf + 1;
   while (kit.fit.lostLeaves.includes(next)) next += 1;
   if (next > kit.book.leaves) return undefined;
-  return leaves.find((one) => one.leaf === next)?.spans ?? [];
+  return spansOf.get(next) ?? [];
 }
 
 /** The light's pocket and the window, where the kit asks for them. */

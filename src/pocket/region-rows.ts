@@ -17,6 +17,8 @@ export interface PictureBox {
 /** The widest stretch of a level at a height (mm from the head), or nothing where the level does not stand there. */
 export type RegionRows = (height: number) => RegionRun | undefined;
 
+const turnedMaps = new WeakMap<LevelMap, LevelMap>();
+
 /** Rows are columns of the picture turned on its side; each is read once. */
 export function regionRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
   const read: ColumnReader = readColumns(turned(map));
@@ -39,7 +41,9 @@ export function regionRows(map: LevelMap, level: number, box: PictureBox): Regio
 }
 
 function turned(map: LevelMap): LevelMap {
-  return {
+  const known = turnedMaps.get(map);
+  if (known) return known;
+  const made = {
     ...map,
     width: map.height,
     height: map.width,
@@ -48,4 +52,6 @@ function turned(map: LevelMap): LevelMap {
       rings: shape.rings.map((ring) => ring.map(([x, y]) => [y, x] as const)),
     })),
   };
+  turnedMaps.set(map, made);
+  return made;
 }
