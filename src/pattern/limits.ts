@@ -1,8 +1,9 @@
 import { numberLeaves } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
-import type { Solution } from "../fit/solve.ts";
+import { type Solution, widestOpening } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
 import { Problem } from "../problem.ts";
+import { toDegrees } from "../units/angle.ts";
 import { tidy } from "../units/length.ts";
 
 /** The printed pages, plates and borders must find room in the book. @throws Problem */
@@ -49,6 +50,18 @@ export function checkFlaps(kit: Kit): void {
       allowed: `leaf width ${tidy(leafWidth, 2)} mm less ${tidy(clearance, 2)} mm clearance at the gutter`,
       remedy: `the greatest depth possible is ${Math.floor(most * 10 + 1e-6) / 10} mm (${kit.fit.foldStyle} folds)`,
     });
+  });
+}
+
+/** Flat on the table is the widest that a picture seen from the front can be opened. @throws Problem */
+export function checkOpening(kit: Kit): void {
+  const { opening, view } = kit.fit;
+  if (opening === "solve" || opening <= widestOpening(view) + 1e-9) return;
+  const widest = Math.round(toDegrees(widestOpening(view)));
+  throw new Problem("fit.opening", {
+    given: `an opening of ${tidy(toDegrees(opening), 1)}°`,
+    allowed: `at most ${widest}°`,
+    remedy: `open the book to ${widest}° or less`,
   });
 }
 

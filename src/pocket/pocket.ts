@@ -36,7 +36,7 @@ type Attempt =
  */
 export function cutPocket(light: LightWish, book: PocketBook): Pocket {
   const attempt = tryLight(light, book);
-  const largest = { diameter: largestValue(light, book, "diameter"), height: largestValue(light, book, "height") };
+  const largest = largestIn(light, book);
   if ("why" in attempt) {
     const most = [
       largest.diameter > 0 ? `one of ${tidy(light.height, 1)} mm height may be ${largest.diameter} mm wide` : "",
@@ -55,6 +55,11 @@ export function cutPocket(light: LightWish, book: PocketBook): Pocket {
     });
   }
   return { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor), largest };
+}
+
+/** The largest light that stands: the widest of its height, the highest of its width; 0 where none does. */
+export function largestIn(light: LightWish, book: PocketBook): Pocket["largest"] {
+  return { diameter: largestValue(light, book, "diameter"), height: largestValue(light, book, "height") };
 }
 
 function tryLight(light: LightWish, book: PocketBook): Attempt {
