@@ -6,7 +6,7 @@ import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
 import { nearestCount } from "./nearest.ts";
 import { type Refit, refitKit } from "./refit.ts";
-import { lightOffers, wholeOffers, windowOffers } from "./window-offers.ts";
+import { higherOffers, lightOffers, wholeOffers } from "./window-offers.ts";
 
 /** A change that makes a kit fit after all. */
 export interface Offer {
@@ -32,8 +32,12 @@ export type Fits = (change: Partial<Refit>) => boolean;
  */
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
-  const problem = tryFit(fitted);
-  if (!problem) return [...lightOffers(kit, refit), ...windowOffers(kit, refit)];
+  const offers = tryFit(fitted) ? layoutOffers(kit, fitted, refit) : lightOffers(kit, refit);
+  return offers.length > 0 ? offers : higherOffers(kit, refit);
+}
+
+/** Where the picture cannot be laid out. */
+function layoutOffers(kit: Kit, fitted: Kit, refit: Refit): Offer[] {
   const fits: Fits = (change) => tryFit(refitKit(kit, { ...refit, ...change })) === undefined;
   const inThisBook = [
     ...heightOffer(fitted, fits),

@@ -38,9 +38,9 @@ export function lightOffers(kit: Kit, refit: Refit): Offer[] {
   ];
 }
 
-/** Where the window falls apart: the nearest higher picture with which it holds. */
-export function windowOffers(kit: Kit, refit: Refit): Offer[] {
-  if (!wholeProblem(kit, refit)?.field.startsWith("insert")) return [];
+/** Where nothing else helps: the nearest higher picture with which the whole kit fits, room for light and window included. */
+export function higherOffers(kit: Kit, refit: Refit): Offer[] {
+  if (!wholeProblem(kit, refit)) return [];
   const fits = (change: Partial<Refit>): boolean => {
     const changed = { ...refit, ...change };
     return tryFit(refitKit(kit, changed)) === undefined && wholeProblem(kit, changed) === undefined;

@@ -29,6 +29,7 @@ const MISFITS: readonly (readonly [name: string, kit: Kit, refit: Refit, changes
   ["an opening beyond flat", opened(150, "pictureLeaves"), { opening: 200 }, ["opening"]],
   ["a light too wide", moon, { lightDiameter: 90 }, ["lightDiameter"]],
   ["a light too high", moon, { lightHeight: 150 }, ["lightHeight"]],
+  ["a picture too low for its window", moon, { height: 60 }, ["height"]],
   ["a low book with a light", moon, { leafHeight: 100 }, ["height"]],
 ];
 
