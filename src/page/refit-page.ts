@@ -108,6 +108,7 @@ class RefitPage {
       clearTimeout(this.#timer);
       this.#settle = undefined;
       this.#paint(data, "all");
+      performance.mark("fit settled");
     };
     this.#timer = setTimeout(this.#settle, REST);
     const address = toAddress(refit).toString();
@@ -115,19 +116,17 @@ class RefitPage {
   }
 
   #paint(data: KitData, reach: "in sight" | "all"): void {
+    const start = performance.now();
     const result = fitted(data, this.#refit, reach === "in sight");
+    const filled = "view" in result ? fill(this.#parts(data, reach), result.view) : [];
+    performance.measure(`fit ${reach}`, { start });
     if ("problem" in result) {
       this.#view = undefined;
       this.#explain(result.problem, result.offers);
       return;
     }
     this.#view = result.view;
-    const waits = data.kit.insert || data.kit.light ? SLOW_PARTS : [];
-    for (const part of document.querySelectorAll<HTMLElement>("[data-part]")) {
-      const name = part.dataset["part"]!;
-      if (reach === "all" || (isInSight(part) && !waits.includes(name)))
-        part.innerHTML = renderPart(`parts/kit/${name}.njk`, result.view);
-    }
+    for (const { part, text } of filled) part.innerHTML = text;
     if (reach === "all") this.#draw(result.view);
     this.#links();
     const changed = Object.keys(this.#refit).length > 0;
@@ -139,6 +138,14 @@ class RefitPage {
           ? "It fits. The page shows the kit on your book."
           : "The page shows the kit's own book.",
     );
+  }
+
+  /** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
+  #parts(data: KitData, reach: "in sight" | "all"): HTMLElement[] {
+    const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
+    if (reach === "all") return parts;
+    const waits = data.kit.insert || data.kit.light ? SLOW_PARTS : [];
+    return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
   }
 
   #draw(view: KitView): void {
@@ -193,6 +200,10 @@ class RefitPage {
     state.replaceChildren(sentence);
     state.classList.remove("wrong");
   }
+}
+
+function fill(parts: readonly HTMLElement[], view: KitView): { readonly part: HTMLElement; readonly text: string }[] {
+  return parts.map((part) => ({ part, text: renderPart(`parts/kit/${part.dataset["part"]}.njk`, view) }));
 }
 
 function isInSight(element: Element): boolean {
