@@ -1,4 +1,4 @@
-import { boxOf } from "../geometry/area.ts";
+import { type Box, boxOf } from "../geometry/area.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Part } from "../insert/part.ts";
 import { MaxRectangles } from "./max-rectangles.ts";
@@ -24,47 +24,49 @@ export const APART = 4;
 
 /** Packs parts (each as often as its count) into fields of a size, largest first, quarter turns allowed. */
 export function packParts(parts: readonly Part[], width: number, height: number): Packing {
-  const pieces = parts.flatMap((part) => Array.from({ length: part.count }, () => part));
-  const fits = (part: Part): boolean => {
-    const { width: w, height: h } = sizeWithLines(part);
-    return (w <= width && h <= height) || (h <= width && w <= height);
-  };
-  const area = (part: Part): number => sizeWithLines(part).width * sizeWithLines(part).height;
+  const pieces = parts.flatMap((part) => {
+    const box = extentOf(part);
+    const piece = { part, box, width: box.right - box.left, height: box.bottom - box.top };
+    return Array.from({ length: part.count }, () => piece);
+  });
+  const fits = ({ width: w, height: h }: Piece): boolean => (w <= width && h <= height) || (h <= width && w <= height);
+  const area = (piece: Piece): number => piece.width * piece.height;
   const fields: { readonly free: MaxRectangles; readonly placed: PlacedPart[] }[] = [];
-  for (const part of pieces.filter(fits).toSorted((a, b) => area(b) - area(a))) {
-    if (fields.some(({ free, placed }) => putPart(part, free, placed))) continue;
+  for (const piece of pieces.filter(fits).toSorted((a, b) => area(b) - area(a))) {
+    if (fields.some(({ free, placed }) => putPiece(piece, free, placed))) continue;
     const next = { free: new MaxRectangles(width, height, APART), placed: [] };
-    putPart(part, next.free, next.placed);
+    putPiece(piece, next.free, next.placed);
     fields.push(next);
   }
   return {
     fields: fields.map(({ placed }) => placed),
-    tooLarge: pieces.filter((part) => !fits(part)),
+    tooLarge: pieces.filter((piece) => !fits(piece)).map(({ part }) => part),
   };
 }
 
-/** Puts a part on a field; false where it finds no room. */
-function putPart(part: Part, free: MaxRectangles, placed: PlacedPart[]): boolean {
-  const { width, height } = sizeWithLines(part);
-  const spot = free.place(width, height);
+/** A part as it is packed: what it takes up, measured once. */
+interface Piece {
+  readonly part: Part;
+  readonly box: Box;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Puts a piece on a field; false where it finds no room. */
+function putPiece(piece: Piece, free: MaxRectangles, placed: PlacedPart[]): boolean {
+  const spot = free.place(piece.width, piece.height);
   if (!spot) return false;
   const { x, y, turned, ...size } = spot;
-  placed.push({ part, place: placer(part, x, y, turned), x, y, ...size });
+  placed.push({ part: piece.part, place: placer(piece.box, x, y, turned), x, y, ...size });
   return true;
 }
 
 /** What a part takes up with its scores and marks. */
-export function extentOf(part: Part): ReturnType<typeof boxOf> {
+export function extentOf(part: Part): Box {
   return boxOf([...part.outlines, ...part.scores, ...part.marks.map((mark) => mark.line)]);
 }
 
-function sizeWithLines(part: Part): { width: number; height: number } {
-  const box = extentOf(part);
-  return { width: box.right - box.left, height: box.bottom - box.top };
-}
-
-function placer(part: Part, x: number, y: number, turned: boolean): (point: Point) => Point {
-  const box = extentOf(part);
+function placer(box: Box, x: number, y: number, turned: boolean): (point: Point) => Point {
   if (!turned) return ([px, py]) => [x + px - box.left, y + py - box.top];
   return ([px, py]) => [x + box.bottom - py, y + px - box.left];
 }
