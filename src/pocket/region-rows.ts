@@ -19,8 +19,19 @@ export type RegionRows = (height: number) => RegionRun | undefined;
 
 const turnedMaps = new WeakMap<LevelMap, LevelMap>();
 
-/** Rows are columns of the picture turned on its side; each is read once. */
+const lastRows = new WeakMap<LevelMap, { readonly place: string; readonly rows: RegionRows }>();
+
+/** Rows are columns of the picture turned on its side; each is read once, for all lights while the picture stays in its place. */
 export function regionRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
+  const place = JSON.stringify([level, box]);
+  const last = lastRows.get(map);
+  if (last?.place === place) return last.rows;
+  const rows = readRows(map, level, box);
+  lastRows.set(map, { place, rows });
+  return rows;
+}
+
+function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
   const read: ColumnReader = readColumns(turned(map));
   const known = new Map<number, RegionRun | undefined>();
   const rowAt = (height: number): RegionRun | undefined => {
