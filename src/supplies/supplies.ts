@@ -3,7 +3,7 @@ import type { Part } from "../insert/part.ts";
 import type { Kit, Priced } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
-import { formatSize } from "../units/length.ts";
+import { formatSize, MM_PER_INCH, tidy } from "../units/length.ts";
 
 /** Something to have at hand. `kind` tells what is used up from what stays. */
 export interface Supply {
@@ -23,8 +23,11 @@ const CUTS_A_BLADE = 250;
 /** Card for the scoring gauge and other small parts beside the window: one sheet. */
 const GAUGE_SHEETS = 1;
 
-/** Lengths are bought in steps of this, mm. */
-const LENGTH_STEP = 100;
+/** How lengths are bought: the unit's name, its length and the step, mm. */
+const LENGTHS = {
+  mm: { unit: "m", length: 1000, step: 100 },
+  in: { unit: "ft", length: 12 * MM_PER_INCH, step: 3 * MM_PER_INCH },
+} as const;
 
 /** Everything that the kit needs, counted from it, with the kit's own supplies merged in. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
@@ -132,7 +135,9 @@ function sheetsFor(kit: Kit, parts: readonly Part[], wanted: Part["material"]): 
 
 function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
   const { insert } = pattern;
-  const length = (mm: number): number => Math.ceil((mm * (1 + kit.waste)) / LENGTH_STEP) * LENGTH_STEP;
+  const bought = LENGTHS[kit.units];
+  const length = (mm: number): number =>
+    tidy((Math.ceil((mm * (1 + kit.waste)) / bought.step) * bought.step) / bought.length, 2);
   const waste = kit.waste > 0 ? `, with ${Math.round(kit.waste * 100)} % for waste` : "";
   const light = kit.light && [
     material(
@@ -157,11 +162,11 @@ function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
       kit,
       "tape",
       "double-sided tape",
-      length(2 * insert.frameLength) / 1000,
-      "m",
+      length(2 * insert.frameLength),
+      bought.unit,
       `twice round the frame (${formatSize(insert.frameLength, kit.units)})${waste}`,
     ),
-    material(kit, "string", "string", length(insert.stringLength) / 1000, "m", `loop and knot of the closure${waste}`),
+    material(kit, "string", "string", length(insert.stringLength), bought.unit, `loop and knot of the closure${waste}`),
     material(kit, "button", "button", 1, "button", "for the closure"),
   ];
   return [...(light ?? []), ...(window ?? [])];
