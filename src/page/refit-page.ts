@@ -4,6 +4,7 @@ import type { Offer } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { showOwnBook } from "../round/follow.ts";
 import type { KitView } from "../site/kit-view.ts";
+import type { UnitSystem } from "../units/length.ts";
 import { fitted } from "./fitted.ts";
 import { giveFile, isFitted } from "./give-file.ts";
 import { keepBook, keptBook } from "./kept-book.ts";
@@ -32,12 +33,19 @@ export function bindRefit(form: HTMLFormElement): void {
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   if (keptBook()) form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
   const asked = fromAddress(new URLSearchParams(location.search));
-  if (Object.keys(asked).length > 0) page.show(asked);
+  const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
+  for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));
+  // What was kept from another page may differ from the units that this page was built in.
+  const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
+  if (other) page.measureIn(other.value as UnitSystem, asked);
+  else if (Object.keys(asked).length > 0) page.show(asked);
 }
 
 class RefitPage {
   #form: HTMLFormElement;
   #refit: Refit = {};
+  /** The reader's choice; undefined while it is the kit's own. */
+  #units: UnitSystem | undefined;
   #view: KitView | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** Paints at once what still waits; undefined where nothing waits. */
@@ -66,6 +74,12 @@ class RefitPage {
     this.#apply(data, refit);
   }
 
+  /** Shows the page, its panel and its drawings in other units; the book stays. */
+  async measureIn(units: UnitSystem, refit: Refit = this.#refit): Promise<void> {
+    this.#units = units;
+    await this.show(refit);
+  }
+
   keep(): void {
     const kept = keepBook(this.#refit);
     this.#say(
@@ -92,7 +106,8 @@ class RefitPage {
 
   async #data(): Promise<KitData | undefined> {
     try {
-      return await loadKitData("kit-data.js");
+      const data = await loadKitData("kit-data.js");
+      return this.#units ? { ...data, kit: { ...data.kit, units: this.#units } } : data;
     } catch (error) {
       this.#say(`${(error as Error).message}. The page still shows the kit's own book.`);
       return undefined;

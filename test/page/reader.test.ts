@@ -72,6 +72,29 @@ describe("a kit page with a reader's book in its address", () => {
     await page.close();
   });
 
+  it("follows the choice of units with panel, drawings, supplies and reasons", async () => {
+    const page = await open(`kits/${SLUG}/index.html?height=110`);
+    await page.click("#units-in");
+    await page.waitForFunction(() =>
+      document.querySelector(".refit-state.wrong button")?.textContent?.includes("\u00a0in "),
+    );
+    expect(await page.$eval(".refit-state", (state) => state.textContent)).not.toMatch(/\d\smm/);
+    expect(await page.$eval("#fit-leafHeight", (input) => (input as HTMLInputElement).value)).toBe("4 11/32 in");
+    await page.click(".refit-state.wrong button");
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await page.waitForFunction(() =>
+      document.querySelector('[data-part="supplies"]')!.textContent!.includes("\u00a0in high"),
+    );
+    for (const part of ["supplies", "steps"]) {
+      const seen = await page.$eval(
+        `[data-part="${part}"] svg, [data-part="${part}"] .supplies`,
+        (one) => one.textContent,
+      );
+      expect(seen).not.toMatch(/\d\smm/);
+    }
+    await page.close();
+  });
+
   it("marks a text that is no length and says what is allowed", async () => {
     const page = await open(`kits/${SLUG}/index.html`);
     await page.type("#fit-leafHeight", " ft");
