@@ -5,7 +5,7 @@ import type { LevelMap } from "../picture/level-map.ts";
 import type { Pocket } from "../pocket/light.ts";
 import type { PictureBox } from "../pocket/region-rows.ts";
 import { Problem } from "../problem.ts";
-import { tidy } from "../units/length.ts";
+import { sayLength, type UnitSystem } from "../units/length.ts";
 import { closureOf } from "./closure.ts";
 import { holderOf } from "./holder.ts";
 import { type Motif, motifParts } from "./motif.ts";
@@ -40,6 +40,8 @@ export interface InsertBook {
   /** Folded edges of the outer picture leaves at the head edge, where the holder sits. */
   readonly edgeWidth: number;
   readonly motifs: readonly Motif[];
+  /** Units of messages. */
+  readonly units: UnitSystem;
 }
 
 /**
@@ -68,7 +70,7 @@ export function makeInsert(wish: InsertWish, book: InsertBook): Insert {
       outlines: glazing,
       scores: [],
       marks: [],
-      use: `glued behind the door, ${tidy(wish.lip, 2)} mm inside its rim`,
+      use: `glued behind the door, ${sayLength(wish.lip, book.units, undefined, 2)} inside its rim`,
     },
     {
       ...onBook(wish),
@@ -134,8 +136,8 @@ function checkClear(wish: InsertWish, book: InsertBook): void {
   let more = 0.5;
   while (more < 100 && freeAt(more) < light.clearance) more += 0.5;
   throw new Problem("light.setback", {
-    given: `the light would stand ${tidy(free, 1)} mm behind the closed ${wish.panel === "wrap" ? "window" : "door"}`,
-    allowed: `at least its clearance, ${tidy(light.clearance, 1)} mm`,
-    remedy: `raise the setback by ${tidy(more, 1)} mm`,
+    given: `the light would stand ${sayLength(free, book.units)} behind the closed ${wish.panel === "wrap" ? "window" : "door"}`,
+    allowed: `at least its clearance, ${sayLength(light.clearance, book.units)}`,
+    remedy: `raise the setback by ${sayLength(more, book.units, "ceil")}`,
   });
 }

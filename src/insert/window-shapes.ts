@@ -2,7 +2,7 @@ import { type Area, boxOf, grow, intersect, outlinesOf, rectangle, sizeOf, subtr
 import { simplify, thinOut } from "../geometry/simplify.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { Problem } from "../problem.ts";
-import { tidy } from "../units/length.ts";
+import { sayLength } from "../units/length.ts";
 import { type Door, hangDoor } from "./hinge.ts";
 import type { InsertBook, InsertWish } from "./insert.ts";
 import { toPanel } from "./panel.ts";
@@ -57,12 +57,12 @@ function shapesOf(wish: InsertWish, book: InsertBook): WindowShapes {
   const opening = thinOut(toPanel(found.opening, book.curve, wish.panel), FINE);
   const rim = single(grow(outline, wish.lip));
   const window = grow(opening, -wish.lip);
-  if (window.length !== 1 || breaksOnTheWay(opening, wish.lip)) throw brokenOpening(wish, opening, window);
+  if (window.length !== 1 || breaksOnTheWay(opening, wish.lip)) throw brokenOpening(wish, book, opening, window);
   const frame = simplify(subtract(rim, window), CHORD_ERROR);
   const door = hangDoor(frame, wish.hinge);
-  if (!door) throw noHinge(wish);
+  if (!door) throw noHinge(wish, book);
   const glazing = simplify(clearOfHinge(grow(rim, -wish.lip), door.score, wish.hinge), CHORD_ERROR);
-  checkGlazing(wish, window, glazing);
+  checkGlazing(wish, book, window, glazing);
   return { window, frame, door, glazing };
 }
 
@@ -83,7 +83,7 @@ function breaksOnTheWay(opening: Area, lip: number): boolean {
   return false;
 }
 
-function brokenOpening(wish: InsertWish, opening: Area, window: Area): Problem {
+function brokenOpening(wish: InsertWish, book: InsertBook, opening: Area, window: Area): Problem {
   let low = 0;
   while (low + LIP_STEP < wish.lip && grow(opening, -low - LIP_STEP).length === 1) low += LIP_STEP;
   let high = Math.min(wish.lip, low + LIP_STEP);
@@ -96,10 +96,10 @@ function brokenOpening(wish: InsertWish, opening: Area, window: Area): Problem {
   const most = Math.floor(low * 10) / 10;
   return problem(
     "insert.lip",
-    `a lip of ${tidy(wish.lip, 2)} mm ${fate}`,
+    `a lip of ${sayLength(wish.lip, book.units, undefined, 2)} ${fate}`,
     most >= 2
-      ? `a lip of at most ${most} mm for "${wish.outlineName}"`
-      : `even a lip of ${most} mm is the most that "${wish.outlineName}" takes, and 2 mm are the least that holds`,
+      ? `a lip of at most ${sayLength(most, book.units, "floor")} for "${wish.outlineName}"`
+      : `even a lip of ${sayLength(most, book.units, "floor")} is the most that "${wish.outlineName}" takes, and ${sayLength(2, book.units, "ceil")} are the least that holds`,
     most >= 2
       ? "make the lip smaller or the opening's narrow places wider"
       : "make the opening's narrow places wider or choose another outline",
@@ -117,21 +117,21 @@ function clearOfHinge(glazing: Area, hinge: Line, side: "left" | "right"): Area 
   return intersect(glazing, [kept]);
 }
 
-function noHinge(wish: InsertWish): Problem {
+function noHinge(wish: InsertWish, book: InsertBook): Problem {
   return problem(
     "insert.hinge",
-    `no straight stretch of 18 mm at the ${wish.hinge} of "${wish.outlineName}" with card for a flap behind it`,
-    "a side where at most 4 mm of the outline bulge beyond a straight hinge",
+    `no straight stretch of ${sayLength(18, book.units)} at the ${wish.hinge} of "${wish.outlineName}" with card for a flap behind it`,
+    `a side where at most ${sayLength(4, book.units, "floor")} of the outline bulge beyond a straight hinge`,
     "hinge the other side, widen the lip or choose another outline",
   );
 }
 
 /** Glazing must reach past the window all round. */
-function checkGlazing(wish: InsertWish, window: Area, glazing: Area): void {
+function checkGlazing(wish: InsertWish, book: InsertBook, window: Area, glazing: Area): void {
   if (glazing.length === 1 && sizeOf(subtract(grow(window, LEAST_OVERLAP), glazing)) < 0.01) return;
   throw problem(
     "insert.lip",
-    `with a lip of ${tidy(wish.lip, 2)} mm the glazing would not reach ${LEAST_OVERLAP} mm past the window all round`,
+    `with a lip of ${sayLength(wish.lip, book.units, undefined, 2)} the glazing would not reach ${sayLength(LEAST_OVERLAP, book.units)} past the window all round`,
     "an outline wider than its opening by twice that",
     "choose another outline or lip",
   );

@@ -110,6 +110,7 @@ function placePicture(kit: Kit): Place {
     view: fit.view,
     firstLeaf: first,
     mostLeaves: book.leaves - first - fit.borderLeaves[1],
+    units: kit.units,
     aspect: kit.picture.width / kit.picture.height,
   });
   const head = fit.head ?? roundTo((book.leafHeight - solution.height) / 2, fit.markStep);
@@ -202,7 +203,16 @@ function fitWindow(
   const box = boxOf(face);
   const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, kit.light.level));
   const insert =
-    kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, edgeWidth: edge, motifs: kit.motifs });
+    kit.insert &&
+    makeInsert(kit.insert, {
+      map: kit.picture,
+      box,
+      curve,
+      pocket,
+      edgeWidth: edge,
+      motifs: kit.motifs,
+      units: kit.units,
+    });
   return { pocket, insert };
 }
 
@@ -229,6 +239,7 @@ function pocketBook(kit: Kit, face: Face, leaves: readonly FoldedLeaf[], level: 
       kit.fit.lostLeaves.includes(j + 1) ? undefined : (folded.get(j + 1) ?? []),
     ),
     levelName: kit.levels[level - 1]!.name,
+    units: kit.units,
   };
 }
 

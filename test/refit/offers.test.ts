@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Kit } from "../../src/kit/kit.ts";
 import { readKit } from "../../src/kit/read-kit.ts";
 import { computePattern, tryFit } from "../../src/pattern/compute.ts";
+import { Problem } from "../../src/problem.ts";
 import { type Offer, offersFor } from "../../src/refit/offers.ts";
 import { type Refit, refitKit } from "../../src/refit/refit.ts";
 import { toRadians } from "../../src/units/angle.ts";
@@ -81,6 +82,21 @@ describe("offersFor(kit, refit)", () => {
     const offer = offering(offersFor(gull, refit), refit, "borderLeaves")!;
     const [before, after] = offer.refit.borderLeaves!;
     expect(tryFit(refitKit(gull, { ...offer.refit, borderLeaves: [before + 1, after + 1] }))).toBeDefined();
+  });
+
+  it.each(MISFITS)("says why, for %s, in the units of the kit", (_, kit, refit) => {
+    for (const [units, others] of [
+      ["mm", /\d\sin\b/],
+      ["in", /\d\smm\b/],
+    ] as const) {
+      try {
+        computePattern(refitKit({ ...kit, units }, refit));
+      } catch (error) {
+        if (!(error instanceof Problem)) throw error;
+        for (const words of [error.given, error.allowed, error.remedy]) expect(words).not.toMatch(others);
+      }
+      for (const offer of offersFor({ ...kit, units }, refit)) expect(offer.words).not.toMatch(others);
+    }
   });
 
   it("offers nothing for a kit that fits", () => {
