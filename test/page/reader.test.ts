@@ -1,9 +1,11 @@
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readKit } from "../../src/kit/read-kit.ts";
 import { computePattern } from "../../src/pattern/compute.ts";
 import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
+import { patternCsv } from "../../src/publish/pattern-csv.ts";
 import { fromAddress } from "../../src/refit/address.ts";
 import { refitKit } from "../../src/refit/refit.ts";
 import { type Host, serve } from "../offline/serve.ts";
@@ -69,6 +71,27 @@ describe("a kit page with a reader's book in its address", () => {
     await page.click(".refit-state.wrong button");
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
     expect(new URL(page.url()).searchParams.get("picture")).toBe("110");
+    await page.close();
+  });
+
+  it.each(["host", "disk"])("gives the files of the reader's book, from a %s", async (from) => {
+    const page = await browser.newPage();
+    const site = from === "host" ? host.site : `${pathToFileURL(join(project.folder, "dist")).href}/`;
+    await page.goto(`${site}kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`, { waitUntil: "load" });
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    const text = await page.evaluate(
+      () =>
+        new Promise<string>((resolve) => {
+          URL.createObjectURL = (blob) => {
+            if (blob instanceof Blob && blob.type === "text/plain") resolve(blob.text());
+            return "#";
+          };
+          document.querySelector<HTMLElement>('a[href="pattern.csv"]')!.click();
+        }),
+    );
+    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    const refit = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"));
+    expect(text).toBe(patternCsv(computePattern(refitKit(kit, refit))));
     await page.close();
   });
 
