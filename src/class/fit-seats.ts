@@ -4,7 +4,7 @@ import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts";
 import { Problem } from "../problem.ts";
-import { lightOffers, type Offer, offersFor } from "../refit/offers.ts";
+import { type Offer, offersFor } from "../refit/offers.ts";
 import { refitKit } from "../refit/refit.ts";
 import type { Seat } from "./kit-class.ts";
 
@@ -59,14 +59,10 @@ export function fitSeat(seat: Seat): FittingSeat | Problem {
 }
 
 function misfit(seat: Seat, problem: Problem, kits: readonly Kit[]): Misfit {
-  const offers = problem.field.startsWith("light")
-    ? lightOffers(seat.kit, seat.refit)
-    : offersFor(seat.kit, seat.refit);
-  const helps = (offer: Offer): boolean => !(fitSeat({ ...seat, refit: offer.refit }) instanceof Problem);
   return {
     seat,
     problem,
-    offers: offers.filter(helps),
+    offers: offersFor(seat.kit, seat.refit),
     otherKits: kits.flatMap((kit) => {
       const verdict = kit === seat.kit ? undefined : judge(kit, seat.book);
       if (verdict?.kind === "own") return [{ kit, offer: undefined }];

@@ -1,7 +1,7 @@
 import type { Layout } from "../cut/lay-out.ts";
 import { extentOf } from "../cut/pack.ts";
 import type { Priced } from "../kit/kit.ts";
-import { lengthToBuy, type Supply, suppliesOf } from "../supplies/supplies.ts";
+import { isLength, lengthToBuy, type Supply, suppliesOf } from "../supplies/supplies.ts";
 import { tidy } from "../units/length.ts";
 import type { SeatPart } from "./class-sheets.ts";
 import type { FittingSeat } from "./fit-seats.ts";
@@ -117,7 +117,7 @@ function groupOf(supply: Supply): string {
 
 function pooledLine(plan: KitClass, first: Supply, of: readonly { seat: number; supply: Supply }[]): Line {
   const exact = sum(of.map(({ supply }) => supply.exact));
-  const need = first.unit === "m" ? lengthToBuy(exact) : sum(of.map(({ supply }) => supply.quantity));
+  const need = isLength(first.unit) ? lengthToBuy(exact, first.unit) : sum(of.map(({ supply }) => supply.quantity));
   const each = first.id === undefined ? undefined : plan.prices[first.id];
   const own = of.map(({ supply }) => supply.price).filter((price) => price !== undefined);
   const worth = each === undefined ? (own.length > 0 ? sum(own) : undefined) : each * need;
@@ -161,7 +161,7 @@ function takeFromStock(lines: readonly Line[], stock: KitClass["stock"]): Pooled
       one.quantity -= taken;
       buy -= taken;
     }
-    const rest = line.unit === "m" ? lengthToBuy(buy) : Math.ceil(tidy(buy));
+    const rest = lengthToBuy(buy, line.unit);
     return {
       ...line,
       stock: tidy(line.need - rest),

@@ -76,12 +76,6 @@ function laidSheet(
 ): LaidSheet {
   const used = Math.max(...field.map((placed) => placed.y + placed.height)) + EDGE;
   const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
-  const parts = field.flatMap(({ part, place }) =>
-    toolPaths(part, (point) => {
-      const [x, y] = place(point);
-      return [x + EDGE, y + EDGE];
-    }),
-  );
   return {
     material,
     number,
@@ -93,6 +87,17 @@ function laidSheet(
       width,
       height,
     })),
-    paths: [...(roomBelow ? [referencePath(EDGE, used + APART)] : []), ...parts],
+    // Supplies only count sheets: their paths are made where they are drawn.
+    get paths() {
+      const reference = roomBelow ? [referencePath(EDGE, used + APART)] : [];
+      return [...reference, ...field.flatMap(pathsOf)];
+    },
   };
+}
+
+function pathsOf({ part, place }: PlacedPart): ToolPath[] {
+  return toolPaths(part, (point) => {
+    const [x, y] = place(point);
+    return [x + EDGE, y + EDGE];
+  });
 }

@@ -1,5 +1,5 @@
 import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
-import { boxOf } from "../geometry/area.ts";
+import { type Box, boxOf } from "../geometry/area.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Part } from "../insert/part.ts";
 import { packOnShelves } from "./shelves.ts";
@@ -23,12 +23,20 @@ export interface Packing {
 /** Free space between parts, mm. */
 export const APART = 4;
 
-/** Orders in which parts are offered to the packing, the greatest first. None is best for all sets, so each is tried. */
-const ORDERS: readonly ((part: Part) => number)[] = [
-  (part) => sizeWithLines(part).width * sizeWithLines(part).height,
-  (part) => Math.max(sizeWithLines(part).width, sizeWithLines(part).height),
-  (part) => sizeWithLines(part).height,
-  (part) => sizeWithLines(part).width,
+/** A part as it is packed: what it takes up, measured once. */
+interface Piece {
+  readonly part: Part;
+  readonly box: Box;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Orders in which pieces are offered to the packing, the greatest first. None is best for all sets, so each is tried. */
+const ORDERS: readonly ((piece: Piece) => number)[] = [
+  ({ width, height }) => width * height,
+  ({ width, height }) => Math.max(width, height),
+  ({ height }) => height,
+  ({ width }) => width,
 ];
 
 /**
@@ -36,69 +44,55 @@ const ORDERS: readonly ((part: Part) => number)[] = [
  * Plain shelves are tried last, so that the result never needs more than they do.
  */
 export function packParts(parts: readonly Part[], width: number, height: number): Packing {
-  const pieces = parts.flatMap((part) => Array.from({ length: part.count }, () => part));
-  const fits = (part: Part): boolean => {
-    const { width: w, height: h } = sizeWithLines(part);
-    return (w <= width && h <= height) || (h <= width && w <= height);
-  };
-  const fitting = pieces.filter(fits);
-  const tries = [
-    ...ORDERS.map((measure) => {
-      const ordered = fitting.toSorted((a, b) => measure(b) - measure(a));
-      return packInOrder(ordered, width, height);
-    }),
-    shelved(fitting, width, height),
-  ];
-  const fewest = Math.min(...tries.map((fields) => fields.length));
+  const pieces = parts.flatMap((part) => {
+    const box = extentOf(part);
+    const piece = { part, box, width: box.right - box.left, height: box.bottom - box.top };
+    return Array.from({ length: part.count }, () => piece);
+  });
+  const fits = ({ width: w, height: h }: Piece): boolean => (w <= width && h <= height) || (h <= width && w <= height);
   return {
-    fields: tries.find((fields) => fields.length === fewest)!,
-    tooLarge: pieces.filter((part) => !fits(part)),
+    fields: fewestFields(pieces.filter(fits), width, height),
+    tooLarge: pieces.filter((piece) => !fits(piece)).map(({ part }) => part),
   };
 }
 
-function packInOrder(pieces: readonly Part[], width: number, height: number): PlacedPart[][] {
-  const options = { smart: false, pot: false, square: false, allowRotation: true };
-  const packer = new MaxRectsPacker<Part>(width, height, APART, options);
-  for (const part of pieces) {
-    const { width: w, height: h } = sizeWithLines(part);
-    packer.add(w, h, part);
+function fewestFields(pieces: readonly Piece[], width: number, height: number): PlacedPart[][] {
+  let best: PlacedPart[][] | undefined;
+  for (const measure of ORDERS) {
+    // One field cannot be bettered.
+    if (best && best.length <= 1) return best;
+    const ordered = pieces.toSorted((a, b) => measure(b) - measure(a));
+    const fields = packInOrder(ordered, width, height);
+    if (!best || fields.length < best.length) best = fields;
   }
+  const shelved = packOnShelves(pieces, (piece) => piece, { width, height }, APART);
+  if (best && best.length <= shelved.length) return best;
+  return shelved.map((field) => field.map(({ piece, ...spot }) => placed(piece, spot)));
+}
+
+function packInOrder(pieces: readonly Piece[], width: number, height: number): PlacedPart[][] {
+  const options = { smart: false, pot: false, square: false, allowRotation: true };
+  const packer = new MaxRectsPacker<Piece>(width, height, APART, options);
+  for (const piece of pieces) packer.add(piece.width, piece.height, piece);
   return packer.bins.map((bin) =>
-    bin.rects.map((rect) => ({
-      part: rect.data,
-      place: placer(rect.data, rect.x, rect.y, rect.rot),
-      x: rect.x,
-      y: rect.y,
-      width: rect.width,
-      height: rect.height,
-    })),
+    bin.rects.map(({ x, y, width, height, rot, data }) => placed(data, { x, y, width, height, turned: rot })),
   );
 }
 
-function shelved(pieces: readonly Part[], width: number, height: number): PlacedPart[][] {
-  return packOnShelves(pieces, sizeWithLines, { width, height }, APART).map((shelf) =>
-    shelf.map(({ piece, x, y, turned, ...size }) => ({
-      part: piece,
-      place: placer(piece, x, y, turned),
-      x,
-      y,
-      ...size,
-    })),
-  );
+function placed(
+  { part, box }: Piece,
+  spot: Omit<PlacedPart, "part" | "place"> & { readonly turned: boolean },
+): PlacedPart {
+  const { x, y, width, height, turned } = spot;
+  return { part, place: placer(box, x, y, turned), x, y, width, height };
 }
 
 /** What a part takes up with its scores and marks. */
-export function extentOf(part: Part): ReturnType<typeof boxOf> {
+export function extentOf(part: Part): Box {
   return boxOf([...part.outlines, ...part.scores, ...part.marks.map((mark) => mark.line)]);
 }
 
-function sizeWithLines(part: Part): { width: number; height: number } {
-  const box = extentOf(part);
-  return { width: box.right - box.left, height: box.bottom - box.top };
-}
-
-function placer(part: Part, x: number, y: number, turned: boolean): (point: Point) => Point {
-  const box = extentOf(part);
+function placer(box: Box, x: number, y: number, turned: boolean): (point: Point) => Point {
   if (!turned) return ([px, py]) => [x + px - box.left, y + py - box.top];
   return ([px, py]) => [x + box.bottom - py, y + px - box.left];
 }

@@ -34,6 +34,15 @@ export function layFront(fan: Fan, range: LeafRange, frontDepth: number, view: V
   return { stations: raw.map((value) => value - start), edges, width: edges[last + 1]! };
 }
 
+/** The displayed width alone, as `layFront` gives it: seen from the front it follows from the two outer leaves at each end. */
+export function frontWidth(fan: Fan, range: LeafRange, frontDepth: number, view: View): number {
+  if (view === "along") return layFront(fan, range, frontDepth, view).width;
+  const at = (i: number): number => across(fan, range.first + i, frontDepth);
+  const [first, second, beforeLast, last] = [at(0), at(1), at(range.count - 2), at(range.count - 1)];
+  const start = first - (second - first) / 2;
+  return last + (last - beforeLast) / 2 - start;
+}
+
 /** Where the tip of leaf j (0-based in the book) at `depth` is seen in the front, on the same scale as `stations`. */
 export function stationAt(
   fan: Fan,

@@ -2,7 +2,7 @@ import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
 import { countsOf, effortOf } from "../plan/effort.ts";
 import { Problem } from "../problem.ts";
-import { lightOffers, type Offer, offersFor } from "../refit/offers.ts";
+import { type Offer, offersFor } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { reasonOf } from "./reason.ts";
 
@@ -17,7 +17,7 @@ export type Verdict =
 export function judge(kit: Kit, book: Refit): Verdict {
   const own = minutesIn(kit, book);
   if (typeof own === "number") return { kind: "own", minutes: own };
-  const asked = own.field.startsWith("light") ? lightOffers(kit, book) : offersFor(kit, book);
+  const asked = offersFor(kit, book).filter((offer) => !offer.otherBook);
   const tried = asked.map((offer) => ({ offer, minutes: minutesIn(kit, offer.refit) }));
   const fitting = tried.filter((one): one is { offer: Offer; minutes: number } => typeof one.minutes === "number");
   const [first] = fitting;

@@ -1,8 +1,9 @@
 import type { Fan } from "../fan/fan.ts";
-import { type LeafRange, layFront, type View } from "../fan/front.ts";
+import { frontWidth, type LeafRange, type View } from "../fan/front.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { Problem } from "../problem.ts";
 import { toDegrees } from "../units/angle.ts";
+import { sayLength, type UnitSystem } from "../units/length.ts";
 
 /** What a maker states of a fit; one of the three may be "solve". Lengths mm, opening radians. */
 export interface Wish {
@@ -20,6 +21,8 @@ export interface Frame {
   readonly firstLeaf: number;
   /** Greatest number of picture leaves: leaves less borders. */
   readonly mostLeaves: number;
+  /** Units of messages. */
+  readonly units: UnitSystem;
   /** Picture width / height. */
   readonly aspect: number;
 }
@@ -59,9 +62,9 @@ function solveOpening(height: number, count: number, frame: Frame): Solution {
   if (wanted > most) throw tooWide(height, count, frame, most);
   if (wanted < least) {
     throw new Problem("fit.height", {
-      given: `a picture ${mm(height)} high is ${mm(wanted)} wide`,
-      allowed: `even closed, ${count} picture leaves of this book are ${mm(least)} thick`,
-      remedy: `raise the height to at least ${mm(Math.ceil((least / frame.aspect) * 2) / 2)} or use fewer picture leaves`,
+      given: `a picture ${say(height, frame)} high is ${say(wanted, frame)} wide`,
+      allowed: `even closed, ${count} picture leaves of this book are ${say(least, frame)} thick`,
+      remedy: `raise the height to at least ${say(halfMillimetre(least / frame.aspect, frame, Math.ceil), frame, "ceil")} or use fewer picture leaves`,
     });
   }
   return solution(
@@ -82,9 +85,9 @@ function solveLeaves(height: number, opening: number, frame: Frame): Solution {
         ? `open the book to ${degrees(solveOpening(height, frame.mostLeaves, frame).opening, Math.ceil)}, or `
         : "";
     throw new Problem("fit.pictureLeaves", {
-      given: `a picture ${mm(height)} high and ${mm(wanted)} wide at ${degrees(opening)}`,
-      allowed: `all ${frame.mostLeaves} leaves between the borders show ${mm(most)}`,
-      remedy: `${openingNeeded}lower the height to ${mm(floorHalf(most / frame.aspect))}, or choose a book with more leaves`,
+      given: `a picture ${say(height, frame)} high and ${say(wanted, frame)} wide at ${degrees(opening)}`,
+      allowed: `all ${frame.mostLeaves} leaves between the borders show ${say(most, frame)}`,
+      remedy: `${openingNeeded}lower the height to ${say(halfMillimetre(most / frame.aspect, frame, Math.floor), frame, "floor")}, or choose a book with more leaves`,
     });
   }
   let best = 2;
@@ -106,9 +109,9 @@ function tooWide(height: number, count: number, frame: Frame, most: number): Pro
   const more =
     enough === undefined ? "choose a book with more or wider leaves" : `use ${enough} picture leaves (smaller borders)`;
   return new Problem("fit.height", {
-    given: `a picture ${mm(height)} high is ${mm(height * frame.aspect)} wide`,
-    allowed: `at ${degrees(widest)} this book can show at most ${mm(most)} with ${count} picture leaves`,
-    remedy: `lower the height to ${mm(floorHalf(most / frame.aspect))}, or ${more}`,
+    given: `a picture ${say(height, frame)} high is ${say(height * frame.aspect, frame)} wide`,
+    allowed: `at ${degrees(widest)} this book can show at most ${say(most, frame)} with ${count} picture leaves`,
+    remedy: `lower the height to ${say(halfMillimetre(most / frame.aspect, frame, Math.floor), frame, "floor")}, or ${more}`,
   });
 }
 
@@ -123,18 +126,19 @@ function fewestLeaves(wanted: number, more: number, frame: Frame): number | unde
 
 function widthAt(frame: Frame, opening: number, count: number): number {
   const range: LeafRange = { first: frame.firstLeaf, count };
-  return layFront({ ...frame.fan, opening }, range, frame.frontDepth, frame.view).width;
+  return frontWidth({ ...frame.fan, opening }, range, frame.frontDepth, frame.view);
 }
 
 /** An opening as good as closed; 0 itself has no rounded spine. */
 const CLOSED = 1e-6;
 
-function mm(value: number): string {
-  return `${Number(value.toFixed(1))} mm`;
+function say(value: number, frame: Frame, bound?: "floor" | "ceil"): string {
+  return sayLength(value, frame.units, bound);
 }
 
-function floorHalf(value: number): number {
-  return Math.floor(value * 2) / 2;
+/** Heights in millimetres are named in halves; inches are rounded where they are written. */
+function halfMillimetre(value: number, frame: Frame, round: (value: number) => number): number {
+  return frame.units === "mm" ? round(value * 2) / 2 : value;
 }
 
 function degrees(opening: number, round: (value: number) => number = (value) => Math.round(value * 10) / 10): string {

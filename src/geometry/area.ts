@@ -55,10 +55,13 @@ function scaled(paths: PathsD, scale: number): PathsD {
 
 /** Signed area of a ring: positive where it runs clockwise as seen with y down. */
 export function signedArea(ring: Ring): number {
-  return ring.reduce((sum, [x, y], i) => {
-    const [nextX, nextY] = ring[(i + 1) % ring.length]!;
-    return sum + (x * nextY - nextX * y) / 2;
-  }, 0);
+  let sum = 0;
+  for (let i = 0, last = ring.length - 1; i <= last; i += 1) {
+    const [x, y] = ring[i]!;
+    const [nextX, nextY] = ring[i === last ? 0 : i + 1]!;
+    sum += (x * nextY - nextX * y) / 2;
+  }
+  return sum;
 }
 
 /** Area in mm², holes taken off. */
@@ -88,9 +91,21 @@ export interface Box {
 }
 
 export function boxOf(rings: readonly (readonly Point[])[]): Box {
-  const xs = rings.flat().map(([x]) => x);
-  const ys = rings.flat().map(([, y]) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+  const box = {
+    left: Number.POSITIVE_INFINITY,
+    right: Number.NEGATIVE_INFINITY,
+    top: Number.POSITIVE_INFINITY,
+    bottom: Number.NEGATIVE_INFINITY,
+  };
+  for (const ring of rings) {
+    for (const [x, y] of ring) {
+      if (x < box.left) box.left = x;
+      if (x > box.right) box.right = x;
+      if (y < box.top) box.top = y;
+      if (y > box.bottom) box.bottom = y;
+    }
+  }
+  return box;
 }
 
 /** The outer outlines of an area and its holes, apart. */

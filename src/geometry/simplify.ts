@@ -31,21 +31,27 @@ function thinRing(ring: Ring, tolerance: number): Ring {
 
 /** Ramer, Douglas and Peucker: keeps the point furthest from the chord while it is further than the tolerance. */
 function thin(points: readonly Point[], tolerance: number): Point[] {
-  const kept = new Set([0, points.length - 1]);
-  const open: [number, number][] = [[0, points.length - 1]];
-  for (let range = open.pop(); range; range = open.pop()) {
-    const [first, last] = range;
+  const kept = new Uint8Array(points.length);
+  kept[0] = 1;
+  kept[points.length - 1] = 1;
+  const open: number[] = [0, points.length - 1];
+  while (open.length > 0) {
+    const last = open.pop()!;
+    const first = open.pop()!;
     let furthest = -1;
-    let most = tolerance;
+    let most = tolerance * tolerance;
     for (let i = first + 1; i < last; i += 1) {
-      const away = fromSegment(points[i]!, points[first]!, points[last]!);
-      if (away > most) [furthest, most] = [i, away];
+      const away = squaredFrom(points[i]!, points[first]!, points[last]!);
+      if (away > most) {
+        furthest = i;
+        most = away;
+      }
     }
     if (furthest < 0) continue;
-    kept.add(furthest);
-    open.push([first, furthest], [furthest, last]);
+    kept[furthest] = 1;
+    open.push(first, furthest, furthest, last);
   }
-  return points.filter((_, i) => kept.has(i));
+  return points.filter((_, i) => kept[i] === 1);
 }
 
 /** A point that stays, with those that were dropped after it. */
@@ -59,7 +65,7 @@ function withoutShort(ring: Ring, tolerance: number): Ring {
   const at = (k: number): KeptPoint => kept[(k + kept.length) % kept.length]!;
   const canDrop = (k: number): boolean => {
     const lost = [...at(k - 1).dropped, at(k).point, ...at(k).dropped];
-    return lost.every((point) => fromSegment(point, at(k - 1).point, at(k + 1).point) <= JOIN * tolerance);
+    return lost.every((point) => squaredFrom(point, at(k - 1).point, at(k + 1).point) <= (JOIN * tolerance) ** 2);
   };
   for (let i = 0; i < kept.length && kept.length > 3; ) {
     const [a, b] = [at(i).point, at(i + 1).point];
@@ -75,8 +81,15 @@ function withoutShort(ring: Ring, tolerance: number): Ring {
   return kept.map(({ point }) => point);
 }
 
-function fromSegment([px, py]: Point, [ax, ay]: Point, [bx, by]: Point): number {
-  const length = (bx - ax) ** 2 + (by - ay) ** 2;
-  const share = length === 0 ? 0 : Math.min(1, Math.max(0, ((px - ax) * (bx - ax) + (py - ay) * (by - ay)) / length));
-  return Math.hypot(px - ax - share * (bx - ax), py - ay - share * (by - ay));
+/** Squared distance of a point from a stretch of line. */
+function squaredFrom(point: Point, from: Point, to: Point): number {
+  const alongX = to[0] - from[0];
+  const alongY = to[1] - from[1];
+  const length = alongX * alongX + alongY * alongY;
+  let x = point[0] - from[0];
+  let y = point[1] - from[1];
+  const share = length === 0 ? 0 : Math.min(1, Math.max(0, (x * alongX + y * alongY) / length));
+  x -= share * alongX;
+  y -= share * alongY;
+  return x * x + y * y;
 }

@@ -23,10 +23,9 @@ const CHORD_ERROR = 0.008;
  * where there is none); the others are smaller and go above it. Frames are their own.
  */
 export function motifParts(motifs: readonly Motif[], window: Box, light: LightWish | undefined): Part[] {
-  const filled = (motif: Motif): number => sizeOf(motif.area) / boxSize(boxOf(motif.area));
-  const order = motifs.toSorted((a, b) => filled(b) - filled(a));
+  const order = motifs.toSorted((a, b) => measured(b).filled - measured(a).filled);
   return order.map((motif, i): Part => {
-    const box = boxOf(motif.area);
+    const { box } = measured(motif);
     const size = { width: box.right - box.left, height: box.bottom - box.top };
     const room = Math.min(
       (MOST * (window.right - window.left)) / size.width,
@@ -53,6 +52,25 @@ export function motifParts(motifs: readonly Motif[], window: Box, light: LightWi
           : "raised on card spacers, above or beside the largest",
     };
   });
+}
+
+interface Measured {
+  readonly box: Box;
+  /** Share of its own box that a motif fills. */
+  readonly filled: number;
+}
+
+const known = new WeakMap<Motif, Measured>();
+
+/** A motif is measured once, however often it is sized to a window. */
+function measured(motif: Motif): Measured {
+  let found = known.get(motif);
+  if (!found) {
+    const box = boxOf(motif.area);
+    found = { box, filled: sizeOf(motif.area) / boxSize(box) };
+    known.set(motif, found);
+  }
+  return found;
 }
 
 function boxSize(box: Box): number {

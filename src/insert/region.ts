@@ -10,6 +10,7 @@ export function visibleRegion(map: LevelMap, level: number, box: PictureBox): Ar
   const frame: Area = [rectangle(0, box.head, box.width, box.head + box.height)];
   const start: Area = map.background === level ? frame : [];
   const painted = map.shapes.reduce<Area>((region, shape) => {
+    if (region.length === 0 && shape.level !== level) return region;
     const area = areaOfRings(shape.rings.map(place), shape.rule);
     return shape.level === level ? unite(region, area) : subtract(region, area);
   }, start);

@@ -4,7 +4,7 @@ import { ProgressError, parseProgress, serialiseProgress } from "../bench/progre
 import { Problem } from "../problem.ts";
 import { button, make, openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
-import { offerFile } from "./files.ts";
+import { offerFile } from "./offer-file.ts";
 
 /** The dialog that goes to a page or leaf. */
 export function bindJump(root: HTMLElement, host: BenchHost): (reason?: string) => void {

@@ -9,11 +9,3 @@ export function fittedFile(address: string, view: KitView): string | undefined {
   if (address === "pattern.csv") return patternCsv(view.pattern);
   return cutFiles(view.kit, view.pattern).find((file) => `cut/${file.name}` === address)?.text;
 }
-
-/** Lets a link give a text as a file. */
-export function offerFile(link: HTMLAnchorElement, text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
-  link.href = address;
-  link.download = name;
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}

@@ -1,6 +1,6 @@
 import { computePattern } from "../pattern/compute.ts";
 import { Problem } from "../problem.ts";
-import { lightOffers, type Offer, offersFor } from "../refit/offers.ts";
+import { type Offer, offersFor } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { type KitView, viewKit } from "../site/kit-view.ts";
 import type { KitData } from "./kit-data.ts";
@@ -8,7 +8,7 @@ import type { KitData } from "./kit-data.ts";
 /** A kit on a reader's book, or why it does not fit and what would. */
 export type Fitted = { readonly view: KitView } | { readonly problem: Problem; readonly offers: readonly Offer[] };
 
-/** Computes page and packet for a refit with the modules that the build uses. `quick` leaves light and window out. */
+/** Computes page and packet for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
 export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
   const kit = refitKit(data.kit, refit);
   const asked = quick ? { ...kit, light: undefined, insert: undefined } : kit;
@@ -17,7 +17,6 @@ export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
     return { view: viewKit({ kit: asked, pattern, body: "", pictureNotes: data.notes }, data.cautions) };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    const ofLight = error.field.startsWith("light");
-    return { problem: error, offers: ofLight ? lightOffers(data.kit, refit) : offersFor(data.kit, refit) };
+    return { problem: error, offers: quick ? [] : offersFor(data.kit, refit) };
   }
 }

@@ -2,6 +2,7 @@ import { frontPicture } from "../drawing/front/picture.ts";
 import { PAPERS, pageRule } from "../print/paper.ts";
 import { fromAddress } from "../refit/address.ts";
 import { packetFooter } from "../site/packet-footer.ts";
+import { withPacket } from "../site/packet-view.ts";
 import { fitted } from "./fitted.ts";
 import { loadKitData } from "./kit-data.ts";
 import { renderPart } from "./render.ts";
@@ -23,7 +24,7 @@ async function layOut(target: HTMLElement, name: string): Promise<void> {
     target.textContent = `This kit does not fit the book in this address: ${result.problem.given}; ${result.problem.allowed}. Go back to the kit's page and choose one of its offers.`;
     return;
   }
-  const { view } = result;
+  const view = withPacket(result.view);
   target.innerHTML = renderPart(name, view);
   const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood: "day" });
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))

@@ -4,8 +4,9 @@ import type { Offer } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { showOwnBook } from "../round/follow.ts";
 import type { KitView } from "../site/kit-view.ts";
-import { fittedFile, offerFile } from "./files.ts";
+import type { UnitSystem } from "../units/length.ts";
 import { fitted } from "./fitted.ts";
+import { giveFile, isFitted } from "./give-file.ts";
 import { keepBook, keptBook } from "./kept-book.ts";
 import { type KitData, loadKitData } from "./kit-data.ts";
 import { hasWrongField, readPanel, touchedBy, writePanel } from "./panel.ts";
@@ -32,14 +33,23 @@ export function bindRefit(form: HTMLFormElement): void {
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   if (keptBook()) form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
   const asked = fromAddress(new URLSearchParams(location.search));
-  if (Object.keys(asked).length > 0) page.show(asked);
+  const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
+  for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));
+  // What was kept from another page may differ from the units that this page was built in.
+  const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
+  if (other) page.measureIn(other.value as UnitSystem, asked);
+  else if (Object.keys(asked).length > 0) page.show(asked);
 }
 
 class RefitPage {
   #form: HTMLFormElement;
   #refit: Refit = {};
+  /** The reader's choice; undefined while it is the kit's own. */
+  #units: UnitSystem | undefined;
   #view: KitView | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Paints at once what still waits; undefined where nothing waits. */
+  #settle: (() => void) | undefined;
   #pictures: string[] = [];
   /** Fields that the reader has written; the others follow from them. */
   #touched = new Set<string>();
@@ -64,6 +74,12 @@ class RefitPage {
     this.#apply(data, refit);
   }
 
+  /** Shows the page, its panel and its drawings in other units; the book stays. */
+  async measureIn(units: UnitSystem, refit: Refit = this.#refit): Promise<void> {
+    this.#units = units;
+    await this.show(refit);
+  }
+
   keep(): void {
     const kept = keepBook(this.#refit);
     this.#say(
@@ -75,19 +91,23 @@ class RefitPage {
   }
 
   /** A link to a file of the kit gives the file for the reader's book. */
-  giveFile(event: Event): void {
-    const link = (event.target as Element).closest<HTMLAnchorElement>("a[href]");
-    if (!link || !this.#view || Object.keys(this.#refit).length === 0) return;
-    const address = link.dataset["file"] ?? link.getAttribute("href")!;
-    const text = fittedFile(address, this.#view);
-    if (text === undefined) return;
-    link.dataset["file"] = address;
-    offerFile(link, text, `${this.#view.slug}-${address.split("/").at(-1)}`);
+  async giveFile(event: Event): Promise<void> {
+    const address = (event.target as Element).closest("a[href]")?.getAttribute("href") ?? "";
+    if (Object.keys(this.#refit).length === 0 || !isFitted(address)) return;
+    event.preventDefault();
+    this.#settle?.();
+    if (!this.#view) return;
+    try {
+      await giveFile(address, this.#view);
+    } catch (error) {
+      this.#say(`${(error as Error).message}.`);
+    }
   }
 
   async #data(): Promise<KitData | undefined> {
     try {
-      return await loadKitData("kit-data.js");
+      const data = await loadKitData("kit-data.js");
+      return this.#units ? { ...data, kit: { ...data.kit, units: this.#units } } : data;
     } catch (error) {
       this.#say(`${(error as Error).message}. The page still shows the kit's own book.`);
       return undefined;
@@ -99,24 +119,29 @@ class RefitPage {
     this.#refit = refit;
     writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
     this.#paint(data, "in sight");
-    this.#timer = setTimeout(() => this.#paint(data, "all"), REST);
+    this.#settle = () => {
+      clearTimeout(this.#timer);
+      this.#settle = undefined;
+      this.#paint(data, "all");
+      performance.mark("fit settled");
+    };
+    this.#timer = setTimeout(this.#settle, REST);
     const address = toAddress(refit).toString();
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
   #paint(data: KitData, reach: "in sight" | "all"): void {
+    const start = performance.now();
     const result = fitted(data, this.#refit, reach === "in sight");
+    const filled = "view" in result ? fill(this.#parts(data, reach), result.view) : [];
+    performance.measure(`fit ${reach}`, { start });
     if ("problem" in result) {
+      this.#view = undefined;
       this.#explain(result.problem, result.offers);
       return;
     }
     this.#view = result.view;
-    const waits = data.kit.insert || data.kit.light ? SLOW_PARTS : [];
-    for (const part of document.querySelectorAll<HTMLElement>("[data-part]")) {
-      const name = part.dataset["part"]!;
-      if (reach === "all" || (isInSight(part) && !waits.includes(name)))
-        part.innerHTML = renderPart(`parts/kit/${name}.njk`, result.view);
-    }
+    for (const { part, text } of filled) part.innerHTML = text;
     if (reach === "all") this.#draw(result.view);
     this.#links();
     const changed = Object.keys(this.#refit).length > 0;
@@ -128,6 +153,14 @@ class RefitPage {
           ? "It fits. The page shows the kit on your book."
           : "The page shows the kit's own book.",
     );
+  }
+
+  /** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
+  #parts(data: KitData, reach: "in sight" | "all"): HTMLElement[] {
+    const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
+    if (reach === "all") return parts;
+    const waits = data.kit.insert || data.kit.light ? SLOW_PARTS : [];
+    return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
   }
 
   #draw(view: KitView): void {
@@ -182,6 +215,10 @@ class RefitPage {
     state.replaceChildren(sentence);
     state.classList.remove("wrong");
   }
+}
+
+function fill(parts: readonly HTMLElement[], view: KitView): { readonly part: HTMLElement; readonly text: string }[] {
+  return parts.map((part) => ({ part, text: renderPart(`parts/kit/${part.dataset["part"]}.njk`, view) }));
 }
 
 function isInSight(element: Element): boolean {

@@ -1,12 +1,4 @@
-/** Precompiled Nunjucks templates, made by the bundler: importing it registers them. */
-declare module "leaflight:templates" {}
-declare module "nunjucks/browser/nunjucks-slim.js" {
-  interface Environment {
-    render(name: string, context: Record<string, unknown>): string;
-  }
-  const nunjucks: {
-    Environment: new (loaders: readonly unknown[], options: { autoescape: boolean }) => Environment;
-    PrecompiledLoader: new () => unknown;
-  };
-  export default nunjucks;
+/** The templates that a page fills, as functions; made by the bundler. */
+declare module "leaflight:templates" {
+  export const templates: Readonly<Record<string, (context: Record<string, unknown>) => string>>;
 }

@@ -10,7 +10,8 @@ import { type Solution, solveFit } from "../fit/solve.ts";
 import { makeInsert } from "../insert/insert.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { type ColumnReader, readColumns } from "../picture/column.ts";
-import { cutPocket, type PocketBook } from "../pocket/pocket.ts";
+import type { LightWish } from "../pocket/light.ts";
+import { cutPocket, largestIn, type PocketBook } from "../pocket/pocket.ts";
 import { type PictureBox, regionRows } from "../pocket/region-rows.ts";
 import { Problem } from "../problem.ts";
 import { markLeaf } from "../spans/marks.ts";
@@ -18,7 +19,7 @@ import { cutsBetween, type Span } from "../spans/span.ts";
 import { tacksOf } from "../spans/tacks.ts";
 import { roundTo } from "../units/length.ts";
 import { edgeAtHead } from "./edge-at-head.ts";
-import { checkBook, checkFlaps, checkLostLeaves, checkPlace } from "./limits.ts";
+import { checkBook, checkFlaps, checkLostLeaves, checkOpening, checkPlace } from "./limits.ts";
 import { type AbsorbedOnLeaf, depthsOf, type Fit, type Pattern, type PatternLeaf } from "./pattern.ts";
 import { warningsOf } from "./warnings.ts";
 
@@ -32,13 +33,14 @@ export function computePattern(kit: Kit): Pattern {
   const face = fitFace(kit);
   const numbering = numberLeaves(kit.book);
   const folded = foldLeaves(kit, face);
+  const spansOf = new Map(folded.leaves.map((one) => [one.leaf, one.spans]));
   const leaves = folded.leaves.map((one): PatternLeaf => {
     const name = numbering.nameOf(one.leaf);
     return {
       ...one,
       bookPage: bookPageOf(name),
       name,
-      tacks: tacksOf(one.spans, spansAfter(kit, folded.leaves, one.leaf), depthsOf(kit.levels)),
+      tacks: tacksOf(one.spans, spansAfter(kit, spansOf, one.leaf), depthsOf(kit.levels)),
     };
   });
   const fit = describeFit(kit, face, leaves);
@@ -60,12 +62,19 @@ export function tryFit(kit: Kit): Problem | undefined {
   try {
     checkBook(kit);
     checkFlaps(kit);
-    fitFace(kit);
+    placePicture(kit);
     return undefined;
   } catch (error) {
     if (error instanceof Problem) return error;
     throw error;
   }
+}
+
+/** The largest light that stands in a kit on its book: width at the kit's height, height at its width. @throws Problem where the kit cannot be laid out */
+export function largestLight(kit: Kit, light: LightWish): { readonly diameter: number; readonly height: number } {
+  const face = fitFace(kit);
+  const { leaves } = foldLeaves(kit, face);
+  return largestIn(light, pocketBook(kit, face, leaves, light.level));
 }
 
 /** The fan with the picture laid out on its front. */
@@ -79,10 +88,14 @@ export interface Face {
   readonly read: ColumnReader;
 }
 
+/** Where the picture comes to lie: what every limit but those of light and window looks at. */
+type Place = Pick<Face, "fan" | "range" | "solution" | "head">;
+
 type FoldedLeaf = Omit<PatternLeaf, "bookPage" | "name" | "tacks">;
 
-function fitFace(kit: Kit): Face {
+function placePicture(kit: Kit): Place {
   const { book, fit } = kit;
+  checkOpening(kit);
   const frontDepth = kit.levels[0]!.depth;
   const first = fit.borderLeaves[0];
   const stillFan = {
@@ -98,6 +111,7 @@ function fitFace(kit: Kit): Face {
     view: fit.view,
     firstLeaf: first,
     mostLeaves: book.leaves - first - fit.borderLeaves[1],
+    units: kit.units,
     aspect: kit.picture.width / kit.picture.height,
   });
   const head = fit.head ?? roundTo((book.leafHeight - solution.height) / 2, fit.markStep);
@@ -105,12 +119,17 @@ function fitFace(kit: Kit): Face {
   const fan = { ...stillFan, opening: solution.opening };
   const range = { first, count: solution.pictureLeaves };
   checkLostLeaves(kit, range);
-  const front = layFront(fan, range, frontDepth, fit.view);
+  return { fan, range, solution, head };
+}
+
+function fitFace(kit: Kit): Face {
+  const place = placePicture(kit);
+  const front = layFront(place.fan, place.range, kit.levels[0]!.depth, kit.fit.view);
   const faces = layFaces(
     front,
-    fit.lostLeaves.map((leaf) => leaf - 1 - first),
+    kit.fit.lostLeaves.map((leaf) => leaf - 1 - place.range.first),
   );
-  return { fan, range, front, solution, head, faces, read: readColumns(kit.picture) };
+  return { ...place, front, faces, read: readColumns(kit.picture) };
 }
 
 function foldLeaves(kit: Kit, face: Face): { leaves: FoldedLeaf[]; absorbed: AbsorbedOnLeaf[] } {
@@ -163,11 +182,15 @@ function pictureColumns(kit: Kit, face: Face, j: number): number[] {
 }
 
 /** Spans of the leaf after this one in the book: none for an unfolded leaf, undefined after the last. A lost leaf is gone. */
-function spansAfter(kit: Kit, leaves: readonly FoldedLeaf[], leaf: number): readonly Span[] | undefined {
+function spansAfter(
+  kit: Kit,
+  spansOf: ReadonlyMap<number, readonly Span[]>,
+  leaf: number,
+): readonly Span[] | undefined {
   let next = leaf + 1;
   while (kit.fit.lostLeaves.includes(next)) next += 1;
   if (next > kit.book.leaves) return undefined;
-  return leaves.find((one) => one.leaf === next)?.spans ?? [];
+  return spansOf.get(next) ?? [];
 }
 
 /** The light's pocket and the window, where the kit asks for them. */
@@ -177,26 +200,37 @@ function fitWindow(
   leaves: readonly FoldedLeaf[],
   edge: number,
 ): Pick<Pattern, "pocket" | "insert"> {
-  const curve = frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
-  const box = { head: face.head, height: face.solution.height, width: face.solution.width };
-  const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, curve, box, kit.light.level));
+  const curve = curveOf(kit, face);
+  const box = boxOf(face);
+  const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, kit.light.level));
   const insert =
-    kit.insert && makeInsert(kit.insert, { map: kit.picture, box, curve, pocket, edgeWidth: edge, motifs: kit.motifs });
+    kit.insert &&
+    makeInsert(kit.insert, {
+      map: kit.picture,
+      box,
+      curve,
+      pocket,
+      edgeWidth: edge,
+      motifs: kit.motifs,
+      units: kit.units,
+    });
   return { pocket, insert };
 }
 
-function pocketBook(
-  kit: Kit,
-  face: Face,
-  leaves: readonly FoldedLeaf[],
-  curve: FrontCurve,
-  box: PictureBox,
-  level: number,
-): PocketBook {
+function curveOf(kit: Kit, face: Face): FrontCurve {
+  return frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
+}
+
+function boxOf(face: Face): PictureBox {
+  return { head: face.head, height: face.solution.height, width: face.solution.width };
+}
+
+function pocketBook(kit: Kit, face: Face, leaves: readonly FoldedLeaf[], level: number): PocketBook {
+  const box = boxOf(face);
   const folded = new Map(leaves.map((leaf) => [leaf.leaf, leaf.spans]));
   return {
     fan: face.fan,
-    curve,
+    curve: curveOf(kit, face),
     rows: regionRows(kit.picture, level, box),
     top: box.head,
     bottom: box.head + box.height,
@@ -206,6 +240,7 @@ function pocketBook(
       kit.fit.lostLeaves.includes(j + 1) ? undefined : (folded.get(j + 1) ?? []),
     ),
     levelName: kit.levels[level - 1]!.name,
+    units: kit.units,
   };
 }
 

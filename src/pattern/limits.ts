@@ -1,9 +1,10 @@
 import { numberLeaves } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
-import type { Solution } from "../fit/solve.ts";
+import { type Solution, widestOpening } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
 import { Problem } from "../problem.ts";
-import { tidy } from "../units/length.ts";
+import { toDegrees } from "../units/angle.ts";
+import { sayLength, tidy } from "../units/length.ts";
 
 /** The printed pages, plates and borders must find room in the book. @throws Problem */
 export function checkBook(kit: Kit): void {
@@ -37,6 +38,7 @@ export function checkBook(kit: Kit): void {
  */
 export function checkFlaps(kit: Kit): void {
   const { leafWidth } = kit.book;
+  const say = (mm: number): string => sayLength(mm, kit.units, undefined, 2);
   const clearance = kit.fit.gutterClearance;
   const front = kit.levels[0]!.depth;
   kit.levels.forEach((level, i) => {
@@ -45,10 +47,22 @@ export function checkFlaps(kit: Kit): void {
     if (reach + clearance <= leafWidth + 1e-9) return;
     const most = second ? (leafWidth - clearance + front) / 2 : (leafWidth - clearance) / 2;
     throw new Problem(`levels.${i}`, {
-      given: `level "${level.name}" is ${tidy(level.depth, 2)} mm deep, its flap reaches ${tidy(reach, 2)} mm inward`,
-      allowed: `leaf width ${tidy(leafWidth, 2)} mm less ${tidy(clearance, 2)} mm clearance at the gutter`,
-      remedy: `the greatest depth possible is ${Math.floor(most * 10 + 1e-6) / 10} mm (${kit.fit.foldStyle} folds)`,
+      given: `level "${level.name}" is ${say(level.depth)} deep, its flap reaches ${say(reach)} inward`,
+      allowed: `leaf width ${say(leafWidth)} less ${say(clearance)} clearance at the gutter`,
+      remedy: `the greatest depth possible is ${sayLength(most, kit.units, "floor")} (${kit.fit.foldStyle} folds)`,
     });
+  });
+}
+
+/** Flat on the table is the widest that a picture seen from the front can be opened. @throws Problem */
+export function checkOpening(kit: Kit): void {
+  const { opening, view } = kit.fit;
+  if (opening === "solve" || opening <= widestOpening(view) + 1e-9) return;
+  const widest = Math.round(toDegrees(widestOpening(view)));
+  throw new Problem("fit.opening", {
+    given: `an opening of ${tidy(toDegrees(opening), 1)}°`,
+    allowed: `at most ${widest}°`,
+    remedy: `open the book to ${widest}° or less`,
   });
 }
 
@@ -56,14 +70,15 @@ export function checkFlaps(kit: Kit): void {
 export function checkPlace(kit: Kit, solution: Solution, head: number): void {
   const { leafHeight } = kit.book;
   if (head >= 0 && head + solution.height <= leafHeight + 1e-9) return;
+  const say = (mm: number): string => sayLength(mm, kit.units, undefined, 2);
   const room = leafHeight - Math.max(0, kit.fit.head ?? 0);
   throw new Problem(kit.fit.height === "solve" ? "fit.head" : "fit.height", {
-    given: `head ${tidy(Math.max(head, 0), 2)} mm + height ${tidy(solution.height, 2)} mm${kit.fit.height === "solve" ? " (solved)" : ""}`,
-    allowed: `the leaf is ${tidy(leafHeight, 2)} mm high`,
+    given: `head ${say(Math.max(head, 0))} + height ${say(solution.height)}${kit.fit.height === "solve" ? " (solved)" : ""}`,
+    allowed: `the leaf is ${say(leafHeight)} high`,
     remedy:
       kit.fit.height === "solve"
-        ? `lower the opening or use fewer picture leaves until the height is at most ${tidy(room, 2)} mm, or choose a taller book`
-        : `lower the height to at most ${tidy(room, 2)} mm${kit.fit.head ? " or the head" : ""}, or choose a taller book`,
+        ? `lower the opening or use fewer picture leaves until the height is at most ${sayLength(room, kit.units, "floor", 2)}, or choose a taller book`
+        : `lower the height to at most ${sayLength(room, kit.units, "floor", 2)}${kit.fit.head ? " or the head" : ""}, or choose a taller book`,
   });
 }
 

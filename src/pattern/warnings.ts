@@ -3,6 +3,7 @@ import { numberLeaves } from "../book/numbering.ts";
 import { stationAt } from "../fan/front.ts";
 import { boxOf } from "../geometry/area.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
+import { levelExtents } from "../picture/level-extents.ts";
 import { toDegrees } from "../units/angle.ts";
 import { formatLength, formatSize, type LengthStyle, tidy } from "../units/length.ts";
 import type { Face } from "./compute.ts";
@@ -66,19 +67,12 @@ function reachWarnings(kit: Kit, face: Face): string[] {
   });
 }
 
-/** From where to where (mm, in book order) the picture has a level, sampled at 1 in 512 of the width. */
+/** From where to where (mm, in book order) the picture has a level. */
 function extentOf(kit: Kit, face: Face, level: number): [number, number] | undefined {
-  const samples = 512;
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < samples; i += 1) {
-    const fraction = (i + 0.5) / samples;
-    const x = (kit.book.direction === "ltr" ? fraction : 1 - fraction) * kit.picture.width;
-    if (!face.read(x).some((run) => run.level === level)) continue;
-    least = Math.min(least, fraction * face.front.width);
-    most = Math.max(most, fraction * face.front.width);
-  }
-  return least > most ? undefined : [least, most];
+  const extent = levelExtents(kit.picture)[level - 1];
+  if (!extent) return undefined;
+  const [least, most] = kit.book.direction === "ltr" ? extent : [1 - extent[1], 1 - extent[0]];
+  return [least * face.front.width, most * face.front.width];
 }
 
 function absorbedWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {

@@ -28,12 +28,22 @@ interface IndexedShape {
 
 const BUCKETS = 256;
 
+const prepared = new WeakMap<LevelMap, ColumnReader>();
+
 /**
- * Prepares a picture for reading columns. The line meets the outlines exactly (no pixels); a column that touches a vertex
+ * Prepares a picture for reading columns; a picture is prepared once, however often it is fitted. The line meets the outlines exactly (no pixels); a column that touches a vertex
  * counts the edge that starts there and not the one that ends (half-open), so it reads the picture just right of the line.
  * Left and right of the box there is only background.
  */
 export function readColumns(map: LevelMap): ColumnReader {
+  const known = prepared.get(map);
+  if (known) return known;
+  const reader = columnReader(map);
+  prepared.set(map, reader);
+  return reader;
+}
+
+function columnReader(map: LevelMap): ColumnReader {
   const shapes = map.shapes.map((shape) => indexShape(shape, map.width));
   return (x) => {
     let runs: ColumnRun[] = [{ from: 0, to: map.height, level: map.background }];

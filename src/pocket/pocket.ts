@@ -2,7 +2,7 @@ import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
 import type { FrontCurve } from "../fan/front-curve.ts";
 import { Problem } from "../problem.ts";
 import type { Span } from "../spans/span.ts";
-import { tidy } from "../units/length.ts";
+import { sayLength, tidy, type UnitSystem } from "../units/length.ts";
 import type { LightWish, Notch, Pocket } from "./light.ts";
 import type { RegionRows } from "./region-rows.ts";
 
@@ -22,6 +22,8 @@ export interface PocketBook {
   /** Spans of each leaf of the book, 0-based; an unfolded leaf has none, a lost one is undefined. */
   readonly leaves: readonly (readonly Span[] | undefined)[];
   readonly levelName: string;
+  /** Units of messages. */
+  readonly units: UnitSystem;
 }
 
 /** Where a light would stand and what it would need, or why it cannot. */
@@ -36,14 +38,19 @@ type Attempt =
  */
 export function cutPocket(light: LightWish, book: PocketBook): Pocket {
   const attempt = tryLight(light, book);
-  const largest = { diameter: largestValue(light, book, "diameter"), height: largestValue(light, book, "height") };
+  const say = (mm: number): string => sayLength(mm, book.units);
+  const largest = largestIn(light, book);
   if ("why" in attempt) {
     const most = [
-      largest.diameter > 0 ? `one of ${tidy(light.height, 1)} mm height may be ${largest.diameter} mm wide` : "",
-      largest.height > 0 ? `one of ${tidy(light.diameter, 1)} mm width may be ${largest.height} mm high` : "",
+      largest.diameter > 0
+        ? `one of ${say(light.height)} height may be ${sayLength(largest.diameter, book.units, "floor")} wide`
+        : "",
+      largest.height > 0
+        ? `one of ${say(light.diameter)} width may be ${sayLength(largest.height, book.units, "floor")} high`
+        : "",
     ].filter(Boolean);
     throw new Problem("light", {
-      given: `a light ${tidy(light.diameter, 1)} mm wide and ${tidy(light.height, 1)} mm high with ${tidy(light.clearance, 1)} mm clearance: ${attempt.why}`,
+      given: `a light ${say(light.diameter)} wide and ${say(light.height)} high with ${say(light.clearance)} clearance: ${attempt.why}`,
       allowed:
         most.length > 0
           ? `the largest that can stand here: ${most.join(", or ")}`
@@ -57,18 +64,24 @@ export function cutPocket(light: LightWish, book: PocketBook): Pocket {
   return { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor), largest };
 }
 
+/** The largest light that stands: the widest of its height, the highest of its width; 0 where none does. */
+export function largestIn(light: LightWish, book: PocketBook): Pocket["largest"] {
+  return { diameter: largestValue(light, book, "diameter"), height: largestValue(light, book, "height") };
+}
+
 function tryLight(light: LightWish, book: PocketBook): Attempt {
+  const say = (mm: number): string => sayLength(mm, book.units);
   const floor = light.floor === "auto" ? lowestFloor(light, book) : light.floor;
   if (floor === undefined)
     return {
-      why: `"${book.levelName}" is nowhere ${tidy(light.diameter + 2 * light.clearance, 1)} mm wide over ${tidy(light.height, 1)} mm of height`,
+      why: `"${book.levelName}" is nowhere ${say(light.diameter + 2 * light.clearance)} wide over ${say(light.height)} of height`,
     };
   const run = book.rows(floor - JUST_ABOVE);
-  if (!run) return { why: `"${book.levelName}" does not stand at ${tidy(floor, 1)} mm from the head` };
+  if (!run) return { why: `"${book.levelName}" does not stand at ${say(floor)} from the head` };
   const front = book.curve.atAcross((run.from + run.to) / 2);
   const centre = { x: front.x, z: front.z - light.setback - light.diameter / 2 };
   const from = floor - light.height - light.clearance;
-  if (from < 0) return { why: `it would reach ${tidy(-from, 1)} mm above the head` };
+  if (from < 0) return { why: `it would reach ${say(-from)} above the head` };
   const notches: Notch[] = [];
   for (const [j, spans] of book.leaves.entries()) {
     const notch = spans && notchOf(light, book, j, spans, centre, from, floor);
@@ -80,7 +93,7 @@ function tryLight(light: LightWish, book: PocketBook): Attempt {
   );
   if (tight && tight.remaining < LEAST_REMAINING)
     return {
-      why: `leaf ${tight.leaf} would keep ${tidy(tight.remaining, 1)} mm of paper at the gutter, and ${LEAST_REMAINING} mm are needed`,
+      why: `leaf ${tight.leaf} would keep ${say(tight.remaining)} of paper at the gutter, and ${sayLength(LEAST_REMAINING, book.units, "ceil")} are needed`,
     };
   return { floor, centre, notches };
 }

@@ -17,8 +17,21 @@ export interface PictureBox {
 /** The widest stretch of a level at a height (mm from the head), or nothing where the level does not stand there. */
 export type RegionRows = (height: number) => RegionRun | undefined;
 
-/** Rows are columns of the picture turned on its side; each is read once. */
+const turnedMaps = new WeakMap<LevelMap, LevelMap>();
+
+const lastRows = new WeakMap<LevelMap, { readonly place: string; readonly rows: RegionRows }>();
+
+/** Rows are columns of the picture turned on its side; each is read once, for all lights while the picture stays in its place. */
 export function regionRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
+  const place = JSON.stringify([level, box]);
+  const last = lastRows.get(map);
+  if (last?.place === place) return last.rows;
+  const rows = readRows(map, level, box);
+  lastRows.set(map, { place, rows });
+  return rows;
+}
+
+function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
   const read: ColumnReader = readColumns(turned(map));
   const known = new Map<number, RegionRun | undefined>();
   const rowAt = (height: number): RegionRun | undefined => {
@@ -39,7 +52,9 @@ export function regionRows(map: LevelMap, level: number, box: PictureBox): Regio
 }
 
 function turned(map: LevelMap): LevelMap {
-  return {
+  const known = turnedMaps.get(map);
+  if (known) return known;
+  const made = {
     ...map,
     width: map.height,
     height: map.width,
@@ -48,4 +63,6 @@ function turned(map: LevelMap): LevelMap {
       rings: shape.rings.map((ring) => ring.map(([x, y]) => [y, x] as const)),
     })),
   };
+  turnedMaps.set(map, made);
+  return made;
 }

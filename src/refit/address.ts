@@ -15,6 +15,7 @@ const NAMES = {
   borderLeaves: "border",
   head: "head",
   height: "picture",
+  opening: "open",
   depths: "depths",
   units: "units",
   markStep: "step",
@@ -26,12 +27,14 @@ const NAMES = {
 } as const satisfies Record<keyof Refit, string>;
 
 const WHOLE: readonly (keyof Refit)[] = ["leaves", "pageOneLeaf", "lastPage"];
+/** Lengths, and other figures with decimals. */
 const LENGTHS: readonly (keyof Refit)[] = [
   "leafHeight",
   "leafWidth",
   "blockThickness",
   "head",
   "height",
+  "opening",
   "markStep",
   "lightDiameter",
   "lightHeight",

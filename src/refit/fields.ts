@@ -1,6 +1,8 @@
 import type { Plate } from "../book/book.ts";
+import { widestOpening } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
-import { formatSize, LengthError, parseLength } from "../units/length.ts";
+import { toDegrees } from "../units/angle.ts";
+import { formatSize, LengthError, parseLength, tidy } from "../units/length.ts";
 import type { Refit } from "./refit.ts";
 
 /** One line of the fit panel: what is asked, how it is measured, and how its text becomes a figure of the refit. */
@@ -118,6 +120,7 @@ function foldFields(kit: Kit): Field[] {
   return [
     borderField(),
     ...height,
+    ...openingField(kit),
     ...depths,
     select(
       "foldStyle",
@@ -140,6 +143,27 @@ function foldFields(kit: Kit): Field[] {
       0.1,
       5,
     ),
+  ];
+}
+
+/** Degrees, where the kit states its opening. */
+function openingField(kit: Kit): Field[] {
+  if (kit.fit.opening === "solve") return [];
+  const most = Math.round(toDegrees(widestOpening(kit.fit.view)));
+  return [
+    {
+      name: "opening",
+      group: "fold",
+      label: "Opening",
+      help: "Degrees between the first and the last leaf of the opened book.",
+      options: undefined,
+      write: (one) => String(tidy(toDegrees(one.fit.opening as number), 1)),
+      read: (text) => {
+        const opening = Number(text.replace("°", "").trim());
+        if (!(opening >= 1 && opening <= most)) throw new FieldError(`degrees, 1 to ${most}`);
+        return { opening };
+      },
+    },
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Book, Plate } from "../book/book.ts";
 import type { FoldStyle, Kit } from "../kit/kit.ts";
+import { toRadians } from "../units/angle.ts";
 import type { UnitSystem } from "../units/length.ts";
 
 /**
@@ -18,6 +19,8 @@ export interface Refit {
   readonly borderLeaves?: readonly [number, number];
   readonly head?: number;
   readonly height?: number;
+  /** Taken only where the kit states its opening; where it is solved, the picture's shape decides it. */
+  readonly opening?: number;
   readonly depths?: readonly number[];
   readonly units?: UnitSystem;
   readonly markStep?: number;
@@ -57,6 +60,7 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
       borderLeaves: refit.borderLeaves ?? kit.fit.borderLeaves,
       head: refit.head ?? (refit.leafHeight === undefined ? kit.fit.head : fittingHead(kit, refit)),
       height: refit.height ?? kit.fit.height,
+      opening: refit.opening === undefined || kit.fit.opening === "solve" ? kit.fit.opening : toRadians(refit.opening),
       markStep: refit.markStep ?? kit.fit.markStep,
       foldStyle: refit.foldStyle ?? kit.fit.foldStyle,
       flapBulk: refit.flapBulk ?? kit.fit.flapBulk,

@@ -1,10 +1,7 @@
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
-import { gaugeSheet } from "../drawing/gauge-sheet.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
-import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
-import { SHEET } from "../drawing/true-scale.ts";
 import type { Kit, Photo } from "../kit/kit.ts";
 import type { KitFolder } from "../kit/read-kit.ts";
 import { computePattern } from "../pattern/compute.ts";
@@ -23,8 +20,6 @@ import { PHOTO_WIDTHS, photoFile } from "./photo-files.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { leafAndPage, type NotchText, notchText, type Row, rowOf } from "./row.ts";
 import { type Step, stepsOf } from "./steps.ts";
-import { type TablePage, tablePages } from "./table-pages.ts";
-import { largeTable, packetTable } from "./table-settings.ts";
 import { type PocketView, pocketView, type WindowView, windowView } from "./window-view.ts";
 
 /** A row of the page's table: the leaf, and its marks in both unit systems. */
@@ -37,11 +32,13 @@ export interface DualRow {
   readonly notch: Dual<NotchText> | undefined;
 }
 
-/** Everything that a kit's page and packet show, as text and figures ready to print. */
+/** Everything that a kit's page shows, as text and figures ready to print. */
 export interface KitView {
   readonly slug: string;
   readonly kit: Kit;
   readonly pattern: Pattern;
+  /** The pattern with marks that a ruler in the kit's units has. */
+  readonly shown: Pattern;
   readonly counts: Counts;
   readonly effort: Effort;
   readonly difficulty: string;
@@ -71,7 +68,6 @@ export interface KitView {
   readonly edition: Edition;
   /** The fit panel: fields with what the kit says. */
   readonly refitGroups: readonly RefitGroup[];
-  readonly packet: PacketView;
 }
 
 export interface RefitGroup {
@@ -93,26 +89,13 @@ export interface TackView {
   readonly held: number;
 }
 
-/** What only the printed packet has. */
-export interface PacketView {
-  readonly sheet: typeof SHEET;
-  readonly gauge: string;
-  readonly strips: readonly StripSheet[];
-  readonly pages: readonly TablePage[];
-  /** Marks to a line, which sets the width of their columns. */
-  readonly cells: number;
-  readonly largeCells: number;
-  readonly largePages: readonly TablePage[];
-}
-
-/** Prepares one kit for page and packet. Pure. */
+/** Prepares one kit for its page; what only the printed packet has is added by packet-view.ts. Pure. */
 export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitView {
   const { kit, pattern } = folder;
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
   const shown = atStep(kit, pattern, style.step);
-  const rows = once(() => shown.leaves.map((leaf) => rowOf(leaf, shown, style)));
   const supplies = once(() =>
     suppliesOf(kit, pattern, counts).map((supply) => ({ ...supply, line: supplyLine(supply) })),
   );
@@ -120,12 +103,13 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     slug: () => kit.slug,
     kit: () => kit,
     pattern: () => pattern,
+    shown: () => shown,
     counts: () => counts,
     effort: () => effort,
     difficulty: () => difficultyOf(pattern, effort),
     figures: () => figuresOf(kit, pattern, counts, effort),
     preparation: () => preparationOf(kit, pattern),
-    rows: () => dualRows(kit, pattern, rows()),
+    rows: () => dualRows(kit, pattern, shown),
     steps: () => stepsOf(kit, pattern, counts, effort),
     legend: lineLegend,
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),
@@ -140,7 +124,6 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     photos: () => kit.photos.map(photoView),
     edition: () => editionOf(kit),
     refitGroups: () => refitGroups(kit),
-    packet: () => packetView(kit, shown, rows()),
   });
 }
 
@@ -162,18 +145,6 @@ function photoView(photo: Photo): PhotoView {
   };
 }
 
-function packetView(kit: Kit, pattern: Pattern, rows: readonly Row[]): PacketView {
-  return {
-    sheet: SHEET,
-    gauge: gaugeSheet(kit),
-    strips: stripSheets(kit, pattern),
-    pages: tablePages(rows, packetTable(rows)),
-    cells: packetTable(rows).marksPerLine,
-    largePages: tablePages(rows, largeTable(rows)),
-    largeCells: largeTable(rows).marksPerLine,
-  };
-}
-
 /** The pattern with marks that a ruler in the kit's units has: rounded from the picture, not from other marks. */
 function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
@@ -181,7 +152,7 @@ function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
 }
 
 /** Marks in the other unit system are rounded from the picture, not from the kit's own marks. */
-function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
+function dualRows(kit: Kit, pattern: Pattern, shown: Pattern): DualRow[] {
   const other: UnitSystem = kit.units === "mm" ? "in" : "mm";
   const markStep = stepFor(other, kit.fit.markStep);
   const twin = computePattern({
@@ -191,6 +162,8 @@ function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
     units: other,
     fit: { ...kit.fit, markStep, head: pattern.fit.head },
   });
+  const style = styleFor(kit.units, kit.fit.markStep);
+  const rows = shown.leaves.map((leaf) => rowOf(leaf, shown, style));
   const twinRows = twin.leaves.map((leaf) => rowOf(leaf, twin, styleFor(other, markStep)));
   return rows.map((row, i) => {
     const twinRow = twinRows[i]!;

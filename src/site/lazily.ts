@@ -1,9 +1,9 @@
 /** Makers of an object's properties. */
 export type Makers<T> = { readonly [K in keyof T]: () => T[K] };
 
-/** An object whose properties are made when they are first asked for, once each: a page draws only what it shows. */
-export function lazily<T extends object>(makers: Makers<T>): T {
-  const target = {} as T;
+/** Gives an object (a new one where none is given) properties that are made when they are first asked for, once each: a page draws only what it shows. */
+export function lazily<T extends object, U extends object = object>(makers: Makers<T>, onto: U = {} as U): T & U {
+  const target = onto as T & U;
   for (const key of Object.keys(makers) as (keyof T)[]) {
     Object.defineProperty(target, key, {
       enumerable: true,

@@ -5,16 +5,17 @@ import { readSettings } from "../settings/read-settings.ts";
 import { type SiteSettings, URL_VARIABLE } from "../settings/settings.ts";
 import type { Caution } from "./cautions.ts";
 import { type ClassView, viewClass } from "./classes/class-view.ts";
-import { type KitView, viewKit } from "./kit-view.ts";
+import { viewKit } from "./kit-view.ts";
+import { type PrintedKit, withPacket } from "./packet-view.ts";
 import { readCautions } from "./read-cautions.ts";
 
 /** All kits and classes of a site, computed once a build; templates look them up by slug. */
 export interface Library {
-  readonly views: readonly KitView[];
+  readonly views: readonly PrintedKit[];
   readonly classes: readonly ClassView[];
   readonly cautions: readonly Caution[];
   readonly settings: SiteSettings;
-  readonly view: (slug: string) => KitView;
+  readonly view: (slug: string) => PrintedKit;
 }
 
 /** Reads `content` under the project folder `base`. @throws KitError */
@@ -22,7 +23,7 @@ export function openLibrary(base: string): Library {
   const settings = readSettings(base, process.env[URL_VARIABLE]);
   const folders: KitFolder[] = readKits(join(base, "content/kits"), base);
   const cautions = readCautions(join(base, "content/words/cautions.yaml"));
-  const views = folders.map((folder) => viewKit(folder, cautions));
+  const views = folders.map((folder) => withPacket(viewKit(folder, cautions)));
   const kits = folders.map((folder) => folder.kit);
   return {
     views,

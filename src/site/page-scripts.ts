@@ -1,17 +1,34 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build, type Plugin } from "esbuild";
-import nunjucks from "nunjucks";
 import type { Caution } from "./cautions.ts";
 import type { KitView } from "./kit-view.ts";
+import { RUNTIME, templateModule } from "./template-code.ts";
 
-/** Page scripts by the name they get below assets/scripts, each with the folders of templates that it fills again. */
+const KIT_PARTS = [
+  "book",
+  "cautions",
+  "figures",
+  "pattern",
+  "preparation",
+  "steps",
+  "supplies",
+  "tacks",
+  "warnings",
+  "window",
+].map((part) => `parts/kit/${part}.njk`);
+
+/** The templates that the pages' scripts fill again for a reader's book. */
+export const FILLED = { kit: KIT_PARTS, packet: ["pages/packet.njk", "pages/large.njk"] } as const;
+
+/** Page scripts by the name they get below assets/scripts, each with the templates that it fills again. */
 const SCRIPTS = [
-  { name: "kit", entry: "kit-entry.ts", folders: ["parts", "parts/kit"] },
-  { name: "packet", entry: "packet-entry.ts", folders: ["parts", "pages"] },
-  { name: "bench", entry: "bench-entry.ts", folders: [] },
-  { name: "finder", entry: "finder-entry.ts", folders: [] },
-  { name: "offline", entry: "offline-entry.ts", folders: [] },
+  { name: "kit", entry: "kit-entry.ts", templates: FILLED.kit },
+  { name: "files", entry: "files-entry.ts", templates: [] },
+  { name: "packet", entry: "packet-entry.ts", templates: FILLED.packet },
+  { name: "bench", entry: "bench-entry.ts", templates: [] },
+  { name: "finder", entry: "finder-entry.ts", templates: [] },
+  { name: "offline", entry: "offline-entry.ts", templates: [] },
 ] as const;
 
 /** Bundles the page scripts with the templates they fill, and writes each kit's data beside its page. */
@@ -22,7 +39,7 @@ export async function bundlePageScripts(
   cautions: readonly Caution[],
 ): Promise<void> {
   const source = join(import.meta.dirname, "../page");
-  for (const { name, entry, folders } of SCRIPTS) {
+  for (const { name, entry, templates } of SCRIPTS) {
     await build({
       entryPoints: { [name]: join(source, entry) },
       outdir: join(output, "assets/scripts"),
@@ -32,7 +49,7 @@ export async function bundlePageScripts(
       minify: true,
       charset: "utf8",
       logLevel: "warning",
-      plugins: [templatesPlugin(join(base, "layouts"), folders)],
+      plugins: [templatesPlugin(join(base, "layouts"), source, templates)],
     });
   }
   for (const { slug, kit, notes } of views) {
@@ -44,32 +61,17 @@ export async function bundlePageScripts(
   }
 }
 
-/** Gives `leaflight:templates` the precompiled templates, so that no page needs a compiler. */
-function templatesPlugin(layouts: string, folders: readonly string[]): Plugin {
+/** Gives `leaflight:templates` the templates as functions, so that no page needs a template engine. */
+function templatesPlugin(layouts: string, source: string, templates: readonly string[]): Plugin {
   return {
     name: "templates",
     setup: (setup) => {
       setup.onResolve({ filter: /^leaflight:templates$/ }, ({ path }) => ({ path, namespace: "leaflight" }));
+      setup.onResolve({ filter: new RegExp(`^${RUNTIME}$`) }, () => ({ path: join(source, "template-runtime.ts") }));
       setup.onLoad({ filter: /.*/, namespace: "leaflight" }, () => ({
-        contents: precompiled(layouts, folders),
+        contents: templateModule(templates, (path) => readFileSync(join(layouts, path), "utf8")),
         loader: "js",
       }));
     },
   };
-}
-
-function precompiled(layouts: string, folders: readonly string[]): string {
-  return folders
-    .flatMap((folder) =>
-      readdirSync(join(layouts, folder))
-        .filter((file) => file.endsWith(".njk"))
-        .sort()
-        .map((file) =>
-          nunjucks.precompileString(readFileSync(join(layouts, folder, file), "utf8"), {
-            name: `${folder}/${file}`,
-            env: new nunjucks.Environment(null, { autoescape: true }),
-          }),
-        ),
-    )
-    .join("\n");
 }

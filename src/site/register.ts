@@ -64,8 +64,8 @@ export function registerSite(config: SiteConfig): void {
         );
   });
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
-  config.addTemplate("packet.njk", template("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
-  config.addTemplate("large.njk", template("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("packet.njk", ofKit("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
+  config.addTemplate("large.njk", ofKit("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
@@ -126,6 +126,11 @@ export function registerSite(config: SiteConfig): void {
       retireWorker(directories.output);
     },
   );
+}
+
+/** A page of one kit: its view under the name that the page's script gives it, too. */
+function ofKit(name: string): string {
+  return `{% set view = slug | kitView %}{% include "pages/${name}.njk" %}`;
 }
 
 function template(name: string): string {

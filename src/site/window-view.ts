@@ -2,7 +2,6 @@ import { fileName } from "../cut/file-name.ts";
 import { layOut } from "../cut/lay-out.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
-import { type TemplateSheet, templateSheets } from "../drawing/template-sheets.ts";
 import { sizeOfPart } from "../insert/part.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
@@ -32,7 +31,6 @@ export interface WindowView {
     readonly figure: Figure;
   }[];
   readonly sheets: readonly { readonly name: string; readonly files: readonly string[]; readonly note: string }[];
-  readonly templates: readonly TemplateSheet[];
   readonly panel: string;
 }
 
@@ -88,7 +86,6 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
         note: layout.tooLarge.length > 0 ? `too small for ${layout.tooLarge.join(", ")}` : "",
       };
     }),
-    templates: templateSheets(insert.parts, kit.units),
     panel:
       insert.wish.panel === "wrap"
         ? "unrolled along the front, for card that bends round it"

@@ -3,7 +3,7 @@ import type { Part } from "../insert/part.ts";
 import type { Kit, Priced } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
-import { formatSize, tidy } from "../units/length.ts";
+import { formatSize, MM_PER_INCH, tidy } from "../units/length.ts";
 
 /** Something to have at hand. `kind` tells what is used up from what stays. */
 export interface Supply {
@@ -27,8 +27,14 @@ const CUTS_A_BLADE = 250;
 /** Card for the scoring gauge and other small parts beside the window: one sheet. */
 const GAUGE_SHEETS = 1;
 
-/** Steps to the metre that lengths are bought in. */
-const LENGTH_STEPS = 10;
+/** How lengths are bought: the unit's name and its length, mm. */
+const LENGTHS = {
+  mm: { unit: "m", length: 1000 },
+  in: { unit: "ft", length: 12 * MM_PER_INCH },
+} as const;
+
+/** Steps to the unit in which lengths are bought: 0.1 m, or 3 in. */
+const STEPS: Readonly<Record<string, number>> = { m: 10, ft: 4 };
 
 /** Everything that the kit needs, counted from it, with the kit's own supplies merged in. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
@@ -54,9 +60,15 @@ export function costOf(supplies: readonly Supply[]): number | undefined {
   return priced.length === 0 ? undefined : priced.reduce((sum, supply) => sum + supply.price!, 0);
 }
 
-/** A length as it is bought, m: up to the next step. */
-export function lengthToBuy(metres: number): number {
-  return Math.ceil(tidy(metres * LENGTH_STEPS)) / LENGTH_STEPS;
+/** A length as it is bought, in its unit (m or ft): up to the next step. Other things are bought whole. */
+export function lengthToBuy(amount: number, unit: string): number {
+  const steps = STEPS[unit] ?? 1;
+  return Math.ceil(tidy(amount * steps)) / steps;
+}
+
+/** Whether a supply is measured out and not counted. */
+export function isLength(unit: string): boolean {
+  return unit in STEPS;
 }
 
 function materials(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
@@ -141,7 +153,8 @@ function sheetsFor(kit: Kit, parts: readonly Part[], wanted: Part["material"]): 
 
 function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
   const { insert } = pattern;
-  const metres = (mm: number): number => (mm * (1 + kit.waste)) / 1000;
+  const bought = LENGTHS[kit.units];
+  const length = (mm: number): number => (mm * (1 + kit.waste)) / bought.length;
   const waste = kit.waste > 0 ? `, with ${Math.round(kit.waste * 100)} % for waste` : "";
   const light = kit.light && [
     material(
@@ -166,19 +179,19 @@ function windowMaterials(kit: Kit, pattern: Pattern): Supply[] {
       kit,
       "tape",
       "double-sided tape",
-      lengthToBuy(metres(2 * insert.frameLength)),
-      "m",
+      lengthToBuy(length(2 * insert.frameLength), bought.unit),
+      bought.unit,
       `twice round the frame (${formatSize(insert.frameLength, kit.units)})${waste}`,
-      metres(2 * insert.frameLength),
+      length(2 * insert.frameLength),
     ),
     material(
       kit,
       "string",
       "string",
-      lengthToBuy(metres(insert.stringLength)),
-      "m",
+      lengthToBuy(length(insert.stringLength), bought.unit),
+      bought.unit,
       `loop and knot of the closure${waste}`,
-      metres(insert.stringLength),
+      length(insert.stringLength),
     ),
     material(kit, "button", "button", 1, "button", "for the closure"),
   ];

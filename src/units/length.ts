@@ -129,3 +129,14 @@ export function formatDepth(mm: number, units: UnitSystem): string {
 export function formatSize(mm: number, units: UnitSystem): string {
   return `${formatDepth(mm, units)}\u00a0${units}`;
 }
+
+/**
+ * A length in a message, written as people type it: `46.5 mm`, `1 13/16 in`. A bound is rounded to its safe side, to a
+ * step of the ruler: `floor` for the most, `ceil` for the least.
+ */
+export function sayLength(mm: number, units: UnitSystem, bound?: "floor" | "ceil", decimals = 1): string {
+  const step = units === "mm" ? 10 ** -decimals : MM_PER_INCH / 32;
+  const dust = bound === "floor" ? 1e-6 : -1e-6;
+  const value = bound ? Math[bound](mm / step + dust) * step : mm;
+  return units === "mm" ? `${tidy(value, decimals)} mm` : formatSize(value, "in").replace("\u00a0", " ");
+}

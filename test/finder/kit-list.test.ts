@@ -14,7 +14,7 @@ const kit = (title: string, hours: number, levels: number, light: boolean): KitE
 });
 
 const KITS = [kit("Buoy", 6, 3, false), kit("Anchor", 9, 3, true), kit("Crane", 3, 2, false), kit("Dory", 5, 5, true)];
-const offers = [{ words: "fold less", refit: {} }];
+const offers = [{ words: "fold less", refit: {}, otherBook: false }];
 const VERDICTS = new Map<string, Verdict>([
   ["buoy", { kind: "no", why: "Too few leaves." }],
   ["anchor", { kind: "own", minutes: 4 * 60 }],

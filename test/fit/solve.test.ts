@@ -5,7 +5,15 @@ import { Problem } from "../../src/problem.ts";
 import { displayedWidth } from "../oracle/fan.ts";
 
 const BOOK = { leaves: 204, leafWidth: 140, blockThickness: 24, spine: "flat", direction: "ltr" } as const;
-const FRAME: Frame = { fan: BOOK, frontDepth: 18, view: "front", firstLeaf: 12, mostLeaves: 180, aspect: 1 };
+const FRAME: Frame = {
+  fan: BOOK,
+  frontDepth: 18,
+  view: "front",
+  firstLeaf: 12,
+  mostLeaves: 180,
+  units: "mm",
+  aspect: 1,
+};
 
 /** The oracle's displayed width of picture leaves in a frame. */
 function widthOf(frame: Frame, opening: number, count: number): number {
@@ -38,6 +46,7 @@ const frames = fc
       view: m.view,
       firstLeaf: m.borders[0],
       mostLeaves: m.leaves - m.borders[0] - m.borders[1],
+      units: "mm",
       aspect: m.aspect,
     }),
   );

@@ -1,9 +1,11 @@
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readKit } from "../../src/kit/read-kit.ts";
 import { computePattern } from "../../src/pattern/compute.ts";
 import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
+import { patternCsv } from "../../src/publish/pattern-csv.ts";
 import { fromAddress } from "../../src/refit/address.ts";
 import { refitKit } from "../../src/refit/refit.ts";
 import { type Host, serve } from "../offline/serve.ts";
@@ -69,6 +71,50 @@ describe("a kit page with a reader's book in its address", () => {
     await page.click(".refit-state.wrong button");
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
     expect(new URL(page.url()).searchParams.get("picture")).toBe("110");
+    await page.close();
+  });
+
+  it.each(["host", "disk"])("gives the files of the reader's book, from a %s", async (from) => {
+    const page = await browser.newPage();
+    const site = from === "host" ? host.site : `${pathToFileURL(join(project.folder, "dist")).href}/`;
+    await page.goto(`${site}kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`, { waitUntil: "load" });
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    const text = await page.evaluate(
+      () =>
+        new Promise<string>((resolve) => {
+          URL.createObjectURL = (blob) => {
+            if (blob instanceof Blob && blob.type === "text/plain") resolve(blob.text());
+            return "#";
+          };
+          document.querySelector<HTMLElement>('a[href="pattern.csv"]')!.click();
+        }),
+    );
+    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    const refit = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"));
+    expect(text).toBe(patternCsv(computePattern(refitKit(kit, refit))));
+    await page.close();
+  });
+
+  it("follows the choice of units with panel, drawings, supplies and reasons", async () => {
+    const page = await open(`kits/${SLUG}/index.html?height=110`);
+    await page.click("#units-in");
+    await page.waitForFunction(() =>
+      document.querySelector(".refit-state.wrong button")?.textContent?.includes("\u00a0in "),
+    );
+    expect(await page.$eval(".refit-state", (state) => state.textContent)).not.toMatch(/\d\smm/);
+    expect(await page.$eval("#fit-leafHeight", (input) => (input as HTMLInputElement).value)).toBe("4 11/32 in");
+    await page.click(".refit-state.wrong button");
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await page.waitForFunction(() =>
+      document.querySelector('[data-part="supplies"]')!.textContent!.includes("\u00a0in high"),
+    );
+    for (const part of ["supplies", "steps"]) {
+      const seen = await page.$eval(
+        `[data-part="${part}"] svg, [data-part="${part}"] .supplies`,
+        (one) => one.textContent,
+      );
+      expect(seen).not.toMatch(/\d\smm/);
+    }
     await page.close();
   });
 

@@ -171,3 +171,13 @@ describe("prices", () => {
     expect(supplies.every((supply) => supply.price === undefined)).toBe(true);
   });
 });
+
+describe("lengths to buy for a kit in inches", () => {
+  it("are in feet, to the next quarter", () => {
+    const pattern = withSupplies({ units: "in", waste: 0 });
+    const feet = (mm: number): number => Math.ceil(mm / 76.2) / 4;
+    const frame = pattern.insert.frameLength;
+    expect(item(pattern, "double-sided tape")).toMatchObject({ quantity: feet(2 * frame), unit: "ft" });
+    expect(item(pattern, "string")).toMatchObject({ quantity: feet(pattern.insert.stringLength), unit: "ft" });
+  });
+});

@@ -12,6 +12,7 @@ import {
   MM_PER_INCH,
   parseLength,
   roundTo,
+  sayLength,
   stepFor,
   tidy,
 } from "../../src/units/length.ts";
@@ -237,5 +238,21 @@ describe("angles", () => {
   ])("%d° are %d radians", (degrees, radians) => {
     expect(toRadians(degrees)).toBeCloseTo(radians, 14);
     expect(toDegrees(radians)).toBeCloseTo(degrees, 12);
+  });
+});
+
+describe("sayLength(mm, units, bound, decimals)", () => {
+  it.each([
+    [143.04, "mm", undefined, 1, "143 mm"],
+    [18.25, "mm", undefined, 2, "18.25 mm"],
+    [67.49, "mm", "floor", 1, "67.4 mm"],
+    [67.41, "mm", "ceil", 1, "67.5 mm"],
+    [67.4, "mm", "floor", 1, "67.4 mm"],
+    [25.4, "in", "floor", 1, "1 in"],
+    [25.9, "in", "floor", 1, "1 in"],
+    [25.5, "in", "ceil", 1, "1 1/32 in"],
+    [46.04, "in", undefined, 1, "1 13/16 in"],
+  ] as const)("writes %f in %s, bound %s", (mm, units, bound, decimals, text) => {
+    expect(sayLength(mm, units, bound, decimals)).toBe(text);
   });
 });

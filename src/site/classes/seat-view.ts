@@ -8,7 +8,8 @@ import type { Refit } from "../../refit/refit.ts";
 import { formatDepth, formatSize, type UnitSystem } from "../../units/length.ts";
 import type { Caution } from "../cautions.ts";
 import { hoursText } from "../figures.ts";
-import { type KitView, viewKit } from "../kit-view.ts";
+import { viewKit } from "../kit-view.ts";
+import { type PrintedKit, withPacket } from "../packet-view.ts";
 
 /** A seat as its pages show it. */
 export interface SeatView {
@@ -25,7 +26,7 @@ export interface SeatView {
   readonly url: string | undefined;
   readonly code: Figure | undefined;
   /** The kit on this book; undefined where it does not fit. */
-  readonly view: KitView | undefined;
+  readonly view: PrintedKit | undefined;
   readonly misfit: MisfitView | undefined;
   /** Hours at the seat's pace, with what the teacher has ready. */
   readonly hours: string;
@@ -47,7 +48,7 @@ interface Setting {
 
 export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, setting: Setting): SeatView {
   const { seat, kit, pattern } = fit;
-  const view = viewKit({ kit, pattern, body: "", pictureNotes: [] }, setting.cautions);
+  const view = withPacket(viewKit({ kit, pattern, body: "", pictureNotes: [] }, setting.cautions));
   return {
     ...seatBasics(seat, setting),
     view,

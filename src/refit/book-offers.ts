@@ -1,0 +1,39 @@
+import { caliper } from "../book/book.ts";
+import type { Kit } from "../kit/kit.ts";
+import { formatSize } from "../units/length.ts";
+import { nearestCount } from "./nearest.ts";
+import type { Change, Fits } from "./offers.ts";
+import type { Refit } from "./refit.ts";
+
+/** Books are sought up to this many leaves. */
+const MOST_LEAVES = 3000;
+
+/** Another book of the same paper and size: the nearest counts of leaves, more or fewer, with which the kit fits. */
+export function bookOffers(kit: Kit, fits: Fits): Change[] {
+  const { leaves } = kit.book;
+  const more = nearestCount(leaves, 1, MOST_LEAVES, (count) => fits(bookOf(kit, count)));
+  const fewer = nearestCount(leaves, -1, 4, (count) => fits(bookOf(kit, count)));
+  return [
+    ...(more === undefined ? [] : [offer(kit, more, "at least")]),
+    ...(fewer === undefined ? [] : [offer(kit, fewer, "at most")]),
+  ];
+}
+
+function offer(kit: Kit, leaves: number, bound: string): Change {
+  const thickness = formatSize(leaves * caliper(kit.book), kit.units);
+  return {
+    words: `choose a book with ${bound} ${leaves} leaves of this paper (${thickness} thick)`,
+    change: bookOf(kit, leaves),
+  };
+}
+
+/** As thick as the leaves make it; its page numbers are not known, so it counts from its first leaf to its last. */
+function bookOf(kit: Kit, leaves: number): Partial<Refit> {
+  return {
+    leaves,
+    blockThickness: leaves * caliper(kit.book),
+    pageOneLeaf: 1,
+    lastPage: 2 * leaves,
+    plates: [],
+  };
+}

@@ -1,0 +1,33 @@
+import type { Kit } from "../kit/kit.ts";
+import { formatSize } from "../units/length.ts";
+import { nearestCount } from "./nearest.ts";
+import type { Change, Fits } from "./offers.ts";
+import type { Refit } from "./refit.ts";
+
+/** Pictures lower than this are not offered, mm. */
+const LEAST_HEIGHT = 10;
+
+/** On a step that a ruler shows: the nearest lower picture that fits, or else the nearest higher one; `ways` asks for another order. */
+export function heightOffer(kit: Kit, fits: Fits, ways: readonly (1 | -1)[] = [-1, 1]): Change[] {
+  if (kit.fit.height === "solve") return [];
+  const step = kit.units === "mm" ? 1 : 25.4 / 8;
+  const now = kit.fit.height / step;
+  const change = (count: number): Partial<Refit> => atHeight(kit, count * step);
+  const allowed = (count: number): boolean => fits(change(count));
+  const most = Math.floor(kit.book.leafHeight / step);
+  const towards = {
+    [-1]: () => nearestCount(Math.ceil(Math.min(now, most + 1)), -1, Math.ceil(LEAST_HEIGHT / step), allowed),
+    1: () => nearestCount(Math.floor(now), 1, most, allowed),
+  };
+  const count = towards[ways[0]!]() ?? (ways[1] && towards[ways[1]]());
+  if (count === undefined) return [];
+  return [{ words: `make the picture ${formatSize(count * step, kit.units)} high`, change: change(count) }];
+}
+
+/** The kit's own head where the picture still lies on the leaf with it; otherwise in the middle, on a mark. */
+function atHeight(kit: Kit, height: number): Partial<Refit> {
+  const { head, markStep } = kit.fit;
+  if (head !== undefined && head + height <= kit.book.leafHeight) return { height };
+  const middle = Math.max(0, (kit.book.leafHeight - height) / 2);
+  return { height, head: Math.floor(middle / markStep) * markStep };
+}

@@ -1,0 +1,43 @@
+import { gaugeSheet } from "../drawing/gauge-sheet.ts";
+import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
+import { type TemplateSheet, templateSheets } from "../drawing/template-sheets.ts";
+import { SHEET } from "../drawing/true-scale.ts";
+import type { KitView } from "./kit-view.ts";
+import { lazily } from "./lazily.ts";
+import { type TablePage, tablePages } from "./table-pages.ts";
+import { largeTable, packetTable } from "./table-settings.ts";
+
+/** What only the printed packet has. */
+export interface PacketView {
+  readonly sheet: typeof SHEET;
+  readonly gauge: string;
+  readonly strips: readonly StripSheet[];
+  readonly templates: readonly TemplateSheet[];
+  readonly pages: readonly TablePage[];
+  /** Marks to a line, which sets the width of their columns. */
+  readonly cells: number;
+  readonly largeCells: number;
+  readonly largePages: readonly TablePage[];
+}
+
+/** A kit with what its page and its packet show. */
+export type PrintedKit = KitView & { readonly packet: PacketView };
+
+/** Adds the packet to a kit's view; it is drawn when it is asked for. */
+export function withPacket(view: KitView): PrintedKit {
+  return lazily<{ packet: PacketView }, KitView>({ packet: () => packetView(view) }, view);
+}
+
+function packetView(view: KitView): PacketView {
+  const rows = view.rows.map(({ row }) => row);
+  return {
+    sheet: SHEET,
+    gauge: gaugeSheet(view.kit),
+    strips: stripSheets(view.kit, view.shown),
+    templates: templateSheets(view.pattern.insert?.parts ?? [], view.kit.units),
+    pages: tablePages(rows, packetTable(rows)),
+    cells: packetTable(rows).marksPerLine,
+    largePages: tablePages(rows, largeTable(rows)),
+    largeCells: largeTable(rows).marksPerLine,
+  };
+}

@@ -1,0 +1,46 @@
+import { join } from "node:path";
+import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
+import { serve } from "../offline/serve.ts";
+import { makeProject } from "../site/project.ts";
+import { middleAndMost } from "./numbers.ts";
+import { PAGES, TYPED } from "./scenes.ts";
+import { scriptsOf, totalOf } from "./sizes.ts";
+import { type KeyTimes, typeFigures } from "./typing.ts";
+
+const ROUNDS = 8;
+
+const project = makeProject({ demoKits: ["harbour-moon", "little-gull"] });
+try {
+  const built = project.build();
+  if (built.code !== 0) throw new Error(built.stderr);
+  const site = join(project.folder, "dist");
+  console.log(
+    "Scripts of a page, gzip -9, bytes (the view in the round and a kit's own data come when they are asked for)",
+  );
+  for (const page of PAGES) console.log(`${String(totalOf(scriptsOf(site, page))).padStart(8)}  ${page}`);
+  const host = await serve(() => site);
+  const browser = await launchBrowser(await findBrowser());
+  for (const { name, address, fields } of TYPED) {
+    const page = await browser.newPage();
+    await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });
+    printTimes(name, await typeFigures(page, fields, ROUNDS));
+    await page.close();
+  }
+  await browser.close();
+  await host.stop();
+} finally {
+  project.remove();
+}
+
+function printTimes(name: string, times: readonly KeyTimes[]): void {
+  console.log(`\n${name}: ms from a key in the fit panel, median / worst of ${ROUNDS} keys a field`);
+  console.log(`${"field".padEnd(16)}${["computed", "painted", "settled"].map((word) => word.padStart(18)).join("")}`);
+  for (const field of [...new Set(times.map((one) => one.field)), "all"]) {
+    const own = times.filter((one) => field === "all" || one.field === field);
+    const cells = (["computed", "painted", "settled"] as const).map((of) => {
+      const { median, worst } = middleAndMost(own.map((one) => one[of]));
+      return `${median.toFixed(1)} / ${worst.toFixed(1)}`.padStart(18);
+    });
+    console.log(`${field.padEnd(16)}${cells.join("")}`);
+  }
+}

@@ -1,0 +1,54 @@
+import { join } from "node:path";
+import type { Browser } from "puppeteer";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
+import { middleAndMost } from "../benchmark/numbers.ts";
+import { PAGES, TYPED } from "../benchmark/scenes.ts";
+import { scriptsOf, totalOf } from "../benchmark/sizes.ts";
+import { typeFigures } from "../benchmark/typing.ts";
+import { type Host, serve } from "../offline/serve.ts";
+import { makeProject, type Project } from "../site/project.ts";
+
+/** Most bytes of script that a page loads by itself, after gzip -9. */
+const MOST_SCRIPT = 80_000;
+
+/** One frame of a screen that shows 60 a second, ms; and what a reader still feels as at once, ms. */
+const FRAME = 16;
+const AT_ONCE = 100;
+
+let project: Project;
+let host: Host;
+let browser: Browser;
+
+beforeAll(async () => {
+  project = makeProject({ demoKits: ["harbour-moon", "little-gull"] });
+  expect(project.build().code).toBe(0);
+  host = await serve(() => join(project.folder, "dist"));
+  browser = await launchBrowser(await findBrowser());
+});
+afterAll(async () => {
+  await browser?.close();
+  await host?.stop();
+  project?.remove();
+});
+
+describe("the scripts of a page", () => {
+  it.each(PAGES)("are small: %s", (page) => {
+    const scripts = scriptsOf(join(project.folder, "dist"), page);
+    expect(scripts.length).toBeGreaterThan(0);
+    expect(totalOf(scripts)).toBeLessThan(MOST_SCRIPT);
+  });
+});
+
+describe("a key press in the fit panel at 200 leaves", () => {
+  // Medians and a second try, because other programs may hold the processor for a while.
+  it.each(TYPED)("is computed within a frame and painted at once: $name", { retry: 2 }, async ({ address, fields }) => {
+    const page = await browser.newPage();
+    await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });
+    const times = await typeFigures(page, fields, 5);
+    await page.close();
+    expect(Math.min(...times.map((one) => one.computed))).toBeGreaterThan(0);
+    expect(middleAndMost(times.map((one) => one.computed)).median).toBeLessThan(FRAME);
+    expect(middleAndMost(times.map((one) => one.painted)).median).toBeLessThan(AT_ONCE);
+  });
+});
