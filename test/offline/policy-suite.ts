@@ -16,7 +16,7 @@ export function policySuite(served: () => Served): void {
 
   /** Uses what a page offers, so that scripts make what they make. */
   async function use(page: Page): Promise<void> {
-    for (const selector of ['label:has(input[value="in"])', "[data-round-open]", "[data-finder] summary"]) {
+    for (const selector of ["[data-finder] summary", 'label:has(input[value="in"])', "[data-round-open]"]) {
       const found = await page.$(selector);
       if (found && (await found.isVisible())) await found.click();
     }
