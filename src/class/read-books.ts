@@ -11,14 +11,14 @@ export interface BookRow {
 }
 
 const COLUMNS: readonly string[] = ["seat", "kit", ...BOOK_COLUMNS, ...FIT_COLUMNS, "pace"];
-const NUMBERS: readonly string[] = ["seat", "leaves", "pageOneLeaf", "lastPage", "borderBefore", "borderAfter", "pace"];
-
 /**
- * Reads a books table (CSV, RFC 4180, a head row with the columns' names; empty cells are left out).
+ * Reads a books table (CSV, RFC 4180, a head row with the columns' names; empty cells are left out). Spreadsheets that write
+ * decimals with a comma part cells with semicolons: both are read.
  * @throws KitError when it is no table or has a column that is not known.
  */
 export function readBooks(file: string, text: string): BookRow[] {
-  const rows = parseTable(file, text);
+  const separator = separatorOf(text);
+  const rows = parseTable(file, text, separator);
   const [head, ...body] = rows;
   if (!head) throw tableError(file, 1, "an empty file", `a head row with the columns ${COLUMNS.join(", ")}`);
   const unknown = head.record.find((name) => !COLUMNS.includes(name));
@@ -26,7 +26,7 @@ export function readBooks(file: string, text: string): BookRow[] {
     throw tableError(file, 1, `unknown column "${unknown}"`, `these columns, in any order: ${COLUMNS.join(", ")}`);
   const twice = head.record.find((name, i) => head.record.indexOf(name) !== i);
   if (twice !== undefined) throw tableError(file, 1, `two columns "${twice}"`, "each column once");
-  return body.map(({ record, line }) => toRow(head.record, record, line));
+  return body.map(({ record, line }) => toRow(head.record, separator === ";" ? record.map(withPoint) : record, line));
 }
 
 interface Parsed {
@@ -34,9 +34,26 @@ interface Parsed {
   readonly line: number;
 }
 
-function parseTable(file: string, text: string): Parsed[] {
+/** What parts the head row's cells. */
+function separatorOf(text: string): string {
+  const head = text.trimStart().split("\n", 1)[0]!;
+  return [";", "\t"].find((sign) => head.includes(sign)) ?? ",";
+}
+
+/** `12,5` as `12.5`. */
+function withPoint(cell: string): string {
+  return cell.replace(/^(-?\d+),(\d+)(?=$|\s)/, "$1.$2");
+}
+
+function parseTable(file: string, text: string, separator: string): Parsed[] {
   try {
-    const parsed = parse(text, { bom: true, trim: true, skip_empty_lines: true, info: true }) as unknown as {
+    const parsed = parse(text, {
+      delimiter: separator,
+      bom: true,
+      trim: true,
+      skip_empty_lines: true,
+      info: true,
+    }) as unknown as {
       record: string[];
       info: { lines: number };
     }[];
@@ -59,8 +76,8 @@ function toRow(head: readonly string[], record: readonly string[], line: number)
   const read = (name: string): unknown => {
     const cell = cells.get(name)!;
     if (name === "plates") return readPlates(cell);
-    // A bare number is a length in mm, as in the front matter.
-    return NUMBERS.includes(name) || /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell;
+    // A bare number is a length in mm, as in the front matter; another text is left for the schema.
+    return /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell;
   };
   const pick = (names: readonly string[]): Record<string, unknown> =>
     Object.fromEntries(names.filter((name) => cells.has(name)).map((name) => [name, read(name)]));
