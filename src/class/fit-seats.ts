@@ -6,6 +6,7 @@ import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts"
 import { Problem } from "../problem.ts";
 import { type Offer, offersFor } from "../refit/offers.ts";
 import { refitKit } from "../refit/refit.ts";
+import type { UnitSystem } from "../units/length.ts";
 import type { Seat } from "./kit-class.ts";
 
 /** A seat whose kit can be made in its book. */
@@ -33,13 +34,13 @@ export interface SeatFits {
   readonly misfits: readonly Misfit[];
 }
 
-/** Fits every seat's kit to its book; a seat that does not fit stops none of the others. */
-export function fitSeats(seats: readonly Seat[], kits: readonly Kit[]): SeatFits {
+/** Fits every seat's kit to its book; a seat that does not fit stops none of the others and is told of in `units`, or its kit's own. */
+export function fitSeats(seats: readonly Seat[], kits: readonly Kit[], units?: UnitSystem): SeatFits {
   const fitting: FittingSeat[] = [];
   const misfits: Misfit[] = [];
   for (const seat of seats) {
     const result = fitSeat(seat);
-    if (result instanceof Problem) misfits.push(misfit(seat, result, kits));
+    if (result instanceof Problem) misfits.push(misfit(inUnits(seat, units), result, kits));
     else fitting.push(result);
   }
   return { fitting, misfits };
@@ -58,13 +59,18 @@ export function fitSeat(seat: Seat): FittingSeat | Problem {
   }
 }
 
-function misfit(seat: Seat, problem: Problem, kits: readonly Kit[]): Misfit {
+function inUnits(seat: Seat, units: UnitSystem | undefined): Seat {
+  return units === undefined ? seat : { ...seat, kit: { ...seat.kit, units } };
+}
+
+function misfit(seat: Seat, found: Problem, kits: readonly Kit[]): Misfit {
+  const told = fitSeat(seat);
   return {
     seat,
-    problem,
+    problem: told instanceof Problem ? told : found,
     offers: offersFor(seat.kit, seat.refit),
     otherKits: kits.flatMap((kit) => {
-      const verdict = kit === seat.kit ? undefined : judge(kit, seat.book);
+      const verdict = kit.slug === seat.kit.slug ? undefined : judge({ ...kit, units: seat.kit.units }, seat.book);
       if (verdict?.kind === "own") return [{ kit, offer: undefined }];
       return verdict?.kind === "change" ? [{ kit, offer: verdict.offers[0] }] : [];
     }),

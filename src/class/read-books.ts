@@ -1,4 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
+import type { Plate } from "../book/book.ts";
 import type { Place } from "../kit/front-matter.ts";
 import { KitError, type KitMessage } from "../kit/message.ts";
 import { BOOK_COLUMNS, FIT_COLUMNS } from "./schema.ts";
@@ -26,7 +27,9 @@ export function readBooks(file: string, text: string): BookRow[] {
     throw tableError(file, 1, `unknown column "${unknown}"`, `these columns, in any order: ${COLUMNS.join(", ")}`);
   const twice = head.record.find((name, i) => head.record.indexOf(name) !== i);
   if (twice !== undefined) throw tableError(file, 1, `two columns "${twice}"`, "each column once");
-  return body.map(({ record, line }) => toRow(head.record, separator === ";" ? record.map(withPoint) : record, line));
+  return body.map(({ record, line }) =>
+    toRow(file, head.record, separator === ";" ? record.map(withPoint) : record, line),
+  );
 }
 
 interface Parsed {
@@ -49,6 +52,9 @@ function parseTable(file: string, text: string, separator: string): Parsed[] {
   try {
     const parsed = parse(text, {
       delimiter: separator,
+      record_delimiter: ["\r\n", "\n", "\r"],
+      relax_column_count: true,
+      skip_records_with_empty_values: true,
       bom: true,
       trim: true,
       skip_empty_lines: true,
@@ -64,18 +70,35 @@ function parseTable(file: string, text: string, separator: string): Parsed[] {
       file,
       Number(error["lines"] ?? 1),
       error.message,
-      "a table with commas, every row as long as the head row",
+      "cells parted by commas, a text that holds a comma or a quote in quotes",
     );
   }
 }
 
-function toRow(head: readonly string[], record: readonly string[], line: number): BookRow {
+function toRow(file: string, head: readonly string[], record: readonly string[], line: number): BookRow {
+  const beyond = record.slice(head.length).find((cell) => cell !== "");
+  if (beyond !== undefined)
+    throw tableError(
+      file,
+      line,
+      `"${beyond}" stands beyond the last column`,
+      `${head.length} cells, as the head row has; a text with a comma in quotes`,
+    );
   const cells = new Map(
     head.map((name, i) => [name, record[i] ?? ""]).filter(([, cell]) => cell !== "") as [string, string][],
   );
   const read = (name: string): unknown => {
     const cell = cells.get(name)!;
-    if (name === "plates") return readPlates(cell);
+    if (name === "plates") {
+      const plates = readPlates(cell);
+      if (plates) return plates;
+      throw tableError(
+        file,
+        line,
+        `plates: "${cell}"`,
+        "page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300",
+      );
+    }
     // A bare number is a length in mm, as in the front matter; another text is left for the schema.
     return /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell;
   };
@@ -93,12 +116,12 @@ function toRow(head: readonly string[], record: readonly string[], line: number)
   return { value, line, placeOf: (path) => ({ line, column: columnOf(head, path) }) };
 }
 
-/** `192:4; 240:2` is four leaves after page 192 and two after page 240; another text stays, for the schema to refuse. */
-function readPlates(cell: string): unknown {
-  const plates = cell.split(";").map((one) => /^\s*(\d+)\s*:\s*(\d+)\s*$/.exec(one));
+/** `192:4; 240:2`, or as the measuring card writes it `192 × 4, 240 × 2`: four leaves after page 192 and two after page 240. */
+function readPlates(cell: string): Plate[] | undefined {
+  const plates = cell.split(/[;,]/).map((one) => /^\s*(\d+)\s*[:×x*]\s*(\d+)\s*$/i.exec(one));
   return plates.every((match) => match !== null)
     ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
-    : cell;
+    : undefined;
 }
 
 /** The column of the table, from 1, that a field came from. */

@@ -64,9 +64,10 @@ function toClass(
   all: readonly Kit[],
 ): KitClass {
   const kits = data.kits.map((name, i) => kitNamed(name, all, `kits.${i}`));
+  checkDays(data);
   const table = data.books === undefined ? undefined : tableOf(folder, data.books);
   const tableFile = table && relative(base, table).split(sep).join("/");
-  const rows = table && tableFile ? readBooks(tableFile, readFileSync(table, "utf8")) : [];
+  const rows = table && tableFile ? readBooks(tableFile, decode(readFileSync(table))) : [];
   const usual = data.units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
   return {
     slug,
@@ -95,6 +96,26 @@ function toClass(
     bring: data.bring,
     body: front.body,
   };
+}
+
+/** @throws Problem where a session stands before the one that it follows. */
+function checkDays(data: ClassMatter): void {
+  let before = data.date;
+  for (const [i, { date }] of data.sessions.entries()) {
+    if (date === undefined) continue;
+    if (date < before)
+      throw new Problem(`sessions.${i}.date`, {
+        given: `given ${date}`,
+        allowed: `${before} or later, as the sessions follow each other`,
+        remedy: "correct the day, or put the sessions in order",
+      });
+    before = date;
+  }
+}
+
+/** Spreadsheets save Unicode text also as UTF-16 with a byte order mark. */
+function decode(bytes: Buffer): string {
+  return bytes[0] === 0xff && bytes[1] === 0xfe ? bytes.toString("utf16le") : bytes.toString("utf8");
 }
 
 function tableOf(folder: string, name: string): string {

@@ -21,7 +21,7 @@ export const BOOK_COLUMNS = [
 export const FIT_COLUMNS = ["height", "head", "borderBefore", "borderAfter", "foldStyle"] as const;
 
 const date = (description: string) =>
-  z.iso.date().meta({ description: `${description} A date as YYYY-MM-DD, in quotes or bare.` });
+  z.iso.date().meta({ description: `${description} A day of the calendar as YYYY-MM-DD: 2027-01-14.` });
 
 const minutes = (description: string, least = 0) =>
   z

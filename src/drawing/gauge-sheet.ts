@@ -1,5 +1,5 @@
-import type { Kit } from "../kit/kit.ts";
-import { formatDepth, formatSize, type UnitSystem } from "../units/length.ts";
+import type { Kit, Level } from "../kit/kit.ts";
+import { formatSize, type UnitSystem } from "../units/length.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
@@ -47,18 +47,23 @@ export function gaugeSize(kit: Kit): { width: number; height: number } {
 interface GaugeLine {
   readonly number: number | undefined;
   readonly depth: number;
-  readonly levels: readonly string[];
+  /** Levels that are folded at it, by their numbers in the pattern table. */
+  readonly levels: readonly { readonly number: number; readonly name: string }[];
 }
 
 function gaugeLines(kit: Kit): GaugeLine[] {
   const own = kit.gaugeLines.map((depth, i) => ({
     number: i + 1,
     depth,
-    levels: kit.levels.filter((level) => level.line === i + 1).map((level) => level.name),
+    levels: levelsWhere(kit, (level) => level.line === i + 1),
   }));
   const free = kit.levels
     .filter((level) => level.line === undefined)
-    .map((level) => ({ number: undefined, depth: level.depth, levels: [level.name] }));
+    .map((level) => ({
+      number: undefined,
+      depth: level.depth,
+      levels: levelsWhere(kit, (one) => one === level),
+    }));
   return [...own, ...free].sort((a, b) => a.depth - b.depth);
 }
 
@@ -75,7 +80,8 @@ function gaugeLine(line: GaugeLine, index: number, left: number, height: number,
       "stroke-width": 0.15,
     }),
   );
-  const label = `${line.number === undefined ? "" : `line ${line.number} · `}${formatSize(line.depth, units)}${used ? ` · ${line.levels.join(", ")}` : ""}`;
+  const place = `${line.number === undefined ? "" : `line ${line.number} · `}${formatSize(line.depth, units)}`;
+  const label = used ? `${line.levels.map(({ number, name }) => `${number} ${name}`).join(", ")} · ${place}` : place;
   return [
     tag("path", {
       d: `M${num(x, 3)} ${TOP}v${num(height, 3)}`,
@@ -90,23 +96,42 @@ function gaugeLine(line: GaugeLine, index: number, left: number, height: number,
       "font-weight": used ? 600 : 400,
       transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + 65 + (index % 2) * 60)}) rotate(-90)`,
     }),
-    text(x, TOP + height + 4, line.number === undefined ? formatDepth(line.depth, units) : String(line.number), {
-      "font-size": 3.2,
-      "text-anchor": "middle",
-    }),
+    ...(used
+      ? [
+          text(x, TOP + height + 4.4, line.levels.map(({ number }) => number).join(", "), {
+            "font-size": 4.4,
+            "font-weight": 700,
+            "text-anchor": "middle",
+          }),
+        ]
+      : []),
   ].join("");
+}
+
+function levelsWhere(kit: Kit, wanted: (level: Level) => boolean): GaugeLine["levels"] {
+  return kit.levels
+    .map((level, i) => ({ level, number: i + 1, name: level.name }))
+    .filter(({ level }) => wanted(level));
 }
 
 /** The gauge's lines as a list beside it, where the sheet has room. */
 function lineList(lines: readonly GaugeLine[], left: number, units: UnitSystem): string {
   if (left > SHEET.width - 50) return "";
   const rows = lines.map((line, i) => {
-    const name = line.number === undefined ? "free line" : `line ${line.number}`;
-    const levels = line.levels.length > 0 ? `: ${line.levels.join(", ")}` : ", not used in this kit";
-    return text(left, TOP + 16 + i * 7, `${name}, ${formatSize(line.depth, units)}${levels}`, {
+    const name = line.number === undefined ? "a line of its own" : `line ${line.number}`;
+    const used = line.levels.map((level) => `${level.number} ${level.name}`).join(", ");
+    const words =
+      used === ""
+        ? `${name}, ${formatSize(line.depth, units)}: not used in this kit`
+        : `${used}: ${name}, ${formatSize(line.depth, units)}`;
+    return text(left, TOP + 16 + i * 7, words, {
       "font-size": 3.8,
       "font-weight": line.levels.length > 0 ? 600 : 400,
     });
   });
-  return text(left, TOP + 6, "Distances from the fore-edge", { "font-size": 4.4, "font-weight": 600 }) + rows.join("");
+  return [
+    text(left, TOP + 6, "Levels on your gauge, from the fore-edge", { "font-size": 4.4, "font-weight": 600 }),
+    text(left, TOP + 10.5, "Bold numbers are the levels of the pattern table.", { "font-size": 3 }),
+    ...rows,
+  ].join("");
 }

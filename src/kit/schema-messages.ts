@@ -8,6 +8,7 @@ type Issue = z.core.$ZodIssue;
 export type JsonSchema = {
   properties?: Record<string, JsonSchema>;
   items?: JsonSchema;
+  propertyNames?: { enum?: string[] };
   prefixItems?: JsonSchema[];
   additionalProperties?: JsonSchema | boolean;
   description?: string;
@@ -78,7 +79,8 @@ function nearestKey(schema: JsonSchema, path: readonly PropertyKey[], key: strin
 }
 
 function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {
-  return Object.keys(schemaAt(schema, path)?.properties ?? {});
+  const at = schemaAt(schema, path);
+  return at?.properties ? Object.keys(at.properties) : (at?.propertyNames?.enum ?? []);
 }
 
 /** What our own length reader said, also when it stands inside a choice. */

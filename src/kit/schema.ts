@@ -191,7 +191,10 @@ export const sheetSizes = z
   });
 
 export const priceList = z
-  .partialRecord(z.enum(PRICED), z.number().min(0))
+  .partialRecord(
+    z.enum(PRICED),
+    z.number().min(0).meta({ description: "A price for one of it. A number, 0 or more, with a point: 0.35." }),
+  )
   .meta({ description: `Your prices for one of each. Keys: ${PRICED.join(", ")}.` });
 
 const rates = z

@@ -60,7 +60,7 @@ export function paintCount(root: HTMLElement, desk: Desk): void {
   const { plan, progress } = desk;
   const done = plan.stops.filter((leaf) => isTicked(progress, leaf)).length;
   const place = plan.stops.indexOf(progress.at) + 1;
-  part(root, "count").textContent = `Leaf ${place} of ${plan.stops.length}`;
+  part(root, "count").textContent = `${place} of ${plan.stops.length} leaves to fold`;
   part(root, "ticked").textContent = `${done} done`;
   const left = remainingTime(progress, plan.estimates);
   const worked = timeText(workedAt(progress.clock, Date.now()), "exact");

@@ -34,8 +34,8 @@ export function arrangeCards(list: Element, all: readonly Card[], shown: readonl
   if (wanted.some((element, i) => list.children[i] !== element)) list.append(...wanted);
 }
 
-/** Writes a verdict on its card and lets its links carry the book, with the first change where one is needed. */
-export function writeCard(card: Card, book: Refit, verdicts: Verdicts): void {
+/** Writes a verdict (`soFar`: from figures that are not all stated) on its card and lets its links carry the book, with the first change where one is needed. */
+export function writeCard(card: Card, book: Refit, verdicts: Verdicts, soFar: boolean): void {
   const verdict = verdicts.get(card.slug);
   const carried = verdict?.kind === "change" ? verdict.offers[0]!.refit : book;
   card.element.querySelector(".verdict")?.remove();
@@ -46,17 +46,17 @@ export function writeCard(card: Card, book: Refit, verdicts: Verdicts): void {
   if (!verdict) return;
   const text = card.element.querySelector<HTMLElement>(".card-text");
   const to = text?.querySelector<HTMLAnchorElement>("h3 a")?.dataset.to ?? "";
-  text?.querySelector("h3 ~ p")?.after(verdictElement(verdict, minutesOf(card, verdicts), to));
+  text?.querySelector("h3 ~ p")?.after(verdictElement(verdict, minutesOf(card, verdicts), to, soFar));
 }
 
-function verdictElement(verdict: Verdict, minutes: number, to: string): HTMLElement {
+function verdictElement(verdict: Verdict, minutes: number, to: string, soFar: boolean): HTMLElement {
   const box = document.createElement("div");
   box.className = `verdict ${verdict.kind}`;
   const title = document.createElement("strong");
   box.append(title);
   if (verdict.kind === "own") {
-    title.textContent = "Fits as it is";
-    box.append(`About ${hoursText(minutes)} in your book.`);
+    title.textContent = soFar ? "Fits so far" : "Fits as it is";
+    box.append(`About ${hoursText(minutes)} in your book.`, ...verdict.look.map(paragraph));
   } else if (verdict.kind === "change") {
     title.textContent = "Fits with a change";
     box.append(changes(verdict.offers, to), `About ${hoursText(minutes)} in your book.`);
@@ -65,6 +65,12 @@ function verdictElement(verdict: Verdict, minutes: number, to: string): HTMLElem
     box.append(verdict.why);
   }
   return box;
+}
+
+function paragraph(text: string): HTMLElement {
+  const element = document.createElement("p");
+  element.textContent = text;
+  return element;
 }
 
 function changes(offers: readonly Offer[], to: string): HTMLElement {

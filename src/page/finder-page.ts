@@ -122,15 +122,17 @@ class FinderPage {
 
   #arrange(): void {
     const shown = listKits(this.#cards, this.#verdicts, this.#query);
-    for (const card of this.#cards) writeCard(card, this.#query.book, this.#verdicts);
+    const missing = missingFigures(this.#query.book);
+    const wrong = hasWrongField(this.#form);
+    for (const card of this.#cards) writeCard(card, this.#query.book, this.#verdicts, wrong || missing !== "");
     arrangeCards(this.#list, this.#cards, shown);
     const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
     if (empty) empty.hidden = shown.length > 0;
     const asks = toQueryAddress(this.#query).size > 0;
     this.#say(
+      wrong ? "The marked field cannot be read and is left out." : "",
       asks ? summary(shown, this.#cards.length, this.#verdicts) : "",
-      hasWrongField(this.#form) ? "The marked field is left out until it can be read." : "",
-      missingFigures(this.#query.book),
+      missing,
     );
   }
 

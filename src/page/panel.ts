@@ -13,7 +13,9 @@ export function readPanel(form: HTMLFormElement, data: KitData, touched: Readonl
     if (!control || !touched.has(field.name)) continue;
     const text = control.value;
     try {
-      if (text.trim() !== field.write(data.kit)) refit = { ...refit, ...field.read(text, refitKit(data.kit, refit)) };
+      // Other fields may have moved what the kit says here: only what it says now can be left out.
+      const fitted = refitKit(data.kit, refit);
+      if (text.trim() !== field.write(fitted)) refit = { ...refit, ...field.read(text, fitted) };
       markControl(control, undefined);
     } catch (error) {
       if (!(error instanceof FieldError)) throw error;
@@ -38,7 +40,7 @@ export function touchedBy(data: KitData, refit: Refit): Set<string> {
   const fitted = refitKit(data.kit, refit);
   return new Set(
     fieldsOf(data.kit)
-      .filter((field) => field.write(data.kit) !== field.write(fitted))
+      .filter((field) => field.name in refit || field.write(data.kit) !== field.write(fitted))
       .map((field) => field.name),
   );
 }

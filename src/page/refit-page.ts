@@ -1,10 +1,12 @@
 import { frontPicture } from "../drawing/front/picture.ts";
+import type { Kit } from "../kit/kit.ts";
+import { graveWarnings } from "../pattern/warnings.ts";
 import { fromAddress, toAddress } from "../refit/address.ts";
 import type { Offer } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { showOwnBook } from "../round/follow.ts";
 import type { KitView } from "../site/kit-view.ts";
-import type { UnitSystem } from "../units/length.ts";
+import { formatSize, type UnitSystem } from "../units/length.ts";
 import { fitted } from "./fitted.ts";
 import { giveFile, isFitted } from "./give-file.ts";
 import { keepBook, keptBook } from "./kept-book.ts";
@@ -146,13 +148,12 @@ class RefitPage {
     this.#links();
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
-    this.#say(
-      hasWrongField(this.#form)
-        ? "The marked field is left out until it can be read."
-        : changed
-          ? "It fits. The page shows the kit on your book."
-          : "The page shows the kit's own book.",
-    );
+    if (hasWrongField(this.#form))
+      this.#say(
+        "The marked field cannot be read: the kit's own figure stands in for it, so this is not yet your book.",
+      );
+    else if (changed) this.#say("It fits. The page shows the kit on your book.", ...notices(data.kit, result.view));
+    else this.#say("The page shows the kit's own book.");
   }
 
   /** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
@@ -196,7 +197,7 @@ class RefitPage {
   ): void {
     const state = this.#form.querySelector<HTMLElement>("[data-refit-state]")!;
     const sentence = document.createElement("p");
-    sentence.textContent = `It does not fit this book: ${problem.given}; ${problem.allowed}. You could ${problem.remedy}.`;
+    sentence.textContent = `It does not fit this book: ${problem.given}; ${problem.allowed}. What would help: ${problem.remedy}.`;
     const buttons = offers.map((offer) => {
       const button = document.createElement("button");
       button.type = "button";
@@ -208,13 +209,31 @@ class RefitPage {
     state.classList.add("wrong");
   }
 
-  #say(words: string): void {
+  #say(words: string, ...more: readonly string[]): void {
     const state = this.#form.querySelector<HTMLElement>("[data-refit-state]")!;
-    const sentence = document.createElement("p");
-    sentence.textContent = words;
-    state.replaceChildren(sentence);
+    const sentences = [words, ...more].map((text) => {
+      const sentence = document.createElement("p");
+      sentence.textContent = text;
+      return sentence;
+    });
+    state.replaceChildren(...sentences);
     state.classList.remove("wrong");
+    state.classList.toggle("look", more.length > 0);
   }
+}
+
+/** What a maker should know of her own book before she begins, beside that it fits. */
+function notices(own: Kit, { kit, pattern }: KitView): string[] {
+  const { head, height } = pattern.fit;
+  const moved = own.fit.head !== undefined && Math.abs(head - own.fit.head) > 1e-6;
+  return [
+    ...graveWarnings(kit, pattern),
+    ...(moved
+      ? [
+          `The picture now begins ${formatSize(head, kit.units)} from the head, so that its ${formatSize(height, kit.units)} lie on your leaf.`,
+        ]
+      : []),
+  ];
 }
 
 function fill(parts: readonly HTMLElement[], view: KitView): { readonly part: HTMLElement; readonly text: string }[] {

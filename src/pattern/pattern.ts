@@ -70,7 +70,7 @@ export interface Pattern {
 }
 
 /** The leaves that carry the picture. */
-export function pictureLeaves(pattern: Pattern): PatternLeaf[] {
+export function pictureLeaves(pattern: Pick<Pattern, "leaves">): PatternLeaf[] {
   return pattern.leaves.filter((leaf) => leaf.patternPage !== null);
 }
 

@@ -7,20 +7,41 @@ import { levelExtents } from "../picture/level-extents.ts";
 import { toDegrees } from "../units/angle.ts";
 import { formatLength, formatSize, type LengthStyle, tidy } from "../units/length.ts";
 import type { Face } from "./compute.ts";
-import type { Pattern } from "./pattern.ts";
+import { type Pattern, pictureLeaves } from "./pattern.ts";
 
 /** What can be made but may disappoint, in sentences with figures. */
 export function warningsOf(kit: Kit, pattern: Omit<Pattern, "warnings">, face: Face): string[] {
   return [
-    ...caliperWarning(kit),
-    ...restingWarning(pattern),
-    ...stretchWarning(pattern),
+    ...graveWarnings(kit, pattern),
     ...reachWarnings(kit, face),
     ...absorbedWarning(kit, pattern),
     ...leftOverWarning(kit, pattern),
+  ];
+}
+
+/** Those that say that a book was measured wrong or will not carry the piece well: a maker should read them before she begins. */
+export function graveWarnings(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {
+  return [
+    ...caliperWarning(kit),
+    ...unnumberedWarning(kit),
+    ...restingWarning(pattern),
+    ...coarseWarning(kit, pattern),
+    ...stretchWarning(pattern),
     ...narrowWarning(kit, pattern),
     ...passWarning(kit, pattern),
-    ...unnumberedWarning(kit),
+  ];
+}
+
+/** Front tips farther apart than this show a picture in steps, mm (common practice, no source). */
+const COARSE = 3;
+
+/** A leaf is one column of the picture. */
+function coarseWarning(kit: Kit, pattern: Omit<Pattern, "warnings">): string[] {
+  const leaves = pictureLeaves(pattern).length;
+  const column = pattern.fit.width / Math.max(1, leaves - 1);
+  if (column <= COARSE) return [];
+  return [
+    `Only ${leaves} leaves carry the picture, each a column ${formatSize(column, kit.units)} wide: it comes out in steps, and what is narrower than a column is lost. Choose a book with more leaves, or a lower picture.`,
   ];
 }
 
@@ -33,7 +54,7 @@ function restingWarning(pattern: Omit<Pattern, "warnings">): string[] {
   const { opening, restingOpening } = pattern.fit;
   if (opening >= restingOpening) return [];
   return [
-    `The folded flaps will push the book open to about ${degrees(restingOpening)}, wider than the ${degrees(opening)} at which the picture has its true shape: press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a greater height bring the two together.`,
+    `The folded flaps will push the book open ${restingOpening > 2 * Math.PI ? "all the way round" : `to about ${degrees(restingOpening)}`}, wider than the ${degrees(opening)} at which the picture has its true shape: press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a greater height bring the two together.`,
   ];
 }
 

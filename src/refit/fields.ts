@@ -210,14 +210,20 @@ function length(
   };
 }
 
-function readLength(text: string, kit: Pick<Kit, "units">): number {
-  const bare = /[\d½¼¾⅛⅜⅝⅞]$/.test(text.trim());
+/** Readers may write a decimal comma, which no length needs for anything else. */
+function readLength(given: string, kit: Pick<Kit, "units">): number {
+  const text = given
+    .trim()
+    .replace(/^(\d*),(\d+)/, "$1.$2")
+    .replace(/^(\d+)-(?=\d+\/)/, "$1 ")
+    .replace(/\s*inch(es)?$/i, " in");
+  const bare = /[\d½¼¾⅛⅜⅝⅞]$/.test(text);
   try {
-    return parseLength(bare ? `${text.trim()} ${kit.units}` : text);
+    return parseLength(bare ? `${text} ${kit.units}` : text);
   } catch (error) {
     if (error instanceof LengthError)
       throw new FieldError(
-        `a length like ${kit.units === "mm" ? "216, 216 mm or 8 1/2 in" : "8 1/2, 8 1/2 in or 216 mm"}`,
+        `a length like ${kit.units === "mm" ? "216, 21.6 cm or 8 1/2 in" : "8 1/2, 8.5 in or 216 mm"}`,
       );
     throw error;
   }

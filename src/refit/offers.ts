@@ -32,7 +32,10 @@ export type Fits = (change: Partial<Refit>) => boolean;
  */
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
-  const offers = tryFit(fitted) ? layoutOffers(kit, fitted, refit) : lightOffers(kit, refit);
+  const problem = tryFit(fitted);
+  // Figures of the book that contradict each other are to be read again; no other picture helps.
+  if (problem?.field.startsWith("book")) return [];
+  const offers = problem ? layoutOffers(kit, fitted, refit) : lightOffers(kit, refit);
   return offers.length > 0 ? offers : higherOffers(kit, refit);
 }
 

@@ -10,11 +10,15 @@ import { type Refit, refitKit } from "./refit.ts";
 export function wholeOffers(kit: Kit, refit: Refit, { words, change }: Change, otherBook: boolean): Offer[] {
   const changed = { ...refit, ...change };
   const problem = wholeProblem(kit, changed);
-  if (!problem) return [{ words, refit: changed, otherBook }];
+  if (!problem) return [{ words: words + caveat(kit, changed), refit: changed, otherBook }];
   if (!problem.field.startsWith("light")) return [];
   return lightOffers(kit, changed)
     .slice(0, 1)
-    .map((light) => ({ words: `${words}, and ${light.words}`, refit: light.refit, otherBook }));
+    .map((light) => ({
+      words: `${words}, and ${light.words}${caveat(kit, light.refit)}`,
+      refit: light.refit,
+      otherBook,
+    }));
 }
 
 /** Lights that stand in the reader's book: the widest of this height, the highest of this width. Empty where the light is not what fails. */
@@ -50,6 +54,14 @@ export function higherOffers(kit: Kit, refit: Refit): Offer[] {
     refit: { ...refit, ...change },
     otherBook: false,
   }));
+}
+
+/** What a maker should know of a change before she takes it: flaps that push the book beyond flat. */
+function caveat(kit: Kit, refit: Refit): string {
+  const { fit } = computePattern(refitKit(kit, refit));
+  return fit.restingOpening > Math.max(Math.PI, fit.opening)
+    ? ", though its flaps will push this book open beyond flat"
+    : "";
 }
 
 function wholeProblem(kit: Kit, refit: Refit): Problem | undefined {

@@ -91,7 +91,7 @@ function bookFigures(kit: Kit, pattern: Pattern): Figure[] {
       dualDepth(book.leafWidth),
       `fore-edge to gutter; flaps need ${dualDepth(reach + kit.fit.gutterClearance)[kit.units]} of it`,
     ),
-    figure("Thickness", dualDepth(book.blockThickness), "all leaves pressed, without the boards; this kit's book"),
+    figure("Thickness", dualDepth(book.blockThickness), "all leaves pressed, without the boards"),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
+import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
 import type { Kit, Photo } from "../kit/kit.ts";
@@ -48,6 +49,8 @@ export interface KitView {
   readonly steps: readonly Step[];
   /** What the lines of the diagrams mean. */
   readonly legend: Figure;
+  /** What is measured on a book, with this one's figures. */
+  readonly measuring: Figure;
   /** How a row of the table is read: one leaf whole, and how deep a cut goes. */
   readonly reading: readonly Figure[];
   readonly supplies: readonly (Supply & { readonly line: string })[];
@@ -112,6 +115,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     rows: () => dualRows(kit, pattern, shown),
     steps: () => stepsOf(kit, pattern, counts, effort),
     legend: lineLegend,
+    measuring: () => measureBook(kit),
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),
     supplies,
     cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),

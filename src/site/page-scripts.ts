@@ -9,6 +9,7 @@ const KIT_PARTS = [
   "book",
   "cautions",
   "figures",
+  "measure",
   "pattern",
   "preparation",
   "steps",

@@ -61,7 +61,7 @@ export function preparationOf(kit: Kit, pattern: Pattern): Preparation {
       .filter(({ row }) => row.leaves > 0)
       .map(({ row, level }) => ({
         line: level.line === undefined ? "free" : String(level.line),
-        name: level.name,
+        name: `${row.level} ${level.name}`,
         depth: dualDepth(level.depth),
         runs: row.runs.map(inWords),
         leaves: row.leaves,

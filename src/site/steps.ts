@@ -24,6 +24,8 @@ export interface Step {
   readonly text: Dual;
   /** The step in a sentence that holds for every book, for a class's handout. */
   readonly gist: string;
+  /** The stage that a teacher may have ready, so that nothing is left to do here. */
+  readonly ready: "scores" | "parts" | undefined;
   /** Estimated time, or empty. */
   readonly time: string;
   readonly parts: readonly string[];
@@ -83,6 +85,7 @@ function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort
         `Press ${counts.scores} lines with a blunt tool, following the scoring plan. Press only as hard as creases the paper, never through it: try it on a spare leaf first. Scoring every line on every leaf takes more strokes but needs no looking up.`,
       ),
       {
+        ready: "scores",
         gist: "Crease the paper with a blunt tool along the gauge's lines; never press through it.",
         time: hoursText(byStage.score),
         tools: ["bone folder", "gauge"],
@@ -124,6 +127,7 @@ export function step(title: string, text: Dual, rest: Partial<Omit<Step, "sectio
     title,
     text,
     gist: "",
+    ready: undefined,
     time: "",
     parts: [],
     tools: [],
@@ -157,15 +161,15 @@ function findText(pattern: Pattern): Dual {
 }
 
 function gaugeText(kit: Kit): Dual {
-  const lines = kit.levels.map((level) =>
+  const lines = kit.levels.map((level, i) =>
     dual(
       (units) =>
-        `${level.line === undefined ? "" : `line ${level.line}, `}${dualDepth(level.depth)[units]} for ${level.name}`,
+        `${i + 1} ${level.name}: ${level.line === undefined ? "" : `line ${level.line}, `}${dualDepth(level.depth)[units]}`,
     ),
   );
   return dual(
     (units) =>
-      `Cut the gauge from the packet, or mark a strip of card: ${lines.map((line) => line[units]).join("; ")}. Distances are from the fore-edge. Pack up the sinking side as the support table says, so that the gauge lies level.`,
+      `Cut the gauge from the packet, or mark a strip of card with the levels that the table counts by: ${lines.map((line) => line[units]).join("; ")}. Distances are from the fore-edge. Pack up the sinking side as the support table says, so that the gauge lies level.`,
   );
 }
 

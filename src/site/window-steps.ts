@@ -19,6 +19,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
   const motifs = insert.parts.filter((part) => part.name.startsWith("motif "));
   return [
     step("Cut out the window", cutText(insert), {
+      ready: "parts",
       gist: "Inner outlines first, then the outer ones; press the door's dashed line, do not cut it.",
       time: hoursText(effort.byStage.part),
       parts: insert.parts.filter((part) => part.material !== "paper").map((part) => part.name),

@@ -37,7 +37,7 @@ export function smallClass(): Record<string, unknown> {
 }
 
 /** Reads a class made of front matter, and of a books table where one is given. */
-export function readMadeClass(matter: object | string, table?: string): KitClass {
+export function readMadeClass(matter: object | string, table?: string | Buffer): KitClass {
   const base = mkdtempSync(join(tmpdir(), "leaflight-class-"));
   try {
     const folder = join(base, "content/classes/made");

@@ -46,6 +46,16 @@ describe("readClass(folder)", () => {
     expect(seat!.book.plates).toHaveLength(2);
   });
 
+  it("passes over empty rows and spare cells, whatever the lines end with", () => {
+    const table = `${HEAD}\r\n${ROW},,\n,,,,,,,,,\r2,,178,108,12.5,112\n\n`;
+    expect(readMadeClass(fromTable, table).seats.map((seat) => seat.number)).toEqual([1, 2]);
+  });
+
+  it("reads a table in UTF-16, as spreadsheets save Unicode text", () => {
+    const table = Buffer.from(`\uFEFF${HEAD}\n${ROW}\n`.replaceAll(",", "\t"), "utf16le");
+    expect(readMadeClass(fromTable, table).seats[0]!.book.leaves).toBe(112);
+  });
+
   it("lets a seat of the front matter have its book in the table, and sorts by number", () => {
     const plan = readMadeClass(
       { ...fromTable, kits: ["little-gull", "harbour-moon"], pace: 1.2, seats: [{ seat: 9, pace: 0.8 }] },
@@ -80,6 +90,10 @@ describe("readClass(folder)", () => {
 });
 
 type Change = (matter: Record<string, unknown>) => object;
+const fortnight = [
+  { minutes: 60, date: "2027-02-11" },
+  { minutes: 60, date: "2027-02-04" },
+];
 const wrong: readonly [name: string, change: Change, at: string, field: string, given: RegExp, allowed: RegExp][] = [
   [
     "a kit that is not there",
@@ -120,6 +134,22 @@ const wrong: readonly [name: string, change: Change, at: string, field: string, 
     /30/,
     /./,
   ],
+  [
+    "sessions that go back in time",
+    (c) => ({ ...c, sessions: fortnight }),
+    "date",
+    "sessions[2].date",
+    /2027-02-04/,
+    /2027-02-11/,
+  ],
+  [
+    "a price that is not known",
+    (c) => ({ ...c, prices: { gluedots: 1 } }),
+    "gluedots",
+    "prices.gluedots",
+    /unknown key/,
+    /glueDots/,
+  ],
   ["a table that is not there", (c) => ({ ...c, books: "book.csv" }), "books", "books", /book\.csv/, /CSV file/],
   [
     "a number of depths that is not the kit's",
@@ -155,7 +185,14 @@ describe("what is wrong in a class", () => {
 
   it.each([
     ["an unknown column", `${HEAD},colour\n${ROW},red\n`, 1, "books table", /colour/],
-    ["a row that is too short", `${HEAD}\n${ROW}\n2,little-gull,178\n`, 3, "books table", /length/i],
+    [
+      "a row that is too long",
+      `${HEAD}\n${ROW}\n2,little-gull,178,108,12.5,112,3,218,,ltr,,red\n`,
+      3,
+      "books table",
+      /"red"/,
+    ],
+    ["a broken quote", `${HEAD}\n1,"little"gull,178\n`, 2, "books table", /quote/i],
     ["an empty table", "", 1, "books table", /empty/],
     ["a count that is none", `${HEAD}\n1,,178,108,12.5,many,3,218,,ltr\n`, 2, "book.leaves", /"many"/],
     [
@@ -165,7 +202,7 @@ describe("what is wrong in a class", () => {
       "book.leafHeight",
       /17 hands/,
     ],
-    ["plates that are no plates", `${HEAD}\n1,,178,108,12.5,112,3,218,four,ltr\n`, 2, "book.plates", /four/],
+    ["plates that are no plates", `${HEAD}\n1,,178,108,12.5,112,3,218,four,ltr\n`, 2, "books table", /four/],
     ["a seat twice", `${HEAD}\n${ROW}\n${ROW}\n`, 3, "seat", /second time/],
     [
       "a kit that the class does not offer",

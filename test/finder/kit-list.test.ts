@@ -17,7 +17,7 @@ const KITS = [kit("Buoy", 6, 3, false), kit("Anchor", 9, 3, true), kit("Crane", 
 const offers = [{ words: "fold less", refit: {}, otherBook: false }];
 const VERDICTS = new Map<string, Verdict>([
   ["buoy", { kind: "no", why: "Too few leaves." }],
-  ["anchor", { kind: "own", minutes: 4 * 60 }],
+  ["anchor", { kind: "own", look: [], minutes: 4 * 60 }],
   ["crane", { kind: "change", offers, minutes: 2 * 60 }],
   ["dory", { kind: "unknown", why: "Not loaded." }],
 ]);

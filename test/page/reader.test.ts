@@ -118,6 +118,61 @@ describe("a kit page with a reader's book in its address", () => {
     await page.close();
   });
 
+  it("counts what was typed, also where the kit has the same figure", async () => {
+    const page = await open(`kits/${SLUG}/index.html`);
+    const write = async (name: string, text: string) => {
+      await page.click(`#fit-${name}`, { count: 3 });
+      await page.type(`#fit-${name}`, text);
+    };
+    // 130 leaves alone would be numbered to the end; the kit's own last page is 218.
+    await write("leaves", "130");
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#fit-lastPage")!.value === "256");
+    await write("lastPage", "218");
+    await page.waitForFunction(() => location.search === "?leaves=130&last=218");
+    await page.reload({ waitUntil: "networkidle0" });
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#fit-lastPage")!.value === "218");
+    await write("leafHeight", "180");
+    await page.waitForFunction(() => location.search.includes("last=218"));
+    await page.close();
+  });
+
+  it("says beside that it fits what a maker must look at: pages counted as leaves, too coarse, moved picture", async () => {
+    const said = async (address: string): Promise<string> => {
+      const page = await open(`kits/${SLUG}/index.html?${address}`);
+      await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+      const text = await page.$eval("[data-refit-state]", (state) => state.textContent!);
+      await page.close();
+      return text;
+    };
+    expect(await said("leaves=224&last=218")).toMatch(/unnumbered leaves.*write 112 leaves/);
+    expect(await said("leaves=36&thick=4&last=68&border=4_4")).toMatch(/Only 28 leaves carry the picture/);
+    expect(await said("height=140")).toMatch(/picture now begins .* from the head/);
+    expect(await said("thick=12.6")).toBe("It fits. The page shows the kit on your book.");
+  });
+
+  it("draws the reader's own measurements in the figure that says how to measure", async () => {
+    const page = await open(`kits/${SLUG}/index.html?leaves=128&thick=14`);
+    await page.waitForFunction(() => document.querySelector(".measure")!.textContent!.includes("128 leaves"));
+    await page.close();
+  });
+
+  it.each([
+    ["12,9", 12.9],
+    ["1.29 cm", 12.9],
+    ["1/2 inches", 12.7],
+    ["0-1/2 in", 12.7],
+  ])("reads a thickness as people write it: %s", async (text, mm) => {
+    const page = await open(`kits/${SLUG}/index.html`);
+    await page.click("#fit-blockThickness", { count: 3 });
+    await page.type("#fit-blockThickness", text);
+    await page.waitForFunction(
+      (wanted) => new URLSearchParams(location.search).get("thick") === wanted,
+      {},
+      String(mm),
+    );
+    await page.close();
+  });
+
   it("marks a text that is no length and says what is allowed", async () => {
     const page = await open(`kits/${SLUG}/index.html`);
     await page.type("#fit-leafHeight", " ft");

@@ -140,11 +140,12 @@ export function trueScaleSuite(printed: () => Printed): void {
       }
     });
 
-    it("names each level at its line", () => {
+    it("names each level at its line, by its number in the table", () => {
       for (const { pdf, page, name } of sheetsOf(printed(), GAUGE)) {
         const { edge } = gaugeOf(page);
-        for (const level of pdf.pattern.levels) {
-          const label = page.words.filter(({ upright, text }) => !upright && text.endsWith(`· ${level.name}`));
+        for (const [i, level] of pdf.pattern.levels.entries()) {
+          const named = `${i + 1} ${level.name} ·`;
+          const label = page.words.filter(({ upright, text }) => !upright && text.startsWith(named));
           expect(label, `${name} ${level.name}`).toHaveLength(1);
           // On the far side of the line from the fore-edge, so that it is not cut off with the gauge's edge.
           const gap = label[0]!.x - (edge.left + level.depth);

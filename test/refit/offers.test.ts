@@ -24,7 +24,6 @@ const MISFITS: readonly (readonly [name: string, kit: Kit, refit: Refit, changes
   ["a narrow book", gull, { leafWidth: 45 }, ["depths"]],
   ["a thick book", gull, { leaves: 1200, blockThickness: 150 }, ["leaves"]],
   ["a picture too low for its leaves", gull, { height: 12 }, ["height", "leaves"]],
-  ["more pages than leaves", gull, { leaves: 60, blockThickness: 7, lastPage: 240 }, ["leaves"]],
   ["an opening with too few leaves", opened(40, "pictureLeaves"), {}, ["opening", "height", "leaves"]],
   ["an opening that makes the picture too high", opened(170, "height"), {}, ["opening"]],
   ["an opening beyond flat", opened(150, "pictureLeaves"), { opening: 200 }, ["opening"]],
@@ -39,6 +38,19 @@ function offering(offers: readonly Offer[], refit: Refit, key: keyof Refit): Off
 }
 
 describe("offersFor(kit, refit)", () => {
+  it("offers nothing where the book's own figures contradict each other: they are to be read again", () => {
+    expect(offersFor(gull, { leaves: 60, blockThickness: 7, lastPage: 240 })).toEqual([]);
+  });
+
+  it("says of a change that the flaps then push the book beyond flat", () => {
+    const narrow = offersFor(moon, { leafHeight: 198, leafWidth: 70 });
+    for (const { words, refit } of narrow) {
+      const { restingOpening } = computePattern(refitKit(moon, refit)).fit;
+      expect(words.includes("beyond flat"), words).toBe(restingOpening > Math.PI);
+    }
+    expect(narrow.some(({ words }) => words.includes("beyond flat"))).toBe(true);
+  });
+
   it.each(MISFITS)("offers for %s only what fits, light and window included", (_, kit, refit, changes) => {
     expect(() => computePattern(refitKit(kit, refit))).toThrow();
     const offers = offersFor(kit, refit);

@@ -8,6 +8,7 @@ import type { UnitSystem } from "../../units/length.ts";
 import type { SiteConfig } from "../register.ts";
 import type { ClassView } from "./class-view.ts";
 import type { SeatView } from "./seat-view.ts";
+import { seatsText } from "./words.ts";
 
 /** Registers the pages of classes: seats with their packets, the teacher's packet, the measuring card. */
 export function registerClasses(config: SiteConfig, classes: () => readonly ClassView[]): void {
@@ -24,6 +25,11 @@ export function registerClasses(config: SiteConfig, classes: () => readonly Clas
   config.addFilter("cutName", (name: string) => fileName(name));
   config.addFilter("money", (amount: number) => amount.toFixed(2));
   config.addFilter("hasLight", (view: ClassView) => view.seats.some((seat) => seat.view?.pocket));
+  config.addFilter("hasWindow", (view: ClassView) => view.seats.some((seat) => seat.view?.window));
+  config.addFilter("misfits", (seats: readonly SeatView[]) => {
+    const away = seats.filter((seat) => seat.misfit).map((seat) => seat.number);
+    return away.length === 0 ? "" : seatsText(away);
+  });
   config.addFilter("cardSheets", (view: ClassView) => chunks(view.seats, CARDS_A_SHEET));
   config.addFilter("measured", (view: ClassView) => measuredFields(view.plan.units));
   config.addFilter("ruler", () => printedRuler(SHEET.width));

@@ -67,7 +67,7 @@ export function misfitSeatView(misfit: Misfit, setting: Setting): SeatView {
     hours: "",
     holdWidth: "",
     misfit: {
-      why: `${problem.given}; ${problem.allowed}`,
+      why: sentence(`${problem.given}; ${problem.allowed}`),
       todo: problem.remedy,
       offers: misfit.offers.map((offer) => ({ words: offer.words, address: carried(offer.refit) })),
       otherKits: misfit.otherKits.map(({ kit, offer }) => ({
@@ -93,6 +93,11 @@ function seatBasics(seat: Seat, { plan, siteUrl }: Setting): Omit<SeatView, "vie
     url,
     code: url === undefined ? undefined : seatCode(url, `Code for seat ${seat.number}: ${url}`),
   };
+}
+
+/** With a capital, as a sentence begins. */
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `178 × 110 mm, 96 leaves, 9.5 mm thick, pages 1 to 186`, and what is unusual. */
