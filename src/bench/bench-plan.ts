@@ -53,7 +53,7 @@ export function gateBefore(plan: BenchPlan, progress: Progress, leaf: number): G
 function gatesOf(plan: BenchPlan, progress: Progress, leaf: number): Gate[] {
   const first = plan.batches[0];
   const gates: Gate[] = [];
-  if (first && leaf > first.last.leaf && isDone(plan, progress, first))
+  if (first && leaf === plan.stops.find((stop) => stop > first.last.leaf) && isDone(plan, progress, first))
     gates.push({ kind: "measure", name: "measure", batch: first });
   const batch = plan.batches.find((one) => one.first.leaf === leaf);
   if (batch) gates.push({ kind: "batch", name: `batch ${batch.number}`, batch });

@@ -6,6 +6,8 @@ export interface BenchHost {
   readonly desk: Desk;
   /** Changes progress, keeps it and paints it. `say` is spoken instead of the leaf. */
   move(change: (progress: Progress) => Progress, say?: string): void;
+  /** Shows and speaks an answer to what the maker just did, until she goes on. */
+  tell(words: string): void;
   /** Opens the desk anew: other units, or other progress. */
   reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): void;
   openMeasure(): void;

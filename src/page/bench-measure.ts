@@ -35,7 +35,8 @@ export function bindMeasure(root: HTMLElement, host: BenchHost): () => void {
       return;
     }
     dialog.close();
-    host.move((progress) => measureBatch(progress, read.measured), verdict(read.result, host.desk));
+    host.move((progress) => measureBatch(progress, read.measured));
+    host.tell(verdict(read.result, host.desk));
   });
   return () => {
     const { plan, progress, units } = host.desk;

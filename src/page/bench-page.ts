@@ -27,6 +27,8 @@ export class BenchPage implements BenchHost {
   #root: HTMLElement;
   #desk: Desk;
   #standing: readonly string[];
+  /** An answer to what the maker just did; it stands until she goes on. */
+  #told: string | undefined;
   #kept = true;
 
   /** @throws Problem where the kit does not fit the refit's book */
@@ -50,7 +52,13 @@ export class BenchPage implements BenchHost {
     return this.#desk;
   }
 
+  tell(words: string): void {
+    this.#told = words;
+    this.#paint(words);
+  }
+
   move(change: (progress: Progress) => Progress, say?: string): void {
+    this.#told = undefined;
     const { progress } = this.#desk;
     const before = progress.at;
     const clock = touchClock(progress.clock, Date.now());
@@ -132,7 +140,7 @@ export class BenchPage implements BenchHost {
   #paint(say?: string): void {
     const card = paintLeaf(this.#root, this.#desk);
     const question = paintGate(this.#root, this, card);
-    paintNotices(this.#root, this, [...this.#standing, ...this.#warnings()]);
+    paintNotices(this.#root, this, [...(this.#told ? [this.#told] : []), ...this.#standing, ...this.#warnings()]);
     this.#paintEdge();
     const state = isTicked(this.#desk.progress, card.row.leaf) ? "Ticked. " : "";
     part(this.#root, "say").textContent = [say, question, state + card.spoken].filter(Boolean).join(" ");

@@ -15,15 +15,9 @@ const fold =
 /** What the bench can look like. */
 const STATES: Readonly<Record<string, State>> = {
   "a border leaf": async () => {},
-  "a leaf with marks and notch": async (maker) => {
-    await fold(96)(maker);
-    await maker.answer("Not now");
-  },
+  "a leaf with marks and notch": fold(96),
   "a batch prompt over open leaves": (maker) => maker.goTo("leaf", 13),
-  "a checkpoint": async (maker) => {
-    await fold(72)(maker);
-    await maker.answer("Not now");
-  },
+  "a checkpoint": fold(72),
   "the measuring prompt": fold(33),
   "a leaf left out": async (maker) => {
     await maker.goTo("leaf", 60);
@@ -48,7 +42,6 @@ const STATES: Readonly<Record<string, State>> = {
   "the menu": (maker) => maker.press("open-menu"),
   "all done": async (maker) => {
     await fold(204)(maker);
-    await maker.answer("Not now");
     await maker.press("go");
   },
 };

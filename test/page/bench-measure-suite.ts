@@ -51,6 +51,7 @@ export function measureSuite(served: () => Served): void {
       await write("thickness", "14");
       await maker.page.keyboard.press("Enter");
       expect(await maker.text("say")).toContain("A flap of yours counts");
+      expect(await maker.text("notices")).toContain("A flap of yours counts");
       await openForm();
       expect(await maker.page.$eval("[data-measure-thickness]", (field) => (field as HTMLInputElement).value)).toBe(
         "14 mm",
