@@ -1,13 +1,19 @@
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import fc from "fast-check";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Kit } from "../../src/kit/kit.ts";
 import { readKit } from "../../src/kit/read-kit.ts";
 import { computePattern } from "../../src/pattern/compute.ts";
+import { countsOf, effortOf } from "../../src/plan/effort.ts";
 import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
+import { Problem } from "../../src/problem.ts";
 import { patternCsv } from "../../src/publish/pattern-csv.ts";
-import { fromAddress } from "../../src/refit/address.ts";
-import { refitKit } from "../../src/refit/refit.ts";
+import { patternJson } from "../../src/publish/pattern-json.ts";
+import { fromAddress, toAddress } from "../../src/refit/address.ts";
+import { type Refit, refitKit } from "../../src/refit/refit.ts";
+import { suppliesOf } from "../../src/supplies/supplies.ts";
 import { type Host, serve } from "../offline/serve.ts";
 import { makeProject, type Project } from "../site/project.ts";
 
@@ -45,6 +51,18 @@ function tableOf(page: Page): Promise<string[]> {
   );
 }
 
+/** What the build publishes for a kit, or nothing where it would stop. */
+function buildText(kit: Kit): string | undefined {
+  try {
+    const pattern = computePattern(kit);
+    const counts = countsOf(pattern);
+    return patternJson(kit, pattern, suppliesOf(kit, pattern, counts), effortOf(counts, kit.rates));
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
+}
+
 describe("a kit page with a reader's book in its address", () => {
   it.each([
     "leaves=128&thick=14.2&last=250",
@@ -63,6 +81,57 @@ describe("a kit page with a reader's book in its address", () => {
     });
     expect(await tableOf(page)).toEqual(expected);
     await page.close();
+  });
+
+  // Whole numbers and half millimetres, as rulers give them; the page's own file is compared with the build's text, byte for byte.
+  const random = fc.record({
+    leafHeight: fc.integer({ min: 240, max: 480 }).map((half) => half / 2),
+    leafWidth: fc.integer({ min: 120, max: 320 }).map((half) => half / 2),
+    leaves: fc.integer({ min: 60, max: 320 }),
+    caliper: fc.integer({ min: 8, max: 14 }),
+    pageOneLeaf: fc.integer({ min: 1, max: 7 }),
+    borderLeaves: fc.tuple(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 20 })),
+    direction: fc.constantFrom("ltr" as const, "rtl" as const),
+    foldStyle: fc.constantFrom("single" as const, "stepped" as const),
+  });
+  const books = fc
+    .sample(random, { numRuns: 12, seed: 20261125 })
+    .map(({ caliper, ...book }): Refit => ({ ...book, blockThickness: Math.round(book.leaves * caliper) / 100 }));
+
+  it.each(books.map((book) => [toAddress(book).toString(), book] as const))(
+    "gives the build's own pattern.json for a random book: %s",
+    async (address, book) => {
+      const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+      const wanted = buildText(refitKit(kit, book));
+      const fitted = await open(`kits/${SLUG}/index.html?${address}`);
+      if (wanted === undefined) {
+        await fitted.waitForSelector(".refit-state.wrong");
+      } else {
+        await fitted.waitForFunction(() =>
+          document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"),
+        );
+        const given = fitted.evaluate(
+          () =>
+            new Promise<string>((resolve) => {
+              const make = URL.createObjectURL.bind(URL);
+              URL.createObjectURL = (blob: Blob) => {
+                if (blob.type === "text/plain") blob.text().then(resolve);
+                return make(blob);
+              };
+              document.querySelector<HTMLAnchorElement>('a[href="pattern.json"]')!.click();
+            }),
+        );
+        expect(await given).toBe(wanted);
+      }
+      await fitted.close();
+    },
+  );
+
+  it("has random books that fit and some that do not", () => {
+    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    const fitting = books.filter((book) => buildText(refitKit(kit, book)) !== undefined).length;
+    expect(fitting).toBeGreaterThan(5);
+    expect(fitting).toBeLessThan(books.length);
   });
 
   it("says why a book does not fit and takes an offer with one press", async () => {
