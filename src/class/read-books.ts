@@ -2,7 +2,8 @@ import { CsvError, parse } from "csv-parse/sync";
 import type { Plate } from "../book/book.ts";
 import type { Place } from "../kit/front-matter.ts";
 import { KitError, type KitMessage } from "../kit/message.ts";
-import { BOOK_COLUMNS, FIT_COLUMNS } from "./schema.ts";
+import { OF_A_BOOK } from "../refit/refit.ts";
+import { FIT_COLUMNS } from "./schema.ts";
 
 /** A row of the books table as the front matter would state it, with its place in the file. */
 export interface BookRow {
@@ -11,7 +12,7 @@ export interface BookRow {
   readonly placeOf: (path: readonly PropertyKey[]) => Place;
 }
 
-const COLUMNS: readonly string[] = ["seat", "kit", ...BOOK_COLUMNS, ...FIT_COLUMNS, "pace"];
+const COLUMNS: readonly string[] = ["seat", "kit", ...OF_A_BOOK, ...FIT_COLUMNS, "pace"];
 /**
  * Reads a books table (CSV, RFC 4180, a head row with the columns' names; empty cells are left out). Spreadsheets that write
  * decimals with a comma part cells with semicolons: both are read.
@@ -108,7 +109,7 @@ function toRow(file: string, head: readonly string[], record: readonly string[],
   const borders = borderBefore !== undefined || borderAfter !== undefined;
   const value = {
     ...pick(["seat", "kit", "pace"]),
-    book: pick(BOOK_COLUMNS),
+    book: pick(OF_A_BOOK),
     ...(Object.keys(fit).length > 0 || borders
       ? { fit: { ...fit, ...(borders ? { borderLeaves: [borderBefore, borderAfter] } : {}) } }
       : {}),

@@ -1,10 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
+import { atPlace } from "../kit/at-place.ts";
 import { type FrontMatterFile, readFrontMatter } from "../kit/front-matter.ts";
 import type { Kit } from "../kit/kit.ts";
 import { KitError, type KitMessage } from "../kit/message.ts";
 import { sheetsOf } from "../kit/resolve.ts";
-import { fieldName, schemaMessages } from "../kit/schema-messages.ts";
+import { schemaMessages } from "../kit/schema-messages.ts";
 import { Problem } from "../problem.ts";
 import type { KitClass } from "./kit-class.ts";
 import { readBooks } from "./read-books.ts";
@@ -127,15 +128,4 @@ function tableOf(folder: string, name: string): string {
     allowed: `a CSV file beside index.md${tables.length > 0 ? ` (there is ${tables.join(", ")})` : ""}`,
     remedy: "correct the name or add the file",
   });
-}
-
-/** Gives a Problem its place in the front matter. */
-function atPlace<T>(file: string, front: FrontMatterFile, make: () => T): T {
-  try {
-    return make();
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    const { path, given, allowed, remedy } = error;
-    throw new KitError([{ file, ...front.placeOf(path), field: fieldName(path), given, allowed, remedy }]);
-  }
 }

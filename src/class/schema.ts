@@ -5,18 +5,6 @@ import type { JsonSchema } from "../kit/schema-messages.ts";
 
 /** The front matter of a class, as teachers write it. */
 
-/** Columns of the books table that give a seat's book. */
-export const BOOK_COLUMNS = [
-  "leafHeight",
-  "leafWidth",
-  "blockThickness",
-  "leaves",
-  "pageOneLeaf",
-  "lastPage",
-  "plates",
-  "direction",
-] as const;
-
 /** Columns of the books table that say how the kit is matched to it. */
 export const FIT_COLUMNS = ["height", "head", "borderBefore", "borderAfter", "foldStyle"] as const;
 

@@ -1,16 +1,4 @@
-import type { Refit } from "../refit/refit.ts";
-
-/** The figures of a book that hold for every kit. */
-const OF_A_BOOK: readonly (keyof Refit)[] = [
-  "leafHeight",
-  "leafWidth",
-  "blockThickness",
-  "leaves",
-  "pageOneLeaf",
-  "lastPage",
-  "plates",
-  "direction",
-];
+import { OF_A_BOOK, type Refit } from "../refit/refit.ts";
 
 /** What hangs on the count of leaves. */
 const OF_THE_COUNT: readonly (keyof Refit)[] = ["pageOneLeaf", "lastPage", "plates"];
@@ -22,7 +10,7 @@ export type Asked = (typeof ASKED)[number];
 
 /** The book of a refit, without what is a kit's own: borders, depths, folds, light. */
 export function bookFigures(refit: Refit): Refit {
-  return pick(refit, (key) => OF_A_BOOK.includes(key));
+  return pick(refit, (key) => (OF_A_BOOK as readonly string[]).includes(key));
 }
 
 /** A book with the figures that are now written for it. With another count of leaves it is another book: its page numbers go. */

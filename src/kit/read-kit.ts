@@ -9,13 +9,14 @@ import { Problem } from "../problem.ts";
 import { toRadians } from "../units/angle.ts";
 import { MM_PER_INCH } from "../units/length.ts";
 import { assignLevels } from "./assign-levels.ts";
-import { type FrontMatterFile, readFrontMatter } from "./front-matter.ts";
+import { atPlace } from "./at-place.ts";
+import { readFrontMatter } from "./front-matter.ts";
 import type { Kit, Level } from "./kit.ts";
 import { KitError, type KitMessage } from "./message.ts";
 import { readMotifs } from "./read-motifs.ts";
 import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
-import { fieldName, schemaMessages } from "./schema-messages.ts";
+import { schemaMessages } from "./schema-messages.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit folder, read and computed. */
@@ -86,17 +87,6 @@ export function readKit(folder: string, base: string): KitFolder {
     const kit = toKit(slug, parsed.data, levels, map, motifs);
     return { kit, pattern: computePattern(kit), body: front.body, pictureNotes: notes };
   });
-}
-
-/** Gives a Problem its place in the file. */
-function atPlace<T>(file: string, front: FrontMatterFile, make: () => T): T {
-  try {
-    return make();
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    const { path, given, allowed, remedy } = error;
-    throw new KitError([{ file, ...front.placeOf(path), field: fieldName(path), given, allowed, remedy }]);
-  }
 }
 
 function readPicture(

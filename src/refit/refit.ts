@@ -31,6 +31,18 @@ export interface Refit {
   readonly lostLeaves?: readonly number[];
 }
 
+/** The figures of a book that hold for every kit, in the order in which they are asked for. */
+export const OF_A_BOOK = [
+  "leafHeight",
+  "leafWidth",
+  "blockThickness",
+  "leaves",
+  "pageOneLeaf",
+  "lastPage",
+  "plates",
+  "direction",
+] as const satisfies readonly (keyof Refit)[];
+
 /** The kit matched to a reader's book: the same kit with her figures in place of the author's. */
 export function refitKit(kit: Kit, refit: Refit): Kit {
   const depths = refit.depths;
