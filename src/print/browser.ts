@@ -57,6 +57,12 @@ function downloadedBrowser(): string | undefined {
   }
 }
 
+/**
+ * Of the packaged browser's own arguments: one process for everything, which fits the small machines that it is packaged for
+ * but ends the browser with the first page of a second reader; and what takes a page's protection away.
+ */
+const UNWANTED = /^--(single-process|no-zygote|disable-web-security|allow-running-insecure-content)$/;
+
 /** Starts a found browser for printing, without network traffic of its own. */
 export function launchBrowser(found: FoundBrowser): Promise<Browser> {
   const quiet = [
@@ -69,7 +75,7 @@ export function launchBrowser(found: FoundBrowser): Promise<Browser> {
     "--no-first-run",
     "--font-render-hinting=none",
   ];
-  const args = found.source === "packaged" ? [...packaged.args, ...quiet] : quiet;
+  const args = found.source === "packaged" ? [...packaged.args.filter((arg) => !UNWANTED.test(arg)), ...quiet] : quiet;
   return puppeteer.launch({
     executablePath: found.path,
     args,

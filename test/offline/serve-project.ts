@@ -10,6 +10,13 @@ export async function serveProject(
   demoKits: readonly string[],
 ): Promise<{ served: Served; close: () => Promise<void> }> {
   const project = makeProject({ demoKits });
+  const change = (path: string, from: string, to: string): void => {
+    const text = readFileSync(join(project.folder, path), "utf8");
+    if (!text.includes(from)) throw new Error(`${path} has no "${from}"`);
+    project.write(path, text.replace(from, to));
+  };
+  // The page for missing addresses links through the folder that the host serves below.
+  change("content/site.yaml", "/harbour-library/", "/workshop/kits-online/");
   const rebuild = (): void => {
     const { code, stderr } = project.build();
     if (code !== 0) throw new Error(stderr);
@@ -18,11 +25,6 @@ export async function serveProject(
   const dist = join(project.folder, "dist");
   const host = await serve(() => dist);
   const browser = await launchBrowser(await findBrowser());
-  const change = (path: string, from: string, to: string): void => {
-    const text = readFileSync(join(project.folder, path), "utf8");
-    if (!text.includes(from)) throw new Error(`${path} has no "${from}"`);
-    project.write(path, text.replace(from, to));
-  };
   return {
     served: { host, browser, rebuild, dist, change },
     close: async () => {
