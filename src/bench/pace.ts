@@ -1,7 +1,6 @@
 import type { Rates } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
-import { isCheckpoint } from "../plan/batches.ts";
-import { foldsOf } from "../plan/leaf-effort.ts";
+import { leafSeconds } from "../plan/leaf-effort.ts";
 import { linesOf } from "../plan/scoring.ts";
 import type { Clock, Progress, Tick } from "./progress.ts";
 
@@ -26,17 +25,10 @@ export function workedAt(clock: Clock, now: number): number {
 
 /** Estimated bench time of each leaf by its number, ms: what the kit's rates give for its lines, marks, cuts, folds and notch. */
 export function leafEstimates(pattern: Pattern, rates: Rates): Map<number, number> {
-  const notched = new Set(pattern.pocket?.notches.map((notch) => notch.leaf));
   return new Map(
-    pattern.leaves.map((leaf) => [
+    leafSeconds(pattern, rates).map(({ leaf, seconds }) => [
       leaf.leaf,
-      1000 *
-        (rates.leaf +
-          rates.score * linesOf(leaf, pattern).length +
-          (rates.mark + rates.cut) * leaf.cuts.length +
-          rates.fold * foldsOf(leaf, pattern) +
-          (isCheckpoint(leaf) ? rates.check : 0) +
-          (notched.has(leaf.leaf) ? rates.notch : 0)),
+      1000 * (seconds + rates.score * linesOf(leaf, pattern).length),
     ]),
   );
 }

@@ -13,6 +13,7 @@ export interface BookRow {
 }
 
 const COLUMNS: readonly string[] = ["seat", "kit", ...OF_A_BOOK, ...FIT_COLUMNS, "pace"];
+
 /**
  * Reads a books table (CSV, RFC 4180, a head row with the columns' names; empty cells are left out). Spreadsheets that write
  * decimals with a comma part cells with semicolons: both are read.

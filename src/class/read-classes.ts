@@ -1,9 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { atPlace } from "../kit/at-place.ts";
+import { openFolder, readFolders } from "../kit/folders.ts";
 import { type FrontMatterFile, readFrontMatter } from "../kit/front-matter.ts";
 import type { Kit } from "../kit/kit.ts";
-import { KitError, type KitMessage } from "../kit/message.ts";
+import { KitError } from "../kit/message.ts";
 import { sheetsOf } from "../kit/resolve.ts";
 import { schemaMessages } from "../kit/schema-messages.ts";
 import { Problem } from "../problem.ts";
@@ -17,43 +18,18 @@ import { kitNamed, seatsOf } from "./seats.ts";
  * @throws KitError with the messages of all classes that cannot be held as they are stated.
  */
 export function readClasses(root: string, base: string, kits: readonly Kit[]): KitClass[] {
-  const classes: KitClass[] = [];
-  const messages: KitMessage[] = [];
-  for (const entry of existsSync(root) ? readdirSync(root, { withFileTypes: true }) : []) {
-    if (!entry.isDirectory()) continue;
-    try {
-      classes.push(readClass(join(root, entry.name), base, kits));
-    } catch (error) {
-      if (!(error instanceof KitError)) throw error;
-      messages.push(...error.messages);
-    }
-  }
-  if (messages.length > 0) throw new KitError(messages);
+  const classes = readFolders(root, (folder) => readClass(folder, base, kits));
   return classes.sort((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, "en"));
 }
 
 /** @throws KitError with one message for each thing wrong. */
 export function readClass(folder: string, base: string, kits: readonly Kit[]): KitClass {
-  const slug = folder.split(sep).at(-1)!;
-  const file = relative(base, join(folder, "index.md")).split(sep).join("/");
-  checkFolder(folder, file, slug);
+  const holds = "a class folder holds index.md, and a books table where one is named";
+  const { slug, file } = openFolder(folder, base, "class", holds);
   const front = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
   const parsed = classMatter.safeParse(front.value);
   if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues, classJsonSchema()));
   return atPlace(file, front, () => toClass(slug, folder, base, parsed.data, front, kits));
-}
-
-function checkFolder(folder: string, file: string, slug: string): void {
-  const whole = { file, line: undefined, column: undefined, field: "class folder" };
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug)) {
-    const allowed = "small letters, digits and single hyphens";
-    throw new KitError([{ ...whole, given: `folder "${slug}"`, allowed, remedy: "rename the folder" }]);
-  }
-  if (!existsSync(join(folder, "index.md"))) {
-    const allowed = "a class folder holds index.md, and a books table where one is named";
-    const remedy = "add index.md or remove the folder";
-    throw new KitError([{ ...whole, given: "no index.md in the folder", allowed, remedy }]);
-  }
 }
 
 function toClass(
@@ -69,7 +45,6 @@ function toClass(
   const table = data.books === undefined ? undefined : tableOf(folder, data.books);
   const tableFile = table && relative(base, table).split(sep).join("/");
   const rows = table && tableFile ? readBooks(tableFile, decode(readFileSync(table))) : [];
-  const usual = data.units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
   return {
     slug,
     title: data.title,
@@ -89,7 +64,7 @@ function toClass(
     })),
     ready: data.ready,
     fittingShare: data.fittingShare,
-    sheets: sheetsOf(data.sheets ?? usual),
+    sheets: sheetsOf(data.sheets, data.units),
     waste: data.waste,
     prices: data.prices,
     currency: data.currency ?? "",

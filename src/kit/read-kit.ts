@@ -10,9 +10,10 @@ import { toRadians } from "../units/angle.ts";
 import { MM_PER_INCH } from "../units/length.ts";
 import { assignLevels } from "./assign-levels.ts";
 import { atPlace } from "./at-place.ts";
+import { openFolder, readFolders } from "./folders.ts";
 import { readFrontMatter } from "./front-matter.ts";
 import type { Kit, Level } from "./kit.ts";
-import { KitError, type KitMessage } from "./message.ts";
+import { KitError } from "./message.ts";
 import { readMotifs } from "./read-motifs.ts";
 import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
@@ -34,46 +35,13 @@ export interface KitFolder {
  * @throws KitError with the messages of all kits that cannot be built.
  */
 export function readKits(root: string, base: string): KitFolder[] {
-  const kits: KitFolder[] = [];
-  const messages: KitMessage[] = [];
-  for (const entry of existsSync(root) ? readdirSync(root, { withFileTypes: true }) : []) {
-    if (!entry.isDirectory()) continue;
-    try {
-      kits.push(readKit(join(root, entry.name), base));
-    } catch (error) {
-      if (!(error instanceof KitError)) throw error;
-      messages.push(...error.messages);
-    }
-  }
-  if (messages.length > 0) throw new KitError(messages);
+  const kits = readFolders(root, (folder) => readKit(folder, base));
   return kits.sort((a, b) => a.kit.title.localeCompare(b.kit.title, "en"));
 }
 
 /** @throws KitError with one message for each thing wrong. */
 export function readKit(folder: string, base: string): KitFolder {
-  const file = relative(base, join(folder, "index.md")).split(sep).join("/");
-  const slug = folder.split(sep).at(-1)!;
-  const whole = { file, line: undefined, column: undefined, field: "kit folder" };
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug)) {
-    throw new KitError([
-      {
-        ...whole,
-        given: `folder "${slug}"`,
-        allowed: "small letters, digits and single hyphens",
-        remedy: "rename the folder",
-      },
-    ]);
-  }
-  if (!existsSync(join(folder, "index.md"))) {
-    throw new KitError([
-      {
-        ...whole,
-        given: "no index.md in the folder",
-        allowed: "a kit folder holds index.md and its picture",
-        remedy: "add index.md or remove the folder",
-      },
-    ]);
-  }
+  const { slug, file } = openFolder(folder, base, "kit", "a kit folder holds index.md and its picture");
   const front = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
   const parsed = frontMatter.safeParse(front.value);
   if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues, kitJsonSchema()));

@@ -1,5 +1,5 @@
 import { Problem } from "../problem.ts";
-import { MM_PER_INCH, tidy } from "../units/length.ts";
+import { MM_PER_INCH, tidy, type UnitSystem } from "../units/length.ts";
 import type { Kit, Level, SheetSize } from "./kit.ts";
 import type { FrontMatter } from "./schema.ts";
 
@@ -114,9 +114,13 @@ const SHEETS = {
   "12x12": { name: "12 × 12 in", width: 12 * MM_PER_INCH, height: 12 * MM_PER_INCH },
 } as const;
 
-/** Sheets as they are named or measured. */
-export function sheetsOf(sheets: readonly (keyof typeof SHEETS | SheetSize)[]): SheetSize[] {
-  return sheets.map((sheet) => (typeof sheet === "string" ? SHEETS[sheet] : sheet));
+/** Sheets as they are named or measured; without any, the usual ones, first the one of the units' own lands. */
+export function sheetsOf(
+  sheets: readonly (keyof typeof SHEETS | SheetSize)[] | undefined,
+  units: UnitSystem,
+): SheetSize[] {
+  const usual = units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
+  return (sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEETS[sheet] : sheet));
 }
 
 /** The light and the window with their levels by number, and the sheets for the parts. @throws Problem */
@@ -134,7 +138,6 @@ export function windowOf(
     });
   };
   const { light, insert } = data;
-  const usual = data.units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
   return {
     light: light && {
       level: light.in === undefined ? levels.length : numberOf(light.in, "light.in"),
@@ -152,7 +155,7 @@ export function windowOf(
       hinge: insert.hinge,
       panel: insert.panel,
     },
-    sheets: sheetsOf(data.sheets ?? usual),
+    sheets: sheetsOf(data.sheets, data.units),
   };
 }
 

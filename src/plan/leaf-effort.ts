@@ -11,22 +11,31 @@ export function foldsOf(leaf: PatternLeaf, pattern: Pattern): number {
     : leaf.spans.length;
 }
 
-/** Minutes of each folded leaf in book order once its lines are pressed: turning, marks, cuts, folds, check, tacks and notch. */
-export function leafMinutes(
+/** Seconds at the bench for each folded leaf in book order, without score lines and tacks: turning, marks, cuts, folds, check and notch. */
+export function leafSeconds(
   pattern: Pattern,
   rates: Rates,
-): { readonly leaf: PatternLeaf; readonly minutes: number }[] {
+): { readonly leaf: PatternLeaf; readonly seconds: number }[] {
   const notched = new Set(pattern.pocket?.notches.map((notch) => notch.leaf));
-  const { glued } = tackList(pattern);
-  return pattern.leaves.map((leaf) => {
-    const tacks = glued.filter((tack) => tack.leaf === leaf).length;
-    const seconds =
+  return pattern.leaves.map((leaf) => ({
+    leaf,
+    seconds:
       rates.leaf +
       (rates.mark + rates.cut) * leaf.cuts.length +
       rates.fold * foldsOf(leaf, pattern) +
       (isCheckpoint(leaf) ? rates.check : 0) +
-      rates.tack * tacks +
-      (notched.has(leaf.leaf) ? rates.notch : 0);
-    return { leaf, minutes: seconds / 60 };
+      (notched.has(leaf.leaf) ? rates.notch : 0),
+  }));
+}
+
+/** Minutes of each folded leaf in book order once its lines are pressed, its tacks among them. */
+export function leafMinutes(
+  pattern: Pattern,
+  rates: Rates,
+): { readonly leaf: PatternLeaf; readonly minutes: number }[] {
+  const { glued } = tackList(pattern);
+  return leafSeconds(pattern, rates).map(({ leaf, seconds }) => {
+    const tacks = glued.filter((tack) => tack.leaf === leaf).length;
+    return { leaf, minutes: (seconds + rates.tack * tacks) / 60 };
   });
 }

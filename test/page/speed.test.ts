@@ -1,13 +1,10 @@
-import { join } from "node:path";
-import type { Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
 import { middleAndMost } from "../benchmark/numbers.ts";
 import { PAGES, TYPED } from "../benchmark/scenes.ts";
 import { scriptsOf, totalOf } from "../benchmark/sizes.ts";
 import { typeFigures } from "../benchmark/typing.ts";
-import { type Host, serve } from "../offline/serve.ts";
-import { makeProject, type Project } from "../site/project.ts";
+import { serveProject } from "../offline/serve-project.ts";
+import type { Served } from "../offline/visit.ts";
 
 /** Most bytes of script that a page loads by itself, after gzip -9. */
 const MOST_SCRIPT = 80_000;
@@ -16,25 +13,18 @@ const MOST_SCRIPT = 80_000;
 const FRAME = 16;
 const AT_ONCE = 100;
 
-let project: Project;
-let host: Host;
-let browser: Browser;
+let served: Served;
+let close: () => Promise<void>;
 
 beforeAll(async () => {
-  project = makeProject({ demoKits: ["harbour-moon", "little-gull"] });
-  expect(project.build().code).toBe(0);
-  host = await serve(() => join(project.folder, "dist"));
-  browser = await launchBrowser(await findBrowser());
+  ({ served, close } = await serveProject(["harbour-moon", "little-gull"]));
 });
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-  project?.remove();
-});
+
+afterAll(() => close());
 
 describe("the scripts of a page", () => {
   it.each(PAGES)("are small: %s", (page) => {
-    const scripts = scriptsOf(join(project.folder, "dist"), page);
+    const scripts = scriptsOf(served.dist, page);
     expect(scripts.length).toBeGreaterThan(0);
     expect(totalOf(scripts)).toBeLessThan(MOST_SCRIPT);
   });
@@ -43,8 +33,8 @@ describe("the scripts of a page", () => {
 describe("a key press in the fit panel at 200 leaves", () => {
   // Medians and a second try, because other programs may hold the processor for a while.
   it.each(TYPED)("is computed within a frame and painted at once: $name", { retry: 2 }, async ({ address, fields }) => {
-    const page = await browser.newPage();
-    await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });
+    const page = await served.browser.newPage();
+    await page.goto(`${served.host.site}${address}`, { waitUntil: "networkidle0" });
     const times = await typeFigures(page, fields, 5);
     await page.close();
     expect(Math.min(...times.map((one) => one.computed))).toBeGreaterThan(0);

@@ -19,7 +19,6 @@ export interface ClassView {
   readonly slug: string;
   readonly plan: KitClass;
   readonly date: string;
-  readonly kits: readonly KitView[];
   readonly seats: readonly SeatView[];
   /** Seats whose book carries their kit, computed. */
   readonly fitting: readonly FittingSeat[];
@@ -76,7 +75,6 @@ export function viewClass(
     slug: () => plan.slug,
     plan: () => plan,
     date: () => dateText(plan.date),
-    kits: () => own,
     seats,
     fitting: () => fitting,
     sessions: () => sessionViews(plan),
