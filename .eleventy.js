@@ -1,6 +1,6 @@
-import { registerSite } from "./src/site/register.ts";
+import { registerSite } from "./src/build/eleventy/register.ts";
 
-/** Settings only; what is registered lives in src/site. */
+/** Settings only; what is registered lives in src/build/eleventy. */
 export default function (eleventyConfig) {
   // TypeScript cannot be followed by Eleventy's own reader of imports; src is watched as a folder instead.
   eleventyConfig.setWatchJavaScriptDependencies(false);

@@ -1,7 +1,7 @@
 import { join } from "node:path";
-import { findBrowser, launchBrowser } from "../../src/print/browser.ts";
-import { serve } from "../offline/serve.ts";
-import { makeProject } from "../site/project.ts";
+import { findBrowser, launchBrowser } from "../../src/build/print/browser.ts";
+import { makeProject } from "../build/site/project.ts";
+import { serve } from "../page/offline/serve.ts";
 import { middleAndMost } from "./numbers.ts";
 import { PAGES, TYPED } from "./scenes.ts";
 import { scriptsOf, totalOf } from "./sizes.ts";

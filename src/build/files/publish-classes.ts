@@ -1,0 +1,27 @@
+import { join } from "node:path";
+import type { NamedSheet } from "../../core/class/preparation.ts";
+import { type CutFile, versions } from "../../output/cut/cut-files.ts";
+import type { ClassView } from "../../output/views/class/class-view.ts";
+import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
+
+/** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class. */
+export function publishClasses(output: string, classes: readonly ClassView[]): void {
+  for (const view of classes) {
+    const folder = join(output, "classes", view.slug);
+    for (const seat of view.seats) if (seat.view) writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
+    writeCutFiles(
+      join(folder, "cut"),
+      view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
+    );
+  }
+}
+
+function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet): CutFile[] {
+  return versions(name, {
+    title: `${plan.title}: ${sheet.material}, ${size.name} sheet ${sheet.number}: ${sheet.parts.join(", ")}`,
+    about: `Leaflight class ${slug}; parts of all seats; layers: through-cut, press-score, pencil-mark, measure-check`,
+    width: size.width,
+    height: size.height,
+    paths: sheet.paths,
+  });
+}

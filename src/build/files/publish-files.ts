@@ -1,0 +1,43 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { classSchemaText } from "../../input/class/schema.ts";
+import { schemaText } from "../../input/kit/schema.ts";
+import { settingsSchemaText } from "../../input/settings/settings.ts";
+import { type CutFile, cutFiles } from "../../output/cut/cut-files.ts";
+import { patternCsv } from "../../output/data/pattern-csv.ts";
+import { patternJson } from "../../output/data/pattern-json.ts";
+import { frontPicture } from "../../output/drawing/front/picture.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
+import { writePhotos, writeSocialImage } from "../images/images.ts";
+
+/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schemas of front matters and settings. */
+export async function publishFiles(content: string, output: string, views: readonly KitView[]): Promise<void> {
+  for (const view of views) {
+    const { slug, kit, pattern } = view;
+    const folder = join(output, "kits", slug);
+    writePatternFiles(folder, view);
+    const mood = pattern.pocket ? "lit" : "day";
+    await writeSocialImage(frontPicture(pattern, { slug, title: kit.title, mood }), join(folder, "social.png"));
+    await writePhotos(join(content, "kits", slug), folder, kit.photos);
+  }
+  mkdirSync(join(output, "schema"), { recursive: true });
+  writeFileSync(join(output, "schema", "kit.json"), schemaText());
+  writeFileSync(join(output, "schema", "site.json"), settingsSchemaText());
+  writeFileSync(join(output, "schema", "class.json"), classSchemaText());
+}
+
+/** Pattern, front pictures and cut files of a kit on a book. */
+export function writePatternFiles(folder: string, { slug, kit, pattern, supplies, effort }: KitView): void {
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, supplies, effort));
+  writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
+  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern));
+  writeFileSync(join(folder, "front.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "day" }));
+  if (pattern.pocket)
+    writeFileSync(join(folder, "front-lit.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "lit" }));
+}
+
+export function writeCutFiles(folder: string, files: readonly CutFile[]): void {
+  if (files.length > 0) mkdirSync(folder, { recursive: true });
+  for (const file of files) writeFileSync(join(folder, file.name), file.text);
+}

@@ -1,0 +1,59 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { PDFDocument } from "@cantoo/pdf-lib";
+import type { ClassView } from "../../output/views/class/class-view.ts";
+import { packetFooter } from "../../output/views/packet-footer.ts";
+import { PAPERS } from "../../output/views/paper.ts";
+import { finishPdf } from "./finish-pdf.ts";
+import type { PrintJob } from "./print-jobs.ts";
+
+/** A class's PDFs on its paper: a packet for each seat that fits, the teacher's packet, the measuring card. */
+export function classJobs(output: string, view: ClassView): PrintJob[] {
+  const { plan } = view;
+  const folder = join(output, "classes", view.slug);
+  const paper = PAPERS.find((one) => one.name === plan.paper)!;
+  const seats = view.seats.flatMap(({ number, view: kitView }): PrintJob[] => {
+    if (!kitView) return [];
+    const own = join(folder, `seat-${number}`);
+    const title = `Seat ${number} · ${kitView.kit.title}: packet`;
+    return [
+      {
+        page: join(own, "packet/index.html"),
+        pictures: [join(own, "front.svg")],
+        paper,
+        target: join(own, `packet-${paper.name}.pdf`),
+        title,
+        footer: packetFooter(kitView.kit, title, paper),
+      },
+    ];
+  });
+  const whole = [
+    { name: "teacher", title: `${plan.title}: teacher's packet` },
+    { name: "measuring-card", title: `${plan.title}: measuring card` },
+  ].map(({ name, title }) => ({
+    page: join(folder, name, "index.html"),
+    pictures: [],
+    paper,
+    target: join(folder, `${name}.pdf`),
+    title,
+    footer: `${title} · ${view.date} · ${paper.label}`,
+  }));
+  return [...seats, ...whole];
+}
+
+/** All seats' packets as one file in seat order; each begins on a front side, for printing on both sides. */
+export async function mergeSeats(output: string, view: ClassView): Promise<void> {
+  const folder = join(output, "classes", view.slug);
+  const { paper, title } = view.plan;
+  const merged = await PDFDocument.create();
+  for (const seat of view.seats) {
+    if (!seat.view) continue;
+    const packet = await PDFDocument.load(readFileSync(join(folder, `seat-${seat.number}`, `packet-${paper}.pdf`)));
+    const pages = await merged.copyPages(packet, packet.getPageIndices());
+    for (const page of pages) merged.addPage(page);
+    const { width, height } = pages[0]!.getSize();
+    if (pages.length % 2 === 1) merged.addPage([width, height]);
+  }
+  const raw = await merged.save({ addDefaultPage: false });
+  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, `${title}: packets of all seats`));
+}

@@ -1,0 +1,155 @@
+import type { Book } from "../book/book.ts";
+import type { View } from "../fan/front.ts";
+import type { LightWish } from "../light/light.ts";
+import type { LevelMap } from "../picture/level-map.ts";
+import type { UnitSystem } from "../units/length.ts";
+import type { InsertWish } from "../window/insert.ts";
+import type { Motif } from "../window/motif.ts";
+
+/** A depth of the picture. Kits list levels front to back; level 1 is the first. */
+export interface Level {
+  readonly name: string;
+  /** mm from the fore-edge. */
+  readonly depth: number;
+  /** Gauge line number (1-based) that the kit named, or that stands at this depth. */
+  readonly line: number | undefined;
+  readonly background: boolean;
+}
+
+export type FoldStyle = "single" | "stepped";
+
+/** What the kit asks of the fit. Lengths mm, opening radians. */
+export interface FitWish {
+  readonly borderLeaves: readonly [number, number];
+  readonly pictureLeaves: "fill" | "solve" | number;
+  /** Head edge to the picture's top; undefined centres the picture on the leaf. */
+  readonly head: number | undefined;
+  readonly height: "solve" | number;
+  readonly opening: "solve" | number;
+  readonly view: View;
+  readonly spine: "flat" | "rounded";
+  readonly markStep: number;
+  readonly leastTab: number;
+  readonly foldStyle: FoldStyle;
+  /** Paper to leave between the end of a flap and the gutter. */
+  readonly gutterClearance: number;
+  /** Leaf thicknesses that a springy flap counts, κ. */
+  readonly flapBulk: number;
+  /** Most leaves worked before a pause. */
+  readonly batch: number;
+  /** Leaves (1-based in the book) that were skipped or torn; the picture closes over the ones after. */
+  readonly lostLeaves: readonly number[];
+}
+
+/** Seconds of work for one of each; estimates of the kit's author. */
+export interface Rates {
+  readonly leaf: number;
+  readonly score: number;
+  readonly mark: number;
+  readonly cut: number;
+  readonly fold: number;
+  readonly check: number;
+  readonly tack: number;
+  readonly notch: number;
+  readonly part: number;
+}
+
+/** A sheet that parts are laid on, upright, mm. */
+export interface SheetSize {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a computed supply costs, for one of its unit. */
+export type Priced =
+  | "book"
+  | "card"
+  | "acetate"
+  | "tape"
+  | "glueDots"
+  | "string"
+  | "button"
+  | "light"
+  | "cells"
+  | "blades";
+
+export interface OwnSupply {
+  readonly item: string;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly price: number | undefined;
+}
+
+/** Whose picture it is, shown with the kit. */
+export interface Credit {
+  readonly work: string;
+  readonly licence: string;
+  readonly source: string;
+  readonly url: string | undefined;
+}
+
+/** A version that was published; the day is an ISO date, `2026-10-03`. */
+export interface Version {
+  readonly version: string;
+  readonly date: string;
+  /** What changed. */
+  readonly note: string | undefined;
+}
+
+/** What others may do with the kit. */
+export interface Licence {
+  readonly name: string;
+  readonly url: string | undefined;
+}
+
+/** A link of the author's own. */
+export interface Link {
+  readonly label: string;
+  readonly url: string;
+}
+
+/** A kit as its author states it, every length in mm, every default filled in. */
+export interface Kit {
+  readonly slug: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly units: UnitSystem;
+  /** Newest first. */
+  readonly versions: readonly Version[];
+  readonly licence: Licence | undefined;
+  readonly links: readonly Link[];
+  readonly credit: Credit | undefined;
+  readonly levels: readonly Level[];
+  readonly gaugeLines: readonly number[];
+  /** Thickness of one of the maker's own packing tiles, mm. */
+  readonly gaugeTile: number | undefined;
+  readonly book: Book;
+  readonly fit: FitWish;
+  readonly light: LightWish | undefined;
+  /** Which cells the light takes, in the author's words. */
+  readonly cells: string | undefined;
+  readonly insert: InsertWish | undefined;
+  readonly sheets: readonly SheetSize[];
+  /** Silhouettes to decorate the window with. */
+  readonly motifs: readonly Motif[];
+  /** Share added to lengths. */
+  readonly waste: number;
+  readonly prices: Readonly<Partial<Record<Priced, number>>>;
+  readonly currency: string;
+  readonly rates: Rates;
+  readonly supplies: readonly OwnSupply[];
+  readonly picture: LevelMap;
+  readonly photos: readonly Photo[];
+}
+
+/** A photo of the piece; `file` is a path inside the kit folder. */
+export interface Photo {
+  readonly file: string;
+  readonly alt: string;
+}
+
+/** Number (1-based) of the background level. */
+export function backgroundLevel(levels: readonly Level[]): number {
+  return levels.findIndex((level) => level.background) + 1;
+}

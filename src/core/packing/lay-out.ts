@@ -1,0 +1,103 @@
+import type { SheetSize } from "../kit/kit.ts";
+import type { Part } from "../window/part.ts";
+import { REFERENCE, referencePath, type ToolPath, toolPaths } from "./operation.ts";
+import { APART, type PlacedPart, packParts } from "./pack.ts";
+
+/** Free edge of a sheet, mm. */
+const EDGE = 8;
+
+/** Where a part lies on its sheet, mm from the sheet's upper left corner. */
+export interface PartPlace {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One sheet of a material with the parts that are cut from it. */
+export interface LaidSheet {
+  readonly material: Part["material"];
+  readonly number: number;
+  readonly parts: readonly string[];
+  readonly places: readonly PartPlace[];
+  readonly paths: readonly ToolPath[];
+}
+
+/** Parts laid on sheets of one size, and those that are too large for it. */
+export interface Layout {
+  readonly sheet: SheetSize;
+  readonly sheets: readonly LaidSheet[];
+  readonly tooLarge: readonly string[];
+}
+
+/** Lays parts on as few sheets as the packing finds, each material apart; the reference rectangle stands below where there is room. */
+export function layOut(parts: readonly Part[], sheet: SheetSize): Layout {
+  const materials = [...new Set(parts.map((part) => part.material))];
+  const packings = materials.map((material) => ({
+    material,
+    ...packParts(
+      parts.filter((part) => part.material === material),
+      sheet.width - 2 * EDGE,
+      sheet.height - 2 * EDGE,
+    ),
+  }));
+  return {
+    sheet,
+    sheets: packings.flatMap(({ material, fields }) =>
+      fields.map((field, i) => laidSheet(material, i + 1, field, sheet)),
+    ),
+    tooLarge: packings.flatMap(({ tooLarge }) => tooLarge.map((part) => part.name)),
+  };
+}
+
+/**
+ * Lays parts on the first of several sheet sizes that takes them; a part larger than one size goes on to the next. Layouts
+ * without a sheet are left out; the last one names what no size takes.
+ */
+export function layOutOnSizes(parts: readonly Part[], sizes: readonly SheetSize[]): Layout[] {
+  let rest = parts;
+  const layouts: Layout[] = [];
+  for (const [i, size] of sizes.entries()) {
+    const layout = layOut(rest, size);
+    rest = rest.filter((part) => layout.tooLarge.includes(part.name));
+    const isLast = i === sizes.length - 1;
+    if (layout.sheets.length > 0 || (isLast && rest.length > 0))
+      layouts.push({ ...layout, tooLarge: isLast ? layout.tooLarge : [] });
+  }
+  return layouts;
+}
+
+function laidSheet(
+  material: Part["material"],
+  number: number,
+  field: readonly PlacedPart[],
+  sheet: SheetSize,
+): LaidSheet {
+  const used = Math.max(...field.map((placed) => placed.y + placed.height)) + EDGE;
+  const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
+  return {
+    material,
+    number,
+    parts: field.map(({ part }) => part.name),
+    places: field.map(({ part, x, y, width, height }) => ({
+      name: part.name,
+      x: x + EDGE,
+      y: y + EDGE,
+      width,
+      height,
+    })),
+    // Supplies only count sheets: their paths are made where they are drawn.
+    get paths() {
+      const reference = roomBelow ? [referencePath(EDGE, used + APART)] : [];
+      return [...reference, ...field.flatMap(pathsOf)];
+    },
+  };
+}
+
+function pathsOf({ part, place }: PlacedPart): ToolPath[] {
+  return toolPaths(part, (point) => {
+    const [x, y] = place(point);
+    return [x + EDGE, y + EDGE];
+  });
+}

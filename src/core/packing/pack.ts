@@ -1,0 +1,98 @@
+import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
+import { type Box, boxOf } from "../geometry/area.ts";
+import type { Point } from "../geometry/point.ts";
+import type { Part } from "../window/part.ts";
+import { packOnShelves } from "./shelves.ts";
+
+/** A part with its place: `place` maps the part's own frame to the field's, turned by a quarter where the packing turned it. */
+export interface PlacedPart {
+  readonly part: Part;
+  readonly place: (point: Point) => Point;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Parts on as few fields as the packing finds, and those that are larger than a field. */
+export interface Packing {
+  readonly fields: readonly (readonly PlacedPart[])[];
+  readonly tooLarge: readonly Part[];
+}
+
+/** Free space between parts, mm. */
+export const APART = 4;
+
+/** A part as it is packed: what it takes up, measured once. */
+interface Piece {
+  readonly part: Part;
+  readonly box: Box;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Orders in which pieces are offered to the packing, the greatest first. None is best for all sets, so each is tried. */
+const ORDERS: readonly ((piece: Piece) => number)[] = [
+  ({ width, height }) => width * height,
+  ({ width, height }) => Math.max(width, height),
+  ({ height }) => height,
+  ({ width }) => width,
+];
+
+/**
+ * Packs parts (each as often as its count) into fields of a size, quarter turns allowed: the fewest fields of several orders.
+ * Plain shelves are tried last, so that the result never needs more than they do.
+ */
+export function packParts(parts: readonly Part[], width: number, height: number): Packing {
+  const pieces = parts.flatMap((part) => {
+    const box = extentOf(part);
+    const piece = { part, box, width: box.right - box.left, height: box.bottom - box.top };
+    return Array.from({ length: part.count }, () => piece);
+  });
+  const fits = ({ width: w, height: h }: Piece): boolean => (w <= width && h <= height) || (h <= width && w <= height);
+  return {
+    fields: fewestFields(pieces.filter(fits), width, height),
+    tooLarge: pieces.filter((piece) => !fits(piece)).map(({ part }) => part),
+  };
+}
+
+function fewestFields(pieces: readonly Piece[], width: number, height: number): PlacedPart[][] {
+  let best: PlacedPart[][] | undefined;
+  for (const measure of ORDERS) {
+    // One field cannot be bettered.
+    if (best && best.length <= 1) return best;
+    const ordered = pieces.toSorted((a, b) => measure(b) - measure(a));
+    const fields = packInOrder(ordered, width, height);
+    if (!best || fields.length < best.length) best = fields;
+  }
+  const shelved = packOnShelves(pieces, (piece) => piece, { width, height }, APART);
+  if (best && best.length <= shelved.length) return best;
+  return shelved.map((field) => field.map(({ piece, ...spot }) => placed(piece, spot)));
+}
+
+function packInOrder(pieces: readonly Piece[], width: number, height: number): PlacedPart[][] {
+  const options = { smart: false, pot: false, square: false, allowRotation: true };
+  const packer = new MaxRectsPacker<Piece>(width, height, APART, options);
+  for (const piece of pieces) packer.add(piece.width, piece.height, piece);
+  return packer.bins.map((bin) =>
+    bin.rects.map(({ x, y, width, height, rot, data }) => placed(data, { x, y, width, height, turned: rot })),
+  );
+}
+
+function placed(
+  { part, box }: Piece,
+  spot: Omit<PlacedPart, "part" | "place"> & { readonly turned: boolean },
+): PlacedPart {
+  const { x, y, width, height, turned } = spot;
+  return { part, place: placer(box, x, y, turned), x, y, width, height };
+}
+
+/** What a part takes up with its scores and marks. */
+export function extentOf(part: Part): Box {
+  return boxOf([...part.outlines, ...part.scores, ...part.marks.map((mark) => mark.line)]);
+}
+
+function placer(box: Box, x: number, y: number, turned: boolean): (point: Point) => Point {
+  if (!turned) return ([px, py]) => [x + px - box.left, y + py - box.top];
+  return ([px, py]) => [x + box.bottom - py, y + px - box.left];
+}

@@ -1,0 +1,80 @@
+import type { Book } from "../book/book.ts";
+import type { LeafName } from "../book/numbering.ts";
+import type { View } from "../fan/front.ts";
+import type { FoldStyle, Level } from "../kit/kit.ts";
+import type { Pocket } from "../light/light.ts";
+import type { AbsorbedSpan, Cut, Span } from "../spans/span.ts";
+import type { Tack } from "../spans/tacks.ts";
+import type { Insert } from "../window/insert.ts";
+
+/** The kit matched to its book. Lengths mm, angles radians; leaves count from 1. */
+export interface Fit {
+  readonly firstLeaf: number;
+  readonly lastLeaf: number;
+  readonly opening: number;
+  readonly spine: "flat" | "rounded";
+  readonly view: View;
+  readonly head: number;
+  readonly height: number;
+  readonly width: number;
+  /** Displayed width over the width that keeps the drawn shape; 1 is true. */
+  readonly stretch: number;
+  /** Front tips of the first and last picture leaf, straight. */
+  readonly holdWidth: number;
+  /** Folded edges of the first and last picture leaf at the head edge, straight: where a ruler can be laid. */
+  readonly edgeWidth: number;
+  /** Fore-edges of the boards, straight. */
+  readonly boardWidth: number;
+  /** The opening below which the folded book will not close. */
+  readonly restingOpening: number;
+  readonly foldStyle: FoldStyle;
+  readonly markStep: number;
+  readonly leastTab: number;
+}
+
+/** One folded leaf. */
+export interface PatternLeaf {
+  readonly leaf: number;
+  /** 1, 3, 5 … on picture leaves, null on border leaves. */
+  readonly patternPage: number | null;
+  /** Printed recto, null where the leaf is unnumbered. */
+  readonly bookPage: number | null;
+  readonly name: LeafName;
+  /** Front-view x of the tip at each level. */
+  readonly x: readonly number[];
+  readonly spans: readonly Span[];
+  readonly cuts: readonly Cut[];
+  readonly tacks: readonly Tack[];
+}
+
+export interface AbsorbedOnLeaf extends AbsorbedSpan {
+  readonly leaf: number;
+}
+
+/** Everything that a maker needs to mark, cut and fold; in book order. */
+export interface Pattern {
+  readonly book: Book;
+  readonly levels: readonly Level[];
+  /** Number of the background level, from 1. */
+  readonly background: number;
+  readonly fit: Fit;
+  readonly leaves: readonly PatternLeaf[];
+  readonly absorbed: readonly AbsorbedOnLeaf[];
+  /** Leaves that are left out because they were skipped or torn. */
+  readonly lostLeaves: readonly number[];
+  /** Room for the light, where the kit has one. */
+  readonly pocket: Pocket | undefined;
+  /** The window, where the kit has one. */
+  readonly insert: Insert | undefined;
+  readonly warnings: readonly string[];
+}
+
+/** The leaves that carry the picture. */
+export function pictureLeaves(pattern: Pick<Pattern, "leaves">): PatternLeaf[] {
+  return pattern.leaves.filter((leaf) => leaf.patternPage !== null);
+}
+
+/** Depth of each level, mm, front to back. */
+export function depthsOf(levels: readonly Level[]): number[] {
+  return levels.map((level) => level.depth);
+}

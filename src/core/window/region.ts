@@ -1,0 +1,36 @@
+import { type Area, areaOfRings, intersect, outlinesOf, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
+import type { Ring } from "../geometry/point.ts";
+import type { PictureBox } from "../light/region-rows.ts";
+import type { LevelMap } from "../picture/level-map.ts";
+
+/** The part of a picture that shows a level, in mm of the front: x from the picture's left edge, y from the head. */
+export function visibleRegion(map: LevelMap, level: number, box: PictureBox): Area {
+  const place = (ring: Ring): Ring =>
+    ring.map(([x, y]) => [(x / map.width) * box.width, box.head + (y / map.height) * box.height] as const);
+  const frame: Area = [rectangle(0, box.head, box.width, box.head + box.height)];
+  const start: Area = map.background === level ? frame : [];
+  const painted = map.shapes.reduce<Area>((region, shape) => {
+    if (region.length === 0 && shape.level !== level) return region;
+    const area = areaOfRings(shape.rings.map(place), shape.rule);
+    return shape.level === level ? unite(region, area) : subtract(region, area);
+  }, start);
+  return intersect(painted, frame);
+}
+
+/** A region's greatest outer outline and the greatest hole in it; without a hole the outline itself is the opening. */
+export function outlineAndOpening(region: Area): { readonly outline: Area; readonly opening: Area } | undefined {
+  const { outer } = outlinesOf(region);
+  const outline = greatest(outer);
+  if (!outline) return undefined;
+  const hole = greatest(
+    subtract([outline], region).filter((ring) => sizeOf(intersect([ring], region)) < sizeOf([ring])),
+  );
+  return { outline: [outline], opening: [hole ?? outline] };
+}
+
+function greatest(rings: Area): Ring | undefined {
+  return rings.reduce<Ring | undefined>(
+    (best, ring) => (best && sizeOf([best]) >= sizeOf([ring]) ? best : ring),
+    undefined,
+  );
+}

@@ -1,9 +1,0 @@
-import { writeFileSync } from "node:fs";
-import { classSchemaText } from "../class/schema.ts";
-import { settingsSchemaText } from "../settings/settings.ts";
-import { schemaText } from "./schema.ts";
-
-/** `npm run schema`: writes the JSON Schemas beside kits, classes and settings, where editors look for them. */
-writeFileSync("content/kits/kit.schema.json", schemaText());
-writeFileSync("content/classes/class.schema.json", classSchemaText());
-writeFileSync("content/site.schema.json", settingsSchemaText());

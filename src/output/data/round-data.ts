@@ -1,0 +1,129 @@
+import type { Point } from "../../core/geometry/point.ts";
+
+/** The part of a published pattern (pattern.json) that the turning view is made from: same keys, same meanings. */
+export interface RoundData {
+  readonly kit: string;
+  readonly title: string;
+  readonly book: {
+    readonly leafHeight: number;
+    readonly leafWidth: number;
+    readonly blockThickness: number;
+    readonly leaves: number;
+    readonly direction: "ltr" | "rtl";
+    readonly square: number;
+    readonly boardThickness: number;
+  };
+  readonly levels: readonly RoundLevel[];
+  readonly fit: {
+    readonly firstLeaf: number;
+    readonly lastLeaf: number;
+    readonly opening: number;
+    readonly spine: "flat" | "rounded";
+    readonly view: "front" | "along";
+    readonly stretch: number;
+    readonly restingOpening: number;
+  };
+  readonly leaves: readonly { readonly leaf: number; readonly spans: readonly RoundSpan[] }[];
+  readonly light?: RoundLight;
+  readonly insert?: RoundInsert;
+  readonly lostLeaves: readonly number[];
+}
+
+export interface RoundLevel {
+  readonly name: string;
+  readonly depth: number;
+}
+
+export interface RoundSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly level: number;
+}
+
+export interface RoundLight {
+  readonly diameter: number;
+  readonly height: number;
+  readonly floor: number;
+  readonly centre: { readonly x: number; readonly z: number };
+  readonly notches: readonly {
+    readonly leaf: number;
+    readonly from: number;
+    readonly to: number;
+    readonly depth: number;
+  }[];
+}
+
+export interface RoundInsert {
+  readonly hinge: "left" | "right";
+  readonly panel: "wrap" | "flat";
+  readonly parts: readonly RoundPart[];
+}
+
+export interface RoundPart {
+  readonly name: string;
+  readonly outlines: readonly (readonly Point[])[];
+  readonly scores: readonly (readonly Point[])[];
+}
+
+/** Parts of the window that the view shows in place. */
+const SHOWN_PARTS = ["base frame", "glazing", "door", "decoration guide"];
+
+/** Takes from a published pattern what the view needs. */
+export function roundData(published: RoundData): RoundData {
+  const { kit, title, book, levels, fit, leaves, light, insert, lostLeaves } = published;
+  return {
+    kit,
+    title,
+    book: {
+      leafHeight: book.leafHeight,
+      leafWidth: book.leafWidth,
+      blockThickness: book.blockThickness,
+      leaves: book.leaves,
+      direction: book.direction,
+      square: book.square,
+      boardThickness: book.boardThickness,
+    },
+    levels: levels.map(({ name, depth }) => ({ name, depth })),
+    fit: {
+      firstLeaf: fit.firstLeaf,
+      lastLeaf: fit.lastLeaf,
+      opening: fit.opening,
+      spine: fit.spine,
+      view: fit.view,
+      stretch: fit.stretch,
+      restingOpening: fit.restingOpening,
+    },
+    leaves: leaves.map(({ leaf, spans }) => ({
+      leaf,
+      spans: spans.map(({ from, to, level }) => ({ from, to, level })),
+    })),
+    ...(light ? { light: lightOf(light) } : {}),
+    ...(insert ? { insert: insertOf(insert) } : {}),
+    lostLeaves: [...lostLeaves],
+  };
+}
+
+/** A classic script that hands the data to the view: unlike a fetch, it also loads from a page opened from the disk. */
+export function roundScript(data: RoundData): string {
+  return `(globalThis.leaflightRound??={}).data=${JSON.stringify(data)};\n`;
+}
+
+function lightOf({ diameter, height, floor, centre, notches }: RoundLight): RoundLight {
+  return {
+    diameter,
+    height,
+    floor,
+    centre: { x: centre.x, z: centre.z },
+    notches: notches.map(({ leaf, from, to, depth }) => ({ leaf, from, to, depth })),
+  };
+}
+
+function insertOf({ hinge, panel, parts }: RoundInsert): RoundInsert {
+  return {
+    hinge,
+    panel,
+    parts: parts
+      .filter(({ name }) => SHOWN_PARTS.includes(name) || name.startsWith("motif "))
+      .map(({ name, outlines, scores }) => ({ name, outlines, scores })),
+  };
+}

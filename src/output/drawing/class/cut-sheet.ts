@@ -1,0 +1,60 @@
+import type { NamedSheet } from "../../../core/class/preparation.ts";
+import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
+import { lineLook } from "../line-kinds.ts";
+import type { Figure } from "../pocket-figure.ts";
+import { escapeXml, num, tag, text } from "../svg-text.ts";
+
+/** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */
+const LETTERS = 8;
+
+/** A part narrower than this has its seat's number only, mm. */
+const ROOM_FOR_NAME = 60;
+
+/** A cut sheet of the class, small: every part with its seat's number, and its name where there is room. */
+export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
+  const label = `Sheet ${name}, ${num(size.width, 0)} × ${num(size.height, 0)} mm: ${sheet.parts.join(", ")}`;
+  const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
+  const names = sheet.places.map((place) => {
+    const [seat, kind] = place.name.split(": ");
+    const number = seat!.replace("seat ", "");
+    const long = Math.max(place.width, place.height) >= ROOM_FOR_NAME;
+    return partName(place, long ? `${number} ${kind}` : number);
+  });
+  const edge = tag("path", {
+    d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
+    fill: "#fff",
+    stroke: "#000",
+    "stroke-width": 0.8,
+  });
+  return {
+    label,
+    svg: `<svg class="cut-sheet" viewBox="-1 -1 ${num(size.width + 2)} ${num(size.height + 2)}" role="img" aria-label="${escapeXml(label)}">${edge}${lines.join("")}${names.join("")}</svg>`,
+  };
+}
+
+/** A part's words in the middle of its box, along its longer side, on a white ground so that lines do not run through them. */
+function partName(place: { x: number; y: number; width: number; height: number }, words: string): string {
+  const x = place.x + place.width / 2;
+  const y = place.y + place.height / 2;
+  const upright = place.height > place.width && words.length * LETTERS * 0.5 > place.width;
+  return text(0, LETTERS * 0.34, words, {
+    "font-size": LETTERS,
+    "font-weight": 600,
+    "text-anchor": "middle",
+    fill: "#000",
+    stroke: "#fff",
+    "stroke-width": 2.4,
+    "paint-order": "stroke",
+    transform: `translate(${num(x)} ${num(y)})${upright ? " rotate(-90)" : ""}`,
+  });
+}
+
+function look(operation: Operation): Record<string, string | number | undefined> {
+  if (operation === "through-cut") return { ...lineLook("cut", 2), fill: "none" };
+  if (operation === "press-score") return { ...lineLook("score", 2), fill: "none" };
+  return { ...lineLook("position", 1.5), fill: "none" };
+}
+
+function pathData(path: ToolPath): string {
+  return `M${path.points.map(([x, y]) => `${num(x)} ${num(y)}`).join("L")}${path.closed ? "Z" : ""}`;
+}

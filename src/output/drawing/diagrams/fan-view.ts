@@ -1,0 +1,75 @@
+import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
+import { fanOf } from "../../../core/pattern/fan-of.ts";
+import type { Pattern } from "../../../core/pattern/pattern.ts";
+import { num, tag } from "../svg-text.ts";
+import { type At, BOARD, EDGE_ON, THIN } from "./ink.ts";
+
+/** About how many leaves are drawn of a book. */
+const DRAWN = 44;
+
+/** The opened book from above, viewer at the foot of the drawing. Places in the drawing are (x, z) of the fan, scaled. */
+export interface FanView {
+  readonly svg: string;
+  /** Folded edges of the first and last picture leaf at the head. */
+  readonly first: At;
+  readonly last: At;
+  /** Fore-edges of the boards of the first and the last leaf. */
+  readonly boards: readonly [At, At];
+  /** Tips of all leaves that are drawn. */
+  readonly tips: readonly At[];
+}
+
+/** `middle` is where the middle of the spine stands. */
+export function fanView(pattern: Pattern, middle: At, scale: number): FanView {
+  const { book, fit } = pattern;
+  const fan = fanOf(pattern);
+  const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
+  const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
+  /** As seen from above: the depth at the head edge. */
+  const depthOfLeaf = (leaf: number): number => {
+    const span = folded.get(leaf)?.spans[0];
+    return span ? pattern.levels[span.level - 1]!.depth : 0;
+  };
+  const tipOf = (leaf: number): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
+  const every = Math.max(1, Math.round(book.leaves / DRAWN));
+  const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => 1 + i * every);
+  const lines = drawn.map((leaf) => `M${pair(place(leafRoot(fan, leaf - 1)))}L${pair(tipOf(leaf))}`).join("");
+  const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
+  const left = pattern.book.direction === "ltr" ? boards : [...boards].reverse();
+  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) =>
+    tag("path", { d: `M${pair(place(leafRoot(fan, leaf - 1)))}L${pair(tipOf(leaf))}`, ...EDGE_ON }),
+  );
+  return {
+    svg:
+      tag("path", { d: lines, fill: "none", stroke: "#6b5b3e", "stroke-width": "0.2" }) +
+      boards.map((board) => board.svg).join("") +
+      ends.join(""),
+    first: tipOf(fit.firstLeaf),
+    last: tipOf(fit.lastLeaf),
+    boards: [left[0]!.edge, left[1]!.edge],
+    tips: drawn.map(tipOf),
+  };
+}
+
+/** A board stands beyond the outermost leaf at half the opening. */
+function boardOf(
+  pattern: Pattern,
+  side: -1 | 1,
+  place: (at: { x: number; z: number }) => At,
+): { svg: string; edge: At } {
+  const { book, fit } = pattern;
+  const half = (side * fit.opening) / 2;
+  const length = book.leafWidth + book.square;
+  const ray = (start: number): [At, At] => [
+    place({ x: side * start, z: 0 }),
+    place({ x: side * start + length * Math.sin(half), z: length * Math.cos(half) }),
+  ];
+  const inner = ray(book.blockThickness / 2);
+  const outer = ray(book.blockThickness / 2 + book.boardThickness);
+  const points = [inner[0], inner[1], outer[1], outer[0]].map(pair).join("L");
+  return { svg: tag("path", { d: `M${points}Z`, ...THIN, fill: BOARD }), edge: outer[1] };
+}
+
+function pair([x, y]: At): string {
+  return `${num(x)} ${num(y)}`;
+}

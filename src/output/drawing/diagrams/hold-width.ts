@@ -1,0 +1,73 @@
+import type { Kit } from "../../../core/kit/kit.ts";
+import type { Pattern } from "../../../core/pattern/pattern.ts";
+import { formatSize } from "../../../core/units/length.ts";
+import type { Figure } from "../pocket-figure.ts";
+import { num, text } from "../svg-text.ts";
+import { type FanView, fanView } from "./fan-view.ts";
+import { type At, diagram, TEXT, THIN } from "./ink.ts";
+import { type Pen, penFor } from "./pen.ts";
+
+/** The opened book from above: hold width between the first and last picture leaf's folded edges, and the width at the boards. */
+export function holdWidth(kit: Kit, pattern: Pattern): Figure {
+  const { fit, book } = pattern;
+  const size = (mm: number): string => formatSize(mm, kit.units);
+  const label = `The opened book from above. Hold width, straight across between the folded edges of the first picture leaf, leaf ${fit.firstLeaf}, and the last, leaf ${fit.lastLeaf}: ${size(fit.edgeWidth)}. The boards' edges are then ${size(fit.boardWidth)} apart.`;
+  const scale = Math.min(68 / fit.boardWidth, 44 / book.leafWidth);
+  const view = fanView(pattern, [40, 7], scale);
+  const pen = penFor("ltr");
+  const hold = straightAcross(pen, view, `hold width ${size(fit.edgeWidth)}`, [
+    `leaf ${fit.firstLeaf}`,
+    `leaf ${fit.lastLeaf}`,
+  ]);
+  const [one, other] = view.boards;
+  const boards = Math.max(hold.foot, one[1], other[1]) + 6;
+  return diagram(boards + 10, label, [
+    view.svg,
+    pen.words([40, 4], "spine", { anchor: "middle" }),
+    hold.svg,
+    pen.across(one[0], other[0], boards, `boards ${size(fit.boardWidth)}`, { from: Math.max(one[1], other[1]) }),
+    pen.arrow(40, boards + 9.4, 40, boards + 4.6),
+    pen.words([42, boards + 8.4], "you look from here"),
+  ]);
+}
+
+/** Free space between the front tips and the dimension that runs along their chord. */
+const FREE = 5;
+
+/** The dimension between the two tips, on the viewer's side and parallel to the straight line between them. */
+function straightAcross(
+  pen: Pen,
+  view: FanView,
+  words: string,
+  names: readonly [string, string],
+): { svg: string; foot: number } {
+  const leftToRight = view.first[0] <= view.last[0];
+  const [a, b] = leftToRight ? [view.first, view.last] : [view.last, view.first];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [ux, uy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const away = (at: At): number => -(at[0] - a[0]) * uy + (at[1] - a[1]) * ux;
+  const offset = Math.max(0, ...view.tips.map(away)) + FREE;
+  const from = (at: At, along: number, aside: number): At => [
+    at[0] + ux * along - uy * aside,
+    at[1] + uy * along + ux * aside,
+  ];
+  const ends = [from(a, 0, offset), from(b, 0, offset)] as const;
+  const extension = (at: At): string => pen.line([from(at, 0, 0.7), from(at, 0, offset + 1)], THIN);
+  const labels = ends.map((end) => from(end, 0, 4.2));
+  const svg = [
+    pen.line(ends, THIN),
+    ...[a, b].map((at) => extension(at) + pen.dot(at, 0.7, "#000")),
+    ...ends.map((end) => pen.line([from(end, -1, 0), from(end, 1, 0)], THIN)),
+    wordsAlong(from(ends[0], length / 2, -0.8), Math.atan2(uy, ux), words),
+    ...labels.map((at, i) => pen.words(at, leftToRight ? names[i]! : names[1 - i]!, { anchor: "middle" })),
+  ];
+  return { svg: svg.join(""), foot: Math.max(...labels.map(([, y]) => y)) };
+}
+
+function wordsAlong([x, y]: At, angle: number, words: string): string {
+  const style = { "font-size": TEXT, "text-anchor": "middle", fill: "#000" };
+  const degrees = (angle * 180) / Math.PI;
+  return Math.abs(degrees) < 0.01
+    ? text(x, y, words, style)
+    : text(0, 0, words, { ...style, transform: `translate(${num(x)} ${num(y)}) rotate(${num(degrees)})` });
+}

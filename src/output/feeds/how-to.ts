@@ -1,0 +1,120 @@
+import type {
+  HowTo,
+  HowToSection,
+  HowToStep,
+  HowToSupply,
+  HowToTool,
+  MonetaryAmount,
+  Organization,
+  Person,
+  WithContext,
+} from "schema-dts";
+import type { Kit } from "../../core/kit/kit.ts";
+import { costOf, type Supply } from "../../core/supplies/supplies.ts";
+import type { SiteSettings } from "../../input/settings/settings.ts";
+import type { KitView } from "../views/kit-view.ts";
+import type { Step } from "../views/steps.ts";
+import { isoDuration } from "./duration.ts";
+
+/** A kit's page as a HowTo of schema.org, from what the page shows. Without the site's address, links are relative to the page. */
+export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo> {
+  const { kit, supplies } = view;
+  const page = settings.url === undefined ? "" : `${settings.url}kits/${view.slug}/`;
+  return {
+    "@context": "https://schema.org",
+    "@type": "HowTo",
+    ...(page === "" ? {} : { "@id": page, url: page }),
+    name: kit.title,
+    description: kit.summary,
+    inLanguage: settings.language,
+    image: [`${page}social.png`, ...view.photos.map((photo) => page + photo.fallback)],
+    ...authorship(settings),
+    ...publication(kit),
+    yield: "1 folded book",
+    ...times(view),
+    ...cost(kit, costOf(supplies)),
+    supply: supplies.filter((one) => one.kind === "material").map((one) => supplyOf(kit, one)),
+    tool: supplies.filter((one) => one.kind === "tool").map(toolOf),
+    step: sections(view, page),
+  };
+}
+
+/** JSON for a script element: `<` is escaped, so that no text can end it (HTML, 4.12.1.3). */
+export function dataBlock(data: object): string {
+  return JSON.stringify(data).replaceAll("<", "\\u003c");
+}
+
+function authorship({ author }: SiteSettings): Pick<Extract<HowTo, object>, "author"> {
+  if (!author) return {};
+  const named = { name: author.name, ...(author.url ? { url: author.url } : {}) };
+  const person: Person = { "@type": "Person", ...named };
+  const organisation: Organization = { "@type": "Organization", ...named };
+  return { author: author.kind === "person" ? person : organisation };
+}
+
+function publication({ versions, licence, credit }: Kit) {
+  const current = versions[0];
+  return {
+    ...(current ? { version: current.version, dateModified: current.date, datePublished: versions.at(-1)!.date } : {}),
+    ...(licence ? { license: licence.url ?? ({ "@type": "CreativeWork", name: licence.name } as const) } : {}),
+    ...(credit ? { creditText: `Picture after ${credit.work}, ${credit.source}, licence ${credit.licence}` } : {}),
+    ...(credit?.url ? { isBasedOn: credit.url } : {}),
+  };
+}
+
+/** Scoring prepares the leaves; all else is the performance. Whole minutes, of which the total is the exact sum. */
+function times({ effort }: KitView) {
+  const total = Math.round(effort.minutes);
+  const preparing = Math.min(total, Math.round(effort.byStage.score));
+  return {
+    prepTime: isoDuration(preparing),
+    performTime: isoDuration(total - preparing),
+    totalTime: isoDuration(total),
+  };
+}
+
+/** An amount where the currency is a code of ISO 4217, otherwise text as the author writes it. */
+function cost(kit: Kit, price: number | undefined): { readonly estimatedCost?: MonetaryAmount | string } {
+  if (price === undefined) return {};
+  if (!/^[A-Z]{3}$/.test(kit.currency)) return { estimatedCost: `${price.toFixed(2)} ${kit.currency}`.trim() };
+  return { estimatedCost: { "@type": "MonetaryAmount", currency: kit.currency, value: Number(price.toFixed(2)) } };
+}
+
+function supplyOf(kit: Kit, { item, quantity, unit, note, price }: Supply): HowToSupply {
+  return {
+    "@type": "HowToSupply",
+    name: item,
+    ...(note === "" ? {} : { description: note }),
+    requiredQuantity: { "@type": "QuantitativeValue", value: quantity, unitText: unit },
+    ...cost(kit, price),
+  };
+}
+
+function toolOf({ item, note }: Supply): HowToTool {
+  return { "@type": "HowToTool", name: item, ...(note === "" ? {} : { description: note }) };
+}
+
+function sections(view: KitView, page: string): HowToSection[] {
+  const names = [...new Set(view.steps.map((step) => step.section))];
+  return names.map((name) => ({
+    "@type": "HowToSection",
+    name,
+    itemListElement: view.steps.flatMap((step, at) =>
+      step.section === name ? [stepOf(view, step, at + 1, page)] : [],
+    ),
+  }));
+}
+
+/** `number` is the step's own on the page. */
+function stepOf(view: KitView, step: Step, number: number, page: string): HowToStep {
+  const cautions = view.cautions.filter(({ id }) => step.cautions.includes(id));
+  return {
+    "@type": "HowToStep",
+    name: step.title,
+    url: `${page}#step-${number}`,
+    itemListElement: [
+      { "@type": "HowToDirection", text: step.text[view.kit.units] },
+      ...cautions.map(({ title, short }) => ({ "@type": "HowToTip" as const, text: `${title}. ${short}` })),
+    ],
+  };
+}

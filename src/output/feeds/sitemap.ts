@@ -1,0 +1,24 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import { element } from "./xml.ts";
+
+/**
+ * The site map (sitemaps.org protocol 0.9): the catalogue, each kit's page with the day of its current version where it
+ * states one, and each class's page. `url` is the site's folder, `classes` are folder names.
+ */
+export function sitemap(url: string, kits: readonly Kit[], classes: readonly string[] = []): string {
+  const dates = kits.flatMap(({ versions }) => versions[0]?.date ?? []).sort();
+  const pages = [
+    { path: "", date: dates.at(-1) },
+    ...kits.map(({ slug, versions }) => ({ path: `kits/${slug}/`, date: versions[0]?.date })),
+    ...classes.map((slug) => ({ path: `classes/${slug}/`, date: undefined })),
+  ];
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
+    ...pages.map(({ path, date }) => {
+      const lastmod = date === undefined ? "" : element("lastmod", date);
+      return `  <url>${element("loc", url + path)}${lastmod}</url>`;
+    }),
+    "</urlset>\n",
+  ].join("\n");
+}

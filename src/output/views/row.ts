@@ -1,0 +1,71 @@
+import { describeLeaf } from "../../core/book/numbering.ts";
+import type { Notch } from "../../core/light/light.ts";
+import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
+import { isCheckpoint } from "../../core/plan/batches.ts";
+import { benchCutDepth } from "../../core/plan/bench.ts";
+import { formatDepth, formatNumber, type LengthStyle } from "../../core/units/length.ts";
+
+/** A mark of a leaf and the cut that is made at it, as text without units. */
+export interface MarkText {
+  readonly at: string;
+  readonly cut: string;
+}
+
+/** A notch as text without units: heights from the head, depth from the unfolded fore-edge. */
+export interface NotchText {
+  readonly from: string;
+  readonly to: string;
+  readonly depth: string;
+}
+
+/** One leaf of the pattern table as text, in one unit system. */
+export interface Row {
+  readonly leaf: number;
+  /** Empty on border leaves. */
+  readonly patternPage: string;
+  /** Printed recto, or which unnumbered leaf it is. */
+  readonly bookPage: string;
+  readonly unnumbered: boolean;
+  readonly marks: readonly MarkText[];
+  /** Level numbers from head to tail. */
+  readonly folds: readonly number[];
+  /** The notch for the light, marked with the leaf and cut after folding. */
+  readonly notch: NotchText | undefined;
+  readonly border: boolean;
+  readonly checkpoint: boolean;
+}
+
+/** The row of one leaf. Cuts are as measured at the bench: from the fore-edge, or from the folded front edge when stepped. */
+export function rowOf(leaf: PatternLeaf, pattern: Pattern, style: LengthStyle): Row {
+  return {
+    leaf: leaf.leaf,
+    patternPage: leaf.patternPage === null ? "" : String(leaf.patternPage),
+    bookPage: describeLeaf(leaf.name),
+    unnumbered: leaf.bookPage === null,
+    marks: leaf.cuts.map((cut) => ({
+      at: formatNumber(cut.at, style),
+      cut: formatDepth(benchCutDepth(pattern, cut.depth), style.units),
+    })),
+    folds: leaf.spans.map((span) => span.level),
+    notch: notchText(
+      pattern.pocket?.notches.find((notch) => notch.leaf === leaf.leaf),
+      style,
+    ),
+    border: leaf.patternPage === null,
+    checkpoint: isCheckpoint(leaf),
+  };
+}
+
+/** Rounded outward to the step, so that the light keeps its clearance. */
+export function notchText(notch: Notch | undefined, style: LengthStyle): NotchText | undefined {
+  if (!notch) return undefined;
+  const down = (mm: number): string => formatNumber(Math.floor(mm / style.step + 1e-6) * style.step, style);
+  const up = (mm: number): string => formatNumber(Math.ceil(mm / style.step - 1e-6) * style.step, style);
+  return { from: down(notch.from), to: up(notch.to), depth: up(notch.depth) };
+}
+
+/** `leaf 13, p. 17` or `leaf 3 (front leaf 3 of 4)`. */
+export function leafAndPage(leaf: PatternLeaf): string {
+  const name = describeLeaf(leaf.name);
+  return leaf.bookPage === null ? `leaf ${leaf.leaf} (${name})` : `leaf ${leaf.leaf}, p. ${name}`;
+}

@@ -1,0 +1,167 @@
+import { gateBefore, leafAfter, stopBeside } from "../../core/bench/bench-plan.ts";
+import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/desk.ts";
+import { fitOf } from "../../core/bench/fit-key.ts";
+import { touchClock } from "../../core/bench/pace.ts";
+import { isTicked, type Progress, passGate, showLeaf, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import type { Refit } from "../../core/refit/refit.ts";
+import type { KitData } from "../shared/kit-data.ts";
+import { bindAwake } from "./bench-awake.ts";
+import { part } from "./bench-dom.ts";
+import { paintGate, paintNotices } from "./bench-gates.ts";
+import type { BenchHost } from "./bench-host.ts";
+import { bindKeys, bindSwipe, type Moves } from "./bench-input.ts";
+import { bindRecovery } from "./bench-lost.ts";
+import { bindMeasure } from "./bench-measure.ts";
+import { bindJump, bindMenu } from "./bench-menu.ts";
+import { keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
+import { paintCount, paintEdge, paintLeaf } from "./bench-view.ts";
+
+/** The times in the page's head follow the clock this often, ms. */
+const TIMES = 20_000;
+
+/** The page that goes along with the work: one leaf at a time, ticked as it is folded. */
+export class BenchPage implements BenchHost {
+  readonly openMeasure: () => void;
+  readonly openJump: (reason?: string) => void;
+  readonly openRecovery: (leaf: number) => void;
+  #root: HTMLElement;
+  #desk: Desk;
+  #standing: readonly string[];
+  /** An answer to what the maker just did; it stands until she goes on. */
+  #told: string | undefined;
+  #kept = true;
+
+  /** @throws Problem where the kit does not fit the refit's book */
+  constructor(root: HTMLElement, data: KitData, refit: Refit) {
+    this.#root = root;
+    const wanted = { kit: data.kit.slug, fit: fitOf(refit) };
+    const found = keptProgress(wanted);
+    this.#desk = openDesk(data.kit, refit, refit.units ?? keptUnits() ?? data.kit.units, found.progress);
+    this.#standing = found.broken
+      ? [`The progress kept in this browser cannot be read (${found.broken}); this begins anew.`]
+      : [];
+    this.openMeasure = bindMeasure(root, this);
+    this.openJump = bindJump(root, this);
+    this.openRecovery = bindRecovery(root, this);
+    this.#bind(bindMenu(root, this));
+    this.#followOthers(wanted);
+    this.#paint();
+  }
+
+  get desk(): Desk {
+    return this.#desk;
+  }
+
+  tell(words: string): void {
+    this.#told = words;
+    this.#paint(words);
+  }
+
+  move(change: (progress: Progress) => Progress, say?: string): void {
+    this.#told = undefined;
+    const { progress } = this.#desk;
+    const before = progress.at;
+    const clock = touchClock(progress.clock, Date.now());
+    this.#desk = moveDesk(this.#desk, change({ ...progress, clock }));
+    this.#keep();
+    this.#paint(say);
+    if (this.#desk.progress.at !== before) window.scrollTo(0, 0);
+  }
+
+  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): void {
+    const { kit, refit, units, progress } = this.#desk;
+    const asked = change.units ?? units;
+    if (change.units) keepUnits(asked);
+    const next = change.units && refit.units ? { ...refit, units: asked } : refit;
+    this.#desk = openDesk(kit, next, asked, "progress" in change ? change.progress : progress);
+    this.#keep();
+    this.#paint();
+  }
+
+  #bind(openMenu: () => void): void {
+    const moves: Moves = {
+      next: () => this.#step(1),
+      back: () => this.#step(-1),
+      go: () => this.#go(),
+    };
+    const root = this.#root;
+    bindKeys(moves);
+    bindSwipe(part(root, "stage"), moves);
+    bindAwake(part<HTMLButtonElement>(root, "awake"));
+    part(root, "next").addEventListener("click", moves.next);
+    part(root, "back").addEventListener("click", moves.back);
+    part(root, "go").addEventListener("click", moves.go);
+    part<HTMLInputElement>(root, "done").addEventListener("change", (event) => {
+      const { at } = this.#desk.progress;
+      const ticked = (event.target as HTMLInputElement).checked;
+      this.move((progress) => (ticked ? tickLeaf : untickLeaf)(progress, at), ticked ? "Ticked." : "Not ticked.");
+    });
+    part(root, "open-jump").addEventListener("click", () => this.openJump());
+    part(root, "open-menu").addEventListener("click", openMenu);
+    part(root, "lose").addEventListener("click", () => this.openRecovery(this.#desk.progress.at));
+    new ResizeObserver(() => this.#paintEdge()).observe(part(root, "edge"));
+    setInterval(() => paintCount(root, this.#desk), TIMES);
+  }
+
+  /** Another tab of this kit and fit may go on with the work; this one follows. */
+  #followOthers(wanted: Pick<Progress, "kit" | "fit">): void {
+    window.addEventListener("storage", () => {
+      const { progress } = keptProgress(wanted);
+      if (!progress || progress.clock.seen <= this.#desk.progress.clock.seen) return;
+      this.#desk = moveDesk(this.#desk, progress);
+      this.#paint();
+    });
+  }
+
+  #step(side: 1 | -1): void {
+    const { plan, progress } = this.#desk;
+    const leaf = stopBeside(plan, progress.at, side);
+    if (leaf !== progress.at) this.move((one) => showLeaf(one, leaf));
+  }
+
+  /** The main button: answers the prompt before the leaf; else ticks the leaf and goes on. */
+  #go(): void {
+    const { plan, progress } = this.#desk;
+    const gate = gateBefore(plan, progress, progress.at);
+    if (gate?.kind === "measure") this.openMeasure();
+    else if (gate) this.move((one) => passGate(one, gate.name));
+    else {
+      this.move((one) => {
+        const ticked = tickLeaf(one, one.at);
+        return showLeaf(ticked, leafAfter(plan, ticked, one.at));
+      });
+    }
+  }
+
+  #keep(): void {
+    this.#kept = keepProgress(this.#desk.progress);
+  }
+
+  #paint(say?: string): void {
+    const card = paintLeaf(this.#root, this.#desk);
+    const question = paintGate(this.#root, this, card);
+    paintNotices(this.#root, this, [...(this.#told ? [this.#told] : []), ...this.#standing, ...this.#warnings()]);
+    this.#paintEdge();
+    const state = isTicked(this.#desk.progress, card.row.leaf) ? "Ticked. " : "";
+    part(this.#root, "say").textContent = [say, question, state + card.spoken].filter(Boolean).join(" ");
+    const address = deskAddress(this.#desk);
+    const search = address ? `?${address}` : "";
+    history.replaceState(null, "", `${location.pathname}${search}${location.hash}`);
+    part<HTMLAnchorElement>(this.#root, "home").href = `../index.html${search}`;
+  }
+
+  #paintEdge(): void {
+    paintEdge(this.#root, this.#desk);
+  }
+
+  #warnings(): string[] {
+    return [
+      ...(this.#kept
+        ? []
+        : ["This browser keeps nothing for this page: save your progress as a file before you leave."]),
+      ...(this.#desk.changedSince
+        ? ["This kit was changed since you began: compare the next leaves with those you have folded."]
+        : []),
+    ];
+  }
+}

@@ -1,0 +1,64 @@
+import { progressKey } from "../../core/bench/fit-key.ts";
+import type { Progress } from "../../core/bench/progress.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { ProgressError, parseProgress, serialiseProgress } from "../../input/progress/progress-file.ts";
+
+/** The key that the kit pages keep the reader's units under. */
+const UNITS_KEY = "leaflight-units";
+
+/** What was found for a kit and fit. `broken` is why something that is kept cannot be read. */
+export interface Kept {
+  readonly progress: Progress | undefined;
+  readonly broken: string | undefined;
+}
+
+export function keptProgress(wanted: Pick<Progress, "kit" | "fit">): Kept {
+  const text = read(progressKey(wanted.kit, wanted.fit));
+  if (text === undefined) return { progress: undefined, broken: undefined };
+  try {
+    return { progress: parseProgress(text, wanted), broken: undefined };
+  } catch (error) {
+    if (error instanceof ProgressError) return { progress: undefined, broken: error.message };
+    throw error;
+  }
+}
+
+/** Keeps progress in this browser; says whether it could. */
+export function keepProgress(progress: Progress): boolean {
+  return write(progressKey(progress.kit, progress.fit), serialiseProgress(progress));
+}
+
+export function keptUnits(): UnitSystem | undefined {
+  const units = read(UNITS_KEY);
+  return units === "mm" || units === "in" ? units : undefined;
+}
+
+export function keepUnits(units: UnitSystem): void {
+  write(UNITS_KEY, units);
+}
+
+/** A small choice of the reader's, such as whether the screen stays on. */
+export function keptChoice(name: string): string | undefined {
+  return read(`leaflight-${name}`);
+}
+
+export function keepChoice(name: string, value: string): void {
+  write(`leaflight-${name}`, value);
+}
+
+function read(key: string): string | undefined {
+  try {
+    return localStorage.getItem(key) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function write(key: string, text: string): boolean {
+  try {
+    localStorage.setItem(key, text);
+    return true;
+  } catch {
+    return false;
+  }
+}

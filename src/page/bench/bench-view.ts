@@ -1,0 +1,87 @@
+import { gateBefore, isFinished } from "../../core/bench/bench-plan.ts";
+import { type Desk, deskStyle } from "../../core/bench/desk.ts";
+import { remainingTime, timeText, workedAt } from "../../core/bench/pace.ts";
+import { isTicked } from "../../core/bench/progress.ts";
+import { leafEdge, levelTone } from "../../output/drawing/bench/leaf-edge.ts";
+import { ribbon } from "../../output/drawing/bench/ribbon.ts";
+import { type LeafCard, leafCard } from "../../output/views/leaf-card.ts";
+import { make, part } from "./bench-dom.ts";
+
+/** Paints the leaf on the bench into the page's skeleton. */
+export function paintLeaf(root: HTMLElement, desk: Desk): LeafCard {
+  const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
+  part(root, "big-kind").textContent = card.bigIsPage ? "Book page" : card.row.bookPage;
+  const big = part(root, "big");
+  big.textContent = card.big;
+  big.classList.toggle("long", card.big.length > 4);
+  part(root, "leaf").textContent = String(card.row.leaf);
+  part(root, "pattern-page").textContent = card.row.patternPage;
+  part(root, "pattern-place").hidden = card.border !== "";
+  const done = part<HTMLInputElement>(root, "done");
+  done.checked = isTicked(desk.progress, card.row.leaf);
+  part(root, "stage").classList.toggle("ticked", done.checked);
+  part(root, "border").textContent = card.border;
+  paintFolds(root, card, desk);
+  part(root, "work-notes").replaceChildren(...card.notes.map((note) => make("li", "", note)));
+  paintCount(root, desk);
+  paintBar(root, card, desk);
+  return card;
+}
+
+function paintFolds(root: HTMLElement, card: LeafCard, desk: Desk): void {
+  const chips = card.row.folds.map((level) => {
+    const chip = make("li", "chip", String(level));
+    chip.style.setProperty("--tone", levelTone(desk.plan.pattern, level));
+    return chip;
+  });
+  part(root, "folds").replaceChildren(...chips);
+  const levels = card.levels.map((level) => {
+    const disc = make("b", "chip", String(level.number));
+    disc.style.setProperty("--tone", levelTone(desk.plan.pattern, level.number));
+    return make("li", "", disc, ` ${level.name}, ${level.place}`);
+  });
+  part(root, "levels").replaceChildren(...levels);
+}
+
+/** Draws the edge to the room that the page leaves for it. */
+export function paintEdge(root: HTMLElement, desk: Desk): void {
+  const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
+  const place = part(root, "edge");
+  const { width, height } = place.getBoundingClientRect();
+  if (width < 40 || height < 40) return;
+  place.innerHTML = leafEdge(card, desk.plan.pattern, desk.units, {
+    width: Math.floor(width),
+    height: Math.floor(height),
+  });
+}
+
+/** Running count, ribbon and times; called again as time goes by. */
+export function paintCount(root: HTMLElement, desk: Desk): void {
+  const { plan, progress } = desk;
+  const done = plan.stops.filter((leaf) => isTicked(progress, leaf)).length;
+  const place = plan.stops.indexOf(progress.at) + 1;
+  part(root, "count").textContent = `${place} of ${plan.stops.length} leaves to fold`;
+  part(root, "ticked").textContent = `${done} done`;
+  const left = remainingTime(progress, plan.estimates);
+  const worked = timeText(workedAt(progress.clock, Date.now()), "exact");
+  const rest =
+    done === plan.stops.length ? "none left" : `${left.own ? "about" : "estimated"} ${timeText(left.ms, "about")} left`;
+  part(root, "time").textContent = `${worked} worked · ${rest}`;
+  part(root, "ribbon").innerHTML = ribbon(plan, progress);
+}
+
+/** The words of the main button follow what is next. */
+function paintBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
+  const { plan, progress } = desk;
+  const gate = gateBefore(plan, progress, progress.at);
+  const ticked = isTicked(progress, progress.at);
+  const ended = card.place === card.places && isFinished(plan, progress);
+  const words = gate ? GATE_WORDS[gate.kind] : ended ? "All done" : ticked ? "Go on" : "Done";
+  part(root, "go-words").textContent = words;
+  part<HTMLButtonElement>(root, "go").disabled = ended;
+  part(root, "go").classList.toggle("asking", gate !== undefined);
+  part<HTMLButtonElement>(root, "back").disabled = card.place === 1;
+  part<HTMLButtonElement>(root, "next").disabled = card.place === card.places;
+}
+
+export const GATE_WORDS = { batch: "Packed, begin", check: "Yes, right", measure: "Measure" } as const;

@@ -1,0 +1,76 @@
+import { ASKED, type Asked, restateBook } from "../../core/finder/book-figures.ts";
+import { NO_QUERY, type Query, readHours } from "../../core/finder/query.ts";
+import { bookFields, FieldError } from "../../core/refit/fields.ts";
+import type { Refit } from "../../core/refit/refit.ts";
+import { formatSize, type UnitSystem } from "../../core/units/length.ts";
+import { markControl } from "../kit/panel.ts";
+
+type Control = HTMLInputElement | HTMLSelectElement;
+
+/** Reads the whole form. Wrong texts are marked and ask for nothing; what the form does not show of a book stays. */
+export function readForm(form: HTMLFormElement, before: Query): Query {
+  const book = restateBook(before.book, readBook(form));
+  const asked = Object.keys(book).some((key) => ASKED.includes(key as Asked));
+  return {
+    ...NO_QUERY,
+    book: asked ? book : {},
+    hours: readWish(control(form, "hours")),
+    levels: Number(control(form, "levels").value) || undefined,
+    light: chosen(form, "light") as Query["light"],
+    fit: chosen(form, "fit") as Query["fit"],
+    sort: chosen(form, "sort") as Query["sort"],
+  };
+}
+
+/** Writes a query into the form. */
+export function writeForm(form: HTMLFormElement, query: Query): void {
+  writeBook(form, query.book);
+  for (const name of ["hours", "levels", "light", "fit", "sort"] as const)
+    control(form, name).value = String(query[name] ?? "");
+  markControl(control(form, "hours"), undefined);
+}
+
+/** Writes the book's figures in the reader's units. */
+export function writeBook(form: HTMLFormElement, book: Refit): void {
+  const units = unitsOf(form);
+  for (const name of ASKED) {
+    const value = book[name];
+    const text = value === undefined ? "" : name === "leaves" ? String(value) : formatSize(value, units);
+    control(form, name).value = text.replace("\u00a0", " ");
+    markControl(control(form, name), undefined);
+  }
+}
+
+export function unitsOf(form: HTMLFormElement): UnitSystem {
+  return form.querySelector<HTMLInputElement>('input[value="in"]')?.checked ? "in" : "mm";
+}
+
+function readBook(form: HTMLFormElement): Pick<Refit, Asked> {
+  let book: Refit = {};
+  for (const field of bookFields().filter((one) => ASKED.includes(one.name as Asked))) {
+    const input = control(form, field.name);
+    try {
+      if (input.value.trim() !== "")
+        book = { ...book, ...field.read(input.value, { units: unitsOf(form), levels: [] }) };
+      markControl(input, undefined);
+    } catch (error) {
+      if (!(error instanceof FieldError)) throw error;
+      markControl(input, error.message);
+    }
+  }
+  return book;
+}
+
+function readWish(input: Control): number | undefined {
+  const hours = readHours(input.value);
+  markControl(input, hours === undefined && input.value.trim() !== "" ? "a number of hours, 0.25 to 999" : undefined);
+  return hours;
+}
+
+function chosen(form: HTMLFormElement, name: string): string | undefined {
+  return control(form, name).value || undefined;
+}
+
+function control(form: HTMLFormElement, name: string): Control {
+  return form.elements.namedItem(name) as Control;
+}

@@ -1,0 +1,174 @@
+import { bookFigures } from "../../core/finder/book-figures.ts";
+import { listKits } from "../../core/finder/kit-list.ts";
+import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../core/finder/query.ts";
+import { judge, type Verdict } from "../../core/finder/verdict.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { missingFigures, summary } from "../../words/finder.ts";
+import { hasWrongField } from "../kit/panel.ts";
+import { keepBook, keptBook } from "../shared/kept-book.ts";
+import { loadKitOf } from "../shared/kit-data.ts";
+import { arrangeCards, type Card, readCards, writeCard } from "./finder-cards.ts";
+import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
+
+/** The kits follow this long after the last key, ms. */
+const REST = 300;
+
+/** Binds the finder of the catalogue. */
+export function bindFinder(finder: HTMLDetailsElement): void {
+  const form = finder.querySelector<HTMLFormElement>("[data-finder-form]");
+  const list = document.querySelector(".cards");
+  if (!form || !list) return;
+  const page = new FinderPage(form, list);
+  const press = (name: string, act: () => void): void => {
+    document.querySelector(`[data-finder-${name}]`)?.addEventListener("click", act);
+  };
+  form.addEventListener("input", (event) => page.follow((event.target as HTMLInputElement).name));
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("reset", (event) => {
+    event.preventDefault();
+    page.show(NO_QUERY);
+  });
+  press("kept", () => page.useKept());
+  press("keep", () => page.keep());
+  press("wishes", () => page.forgetWishes());
+  press("all", () => page.forgetAll());
+  finder.hidden = false;
+  const asked = fromQueryAddress(new URLSearchParams(location.search));
+  finder.open ||= toQueryAddress(asked).size > 0;
+  page.show(asked);
+}
+
+class FinderPage {
+  #form: HTMLFormElement;
+  #list: Element;
+  #cards: readonly Card[];
+  #query: Query = NO_QUERY;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Verdicts for the book and units under `#judged`. */
+  #verdicts = new Map<string, Verdict>();
+  #judged = "";
+  /** Counts the questions, so that an answer to an older one is dropped. */
+  #run = 0;
+
+  constructor(form: HTMLFormElement, list: Element) {
+    this.#form = form;
+    this.#list = list;
+    this.#cards = readCards(list);
+  }
+
+  /** Follows what stands in the form. */
+  follow(name: string): void {
+    if (name === "units") writeBook(this.#form, this.#query.book);
+    this.#query = readForm(this.#form, this.#query);
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.#answer(), REST);
+  }
+
+  /** Puts a query into the form and answers it. */
+  show(query: Query): void {
+    clearTimeout(this.#timer);
+    this.#query = query;
+    writeForm(this.#form, query);
+    this.#answer();
+  }
+
+  useKept(): void {
+    this.show({ ...this.#query, book: bookFigures(keptBook() ?? {}) });
+  }
+
+  keep(): void {
+    const kept = keepBook(this.#query.book);
+    this.#say(
+      kept ? "This book is kept in this browser. Every kit offers it." : "This browser keeps nothing for this page.",
+    );
+    this.#buttons();
+  }
+
+  forgetWishes(): void {
+    this.show({ ...NO_QUERY, book: this.#query.book });
+    this.#form.closest("details")?.querySelector("summary")?.focus();
+  }
+
+  forgetAll(): void {
+    this.show(NO_QUERY);
+    this.#form.closest("details")?.querySelector("summary")?.focus();
+  }
+
+  async #answer(): Promise<void> {
+    this.#run += 1;
+    this.#remember();
+    this.#buttons();
+    if (await this.#judgeAll(this.#run)) this.#arrange();
+  }
+
+  /** Judges every kit for the book, one after another so that the page stays alive; false when a newer question came. */
+  async #judgeAll(run: number): Promise<boolean> {
+    const { book } = this.#query;
+    const units = unitsOf(this.#form);
+    const wanted = JSON.stringify([book, units]);
+    if (wanted === this.#judged) return true;
+    const verdicts = new Map<string, Verdict>();
+    if (Object.keys(book).length > 0) {
+      this.#say(`Working out ${this.#cards.length} kits for your book …`);
+      for (const card of this.#cards) {
+        verdicts.set(card.slug, await verdictOf(card, book, units));
+        if (run !== this.#run) return false;
+      }
+    }
+    this.#judged = wanted;
+    this.#verdicts = verdicts;
+    return true;
+  }
+
+  #arrange(): void {
+    const shown = listKits(this.#cards, this.#verdicts, this.#query);
+    const missing = missingFigures(this.#query.book);
+    const wrong = hasWrongField(this.#form);
+    for (const card of this.#cards) writeCard(card, this.#query.book, this.#verdicts, wrong || missing !== "");
+    arrangeCards(this.#list, this.#cards, shown);
+    const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
+    if (empty) empty.hidden = shown.length > 0;
+    const asks = toQueryAddress(this.#query).size > 0;
+    this.#say(
+      wrong ? "The marked field cannot be read and is left out." : "",
+      asks ? summary(shown, this.#cards.length, this.#verdicts) : "",
+      missing,
+    );
+  }
+
+  /** The address says what is asked, so that it can be shared and comes back with the back button. */
+  #remember(): void {
+    const address = toQueryAddress(this.#query).toString();
+    history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
+  }
+
+  #buttons(): void {
+    const stated = Object.keys(this.#query.book).length > 0;
+    this.#form.querySelector<HTMLElement>("[data-finder-keep]")!.hidden = !stated;
+    this.#form.querySelector<HTMLElement>("[data-finder-kept]")!.hidden = keptBook() === undefined;
+    document.querySelector<HTMLElement>("[data-finder-wishes]")!.hidden = !stated;
+  }
+
+  #say(...sentences: readonly string[]): void {
+    const place = document.querySelector<HTMLElement>("[data-finder-result]");
+    if (!place) return;
+    const said = sentences.filter((sentence) => sentence !== "");
+    place.replaceChildren(
+      ...said.map((sentence) => {
+        const paragraph = document.createElement("p");
+        paragraph.textContent = sentence;
+        return paragraph;
+      }),
+    );
+  }
+}
+
+async function verdictOf(card: Card, book: Query["book"], units: UnitSystem): Promise<Verdict> {
+  try {
+    const { kit } = await loadKitOf(card.slug, card.site);
+    await new Promise((rest) => setTimeout(rest));
+    return judge({ ...kit, units }, book);
+  } catch (error) {
+    return { kind: "unknown", why: `It could not be worked out: ${(error as Error).message}.` };
+  }
+}

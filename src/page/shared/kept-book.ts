@@ -1,0 +1,25 @@
+import { bookFigures } from "../../core/finder/book-figures.ts";
+import { fromAddress, toAddress } from "../../core/refit/address.ts";
+import type { Refit } from "../../core/refit/refit.ts";
+
+const KEY = "leaflight-book";
+
+/** Keeps a book in this browser for other kits; says whether it could. */
+export function keepBook(refit: Refit): boolean {
+  try {
+    localStorage.setItem(KEY, toAddress(bookFigures(refit)).toString());
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The kept book, or undefined where there is none or the storage is closed. */
+export function keptBook(): Refit | undefined {
+  try {
+    const text = localStorage.getItem(KEY);
+    return text ? fromAddress(new URLSearchParams(text)) : undefined;
+  } catch {
+    return undefined;
+  }
+}

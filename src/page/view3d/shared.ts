@@ -1,0 +1,21 @@
+import type { RoundData } from "../../output/data/round-data.ts";
+
+/** What the scripts of the view hand to each other: each is fetched on its own, and only when the reader asks. */
+export interface RoundShared {
+  /** Set by the page's round-data.js. */
+  data?: RoundData;
+  /** Set by round-view.js: fills the stage and gives back what closes it. @throws Error where the picture cannot be drawn */
+  show?: (stage: HTMLElement, template: HTMLTemplateElement, data: RoundData) => () => void;
+}
+
+/** Told to the document when the page shows the kit on another book. */
+export const BOOK_CHANGED = "leaflight:book";
+
+declare global {
+  var leaflightRound: RoundShared | undefined;
+}
+
+export function shared(): RoundShared {
+  globalThis.leaflightRound ??= {};
+  return globalThis.leaflightRound;
+}

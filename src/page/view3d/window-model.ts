@@ -1,0 +1,112 @@
+import {
+  BufferAttribute,
+  BufferGeometry,
+  DoubleSide,
+  Group,
+  type Material,
+  Mesh,
+  MeshLambertMaterial,
+  MeshPhongMaterial,
+  type Object3D,
+} from "three";
+import type { RoundData, RoundInsert } from "../../output/data/round-data.ts";
+import { placedMotifs } from "./motif-places.ts";
+import { fanAt, type PanelPlace, panelIn } from "./pose.ts";
+import { bendSheet, besideHinge, type SheetMesh, sheetMesh } from "./window-mesh.ts";
+
+/** The window on the front tips: the base frame stays, door, glazing and motifs swing round the hinge. */
+export interface WindowModel {
+  readonly object: Object3D;
+  readonly open: (opening: number) => void;
+  readonly openDoor: (angle: number) => void;
+  readonly show: (on: boolean) => void;
+  readonly showMotifs: (on: boolean) => void;
+}
+
+/** How the parts lie on each other in front of the tips, mm from back to front. */
+const BASE = [0.1, 0.7] as const;
+const GLAZING = [0.9, 0.9] as const;
+const MOTIF = [1.0, 1.5] as const;
+const DOOR = [1, 1.7] as const;
+
+interface Sheet {
+  readonly mesh: Mesh;
+  readonly flat: SheetMesh;
+  readonly swings: boolean;
+}
+
+export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
+  const outlinesOf = (name: string) => insert.parts.find((part) => part.name === name)?.outlines ?? [];
+  const hinge = insert.parts.find((part) => part.name === "door")?.scores[0]?.[0]?.[0] ?? 0;
+  const card = new MeshLambertMaterial({ color: 0x2f5a62, side: DoubleSide });
+  const under = new MeshLambertMaterial({ color: 0x234850, side: DoubleSide });
+  const clear = new MeshPhongMaterial({
+    color: 0xdcecf0,
+    specular: 0xffffff,
+    shininess: 60,
+    transparent: true,
+    opacity: 0.16,
+    side: DoubleSide,
+    depthWrite: false,
+  });
+  const dark = new MeshLambertMaterial({ color: 0x22292b, side: DoubleSide });
+  const motifs = sheet(sheetMesh(placedMotifs(data, insert), ...MOTIF), dark, true);
+  const door = sheetMesh(besideHinge(outlinesOf("door"), hinge, insert.hinge), ...DOOR);
+  const sheets = [
+    sheet(sheetMesh(outlinesOf("base frame"), ...BASE), under, false),
+    sheet(sheetMesh(outlinesOf("glazing"), ...GLAZING), clear, true),
+    sheet(door, card, true),
+    motifs,
+  ];
+  const swinging = new Group();
+  const object = new Group();
+  object.add(swinging);
+  for (const one of sheets) {
+    one.mesh.castShadow = one.mesh.material !== clear;
+    one.mesh.receiveShadow = one.mesh.material !== clear;
+    (one.swings ? swinging : object).add(one.mesh);
+  }
+  return {
+    object,
+    open: (opening) => {
+      const panel = panelIn(data, fanAt(data, opening), insert.panel);
+      const pivot = hingePlace(panel(hinge));
+      swinging.position.set(pivot.x, 0, pivot.z);
+      for (const one of sheets) bend(one, panel, data.book.leafHeight, one.swings ? pivot : { x: 0, z: 0 });
+    },
+    openDoor: (angle) => {
+      swinging.rotation.y = insert.hinge === "left" ? -angle : angle;
+    },
+    show: (on) => {
+      object.visible = on;
+    },
+    showMotifs: (on) => {
+      motifs.mesh.visible = on;
+    },
+  };
+}
+
+function sheet(flat: SheetMesh, material: Material, swings: boolean): Sheet {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute("position", new BufferAttribute(new Float32Array(flat.vertices.length), 3));
+  const mesh = new Mesh(geometry, material);
+  mesh.frustumCulled = false;
+  return { mesh, flat, swings };
+}
+
+function bend(
+  { mesh, flat }: Sheet,
+  panel: (x: number) => PanelPlace,
+  leafHeight: number,
+  pivot: { readonly x: number; readonly z: number },
+): void {
+  const position = mesh.geometry.getAttribute("position") as BufferAttribute;
+  bendSheet(flat, panel, leafHeight, pivot, position.array as Float32Array);
+  position.needsUpdate = true;
+  mesh.geometry.computeVertexNormals();
+}
+
+/** The door turns round the score line on its card's front. */
+function hingePlace(place: PanelPlace): { x: number; z: number } {
+  return { x: place.x + DOOR[0] * place.outX, z: place.z + DOOR[0] * place.outZ };
+}

@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { calibrate, holdingOf, MeasureError } from "../../../src/core/bench/calibration.ts";
+import { benchKit } from "../../../src/core/bench/fit-key.ts";
+import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { calibrateByHand } from "./by-hand.ts";
+import { demoKit } from "./made.ts";
+
+describe("calibrate(kit, measured)", () => {
+  it.each(DEMO_KITS.flatMap((slug) => [1.6, 3, 5.5].map((share) => [slug, share] as const)))(
+    "%s, a first batch of %d times its flat thickness: bulk, resting opening and widths as worked by hand",
+    (slug, share) => {
+      const kit = demoKit(slug);
+      const thickness = Math.round(((20 * kit.book.blockThickness) / kit.book.leaves) * share * 10) / 10;
+      const result = calibrate(benchKit(kit, {}, kit.units), { leaves: 20, thickness });
+      const hand = calibrateByHand(slug, 20, thickness);
+      expect(result.flapBulk).toBeCloseTo(hand.kappa, 9);
+      expect(result.restingOpening).toBeCloseTo(hand.rest, 9);
+      expect(result.opening).toBeCloseTo(hand.wanted, 9);
+      expect(result.holdWidth).toBeCloseTo(hand.hold, 9);
+      expect(result.restingWidth).toBeCloseTo(hand.resting, 9);
+      expect(result.holds).toBe(hand.rest <= hand.wanted);
+    },
+  );
+
+  it("gives the width that the page gives, and a wider one where the flaps push the book open", () => {
+    const kit = demoKit("harbour-moon");
+    const { fit } = computePattern(kit);
+    const easy = calibrate(kit, { leaves: 20, thickness: 9.5 });
+    const stiff = calibrate(kit, { leaves: 20, thickness: 14 });
+    expect([easy.holdWidth, stiff.holdWidth]).toEqual([fit.edgeWidth, fit.edgeWidth]);
+    expect([easy.holds, stiff.holds]).toEqual([true, false]);
+    expect(easy.restingWidth).toBe(fit.edgeWidth);
+    expect(stiff.restingWidth).toBeGreaterThan(fit.edgeWidth + 5);
+    // The deeper front tips stand elsewhere: the two widths must not be mixed up.
+    expect(Math.abs(fit.holdWidth - fit.edgeWidth)).toBeGreaterThan(1);
+    expect(holdingOf(computePattern(kit)).holdWidth).toBe(fit.edgeWidth);
+  });
+
+  it.each([
+    ["mm", 1, /^2\.4.mm to 30\.6.mm: 20 leaves of this book are 2\.4.mm before they are folded$/],
+    ["mm", 31, /^2\.4.mm to/],
+    ["in", 95, /^3\/32.in to 1 7\/32.in/],
+  ] as const)("in %s, says of %d mm what is allowed", (units, thickness, message) => {
+    const kit = { ...demoKit("harbour-moon"), units };
+    expect(() => calibrate(kit, { leaves: 20, thickness })).toThrow(MeasureError);
+    expect(() => calibrate(kit, { leaves: 20, thickness })).toThrow(message);
+  });
+});

@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { deskAddress, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
+import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
+import { bringBack, loseLeaf, measureBatch, tickUntimed } from "../../../src/core/bench/progress.ts";
+import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { fromAddress } from "../../../src/core/refit/address.ts";
+import { refitKit } from "../../../src/core/refit/refit.ts";
+import { begin, demoKit } from "./made.ts";
+
+const read = (address: string) => fromAddress(new URLSearchParams(address));
+const kit = demoKit("little-gull");
+
+describe("fitOf(refit)", () => {
+  it("is one and the same for one book, however its address is written", () => {
+    expect(fitOf(read("last=250&thick=14&leaves=128"))).toBe(fitOf(read("leaves=128&thick=14.0&last=250")));
+    expect(fitOf(read(""))).toBe("");
+  });
+
+  it("does not follow what changes at the bench: units, lost leaves, bulk of the flaps", () => {
+    expect(fitOf(read("leaves=128&units=in&lost=40_41&bulk=2.7"))).toBe(fitOf(read("leaves=128")));
+    expect(fitOf(read("lost=40"))).toBe("");
+  });
+
+  it.each(["leaves=128", "thick=13", "height=180", "border=4_10", "read=rtl", "depths=10_21", "step=0.5"])(
+    "is another for %s",
+    (address) => {
+      expect(fitOf(read(address))).not.toBe("");
+      expect(progressKey("little-gull", fitOf(read(address)))).not.toBe(progressKey("little-gull", ""));
+    },
+  );
+
+  it("keeps kits apart", () => {
+    expect(progressKey("harbour-moon", "")).not.toBe(progressKey("little-gull", ""));
+  });
+});
+
+describe("refitNow(kit, refit, progress)", () => {
+  it("adds the lost leaves and the fitted bulk to what was asked for", () => {
+    const lost = loseLeaf(loseLeaf(begin(), 41, []), 40, []);
+    // Little Gull's leaf is 12.5 / 112 mm thick: 20 leaves of 7 mm are 3.136 times as thick as flat ones.
+    const now = refitNow(kit, read("border=4_10"), measureBatch(lost, { leaves: 20, thickness: 7 }));
+    expect(now).toEqual({ borderLeaves: [4, 10], lostLeaves: [40, 41], flapBulk: 2.136 });
+    expect(refitNow(kit, read("border=4_10"), begin())).toEqual({ borderLeaves: [4, 10] });
+  });
+
+  it("measures with the reader's leaf, not with the author's", () => {
+    const now = refitNow(kit, read("thick=25"), measureBatch(begin(), { leaves: 20, thickness: 14 }));
+    expect(now.flapBulk).toBe(2.136);
+  });
+
+  it("tells a kit that leaves a leaf out itself when it is taken back in", () => {
+    const author = { ...kit, fit: { ...kit.fit, lostLeaves: [40] } };
+    expect(refitNow(author, {}, begin())).toEqual({ lostLeaves: [] });
+  });
+});
+
+describe("a desk", () => {
+  it("has an address that brings the same pattern to the kit's page", () => {
+    const desk = openDesk(kit, read("border=4_10"), "mm");
+    const moved = moveDesk(desk, measureBatch(loseLeaf(desk.progress, 40, []), { leaves: 20, thickness: 7 }));
+    const page = computePattern(benchKit(kit, read(deskAddress(moved)), "mm"));
+    expect(moved.plan.pattern).toEqual(page);
+    expect(page.lostLeaves).toEqual([40]);
+    const shown = computePattern(refitKit(kit, read(deskAddress(moved)))).fit;
+    expect(shown.restingOpening).toBeGreaterThan(desk.plan.pattern.fit.restingOpening);
+  });
+
+  it("begins without the leaves that its address leaves out, and follows kept progress instead of it", () => {
+    const begun = openDesk(kit, read("lost=40"), "mm");
+    expect(begun.plan.pattern.lostLeaves).toEqual([40]);
+    const back = moveDesk(begun, bringBack(begun.progress, 40, []));
+    expect(back.plan.pattern.lostLeaves).toEqual([]);
+    const again = openDesk(kit, read("lost=40"), "mm", back.progress);
+    expect(again.plan.pattern.lostLeaves).toEqual([]);
+    expect(again.changedSince).toBe(false);
+  });
+
+  it("keeps its plan while only ticks change, and knows when the kit was changed since", () => {
+    const desk = openDesk(kit, {}, "mm");
+    expect(moveDesk(desk, tickUntimed(desk.progress, [1])).plan).toBe(desk.plan);
+    const changed = { ...kit, fit: { ...kit.fit, height: 120 } };
+    expect(openDesk(changed, {}, "mm", desk.progress).changedSince).toBe(true);
+    expect(openDesk(kit, {}, "in", desk.progress).changedSince).toBe(false);
+  });
+});

@@ -1,0 +1,50 @@
+import fc from "fast-check";
+import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
+import { benchKit } from "../../../src/core/bench/fit-key.ts";
+import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
+import type { Refit } from "../../../src/core/refit/refit.ts";
+import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { demoFolder } from "../../input/kit/kit-folders.ts";
+
+export function demoKit(slug: string): Kit {
+  return readKit(demoFolder(slug), demoFolder("../..")).kit;
+}
+
+/** A demo kit laid out for the bench, in its own units. */
+export function demoPlan(slug: string, refit: Refit = {}): BenchPlan {
+  const kit = demoKit(slug);
+  return planBench(benchKit(kit, refit, kit.units));
+}
+
+export function begin(at = 1): Progress {
+  return beginProgress({ kit: "little-gull", fit: "", revision: "r1", at });
+}
+
+const leafNumber = fc.integer({ min: 1, max: 5000 });
+const ticks = fc
+  .uniqueArray(fc.record({ leaf: leafNumber, took: fc.integer({ min: 0, max: 1e7 }) }), {
+    selector: (tick) => tick.leaf,
+    maxLength: 12,
+  })
+  .map((list) => list.toSorted((a, b) => a.leaf - b.leaf));
+const amount = fc.integer({ min: 0, max: 1e13 });
+
+/** Any progress that the page can reach, and more. */
+export const anyProgress: fc.Arbitrary<Progress> = fc.record({
+  kit: fc.string(),
+  fit: fc.string(),
+  revision: fc.string(),
+  at: leafNumber,
+  ticks,
+  passed: fc.array(fc.string(), { maxLength: 4 }),
+  lost: fc.uniqueArray(fc.record({ leaf: leafNumber, cleared: ticks }), { selector: (one) => one.leaf, maxLength: 4 }),
+  measured: fc.option(
+    fc.record({
+      leaves: leafNumber,
+      thickness: fc.double({ min: 0.1, max: 500, noNaN: true }),
+    }),
+    { nil: undefined },
+  ),
+  clock: fc.record({ worked: amount, seen: amount, ticked: amount }),
+});

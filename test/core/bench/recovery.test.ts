@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { changedLeaves, recover } from "../../../src/core/bench/recovery.ts";
+import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { Problem } from "../../../src/core/problem.ts";
+import { demoKit, demoPlan } from "./made.ts";
+
+describe("recover(plan, lost)", () => {
+  it.each([
+    ["little-gull", [40]],
+    ["harbour-moon", [60, 61, 120]],
+    ["tide-and-lamp", [70]],
+  ] as const)("%s without leaves %j is the pattern of the kit with them lost", (slug, lost) => {
+    const plan = demoPlan(slug);
+    const result = recover(plan, [...lost].reverse());
+    if (result instanceof Problem) throw result;
+    const kit = demoKit(slug);
+    const expected = computePattern({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [...lost] } });
+    expect(result.plan.pattern).toEqual(expected);
+    expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !(lost as readonly number[]).includes(leaf)));
+  });
+
+  it("changes no leaf before the lost one, and every other leaf is named when its work changes", () => {
+    const plan = demoPlan("harbour-moon");
+    const result = recover(plan, [60]);
+    if (result instanceof Problem) throw result;
+    expect(Math.min(...result.changed)).toBeGreaterThan(60);
+    const work = (one: typeof plan, leaf: number) => {
+      const found = one.pattern.leaves.find((other) => other.leaf === leaf)!;
+      const notch = one.pattern.pocket!.notches.find((other) => other.leaf === leaf);
+      return JSON.stringify([found.spans, found.cuts, notch?.from, notch?.to, notch?.depth]);
+    };
+    const differing = result.plan.stops.filter((leaf) => work(plan, leaf) !== work(result.plan, leaf));
+    expect(differing.length).toBeGreaterThan(50);
+    expect(result.changed).toEqual(differing);
+  });
+
+  it("counts a leaf whose notch alone is another as changed", () => {
+    const { pattern } = demoPlan("harbour-moon");
+    const pocket = pattern.pocket!;
+    const [first, second, ...rest] = pocket.notches;
+    const notches = [first!, { ...second!, depth: second!.depth + 0.5 }, ...rest];
+    expect(changedLeaves(pattern, { ...pattern, pocket: { ...pocket, notches } })).toEqual([second!.leaf]);
+  });
+
+  it("is undone by the leaves that were lost before it", () => {
+    const plan = demoPlan("little-gull");
+    const lost = recover(plan, [40]);
+    if (lost instanceof Problem) throw lost;
+    const back = recover(lost.plan, []);
+    if (back instanceof Problem) throw back;
+    expect(back.plan.pattern).toEqual(plan.pattern);
+    expect(back.changed).toEqual(lost.changed);
+    expect(changedLeaves(plan.pattern, back.plan.pattern)).toEqual([]);
+  });
+
+  it("says why a border leaf cannot be left out, and when too few remain", () => {
+    const plan = demoPlan("little-gull");
+    expect(recover(plan, [3])).toBeInstanceOf(Problem);
+    const { firstLeaf, lastLeaf } = plan.pattern.fit;
+    const all = Array.from({ length: lastLeaf - firstLeaf }, (_, i) => firstLeaf + i);
+    expect(recover(plan, all)).toMatchObject({ field: "fit.lostLeaves", allowed: "two picture leaves remain" });
+  });
+});

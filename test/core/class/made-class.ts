@@ -1,0 +1,63 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { stringify } from "yaml";
+import type { KitClass } from "../../../src/core/class/kit-class.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
+import { readClass } from "../../../src/input/class/read-classes.ts";
+import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
+import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { demoFolder } from "../../input/kit/kit-folders.ts";
+
+const ROOT = join(import.meta.dirname, "../../..");
+
+/** The demo class's folder, and the kits that it offers. */
+export const DEMO_CLASS = join(ROOT, "content/classes/winter-evenings");
+
+export function demoKit(slug: string): Kit {
+  return readKit(demoFolder(slug), ROOT).kit;
+}
+
+export const KITS: readonly Kit[] = ["little-gull", "harbour-moon", "evening-boat"].map(demoKit);
+
+export function readDemoClass(): KitClass {
+  return readClass(DEMO_CLASS, ROOT, KITS);
+}
+
+/** A small class: one seat at the gull in the gull's own book. Tests change it. */
+export function smallClass(): Record<string, unknown> {
+  return {
+    title: "An evening",
+    date: "2027-02-04",
+    place: "Reading room",
+    kits: ["little-gull"],
+    sessions: [{ minutes: 120 }],
+    seats: [{ seat: 1, book: { leafHeight: 178, leafWidth: 108, blockThickness: 12.5, leaves: 112, pageOneLeaf: 3 } }],
+  };
+}
+
+/** Reads a class made of front matter, and of a books table where one is given. */
+export function readMadeClass(matter: object | string, table?: string | Buffer): KitClass {
+  const base = mkdtempSync(join(tmpdir(), "leaflight-class-"));
+  try {
+    const folder = join(base, "content/classes/made");
+    mkdirSync(folder, { recursive: true });
+    const yaml = typeof matter === "string" ? matter : stringify(matter);
+    writeFileSync(join(folder, "index.md"), `---\n${yaml}---\nWords.\n`);
+    if (table !== undefined) writeFileSync(join(folder, "books.csv"), table);
+    return readClass(folder, base, KITS);
+  } finally {
+    rmSync(base, { recursive: true, force: true });
+  }
+}
+
+/** What reading it ends with. */
+export function messagesOfClass(matter: object | string, table?: string): readonly KitMessage[] {
+  try {
+    readMadeClass(matter, table);
+    return [];
+  } catch (error) {
+    if (error instanceof KitError) return error.messages;
+    throw error;
+  }
+}

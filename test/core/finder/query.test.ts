@@ -1,0 +1,96 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bookFigures, restateBook } from "../../../src/core/finder/book-figures.ts";
+import { fromQueryAddress, NO_QUERY, type Query, readHours, toQueryAddress } from "../../../src/core/finder/query.ts";
+import { fromAddress } from "../../../src/core/refit/address.ts";
+
+const length = fc.integer({ min: 1, max: 60_000 }).map((hundredths) => hundredths / 100);
+const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
+const queries: fc.Arbitrary<Query> = fc.record({
+  book: fc.record(
+    { leafHeight: length, leafWidth: length, blockThickness: length, leaves: fc.integer({ min: 4, max: 3000 }) },
+    { requiredKeys: [] },
+  ) as fc.Arbitrary<Query["book"]>,
+  hours: optional(fc.integer({ min: 1, max: 3996 }).map((quarters) => quarters / 4)),
+  levels: optional(fc.integer({ min: 2, max: 9 })),
+  light: optional(fc.constantFrom("with" as const, "without" as const)),
+  fit: optional(fc.constantFrom("change" as const, "own" as const)),
+  sort: optional(fc.constantFrom("title" as const, "hours" as const, "fit" as const)),
+});
+
+describe("toQueryAddress(query), fromQueryAddress(address)", () => {
+  it("gives back every query that was written", () => {
+    fc.assert(
+      fc.property(queries, (query) => {
+        expect(fromQueryAddress(new URLSearchParams(toQueryAddress(query).toString()))).toEqual(query);
+      }),
+    );
+  });
+
+  it("writes the book as kit pages read it", () => {
+    fc.assert(
+      fc.property(queries, (query) => {
+        expect(fromAddress(toQueryAddress(query))).toEqual(query.book);
+      }),
+    );
+  });
+
+  it("writes nothing where nothing is asked", () => {
+    expect(toQueryAddress(NO_QUERY).toString()).toBe("");
+  });
+
+  it.each([
+    "hours=0",
+    "hours=-2",
+    "hours=1e3",
+    "hours=1000",
+    "levels=1",
+    "levels=10",
+    "levels=two",
+    "light=candle",
+    "fit=no",
+    "sort=price",
+    "height=tall",
+    "depths=3_5",
+    "picture=90",
+    "__proto__=1",
+  ])("leaves %s out", (address) => {
+    expect(fromQueryAddress(new URLSearchParams(address))).toEqual(NO_QUERY);
+  });
+});
+
+describe("readHours(text)", () => {
+  it.each([
+    ["6", 6],
+    [" 2.5 ", 2.5],
+    ["2,5", 2.5],
+    [".75", 0.75],
+    ["", undefined],
+    ["six", undefined],
+    ["0", undefined],
+    ["6 h", undefined],
+    ["-1", undefined],
+  ])("%j: %s", (text, hours) => {
+    expect(readHours(text)).toBe(hours);
+  });
+});
+
+describe("bookFigures(refit), restateBook(book, written)", () => {
+  const kept = { leafHeight: 210, leaves: 180, pageOneLeaf: 3, lastPage: 340, direction: "rtl" } as const;
+
+  it("leaves out what is a kit's own", () => {
+    expect(bookFigures({ ...kept, depths: [3, 9], foldStyle: "single", lightDiameter: 30, units: "in" })).toEqual(kept);
+  });
+
+  it.each([
+    ["a corrected height keeps the page numbers", { leafHeight: 211, leaves: 180 }, { ...kept, leafHeight: 211 }],
+    [
+      "another count of leaves is another book",
+      { leafHeight: 210, leaves: 90 },
+      { leafHeight: 210, leaves: 90, direction: "rtl" },
+    ],
+    ["an emptied field is gone", { leaves: 180 }, { leaves: 180, pageOneLeaf: 3, lastPage: 340, direction: "rtl" }],
+  ])("%s", (_, written, book) => {
+    expect(restateBook(kept, written)).toEqual(book);
+  });
+});

@@ -1,0 +1,47 @@
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { judge } from "../../../src/core/finder/verdict.ts";
+import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { refitKit } from "../../../src/core/refit/refit.ts";
+import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { DEMO_KITS, demoFolder, demoFrontMatter } from "../../input/kit/kit-folders.ts";
+
+const ROOT = join(import.meta.dirname, "../../..");
+const KITS = new Map(DEMO_KITS.map((slug) => [slug, readKit(demoFolder(slug), ROOT).kit]));
+const gull = KITS.get("little-gull")!;
+
+describe("judge(kit, book)", () => {
+  it.each(DEMO_KITS)("%s fits its own book as it is", (slug) => {
+    const kit = KITS.get(slug)!;
+    const { leafHeight, leafWidth, blockThickness, leaves, pageOneLeaf, lastPage, plates } = kit.book;
+    const own = { leafHeight, leafWidth, blockThickness, leaves, pageOneLeaf, lastPage, plates };
+    expect(judge(kit, own).kind).toBe("own");
+  });
+
+  it("offers for a low book only changes with which the whole kit is made", () => {
+    const verdict = judge(gull, { leafHeight: 110 });
+    expect(verdict.kind).toBe("change");
+    if (verdict.kind !== "change") return;
+    for (const { refit } of verdict.offers) {
+      expect(refit.leafHeight).toBe(110);
+      expect(() => computePattern(refitKit(gull, refit))).not.toThrow();
+    }
+  });
+
+  // Single folds reach twice their depth: a leaf narrower than that and the clearance at the gutter carries no flap.
+  it("says in one sentence why a narrow book carries nothing", () => {
+    const moon = KITS.get("harbour-moon")!;
+    expect(demoFrontMatter("harbour-moon").levels).toHaveLength(3);
+    const verdict = judge(moon, { leafHeight: 120, leafWidth: 34, leaves: 40, blockThickness: 6 });
+    expect(verdict.kind).toBe("no");
+    if (verdict.kind === "no")
+      expect(verdict.why).toMatch(/^(Too deep for these leaves|Too few leaves): [^.]+(\.\d[^.]*)*\.$/);
+  });
+
+  it("states less work for fewer leaves", () => {
+    const many = judge(gull, { leaves: 130, blockThickness: 14 });
+    const few = judge(gull, { leaves: 100, blockThickness: 11 });
+    if (!("minutes" in many && "minutes" in few)) throw new Error("both books should fit");
+    expect(few.minutes).toBeLessThan(many.minutes);
+  });
+});

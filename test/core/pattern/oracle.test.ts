@@ -1,0 +1,43 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { DEMO_KITS, demoFolder, demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import type { KitInput } from "../../oracle/kit-input.ts";
+import { compareWithOracle, expectPattern } from "../../oracle/oracle.ts";
+import { randomKits } from "../../oracle/random-kits.ts";
+import { published } from "./published.ts";
+
+// Source: the oracle of test/oracle, which shares no code with the program and reads pictures with librsvg.
+describe("the published pattern of the random kits", () => {
+  it.each(randomKits().map((kit) => [kit.slug, kit] as const))(
+    "%s agrees with the oracle leaf by leaf",
+    async (_, kit) => {
+      const pattern = published(readMadeKit(kit.frontMatter, kit.svg));
+      expect(compareWithOracle(pattern, await expectPattern(kit.frontMatter, kit.svg))).toEqual([]);
+    },
+  );
+});
+
+describe("the published pattern of the demo kits", () => {
+  it.each(DEMO_KITS)("%s agrees with the oracle leaf by leaf", async (slug) => {
+    const input = inMillimetres(demoFrontMatter(slug)) as KitInput;
+    const svg = readFileSync(join(demoFolder(slug), input.picture.file!), "utf8");
+    const pattern = published(readKit(demoFolder(slug), demoFolder("../..")));
+    expect(compareWithOracle(pattern, await expectPattern(input, svg))).toEqual([]);
+  });
+});
+
+/** Texts such as "1 3/8 in" as millimetres (1 in = 25.4 mm exactly, the international inch of 1959). */
+function inMillimetres(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(inMillimetres);
+  if (value !== null && typeof value === "object")
+    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inMillimetres(inner)]));
+  if (typeof value !== "string" || !/^\d[\d /.]* in$/.test(value)) return value;
+  const sum = value
+    .replace(" in", "")
+    .split(" ")
+    .map((part) => part.split("/").map(Number))
+    .reduce((total, [over, under = 1]) => total + over! / under, 0);
+  return sum * 25.4;
+}

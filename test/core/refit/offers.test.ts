@@ -1,0 +1,118 @@
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import type { Kit } from "../../../src/core/kit/kit.ts";
+import { computePattern, tryFit } from "../../../src/core/pattern/compute.ts";
+import { Problem } from "../../../src/core/problem.ts";
+import { type Offer, offersFor } from "../../../src/core/refit/offers.ts";
+import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
+import { toRadians } from "../../../src/core/units/angle.ts";
+import { readKit } from "../../../src/input/kit/read-kit.ts";
+
+const ROOT = join(import.meta.dirname, "../../..");
+const gull = readKit(join(ROOT, "content/kits/little-gull"), ROOT).kit;
+const moon = readKit(join(ROOT, "content/kits/harbour-moon"), ROOT).kit;
+
+/** The gull with a stated opening (degrees) and the picture leaves or the height solved for it. */
+function opened(degrees: number, solved: "pictureLeaves" | "height"): Kit {
+  return { ...gull, fit: { ...gull.fit, opening: toRadians(degrees), [solved]: "solve" } };
+}
+
+const MISFITS: readonly (readonly [name: string, kit: Kit, refit: Refit, changes: readonly (keyof Refit)[]])[] = [
+  ["a low book", gull, { leafHeight: 110 }, ["height"]],
+  ["a picture too high", gull, { height: 400 }, ["height"]],
+  ["a thin book", gull, { leaves: 14, blockThickness: 1.6, pageOneLeaf: 1, lastPage: 28 }, ["borderLeaves", "leaves"]],
+  ["a narrow book", gull, { leafWidth: 45 }, ["depths"]],
+  ["a thick book", gull, { leaves: 1200, blockThickness: 150 }, ["leaves"]],
+  ["a picture too low for its leaves", gull, { height: 12 }, ["height", "leaves"]],
+  ["an opening with too few leaves", opened(40, "pictureLeaves"), {}, ["opening", "height", "leaves"]],
+  ["an opening that makes the picture too high", opened(170, "height"), {}, ["opening"]],
+  ["an opening beyond flat", opened(150, "pictureLeaves"), { opening: 200 }, ["opening"]],
+  ["a light too wide", moon, { lightDiameter: 90 }, ["lightDiameter"]],
+  ["a light too high", moon, { lightHeight: 150 }, ["lightHeight"]],
+  ["a picture too low for its window", moon, { height: 60 }, ["height"]],
+  ["a low book with a light", moon, { leafHeight: 100 }, ["height"]],
+];
+
+function offering(offers: readonly Offer[], refit: Refit, key: keyof Refit): Offer | undefined {
+  return offers.find((offer) => offer.refit[key] !== refit[key]);
+}
+
+describe("offersFor(kit, refit)", () => {
+  it("offers nothing where the book's own figures contradict each other: they are to be read again", () => {
+    expect(offersFor(gull, { leaves: 60, blockThickness: 7, lastPage: 240 })).toEqual([]);
+  });
+
+  it("says of a change that the flaps then push the book beyond flat", () => {
+    const narrow = offersFor(moon, { leafHeight: 198, leafWidth: 70 });
+    for (const { words, refit } of narrow) {
+      const { restingOpening } = computePattern(refitKit(moon, refit)).fit;
+      expect(words.includes("beyond flat"), words).toBe(restingOpening > Math.PI);
+    }
+    expect(narrow.some(({ words }) => words.includes("beyond flat"))).toBe(true);
+  });
+
+  it.each(MISFITS)("offers for %s only what fits, light and window included", (_, kit, refit, changes) => {
+    expect(() => computePattern(refitKit(kit, refit))).toThrow();
+    const offers = offersFor(kit, refit);
+    for (const offer of offers) expect(() => computePattern(refitKit(kit, offer.refit))).not.toThrow();
+    for (const key of changes) expect(offering(offers, refit, key), key).toBeDefined();
+  });
+
+  it.each([
+    ["height", gull, { leafHeight: 110 }, 1],
+    ["height", gull, { height: 12 }, -1],
+    ["opening", opened(40, "pictureLeaves"), {}, -1],
+    ["opening", opened(170, "height"), {}, 1],
+    ["opening", opened(150, "pictureLeaves"), { opening: 200 }, 1],
+    ["lightDiameter", moon, { lightDiameter: 90 }, 1],
+    ["lightHeight", moon, { lightHeight: 150 }, 1],
+  ] as const)("offers the nearest %s: one step less of a change does not fit", (key, kit, refit, step) => {
+    const offer = offering(offersFor(kit, refit), refit, key)!;
+    const less = { ...offer.refit, [key]: (offer.refit[key] as number) + step };
+    expect(() => computePattern(refitKit(kit, less))).toThrow();
+  });
+
+  it.each([
+    ["more", gull, { leaves: 14, blockThickness: 1.6 }],
+    ["fewer", gull, { leaves: 1200, blockThickness: 150 }],
+    ["more", opened(40, "pictureLeaves"), {}],
+  ] as const)("offers the nearest book with %s leaves of the same paper", (way, kit, refit) => {
+    const { book } = refitKit(kit, refit);
+    const caliper = book.blockThickness / book.leaves;
+    const offer = offersFor(kit, refit).find((one) => one.otherBook)!;
+    const leaves = offer.refit.leaves!;
+    expect(way === "more" ? leaves > book.leaves : leaves < book.leaves).toBe(true);
+    expect(offer.words).toContain(`${way === "more" ? "at least" : "at most"} ${leaves} leaves`);
+    expect(offer.refit.blockThickness! / leaves).toBeCloseTo(caliper, 9);
+    const nearer = leaves + (way === "more" ? -1 : 1);
+    const less = { ...offer.refit, leaves: nearer, blockThickness: nearer * caliper, lastPage: 2 * nearer };
+    expect(tryFit(refitKit(kit, less))).toBeDefined();
+  });
+
+  it("offers the narrowest change of borders", () => {
+    const refit = { leaves: 14, blockThickness: 1.6, pageOneLeaf: 1, lastPage: 28 };
+    const offer = offering(offersFor(gull, refit), refit, "borderLeaves")!;
+    const [before, after] = offer.refit.borderLeaves!;
+    expect(tryFit(refitKit(gull, { ...offer.refit, borderLeaves: [before + 1, after + 1] }))).toBeDefined();
+  });
+
+  it.each(MISFITS)("says why, for %s, in the units of the kit", (_, kit, refit) => {
+    for (const [units, others] of [
+      ["mm", /\d\sin\b/],
+      ["in", /\d\smm\b/],
+    ] as const) {
+      try {
+        computePattern(refitKit({ ...kit, units }, refit));
+      } catch (error) {
+        if (!(error instanceof Problem)) throw error;
+        for (const words of [error.given, error.allowed, error.remedy]) expect(words).not.toMatch(others);
+      }
+      for (const offer of offersFor({ ...kit, units }, refit)) expect(offer.words).not.toMatch(others);
+    }
+  });
+
+  it("offers nothing for a kit that fits", () => {
+    expect(offersFor(gull, {})).toEqual([]);
+    expect(offersFor(moon, {})).toEqual([]);
+  });
+});

@@ -1,0 +1,225 @@
+import { describe, expect, it } from "vitest";
+import { stringify } from "yaml";
+import { fitSeats } from "../../../src/core/class/fit-seats.ts";
+import { messagesOfClass, readDemoClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
+
+const HEAD = "seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOneLeaf,lastPage,plates,direction";
+const ROW = "1,little-gull,178,108,12.5,112,3,218,,ltr";
+const fromTable = { ...smallClass(), seats: [], books: "books.csv" };
+
+describe("readClass(folder)", () => {
+  it("reads a seat's book from the front matter and from a table alike", () => {
+    const seat = {
+      seat: 1,
+      book: { leafHeight: "17.8 cm", leafWidth: 108, blockThickness: 12.5, leaves: 112, pageOneLeaf: 3, lastPage: 218 },
+    };
+    const stated = readMadeClass({ ...smallClass(), seats: [seat] });
+    const listed = readMadeClass(fromTable, `${HEAD}\n${ROW}\n`);
+    expect(listed.seats[0]!.refit).toEqual(stated.seats[0]!.refit);
+    expect(listed.seats[0]!.book).toEqual(stated.seats[0]!.book);
+    expect(stated.seats[0]!.refit).toEqual({
+      leafHeight: 178,
+      leafWidth: 108,
+      blockThickness: 12.5,
+      leaves: 112,
+      lastPage: 218,
+    });
+  });
+
+  it("reads a table as spreadsheets write it: byte order mark, CRLF, quotes, any order of columns", () => {
+    const table = `\uFEFFleaves,seat,leafWidth,leafHeight,blockThickness,plates\r\n112,4,"108","7 in",12.5,"96:2; 120:4"\r\n`;
+    const [seat] = readMadeClass(fromTable, table).seats;
+    expect(seat).toMatchObject({ number: 4, pace: 1 });
+    expect(seat!.book.leafHeight).toBeCloseTo(177.8, 9);
+    expect(seat!.book.plates).toEqual([
+      { afterPage: 96, leaves: 2 },
+      { afterPage: 120, leaves: 4 },
+    ]);
+  });
+
+  it("reads a table whose cells are parted by semicolons, with decimal commas", () => {
+    const [seat] = readMadeClass(
+      fromTable,
+      'seat;leafHeight;leafWidth;blockThickness;leaves;plates\n4;178;108,5;12,5 mm;112;"96:2; 120:4"\n',
+    ).seats;
+    expect(seat!.book).toMatchObject({ leafWidth: 108.5, blockThickness: 12.5, leaves: 112 });
+    expect(seat!.book.plates).toHaveLength(2);
+  });
+
+  it("passes over empty rows and spare cells, whatever the lines end with", () => {
+    const table = `${HEAD}\r\n${ROW},,\n,,,,,,,,,\r2,,178,108,12.5,112\n\n`;
+    expect(readMadeClass(fromTable, table).seats.map((seat) => seat.number)).toEqual([1, 2]);
+  });
+
+  it("reads a table in UTF-16, as spreadsheets save Unicode text", () => {
+    const table = Buffer.from(`\uFEFF${HEAD}\n${ROW}\n`.replaceAll(",", "\t"), "utf16le");
+    expect(readMadeClass(fromTable, table).seats[0]!.book.leaves).toBe(112);
+  });
+
+  it("lets a seat of the front matter have its book in the table, and sorts by number", () => {
+    const plan = readMadeClass(
+      { ...fromTable, kits: ["little-gull", "harbour-moon"], pace: 1.2, seats: [{ seat: 9, pace: 0.8 }] },
+      `${HEAD}\n9,,178,108,12.5,112,3,218,,ltr\n2,harbour-moon,216,140,24,204,5,399,,rtl\n`,
+    );
+    expect(plan.seats.map((seat) => [seat.number, seat.kit.slug, seat.pace])).toEqual([
+      [2, "harbour-moon", 1.2],
+      [9, "little-gull", 0.8],
+    ]);
+    expect(plan.seats[0]!.refit.direction).toBe("rtl");
+  });
+
+  it("fills in defaults", () => {
+    expect(readMadeClass(smallClass())).toMatchObject({
+      units: "mm",
+      paper: "a4",
+      ready: [],
+      waste: 0.1,
+      sessions: [{ title: "The session", date: "2027-02-04", minutes: 120, aside: 15 }],
+    });
+  });
+
+  it("reads the demo class: eight seats with eight books, one of which does not carry its kit", () => {
+    const plan = readDemoClass();
+    expect(plan.seats.map((seat) => seat.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    expect(new Set(plan.seats.map((seat) => JSON.stringify(seat.book))).size).toBe(8);
+    const { fitting, misfits } = fitSeats(plan.seats, plan.kits);
+    expect(misfits.map(({ seat }) => seat.number)).toEqual([6]);
+    expect(fitting.some(({ kit }) => kit.book.direction === "rtl")).toBe(true);
+    expect(fitting.some(({ kit }) => kit.book.plates.length > 0)).toBe(true);
+  });
+});
+
+type Change = (matter: Record<string, unknown>) => object;
+const fortnight = [
+  { minutes: 60, date: "2027-02-11" },
+  { minutes: 60, date: "2027-02-04" },
+];
+const wrong: readonly [name: string, change: Change, at: string, field: string, given: RegExp, allowed: RegExp][] = [
+  [
+    "a kit that is not there",
+    (c) => ({ ...c, kits: ["little-gul"] }),
+    "- little-gul",
+    "kits[1]",
+    /"little-gul"/,
+    /little-gull/,
+  ],
+  ["a misspelt key", (c) => ({ ...c, plaice: "x" }), "plaice", "plaice", /unknown key/, /place/],
+  ["no sessions", ({ sessions: _, ...c }) => c, "title", "sessions", /not given/, /sessions/i],
+  ["a day that is none", (c) => ({ ...c, date: "2027-02-30" }), "date", "date", /2027-02-30/, /YYYY-MM-DD/],
+  [
+    "a seat without a book",
+    (c) => ({ ...c, seats: [{ seat: 4 }] }),
+    "- seat: 4",
+    "seats[1]",
+    /seat 4 has no book/,
+    /a book/,
+  ],
+  ["no seat at all", (c) => ({ ...c, seats: [] }), "seats", "seats", /no seat/, /at least one/],
+  [
+    "a leaf without a unit that is known",
+    (c) => ({
+      ...c,
+      seats: [{ seat: 1, book: { leafHeight: "9 ft", leafWidth: 108, blockThickness: 12, leaves: 100 } }],
+    }),
+    "leafHeight",
+    "seats[1].book.leafHeight",
+    /9 ft/,
+    /length/i,
+  ],
+  [
+    "aside as long as the session",
+    (c) => ({ ...c, sessions: [{ minutes: 30, aside: 30 }] }),
+    "aside",
+    "sessions[1].aside",
+    /30/,
+    /./,
+  ],
+  [
+    "sessions that go back in time",
+    (c) => ({ ...c, sessions: fortnight }),
+    "date",
+    "sessions[2].date",
+    /2027-02-04/,
+    /2027-02-11/,
+  ],
+  [
+    "a price that is not known",
+    (c) => ({ ...c, prices: { gluedots: 1 } }),
+    "gluedots",
+    "prices.gluedots",
+    /unknown key/,
+    /glueDots/,
+  ],
+  ["a table that is not there", (c) => ({ ...c, books: "book.csv" }), "books", "books", /book\.csv/, /CSV file/],
+  [
+    "a number of depths that is not the kit's",
+    (c) => ({
+      ...c,
+      seats: [
+        {
+          seat: 1,
+          book: { leafHeight: 178, leafWidth: 108, blockThickness: 12, leaves: 100 },
+          fit: { depths: [10, 20, 30] },
+        },
+      ],
+    }),
+    "depths",
+    "seats[1].fit.depths",
+    /3 depths/,
+    /2, one for each level/,
+  ],
+];
+
+describe("what is wrong in a class", () => {
+  it.each(wrong)("%s: one message with its place", (_, change, at, field, given, allowed) => {
+    const matter = change(smallClass());
+    const messages = messagesOfClass(matter);
+    expect(messages.map((one) => one.field)).toEqual([field]);
+    const [message] = messages;
+    expect(message!.file).toBe("content/classes/made/index.md");
+    expect(message!.given).toMatch(given);
+    expect(message!.allowed).toMatch(allowed);
+    expect(message!.remedy).not.toBe("");
+    expect(`---\n${stringify(matter)}`.split("\n")[message!.line! - 1]).toContain(at);
+  });
+
+  it.each([
+    ["an unknown column", `${HEAD},colour\n${ROW},red\n`, 1, "books table", /colour/],
+    [
+      "a row that is too long",
+      `${HEAD}\n${ROW}\n2,little-gull,178,108,12.5,112,3,218,,ltr,,red\n`,
+      3,
+      "books table",
+      /"red"/,
+    ],
+    ["a broken quote", `${HEAD}\n1,"little"gull,178\n`, 2, "books table", /quote/i],
+    ["an empty table", "", 1, "books table", /empty/],
+    ["a count that is none", `${HEAD}\n1,,178,108,12.5,many,3,218,,ltr\n`, 2, "book.leaves", /"many"/],
+    [
+      "a height without a unit that is known",
+      `${HEAD}\n1,,17 hands,108,12.5,112,3,218,,ltr\n`,
+      2,
+      "book.leafHeight",
+      /17 hands/,
+    ],
+    ["plates that are no plates", `${HEAD}\n1,,178,108,12.5,112,3,218,four,ltr\n`, 2, "books table", /four/],
+    ["a seat twice", `${HEAD}\n${ROW}\n${ROW}\n`, 3, "seat", /second time/],
+    [
+      "a kit that the class does not offer",
+      `${HEAD}\n${ROW.replace("little-gull", "harbour-moon")}\n`,
+      2,
+      "kit",
+      /harbour-moon/,
+    ],
+  ])("in the table, %s", (_, table, line, field, given) => {
+    const messages = messagesOfClass(fromTable, table);
+    expect(messages).toHaveLength(1);
+    expect(messages[0]).toMatchObject({ file: "content/classes/made/books.csv", line, field });
+    expect(messages[0]!.given).toMatch(given);
+  });
+
+  it("tells of two books for one seat", () => {
+    const messages = messagesOfClass({ ...smallClass(), books: "books.csv" }, `${HEAD}\n${ROW}\n`);
+    expect(messages.map((one) => one.field)).toEqual(["seats[1].book"]);
+  });
+});

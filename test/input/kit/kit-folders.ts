@@ -1,0 +1,64 @@
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parse, stringify } from "yaml";
+import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
+import { type KitFolder, readKit } from "../../../src/input/kit/read-kit.ts";
+
+export const DEMO_KITS = ["evening-boat", "harbour-moon", "little-gull", "tide-and-lamp"] as const;
+
+const CONTENT = join(import.meta.dirname, "../../../content/kits");
+
+/** The text of a demo kit's index.md. */
+export function demoText(slug: string): string {
+  return readFileSync(join(CONTENT, slug, "index.md"), "utf8");
+}
+
+/** A demo kit's front matter as plain YAML gives it. */
+// biome-ignore lint/suspicious/noExplicitAny: tests change and read it freely
+export function demoFrontMatter(slug: string): any {
+  return parse(demoText(slug).split(/^---$/m)[1]!);
+}
+
+export function demoFolder(slug: string): string {
+  return join(CONTENT, slug);
+}
+
+/** Runs `use` with a folder for one test's kits and removes it afterwards. */
+export function inFolder<T>(use: (base: string) => T): T {
+  const base = mkdtempSync(join(tmpdir(), "leaflight-kits-"));
+  try {
+    return use(base);
+  } finally {
+    rmSync(base, { recursive: true, force: true });
+  }
+}
+
+/** Reads a kit that is made of front matter and a picture. */
+export function readMadeKit(frontMatter: object, svg: string, slug = "made"): KitFolder {
+  return inFolder((base) => {
+    const folder = join(base, slug);
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(join(folder, "index.md"), `---\n${stringify(frontMatter)}---\nA kit for tests.\n`);
+    writeFileSync(join(folder, "picture.svg"), svg);
+    return readKit(folder, base);
+  });
+}
+
+/** Copies a demo kit to `<base>/kits/<slug>`, so that a test can spoil it; gives the folder. */
+export function copyDemo(base: string, slug: string, to: string = slug): string {
+  const folder = join(base, "kits", to);
+  cpSync(join(CONTENT, slug), folder, { recursive: true });
+  return folder;
+}
+
+/** The messages that reading a kit folder ends with; none when it can be read. */
+export function messagesOf(folder: string, base: string): readonly KitMessage[] {
+  try {
+    readKit(folder, base);
+    return [];
+  } catch (error) {
+    if (error instanceof KitError) return error.messages;
+    throw error;
+  }
+}

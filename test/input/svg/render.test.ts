@@ -1,0 +1,169 @@
+import { readdirSync, readFileSync } from "node:fs";
+import sharp from "sharp";
+import { describe, expect, it } from "vitest";
+import { readSvg } from "../../../src/input/svg/read-svg.ts";
+import type { SvgPicture } from "../../../src/input/svg/svg-picture.ts";
+import { edgesOf, filledStretches } from "./figure.ts";
+
+const ICONS = new URL("../../../node_modules/@phosphor-icons/core/assets/fill/", import.meta.url);
+const SIDE = 1000;
+/** Sample rows in a pixel, and sample columns. */
+const FINE = 4;
+
+/** The opacity 0…1 of each pixel as librsvg draws the file, `width` by `height` pixels. */
+async function drawn(svg: string, width: number, height: number): Promise<Float64Array> {
+  // At 96 dots an inch librsvg takes units as CSS does; sharp then makes 4 pixels of 3 px.
+  const sized = svg.replace("<svg ", `<svg width="${width * 0.75}" height="${height * 0.75}" `);
+  const { data, info } = await sharp(Buffer.from(sized), { density: 96 })
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  if (info.width !== width || info.height !== height) throw new Error(`drawn ${info.width} × ${info.height}`);
+  return Float64Array.from({ length: width * height }, (_, i) => data[4 * i + 3]! / 255);
+}
+
+/** The share 0…1 of FINE × FINE sample points of each pixel that any shape covers. */
+function covered(picture: SvgPicture, width: number, height: number): Float64Array {
+  const samples = new Uint8Array(width * FINE * height * FINE);
+  const scale = (width * FINE) / picture.width;
+  for (const { rings, rule } of picture.shapes) {
+    const edges = edgesOf(rings.map((ring) => ring.map(([x, y]): [number, number] => [x * scale, y * scale])));
+    const byRow = edgesByRow(edges, height * FINE);
+    byRow.forEach((rowEdges, row) => {
+      for (const [from, to] of filledStretches(rowEdges, rule, row + 0.5)) {
+        const first = Math.max(0, Math.ceil(from - 0.5));
+        const last = Math.min(width * FINE - 1, Math.ceil(to - 0.5) - 1);
+        if (first <= last) samples.fill(1, row * width * FINE + first, row * width * FINE + last + 1);
+      }
+    });
+  }
+  const shares = new Float64Array(width * height);
+  samples.forEach((sample, i) => {
+    const x = Math.floor((i % (width * FINE)) / FINE);
+    const y = Math.floor(i / (width * FINE) / FINE);
+    shares[y * width + x]! += sample / FINE ** 2;
+  });
+  return shares;
+}
+
+type Edge = ReturnType<typeof edgesOf>[number];
+
+function edgesByRow(edges: readonly Edge[], rows: number): Edge[][] {
+  const byRow = Array.from({ length: rows }, (): Edge[] => []);
+  for (const edge of edges) {
+    const top = Math.max(0, Math.floor(Math.min(edge[0][1], edge[1][1]) - 1));
+    const bottom = Math.min(rows - 1, Math.ceil(Math.max(edge[0][1], edge[1][1]) + 1));
+    for (let row = top; row <= bottom; row += 1) byRow[row]!.push(edge);
+  }
+  return byRow;
+}
+
+/**
+ * Compares the picture with the drawing, pixel by pixel. The bound: what librsvg leaves empty or fills wholly, and the
+ * same of the picture, must agree at every pixel that no outline crosses in either; a pixel on an outline may differ by
+ * the coarseness of both samplings. `edge` counts those, `wrong` counts pixels that differ by more than half.
+ */
+async function compare(svg: string): Promise<{ wrong: number; edge: number; filled: number; off: number }> {
+  const picture = readSvg(svg);
+  const height = Math.round((SIDE * picture.height) / picture.width);
+  const theirs = await drawn(svg, SIDE, height);
+  const ours = covered(picture, SIDE, height);
+  const result = { wrong: 0, edge: 0, filled: 0, off: 0 };
+  theirs.forEach((alpha, i) => {
+    const difference = Math.abs(alpha - ours[i]!);
+    const onEdge = (alpha > 0 && alpha < 1) || (ours[i]! > 0 && ours[i]! < 1);
+    result.edge += onEdge ? 1 : 0;
+    result.filled += ours[i]!;
+    result.off += alpha - ours[i]!;
+    if (difference > (onEdge ? 0.5 : 0)) result.wrong += 1;
+  });
+  return result;
+}
+
+const wrap = (body: string, viewBox = "0 0 100 100"): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" viewBox="${viewBox}">${body}</svg>`;
+
+const STAR = "M50,5 L79,95 2,39 98,39 21,95 z";
+const LEAF = '<path id="leaf" d="M0 0C10 -20 30 -20 40 0S10 20 0 0z"/>';
+
+const DRAWINGS: Readonly<Record<string, string>> = {
+  "evenodd star": wrap(`<path fill-rule="evenodd" d="${STAR}"/>`),
+  "nonzero star": wrap(`<path d="${STAR}"/>`),
+  "nested transforms": wrap(
+    '<g transform="translate(50 50) rotate(30)"><g transform="scale(1.5,.7)"><rect x="-20" y="-20" width="40" height="40"/></g>' +
+      '<g transform="skewX(20) translate(5,-30)skewY(-10)"><circle r="8"/></g></g>',
+  ),
+  "matrix and rotation about a point": wrap(
+    '<ellipse cx="20" cy="30" rx="15" ry="6" transform="matrix(1.2 .4 -.3 .9 20 10)"/><rect x="60" y="60" width="20" height="10" transform="rotate(-25 60 60)"/>',
+  ),
+  "rounded rectangles": wrap(
+    '<rect x="5" y="5" width="40" height="30" rx="8"/><rect x="55" y="5" width="40" height="30" ry="20"/>' +
+      '<rect x="5" y="55" width="40" height="30" rx="30" ry="4"/><rect x="55" y="55" width="40" height="30" rx="100" ry="100"/>',
+  ),
+  "polygons, open polylines and units": wrap(
+    '<polyline points="10,10 40,15 30,40"/><polygon points="60-5,90 20,70,45"/><circle cx="50%" cy="70%" r="10%"/><rect x="5mm" y="1in" width="8pt" height="1pc" transform="translate(0 -20)"/>',
+  ),
+  "use of shapes and groups": wrap(
+    `<defs>${LEAF}<g id="pair"><use href="#leaf"/><use xlink:href="#leaf" transform="scale(-1 1)"/></g></defs>` +
+      '<use href="#pair" x="50" y="30"/><use href="#pair" x="10" y="20" transform="rotate(40 50 50)"/>',
+  ),
+  "use of symbols, fitted and cut": wrap(
+    '<symbol id="s" viewBox="-10 -10 20 30"><circle r="14"/><rect x="-4" y="5" width="8" height="40"/></symbol>' +
+      '<symbol id="t" viewBox="0 0 10 10" preserveAspectRatio="xMaxYMin slice"><path d="M0 0h10v10z"/></symbol>' +
+      '<symbol id="u" viewBox="0 0 10 10" preserveAspectRatio="none"><circle cx="5" cy="5" r="5"/></symbol>' +
+      '<use href="#s" x="5" y="5" width="50" height="40"/><use href="#t" x="60" y="5" width="35" height="20"/>' +
+      '<use href="#u" x="60" y="40" width="35" height="50" transform="rotate(10 60 40)"/><use href="#s" x="5" y="55" width="20" height="40" transform="skewX(-5)"/>',
+  ),
+  "inherited style through use": wrap(
+    `<defs><g id="g"><path fill-rule="inherit" d="${STAR}"/></g></defs><g fill="none"><use href="#g" fill="red" fill-rule="evenodd" transform="scale(.5)"/><use href="#g" x="50" transform="scale(.9)"/></g>`,
+  ),
+  "style sheet": wrap(
+    `<style>.a{fill:none} rect.b{fill:blue} #c{fill:none!important} *{fill-rule:evenodd} path{fill:green}</style>` +
+      `<rect class="a" width="20" height="20"/><rect class="a b" x="30" width="20" height="20"/><circle id="c" style="fill:red" cx="80" cy="10" r="9"/>` +
+      `<path class="x" fill="none" d="${STAR}" transform="translate(10 30) scale(.6)"/>`,
+  ),
+  "visibility and display": wrap(
+    '<g visibility="hidden"><rect width="30" height="30"/><rect x="40" width="30" height="30" visibility="visible"/></g>' +
+      '<g display="none"><rect y="40" width="30" height="30" display="inline"/></g><g opacity="0"><rect x="40" y="40" width="30" height="30"/></g><circle cx="85" cy="85" r="12" fill="none"/><circle cx="15" cy="85" r="12"/>',
+  ),
+  "negative viewBox corner": wrap(
+    '<path d="M480-80Q313-80 196.5-197T80-480q0-166 116.500-283T480-880t283.500 117T880-480q0 166-116.500 283T480-80Z"/>',
+    "0 -960 960 960",
+  ),
+  "oblong viewBox": wrap('<circle cx="0" cy="0" r="40"/><path d="M-90-40H-60V40z"/>', "-100 -50 200 100"),
+  "arcs with packed flags": wrap(
+    '<path d="M20 30a10 10 0 1110 10z"/><path d="M60 20a20 8 30 01.5 20.5 8 20-30 00-20-5z"/><path d="M10 70a12 5 45 1030-4A12 5 45 0010 70M60 80a1 2 0 0130 10z"/>',
+  ),
+  "smooth curves": wrap('<path d="M5 50C5 5 30 5 50 50S95 95 95 50s-20-50-45-10T20 90t-10-5q-20-20-5-35"/>'),
+};
+
+describe("readSvg(text) beside librsvg", () => {
+  it.each(Object.entries(DRAWINGS))("covers what it paints: %s", async (_, svg) => {
+    const { wrong, edge, filled, off } = await compare(svg);
+    expect(filled).toBeGreaterThan(10_000);
+    expect(wrong).toBe(0);
+    // The whole areas differ by less than a tenth of a pixel for each pixel on an outline.
+    expect(Math.abs(off)).toBeLessThan(0.1 * edge);
+  });
+
+  // Every 75th icon, so that no one picked those that work.
+  it.each(
+    readdirSync(ICONS)
+      .sort()
+      .filter((_, i) => i % 75 === 74),
+  )("covers what it paints: %s", async (name) => {
+    const { wrong, edge, filled, off } = await compare(readFileSync(new URL(name, ICONS), "utf8"));
+    expect(filled).toBeGreaterThan(10_000);
+    expect(wrong).toBe(0);
+    expect(Math.abs(off)).toBeLessThan(0.1 * edge);
+  });
+
+  it("notices a hole that is missing", async () => {
+    const svg = DRAWINGS["evenodd star"]!;
+    const picture = readSvg(svg);
+    const solid = { ...picture, shapes: picture.shapes.map((shape) => ({ ...shape, rule: "nonzero" as const })) };
+    const theirs = await drawn(svg, SIDE, SIDE);
+    const wrong = covered(solid, SIDE, SIDE).filter((share, i) => Math.abs(share - theirs[i]!) > 0.5).length;
+    expect(wrong).toBeGreaterThan(10_000);
+  });
+});

@@ -1,0 +1,128 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import Ajv2020 from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import { publishedText } from "../../core/pattern/published.ts";
+import { KITS } from "../../core/plan/made.ts";
+
+const number = { type: "number" };
+const count = { type: "integer", minimum: 0 };
+const text = { type: "string", minLength: 1 };
+const object = (required: Record<string, unknown>, optional: Record<string, unknown> = {}) => ({
+  type: "object",
+  required: Object.keys(required),
+  properties: { ...required, ...optional },
+});
+const list = (items: unknown) => ({ type: "array", items });
+const maybe = (schema: { type: string }) => ({ ...schema, type: [schema.type, "null"] });
+
+/** What readers of pattern.json may count on, as JSON Schema; more keys may come. */
+const SCHEMA = object(
+  {
+    schema: { const: "leaflight/pattern/1" },
+    kit: { type: "string", pattern: "^[a-z0-9-]+$" },
+    title: text,
+    unit: { const: "mm" },
+    book: object({
+      leafHeight: number,
+      leafWidth: number,
+      blockThickness: number,
+      leaves: count,
+      pageOneLeaf: count,
+      lastPage: count,
+      plates: list(object({ afterPage: count, leaves: count })),
+      direction: { enum: ["ltr", "rtl"] },
+      square: number,
+      boardThickness: number,
+    }),
+    levels: list(object({ name: text, depth: number }, { line: count, background: { const: true } })),
+    fit: object({
+      firstLeaf: count,
+      lastLeaf: count,
+      opening: { type: "number", exclusiveMinimum: 0, maximum: 6.284 },
+      spine: { enum: ["flat", "rounded"] },
+      view: { enum: ["front", "along"] },
+      head: number,
+      height: number,
+      width: number,
+      stretch: number,
+      holdWidth: number,
+      edgeWidth: number,
+      boardWidth: number,
+      restingOpening: number,
+      foldStyle: { enum: ["single", "stepped"] },
+      markStep: number,
+      leastTab: number,
+    }),
+    leaves: list(
+      object(
+        {
+          leaf: count,
+          patternPage: maybe({ type: "integer" }),
+          bookPage: maybe({ type: "integer" }),
+          x: list(number),
+          spans: list(object({ from: number, to: number, level: count })),
+          cuts: list(object({ at: number, depth: number })),
+          tacks: list(object({ from: number, to: number })),
+        },
+        { unnumbered: { type: "object", required: ["kind", "index", "of"] } },
+      ),
+    ),
+    absorbed: list(object({ leaf: count, from: number, to: number, level: count, into: count })),
+    lostLeaves: list(count),
+    supplies: list(
+      object(
+        { kind: { enum: ["material", "tool"] }, item: text, quantity: number, unit: text, note: { type: "string" } },
+        { price: number },
+      ),
+    ),
+    time: object({ minutes: count, byStage: { type: "object", additionalProperties: number } }),
+    warnings: list(text),
+  },
+  { light: { type: "object" }, insert: { type: "object" } },
+);
+
+/** The names of all keys, but for those of the book (as in the kit) and of the stages of work. */
+function keysOf(value: unknown): string[] {
+  if (Array.isArray(value)) return value.flatMap(keysOf);
+  if (value === null || typeof value !== "object") return [];
+  return Object.entries(value).flatMap(([key, inner]) => [
+    key,
+    ...(["book", "byStage", "unnumbered"].includes(key) ? [] : keysOf(inner)),
+  ]);
+}
+
+const validate = new Ajv2020.default({ allErrors: true, strict: false }).compile(SCHEMA);
+
+describe("patternJson(kit, pattern, supplies, effort)", () => {
+  it.each(KITS)("%s: has every key that readers count on, with values of its kind", (_, folder) => {
+    const valid = validate(JSON.parse(publishedText(folder)));
+    expect(
+      validate.errors?.map((error) => `${error.instancePath} ${error.message} ${JSON.stringify(error.params)}`) ?? [],
+    ).toEqual([]);
+    expect(valid).toBe(true);
+  });
+
+  it("has no key that the README's reference does not name", () => {
+    const readme = readFileSync(join(import.meta.dirname, "../../../README.md"), "utf8");
+    const reference = /## Reference: pattern\.json\n([\s\S]*?)\n## /.exec(readme)![1]!;
+    const named = new Set([...reference.matchAll(/`([A-Za-z]+)`/g)].map((match) => match[1]!));
+    const keys = new Set(KITS.flatMap(([, folder]) => keysOf(JSON.parse(publishedText(folder)))));
+    expect([...keys].filter((key) => !named.has(key)).sort()).toEqual([]);
+  });
+
+  it.each(KITS)("%s: says which leaf an unnumbered one is, and only of those", (_, folder) => {
+    const { leaves } = JSON.parse(publishedText(folder));
+    for (const leaf of leaves) expect("unnumbered" in leaf).toBe(leaf.bookPage === null);
+  });
+
+  it.each(KITS)("%s: writes a line a leaf and no binary dust", (_, folder) => {
+    const lines = publishedText(folder).split("\n");
+    const { leaves } = JSON.parse(publishedText(folder));
+    for (const leaf of leaves)
+      expect(lines).toContainEqual(expect.stringMatching(`^ {4}{"leaf":${leaf.leaf},"patternPage"`));
+    const pattern = publishedText(folder).replace(/"(note|warnings|item)":("[^"]*"|\[[^\]]*\])/g, "");
+    expect(pattern.match(/\d\.\d{7,}/g)).toBeNull();
+    expect(pattern).not.toMatch(/-0[,}\]]/);
+  });
+});

@@ -1,0 +1,152 @@
+import * as tinyduration from "tinyduration";
+import { describe, expect, it } from "vitest";
+import { dataBlock, howTo } from "../../../src/output/feeds/how-to.ts";
+import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { demoView, SITE, settingsWith, version } from "./made-kits.ts";
+import { readVocabulary } from "./vocabulary.ts";
+
+// biome-ignore lint/suspicious/noExplicitAny: a document of any shape, looked into freely
+type Json = any;
+
+const vocabulary = readVocabulary();
+const DATA_TYPES = ["Text", "URL", "Number", "Date", "DateTime", "Duration", "Boolean", "Integer"];
+
+/** As a reader of the page gets it. */
+function published(...given: Parameters<typeof howTo>): Json {
+  return JSON.parse(dataBlock(howTo(...given)));
+}
+
+/** Whatever in a document schema.org does not know, or does not know there. */
+function faults(node: Json, path = "HowTo"): string[] {
+  const { "@type": type, "@context": _context, "@id": _id, ...properties } = node;
+  if (!vocabulary.isType(type)) return [`${path}: no type ${type}`];
+  return Object.entries(properties).flatMap(([property, value]) => {
+    const where = `${path}.${property}`;
+    if (!vocabulary.hasProperty(type, property)) return [`${where}: not of ${type}`];
+    if (vocabulary.supersededBy(property)) return [`${where}: superseded`];
+    return [value].flat().flatMap((one: Json) => [...valueFaults(property, one, where)]);
+  });
+}
+
+function valueFaults(property: string, value: Json, where: string): string[] {
+  const range = vocabulary.rangeOf(property);
+  if (typeof value !== "object") {
+    const wanted = typeof value === "number" ? ["Number", "Integer"] : DATA_TYPES;
+    return range.some((type) => wanted.includes(type)) ? [] : [`${where}: ${value} is no ${range}`];
+  }
+  const fits = range.some((type) => vocabulary.isA(value["@type"], type));
+  return [...(fits ? [] : [`${where}: ${value["@type"]} is no ${range}`]), ...faults(value, where)];
+}
+
+const minutesOf = (duration: string): number => {
+  const { days = 0, hours = 0, minutes = 0 } = tinyduration.parse(duration);
+  return (24 * days + hours) * 60 + minutes;
+};
+
+describe("the vocabulary's own reader", () => {
+  it("knows what belongs where", () => {
+    expect(vocabulary.hasProperty("HowTo", "supply")).toBe(true);
+    expect(vocabulary.hasProperty("HowToSupply", "requiredQuantity")).toBe(true);
+    expect(vocabulary.hasProperty("HowToTool", "estimatedCost")).toBe(false);
+    expect(vocabulary.supersededBy("steps")).toBe("step");
+    expect(faults({ "@type": "HowTo", steps: "x", pages: 3, tool: { "@type": "Person" } })).toHaveLength(3);
+  });
+});
+
+describe("howTo(view, settings)", () => {
+  const SETTINGS = settingsWith({ author: { name: "Quay workshop" } });
+
+  it.each(DEMO_KITS)("%s: uses types and properties of schema.org only, each where it belongs", (slug) => {
+    const prices = { currency: "EUR", prices: { book: 2, card: 0.4 } };
+    const stated = { versions: [version("1.1", "2026-10-03")], licence: { name: "Own", url: undefined } };
+    for (const fields of [{}, prices, { ...prices, ...stated, currency: "crowns" }])
+      expect(faults(published(demoView(slug, fields), SETTINGS))).toEqual([]);
+    expect(faults(published(demoView(slug), { ...SETTINGS, url: undefined, author: undefined }))).toEqual([]);
+  });
+
+  // schema.org: totalTime includes the time to prepare.
+  it.each(DEMO_KITS)("%s: takes in all at least as long as its preparation and performance", (slug) => {
+    const view = demoView(slug);
+    const { totalTime, prepTime, performTime } = published(view, SETTINGS);
+    expect(minutesOf(totalTime)).toBeGreaterThanOrEqual(minutesOf(prepTime) + minutesOf(performTime));
+    expect(Math.abs(minutesOf(totalTime) - view.effort.minutes)).toBeLessThanOrEqual(0.5);
+    expect(minutesOf(prepTime)).toBeGreaterThan(0);
+  });
+
+  it("has the page's steps in order, in sections, each with its direction and its cautions", () => {
+    const view = demoView("harbour-moon");
+    const { step } = published(view, SETTINGS);
+    expect(step.map((section: Json) => section.name)).toEqual(["The book", "Light and window"]);
+    const steps = step.flatMap((section: Json) => section.itemListElement);
+    expect(steps.map((one: Json) => one.name)).toEqual(view.steps.map((one) => one.title));
+    expect(steps.map((one: Json) => one.url)).toEqual(
+      view.steps.map((_, i) => `${SITE}kits/harbour-moon/#step-${i + 1}`),
+    );
+    for (const [i, one] of steps.entries()) {
+      const [direction, ...tips] = one.itemListElement;
+      expect(direction).toEqual({ "@type": "HowToDirection", text: view.steps[i]!.text.mm });
+      expect(tips).toHaveLength(view.steps[i]!.cautions.length);
+    }
+  });
+
+  it("speaks in the kit's units", () => {
+    const [book] = published(demoView("tide-and-lamp"), SETTINGS).step;
+    expect(book.itemListElement[0].itemListElement[0].text).toMatch(/5\s1\/4\sin/);
+  });
+
+  // schema.org: supply is consumed, tool is not.
+  it("tells what is used up from what stays, with quantities and stated prices", () => {
+    const view = demoView("harbour-moon", { prices: { book: 2, card: 0.35 }, currency: "EUR" });
+    const { supply, tool, estimatedCost } = published(view, SETTINGS);
+    expect([...supply, ...tool].map((one: Json) => one.name).sort()).toEqual(
+      view.supplies.map((one) => one.item).sort(),
+    );
+    const card = supply.find((one: Json) => one.name === "card");
+    expect(card.requiredQuantity).toEqual({ "@type": "QuantitativeValue", value: 2, unitText: "sheets" });
+    expect(card.estimatedCost).toEqual({ "@type": "MonetaryAmount", currency: "EUR", value: 0.7 });
+    expect(estimatedCost).toEqual({ "@type": "MonetaryAmount", currency: "EUR", value: 2.7 });
+    expect(supply.find((one: Json) => one.name === "string")).not.toHaveProperty("estimatedCost");
+    expect(tool.map((one: Json) => one.name)).toContain("craft knife");
+  });
+
+  it("writes a currency that is no code as the author writes it", () => {
+    const view = demoView("little-gull", { prices: { book: 2 }, currency: "crowns" });
+    expect(published(view, SETTINGS).estimatedCost).toBe("2.00 crowns");
+    expect(published(demoView("little-gull"), SETTINGS)).not.toHaveProperty("estimatedCost");
+  });
+
+  it("states version, days, licence, credit and author", () => {
+    const versions = [version("1.1", "2026-10-03"), version("1.0", "2026-02-07")];
+    const boat = demoView("evening-boat", { versions, licence: { name: "MIT", url: "https://licences.example.org/" } });
+    expect(published(boat, SETTINGS)).toMatchObject({
+      "@context": "https://schema.org",
+      version: "1.1",
+      dateModified: "2026-10-03",
+      datePublished: "2026-02-07",
+      license: "https://licences.example.org/",
+      creditText: "Picture after Sailboat (fill), Phosphor Icons, licence MIT",
+      author: { "@type": "Organization", name: "Quay workshop" },
+      inLanguage: "en",
+    });
+    const bare = published(demoView("little-gull", { versions: [], licence: undefined }), SETTINGS);
+    for (const key of ["version", "dateModified", "license", "creditText"]) expect(bare).not.toHaveProperty(key);
+  });
+
+  it("has addresses of the site, or without one relative to the page", () => {
+    const view = demoView("little-gull");
+    expect(published(view, SETTINGS).image).toEqual([`${SITE}kits/little-gull/social.png`]);
+    const { url: _, ...nowhere } = SETTINGS;
+    const relative = published(view, nowhere);
+    expect(relative.image).toEqual(["social.png"]);
+    expect(relative.step[0].itemListElement[0].url).toBe("#step-1");
+    expect(relative).not.toHaveProperty("url");
+  });
+});
+
+describe("dataBlock(data)", () => {
+  it("cannot end the element that it stands in, and reads as it was", () => {
+    const data = { name: "</script><!--<script>", text: "a < b & c" };
+    expect(dataBlock(data)).not.toContain("<");
+    expect(JSON.parse(dataBlock(data))).toEqual(data);
+  });
+});

@@ -1,0 +1,32 @@
+import { describe, expect, it } from "vitest";
+import { editionOf } from "../../../src/output/views/edition.ts";
+import { packetFooter } from "../../../src/output/views/packet-footer.ts";
+import { demoView, kitWith, version } from "../feeds/made-kits.ts";
+
+describe("editionOf(kit)", () => {
+  it("writes days as people do, and names the newest version first", () => {
+    const { versions, current } = editionOf(
+      kitWith("moon", { links: [], versions: [version("2", "2026-10-03"), version("1", "2024-02-29", "First.")] }),
+    );
+    expect(versions.map((one) => one.day)).toEqual(["3 October 2026", "29 February 2024"]);
+    expect(current?.version).toBe("2");
+  });
+
+  it("says where links lead", () => {
+    const links = [{ label: "Film", url: "https://films.example.org:8443/moon?part=1" }];
+    expect(editionOf(kitWith("moon", { links })).links[0]!.host).toBe("films.example.org:8443");
+    expect(editionOf(kitWith("moon", { links: [] })).current).toBeUndefined();
+  });
+});
+
+describe("packetFooter(kit, title, paper)", () => {
+  const paper = { label: "A4" } as Parameters<typeof packetFooter>[2];
+
+  it("names the version that was printed, where there is one", () => {
+    const { kit } = demoView("little-gull", { versions: [version("1.1", "2026-09-12")] });
+    expect(packetFooter(kit, "Little Gull: packet", paper)).toMatch(
+      /^Little Gull: packet · version 1\.1 · 112 leaves of .* · A4$/,
+    );
+    expect(packetFooter({ ...kit, versions: [] }, "Little Gull: packet", paper)).toMatch(/^Little Gull: packet · 112/);
+  });
+});

@@ -1,0 +1,159 @@
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
+import type { Served } from "../offline/visit.ts";
+import { patternOf } from "./bench-pattern.ts";
+import { GULL, type Maker, newMaker } from "./bench-reader.ts";
+
+const MINUTE = 60_000;
+
+/** Prompts before leaves, ticks, and the times in the head. */
+export function promptSuite(served: () => Served): void {
+  describe("the bench's prompts and times", () => {
+    let maker: Maker;
+    beforeEach(async () => {
+      maker = await newMaker(served());
+      await maker.page.evaluateOnNewDocument(holdTime);
+    });
+    afterEach(() => maker.close());
+
+    /** Lets so much time go by, and what the page does from time to time. */
+    const wait = (ms: number): Promise<void> =>
+      maker.page.evaluate((by) => {
+        const held = window as unknown as { late: number; everySoOften: (() => void)[] };
+        held.late += by;
+        for (const run of held.everySoOften) run();
+      }, ms);
+
+    it("asks before each batch and at each checkpoint of the plan, and nowhere else", async () => {
+      const pattern = patternOf("little-gull");
+      const batches = batchesOf(pattern, 20, undefined);
+      const expected = pattern.leaves.flatMap((leaf) => {
+        const batch = batches.find((one) => one.first === leaf);
+        return [
+          ...(batch?.number === 2 ? [`${leaf.leaf} Batch 1 is folded.`] : []),
+          ...(batch
+            ? [
+                `${leaf.leaf} Batch ${batch.number} of ${batches.length}: packing ${Math.round(batch.packing)} mm under the working side.`,
+              ]
+            : []),
+          ...(isCheckpoint(leaf)
+            ? [`${leaf.leaf} Checkpoint: page ${leaf.bookPage}, first mark ${leaf.cuts[0]!.at}: right?`]
+            : []),
+        ];
+      });
+      await maker.open(GULL);
+      const asked = await maker.page.evaluate(() => {
+        const part = (name: string) => document.querySelector<HTMLElement>(`[data-${name}]`)!;
+        const found: string[] = [];
+        for (let i = 0; i < 300 && part("go-words").textContent !== "All done"; i += 1) {
+          const gate = part("gate");
+          if (!gate.hidden)
+            found.push(
+              `${part("leaf").textContent} ${gate.querySelector("strong")!.textContent!.replace("\u00a0", " ")}`,
+            );
+          const later = [...gate.querySelectorAll("button")].find((one) => one.textContent === "Not now");
+          (later && !gate.hidden ? later : part("go")).click();
+        }
+        return found;
+      });
+      expect(asked).toEqual(expected);
+      expect(asked.length).toBeGreaterThan(10);
+      expect(await maker.done()).toBe(pattern.leaves.length);
+      expect(await maker.text("notices")).toContain(`All ${pattern.leaves.length} leaves are folded`);
+      expect(await maker.text("notices")).toContain(`a hold width of ${Number(pattern.fit.edgeWidth.toFixed(1))}`);
+      expect(await maker.page.$eval("[data-go]", (go) => (go as HTMLButtonElement).disabled)).toBe(true);
+    });
+
+    it("does not tick while a prompt waits, and leads to the page asked for when something is off", async () => {
+      await maker.open(GULL);
+      await maker.goTo("leaf", 18);
+      expect(await maker.gate()).toContain("Checkpoint: page 31");
+      await maker.answer("No, something is off");
+      expect(await maker.text("jump-reason")).toBe("What page is in front of you?");
+      await maker.goTo("page", 31);
+      await maker.press("go");
+      expect([await maker.leaf(), await maker.done(), await maker.gate()]).toEqual([18, 0, ""]);
+      await maker.press("go");
+      expect([await maker.leaf(), await maker.done()]).toEqual([19, 1]);
+    });
+
+    it("names open leaves before this one, leads there and ticks them on request; a tick can be taken off", async () => {
+      await maker.open(GULL);
+      await maker.goTo("leaf", 5);
+      expect(await maker.text("notices")).toContain(
+        "Not ticked before this: 4 leaves, the first front leaf 1 of 2 (leaf 1).",
+      );
+      await maker.answer("Go there");
+      expect(await maker.leaf()).toBe(1);
+      await maker.goTo("leaf", 5);
+      await maker.answer("They are folded");
+      expect([await maker.done(), await maker.text("notices")]).toEqual([4, ""]);
+      await maker.press("back");
+      await maker.press("done");
+      expect([await maker.leaf(), await maker.done()]).toEqual([4, 3]);
+    });
+
+    it("goes on from the last leaf to one that is still open", async () => {
+      await maker.open(GULL);
+      await maker.goTo("leaf", 112);
+      await maker.press("done");
+      await maker.press("go");
+      expect(await maker.leaf()).toBe(1);
+    });
+
+    it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
+      const { leaves } = patternOf("little-gull");
+      // The kit's rates in seconds: leaf 12, score 6, mark 4, cut 6, fold 10, checkpoint 20.
+      const seconds = leaves.map(
+        (leaf) =>
+          12 +
+          6 * new Set(leaf.spans.map((span) => span.level)).size +
+          10 * leaf.cuts.length +
+          10 * leaf.spans.length +
+          (leaf.patternPage !== null && ((leaf.patternPage + 1) / 2) % 10 === 0 ? 20 : 0),
+      );
+      const written = (ms: number): string => {
+        const minutes = Math.round(Math.round(ms / MINUTE) / 5) * 5;
+        return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min left`;
+      };
+      const left = (done: number): number => 1000 * seconds.slice(done).reduce((sum, one) => sum + one, 0);
+      await maker.open(GULL);
+      expect(await maker.text("time")).toBe(`0 min worked · estimated ${written(left(0))}`);
+      await maker.press("next");
+      await maker.press("back");
+      // Border leaves are estimated at 28 s; she takes 42 s for each.
+      expect(seconds[0]).toBe(28);
+      for (let i = 0; i < 5; i += 1) {
+        await wait(42_000);
+        await maker.press("go");
+      }
+      expect(await maker.text("time")).toBe(`4 min worked · about ${written(left(5) * 1.5)}`);
+    });
+
+    it("counts on by itself while she works, a pause only up to four minutes, and goes on after a reload", async () => {
+      await maker.open(GULL);
+      await maker.press("go");
+      const worked = async () => (await maker.text("time")).split(" worked")[0];
+      expect(await worked()).toBe("0 min");
+      await wait(2 * MINUTE);
+      expect(await worked()).toBe("2 min");
+      await wait(60 * MINUTE);
+      expect(await worked()).toBe("4 min");
+      await maker.press("go");
+      await maker.open(GULL);
+      expect(await worked()).toBe("4 min");
+    });
+  });
+}
+
+/** Lets the test say how late it is, and when the page looks at the clock by itself. Runs in the page. */
+function holdTime(): void {
+  const real = Date.now.bind(Date);
+  const held = Object.assign(window, { late: 0, everySoOften: [] as (() => void)[] });
+  Date.now = () => real() + held.late;
+  const every = window.setInterval.bind(window);
+  window.setInterval = ((run: () => void, ms: number) => {
+    held.everySoOften.push(run);
+    return every(run, ms);
+  }) as typeof window.setInterval;
+}

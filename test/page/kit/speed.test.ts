@@ -1,0 +1,44 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { middleAndMost } from "../../benchmark/numbers.ts";
+import { PAGES, TYPED } from "../../benchmark/scenes.ts";
+import { scriptsOf, totalOf } from "../../benchmark/sizes.ts";
+import { typeFigures } from "../../benchmark/typing.ts";
+import { serveProject } from "../offline/serve-project.ts";
+import type { Served } from "../offline/visit.ts";
+
+/** Most bytes of script that a page loads by itself, after gzip -9. */
+const MOST_SCRIPT = 80_000;
+
+/** One frame of a screen that shows 60 a second, ms; and what a reader still feels as at once, ms. */
+const FRAME = 16;
+const AT_ONCE = 100;
+
+let served: Served;
+let close: () => Promise<void>;
+
+beforeAll(async () => {
+  ({ served, close } = await serveProject(["harbour-moon", "little-gull"]));
+});
+
+afterAll(() => close());
+
+describe("the scripts of a page", () => {
+  it.each(PAGES)("are small: %s", (page) => {
+    const scripts = scriptsOf(served.dist, page);
+    expect(scripts.length).toBeGreaterThan(0);
+    expect(totalOf(scripts)).toBeLessThan(MOST_SCRIPT);
+  });
+});
+
+describe("a key press in the fit panel at 200 leaves", () => {
+  // Medians and a second try, because other programs may hold the processor for a while.
+  it.each(TYPED)("is computed within a frame and painted at once: $name", { retry: 2 }, async ({ address, fields }) => {
+    const page = await served.browser.newPage();
+    await page.goto(`${served.host.site}${address}`, { waitUntil: "networkidle0" });
+    const times = await typeFigures(page, fields, 5);
+    await page.close();
+    expect(Math.min(...times.map((one) => one.computed))).toBeGreaterThan(0);
+    expect(middleAndMost(times.map((one) => one.computed)).median).toBeLessThan(FRAME);
+    expect(middleAndMost(times.map((one) => one.painted)).median).toBeLessThan(AT_ONCE);
+  });
+});

@@ -1,0 +1,165 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import sharp from "sharp";
+import { afterEach, describe, expect, it } from "vitest";
+import type { KitList } from "../../../src/output/offline/site-list.ts";
+import { newReader, type Served, textOf, visit } from "./visit.ts";
+
+const KEPT = "[data-kept]";
+const MOON = "kits/harbour-moon/";
+const GULL = "kits/little-gull/";
+
+/** The site without network: its host is stopped, so nothing answers. Kits: harbour-moon, little-gull and tide-and-lamp. */
+export function offlineSuite(served: () => Served): void {
+  describe("the kept site", () => {
+    const closing: (() => Promise<void>)[] = [];
+    afterEach(async () => {
+      for (const close of closing.splice(0)) await close();
+    });
+    const reader = async () => {
+      const { context, page } = await newReader(served());
+      closing.push(() => context.close());
+      return page;
+    };
+    const cutOff = async () => {
+      await served().host.stop();
+      closing.push(() => served().host.start());
+    };
+
+    it("has a shell below two megabytes", () => {
+      const { dist } = served();
+      const shell = readdirSync(dist, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile() && !entry.parentPath.startsWith(join(dist, "kits")))
+        .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
+      expect(shell).toBeGreaterThan(500_000);
+      expect(shell).toBeLessThan(2_000_000);
+    });
+
+    // Read back with sharp, which measures what the file holds.
+    it.each([
+      ["mark-192.png", 192],
+      ["mark-512.png", 512],
+      ["mark-maskable-512.png", 512],
+    ])("has the icon %s of %d px", async (file, size) => {
+      const { width, height, format } = await sharp(join(served().dist, "assets/icons", file)).metadata();
+      expect([width, height, format]).toEqual([size, size, "png"]);
+    });
+
+    it("lists every file of a kit", () => {
+      const folder = join(served().dist, MOON);
+      const list = JSON.parse(readFileSync(join(folder, "offline.json"), "utf8")) as KitList;
+      const there = readdirSync(folder, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => join(entry.parentPath, entry.name).slice(folder.length))
+        .filter((path) => !["offline.json", "social.png"].includes(path) && !path.endsWith(".jpg"));
+      expect([...Object.keys(list.files), ...Object.keys(list.packet)].sort()).toEqual(there.sort());
+    });
+
+    it("shows a visited kit with page, refit, files and packet page; an unvisited one says so", async () => {
+      const page = await reader();
+      await visit(served(), page, "index.html");
+      await visit(served(), page, `${MOON}index.html`);
+      await textOf(page, KEPT, /works without network/);
+      await cutOff();
+
+      await page.reload();
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Harbour Moon");
+      await page.evaluate(() => document.fonts.ready);
+      const drawn = await page.$eval(".hero-picture .day", (image) => (image as HTMLImageElement).naturalWidth);
+      expect(drawn).toBeGreaterThan(0);
+      expect(await page.evaluate(() => document.fonts.check('1rem "Source Sans 3"'))).toBe(true);
+
+      await page.click("#fit-leaves", { count: 3 });
+      await page.type("#fit-leaves", "196");
+      await textOf(page, "[data-refit-state]", /It fits/);
+
+      for (const file of ["pattern.json", "pattern.csv", "cut/door-mm.svg", "cut/door-inch.dxf", "front-lit.svg"]) {
+        const text = await page.evaluate(async (path) => (await fetch(path)).text(), file);
+        expect(text, file).toBe(readFileSync(join(served().dist, MOON, file), "utf8"));
+      }
+      await visit(served(), page, `${MOON}packet/index.html?leaves=196`);
+      expect(await page.$$eval("[data-sheet]", (sheets) => sheets.length)).toBeGreaterThan(5);
+      await visit(served(), page, MOON);
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Harbour Moon");
+      await visit(served(), page, MOON.slice(0, -1));
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Harbour Moon");
+
+      await visit(served(), page, "");
+      expect(await page.$$eval(".card", (cards) => cards.length)).toBe(3);
+      expect(await textOf(page, `[data-kit="harbour-moon"] .kept-tag`)).toBe("on this device");
+      expect(await page.$(`[data-kit="little-gull"] .kept-tag`)).toBeNull();
+
+      await visit(served(), page, `${GULL}index.html`);
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Not on this device yet");
+      const again = await page.$eval("[data-absent-again]", (link) => (link as HTMLAnchorElement).href);
+      expect(again).toBe(`${served().host.site}${GULL}index.html`);
+    });
+
+    it("keeps the bench page of a visited kit", async () => {
+      if (!readdirSync(join(served().dist, MOON)).includes("bench")) return;
+      const page = await reader();
+      await visit(served(), page, `${MOON}index.html`);
+      await textOf(page, KEPT, /works without network/);
+      await cutOff();
+      await visit(served(), page, `${MOON}bench/index.html`);
+      expect(await page.title()).toContain("Harbour Moon");
+      expect(page.url()).toContain("/bench/");
+    });
+
+    it("keeps the packet only when it is asked to", async () => {
+      const page = await reader();
+      await visit(served(), page, `${GULL}index.html`);
+      expect(await textOf(page, KEPT)).toBe("On this device: works without network.");
+      expect(served().host.asked.filter((path) => path.startsWith(GULL) && path.endsWith(".pdf"))).toEqual([]);
+      await page.click(".kept button");
+      await textOf(page, KEPT, /with its packet/);
+      expect(await page.$eval(".kept button", (button) => button.checkVisibility())).toBe(false);
+      await cutOff();
+      await page.reload();
+      const bytes = await page.evaluate(async () => (await (await fetch("packet-a4.pdf")).arrayBuffer()).byteLength);
+      expect(bytes).toBe(statSync(join(served().dist, GULL, "packet-a4.pdf")).size);
+    });
+
+    it("is absent from the disk", async () => {
+      const page = await reader();
+      const failed: string[] = [];
+      page.on("requestfailed", (request) => failed.push(request.url()));
+      page.on("console", (message) => failed.push(message.text()));
+      await page.goto(`file://${join(served().dist, GULL, "index.html")}`);
+      expect(await page.$(KEPT)).toBeNull();
+      expect(await page.$('link[rel="manifest"]')).toBeNull();
+      expect(failed).toEqual([]);
+    });
+
+    // Last: it builds another version.
+    it("lets a newer version wait, says so, and shows it after a reload with everything stored kept", async () => {
+      const page = await reader();
+      await visit(served(), page, "index.html");
+      await visit(served(), page, `${GULL}index.html`);
+      await textOf(page, KEPT, /works without network/);
+      await page.evaluate(() => localStorage.setItem("leaflight-bench", "leaf 57"));
+      expect(await page.$eval(".newer", (note) => note.textContent)).toBe("");
+
+      served().change("content/kits/little-gull/index.md", "title: Little Gull", "title: Little Gull at Dawn");
+      served().rebuild();
+      await page.reload();
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Little Gull");
+      await textOf(page, ".newer", /A newer version is ready/);
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Little Gull");
+
+      // What is kept of the old version goes; what is new came while it waited.
+      await cutOff();
+      await Promise.all([page.waitForNavigation(), page.click(".newer button")]);
+      expect(await page.$eval("h1", (title) => title.textContent)).toBe("Little Gull at Dawn");
+      expect(await page.evaluate(() => localStorage.getItem("leaflight-bench"))).toBe("leaf 57");
+      const twice = await page.evaluate(async () => {
+        const cache = await caches.open((await caches.keys())[0]!);
+        const paths = (await cache.keys()).map((request) => new URL(request.url).pathname);
+        return paths.filter((path, i) => paths.indexOf(path) !== i);
+      });
+      expect(twice).toEqual([]);
+      await visit(served(), page, "index.html");
+      expect(await page.$eval('[data-kit="little-gull"] h3', (title) => title.textContent)).toBe("Little Gull at Dawn");
+    });
+  });
+}

@@ -1,0 +1,23 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { type RoundData, roundData } from "../../../src/output/data/round-data.ts";
+import { published } from "../../core/pattern/published.ts";
+import { demoFolder, demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+
+const ROOT = join(import.meta.dirname, "../../..");
+
+/** A demo kit's published pattern, its front matter changed before where a change is given. */
+// biome-ignore lint/suspicious/noExplicitAny: tests read the published JSON freely
+export function publishedDemo(slug: string, change?: (frontMatter: any) => void): any {
+  if (!change) return published(readKit(demoFolder(slug), ROOT));
+  const frontMatter = demoFrontMatter(slug);
+  const svg = readFileSync(join(demoFolder(slug), frontMatter.picture.file), "utf8");
+  frontMatter.picture.file = "picture.svg";
+  change(frontMatter);
+  return published(readMadeKit(frontMatter, svg, slug));
+}
+
+export function dataOf(pattern: unknown): RoundData {
+  return roundData(pattern as RoundData);
+}
