@@ -16,7 +16,8 @@ import { MisfitError, reportClasses, STOP_AT_MISFIT } from "./report.ts";
 const BESIDE = ".cache/site";
 
 try {
-  const { views, classes, cautions, settings } = openLibrary(process.cwd());
+  const library = openLibrary(process.cwd());
+  const { views, classes, settings } = library;
   for (const { kit, pattern, notes } of views) {
     for (const warning of [...pattern.warnings, ...notes]) console.warn(`warning  ${kit.slug}: ${warning}`);
   }
@@ -24,7 +25,7 @@ try {
   rmSync(BESIDE, { recursive: true, force: true });
   const eleventy = new Eleventy("content", BESIDE, { configPath: ".eleventy.js", quietMode: true });
   await eleventy.write();
-  await bundlePageScripts(process.cwd(), BESIDE, views, cautions);
+  await bundlePageScripts(process.cwd(), BESIDE, library);
   await publishFiles("content", BESIDE, views);
   publishClasses(BESIDE, classes);
   writeSiteFiles(
@@ -33,7 +34,7 @@ try {
     classes.map(({ slug }) => slug),
     settings,
   );
-  await bundleScripts(BESIDE);
+  await bundleScripts(BESIDE, library);
   await printPackets(BESIDE, views, classes);
   await writeOffline(BESIDE, settings);
   rmSync("dist", { recursive: true, force: true });

@@ -1,9 +1,9 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build, type Plugin } from "esbuild";
-import type { Caution } from "../../output/views/cautions.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { Library } from "../library.ts";
 import { RUNTIME, templateModule } from "./template-code.ts";
+import { wordsPlugin } from "./words-plugin.ts";
 
 const KIT_PARTS = [
   "book",
@@ -36,8 +36,7 @@ const SCRIPTS = [
 export async function bundlePageScripts(
   base: string,
   output: string,
-  views: readonly KitView[],
-  cautions: readonly Caution[],
+  { views, cautions, words, settings }: Library,
 ): Promise<void> {
   const source = join(import.meta.dirname, "../../page");
   for (const { name, entry, templates } of SCRIPTS) {
@@ -50,7 +49,7 @@ export async function bundlePageScripts(
       minify: true,
       charset: "utf8",
       logLevel: "warning",
-      plugins: [templatesPlugin(join(base, "layouts"), source, templates)],
+      plugins: [wordsPlugin(words, settings.language), templatesPlugin(join(base, "layouts"), source, templates)],
     });
   }
   for (const { slug, kit, notes } of views) {

@@ -2,6 +2,8 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { type RoundData, roundData, roundScript } from "../../output/data/round-data.ts";
+import type { Library } from "../library.ts";
+import { wordsPlugin } from "./words-plugin.ts";
 
 /** A script of the site after bundling. */
 export interface Bundle {
@@ -17,7 +19,7 @@ const ENTRIES = { "turn-round": "entry.ts", "round-view": "main.ts" };
  * Bundles the view's scripts into `assets/scripts` and writes each kit's `round-data.js` from its pattern.json.
  * Classic scripts, because a module does not load from a page opened from the disk; names and bytes are the same every time.
  */
-export async function bundleScripts(output: string): Promise<Bundle[]> {
+export async function bundleScripts(output: string, { words, settings }: Library): Promise<Bundle[]> {
   const source = join(import.meta.dirname, "../../page/view3d");
   const { metafile } = await build({
     entryPoints: Object.fromEntries(Object.entries(ENTRIES).map(([name, file]) => [name, join(source, file)])),
@@ -29,6 +31,7 @@ export async function bundleScripts(output: string): Promise<Bundle[]> {
     metafile: true,
     charset: "utf8",
     logLevel: "warning",
+    plugins: [wordsPlugin(words, settings.language)],
   });
   const kits = join(output, "kits");
   for (const kit of existsSync(kits) ? readdirSync(kits) : []) writeRoundData(join(output, "kits", kit));

@@ -5,6 +5,7 @@ import MarkdownIt from "markdown-it";
 import { KitError } from "../../input/files/message.ts";
 import { basePath } from "../../input/settings/settings.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import * as messages from "../../words/messages.ts";
 import { bundlePageScripts } from "../bundle/page-scripts.ts";
 import { bundleScripts } from "../bundle/scripts.ts";
 import { publishClasses } from "../files/publish-classes.ts";
@@ -21,6 +22,7 @@ import { linkFrom, NOT_FOUND } from "./relative-url.ts";
 export interface SiteConfig {
   addPlugin(plugin: unknown): void;
   setLibrary(name: string, library: unknown): void;
+  addNunjucksGlobal(name: string, value: unknown): void;
   addFilter(name: string, filter: (...args: never[]) => unknown): void;
   addTransform(name: string, transform: (this: { page: { url: string | false } }, content: string) => string): void;
   addGlobalData(name: string, data: unknown): void;
@@ -46,6 +48,8 @@ export function registerSite(config: SiteConfig): void {
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
   config.setLibrary("md", new MarkdownIt({ typographer: true }));
+  // A misspelt message in a layout calls what is not there, and so stops the build.
+  config.addNunjucksGlobal("words", messages);
   config.addFilter("kitView", (slug: string) => opened().view(slug));
   config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
   config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
@@ -111,7 +115,7 @@ export function registerSite(config: SiteConfig): void {
     "eleventy.after",
     async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
       if (runMode === "build") return;
-      await bundlePageScripts(BASE, directories.output, opened().views, opened().cautions);
+      await bundlePageScripts(BASE, directories.output, opened());
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
       publishClasses(directories.output, opened().classes);
       writeSiteFiles(
@@ -120,7 +124,7 @@ export function registerSite(config: SiteConfig): void {
         opened().classes.map(({ slug }) => slug),
         opened().settings,
       );
-      await bundleScripts(directories.output);
+      await bundleScripts(directories.output, opened());
       await printPackets(directories.output, opened().views, opened().classes);
       await writeInstallable(directories.output, opened().settings);
       retireWorker(directories.output);

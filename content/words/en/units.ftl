@@ -1,0 +1,8 @@
+### Symbols of units and how lengths, angles and durations are written. The unit's symbol follows a no-break space.
+
+unit-mm = mm
+unit-in = in
+unit-m = m
+unit-ft = ft
+unit-degree = { $angle }°
+unit-percent = { $share }%

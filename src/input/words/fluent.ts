@@ -1,0 +1,132 @@
+import {
+  type Entry,
+  type Expression,
+  FluentParser,
+  type InlineExpression,
+  type Pattern as Written,
+} from "@fluent/syntax";
+import type { Catalogue, Pattern, Piece } from "../../words/message.ts";
+import { KitError, type KitMessage } from "../files/message.ts";
+
+/** A message of a words file with where it stands. */
+export interface WordsEntry {
+  readonly id: string;
+  readonly pattern: Pattern;
+  /** What its translators are told. */
+  readonly comment: string;
+  readonly file: string;
+  readonly line: number;
+}
+
+/** Arguments of a message, each with what it may be: `number` where a plural hangs on it. */
+export type ArgumentKinds = ReadonlyMap<string, "number" | "word">;
+
+const PLURALS: readonly string[] = ["zero", "one", "two", "few", "many", "other"];
+
+/**
+ * Reads a file of words (Project Fluent, syntax 1.0): messages with arguments, terms, and choices by number, plural or word.
+ * Attributes and functions are not used here. @throws KitError with every place that cannot be read
+ */
+export function readFluent(file: string, text: string): WordsEntry[] {
+  const resource = new FluentParser().parse(text);
+  const problems: KitMessage[] = [];
+  const lineOf = (entry: Entry): number => text.slice(0, entry.span?.start ?? 0).split("\n").length;
+  const terms = new Map<string, Pattern>();
+  const entries: WordsEntry[] = [];
+  const tell = (entry: Entry, field: string, given: string, allowed: string): void => {
+    problems.push({ file, line: lineOf(entry), column: undefined, field, given, allowed, remedy: "correct it here" });
+  };
+  for (const entry of resource.body) {
+    if (entry.type === "Junk")
+      tell(entry, "words", entry.annotations[0]?.message ?? "no message", "messages in Fluent syntax: id = Text");
+    if (entry.type !== "Message" && entry.type !== "Term") continue;
+    const name = entry.id.name;
+    try {
+      const pattern = patternOf(entry.value, terms);
+      if (entry.type === "Term") terms.set(name, pattern);
+      else entries.push({ id: name, pattern, comment: entry.comment?.content ?? "", file, line: lineOf(entry) });
+    } catch (error) {
+      if (!(error instanceof UnknownForm)) throw error;
+      tell(entry, name, error.message, "text, { $argument }, { -term }, and choices by an argument");
+    }
+  }
+  if (problems.length > 0) throw new KitError(problems);
+  return entries;
+}
+
+/** Messages by id. */
+export function catalogueOf(entries: readonly WordsEntry[]): Catalogue {
+  return Object.fromEntries(entries.map(({ id, pattern }) => [id, pattern]));
+}
+
+/** The arguments of a message in the order in which they first stand in it. */
+export function argumentsOf(pattern: Pattern): ArgumentKinds {
+  const found = new Map<string, "number" | "word">();
+  const look = (pieces: Pattern): void => {
+    for (const piece of pieces) {
+      if (typeof piece === "string") continue;
+      if ("arg" in piece) {
+        if (!found.has(piece.arg)) found.set(piece.arg, "word");
+        continue;
+      }
+      const keys = Object.keys(piece.of);
+      const counts = keys.some((key) => PLURALS.includes(key) || /^\d+$/.test(key));
+      if (counts || !found.has(piece.by)) found.set(piece.by, counts ? "number" : "word");
+      for (const key of keys) look(piece.of[key]!);
+      look(piece.other);
+    }
+  };
+  look(pattern);
+  return found;
+}
+
+/** A form of the syntax that is not used here. */
+class UnknownForm extends Error {}
+
+function patternOf(written: Written | null, terms: ReadonlyMap<string, Pattern>): Pattern {
+  if (!written) throw new UnknownForm("a message without a text");
+  const pieces = written.elements.flatMap((element) =>
+    element.type === "TextElement" ? [element.value] : piecesOf(element.expression, terms),
+  );
+  return joined(pieces);
+}
+
+function piecesOf(expression: Expression | InlineExpression, terms: ReadonlyMap<string, Pattern>): readonly Piece[] {
+  switch (expression.type) {
+    case "StringLiteral":
+      return [expression.parse().value];
+    case "NumberLiteral":
+      return [expression.value];
+    case "VariableReference":
+      return [{ arg: expression.id.name }];
+    case "TermReference": {
+      const term = terms.get(expression.id.name);
+      if (!term) throw new UnknownForm(`the term -${expression.id.name} before it is stated`);
+      return term;
+    }
+    case "SelectExpression": {
+      if (expression.selector.type !== "VariableReference") throw new UnknownForm("a choice by something else");
+      const of: Record<string, Pattern> = {};
+      let other: Pattern = [];
+      for (const variant of expression.variants) {
+        const pattern = patternOf(variant.value, terms);
+        if (variant.default) other = pattern;
+        of[variant.key.type === "Identifier" ? variant.key.name : variant.key.value] = pattern;
+      }
+      return [{ by: expression.selector.id.name, of, other }];
+    }
+    default:
+      throw new UnknownForm(`a ${expression.type}`);
+  }
+}
+
+/** Neighbouring texts as one. */
+function joined(pieces: readonly Piece[]): Pattern {
+  const all: Piece[] = [];
+  for (const piece of pieces) {
+    const last = all.at(-1);
+    if (typeof piece === "string" && typeof last === "string") all[all.length - 1] = last + piece;
+    else all.push(piece);
+  }
+  return all;
+}

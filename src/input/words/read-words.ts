@@ -1,0 +1,69 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Catalogue } from "../../words/message.ts";
+import { PSEUDO, pseudoWords } from "../../words/pseudo.ts";
+import { KitError } from "../files/message.ts";
+import { argumentsOf, catalogueOf, readFluent, type WordsEntry } from "./fluent.ts";
+
+/** Where words stand below the project. */
+export const WORDS_FOLDER = "content/words";
+
+/** The file in a language's folder in which a site says some phrases its own way. */
+const OWN = "own.ftl";
+
+/** The language that every message has words in. */
+export const SOURCE = "en";
+
+/**
+ * The words of a language below the project `base`: its own folder's, those of the language without its region (`en` for
+ * `en-GB`), and English where a message has none. What `own.ftl` states replaces a phrase.
+ * @throws KitError where a file cannot be read, or a message is not known or has other arguments than the English one
+ */
+export function readWords(base: string, language: string): Catalogue {
+  const source = catalogueOf(readLanguage(base, SOURCE));
+  if (language === PSEUDO) return pseudoWords(source);
+  const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
+  const entries = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
+  const own = folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`));
+  checkKnown([...entries, ...own], source);
+  return { ...source, ...catalogueOf(entries), ...catalogueOf(own) };
+}
+
+/** All messages of a language's own folder but the site's own phrases. @throws KitError also where an id stands twice */
+export function readLanguage(base: string, language: string): WordsEntry[] {
+  const folder = join(base, WORDS_FOLDER, language);
+  const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".ftl") && file !== OWN) : [];
+  const entries = files.sort().flatMap((file) => readFile(base, `${WORDS_FOLDER}/${language}/${file}`));
+  const seen = new Map<string, WordsEntry>();
+  for (const entry of entries) {
+    const before = seen.get(entry.id);
+    if (before)
+      throw wordsError(entry, "a second message of this id", `each id once (it also stands in ${before.file})`);
+    seen.set(entry.id, entry);
+  }
+  return entries;
+}
+
+function readFile(base: string, file: string): WordsEntry[] {
+  return existsSync(join(base, file)) ? readFluent(file, readFileSync(join(base, file), "utf8")) : [];
+}
+
+function checkKnown(entries: readonly WordsEntry[], source: Catalogue): void {
+  for (const entry of entries) {
+    const known = source[entry.id];
+    if (!known)
+      throw wordsError(entry, "a message that the program does not use", `an id of ${WORDS_FOLDER}/${SOURCE}`);
+    const allowed = argumentsOf(known);
+    const strange = [...argumentsOf(entry.pattern).keys()].find((name) => !allowed.has(name));
+    if (strange !== undefined)
+      throw wordsError(
+        entry,
+        `the argument $${strange}`,
+        [...allowed.keys()].map((name) => `$${name}`).join(", ") || "none",
+      );
+  }
+}
+
+function wordsError({ file, line, id }: WordsEntry, given: string, allowed: string): KitError {
+  return new KitError([{ file, line, column: undefined, field: id, given, allowed, remedy: "correct this message" }]);
+}
