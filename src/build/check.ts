@@ -1,6 +1,6 @@
 import { toDegrees } from "../core/units/angle.ts";
-import { formatSize } from "../core/units/length.ts";
 import { KitError } from "../input/files/message.ts";
+import { formatSize } from "../words/lengths.ts";
 import { openLibrary } from "./library.ts";
 import { MisfitError, reportClasses, STOP_AT_MISFIT } from "./report.ts";
 

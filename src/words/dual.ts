@@ -1,4 +1,5 @@
-import { formatLength, formatSize, type LengthStyle, stepFor, type UnitSystem } from "../core/units/length.ts";
+import { type LengthStyle, stepFor, type UnitSystem } from "../core/units/length.ts";
+import { formatLength, formatSize } from "./lengths.ts";
 
 /** One quantity in both unit systems; the page shows one of them at a time. */
 export interface Dual<T = string> {

@@ -1,3 +1,4 @@
+import { formatLength } from "../../words/lengths.ts";
 import { caliper } from "../book/book.ts";
 import { flapBulkFromBatch } from "../fan/resting.ts";
 import type { Kit } from "../kit/kit.ts";
@@ -5,7 +6,6 @@ import { computePattern } from "../pattern/compute.ts";
 import { edgeAtHead } from "../pattern/edge-at-head.ts";
 import { fanOf } from "../pattern/fan-of.ts";
 import type { Pattern } from "../pattern/pattern.ts";
-import { formatLength } from "../units/length.ts";
 import type { Measured } from "./progress.ts";
 
 /** More leaf thicknesses than any folded flap counts: a measurement with the book's rest in it, or in another unit. */

@@ -1,9 +1,10 @@
+import { sayLength } from "../../words/lengths.ts";
 import type { Fan } from "../fan/fan.ts";
 import { frontWidth, type LeafRange, type View } from "../fan/front.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { Problem } from "../problem.ts";
 import { toDegrees } from "../units/angle.ts";
-import { sayLength, type UnitSystem } from "../units/length.ts";
+import type { UnitSystem } from "../units/length.ts";
 
 /** What a maker states of a fit; one of the three may be "solve". Lengths mm, opening radians. */
 export interface Wish {

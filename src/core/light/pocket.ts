@@ -1,8 +1,9 @@
+import { sayLength } from "../../words/lengths.ts";
 import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
 import type { FrontCurve } from "../fan/front-curve.ts";
 import { Problem } from "../problem.ts";
 import type { Span } from "../spans/span.ts";
-import { sayLength, tidy, type UnitSystem } from "../units/length.ts";
+import { tidy, type UnitSystem } from "../units/length.ts";
 import type { LightWish, Notch, Pocket } from "./light.ts";
 import type { RegionRows } from "./region-rows.ts";
 

@@ -1,10 +1,11 @@
+import { sayLength } from "../../words/lengths.ts";
 import { numberLeaves } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
 import { type Solution, widestOpening } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
 import { Problem } from "../problem.ts";
 import { toDegrees } from "../units/angle.ts";
-import { sayLength, tidy } from "../units/length.ts";
+import { tidy } from "../units/length.ts";
 
 /** The printed pages, plates and borders must find room in the book. @throws Problem */
 export function checkBook(kit: Kit): void {

@@ -1,3 +1,4 @@
+import { formatLength, formatSize } from "../../words/lengths.ts";
 import { caliperDoubt } from "../book/book.ts";
 import { numberLeaves } from "../book/numbering.ts";
 import { stationAt } from "../fan/front.ts";
@@ -5,7 +6,7 @@ import { boxOf } from "../geometry/area.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { levelExtents } from "../picture/level-extents.ts";
 import { toDegrees } from "../units/angle.ts";
-import { formatLength, formatSize, type LengthStyle, tidy } from "../units/length.ts";
+import { type LengthStyle, tidy } from "../units/length.ts";
 import type { Face } from "./compute.ts";
 import { type Pattern, pictureLeaves } from "./pattern.ts";
 

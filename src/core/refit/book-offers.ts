@@ -1,6 +1,6 @@
+import { formatSize } from "../../words/lengths.ts";
 import { caliper } from "../book/book.ts";
 import type { Kit } from "../kit/kit.ts";
-import { formatSize } from "../units/length.ts";
 import { nearestCount } from "./nearest.ts";
 import type { Change, Fits } from "./offers.ts";
 import type { Refit } from "./refit.ts";

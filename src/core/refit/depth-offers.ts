@@ -1,5 +1,5 @@
+import { formatSize } from "../../words/lengths.ts";
 import type { Kit } from "../kit/kit.ts";
-import { formatSize } from "../units/length.ts";
 import { heightOffer } from "./height-offer.ts";
 import type { Change, Fits } from "./offers.ts";
 

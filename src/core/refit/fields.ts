@@ -1,8 +1,9 @@
+import { formatSize } from "../../words/lengths.ts";
 import type { Plate } from "../book/book.ts";
 import { widestOpening } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
 import { toDegrees } from "../units/angle.ts";
-import { formatSize, LengthError, parseLength, tidy } from "../units/length.ts";
+import { LengthError, parseLength, tidy } from "../units/length.ts";
 import type { Refit } from "./refit.ts";
 
 /** One line of the fit panel: what is asked, how it is measured, and how its text becomes a figure of the refit. */

@@ -1,7 +1,7 @@
+import { formatSize } from "../../words/lengths.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern, largestLight, tryFit } from "../pattern/compute.ts";
 import { Problem } from "../problem.ts";
-import { formatSize } from "../units/length.ts";
 import { heightOffer } from "./height-offer.ts";
 import type { Change, Offer } from "./offers.ts";
 import { type Refit, refitKit } from "./refit.ts";

@@ -1,8 +1,9 @@
+import { formatSize } from "../../words/lengths.ts";
 import type { Kit, Priced } from "../kit/kit.ts";
 import { layOut } from "../packing/lay-out.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
-import { formatSize, MM_PER_INCH, tidy } from "../units/length.ts";
+import { MM_PER_INCH, tidy } from "../units/length.ts";
 import type { Part } from "../window/part.ts";
 
 /** Something to have at hand. `kind` tells what is used up from what stays. */

@@ -79,25 +79,6 @@ export function stepFor(units: UnitSystem, step: number): number {
   return !isInch ? step : step < 1 ? 0.5 : 1;
 }
 
-/** Writes a length without its unit: `46.5`, or in inches `1 13/16`. */
-export function formatNumber(mm: number, style: LengthStyle): string {
-  if (style.units === "mm") return (roundTo(mm, style.step) + 0).toFixed(decimalsOf(style.step));
-  const denominator = inchDenominator(style.step);
-  const parts = Math.round((Math.abs(mm) / MM_PER_INCH) * denominator);
-  const sign = mm < 0 && parts > 0 ? "−" : "";
-  const whole = Math.floor(parts / denominator);
-  const rest = parts % denominator;
-  if (rest === 0) return `${sign}${whole}`;
-  const divisor = greatestCommonDivisor(rest, denominator);
-  const fraction = `${rest / divisor}/${denominator / divisor}`;
-  return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
-}
-
-/** Writes a length with its unit: `46.5 mm`, `1 13/16 in`. The space before the unit does not break. */
-export function formatLength(mm: number, style: LengthStyle): string {
-  return `${formatNumber(mm, style)}\u00a0${style.units}`;
-}
-
 /** Nearest multiple of a step, free of binary dust (kept to 1e-5 mm). A half goes to the greater value. */
 export function roundTo(value: number, step: number): number {
   return tidy(Math.round(value / step + 1e-9) * step);
@@ -107,36 +88,4 @@ export function roundTo(value: number, step: number): number {
 export function tidy(value: number, decimals = 5): number {
   const scale = 10 ** decimals;
   return Math.round(value * scale) / scale + 0;
-}
-
-function decimalsOf(step: number): number {
-  for (let decimals = 0; decimals < 3; decimals += 1) {
-    if (Math.abs(step * 10 ** decimals - Math.round(step * 10 ** decimals)) < 1e-6) return decimals;
-  }
-  return 2;
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
-}
-
-/** Writes a depth or other length that is no mark: as many decimals as it needs, at most one; inches to the nearest 1/32. */
-export function formatDepth(mm: number, units: UnitSystem): string {
-  return units === "mm" ? String(Number(mm.toFixed(1))) : formatNumber(mm, { units, step: MM_PER_INCH / 32 });
-}
-
-/** `formatDepth` with its unit: `26 mm`, `1 1/32 in`. */
-export function formatSize(mm: number, units: UnitSystem): string {
-  return `${formatDepth(mm, units)}\u00a0${units}`;
-}
-
-/**
- * A length in a message, written as people type it: `46.5 mm`, `1 13/16 in`. A bound is rounded to its safe side, to a
- * step of the ruler: `floor` for the most, `ceil` for the least.
- */
-export function sayLength(mm: number, units: UnitSystem, bound?: "floor" | "ceil", decimals = 1): string {
-  const step = units === "mm" ? 10 ** -decimals : MM_PER_INCH / 32;
-  const dust = bound === "floor" ? 1e-6 : -1e-6;
-  const value = bound ? Math[bound](mm / step + dust) * step : mm;
-  return units === "mm" ? `${tidy(value, decimals)} mm` : formatSize(value, "in").replace("\u00a0", " ");
 }

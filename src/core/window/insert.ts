@@ -1,3 +1,4 @@
+import { sayLength } from "../../words/lengths.ts";
 import type { FrontCurve } from "../fan/front-curve.ts";
 import { boxOf, outlinesOf, perimeterOf } from "../geometry/area.ts";
 import { simplify } from "../geometry/simplify.ts";
@@ -5,7 +6,7 @@ import type { Pocket } from "../light/light.ts";
 import type { PictureBox } from "../light/region-rows.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { Problem } from "../problem.ts";
-import { sayLength, type UnitSystem } from "../units/length.ts";
+import type { UnitSystem } from "../units/length.ts";
 import { closureOf } from "./closure.ts";
 import { holderOf } from "./holder.ts";
 import { type Motif, motifParts } from "./motif.ts";

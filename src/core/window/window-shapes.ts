@@ -1,8 +1,8 @@
+import { sayLength } from "../../words/lengths.ts";
 import { type Area, boxOf, grow, intersect, outlinesOf, rectangle, sizeOf, subtract } from "../geometry/area.ts";
 import { simplify, thinOut } from "../geometry/simplify.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { Problem } from "../problem.ts";
-import { sayLength } from "../units/length.ts";
 import { type Door, hangDoor } from "./hinge.ts";
 import type { InsertBook, InsertWish } from "./insert.ts";
 import { toPanel } from "./panel.ts";

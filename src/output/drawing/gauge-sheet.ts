@@ -1,5 +1,6 @@
 import type { Kit, Level } from "../../core/kit/kit.ts";
-import { formatSize, type UnitSystem } from "../../core/units/length.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { formatSize } from "../../words/lengths.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 

@@ -3,7 +3,8 @@ import type { Pocket } from "../../core/light/light.ts";
 import { fanOf } from "../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { Span } from "../../core/spans/span.ts";
-import { formatSize, type UnitSystem } from "../../core/units/length.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { formatSize } from "../../words/lengths.ts";
 import { lineLook } from "./line-kinds.ts";
 import { escapeXml, num, tag, text } from "./svg-text.ts";
 

@@ -2,8 +2,8 @@ import type { Kit } from "../../core/kit/kit.ts";
 import { depthsOf, type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import type { Counts, Effort } from "../../core/plan/effort.ts";
 import { toDegrees } from "../../core/units/angle.ts";
-import { formatDepth } from "../../core/units/length.ts";
 import { type Dual, dual, dualDepth } from "../../words/dual.ts";
+import { formatDepth } from "../../words/lengths.ts";
 
 /** A figure with its name; plain text or in both unit systems. */
 export interface Figure {

@@ -5,9 +5,10 @@ import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../.
 import { tackList } from "../../core/plan/tack-list.ts";
 import { type Field, fieldsOf } from "../../core/refit/fields.ts";
 import { costOf, type Supply, suppliesOf, supplyLine } from "../../core/supplies/supplies.ts";
-import { formatLength, formatNumber, stepFor, type UnitSystem } from "../../core/units/length.ts";
+import { stepFor, type UnitSystem } from "../../core/units/length.ts";
 import type { KitFolder } from "../../input/kit/read-kit.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
+import { formatLength, formatNumber } from "../../words/lengths.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";

@@ -3,7 +3,8 @@ import { describeLeaf, numberLeaves } from "../../core/book/numbering.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { linesOf } from "../../core/plan/scoring.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
-import { formatNumber, formatSize, type LengthStyle, type UnitSystem } from "../../core/units/length.ts";
+import type { LengthStyle, UnitSystem } from "../../core/units/length.ts";
+import { formatNumber, formatSize } from "../../words/lengths.ts";
 import { leafAndPage, type Row, rowOf } from "./row.ts";
 
 /** Everything that is shown of one leaf, as text; lengths in the maker's units. */

@@ -1,5 +1,5 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { formatDepth, formatSize } from "../../core/units/length.ts";
+import { formatDepth, formatSize } from "../../words/lengths.ts";
 import type { Paper } from "./paper.ts";
 
 /** What stands at the foot of every printed page: title, the kit's version, the book it is for, the paper. */

@@ -3,7 +3,8 @@ import type { Notch } from "../../core/light/light.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { isCheckpoint } from "../../core/plan/batches.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
-import { formatDepth, formatNumber, type LengthStyle } from "../../core/units/length.ts";
+import type { LengthStyle } from "../../core/units/length.ts";
+import { formatDepth, formatNumber } from "../../words/lengths.ts";
 
 /** A mark of a leaf and the cut that is made at it, as text without units. */
 export interface MarkText {

@@ -2,7 +2,8 @@ import { type Calibration, calibrate, MeasureError } from "../../core/bench/cali
 import type { Desk } from "../../core/bench/desk.ts";
 import { type Measured, measureBatch } from "../../core/bench/progress.ts";
 import { toDegrees } from "../../core/units/angle.ts";
-import { formatSize, LengthError, parseLength } from "../../core/units/length.ts";
+import { LengthError, parseLength } from "../../core/units/length.ts";
+import { formatSize } from "../../words/lengths.ts";
 import { openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 

@@ -2,7 +2,8 @@ import { ASKED, type Asked, restateBook } from "../../core/finder/book-figures.t
 import { NO_QUERY, type Query, readHours } from "../../core/finder/query.ts";
 import { bookFields, FieldError } from "../../core/refit/fields.ts";
 import type { Refit } from "../../core/refit/refit.ts";
-import { formatSize, type UnitSystem } from "../../core/units/length.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { formatSize } from "../../words/lengths.ts";
 import { markControl } from "../kit/panel.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;

@@ -1,6 +1,7 @@
 import { toDegrees } from "../../core/units/angle.ts";
-import { formatSize, type UnitSystem } from "../../core/units/length.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import type { RoundData } from "../../output/data/round-data.ts";
+import { formatSize } from "../../words/lengths.ts";
 import { shapeAt } from "./pose.ts";
 
 /** Less than this share from true is called true. */

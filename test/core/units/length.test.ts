@@ -2,20 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { toDegrees, toRadians } from "../../../src/core/units/angle.ts";
 import {
-  formatDepth,
-  formatLength,
-  formatNumber,
-  formatSize,
   inchDenominator,
   LengthError,
   type LengthStyle,
   MM_PER_INCH,
   parseLength,
   roundTo,
-  sayLength,
   stepFor,
   tidy,
 } from "../../../src/core/units/length.ts";
+import { formatDepth, formatLength, formatNumber, formatSize, sayLength } from "../../../src/words/lengths.ts";
 
 const SIXTEENTH = 25.4 / 16;
 const THIRTY_SECOND = 25.4 / 32;

@@ -1,7 +1,8 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { benchCutDepth, cutEdge } from "../../../core/plan/bench.ts";
-import { formatDepth, formatLength, formatSize, stepFor } from "../../../core/units/length.ts";
+import { stepFor } from "../../../core/units/length.ts";
+import { formatDepth, formatLength, formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { type Boundary, depthOf, exampleBoundary, exampleLeaf, levelTint } from "./example-leaf.ts";
 import { CUT, diagram, FOLDED, NO_LINE, PAPER, SCORE, THIN, torn, wordsWidth } from "./ink.ts";

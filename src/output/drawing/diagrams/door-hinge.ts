@@ -1,8 +1,8 @@
 import { boxOf } from "../../../core/geometry/area.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { formatSize } from "../../../core/units/length.ts";
 import type { Insert } from "../../../core/window/insert.ts";
+import { formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { ACETATE, CARD, diagram, GLUE, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";

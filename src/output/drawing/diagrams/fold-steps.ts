@@ -1,7 +1,7 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../../core/plan/bench.ts";
-import { formatSize } from "../../../core/units/length.ts";
+import { formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { type Boundary, depthOf, exampleBoundary, exampleLeaf } from "./example-leaf.ts";
 import { FACE_CELL, type FaceCell, faceOf } from "./fold-face.ts";

@@ -1,6 +1,6 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { formatSize } from "../../../core/units/length.ts";
+import { formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { num, text } from "../svg-text.ts";
 import { type FanView, fanView } from "./fan-view.ts";

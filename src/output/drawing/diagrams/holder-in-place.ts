@@ -2,7 +2,7 @@ import { leafTip } from "../../../core/fan/fan.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { formatSize } from "../../../core/units/length.ts";
+import { formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { type At, BOARD, CARD, CUT, diagram, EDGE_ON, FAINT, PAPER, THIN, torn } from "./ink.ts";
 import { penFor } from "./pen.ts";

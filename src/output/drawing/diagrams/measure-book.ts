@@ -1,5 +1,5 @@
 import type { Kit } from "../../../core/kit/kit.ts";
-import { formatSize } from "../../../core/units/length.ts";
+import { formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { type At, BOARD, CUT, diagram, FAINT, PAPER, THIN, torn } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";

@@ -1,7 +1,8 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { type Batch, batchesOf } from "../../../core/plan/batches.ts";
-import { formatLength, formatSize, stepFor } from "../../../core/units/length.ts";
+import { stepFor } from "../../../core/units/length.ts";
+import { formatLength, formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import {
   BOARD,

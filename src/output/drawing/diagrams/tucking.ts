@@ -2,7 +2,7 @@ import type { Kit } from "../../../core/kit/kit.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { type GluedTack, tackList } from "../../../core/plan/tack-list.ts";
 import type { Span } from "../../../core/spans/span.ts";
-import { formatSize } from "../../../core/units/length.ts";
+import { formatSize } from "../../../words/lengths.ts";
 import type { Figure } from "../pocket-figure.ts";
 import { depthOf } from "./example-leaf.ts";
 import { diagram, EDGE_ON, GLUE, type Look, NEXT_EDGE_ON, SMALL, WIDTH } from "./ink.ts";
