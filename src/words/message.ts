@@ -45,7 +45,8 @@ function written(value: Word): string {
 }
 
 function chosen(piece: Exclude<Piece, string | { readonly arg: string }>, value: Word): Pattern {
-  const exact = piece.of[String(value)];
+  // An author's word may be the name of something that every object has.
+  const exact = Object.hasOwn(piece.of, String(value)) ? piece.of[String(value)] : undefined;
   if (exact || typeof value === "string") return exact ?? piece.other;
   return piece.of[pluralRules().select(value)] ?? piece.other;
 }

@@ -24,8 +24,6 @@ export interface KitClass {
   readonly currency: string;
   readonly stock: readonly { readonly item: string; readonly quantity: number }[];
   readonly bring: readonly string[];
-  /** The teacher's own words, Markdown. */
-  readonly body: string;
 }
 
 /** A place in the class, known by its number alone. */

@@ -1,4 +1,6 @@
-/** One thing wrong with one kit, for its author. */
+import * as say from "../../words/messages.ts";
+
+/** One thing wrong with a file of the site, for its author. */
 export interface KitMessage {
   /** Path of the file as the author knows it, relative to the project. */
   readonly file: string;
@@ -12,17 +14,23 @@ export interface KitMessage {
   readonly remedy: string;
 }
 
-/** A kit that cannot be built, with every message about it. */
+/** Something of a site that cannot be built, with every message about it. */
 export class KitError extends Error {
   readonly messages: readonly KitMessage[];
-  constructor(messages: readonly KitMessage[]) {
-    super(messages.map(formatMessage).join("\n"));
+  /** `format` writes one message; the words' own reader, which comes before all words, has one of its own. */
+  constructor(messages: readonly KitMessage[], format: (message: KitMessage) => string = formatMessage) {
+    super(messages.map(format).join("\n"));
     this.messages = messages;
   }
 }
 
 /** `content/kits/moon/index.md:14:3  book.leaves: given 0; allowed: …; do: …` */
 export function formatMessage(message: KitMessage): string {
-  const place = [message.file, message.line, message.column].filter((part) => part !== undefined).join(":");
-  return `${place}  ${message.field}: ${message.given}; allowed: ${message.allowed}; do: ${message.remedy}`;
+  const { field, given, allowed, remedy } = message;
+  return say.checkMessage({ place: placeText(message), field, given, allowed, remedy });
+}
+
+/** File, line and column as editors and terminals read them: `content/kits/moon/index.md:14:3`. */
+export function placeText({ file, line, column }: Pick<KitMessage, "file" | "line" | "column">): string {
+  return [file, line, column].filter((part) => part !== undefined).join(":");
 }

@@ -1,12 +1,13 @@
 import type { Kit, Photo } from "../../core/kit/kit.ts";
 import { computePattern } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
+import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import type { Caution } from "../../core/plan/caution.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
 import { type Field, fieldsOf } from "../../core/refit/fields.ts";
 import { costOf, type Supply, suppliesOf, supplyLine } from "../../core/supplies/supplies.ts";
 import { stepFor, type UnitSystem } from "../../core/units/length.ts";
-import type { KitFolder } from "../../input/kit/read-kit.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
@@ -14,7 +15,7 @@ import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
-import { type Caution, cautionsFor } from "./cautions.ts";
+import { cautionsFor } from "./cautions.ts";
 import { type Edition, editionOf } from "./edition.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
@@ -94,7 +95,7 @@ export interface TackView {
 }
 
 /** Prepares one kit for its page; what only the printed packet has is added by packet-view.ts. Pure. */
-export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitView {
+export function viewKit(folder: PatternedKit, cautions: readonly Caution[]): KitView {
   const { kit, pattern } = folder;
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);

@@ -14,7 +14,7 @@ export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
   const asked = quick ? { ...kit, light: undefined, insert: undefined } : kit;
   try {
     const pattern = computePattern(asked);
-    return { view: viewKit({ kit: asked, pattern, body: "", pictureNotes: data.notes }, data.cautions) };
+    return { view: viewKit({ kit: asked, pattern, pictureNotes: data.notes }, data.cautions) };
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     return { problem: error, offers: quick ? [] : offersFor(data.kit, refit) };

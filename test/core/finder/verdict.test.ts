@@ -3,8 +3,7 @@ import { describe, expect, it } from "vitest";
 import { judge } from "../../../src/core/finder/verdict.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { DEMO_KITS, demoFolder, demoFrontMatter } from "../../input/kit/kit-folders.ts";
+import { DEMO_KITS, demoFolder, demoFrontMatter, readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 const KITS = new Map(DEMO_KITS.map((slug) => [slug, readKit(demoFolder(slug), ROOT).kit]));

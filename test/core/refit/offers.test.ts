@@ -6,7 +6,7 @@ import { Problem } from "../../../src/core/problem.ts";
 import { type Offer, offersFor } from "../../../src/core/refit/offers.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { toRadians } from "../../../src/core/units/angle.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 const gull = readKit(join(ROOT, "content/kits/little-gull"), ROOT).kit;

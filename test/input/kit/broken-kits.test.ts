@@ -2,8 +2,7 @@ import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "nod
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { formatMessage, type KitMessage } from "../../../src/input/files/message.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { copyDemo, demoText, inFolder, messagesOf } from "./kit-folders.ts";
+import { copyDemo, demoText, inFolder, messagesOf, readKit } from "./kit-folders.ts";
 
 /** A kit's light and window, which have limits of their own. */
 const LIGHT_AND_WINDOW = /^(light|insert):.*\n/gm;
