@@ -89,7 +89,7 @@ describe("readSettings(base, override)", () => {
 
   it("names the environment variable where that is wrong", () => {
     expect(messageOf("title: Folds", "host/folder")).toBe(
-      'environment  LEAFLIGHT_SITE_URL: given "host/folder"; allowed: Address of the site\'s folder, without parameters: https://host/folder/; do: correct the variable, or leave it out to use url in content/site.yaml',
+      'environment  LEAFLIGHT_SITE_URL: given "host/folder"; allowed: Address of the site’s folder, without parameters: https://host/folder/; do: correct the variable, or leave it out to use url in content/site.yaml',
     );
   });
 });
