@@ -19,19 +19,25 @@ export class Gathering {
 
   /** What could be read of several things. */
   all<T>({ made, messages }: Readings<T>): readonly T[] {
-    this.#messages.push(...messages);
+    this.#tell(messages);
     return made;
   }
 
   /** One thing, or what stands in for it. */
-  one<T>(read: () => T, standIn: T): T {
+  one<T>(read: () => T, standIn: () => T): T {
     try {
       return read();
     } catch (error) {
       if (!(error instanceof KitError)) throw error;
-      this.#messages.push(...error.messages);
-      return standIn;
+      this.#tell(error.messages);
+      return standIn();
     }
+  }
+
+  /** A file that is read twice is told of once. */
+  #tell(messages: readonly KitMessage[]): void {
+    const told = new Set(this.#messages.map((one) => JSON.stringify(one)));
+    this.#messages.push(...messages.filter((one) => !told.has(JSON.stringify(one))));
   }
 
   /** @throws KitError with all that was told so far, where that is to stop the run */

@@ -9,7 +9,8 @@ import { readKits } from "../input/kit/read-kit.ts";
 import { readMotifs } from "../input/kit/read-motifs.ts";
 import { readSettings } from "../input/settings/read-settings.ts";
 import { type SiteSettings, siteSettings, URL_VARIABLE } from "../input/settings/settings.ts";
-import { readWords, SOURCE } from "../input/words/read-words.ts";
+import { catalogueOf } from "../input/words/fluent.ts";
+import { readLanguage, readWords, SOURCE } from "../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../output/views/class/class-view.ts";
 import { viewKit } from "../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../output/views/packet-view.ts";
@@ -33,7 +34,7 @@ export interface Library {
 
 /**
  * Reads `content` under the project folder `base`; from then on the site's language is spoken.
- * @throws KitError where something is broken and that is to stop, or the English words are
+ * @throws KitError where something is broken and that is to stop; WordsError where the program's own words are
  */
 export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Library {
   const gathering = new Gathering(whenBroken);
@@ -44,7 +45,10 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   const patterned = gathering
     .all(readEach(stated, patternKit))
     .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
-  const cautions = gathering.one(() => readCautions(base, settings.language), []);
+  const cautions = gathering.one(
+    () => readCautions(base, settings.language),
+    () => [],
+  );
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
@@ -72,12 +76,18 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
 
 /** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */
 function openLanguage(base: string, gathering: Gathering): Pick<Library, "settings" | "words"> {
-  const english = readWords(base, SOURCE);
+  const english = gathering.one(
+    () => readWords(base, SOURCE),
+    () => catalogueOf(readLanguage(base, SOURCE)),
+  );
   speak(english, SOURCE);
   const read = (): SiteSettings => readSettings(base, process.env[URL_VARIABLE]);
-  const settings = gathering.one(read, siteSettings.parse({}));
+  const settings = gathering.one(read, () => siteSettings.parse({}));
   const { language } = settings;
-  const words = gathering.one(() => readWords(base, language), english);
+  const words = gathering.one(
+    () => readWords(base, language),
+    () => english,
+  );
   gathering.stopWhereBroken();
   speak(words, language);
   // What settings leave out is filled in with words of their language.

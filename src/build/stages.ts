@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { bundlePageScripts } from "./bundle/page-scripts.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
@@ -76,7 +75,7 @@ export const STAGES: readonly Stage[] = [
     serving: "same",
     run: async ({ base, output }) => {
       const { views } = currentLibrary();
-      await publishFiles(join(base, "content"), output, views);
+      await publishFiles(base, output, views);
       writeRoundData(output, views);
     },
   },
@@ -135,11 +134,22 @@ export async function runBuild(run: Run): Promise<void> {
   for (const stage of STAGES) if (stage.serving !== "only") await stage.run(run);
 }
 
-/** While serving, Eleventy makes the pages: this runs the stages on one side of it. */
-export async function runServing(run: Run, side: "before pages" | "after pages"): Promise<void> {
+/** While serving, Eleventy makes the pages: this runs the stages on one side of it. One that fails stops none of the others; `tell` is given why. */
+export async function runServing(
+  run: Run,
+  side: "before pages" | "after pages",
+  tell: (error: unknown) => void,
+): Promise<void> {
   const pages = STAGES.findIndex((stage) => stage.serving === "by Eleventy");
   const stages = side === "before pages" ? STAGES.slice(0, pages) : STAGES.slice(pages + 1);
-  for (const stage of stages) if (stage.serving !== "left out") await stage.run(run);
+  for (const stage of stages) {
+    if (stage.serving === "left out") continue;
+    try {
+      await stage.run(run);
+    } catch (error) {
+      tell(error);
+    }
+  }
 }
 
 /** Folders whose changes call for another turn. */

@@ -14,18 +14,19 @@ interface Turn {
  * but the first start of a site that has no words.
  */
 export function registerServing(config: SiteConfig, base: string): void {
-  const turn = async ({ runMode, directories }: Turn, side: Parameters<typeof runServing>[1]): Promise<void> => {
+  const turn = async ({ runMode, directories }: Turn, side: "before pages" | "after pages"): Promise<void> => {
     if (runMode === "build") return;
     const run: Run = { base, output: directories.output, serving: true, stopAtMisfit: false };
-    try {
-      await runServing(run, side);
-    } catch (error) {
-      const told = foreseen(error);
-      if (told === undefined) throw error;
-      console.error(told);
-      if (!isLibraryOpen()) process.exit(1);
-    }
+    await runServing(run, side, tell);
   };
   config.on("eleventy.before", (one: Turn) => turn(one, "before pages"));
   config.on("eleventy.after", (one: Turn) => turn(one, "after pages"));
+}
+
+/** @throws what nobody foresaw */
+function tell(error: unknown): void {
+  const told = foreseen(error);
+  if (told === undefined) throw error;
+  console.error(told);
+  if (!isLibraryOpen()) process.exit(1);
 }

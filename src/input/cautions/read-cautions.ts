@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Caution } from "../../core/plan/caution.ts";
 import * as say from "../../words/messages.ts";
 import { KitError } from "../files/message.ts";
-import { fieldName, schemaMessages } from "../files/schema-messages.ts";
+import { fieldIn, schemaMessages } from "../files/schema-messages.ts";
 import { readYaml } from "../files/yaml.ts";
 import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
 import { cautionList, cautionsJsonSchema } from "./schema.ts";
@@ -29,5 +29,5 @@ export function readCautions(base: string, language: string): Caution[] {
   const path = [twice, "id"];
   const given = say.frontCautionTwice({ id: ids[twice]! });
   const advice = { given, allowed: say.frontCautionIds(), remedy: say.frontRename() };
-  throw new KitError([{ file, ...yaml.placeOf(path), field: fieldName(path), ...advice }]);
+  throw new KitError([{ file, ...yaml.placeOf(path), field: fieldIn(whole, path), ...advice }]);
 }

@@ -50,7 +50,7 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
   const about = {
     file,
     ...yaml.placeOf(path),
-    field: path.length === 0 ? whole : fieldName(path),
+    field: fieldIn(whole, path),
     allowed: (schemaAt(schema, path)?.description ?? issue.message).replace(/\.$/, ""),
   };
   if (given === undefined)
@@ -59,12 +59,12 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
 }
 
-function unknownKey({ file, yaml, schema }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
+function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
   const nearest = nearestKey(schema, path, key);
   return {
     file,
     ...yaml.placeOf(path, key),
-    field: fieldName([...path, key]),
+    field: fieldIn(whole, [...path, key]),
     given: say.checkUnknownKey({ key }),
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
@@ -103,6 +103,11 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
     (at, step) => (at === null || typeof at !== "object" ? undefined : (at as Record<PropertyKey, unknown>)[step]),
     value,
   );
+}
+
+/** A field as its message names it; in a list, or for the whole of it, with what all of it is called: `cautions[2].when`. */
+export function fieldIn(whole: string, path: readonly PropertyKey[]): string {
+  return typeof path[0] === "string" ? fieldName(path) : `${whole}${fieldName(path)}`;
 }
 
 /** `levels.1.depth` as people count: `levels[2].depth`. */
