@@ -1,4 +1,4 @@
-import { formatMessage } from "../input/files/message.ts";
+import { formatMessage } from "../input/files/format-message.ts";
 import * as say from "../words/messages.ts";
 import { currentLibrary } from "./current-library.ts";
 import { reportClasses } from "./report.ts";

@@ -1,6 +1,6 @@
 import { language } from "./language.ts";
 
-/** Several things as the language lists them, with its word for “and” before the last. */
-export function listed(items: readonly string[]): string {
+/** `a, b and c` as the language joins a list. */
+export function listText(items: readonly string[]): string {
   return new Intl.ListFormat(language(), { type: "conjunction" }).format(items);
 }

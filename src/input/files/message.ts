@@ -1,5 +1,3 @@
-import * as say from "../../words/messages.ts";
-
 /** One thing wrong with a file of the site, for its author. */
 export interface KitMessage {
   /** Path of the file as the author knows it, relative to the project. */
@@ -14,20 +12,13 @@ export interface KitMessage {
   readonly remedy: string;
 }
 
-/** Something of a site that cannot be built, with every message about it. */
+/** Something of a site that cannot be built, with every message about it; format-message.ts writes them. */
 export class KitError extends Error {
   readonly messages: readonly KitMessage[];
-  /** `format` writes one message; the words' own reader, which comes before all words, has one of its own. */
-  constructor(messages: readonly KitMessage[], format: (message: KitMessage) => string = formatMessage) {
-    super(messages.map(format).join("\n"));
+  constructor(messages: readonly KitMessage[]) {
+    super(messages.map((one) => `${placeText(one)}  ${one.field}: ${one.given}`).join("\n"));
     this.messages = messages;
   }
-}
-
-/** `content/kits/moon/index.md:14:3  book.leaves: given 0; allowed: …; do: …` */
-export function formatMessage(message: KitMessage): string {
-  const { field, given, allowed, remedy } = message;
-  return say.checkMessage({ place: placeText(message), field, given, allowed, remedy });
 }
 
 /** File, line and column as editors and terminals read them: `content/kits/moon/index.md:14:3`. */

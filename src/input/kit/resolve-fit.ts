@@ -1,5 +1,5 @@
 import { lastPageOf, plateLeaves } from "../../core/book/last-page.ts";
-import { listed } from "../../words/lists.ts";
+import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
 import type { FrontMatter } from "./schema.ts";
@@ -10,9 +10,9 @@ export function checkFit({ fit }: FrontMatter): void {
   const [first, second] = solved;
   if (second !== undefined) {
     throw problem(["fit", second], {
-      given: say.frontSolved({ fields: listed(solved), count: solved.length }),
+      given: say.frontSolved({ fields: listText(solved), count: solved.length }),
       allowed: say.frontOneSolved(),
-      remedy: say.frontState({ fields: listed(solved.slice(1)) }),
+      remedy: say.frontState({ fields: listText(solved.slice(1)) }),
     });
   }
   if (fit.opening === undefined && first !== undefined) {

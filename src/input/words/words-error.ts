@@ -1,13 +1,10 @@
 import { KitError, type KitMessage, placeText } from "../files/message.ts";
 
-/** Words that cannot be read. It speaks English of its own, as there may be no words yet to say it with. */
-export class WordsError extends KitError {
-  constructor(messages: readonly KitMessage[]) {
-    super(messages, inEnglish);
-  }
-}
+/** Words that cannot be read. */
+export class WordsError extends KitError {}
 
-function inEnglish(message: KitMessage): string {
+/** A message about words, in English of its own: there may be no words yet to say it with. */
+export function formatWordsMessage(message: KitMessage): string {
   const { field, given, allowed, remedy } = message;
   return `${placeText(message)}  ${field}: ${given}; allowed: ${allowed}; do: ${remedy}`;
 }

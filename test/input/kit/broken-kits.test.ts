@@ -1,7 +1,8 @@
 import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { formatMessage, type KitMessage } from "../../../src/input/files/message.ts";
+import { formatMessage } from "../../../src/input/files/format-message.ts";
+import type { KitMessage } from "../../../src/input/files/message.ts";
 import { copyDemo, demoText, inFolder, messagesOf, readKit } from "./kit-folders.ts";
 
 /** A kit's light and window, which have limits of their own. */

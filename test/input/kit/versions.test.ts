@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
-import { formatMessage, KitError } from "../../../src/input/files/message.ts";
+import { formatMessage } from "../../../src/input/files/format-message.ts";
+import { KitError } from "../../../src/input/files/message.ts";
 import { demoFrontMatter, readMadeKit } from "./kit-folders.ts";
 
 const SQUARE =

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readSettings } from "../../../src/input/settings/read-settings.ts";
 import {
@@ -29,7 +30,7 @@ function messageOf(yaml: string, override?: string): string {
   try {
     read(yaml, override);
   } catch (error) {
-    if (error instanceof KitError) return error.message;
+    if (error instanceof KitError) return error.messages.map(formatMessage).join("\n");
     throw error;
   }
   throw new Error("it was read");
