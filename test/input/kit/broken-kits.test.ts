@@ -853,6 +853,30 @@ describe("readKit(folder, base) of a broken kit", () => {
     });
   });
 
+  it("several lists of shapes wrong: one message each", () => {
+    const text: Replacements = [
+      ['"#well"]', '"#wel", "#wall"]'],
+      ['"#rim"', '"#rum"'],
+    ];
+    const { messages } = spoil({ kit: MOON, text });
+    expect(messages.map((message) => message.field).sort()).toEqual([
+      "picture.levels.rim[1]",
+      "picture.levels.well[1]",
+      "picture.levels.well[2]",
+    ]);
+  });
+
+  it("several shapes of no level: one message each with its line, the first ten of many", () => {
+    const rects = (count: number) => Array.from({ length: count }, () => '\n<rect width="9" height="9"/>').join("");
+    const lines = (count: number) => {
+      const svg: Replacements = [["</svg>", `${rects(count)}\n</svg>`]];
+      return spoil({ kit: MOON, svg }).messages.map((message) => message.line);
+    };
+    const [first, ...more] = lines(3);
+    expect(more).toEqual([first! + 1, first! + 2]);
+    expect(lines(40)).toHaveLength(10);
+  });
+
   it("a message is one line: place, field, what was given, what is allowed, what to do", () => {
     const { messages, text } = spoil({ kit: MOON, text: [["line: 5", "line: 6"]] });
     const line = text.slice(0, text.indexOf("line: 6")).split("\n").length;

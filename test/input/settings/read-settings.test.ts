@@ -88,6 +88,13 @@ describe("readSettings(base, override)", () => {
     expect(messageOf(yaml)).toContain("; do: ");
   });
 
+  it("takes a language that there are words in, also with a region, and tells of another", () => {
+    expect(read("language: en-GB").language).toBe("en-GB");
+    expect(messageOf("title: Folds\nlanguage: nl")).toBe(
+      'content/site.yaml:2:1  language: given "nl", which has no words here; allowed: one of these, also with a region: en; do: choose one of them, or add a folder of words',
+    );
+  });
+
   it("names the environment variable where that is wrong", () => {
     expect(messageOf("title: Folds", "host/folder")).toBe(
       'environment  LEAFLIGHT_SITE_URL: given "host/folder"; allowed: Address of the site’s folder, without parameters: https://host/folder/; do: correct the variable, or leave it out to use url in content/site.yaml',
