@@ -1,6 +1,6 @@
 import type { Kit, Version } from "../../core/kit/kit.ts";
 import type { SiteSettings } from "../../input/settings/settings.ts";
-import { element } from "./xml.ts";
+import { element } from "../xml.ts";
 
 /** Where the feed stands below the site. */
 export const FEED = "feed.xml";

@@ -1,8 +1,9 @@
 import { depthsOf, type Pattern } from "../../../core/pattern/pattern.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import type { LeafCard } from "../../views/leaf-card.ts";
+import { escapeXml } from "../../xml.ts";
 import { paperTone } from "../front/tone.ts";
-import { escapeXml, num, tag, text } from "../svg-text.ts";
+import { num, tag, text } from "../svg-text.ts";
 import { placeLabels } from "./label-places.ts";
 
 /** The room for the drawing, CSS pixels. */
