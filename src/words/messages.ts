@@ -636,8 +636,6 @@ export const frontMotifPieces = (args: { readonly pieces: number }): string => s
 export const frontMotifOne = (): string => say("front-motif-one");
 /** draw a filled shape, or remove the file|join the pieces in your drawing program */
 export const frontJoinMotif = (args: { readonly pieces: number }): string => say("front-join-motif", args);
-/** a list of cautions, each beginning with - id: */
-export const frontCautionsList = (): string => say("front-cautions-list");
 /** a second caution "{id}" */
 export const frontCautionTwice = (args: { readonly id: Word }): string => say("front-caution-twice", args);
 /** an id of its own for each caution */
@@ -870,22 +868,6 @@ export const printPageWide = (args: { readonly width: Word; readonly room: Word 
 export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
 /** {box} "{text}" is {height} px high in {room} px */
 export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
-/** {title}: packet */
-export const printPacket = (args: { readonly title: Word }): string => say("print-packet", args);
-/** {title}: large-print table */
-export const printLargeTable = (args: { readonly title: Word }): string => say("print-large-table", args);
-/** Seat {seat} · {title}: packet */
-export const printSeatPacket = (args: { readonly seat: Word; readonly title: Word }): string => say("print-seat-packet", args);
-/** {title}: teacher’s packet */
-export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
-/** {title}: measuring card */
-export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
-/** {title}: packets of all seats */
-export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
-/** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
-export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
-/** {title}: {material}, {sheet} sheet {number}: {parts} */
-export const cutClassTitle = (args: { readonly title: Word; readonly material: Word; readonly sheet: Word; readonly number: Word; readonly parts: Word }): string => say("cut-class-title", args);
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** in */

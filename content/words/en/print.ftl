@@ -24,18 +24,3 @@ print-page-wide = the page is { $width } px wide in { $room } px
 # $box: an element of the page. $text: its heading or what stands in it.
 print-box-wide = { $box } "{ $text }" is { $width } px wide in { $room } px
 print-box-high = { $box } "{ $text }" is { $height } px high in { $room } px
-
-## Titles of PDFs
-
-print-packet = { $title }: packet
-print-large-table = { $title }: large-print table
-print-seat-packet = Seat { $seat } · { $title }: packet
-print-teacher = { $title }: teacher’s packet
-print-measuring-card = { $title }: measuring card
-print-all-seats = { $title }: packets of all seats
-# At the foot of a class’s page: what it is, the day, the paper.
-print-class-footer = { $title } · { $date } · { $paper }
-
-## Cut sheets of a class: in the files for cutting machines
-
-cut-class-title = { $title }: { $material }, { $sheet } sheet { $number }: { $parts }

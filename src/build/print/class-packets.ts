@@ -4,7 +4,6 @@ import { PDFDocument } from "@cantoo/pdf-lib";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS } from "../../output/views/paper.ts";
-import * as say from "../../words/messages.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import type { PrintJob } from "./print-jobs.ts";
 
@@ -16,7 +15,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
   const seats = view.seats.flatMap(({ number, view: kitView }): PrintJob[] => {
     if (!kitView) return [];
     const own = join(folder, `seat-${number}`);
-    const title = say.printSeatPacket({ seat: number, title: kitView.kit.title });
+    const title = `Seat ${number} · ${kitView.kit.title}: packet`;
     return [
       {
         page: join(own, "packet/index.html"),
@@ -29,15 +28,15 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     ];
   });
   const whole = [
-    { name: "teacher", title: say.printTeacher({ title: plan.title }) },
-    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }) },
+    { name: "teacher", title: `${plan.title}: teacher's packet` },
+    { name: "measuring-card", title: `${plan.title}: measuring card` },
   ].map(({ name, title }) => ({
     page: join(folder, name, "index.html"),
     pictures: [],
     paper,
     target: join(folder, `${name}.pdf`),
     title,
-    footer: say.printClassFooter({ title, date: view.date, paper: paper.label }),
+    footer: `${title} · ${view.date} · ${paper.label}`,
   }));
   return [...seats, ...whole];
 }
@@ -56,5 +55,5 @@ export async function mergeSeats(output: string, view: ClassView): Promise<void>
     if (pages.length % 2 === 1) merged.addPage([width, height]);
   }
   const raw = await merged.save({ addDefaultPage: false });
-  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, say.printAllSeats({ title })));
+  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, `${title}: packets of all seats`));
 }
