@@ -1,5 +1,5 @@
 import type { Kit, Version } from "../../core/kit/kit.ts";
-import type { SiteSettings } from "../../input/settings/settings.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import { element } from "../xml.ts";
 
 /** Where the feed stands below the site. */

@@ -10,8 +10,8 @@ import type {
   WithContext,
 } from "schema-dts";
 import type { Kit } from "../../core/kit/kit.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import { costOf, type Supply } from "../../core/supplies/supplies.ts";
-import type { SiteSettings } from "../../input/settings/settings.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { Step } from "../views/steps.ts";
 import { isoDuration } from "./duration.ts";
