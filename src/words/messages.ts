@@ -2,6 +2,450 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** Page {lastPage}, with page 1 on leaf {pageOneLeaf}, needs {needed} leaves. This book has {leaves}. A leaf is two pages. */
+export const failPagesNeedMoreLeavesWhy = (args: { readonly lastPage: Word; readonly pageOneLeaf: Word; readonly needed: Word; readonly leaves: Word }): string => say("fail-pages-need-more-leaves-why", args);
+/** page {lastPage} of a book of {leaves} leaves whose page 1 is on leaf {pageOneLeaf} */
+export const failPagesNeedMoreLeavesGiven = (args: { readonly lastPage: Word; readonly leaves: Word; readonly pageOneLeaf: Word }): string => say("fail-pages-need-more-leaves-given", args);
+/** {needed} leaves would be needed (a leaf is two pages) */
+export const failPagesNeedMoreLeavesAllowed = (args: { readonly needed: Word }): string => say("fail-pages-need-more-leaves-allowed", args);
+/** count the leaves again, or correct lastPage, pageOneLeaf or plates */
+export const failPagesNeedMoreLeavesDoAuthor = (): string => say("fail-pages-need-more-leaves-do-author");
+/** Count the leaves again, or correct the last page, the leaf with page 1, or the plates. */
+export const failPagesNeedMoreLeavesDoReader = (): string => say("fail-pages-need-more-leaves-do-reader");
+/** Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates. */
+export const failPagesNeedMoreLeavesDoTeacher = (): string => say("fail-pages-need-more-leaves-do-teacher");
+/** {before} border leaves, {picture} picture leaves and {after} border leaves make {sum}. This book has {leaves}. */
+export const failTooFewLeavesWhy = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word; readonly leaves: Word }): string => say("fail-too-few-leaves-why", args);
+/** {before} border leaves + {picture} picture leaves + {after} border leaves = {sum} */
+export const failTooFewLeavesGiven = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word }): string => say("fail-too-few-leaves-given", args);
+/** the book has {leaves} leaves */
+export const failTooFewLeavesAllowed = (args: { readonly leaves: Word }): string => say("fail-too-few-leaves-allowed", args);
+/** use narrower borders or a thicker book|use at most {most} picture leaves, narrower borders or a thicker book */
+export const failTooFewLeavesDoAuthor = (args: { readonly room: Word; readonly most: Word }): string => say("fail-too-few-leaves-do-author", args);
+/** Fold fewer border leaves, or choose a book with more leaves. */
+export const failTooFewLeavesDoReader = (): string => say("fail-too-few-leaves-do-reader");
+/** Lower this seat’s borderLeaves, or give it a thicker book. */
+export const failTooFewLeavesDoTeacher = (): string => say("fail-too-few-leaves-do-teacher");
+/** The level “{level}” is {depth} deep, so its flap reaches {reach} inward. The leaf is {leafWidth} wide, and {clearance} must stay free at the gutter. */
+export const failFlapInGutterWhy = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word; readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-why", args);
+/** level "{level}" is {depth} deep, its flap reaches {reach} inward */
+export const failFlapInGutterGiven = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word }): string => say("fail-flap-in-gutter-given", args);
+/** leaf width {leafWidth} less {clearance} clearance at the gutter */
+export const failFlapInGutterAllowed = (args: { readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-allowed", args);
+/** the deepest fold possible is {deepest} (stepped folds|single folds) */
+export const failFlapInGutterDoAuthor = (args: { readonly deepest: Word; readonly style: Word }): string => say("fail-flap-in-gutter-do-author", args);
+/** The deepest fold possible is {deepest}. Make the levels shallower, or choose a wider book. */
+export const failFlapInGutterDoReader = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
+/** The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
+export const failFlapInGutterDoTeacher = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
+/** The book cannot be opened to {opening} for this picture; {widest} is the widest. */
+export const failOpeningTooWideWhy = (args: { readonly opening: Word; readonly widest: Word }): string => say("fail-opening-too-wide-why", args);
+/** an opening of {opening} */
+export const failOpeningTooWideGiven = (args: { readonly opening: Word }): string => say("fail-opening-too-wide-given", args);
+/** at most {widest} */
+export const failOpeningTooWideAllowed = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-allowed", args);
+/** open the book to {widest} or less */
+export const failOpeningTooWideDoAuthor = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-author", args);
+/** Open the book to {widest} or less. */
+export const failOpeningTooWideDoReader = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-reader", args);
+/** Choose another kit for this seat: its opening belongs to the kit. */
+export const failOpeningTooWideDoTeacher = (): string => say("fail-opening-too-wide-do-teacher");
+/** The picture would end {end} from the head. The leaf is {leafHeight} high. */
+export const failPictureOffLeafWhy = (args: { readonly end: Word; readonly leafHeight: Word }): string => say("fail-picture-off-leaf-why", args);
+/** head {head} + height {height} (solved)| */
+export const failPictureOffLeafGiven = (args: { readonly head: Word; readonly height: Word; readonly solved: Word }): string => say("fail-picture-off-leaf-given", args);
+/** the leaf is {leafHeight} high */
+export const failPictureOffLeafAllowed = (args: { readonly leafHeight: Word }): string => say("fail-picture-off-leaf-allowed", args);
+/** lower the opening or use fewer picture leaves until the height is at most {room}, or choose a taller book|lower the height to at most {room} or the head|, or choose a taller book */
+export const failPictureOffLeafDoAuthor = (args: { readonly solved: Word; readonly room: Word; readonly stated: Word }): string => say("fail-picture-off-leaf-do-author", args);
+/** Make the picture at most {room} tall, or choose a taller book. */
+export const failPictureOffLeafDoReader = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-reader", args);
+/** Set this seat’s height to at most {room}, or give it a taller book. */
+export const failPictureOffLeafDoTeacher = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-teacher", args);
+/** A picture {height} tall is {width} wide. Even closed, {leaves} picture leaves of this book are {least} thick. */
+export const failPictureTooNarrowWhy = (args: { readonly height: Word; readonly width: Word; readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-why", args);
+/** a picture {height} high is {width} wide */
+export const failPictureTooNarrowGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-narrow-given", args);
+/** even closed, {leaves} picture leaves of this book are {least} thick */
+export const failPictureTooNarrowAllowed = (args: { readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-allowed", args);
+/** raise the height to at least {leastHeight} or use fewer picture leaves */
+export const failPictureTooNarrowDoAuthor = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-author", args);
+/** Make the picture at least {leastHeight} tall, or fold more leaves as borders. */
+export const failPictureTooNarrowDoReader = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-reader", args);
+/** Set this seat’s height to at least {leastHeight}, or raise its borderLeaves. */
+export const failPictureTooNarrowDoTeacher = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
+/** A picture {height} tall is {width} wide. Opened to {widest}, {leaves} picture leaves of this book fill only {most}. */
+export const failPictureTooWideWhy = (args: { readonly height: Word; readonly width: Word; readonly widest: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-picture-too-wide-why", args);
+/** a picture {height} high is {width} wide */
+export const failPictureTooWideGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-wide-given", args);
+/** at {widest} this book can show at most {most} with {leaves} picture leaves */
+export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
+/** lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves */
+export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-author", args);
+/** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
+export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or lower its borderLeaves, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
+export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
+/** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
+export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
+/** a picture {height} high and {width} wide at {opening} */
+export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; readonly width: Word; readonly opening: Word }): string => say("fail-leaves-show-too-little-given", args);
+/** the {leaves} leaves between the borders fill only {most} */
+export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
+/** open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
+export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-author", args);
+/** Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
+export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
+export const failLeavesShowTooLittleDoTeacher = (args: { readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
+export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
+/** leaf {leaf} */
+export const failLostLeafOutsideGiven = (args: { readonly leaf: Word }): string => say("fail-lost-leaf-outside-given", args);
+/** picture leaves are {first} to {last} */
+export const failLostLeafOutsideAllowed = (args: { readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-allowed", args);
+/** a lost border leaf changes nothing in the picture: leave it out of the list */
+export const failLostLeafOutsideDoAuthor = (): string => say("fail-lost-leaf-outside-do-author");
+/** A border leaf that is left out changes nothing in the picture. Go on with the next one. */
+export const failLostLeafOutsideDoReader = (): string => say("fail-lost-leaf-outside-do-reader");
+/** A border leaf that is left out changes nothing in the picture. */
+export const failLostLeafOutsideDoTeacher = (): string => say("fail-lost-leaf-outside-do-teacher");
+/** {lost} of {leaves} picture leaves are left out, and two must remain. */
+export const failTooFewRemainWhy = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-why", args);
+/** {lost} of {leaves} picture leaves */
+export const failTooFewRemainGiven = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-given", args);
+/** two picture leaves remain */
+export const failTooFewRemainAllowed = (): string => say("fail-too-few-remain-allowed");
+/** begin again with another book */
+export const failTooFewRemainDoAuthor = (): string => say("fail-too-few-remain-do-author");
+/** Begin again with another book. */
+export const failTooFewRemainDoReader = (): string => say("fail-too-few-remain-do-reader");
+/** Begin again with another book. */
+export const failTooFewRemainDoTeacher = (): string => say("fail-too-few-remain-do-teacher");
+/** A light {diameter} wide and {height} high with {clearance} of free space does not fit: {obstacle}. */
+export const failNoRoomForLightWhy = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-why", args);
+/** a light {diameter} wide and {height} high with {clearance} clearance: {obstacle} */
+export const failNoRoomForLightGiven = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-given", args);
+/** the largest that can stand here: one of {height} height may be {mostDiameter} wide, or one of {diameter} width may be {mostHeight} high|the largest that can stand here: one of {height} height may be {mostDiameter} wide|the largest that can stand here: one of {diameter} width may be {mostHeight} high|no light of this width or height can stand in "{level}" — $choice says which of the two largest lights there are: both, only a width, only a height, or none. */
+export const failNoRoomForLightAllowed = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word; readonly level: Word }): string => say("fail-no-room-for-light-allowed", args);
+/** choose another region for light.in, a larger picture or a wider book|choose a smaller light, a larger picture or a wider region */
+export const failNoRoomForLightDoAuthor = (args: { readonly choice: Word }): string => say("fail-no-room-for-light-do-author", args);
+/** Here, a light {height} high may be up to {mostDiameter} wide, or one {diameter} wide up to {mostHeight} high. Or make the picture larger.|Here, a light {height} high may be up to {mostDiameter} wide. Or make the picture larger.|Here, a light {diameter} wide may be up to {mostHeight} high. Or make the picture larger.|No light of this width or height has room here. Make the picture larger, or choose a wider book. */
+export const failNoRoomForLightDoReader = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-reader", args);
+/** Give this seat a light up to {mostDiameter} wide (lightDiameter), or up to {mostHeight} high (lightHeight), or raise its height.|Give this seat a light up to {mostDiameter} wide (lightDiameter), or raise its height.|Give this seat a light up to {mostHeight} high (lightHeight), or raise its height.|Raise this seat’s height, or give it a wider book. */
+export const failNoRoomForLightDoTeacher = (args: { readonly choice: Word; readonly mostDiameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-teacher", args);
+/** “{level}” is nowhere {need} wide over {height} of height */
+export const obstacleNowhereWide = (args: { readonly level: Word; readonly need: Word; readonly height: Word }): string => say("obstacle-nowhere-wide", args);
+/** “{level}” is not there at {floor} from the head */
+export const obstacleLevelAbsent = (args: { readonly level: Word; readonly floor: Word }): string => say("obstacle-level-absent", args);
+/** it would reach {by} above the head */
+export const obstacleAboveHead = (args: { readonly by: Word }): string => say("obstacle-above-head", args);
+/** leaf {leaf} would keep {remaining} of paper at the gutter, and {least} is needed */
+export const obstacleLittlePaper = (args: { readonly leaf: Word; readonly remaining: Word; readonly least: Word }): string => say("obstacle-little-paper", args);
+/** The light would stand only {free} behind the closed window. It needs {clearance}. */
+export const failLightNearWindowWhy = (args: { readonly free: Word; readonly clearance: Word }): string => say("fail-light-near-window-why", args);
+/** the light would stand {free} behind the closed door|window */
+export const failLightNearWindowGiven = (args: { readonly free: Word; readonly panel: Word }): string => say("fail-light-near-window-given", args);
+/** at least its clearance, {clearance} */
+export const failLightNearWindowAllowed = (args: { readonly clearance: Word }): string => say("fail-light-near-window-allowed", args);
+/** raise the setback by {more} */
+export const failLightNearWindowDoAuthor = (args: { readonly more: Word }): string => say("fail-light-near-window-do-author", args);
+/** Use a narrower light. */
+export const failLightNearWindowDoReader = (): string => say("fail-light-near-window-do-reader");
+/** Give this seat a narrower light (lightDiameter). */
+export const failLightNearWindowDoTeacher = (): string => say("fail-light-near-window-do-teacher");
+/** The level “{level}”, which the window follows, cannot be seen in the picture. */
+export const failOutlineHiddenWhy = (args: { readonly level: Word }): string => say("fail-outline-hidden-why", args);
+/** "{level}" shows nowhere in the picture */
+export const failOutlineHiddenGiven = (args: { readonly level: Word }): string => say("fail-outline-hidden-given", args);
+/** a level that shows as one region */
+export const failOutlineHiddenAllowed = (): string => say("fail-outline-hidden-allowed");
+/** name another level */
+export const failOutlineHiddenDoAuthor = (): string => say("fail-outline-hidden-do-author");
+/** This is a fault of the kit. Its author can name another level. */
+export const failOutlineHiddenDoReader = (): string => say("fail-outline-hidden-do-reader");
+/** This is a fault of the kit. Its author can name another level. */
+export const failOutlineHiddenDoTeacher = (): string => say("fail-outline-hidden-do-teacher");
+/** With a lip of {lip}, the window’s hole closes up.|With a lip of {lip}, the window’s hole falls into pieces. */
+export const failHoleBreaksWhy = (args: { readonly fate: Word; readonly lip: Word }): string => say("fail-hole-breaks-why", args);
+/** a lip of {lip} closes the hole up|breaks the hole into pieces */
+export const failHoleBreaksGiven = (args: { readonly lip: Word; readonly fate: Word }): string => say("fail-hole-breaks-given", args);
+/** a lip of at most {most} for "{level}"|"{level}" takes a lip of {most} at the most, and {least} is the least that holds */
+export const failHoleBreaksAllowed = (args: { readonly holds: Word; readonly most: Word; readonly level: Word; readonly least: Word }): string => say("fail-hole-breaks-allowed", args);
+/** make the lip smaller or the hole’s narrow places wider|make the hole’s narrow places wider or choose another outline */
+export const failHoleBreaksDoAuthor = (args: { readonly holds: Word }): string => say("fail-hole-breaks-do-author", args);
+/** Make the picture larger, so that the hole’s narrow places grow wider. */
+export const failHoleBreaksDoReader = (): string => say("fail-hole-breaks-do-reader");
+/** Raise this seat’s height, so that the hole’s narrow places grow wider. */
+export const failHoleBreaksDoTeacher = (): string => say("fail-hole-breaks-do-teacher");
+/** The window’s left side has no straight stretch of {shortest} for a hinge.|The window’s right side has no straight stretch of {shortest} for a hinge. */
+export const failNoHingeWhy = (args: { readonly side: Word; readonly shortest: Word }): string => say("fail-no-hinge-why", args);
+/** no straight stretch of {shortest} at the left of "{level}" with card for a flap behind it|no straight stretch of {shortest} at the right of "{level}" with card for a flap behind it */
+export const failNoHingeGiven = (args: { readonly side: Word; readonly shortest: Word; readonly level: Word }): string => say("fail-no-hinge-given", args);
+/** a side where at most {bulge} of the outline bulges beyond a straight hinge */
+export const failNoHingeAllowed = (args: { readonly bulge: Word }): string => say("fail-no-hinge-allowed", args);
+/** hinge the other side, widen the lip or choose another outline */
+export const failNoHingeDoAuthor = (): string => say("fail-no-hinge-do-author");
+/** Make the picture larger, so that the hinge has room. */
+export const failNoHingeDoReader = (): string => say("fail-no-hinge-do-reader");
+/** Raise this seat’s height, so that the hinge has room. */
+export const failNoHingeDoTeacher = (): string => say("fail-no-hinge-do-teacher");
+/** With a lip of {lip}, the glazing would not reach {overlap} past the hole all round. */
+export const failGlazingTooSmallWhy = (args: { readonly lip: Word; readonly overlap: Word }): string => say("fail-glazing-too-small-why", args);
+/** with a lip of {lip} the glazing would not reach {overlap} past the hole all round */
+export const failGlazingTooSmallGiven = (args: { readonly lip: Word; readonly overlap: Word }): string => say("fail-glazing-too-small-given", args);
+/** an outline wider than its hole by twice that */
+export const failGlazingTooSmallAllowed = (): string => say("fail-glazing-too-small-allowed");
+/** choose another outline or lip */
+export const failGlazingTooSmallDoAuthor = (): string => say("fail-glazing-too-small-do-author");
+/** Make the picture larger, so that the frame grows wider. */
+export const failGlazingTooSmallDoReader = (): string => say("fail-glazing-too-small-do-reader");
+/** Raise this seat’s height, so that the frame grows wider. */
+export const failGlazingTooSmallDoTeacher = (): string => say("fail-glazing-too-small-do-teacher");
+/** Check the book: one leaf would be {caliper} thick, and {least} to {most} is usual. Pages may have been counted as leaves: {leaves} pages are {half} leaves. */
+export const doubtCaliperThin = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-caliper-thin", args);
+/** Check the book: one leaf would be {caliper} thick, and {least} to {most} is usual. Measure the leaves pressed, without the boards, and count every leaf. */
+export const doubtCaliperThick = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word }): string => say("doubt-caliper-thick", args);
+/** Check the book: {unnumbered} leaves after page {lastPage} would carry no number. If {leaves} is the number of pages, the book has {half} leaves. */
+export const doubtUnnumberedLeaves = (args: { readonly unnumbered: Word; readonly lastPage: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-unnumbered-leaves", args);
+/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help. */
+export const doubtSpringsOpen = (args: { readonly resting: Word; readonly opening: Word }): string => say("doubt-springs-open", args);
+/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower levels, fewer folded leaves or a taller picture would help. */
+export const doubtSpringsOpenRound = (args: { readonly opening: Word }): string => say("doubt-springs-open-round", args);
+/** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and smaller details are lost. A book with more leaves, or a smaller picture, would help. */
+export const doubtCoarse = (args: { readonly leaves: Word; readonly column: Word }): string => say("doubt-coarse", args);
+/** The picture comes out {percent} wider than drawn. */
+export const doubtWiderThanDrawn = (args: { readonly percent: Word }): string => say("doubt-wider-than-drawn", args);
+/** The picture comes out {percent} narrower than drawn. */
+export const doubtNarrowerThanDrawn = (args: { readonly percent: Word }): string => say("doubt-narrower-than-drawn", args);
+/** Let one of height, opening and pictureLeaves be "solve" to keep its shape. */
+export const doubtOutOfShapeDoAuthor = (): string => say("doubt-out-of-shape-do-author");
+/** Where the light stands, “{level}” is only {width} wide at its narrowest, and the light needs {need}. Paper beside the level is cut away too. */
+export const doubtNarrowFloor = (args: { readonly level: Word; readonly width: Word; readonly need: Word }): string => say("doubt-narrow-floor", args);
+/** floor: auto looks for a wide enough place. */
+export const doubtNarrowFloorDoAuthor = (): string => say("doubt-narrow-floor-do-author");
+/** The light is {diameter} wide and the window’s hole {width} × {height}: the light is too wide to go in. Use a narrower light, or a larger hole. */
+export const doubtLightWiderThanHole = (args: { readonly diameter: Word; readonly width: Word; readonly height: Word }): string => say("doubt-light-wider-than-hole", args);
+/** The last {missing} of “{level}” at the side will look too deep, or vanish: its folds cannot reach so far out. */
+export const doubtLevelOutOfReach = (args: { readonly missing: Word; readonly level: Word }): string => say("doubt-level-out-of-reach", args);
+/** One strip was shorter than {leastTab}, too short to fold, and was merged with the next.|{spans} strips on one leaf|{leaves} leaves were shorter than {leastTab}, too short to fold, and were merged with the next. */
+export const doubtMergedSpans = (args: { readonly spans: number; readonly leastTab: Word; readonly leaves: number }): string => say("doubt-merged-spans", args);
+/** One leaf stays unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it.|{unfolded} leaves stay unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it. */
+export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
+/** In the front matter: borderLeaves: [{before}, {after}]. */
+export const doubtOffCentreDoAuthor = (args: { readonly before: Word; readonly after: Word }): string => say("doubt-off-centre-do-author", args);
+/** Make the picture {height} tall */
+export const offerHeight = (args: { readonly height: Word }): string => say("offer-height", args);
+/** Open the book to {opening} */
+export const offerOpening = (args: { readonly opening: Word }): string => say("offer-opening", args);
+/** Fold {before} border leaves before and {after} after */
+export const offerBorders = (args: { readonly before: Word; readonly after: Word }): string => say("offer-borders", args);
+/** Make the levels shallower: {depths} */
+export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
+/** Use stepped folds|Use single folds */
+export const offerFolds = (args: { readonly style: Word }): string => say("offer-folds", args);
+/** Use a light {diameter} wide */
+export const offerLightWidth = (args: { readonly diameter: Word }): string => say("offer-light-width", args);
+/** Use a light {height} high */
+export const offerLightHeight = (args: { readonly height: Word }): string => say("offer-light-height", args);
+/** Choose a book with at least {leaves} leaves of this paper ({thickness} thick) */
+export const offerBookLeast = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-least", args);
+/** Choose a book with at most {leaves} leaves of this paper ({thickness} thick) */
+export const offerBookMost = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-most", args);
+/** {first}; also: {more} — Two changes that go together: $first is a whole offer from above, $more the second one with a small letter. */
+export const offerBoth = (args: { readonly first: Word; readonly more: Word }): string => say("offer-both", args);
+/** {offer}. Its flaps will push this book open beyond flat */
+export const offerSpringsOpen = (args: { readonly offer: Word }): string => say("offer-springs-open", args);
+/** Leaf height */
+export const fitFieldLeafHeight = (): string => say("fit-field-leaf-height");
+/** Lay the ruler along the fore-edge: head to tail of one leaf, not of the boards. */
+export const fitHelpLeafHeight = (): string => say("fit-help-leaf-height");
+/** Leaf width */
+export const fitFieldLeafWidth = (): string => say("fit-field-leaf-width");
+/** From the fore-edge to where the leaf disappears in the gutter. */
+export const fitHelpLeafWidth = (): string => say("fit-help-leaf-width");
+/** Thickness */
+export const fitFieldBlockThickness = (): string => say("fit-field-block-thickness");
+/** All leaves pressed under a board, without the book’s own boards, measured at the fore-edge. */
+export const fitHelpBlockThickness = (): string => say("fit-help-block-thickness");
+/** Leaves */
+export const fitFieldLeaves = (): string => say("fit-field-leaves");
+/** Sheets, not pages: half the page count. Or count 50 leaves and compare thicknesses. */
+export const fitHelpLeaves = (): string => say("fit-help-leaves");
+/** Leaf with page 1 */
+export const fitFieldPageOneLeaf = (): string => say("fit-field-page-one-leaf");
+/** Count leaves from the front until the one whose front is page 1. */
+export const fitHelpPageOneLeaf = (): string => say("fit-help-page-one-leaf");
+/** Last page */
+export const fitFieldLastPage = (): string => say("fit-field-last-page");
+/** The last printed page number. */
+export const fitHelpLastPage = (): string => say("fit-help-last-page");
+/** Plates */
+export const fitFieldPlates = (): string => say("fit-field-plates");
+/** Unnumbered leaves between the pages, as page × leaves: 192 × 4, 300 × 2. Empty where there are none. */
+export const fitHelpPlates = (): string => say("fit-help-plates");
+/** Reading direction */
+export const fitFieldDirection = (): string => say("fit-field-direction");
+/** Which way the pages turn. */
+export const fitHelpDirection = (): string => say("fit-help-direction");
+/** Border leaves */
+export const fitFieldBorderLeaves = (): string => say("fit-field-border-leaves");
+/** Whole leaves before and after the picture: 12, 12. */
+export const fitHelpBorderLeaves = (): string => say("fit-help-border-leaves");
+/** Picture height */
+export const fitFieldHeight = (): string => say("fit-field-height");
+/** How tall the picture should be. */
+export const fitHelpHeight = (): string => say("fit-help-height");
+/** Opening */
+export const fitFieldOpening = (): string => say("fit-field-opening");
+/** Degrees between the first and the last leaf of the opened book. */
+export const fitHelpOpening = (): string => say("fit-help-opening");
+/** Depth of {level} — $level is the name of a level, in the kit author's words. */
+export const fitFieldDepth = (args: { readonly level: Word }): string => say("fit-field-depth", args);
+/** From the fore-edge to your gauge’s line. */
+export const fitHelpDepth = (): string => say("fit-help-depth");
+/** Folds */
+export const fitFieldFoldStyle = (): string => say("fit-field-fold-style");
+/** Single: fold each strip once. Stepped: fold the whole leaf at the front line first. */
+export const fitHelpFoldStyle = (): string => say("fit-help-fold-style");
+/** Mark step */
+export const fitFieldMarkStep = (): string => say("fit-field-mark-step");
+/** The finest step on your ruler: 0.5 mm, 1 mm, 1/32 in, 1/16 in. */
+export const fitHelpMarkStep = (): string => say("fit-help-mark-step");
+/** Light width */
+export const fitFieldLightDiameter = (): string => say("fit-field-light-diameter");
+/** Your LED light at its widest. */
+export const fitHelpLightDiameter = (): string => say("fit-help-light-diameter");
+/** Light height */
+export const fitFieldLightHeight = (): string => say("fit-field-light-height");
+/** With its tip. */
+export const fitHelpLightHeight = (): string => say("fit-help-light-height");
+/** left to right */
+export const fitOptionLtr = (): string => say("fit-option-ltr");
+/** right to left */
+export const fitOptionRtl = (): string => say("fit-option-rtl");
+/** single */
+export const fitOptionSingle = (): string => say("fit-option-single");
+/** stepped */
+export const fitOptionStepped = (): string => say("fit-option-stepped");
+/** a length like 216, 21.6 cm or 8 1/2 in */
+export const fitAllowedLengthMm = (): string => say("fit-allowed-length-mm");
+/** a length like 8 1/2, 8.5 in or 216 mm */
+export const fitAllowedLengthIn = (): string => say("fit-allowed-length-in");
+/** {least} to {most} */
+export const fitAllowedLengthBetween = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-length-between", args);
+/** a whole number, {least} to {most} */
+export const fitAllowedCount = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-count", args);
+/** degrees, {least} to {most} */
+export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-degrees", args);
+/** page × leaves, separated by commas: 192 × 4, 300 × 2 */
+export const fitAllowedPlates = (): string => say("fit-allowed-plates");
+/** two whole numbers: 12, 12 */
+export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** second-hand book|second-hand books */
+export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
+/** card */
+export const supplyCard = (): string => say("supply-card");
+/** acetate */
+export const supplyAcetate = (): string => say("supply-acetate");
+/** paper */
+export const supplyPaper = (): string => say("supply-paper");
+/** double-sided tape */
+export const supplyTape = (): string => say("supply-tape");
+/** string */
+export const supplyString = (): string => say("supply-string");
+/** glue dot|glue dots */
+export const supplyGlueDots = (args: { readonly quantity: number }): string => say("supply-glue-dots", args);
+/** button|buttons */
+export const supplyButton = (args: { readonly quantity: number }): string => say("supply-button", args);
+/** battery LED light|battery LED lights */
+export const supplyLight = (args: { readonly quantity: number }): string => say("supply-light", args);
+/** cells for the light */
+export const supplyCells = (): string => say("supply-cells");
+/** craft-knife blade|craft-knife blades */
+export const supplyBlades = (args: { readonly quantity: number }): string => say("supply-blades", args);
+/** bone folder or other blunt scoring tool */
+export const supplyBoneFolder = (): string => say("supply-bone-folder");
+/** ruler with clear marks */
+export const supplyRuler = (): string => say("supply-ruler");
+/** soft pencil and eraser */
+export const supplyPencil = (): string => say("supply-pencil");
+/** craft knife */
+export const supplyKnife = (): string => say("supply-knife");
+/** cutting mat and metal safety ruler */
+export const supplyMat = (): string => say("supply-mat");
+/** packing */
+export const supplyPacking = (): string => say("supply-packing");
+/** {amount} {item} — A quantity with what it counts: "4 craft-knife blades", "2 sheets of card", "1.1 m of string", "1 set of cells". */
+export const supplyLineEach = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-each", args);
+/** {amount} sheet of {item}|{amount} sheets of {item} */
+export const supplyLineSheet = (args: { readonly quantity: number; readonly amount: Word; readonly item: Word }): string => say("supply-line-sheet", args);
+/** {amount} set of {item}|{amount} sets of {item} */
+export const supplyLineSet = (args: { readonly quantity: number; readonly amount: Word; readonly item: Word }): string => say("supply-line-set", args);
+/** {amount} m of {item} */
+export const supplyLineM = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-m", args);
+/** {amount} ft of {item} */
+export const supplyLineFt = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-ft", args);
+/** {amount} {unit} of {item} — The author's own unit: "3 rolls of washi tape". */
+export const supplyLineOwn = (args: { readonly amount: Word; readonly unit: Word; readonly item: Word }): string => say("supply-line-own", args);
+/** piece|pieces — Units by themselves, as in a table or in data. */
+export const supplyUnitEach = (args: { readonly quantity: number }): string => say("supply-unit-each", args);
+/** sheet|sheets */
+export const supplyUnitSheet = (args: { readonly quantity: number }): string => say("supply-unit-sheet", args);
+/** set|sets */
+export const supplyUnitSet = (args: { readonly quantity: number }): string => say("supply-unit-set", args);
+/** m */
+export const supplyUnitM = (): string => say("supply-unit-m");
+/** ft */
+export const supplyUnitFt = (): string => say("supply-unit-ft");
+/** {leaves} leaves, each {leafHeight} high and {leafWidth} wide */
+export const whyBook = (args: { readonly leaves: Word; readonly leafHeight: Word; readonly leafWidth: Word }): string => say("why-book", args);
+/** {cuts} cuts in the book, a fresh blade every {perBlade} */
+export const whyBlades = (args: { readonly cuts: Word; readonly perBlade: Word }): string => say("why-blades", args);
+/** {tacks} for tacks */
+export const whyGlueDotsTacks = (args: { readonly tacks: Word }): string => say("why-glue-dots-tacks", args);
+/** {window} for closure and motifs */
+export const whyGlueDotsWindow = (args: { readonly window: Word }): string => say("why-glue-dots-window", args);
+/** {tacks} for tacks, {window} for closure and motifs */
+export const whyGlueDotsBoth = (args: { readonly tacks: Word; readonly window: Word }): string => say("why-glue-dots-both", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines) */
+export const whyCardGauge = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number }): string => say("why-card-gauge", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
+export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly window: Word }): string => say("why-card-window", args);
+/** {sheet}, clear, for the glazing */
+export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);
+/** {sheet} (too small for {parts}) — $sheet is a sheet's name; $parts are parts that it has no room for. */
+export const whySheetTooSmall = (args: { readonly sheet: Word; readonly parts: Word }): string => say("why-sheet-too-small", args);
+/** at most {diameter} wide and {height} high; measure it */
+export const whyLight = (args: { readonly diameter: Word; readonly height: Word }): string => say("why-light", args);
+/** as the light’s maker says; battery door closed with a screw */
+export const whyCells = (): string => say("why-cells");
+/** twice round the frame ({frame}) */
+export const whyTape = (args: { readonly frame: Word }): string => say("why-tape", args);
+/** twice round the frame ({frame}), with {waste} for waste */
+export const whyTapeWaste = (args: { readonly frame: Word; readonly waste: Word }): string => say("why-tape-waste", args);
+/** loop and knot of the closure */
+export const whyString = (): string => say("why-string");
+/** loop and knot of the closure, with {waste} for waste */
+export const whyStringWaste = (args: { readonly waste: Word }): string => say("why-string-waste", args);
+/** for the closure */
+export const whyButton = (): string => say("why-button");
+/** to press the score lines and sharpen folds */
+export const whyBoneFolder = (): string => say("why-bone-folder");
+/** in millimetres */
+export const whyRulerMm = (): string => say("why-ruler-mm");
+/** in sixteenths or thirty-seconds of an inch */
+export const whyRulerIn = (): string => say("why-ruler-in");
+/** for the marks */
+export const whyPencil = (): string => say("why-pencil");
+/** with a cap */
+export const whyKnife = (): string => say("why-knife");
+/** under and beside every cut */
+export const whyMat = (): string => say("why-mat");
+/** card, up to {height} in all, to keep the gauge level */
+export const whyPacking = (args: { readonly height: Word }): string => say("why-packing", args);
+/** {pieces} packing pieces of {piece}, {height} in all, to keep the gauge level */
+export const whyPackingPieces = (args: { readonly pieces: Word; readonly piece: Word; readonly height: Word }): string => say("why-packing-pieces", args);
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** in */
@@ -14,3 +458,55 @@ export const unitFt = (): string => say("unit-ft");
 export const unitDegree = (args: { readonly angle: Word }): string => say("unit-degree", args);
 /** {share}% */
 export const unitPercent = (args: { readonly share: Word }): string => say("unit-percent", args);
+/** base frame */
+export const partBaseFrame = (): string => say("part-base-frame");
+/** glazing */
+export const partGlazing = (): string => say("part-glazing");
+/** door */
+export const partDoor = (): string => say("part-door");
+/** closure tab */
+export const partClosureTab = (): string => say("part-closure-tab");
+/** decoration guide */
+export const partDecorationGuide = (): string => say("part-decoration-guide");
+/** holder */
+export const partHolder = (): string => say("part-holder");
+/** scoring gauge */
+export const partScoringGauge = (): string => say("part-scoring-gauge");
+/** motif {name} — $name is the motif's own name, in its author's words. */
+export const partMotif = (args: { readonly name: Word }): string => say("part-motif", args);
+/** glued to the front tips of the leaves */
+export const useBaseFrame = (): string => say("use-base-frame");
+/** glued behind the door, {lip} inside its edge */
+export const useGlazing = (args: { readonly lip: Word }): string => say("use-glazing", args);
+/** hangs over the base frame; its flap folds back under it */
+export const useDoor = (): string => say("use-door");
+/** takes the string through its hole; the loop goes round the button */
+export const useClosureTab = (): string => say("use-closure-tab");
+/** lies under the glazing while you place the motifs */
+export const useDecorationGuide = (): string => say("use-decoration-guide");
+/** its slots go over the first and last picture leaf at the head, just behind their folded edges */
+export const useHolder = (): string => say("use-holder");
+/** the packet’s gauge is glued to it */
+export const useScoringGauge = (): string => say("use-scoring-gauge");
+/** the largest: low on the glazing, in front of the light */
+export const useLargestMotif = (): string => say("use-largest-motif");
+/** raised on card spacers, above or beside the largest */
+export const useMotif = (): string => say("use-motif");
+/** closure tab behind here */
+export const markTabBehind = (): string => say("mark-tab-behind");
+/** button */
+export const markButton = (): string => say("mark-button");
+/** glue this end behind the base frame */
+export const markGlueBehindFrame = (): string => say("mark-glue-behind-frame");
+/** light: the largest motif here */
+export const markLightHere = (): string => say("mark-light-here");
+/** first picture leaf */
+export const markFirstPictureLeaf = (): string => say("mark-first-picture-leaf");
+/** last picture leaf */
+export const markLastPictureLeaf = (): string => say("mark-last-picture-leaf");
+/** card */
+export const materialCard = (): string => say("material-card");
+/** acetate */
+export const materialAcetate = (): string => say("material-acetate");
+/** paper */
+export const materialPaper = (): string => say("material-paper");

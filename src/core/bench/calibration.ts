@@ -3,8 +3,8 @@ import { caliper } from "../book/book.ts";
 import { flapBulkFromBatch } from "../fan/resting.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
-import { edgeAtHead } from "../pattern/edge-at-head.ts";
 import { fanOf } from "../pattern/fan-of.ts";
+import { holdWidthOf } from "../pattern/hold-width.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Measured } from "./progress.ts";
 
@@ -36,18 +36,20 @@ export class MeasureError extends Error {}
 export function calibrate(kit: Kit, measured: Measured): Calibration {
   const flapBulk = bulkOf(kit, measured);
   const fitted = { ...kit, light: undefined, insert: undefined, fit: { ...kit.fit, flapBulk } };
-  return { flapBulk, ...holdingOf(computePattern(fitted)) };
+  const result = computePattern(fitted);
+  if (!result.fits) throw new Error(`a kit on the bench does not fit its book: ${result.finding.kind}`);
+  return { flapBulk, ...holdingOf(result.pattern) };
 }
 
 /** The widths of a pattern as its picture wants them and as its flaps allow them. */
 export function holdingOf(pattern: Pattern): Holding {
-  const { opening, restingOpening, edgeWidth } = pattern.fit;
+  const { opening, restingOpening, holdWidth } = pattern.fit;
   const fan = { ...fanOf(pattern), opening: Math.max(opening, restingOpening) };
   return {
     opening,
     restingOpening,
-    holdWidth: edgeWidth,
-    restingWidth: edgeAtHead(fan, pattern.levels, pattern.leaves),
+    holdWidth,
+    restingWidth: holdWidthOf(fan, pattern.levels, pattern.leaves),
     holds: restingOpening <= opening,
   };
 }

@@ -1,5 +1,6 @@
 import type { Kit, Priced, SheetSize } from "../kit/kit.ts";
 import type { Refit } from "../refit/refit.ts";
+import type { SupplyId } from "../supplies/supply.ts";
 import type { UnitSystem } from "../units/length.ts";
 
 /** A class as its teacher states it, every default filled in. */
@@ -22,10 +23,17 @@ export interface KitClass {
   readonly waste: number;
   readonly prices: Readonly<Partial<Record<Priced, number>>>;
   readonly currency: string;
-  readonly stock: readonly { readonly item: string; readonly quantity: number }[];
+  readonly stock: readonly Stock[];
   readonly bring: readonly string[];
   /** The teacher's own words, Markdown. */
   readonly body: string;
+}
+
+/** Something at hand: a supply that the program counts, or what a kit's author calls it; in the list's unit. */
+export interface Stock {
+  readonly id: SupplyId | "paper" | undefined;
+  readonly item: string;
+  readonly quantity: number;
 }
 
 /** A place in the class, known by its number alone. */
