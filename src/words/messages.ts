@@ -342,6 +342,248 @@ export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: W
 export const fitAllowedPlates = (): string => say("fit-allowed-plates");
 /** two whole numbers: 12, 12 */
 export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** Glossary */
+export const glossaryTitle = (): string => say("glossary-title");
+/** The words that kits, packets and the bench use, one meaning each. */
+export const glossarySummary = (): string => say("glossary-summary");
+/** The trade’s words and ours, one meaning each. They are linked where a section first uses them. */
+export const glossaryLede = (): string => say("glossary-lede");
+/** {term}, in the glossary — $term is the term that a link leads to. */
+export const glossaryLink = (args: { readonly term: Word }): string => say("glossary-link", args);
+/** leaf */
+export const termLeaf = (): string => say("term-leaf");
+/** leaf|leaves */
+export const termLeafForms = (): string => say("term-leaf-forms");
+/** One sheet of paper in the book. It has two pages, a front (recto) and a back (verso), so 200 leaves are 400 pages. */
+export const termLeafMeaning = (): string => say("term-leaf-meaning");
+/** page */
+export const termPage = (): string => say("term-page");
+/** book page|printed page|page number */
+export const termPageForms = (): string => say("term-page-forms");
+/** One side of a leaf. A page number is what is printed on it; look for the number on the front of the leaf. */
+export const termPageMeaning = (): string => say("term-page-meaning");
+/** pattern page */
+export const termPatternPage = (): string => say("term-pattern-page");
+/** pattern page|pattern pages */
+export const termPatternPageForms = (): string => say("term-pattern-page-forms");
+/** The picture’s own page number: 1, 3, 5 … for its first, second and third leaf, whatever the book prints there. */
+export const termPatternPageMeaning = (): string => say("term-pattern-page-meaning");
+/** picture leaf */
+export const termPictureLeaf = (): string => say("term-picture-leaf");
+/** picture leaf|picture leaves */
+export const termPictureLeafForms = (): string => say("term-picture-leaf-forms");
+/** A leaf that carries one upright line of the picture. */
+export const termPictureLeafMeaning = (): string => say("term-picture-leaf-meaning");
+/** border leaf */
+export const termBorderLeaf = (): string => say("term-border-leaf");
+/** border leaf|border leaves */
+export const termBorderLeafForms = (): string => say("term-border-leaf-forms");
+/** A leaf before or after the picture. It is folded whole at the background’s line. */
+export const termBorderLeafMeaning = (): string => say("term-border-leaf-meaning");
+/** plate */
+export const termPlate = (): string => say("term-plate");
+/** plate|plates */
+export const termPlateForms = (): string => say("term-plate-forms");
+/** A leaf without a page number, bound in between numbered ones. */
+export const termPlateMeaning = (): string => say("term-plate-meaning");
+/** head */
+export const termHead = (): string => say("term-head");
+/** head edge|head */
+export const termHeadForms = (): string => say("term-head-forms");
+/** The top edge of a leaf. All marks are measured from it. */
+export const termHeadMeaning = (): string => say("term-head-meaning");
+/** tail */
+export const termTail = (): string => say("term-tail");
+/** tail */
+export const termTailForms = (): string => say("term-tail-forms");
+/** The bottom edge of a leaf. */
+export const termTailMeaning = (): string => say("term-tail-meaning");
+/** fore-edge */
+export const termForeEdge = (): string => say("term-fore-edge");
+/** fore-edge */
+export const termForeEdgeForms = (): string => say("term-fore-edge-forms");
+/** The edge of a leaf that opens. Depths are measured from it inward. */
+export const termForeEdgeMeaning = (): string => say("term-fore-edge-meaning");
+/** gutter */
+export const termGutter = (): string => say("term-gutter");
+/** gutter */
+export const termGutterForms = (): string => say("term-gutter-forms");
+/** The inner edge of a leaf, where it joins the others. */
+export const termGutterMeaning = (): string => say("term-gutter-meaning");
+/** boards */
+export const termBoards = (): string => say("term-boards");
+/** boards */
+export const termBoardsForms = (): string => say("term-boards-forms");
+/** The two stiff covers of the book. */
+export const termBoardsMeaning = (): string => say("term-boards-meaning");
+/** caliper */
+export const termCaliper = (): string => say("term-caliper");
+/** caliper */
+export const termCaliperForms = (): string => say("term-caliper-forms");
+/** The thickness of one leaf: the thickness of all leaves, pressed, divided by their number. */
+export const termCaliperMeaning = (): string => say("term-caliper-meaning");
+/** level */
+export const termLevel = (): string => say("term-level");
+/** level|levels */
+export const termLevelForms = (): string => say("term-level-forms");
+/** A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back. */
+export const termLevelMeaning = (): string => say("term-level-meaning");
+/** background */
+export const termBackground = (): string => say("term-background");
+/** background */
+export const termBackgroundForms = (): string => say("term-background-forms");
+/** The level that stands where the picture has no shape. */
+export const termBackgroundMeaning = (): string => say("term-background-meaning");
+/** scoring gauge */
+export const termGauge = (): string => say("term-gauge");
+/** scoring gauge|gauge */
+export const termGaugeForms = (): string => say("term-gauge-forms");
+/** A card with numbered lines at the levels’ distances from the fore-edge. Laid on a leaf, it shows where to press. */
+export const termGaugeMeaning = (): string => say("term-gauge-meaning");
+/** score line */
+export const termScoreLine = (): string => say("term-score-line");
+/** score line|score lines */
+export const termScoreLineForms = (): string => say("term-score-line-forms");
+/** A crease pressed with a blunt tool, parallel to the fore-edge, so that a fold falls exactly there. */
+export const termScoreLineMeaning = (): string => say("term-score-line-meaning");
+/** mark */
+export const termMark = (): string => say("term-mark");
+/** mark|marks */
+export const termMarkForms = (): string => say("term-mark-forms");
+/** A pencil point on a leaf, measured from the head, where a cut begins. */
+export const termMarkMeaning = (): string => say("term-mark-meaning");
+/** cut */
+export const termCut = (): string => say("term-cut");
+/** cut|cuts */
+export const termCutForms = (): string => say("term-cut-forms");
+/** A slit from the fore-edge inward, square to it, that frees neighbouring strips from each other. */
+export const termCutMeaning = (): string => say("term-cut-meaning");
+/** strip */
+export const termStrip = (): string => say("term-strip");
+/** strip|strips */
+export const termStripForms = (): string => say("term-strip-forms");
+/** A stretch of one leaf at one level, between two cuts. It is folded as one flap. */
+export const termStripMeaning = (): string => say("term-strip-meaning");
+/** flap */
+export const termFlap = (): string => say("term-flap");
+/** flap|flaps */
+export const termFlapForms = (): string => say("term-flap-forms");
+/** A strip once it is folded back and tucked behind. */
+export const termFlapMeaning = (): string => say("term-flap-meaning");
+/** stepped folds */
+export const termSteppedFolds = (): string => say("term-stepped-folds");
+/** stepped folds|stepped */
+export const termSteppedFoldsForms = (): string => say("term-stepped-folds-forms");
+/** The whole leaf is folded at the front level’s line first; deeper strips are then folded back once more. */
+export const termSteppedFoldsMeaning = (): string => say("term-stepped-folds-meaning");
+/** single folds */
+export const termSingleFolds = (): string => say("term-single-folds");
+/** single folds */
+export const termSingleFoldsForms = (): string => say("term-single-folds-forms");
+/** Each strip is folded once, from flat, at its own level’s line. */
+export const termSingleFoldsMeaning = (): string => say("term-single-folds-meaning");
+/** merged */
+export const termMerged = (): string => say("term-merged");
+/** merged */
+export const termMergedForms = (): string => say("term-merged-forms");
+/** A strip too short to fold is merged: it is folded together with the strip next to it. */
+export const termMergedMeaning = (): string => say("term-merged-meaning");
+/** tack */
+export const termTack = (): string => say("term-tack");
+/** tack|tacks */
+export const termTackForms = (): string => say("term-tack-forms");
+/** A dot of glue under a flap that the next leaf does not hold. */
+export const termTackMeaning = (): string => say("term-tack-meaning");
+/** loose */
+export const termLoose = (): string => say("term-loose");
+/** loose */
+export const termLooseForms = (): string => say("term-loose-forms");
+/** A flap is loose where no next leaf covers it. */
+export const termLooseMeaning = (): string => say("term-loose-meaning");
+/** batch */
+export const termBatch = (): string => say("term-batch");
+/** batch|batches */
+export const termBatchForms = (): string => say("term-batch-forms");
+/** As many leaves as are worked before a pause, usually 15 to 20. */
+export const termBatchMeaning = (): string => say("term-batch-meaning");
+/** checkpoint */
+export const termCheckpoint = (): string => say("term-checkpoint");
+/** checkpoint|checkpoints */
+export const termCheckpointForms = (): string => say("term-checkpoint-forms");
+/** Every tenth picture leaf: compare its page number and its first mark before you go on. */
+export const termCheckpointMeaning = (): string => say("term-checkpoint-meaning");
+/** packing */
+export const termPacking = (): string => say("term-packing");
+/** packing */
+export const termPackingForms = (): string => say("term-packing-forms");
+/** Card or pieces of one’s own under the lower side of the book, so that the gauge lies level. */
+export const termPackingMeaning = (): string => say("term-packing-meaning");
+/** opening */
+export const termOpening = (): string => say("term-opening");
+/** opening */
+export const termOpeningForms = (): string => say("term-opening-forms");
+/** The angle between the first and the last leaf of the opened book. */
+export const termOpeningMeaning = (): string => say("term-opening-meaning");
+/** hold width */
+export const termHoldWidth = (): string => say("term-hold-width");
+/** hold width */
+export const termHoldWidthForms = (): string => say("term-hold-width-forms");
+/** How far apart the first and the last picture leaf stand, measured straight between their folded edges at the head. There the picture has its true shape. */
+export const termHoldWidthMeaning = (): string => say("term-hold-width-meaning");
+/** holder */
+export const termHolder = (): string => say("term-holder");
+/** holder */
+export const termHolderForms = (): string => say("term-holder-forms");
+/** A strip of card with two slots that keeps the book at its hold width while glue dries. */
+export const termHolderMeaning = (): string => say("term-holder-meaning");
+/** pocket */
+export const termPocket = (): string => say("term-pocket");
+/** pocket */
+export const termPocketForms = (): string => say("term-pocket-forms");
+/** The room cut into the leaves for the light. */
+export const termPocketMeaning = (): string => say("term-pocket-meaning");
+/** notch */
+export const termNotch = (): string => say("term-notch");
+/** notch|notches */
+export const termNotchForms = (): string => say("term-notch-forms");
+/** A piece cut out of one leaf, from the fore-edge inward, so that the light has room. */
+export const termNotchMeaning = (): string => say("term-notch-meaning");
+/** window */
+export const termWindow = (): string => say("term-window");
+/** window */
+export const termWindowForms = (): string => say("term-window-forms");
+/** What closes the front: base frame, glazing and a door on a hinge. */
+export const termWindowMeaning = (): string => say("term-window-meaning");
+/** base frame */
+export const termBaseFrame = (): string => say("term-base-frame");
+/** base frame */
+export const termBaseFrameForms = (): string => say("term-base-frame-forms");
+/** The card frame that is glued to the front tips of the leaves. The door hangs on it. */
+export const termBaseFrameMeaning = (): string => say("term-base-frame-meaning");
+/** glazing */
+export const termGlazing = (): string => say("term-glazing");
+/** glazing */
+export const termGlazingForms = (): string => say("term-glazing-forms");
+/** Clear acetate behind the door’s hole. */
+export const termGlazingMeaning = (): string => say("term-glazing-meaning");
+/** hole */
+export const termHole = (): string => say("term-hole");
+/** hole */
+export const termHoleForms = (): string => say("term-hole-forms");
+/** What you look through in the window’s frame and door. */
+export const termHoleMeaning = (): string => say("term-hole-meaning");
+/** motif */
+export const termMotif = (): string => say("term-motif");
+/** motif|motifs */
+export const termMotifForms = (): string => say("term-motif-forms");
+/** A silhouette of card that decorates the window. The largest one covers the light. */
+export const termMotifMeaning = (): string => say("term-motif-meaning");
+/** packet */
+export const termPacket = (): string => say("term-packet");
+/** packet */
+export const termPacketForms = (): string => say("term-packet-forms");
+/** The printed kit: table, gauge, strips and templates at true scale. */
+export const termPacketMeaning = (): string => say("term-packet-meaning");
 /** second-hand book|second-hand books */
 export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
 /** card */
