@@ -14,12 +14,17 @@ export type Verdicts = ReadonlyMap<string, Verdict>;
 
 const FIT_ORDER: Readonly<Record<Verdict["kind"], number>> = { own: 0, change: 1, no: 2, unknown: 3 };
 
-/** The kits that a query asks for, in its order; equals stand by title. */
-export function listKits<T extends KitEntry>(kits: readonly T[], verdicts: Verdicts, query: Query): T[] {
+/** The kits that a query asks for, in its order; equals stand by title, in a language's (BCP 47) alphabet. */
+export function listKits<T extends KitEntry>(
+  kits: readonly T[],
+  verdicts: Verdicts,
+  query: Query,
+  language: string,
+): T[] {
   const compare = comparers(verdicts)[sortOf(query)];
   return kits
     .filter((kit) => isAskedFor(kit, verdicts, query))
-    .sort((a, b) => compare(a, b) || a.title.localeCompare(b.title, "en"));
+    .sort((a, b) => compare(a, b) || a.title.localeCompare(b.title, language));
 }
 
 /** The order that is in force: a stated book puts what fits it first. */

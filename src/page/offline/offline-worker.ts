@@ -1,8 +1,8 @@
-import type { Answer, Question } from "../../output/offline/messages.ts";
+import type { Answer, KeepFailure, Question } from "../../output/offline/messages.ts";
 import { absentAddress, addressOf, kitOf, pathIn } from "../../output/offline/paths.ts";
 import { type FileNames, KIT_LIST, type KitList, type SiteList } from "../../output/offline/site-list.ts";
 import type { AskedEvent, WorkerHost } from "./offline-host.ts";
-import { OfflineStore } from "./offline-store.ts";
+import { KeepError, OfflineStore } from "./offline-store.ts";
 
 /** The site's list, put in by the bundler: another build is another worker. */
 declare const SITE: SiteList;
@@ -33,7 +33,11 @@ async function install(): Promise<void> {
 
 /** A full device drops a kit rather than staying at an old version for ever. */
 function orFull(error: unknown): void {
-  if (!(error instanceof DOMException && error.name === "QuotaExceededError")) throw error;
+  if (!isFull(error)) throw error;
+}
+
+function isFull(error: unknown): boolean {
+  return error instanceof DOMException && error.name === "QuotaExceededError";
 }
 
 async function activate(): Promise<void> {
@@ -61,20 +65,26 @@ async function answer(event: AskedEvent, path: string): Promise<Response> {
 
 async function reply(question: Question, port: MessagePort | undefined): Promise<void> {
   if (question.ask === "take over") return host.skipWaiting();
-  let problem: string | undefined;
+  let failure: KeepFailure | undefined;
   if (question.ask === "keep") {
     try {
       await keepKit(question.kit, question.packet);
     } catch (error) {
-      problem = (error as Error).message;
+      failure = failureOf(error);
     }
   }
-  port?.postMessage(await keptKits(problem));
+  port?.postMessage(await keptKits(failure));
+}
+
+/** Fetching throws a TypeError where the host does not answer. */
+function failureOf(error: unknown): KeepFailure {
+  if (error instanceof KeepError) return error.failure;
+  return { kind: isFull(error) ? "full" : "unreachable" };
 }
 
 async function keepKit(kit: string, packet: boolean): Promise<void> {
   const name = nameIn(SITE.kits, kit);
-  if (name === undefined) throw new Error(`there is no kit ${kit} in this version`);
+  if (name === undefined) throw new KeepError({ kind: "no-kit", kit });
   const folder = `kits/${kit}/`;
   await store.keep(`${folder}${KIT_LIST}`, name);
   const list = await listOf(kit);
@@ -83,7 +93,7 @@ async function keepKit(kit: string, packet: boolean): Promise<void> {
   if (packet) await store.keepAll(folder, list.packet);
 }
 
-async function keptKits(problem: string | undefined): Promise<Answer> {
+async function keptKits(failure: KeepFailure | undefined): Promise<Answer> {
   const holds = await store.holds();
   const kits: string[] = [];
   const packets: string[] = [];
@@ -93,7 +103,7 @@ async function keptKits(problem: string | undefined): Promise<Answer> {
     kits.push(kit);
     if (holds(`kits/${kit}/`, list.packet)) packets.push(kit);
   }
-  return { kits, packets, problem };
+  return { kits, packets, failure };
 }
 
 /** The name of a file's contents in this version; undefined for a kit that is not kept. */
