@@ -471,9 +471,9 @@ export const roundClose = (): string => say("round-close");
 /** This browser cannot draw in three dimensions: WebGL is missing or off. The front picture above shows the same book. */
 export const roundNotDrawn = (): string => say("round-not-drawn");
 /** Seen from the front|behind|{turn}° to the left|{turn}° to the right|, {tilt}° above|, {tilt}° below|, at {near}%. */
-export const roundSeen = (args: { readonly around: Word; readonly turn: Word; readonly height: Word; readonly tilt: Word; readonly zoom: number; readonly near: Word }): string => say("round-seen", args);
+export const roundSeen = (args: { readonly around: Word; readonly turn: Word; readonly height: Word; readonly tilt: Word; readonly zoom: Word; readonly near: Word }): string => say("round-seen", args);
 /** Opening {opening}°, the kit’s own|. */
-export const roundOpening = (args: { readonly opening: Word; readonly whose: number }): string => say("round-opening", args);
+export const roundOpening = (args: { readonly opening: Word; readonly whose: Word }): string => say("round-opening", args);
 /** The picture is {width} wide along its front|The picture is {width} wide, its true shape.|, {share}% wider than true: a circle becomes a wide oval.|, {share}% narrower than true: a circle becomes a tall oval. */
 export const roundWidth = (args: { readonly measured: Word; readonly width: Word; readonly shape: Word; readonly share: Word }): string => say("round-width", args);
 /** The folded leaves hold this book open to about {angle}° or more. */

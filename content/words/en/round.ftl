@@ -16,11 +16,11 @@ round-seen = Seen from { $around ->
    *[below] , { $tilt }° below
   }{ $zoom ->
     [whole] {""}
-   *[other] , at { $near }%
+   *[zoomed] , at { $near }%
   }.
 round-opening = Opening { $opening }°{ $whose ->
     [own] , the kit’s own
-   *[other] {""}
+   *[moved] {""}
   }.
 round-width = { $measured ->
     [along] The picture is { $width } wide along its front

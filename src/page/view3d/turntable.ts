@@ -3,14 +3,14 @@ import { toRadians } from "../../core/units/angle.ts";
 import type { RoundData } from "../../output/data/round-data.ts";
 import { makeBook } from "./book-model.ts";
 import { makeLamp } from "./lamp.ts";
+import { fitsWindow, isOwn } from "./opened-shape.ts";
 import { FRONT, type Orbit, settled } from "./orbit.ts";
 import { release } from "./release.ts";
-import { makeRoom } from "./room.ts";
+import { makeSurroundings } from "./surroundings.ts";
 import { makeWindow } from "./window-model.ts";
-import { fitsWindow, isOwn } from "./words.ts";
 
-/** The drawn book. Nothing is drawn until something changes. */
-export interface View {
+/** The drawn book, on a turntable. Nothing is drawn until something changes. */
+export interface Turntable {
   /** Looks at the book from elsewhere: at once, or settling over the next frames. */
   readonly look: (wanted: Orbit, settle: boolean) => void;
   /** Opening between first and last leaf, radians. */
@@ -31,18 +31,18 @@ const FIELD = 22;
 const MARGIN = 20;
 
 /** Sets the whole book on a turntable. @throws Error where WebGL 2 is missing */
-export function makeView(canvas: HTMLCanvasElement, data: RoundData): View {
+export function makeTurntable(canvas: HTMLCanvasElement, data: RoundData): Turntable {
   const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
   renderer.setPixelRatio(Math.min(2, devicePixelRatio));
   renderer.shadowMap.enabled = true;
   const scene = new Scene();
   const camera = new PerspectiveCamera(FIELD);
-  const room = makeRoom(data.book);
+  const surroundings = makeSurroundings(data.book);
   const book = makeBook(data);
   const lamp = data.light && makeLamp(data.light, data.book.leafHeight);
   const window = data.insert && makeWindow(data, data.insert);
-  for (const part of [book, lamp, window]) if (part) room.table.add(part.object);
-  scene.add(room.object);
+  for (const part of [book, lamp, window]) if (part) surroundings.table.add(part.object);
+  scene.add(surroundings.object);
 
   let orbit = FRONT;
   let wanted = FRONT;
@@ -55,7 +55,7 @@ export function makeView(canvas: HTMLCanvasElement, data: RoundData): View {
     frame = 0;
     if (orbit !== wanted) orbit = settled(orbit, wanted, last === undefined ? 16 : Math.min(64, now - last));
     last = orbit === wanted ? undefined : now;
-    room.turn(orbit.turn);
+    surroundings.turn(orbit.turn);
     place(camera, orbit, data, opening);
     renderer.render(scene, camera);
     if (orbit !== wanted) request();
@@ -98,7 +98,7 @@ export function makeView(canvas: HTMLCanvasElement, data: RoundData): View {
     openDoor: changed((angle) => window?.openDoor(angle)),
     light: changed((on) => {
       lamp?.light(on);
-      room.dim(on);
+      surroundings.dim(on);
     }),
     colourLevels: changed(book.colourLevels),
     showWindow: changed((on) => {
