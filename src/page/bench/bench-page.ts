@@ -17,7 +17,7 @@ import { bindRecovery } from "./bench-lost.ts";
 import { bindMeasure } from "./bench-measure.ts";
 import { bindMenu } from "./bench-menu.ts";
 import { paintNotices } from "./bench-notices.ts";
-import { keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
+import { followProgress, keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
 import { paintCount, paintEdge, paintLeaf } from "./bench-view.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
@@ -46,7 +46,11 @@ export class BenchPage implements BenchHost {
     this.openJump = bindJump(root, this);
     this.openRecovery = bindRecovery(root, this);
     this.#bind(bindMenu(root, this));
-    this.#followOthers(wanted);
+    followProgress(wanted, (progress) => {
+      if (progress.clock.seen <= this.#desk.progress.clock.seen) return;
+      this.#desk = moveDesk(this.#desk, progress);
+      this.#paint();
+    });
     this.#paint();
   }
 
@@ -108,16 +112,6 @@ export class BenchPage implements BenchHost {
     setInterval(() => paintCount(root, this.#desk), TIMES);
   }
 
-  /** Another tab of this kit and fit may go on with the work; this one follows. */
-  #followOthers(wanted: Pick<Progress, "kit" | "fit">): void {
-    window.addEventListener("storage", () => {
-      const { progress } = keptProgress(wanted);
-      if (!progress || progress.clock.seen <= this.#desk.progress.clock.seen) return;
-      this.#desk = moveDesk(this.#desk, progress);
-      this.#paint();
-    });
-  }
-
   #step(side: 1 | -1): void {
     const { plan, progress } = this.#desk;
     const leaf = stopBeside(plan, progress.at, side);
@@ -146,7 +140,12 @@ export class BenchPage implements BenchHost {
   #paint(told?: string): void {
     const card = paintLeaf(this.#root, this.#desk);
     const question = paintGate(this.#root, this, card);
-    paintNotices(this.#root, this, [...(this.#told ? [this.#told] : []), ...this.#standing, ...this.#warnings()]);
+    paintNotices(this.#root, this, [
+      ...(this.#told ? [this.#told] : []),
+      ...this.#standing,
+      ...(this.#kept ? [] : [say.benchNotSaved()]),
+      ...(this.#desk.changedSince ? [say.benchKitChanged()] : []),
+    ]);
     this.#paintEdge();
     const state = isTicked(this.#desk.progress, card.row.leaf) ? say.benchSpokenTicked() : "";
     part(this.#root, "say").textContent = [told, question, state, card.spoken].filter(Boolean).join(" ");
@@ -158,9 +157,5 @@ export class BenchPage implements BenchHost {
 
   #paintEdge(): void {
     paintEdge(this.#root, this.#desk);
-  }
-
-  #warnings(): string[] {
-    return [...(this.#kept ? [] : [say.benchNotSaved()]), ...(this.#desk.changedSince ? [say.benchKitChanged()] : [])];
   }
 }

@@ -27,6 +27,14 @@ export function keepProgress(progress: Progress): boolean {
   return write(progressKey(progress.kit, progress.fit), serialiseProgress(progress));
 }
 
+/** Another tab of this kit and fit may go on with the work: tells what it keeps. */
+export function followProgress(wanted: Pick<Progress, "kit" | "fit">, follow: (progress: Progress) => void): void {
+  window.addEventListener("storage", () => {
+    const { progress } = keptProgress(wanted);
+    if (progress) follow(progress);
+  });
+}
+
 export function keptUnits(): UnitSystem | undefined {
   const units = read(UNITS_KEY);
   return units === "mm" || units === "in" ? units : undefined;

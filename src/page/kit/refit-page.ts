@@ -16,13 +16,11 @@ import { readPanel, touchedBy, writePanel } from "./fit-panel.ts";
 import { fitted } from "./fitted.ts";
 import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
-import { renderPart } from "./render.ts";
+import { carryBook } from "./packet-links.ts";
+import { fillParts, partsToFill, type Reach } from "./page-parts.ts";
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
-
-/** Parts that light and window change: they wait for the whole computation. */
-const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
 
 /** Binds the fit panel of a kit page. */
 export function bindRefit(form: HTMLFormElement): void {
@@ -136,10 +134,10 @@ class RefitPage {
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
-  #paint(data: KitData, reach: "in sight" | "all"): void {
+  #paint(data: KitData, reach: Reach): void {
     const start = performance.now();
     const result = fitted(data, this.#refit, reach === "in sight");
-    const filled = "view" in result ? fill(this.#parts(data, reach), result.view) : [];
+    const filled = "view" in result ? fillParts(partsToFill(data.kit, reach), result.view) : [];
     performance.measure(`fit ${reach}`, { start });
     if ("problem" in result) {
       this.#view = undefined;
@@ -152,33 +150,12 @@ class RefitPage {
       showOwnBook(result.view);
       this.#pictures.draw(result.view);
     }
-    this.#links();
+    carryBook(toAddress(this.#refit).toString());
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
     if (hasWrongField(this.#form)) this.#answer.say(say.fitPanelWrongField());
     else if (changed) this.#answer.say(say.fitPanelFits(), ...notices(data.kit, result.view));
     else this.#answer.say(say.fitPanelOwn());
-  }
-
-  /** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
-  #parts(data: KitData, reach: "in sight" | "all"): HTMLElement[] {
-    const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
-    if (reach === "all") return parts;
-    const waits = data.kit.insert || data.kit.light ? SLOW_PARTS : [];
-    return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
-  }
-
-  /** The built packets are for the kit's own book; for another the packet page lays itself out anew. */
-  #links(): void {
-    const address = toAddress(this.#refit).toString();
-    const own = document.querySelector<HTMLElement>("[data-own-packets]");
-    const mine = document.querySelector<HTMLElement>("[data-my-packet]");
-    if (!own || !mine) return;
-    own.hidden = address !== "";
-    mine.hidden = address === "";
-    for (const link of document.querySelectorAll<HTMLAnchorElement>("a[data-to]")) {
-      link.href = `${link.dataset.to}${address ? `?${address}` : ""}`;
-    }
   }
 }
 
@@ -187,13 +164,4 @@ function notices(own: Kit, { kit, pattern }: KitView): string[] {
   const { head } = pattern.fit;
   const moved = own.fit.head !== undefined && Math.abs(head - own.fit.head) > 1e-6;
   return [...graveWarnings(kit, pattern), ...(moved ? [say.fitPanelMoved({ head: formatSize(head, kit.units) })] : [])];
-}
-
-function fill(parts: readonly HTMLElement[], view: KitView): { readonly part: HTMLElement; readonly text: string }[] {
-  return parts.map((part) => ({ part, text: renderPart(`parts/kit/${part.dataset["part"]}.njk`, view) }));
-}
-
-function isInSight(element: Element): boolean {
-  const box = element.getBoundingClientRect();
-  return box.bottom > 0 && box.top < innerHeight;
 }

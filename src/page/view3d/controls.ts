@@ -6,7 +6,7 @@ import { bindPointers, type Turner, turnByKey } from "./gestures.ts";
 import { LEVEL_COLOURS } from "./level-colours.ts";
 import { isOwn, openedShape } from "./opened-shape.ts";
 import { FRONT, moved, type Orbit, THREE_QUARTER, unwound } from "./orbit.ts";
-import { makeTurntable, type Turntable } from "./turntable.ts";
+import { Turntable } from "./turntable.ts";
 
 /** Least and greatest opening of the slider, degrees. */
 const LEAST = 20;
@@ -25,7 +25,7 @@ const STANDPOINTS: Readonly<Record<string, Orbit>> = {
 export function showControls(stage: HTMLElement, template: HTMLTemplateElement, data: RoundData): () => void {
   stage.replaceChildren(template.content.cloneNode(true));
   const canvas = stage.querySelector("canvas")!;
-  const turntable = makeTurntable(canvas, data);
+  const turntable = new Turntable(canvas, data);
   bindOrbit(stage, canvas, turntable);
   bindOpening(stage, turntable, data);
   bindLook(stage, turntable, data);
@@ -99,8 +99,8 @@ function bindLook(stage: HTMLElement, turntable: Turntable, data: RoundData): vo
     turntable.light(on);
     stage.classList.toggle("round-lit", on);
   });
-  bindCheckbox(stage, "window", turntable.showWindow);
-  bindCheckbox(stage, "motifs", turntable.showMotifs);
+  bindCheckbox(stage, "window", (on) => turntable.showWindow(on));
+  bindCheckbox(stage, "motifs", (on) => turntable.showMotifs(on));
   const legend = stage.querySelector<HTMLElement>("[data-round-legend]")!;
   legend.replaceChildren(...data.levels.map(({ name }, i) => legendEntry(i + 1, name)));
   bindCheckbox(stage, "levels", (on) => {
