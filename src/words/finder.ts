@@ -2,7 +2,7 @@ import { ASKED, type Asked } from "../core/finder/book-figures.ts";
 import type { Verdicts } from "../core/finder/kit-list.ts";
 import type { Verdict } from "../core/finder/verdict.ts";
 import type { Refit } from "../core/refit/refit.ts";
-import { listOf } from "./lists.ts";
+import { listText } from "./lists.ts";
 import * as say from "./messages.ts";
 
 /** What the finder announces: `3 of 4 kits: 1 fits your book as it is, and 2 fit with a change.` */
@@ -13,7 +13,7 @@ export function finderSummary(shown: readonly { readonly slug: string }[], all: 
     const count = shown.filter((kit) => verdicts.get(kit.slug)?.kind === kind).length;
     return count === 0 ? [] : [countWords(kind, count)];
   });
-  return counted.length > 0 ? say.finderKitsVerdicts({ kits, verdicts: listOf(counted) }) : say.finderKits({ kits });
+  return counted.length > 0 ? say.finderKitsVerdicts({ kits, verdicts: listText(counted) }) : say.finderKits({ kits });
 }
 
 function countWords(kind: Verdict["kind"], count: number): string {
@@ -33,7 +33,7 @@ function countWords(kind: Verdict["kind"], count: number): string {
 export function missingFigures(book: Refit): string {
   const missing = ASKED.filter((key) => book[key] === undefined);
   if (missing.length === 0 || Object.keys(book).length === 0) return "";
-  return say.finderMissing({ figures: listOf(missing.map(figureName)) });
+  return say.finderMissing({ figures: listText(missing.map(figureName)) });
 }
 
 function figureName(figure: Asked): string {

@@ -1,10 +1,11 @@
 import { language } from "./language.ts";
 
-const formats = new Map<string, Intl.ListFormat>();
+/** `a, b and c` as the language joins a list. */
+export function listText(items: readonly string[]): string {
+  return new Intl.ListFormat(language(), { type: "conjunction" }).format(items);
+}
 
-/** Words as one phrase: `leaf height, leaf width, and thickness`. */
-export function listOf(words: readonly string[]): string {
-  const known = formats.get(language()) ?? new Intl.ListFormat(language(), { type: "conjunction" });
-  formats.set(language(), known);
-  return known.format(words);
+/** `a, b, c` as the language writes things side by side. */
+export function rowText(items: readonly string[]): string {
+  return new Intl.ListFormat(language(), { type: "unit" }).format(items);
 }

@@ -5,7 +5,7 @@ import { tackList } from "../../core/plan/tack-list.ts";
 import type { LengthStyle, UnitSystem } from "../../core/units/length.ts";
 import { leafArguments, leafWords } from "../../words/bench.ts";
 import { formatLength, formatNumber, formatSize } from "../../words/lengths.ts";
-import { listOf } from "../../words/lists.ts";
+import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { type Row, rowOf } from "./row.ts";
 
@@ -92,7 +92,7 @@ function notesOf(source: PatternLeaf, row: Row, pattern: Pattern, style: LengthS
     ...(tacks.length > 0
       ? [
           say.benchNoteTacks({
-            stretches: listOf(
+            stretches: listText(
               tacks.map(({ from, to }) =>
                 say.benchStretch({ from: formatNumber(from, style), to: formatLength(to, style) }),
               ),
@@ -124,6 +124,6 @@ function spokenOf(card: Omit<LeafCard, "spoken">, units: UnitSystem): string {
         ]
       : []),
     ...card.notes,
-    ...(leftOut.length > 0 ? [say.benchSpokenLeftOut({ leaves: listOf(leftOut) })] : []),
+    ...(leftOut.length > 0 ? [say.benchSpokenLeftOut({ leaves: listText(leftOut) })] : []),
   ].join(" ");
 }

@@ -2,7 +2,7 @@ import { isFinished, untickedBefore } from "../../core/bench/bench-plan.ts";
 import { holdingOf } from "../../core/bench/calibration.ts";
 import { showLeaf, tickUntimed } from "../../core/bench/progress.ts";
 import { endWords, leafWords } from "../../words/bench.ts";
-import { listOf } from "../../words/lists.ts";
+import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { around, button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
@@ -43,7 +43,7 @@ function openNotice(host: BenchHost): HTMLElement[] {
   if (first === undefined) return [];
   const words =
     open.length <= NAMED
-      ? say.benchNotTicked({ leaves: listOf(open.map((leaf) => leafWords(plan, leaf))) })
+      ? say.benchNotTicked({ leaves: listText(open.map((leaf) => leafWords(plan, leaf))) })
       : say.benchNotTickedMany({ count: open.length, first: leafWords(plan, first) });
   return [
     make(

@@ -87,7 +87,7 @@ async function keepKit(kit: string, packet: boolean): Promise<void> {
   if (name === undefined) throw new KeepError({ kind: "no-kit", kit });
   const folder = `kits/${kit}/`;
   await store.keep(`${folder}${KIT_LIST}`, name);
-  const list = await listOf(kit);
+  const list = await listText(kit);
   if (!list) return;
   await store.keepAll(folder, list.files);
   if (packet) await store.keepAll(folder, list.packet);
@@ -98,7 +98,7 @@ async function keptKits(failure: KeepFailure | undefined): Promise<Answer> {
   const kits: string[] = [];
   const packets: string[] = [];
   for (const kit of Object.keys(SITE.kits)) {
-    const list = await listOf(kit);
+    const list = await listText(kit);
     if (!list || !holds(`kits/${kit}/`, list.files)) continue;
     kits.push(kit);
     if (holds(`kits/${kit}/`, list.packet)) packets.push(kit);
@@ -111,14 +111,14 @@ async function nameAt(path: string): Promise<string | undefined> {
   const name = nameIn(SITE.shell, path) ?? nameIn(SITE.seen, path);
   const kit = kitOf(path);
   if (name !== undefined || kit === undefined) return name;
-  const list = await listOf(kit);
+  const list = await listText(kit);
   const inside = path.slice(`kits/${kit}/`.length);
   return list && (nameIn(list.files, inside) ?? nameIn(list.packet, inside));
 }
 
 /** A kept kit's files with its list; nothing where it is not kept. */
 async function listsOf(kit: string): Promise<(readonly [string, FileNames])[]> {
-  const list = await listOf(kit);
+  const list = await listText(kit);
   const folder = `kits/${kit}/`;
   return list
     ? [
@@ -129,7 +129,7 @@ async function listsOf(kit: string): Promise<(readonly [string, FileNames])[]> {
     : [];
 }
 
-async function listOf(kit: string): Promise<KitList | undefined> {
+async function listText(kit: string): Promise<KitList | undefined> {
   const name = nameIn(SITE.kits, kit);
   const known = lists.get(kit);
   if (known || name === undefined) return known;
