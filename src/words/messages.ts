@@ -8,8 +8,8 @@ export const benchTitle = (args: { readonly title: Word }): string => say("bench
 export const benchNoScript = (args: { readonly table: Word }): string => say("bench-no-script", args);
 /** The pattern table */
 export const benchNoScriptTable = (): string => say("bench-no-script-table");
-/** This kit does not fit the book in this address: {given}; {allowed}. — $why is a whole sentence of its own. */
-export const benchMisfit = (args: { readonly given: Word; readonly allowed: Word }): string => say("bench-misfit", args);
+/** This kit does not fit the book in this address. {why} — $why is a whole sentence of its own. */
+export const benchMisfit = (args: { readonly why: Word }): string => say("bench-misfit", args);
 /** The kit’s page has the pattern table and the fit panel */
 export const benchTableLink = (): string => say("bench-table-link");
 /** Back to the kit’s page: — Read aloud before the kit's title, which is the link. */
@@ -204,10 +204,10 @@ export const benchFoldAway = (args: { readonly leaf: Word }): string => say("ben
 export const benchLeftOutNow = (args: { readonly count: number; readonly leaf: Word }): string => say("bench-left-out-now", args);
 /** Back in: {leaf}. */
 export const benchBackInNow = (args: { readonly leaf: Word }): string => say("bench-back-in-now", args);
-/** This leaf cannot be left out: {given}; {allowed}. {remedy}. */
-export const benchCannotLeaveOut = (args: { readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
-/** The picture cannot close over it: {given}; {allowed}. */
-export const benchCannotClose = (args: { readonly given: Word; readonly allowed: Word }): string => say("bench-cannot-close", args);
+/** This leaf cannot be left out. {why} {remedy} */
+export const benchCannotLeaveOut = (args: { readonly why: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
+/** The picture cannot close over it. {why} */
+export const benchCannotClose = (args: { readonly why: Word }): string => say("bench-cannot-close", args);
 /** Before */
 export const benchBefore = (): string => say("bench-before");
 /** After */
@@ -270,8 +270,8 @@ export const benchStartAgainSure = (args: { readonly count: number }): string =>
 export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
 /** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
 export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
-/** {file} cannot be opened. The leaves that it leaves out do not fit this book: {given}; {allowed}. */
-export const benchFileMisfit = (args: { readonly file: Word; readonly given: Word; readonly allowed: Word }): string => say("bench-file-misfit", args);
+/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
+export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
 /** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
 export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
 /** Go to that book */
@@ -364,6 +364,8 @@ export const finderKits = (args: { readonly kits: Word }): string => say("finder
 export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
 /** {count} fits your book as it is|{count} fit your book as they are */
 export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
+/** {count} fits, but has something to check first|{count} fit, but have something to check first */
+export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
 /** {count} fits with a change|{count} fit with a change */
 export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
 /** {count} does not fit|{count} do not fit */
@@ -384,6 +386,8 @@ export const finderLeaves = (): string => say("finder-leaves");
 export const finderFitsSoFar = (): string => say("finder-fits-so-far");
 /** Fits as it is */
 export const finderFitsOwn = (): string => say("finder-fits-own");
+/** Fits, but check first */
+export const finderFitsCheck = (): string => say("finder-fits-check");
 /** Fits with a change */
 export const finderFitsChange = (): string => say("finder-fits-change");
 /** Does not fit */
@@ -736,14 +740,16 @@ export const fitAllowedPlates = (): string => say("fit-allowed-plates");
 export const fitAllowedBorders = (): string => say("fit-allowed-borders");
 /** It fits. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
+/** It fits, but check this first. This page is now worked out for your book. */
+export const fitPanelCheck = (): string => say("fit-panel-check");
 /** This page shows the kit’s own book. */
 export const fitPanelOwn = (): string => say("fit-panel-own");
 /** The picture now begins {head} from the head, so that it fits on your leaf. */
 export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
 /** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
 export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
-/** It does not fit this book: {given}; {allowed}. What would help: {remedy}. */
-export const fitPanelMisfit = (args: { readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("fit-panel-misfit", args);
+/** It does not fit this book. {why} */
+export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
 /** This book is saved in this browser. Other kits offer it. */
 export const fitPanelSaved = (): string => say("fit-panel-saved");
 /** This browser cannot save your book. Bookmark this page instead. */
