@@ -7,8 +7,12 @@ import { type Field, fieldsOf } from "../../core/refit/fields.ts";
 import { costOf, type Supply, suppliesOf, supplyLine } from "../../core/supplies/supplies.ts";
 import { stepFor, type UnitSystem } from "../../core/units/length.ts";
 import type { KitFolder } from "../../input/kit/read-kit.ts";
+import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
+import { leafAndPage } from "../../words/leaves.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
+import * as say from "../../words/messages.ts";
+import { money } from "../../words/money.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
@@ -20,8 +24,9 @@ import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
 import { PHOTO_WIDTHS, photoFile } from "./photo-files.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
-import { leafAndPage, type NotchText, notchText, type Row, rowOf } from "./row.ts";
-import { type Step, stepsOf } from "./steps.ts";
+import { type NotchText, notchText, type Row, rowOf } from "./row.ts";
+import type { Step } from "./step.ts";
+import { stepsOf } from "./steps.ts";
 import { type PocketView, pocketView, type WindowView, windowView } from "./window-view.ts";
 
 /** A row of the page's table: the leaf, and its marks in both unit systems. */
@@ -58,12 +63,8 @@ export interface KitView {
   readonly cautions: readonly Caution[];
   readonly notes: readonly string[];
   readonly tacks: TackView;
-  readonly absorbed: readonly {
-    readonly leaf: string;
-    readonly place: Dual;
-    readonly level: number;
-    readonly into: number;
-  }[];
+  /** Spans too short to fold, each with the level it was joined to. */
+  readonly merged: readonly MergedView[];
   readonly pocket: PocketView | undefined;
   readonly window: WindowView | undefined;
   /** Sum of the stated prices with currency, or empty. */
@@ -72,6 +73,13 @@ export interface KitView {
   readonly edition: Edition;
   /** The fit panel: fields with what the kit says. */
   readonly refitGroups: readonly RefitGroup[];
+}
+
+export interface MergedView {
+  readonly leaf: number;
+  readonly place: Dual;
+  readonly level: number;
+  readonly into: number;
 }
 
 export interface RefitGroup {
@@ -110,7 +118,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     shown: () => shown,
     counts: () => counts,
     effort: () => effort,
-    difficulty: () => difficultyOf(pattern, effort),
+    difficulty: () => difficultyWord(difficultyOf(pattern, effort)),
     figures: () => figuresOf(kit, pattern, counts, effort),
     preparation: () => preparationOf(kit, pattern),
     rows: () => dualRows(kit, pattern, shown),
@@ -122,7 +130,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),
     notes: () => folder.pictureNotes,
     tacks: () => tackView(kit, pattern),
-    absorbed: () => absorbedView(kit, pattern),
+    merged: () => mergedViews(kit, pattern),
     pocket: () => pocketView(kit, pattern),
     window: () => windowView(kit, pattern),
     cost: () => costText(kit, supplies()),
@@ -132,12 +140,12 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
   });
 }
 
-function absorbedView(kit: Kit, pattern: Pattern): KitView["absorbed"] {
-  return pattern.absorbed.map((span) => ({
-    leaf: `leaf ${span.leaf}`,
-    place: stretch(span.from, span.to, kit.fit.markStep),
-    level: span.level,
-    into: span.into,
+function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
+  return pattern.absorbed.map(({ leaf, from, to, level, into }) => ({
+    leaf,
+    place: stretch(from, to, kit.fit.markStep),
+    level,
+    into,
   }));
 }
 
@@ -187,9 +195,9 @@ function dualRows(kit: Kit, pattern: Pattern, shown: Pattern): DualRow[] {
 function refitGroups(kit: Kit): RefitGroup[] {
   const fields = fieldsOf(kit);
   const groups = [
-    { group: "book", title: "My book" },
-    { group: "fold", title: "My gauge and folds" },
-    { group: "light", title: "My light" },
+    { group: "book", title: say.kitRefitBook() },
+    { group: "fold", title: say.kitRefitFold() },
+    { group: "light", title: say.kitRefitLight() },
   ] as const;
   return groups
     .map(({ group, title }) => ({
@@ -207,7 +215,7 @@ function sourceSet(photo: Photo, kind: "webp" | "jpg"): string {
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {
   const cost = costOf(supplies);
-  return cost === undefined ? "" : `${cost.toFixed(2)} ${kit.currency}`.trim();
+  return cost === undefined ? "" : money(cost, kit.currency);
 }
 
 function tackView(kit: Kit, pattern: Pattern): TackView {

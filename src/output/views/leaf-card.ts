@@ -4,8 +4,9 @@ import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { linesOf } from "../../core/plan/scoring.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
 import type { LengthStyle, UnitSystem } from "../../core/units/length.ts";
+import { leafAndPage } from "../../words/leaves.ts";
 import { formatNumber, formatSize } from "../../words/lengths.ts";
-import { leafAndPage, type Row, rowOf } from "./row.ts";
+import { type Row, rowOf } from "./row.ts";
 
 /** Everything that is shown of one leaf, as text; lengths in the maker's units. */
 export interface LeafCard {

@@ -2,11 +2,17 @@ import type { Kit } from "../../core/kit/kit.ts";
 import { fileName } from "../../core/packing/file-name.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
+import type { Insert } from "../../core/window/insert.ts";
+import type { PanelKind } from "../../core/window/panel.ts";
 import { sizeOfPart } from "../../core/window/part.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
+import { leafAndPage } from "../../words/leaves.ts";
+import { enumerated } from "../../words/lists.ts";
+import * as say from "../../words/messages.ts";
+import { materialName, partName, partUse, stepPart } from "../../words/parts.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
-import { leafAndPage, type NotchText, notchText } from "./row.ts";
+import { type NotchText, notchText } from "./row.ts";
 
 /** The light's pocket as the page and the packet show it. */
 export interface PocketView {
@@ -21,17 +27,21 @@ export interface PocketView {
 /** The window as the page and the packet show it. */
 export interface WindowView {
   readonly layers: Figure;
-  readonly parts: readonly {
-    readonly name: string;
-    readonly file: string;
-    readonly count: number;
-    readonly material: string;
-    readonly use: string;
-    readonly size: Dual;
-    readonly figure: Figure;
-  }[];
+  readonly parts: readonly PartView[];
   readonly sheets: readonly { readonly name: string; readonly files: readonly string[]; readonly note: string }[];
-  readonly panel: string;
+  readonly panel: PanelKind;
+}
+
+/** A part of the window with its files. */
+export interface PartView {
+  readonly name: string;
+  /** What its files' names begin with. */
+  readonly file: string;
+  readonly count: number;
+  readonly material: string;
+  readonly use: Dual;
+  readonly size: Dual;
+  readonly figure: Figure;
 }
 
 export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
@@ -40,7 +50,7 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
   const leafOf = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
   const name = (leaf: number): string => {
     const found = leafOf.get(leaf);
-    return found ? leafAndPage(found) : `leaf ${leaf} (not folded)`;
+    return found ? leafAndPage(found) : say.leafNotFolded({ leaf });
   };
   return {
     plan: pocketPlan(pattern, pocket, kit.units),
@@ -66,29 +76,33 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   if (!insert) return undefined;
   return {
     layers: windowLayers(insert.parts),
-    parts: insert.parts.map((part) => {
-      const size = sizeOfPart(part);
-      return {
-        name: part.name,
-        file: fileName(part.name),
-        count: part.count,
-        material: part.material,
-        use: part.use,
-        size: dual((units) => `${dualDepth(size.width)[units]} × ${dualDepth(size.height)[units]}`),
-        figure: partFigure(part),
-      };
-    }),
+    parts: partViews(insert),
     sheets: kit.sheets.map((sheet) => {
-      const layout = layOut(insert.parts, sheet);
+      const { sheets, tooLarge } = layOut(insert.parts, sheet);
+      const parts = enumerated(tooLarge.map((name) => partName(stepPart({ name }))));
       return {
         name: sheet.name,
-        files: layout.sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
-        note: layout.tooLarge.length > 0 ? `too small for ${layout.tooLarge.join(", ")}` : "",
+        files: sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
+        note: tooLarge.length > 0 ? say.kitSheetTooSmall({ parts }) : "",
       };
     }),
-    panel:
-      insert.wish.panel === "wrap"
-        ? "unrolled along the front, for card that bends round it"
-        : "as seen from the front, for a stiff panel",
+    panel: insert.wish.panel,
   };
+}
+
+function partViews({ parts, wish }: Insert): PartView[] {
+  const largest = parts.find((part) => typeof stepPart(part) === "object");
+  return parts.map((part) => {
+    const { width, height } = sizeOfPart(part);
+    const named = stepPart(part);
+    return {
+      name: partName(named),
+      file: fileName(part.name),
+      count: part.count,
+      material: materialName(part.material),
+      use: partUse(named, wish.lip, part === largest),
+      size: dual((units) => say.kitPartSize({ width: dualDepth(width)[units], height: dualDepth(height)[units] })),
+      figure: partFigure(part),
+    };
+  });
 }

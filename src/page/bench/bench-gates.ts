@@ -4,7 +4,7 @@ import { deskStyle } from "../../core/bench/desk.ts";
 import { leafInWords } from "../../core/bench/jump.ts";
 import { passGate, showLeaf, tickUntimed } from "../../core/bench/progress.ts";
 import type { LeafCard } from "../../output/views/leaf-card.ts";
-import { leafAndPage } from "../../output/views/row.ts";
+import { leafAndPage } from "../../words/leaves.ts";
 import { formatLength, formatSize } from "../../words/lengths.ts";
 import { button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";

@@ -3,7 +3,7 @@ import type { Verdict } from "../../core/finder/verdict.ts";
 import { toAddress } from "../../core/refit/address.ts";
 import type { Offer } from "../../core/refit/offers.ts";
 import type { Refit } from "../../core/refit/refit.ts";
-import { hoursText } from "../../output/views/figures.ts";
+import { hoursText } from "../../words/hours.ts";
 
 /** A card of the catalogue with what it states about its kit. */
 export interface Card extends KitEntry {

@@ -1,0 +1,76 @@
+import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import { kitCards, type LinkTo } from "../../output/parts/cards.ts";
+import { catalogueList, emptyCatalogue } from "../../output/parts/catalogue.ts";
+import { footPart } from "../../output/parts/foot.ts";
+import { headPart } from "../../output/parts/head.ts";
+import { kitPage } from "../../output/parts/kit-page.ts";
+import { type Html, raw } from "../../output/parts/markup.ts";
+import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
+import { printBar } from "../../output/parts/print-bar.ts";
+import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
+import * as say from "../../words/messages.ts";
+import type { Library } from "../library.ts";
+import { feedOf, pageHead } from "./page-head.ts";
+import type { SiteConfig } from "./register.ts";
+
+/** What the frame of a packet's page puts around its sheets. */
+interface FramedPacket {
+  readonly heading: string;
+  readonly summary: string;
+  readonly units: string;
+  readonly bar: Html;
+  readonly main: Html;
+}
+
+/** Gives the page frames their markup, as filters of what a page is about. `link` leads from one page's address to another's. */
+export function registerParts(
+  config: SiteConfig,
+  opened: () => Library,
+  link: (from: string, target: string) => string,
+): void {
+  const linkOf =
+    (page: string): LinkTo =>
+    (target) =>
+      link(page, target);
+  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
+    pageHead(opened(), page, { title, summary, link: linkOf(page) }),
+  );
+  config.addFilter("headPart", headPart);
+  config.addFilter("footPart", (page: string) => {
+    const { summary, author } = opened().settings;
+    return footPart({ summary, author, feed: feedOf(opened(), linkOf(page))?.address });
+  });
+  config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(story)));
+  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
+  config.addFilter("kitCards", (slugs: readonly string[], page: string) =>
+    kitCards(slugs.map(opened().view), linkOf(page)),
+  );
+  config.addFilter("catalogueList", (page: string) => catalogueList(opened().views, opened().classes, linkOf(page)));
+  config.addFilter("emptyCatalogue", emptyCatalogue);
+  config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
+  config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
+  config.addFilter("packetPage", (template: PacketPage, slug?: string, seat?: string) =>
+    seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat),
+  );
+}
+
+function kitPacket(library: Library, template: PacketPage, slug: string): FramedPacket {
+  const view = library.view(slug);
+  const { title, summary } = view.kit;
+  const main = PACKET_PAGES[template](view);
+  return { heading: say.packetTitle({ title }), summary, units: view.kit.units, bar: printBar(), main };
+}
+
+/** `key` is the seat's: its class and its number. */
+function seatPacket({ classes }: Library, key: string): FramedPacket {
+  const seat = classes.flatMap(({ seats }) => seats).find((one) => one.key === key);
+  if (!seat?.view) throw new Error(`no packet for seat "${key}"`);
+  const { kit } = seat.view;
+  return {
+    heading: say.packetSeatTitle({ seat: seat.number, title: kit.title }),
+    summary: kit.summary,
+    units: kit.units,
+    bar: printBar(),
+    main: packetPart(seat.view, seat.number),
+  };
+}
