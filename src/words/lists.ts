@@ -1,11 +1,11 @@
 import { language } from "./language.ts";
 
-/** Words as a list in the language's own writing: `card, glue and string`. */
-export function listed(words: Iterable<string>): string {
-  return new Intl.ListFormat(language(), { type: "conjunction", style: "long" }).format(words);
+/** `a, b and c` as the language joins a list. */
+export function listText(items: readonly string[]): string {
+  return new Intl.ListFormat(language(), { type: "conjunction" }).format(items);
 }
 
-/** Words as a list of facts, without a last "and": `card, glue, string`. */
-export function enumerated(words: Iterable<string>): string {
-  return new Intl.ListFormat(language(), { type: "unit", style: "short" }).format(words);
+/** `a, b, c` as the language writes things side by side. */
+export function rowText(items: readonly string[]): string {
+  return new Intl.ListFormat(language(), { type: "unit" }).format(items);
 }

@@ -1,3 +1,4 @@
+import { bookFields } from "../../core/refit/fields.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { kitCards, type LinkTo } from "../../output/parts/cards.ts";
 import { catalogueList, emptyCatalogue } from "../../output/parts/catalogue.ts";
@@ -8,6 +9,7 @@ import { type Html, raw } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
 import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
+import { stepGist } from "../../words/gists.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library.ts";
 import { feedOf, pageHead } from "./page-head.ts";
@@ -49,6 +51,8 @@ export function registerParts(
   config.addFilter("emptyCatalogue", emptyCatalogue);
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
+  config.addFilter("bookFields", bookFields);
+  config.addFilter("stepGist", stepGist);
   config.addFilter("packetPage", (template: PacketPage, slug?: string, seat?: string) =>
     seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat),
   );

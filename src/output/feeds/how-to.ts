@@ -14,8 +14,10 @@ import { costOf, type Supply } from "../../core/supplies/supplies.ts";
 import type { SiteSettings } from "../../input/settings/settings.ts";
 import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
+import { sectionName } from "../../words/steps.ts";
 import type { KitView } from "../views/kit-view.ts";
-import { type Step, sectionName } from "../views/step.ts";
+import { photoViews } from "../views/photo-files.ts";
+import type { Step } from "../views/step.ts";
 import { isoDuration } from "./duration.ts";
 
 /** A kit's page as a HowTo of schema.org, from what the page shows. Without the site's address, links are relative to the page. */
@@ -29,7 +31,7 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
     name: kit.title,
     description: kit.summary,
     inLanguage: settings.language,
-    image: [`${page}social.png`, ...view.photos.map((photo) => page + photo.fallback)],
+    image: [`${page}social.png`, ...photoViews(kit).map((photo) => page + photo.fallback)],
     ...authorship(settings),
     ...publication(kit),
     yield: say.howToYield(),

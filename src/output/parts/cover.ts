@@ -1,4 +1,6 @@
+import type { Kit } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
+import { editionOf } from "../views/edition.ts";
 import type { PrintedKit } from "../views/packet-view.ts";
 import { factList } from "./facts.ts";
 import { tagline } from "./figures.ts";
@@ -13,13 +15,14 @@ export function coverPart(view: PrintedKit, seat: number | undefined): Html {
 <p class="lede">${kit.summary}</p>
 <img class="cover-picture" src="../front.svg" alt="${say.kitFrontAlt({ title: kit.title })}">
 ${factList(figures.key, "figures", (value) => value[kit.units])}
-<p class="tagline">${tagline(view)}${publication(view).map((one) => ` · ${one}`)}</p>
+<p class="tagline">${tagline(view)}${publication(kit).map((one) => ` · ${one}`)}</p>
 </section>`;
 }
 
 /** Version, licence and credit, as far as the kit states them. */
-function publication({ kit, edition: { current } }: PrintedKit): string[] {
+function publication(kit: Kit): string[] {
   const { licence, credit } = kit;
+  const { current } = editionOf(kit);
   return [
     ...(current ? [say.packetVersion({ version: current.version, day: current.day })] : []),
     ...(licence ? [say.packetLicence({ licence: licence.name })] : []),

@@ -1,9 +1,10 @@
+import type { Kit } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { Edition } from "../views/edition.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** Whose picture it is, under which licence the kit stands, and where its author's links lead. */
-export function creditsPart({ kit: { credit }, edition: { licence, links } }: Pick<KitView, "kit" | "edition">): Html {
+export function creditsPart({ credit }: Kit, { licence, links }: Edition): Html {
   const picture =
     credit &&
     rich(say.kitCredit, {
@@ -26,7 +27,7 @@ ${links.length > 0 && html`<ul class="links">${items}</ul>`}`;
 }
 
 /** All versions, newest first; nothing where the kit states none. */
-export function versionsPart({ edition: { versions } }: Pick<KitView, "edition">): Markup {
+export function versionsPart({ versions }: Edition): Markup {
   if (versions.length === 0) return false;
   const items = versions.map(
     ({ version, date, day, note }) =>

@@ -1,13 +1,14 @@
 import * as say from "../../words/messages.ts";
 import { paperLabel } from "../../words/papers.ts";
 import { unitName } from "../../words/units.ts";
+import type { Edition } from "../views/edition.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { PAPERS } from "../views/paper.ts";
 import { figuresPart } from "./figures.ts";
 import { type Html, html, type Markup, raw, rich } from "./markup.ts";
 
 /** The head of a kit's page: its picture, its figures, and what can be printed. */
-export function heroPart(view: KitView): Html {
+export function heroPart(view: KitView, { current }: Edition): Html {
   const { kit } = view;
   return html`<section class="hero">
 <div class="hero-picture">
@@ -17,7 +18,7 @@ ${moods(view)}
 <div class="hero-text">
 <h1>${kit.title}</h1>
 <p class="lede">${kit.summary}</p>
-${currentVersion(view)}
+${currentVersion(current)}
 <fieldset class="units"><legend>${say.kitUnits()}</legend>
 ${(["mm", "in"] as const).map(
   (units) =>
@@ -38,7 +39,7 @@ function moods({ pocket, kit }: KitView): Markup {
   );
 }
 
-function currentVersion({ edition: { current } }: KitView): Markup {
+function currentVersion(current: Edition["current"]): Markup {
   if (!current) return false;
   const words = rich(say.kitVersionOf, {
     version: html`<a href="#versions">${say.kitVersion({ version: current.version })}</a>`,

@@ -1,4 +1,5 @@
 import * as say from "../../words/messages.ts";
+import { type Edition, editionOf } from "../views/edition.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { creditsPart, versionsPart } from "./edition.ts";
 import { heroPart } from "./hero.ts";
@@ -10,21 +11,22 @@ import { roundPart } from "./round.ts";
 
 /** The main part of a kit's page. `story` is what the kit's author tells, as markup. */
 export function kitPage(view: KitView, story: Html): Html {
+  const edition = editionOf(view.kit);
   const section = (id: string, heading: string, name: KitPart, more?: Markup): Html => html`
 <section id="${id}"><h2>${heading}</h2>
 ${filled(view, name)}${more}
 </section>
 `;
   return html`<main id="main" class="wrap kit">
-${heroPart(view)}
+${heroPart(view, edition)}
 
-${contents(view)}
+${contents(view, edition)}
 
 <div class="telling prose">${story}
-${creditsPart(view)}
+${creditsPart(view.kit, edition)}
 </div>
 
-${photosPart(view)}
+${photosPart(view.kit)}
 
 <section id="round" class="round" data-round>${roundPart(view)}</section>
 
@@ -37,7 +39,7 @@ ${section("prepare", say.kitPrepare(), "preparation")}
 ${section("steps", say.kitSteps(), "steps")}
 ${section("pattern", say.kitTable(), "pattern")}
 ${section("tacks", say.kitTacks(), "tacks")}
-${versionsPart(view)}
+${versionsPart(edition)}
 </main>`;
 }
 
@@ -46,7 +48,7 @@ function filled(view: KitView, name: KitPart): Html {
   return html`<div data-part="${name}">${KIT_PARTS[name](view)}</div>`;
 }
 
-function contents({ pocket, window, edition }: KitView): Html {
+function contents({ pocket, window }: KitView, { versions }: Edition): Html {
   const sections = [
     ["round", say.kitRound()],
     ["book", say.kitBook()],
@@ -57,7 +59,7 @@ function contents({ pocket, window, edition }: KitView): Html {
     ["steps", say.kitSteps()],
     ["pattern", say.kitTable()],
     ["tacks", say.kitTacksShort()],
-    ...(edition.versions.length > 0 ? [["versions", say.kitVersions()]] : []),
+    ...(versions.length > 0 ? [["versions", say.kitVersions()]] : []),
   ];
   const links = sections.map(([id, name]) => html`<a href="#${id}">${name}</a>`);
   return html`<nav class="contents" aria-label="${say.kitContents()}">${links}</nav>`;

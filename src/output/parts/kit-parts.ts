@@ -10,7 +10,7 @@ import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
 import { tacksPart } from "./tacks.ts";
 import { warningsPart } from "./warnings.ts";
-import { windowPart } from "./window.ts";
+import { windowPart } from "./window-part.ts";
 
 /** The parts of a kit's page that follow a reader's book, by the names that the page gives them (`data-part`). */
 export const KIT_PARTS = {

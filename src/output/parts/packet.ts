@@ -43,10 +43,6 @@ export type PacketPage = keyof typeof PACKET_PAGES;
 
 /** From the book's preparation to the finished piece. */
 function workPart(view: PrintedKit): Html {
-  const window =
-    (view.pocket ?? view.window) &&
-    html`<h2>${say.kitWindow()}</h2>
-${lightAndWindow(view, "paper")}`;
   return html`<section class="flow" data-flow>
 ${warnings(view)}
 <h2>${say.kitPrepare()}</h2>
@@ -55,7 +51,7 @@ ${preparationPart(view)}
 ${stepsPart(view)}
 <div class="keep"><h2>${say.packetReading()}</h2>
 ${readingPart(view)}</div>
-${window}
+${lightAndWindow(view)}
 </section>`;
 }
 

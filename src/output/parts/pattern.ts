@@ -1,8 +1,9 @@
 import type { Dual } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
 import { unitName } from "../../words/units.ts";
+import type { DualRow } from "../views/dual-rows.ts";
 import type { LevelFact } from "../views/figures.ts";
-import type { DualRow, KitView } from "../views/kit-view.ts";
+import type { KitView } from "../views/kit-view.ts";
 import type { NotchText, Row } from "../views/row.ts";
 import { dual } from "./dual.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";

@@ -1,16 +1,17 @@
 import * as say from "../../words/messages.ts";
-import type { KitView, RefitGroup } from "../views/kit-view.ts";
+import type { KitView } from "../views/kit-view.ts";
+import { type RefitGroup, refitGroups } from "../views/refit-groups.ts";
 import { type Html, html, raw } from "./markup.ts";
 import { measurePart } from "./measure.ts";
 
 type RefitField = RefitGroup["fields"][number];
 
 /** The fit panel, in which a reader states her own book. It is hidden until its script runs. */
-export function refitForm(view: Pick<KitView, "refitGroups" | "measuring">): Html {
+export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {
   return html`<form class="refit" data-refit-panel hidden novalidate>
 <p>${say.kitRefitText()}</p>
 <figure class="measure" data-part="measure">${measurePart(view)}</figure>
-${view.refitGroups.map(fieldset)}
+${refitGroups(view.kit).map(fieldset)}
 <div class="refit-state" role="status" aria-live="polite" data-refit-state></div>
 <p class="refit-buttons"><button type="button" data-refit-keep hidden>${say.kitRefitKeep()}</button> <button type="button" data-refit-kept hidden>${say.kitRefitKept()}</button> <button type="reset" data-refit-reset>${say.kitRefitReset()}</button></p>
 </form>`;

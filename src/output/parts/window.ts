@@ -3,21 +3,21 @@ import * as say from "../../words/messages.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
-import { partFiles, sheetFiles } from "./cut-links.ts";
 import { dual } from "./dual.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
 
-/** Light and window on a kit's page: with links to the files to cut by, and the notches folded away. */
-export function windowPart(view: Pick<KitView, "pocket" | "window">): Html {
-  if (!view.pocket && !view.window) return html``;
-  return html`<h2>${say.kitWindow()}</h2>
-${lightAndWindow(view, "page")}`;
+/** Writes links to the files to cut by. */
+export interface CutLinks {
+  readonly ofPart: (file: string) => Html;
+  readonly ofSheets: (sheets: WindowView["sheets"]) => Html;
 }
 
-/** Light and window without their heading; paper has no links, and shows every notch. */
-export function lightAndWindow({ pocket, window }: Pick<KitView, "pocket" | "window">, on: "page" | "paper"): Html {
-  return html`${pocket && pocketMarkup(pocket, on === "paper")}
-${window && windowMarkup(window, on === "page")}`;
+/** Light and window, nothing for a kit without them. A page has `links` and folds the notches away; paper has none and shows them. */
+export function lightAndWindow({ pocket, window }: Pick<KitView, "pocket" | "window">, links?: CutLinks): Html {
+  if (!pocket && !window) return html``;
+  return html`<h2>${say.kitWindow()}</h2>
+${pocket && pocketMarkup(pocket, links === undefined)}
+${window && windowMarkup(window, links)}`;
 }
 
 function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches }: PocketView, open: boolean): Html {
@@ -44,19 +44,19 @@ function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
   return html`<li>${rich(say.kitNotch, { leaf, notch: dual(place) })}</li>`;
 }
 
-function windowMarkup({ panel, layers, parts, sheets }: WindowView, links: boolean): Html {
+function windowMarkup({ panel, layers, parts, sheets }: WindowView, links: CutLinks | undefined): Html {
   return html`<h3>${say.kitPanes()}</h3>
 <p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
 <figure class="layers">${raw(layers.svg)}<figcaption>${layers.label}</figcaption></figure>
 <ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
-${links && sheetFiles(sheets)}`;
+${links?.ofSheets(sheets)}`;
 }
 
-function partItem({ name, file, figure, count, material, size, use }: PartView, links: boolean): Html {
+function partItem({ name, file, figure, count, material, size, use }: PartView, links: CutLinks | undefined): Html {
   const words = rich(say.kitPart, { count, material, size: dual(size), use: dual(use) });
-  return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${
-    links && partFiles(file)
-  }</div></li>`;
+  return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${links?.ofPart(
+    file,
+  )}</div></li>`;
 }
 
 function captioned({ svg, label }: Figure): Html {

@@ -1,17 +1,14 @@
-import type { Kit, Photo } from "../../core/kit/kit.ts";
+import type { Kit } from "../../core/kit/kit.ts";
 import { computePattern } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
-import { type Field, fieldsOf } from "../../core/refit/fields.ts";
 import { costOf, type Supply, suppliesOf, supplyLine } from "../../core/supplies/supplies.ts";
-import { stepFor, type UnitSystem } from "../../core/units/length.ts";
 import type { KitFolder } from "../../input/kit/read-kit.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
-import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
@@ -19,25 +16,13 @@ import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
-import { type Edition, editionOf } from "./edition.ts";
+import { type DualRow, dualRows } from "./dual-rows.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
-import { PHOTO_WIDTHS, photoFile } from "./photo-files.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
-import { type NotchText, notchText, type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";
 import { stepsOf } from "./steps.ts";
 import { type PocketView, pocketView, type WindowView, windowView } from "./window-view.ts";
-
-/** A row of the page's table: the leaf, and its marks in both unit systems. */
-export interface DualRow {
-  readonly row: Row;
-  readonly marks: Dual<Row["marks"]>;
-  /** Folds differ between the unit systems only where rounding absorbed another span. */
-  readonly folds: Dual<Row["folds"]>;
-  readonly sameFolds: boolean;
-  readonly notch: Dual<NotchText> | undefined;
-}
 
 /** Everything that a kit's page shows, as text and figures ready to print. */
 export interface KitView {
@@ -69,10 +54,6 @@ export interface KitView {
   readonly window: WindowView | undefined;
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
-  readonly photos: readonly PhotoView[];
-  readonly edition: Edition;
-  /** The fit panel: fields with what the kit says. */
-  readonly refitGroups: readonly RefitGroup[];
 }
 
 export interface MergedView {
@@ -80,19 +61,6 @@ export interface MergedView {
   readonly place: Dual;
   readonly level: number;
   readonly into: number;
-}
-
-export interface RefitGroup {
-  readonly title: string;
-  readonly fields: readonly (Pick<Field, "name" | "label" | "help" | "options"> & { readonly value: string })[];
-}
-
-/** A photo with its files for `srcset`. */
-export interface PhotoView {
-  readonly alt: string;
-  readonly webp: string;
-  readonly jpeg: string;
-  readonly fallback: string;
 }
 
 export interface TackView {
@@ -134,9 +102,6 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     pocket: () => pocketView(kit, pattern),
     window: () => windowView(kit, pattern),
     cost: () => costText(kit, supplies()),
-    photos: () => kit.photos.map(photoView),
-    edition: () => editionOf(kit),
-    refitGroups: () => refitGroups(kit),
   });
 }
 
@@ -149,68 +114,10 @@ function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
   }));
 }
 
-function photoView(photo: Photo): PhotoView {
-  return {
-    alt: photo.alt,
-    webp: sourceSet(photo, "webp"),
-    jpeg: sourceSet(photo, "jpg"),
-    fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
-  };
-}
-
 /** The pattern with marks that a ruler in the kit's units has: rounded from the picture, not from other marks. */
 function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
   return computePattern({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
-}
-
-/** Marks in the other unit system are rounded from the picture, not from the kit's own marks. */
-function dualRows(kit: Kit, pattern: Pattern, shown: Pattern): DualRow[] {
-  const other: UnitSystem = kit.units === "mm" ? "in" : "mm";
-  const markStep = stepFor(other, kit.fit.markStep);
-  const twin = computePattern({
-    ...kit,
-    light: undefined,
-    insert: undefined,
-    units: other,
-    fit: { ...kit.fit, markStep, head: pattern.fit.head },
-  });
-  const style = styleFor(kit.units, kit.fit.markStep);
-  const rows = shown.leaves.map((leaf) => rowOf(leaf, shown, style));
-  const twinRows = twin.leaves.map((leaf) => rowOf(leaf, twin, styleFor(other, markStep)));
-  return rows.map((row, i) => {
-    const twinRow = twinRows[i]!;
-    const of = <T>(pick: (row: Row) => T): Dual<T> => dual((units) => pick(units === kit.units ? row : twinRow));
-    const notch = pattern.pocket?.notches.find((one) => one.leaf === row.leaf);
-    return {
-      row,
-      marks: of((one) => one.marks),
-      folds: of((one) => one.folds),
-      sameFolds: row.folds.join() === twinRow.folds.join(),
-      notch: notch && dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
-    };
-  });
-}
-
-function refitGroups(kit: Kit): RefitGroup[] {
-  const fields = fieldsOf(kit);
-  const groups = [
-    { group: "book", title: say.kitRefitBook() },
-    { group: "fold", title: say.kitRefitFold() },
-    { group: "light", title: say.kitRefitLight() },
-  ] as const;
-  return groups
-    .map(({ group, title }) => ({
-      title,
-      fields: fields
-        .filter((field) => field.group === group)
-        .map(({ name, label, help, options, write }) => ({ name, label, help, options, value: write(kit) })),
-    }))
-    .filter((group) => group.fields.length > 0);
-}
-
-function sourceSet(photo: Photo, kind: "webp" | "jpg"): string {
-  return PHOTO_WIDTHS.map((width) => `${photoFile(photo, width, kind)} ${width}w`).join(", ");
 }
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {

@@ -2,9 +2,10 @@ import type { Kit } from "../../core/kit/kit.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { Effort } from "../../core/plan/effort.ts";
 import type { Insert } from "../../core/window/insert.ts";
-import { dual, dualByHand, dualDepth } from "../../words/dual.ts";
+import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { hoursText } from "../../words/hours.ts";
-import { listed } from "../../words/lists.ts";
+import { formatSize } from "../../words/lengths.ts";
+import { listOf } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { stepPart } from "../../words/parts.ts";
 import { closing } from "../drawing/diagrams/closing.ts";
@@ -12,7 +13,7 @@ import { doorHinge } from "../drawing/diagrams/door-hinge.ts";
 import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
 import { windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation } from "../drawing/pocket-figure.ts";
-import { type Step, type StepWords, step } from "./step.ts";
+import { type Step, step } from "./step.ts";
 
 /** From the folded book to the lit one: glued things rest while the next are made. Empty without window and light. */
 export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] {
@@ -21,21 +22,25 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
   if (!insert) return light;
   return [
     cutStep(insert, effort),
-    step("window", frameWords(insert), {
+    step("window", "frame", frameText(insert), {
       parts: ["baseFrame", "closureTab", "holder"],
       tools: ["tape", "glue"],
       figure: holderInPlace(kit, pattern),
       cautions: ["glue"],
     }),
-    step("window", glazeWords(insert), { parts: ["door", "glazing"], tools: ["glue"], cautions: ["glue"] }),
+    step("window", "glaze", say.stepGlazeText(insert.wish), {
+      parts: ["door", "glazing"],
+      tools: ["glue"],
+      cautions: ["glue"],
+    }),
     ...decorateSteps(kit, pattern, insert),
-    step("window", hangWords(insert), {
+    step("window", "hang", say.stepHangText(insert.wish), {
       parts: ["door"],
       tools: ["glue"],
       figure: doorHinge(kit, pattern),
       cautions: ["glue"],
     }),
-    step("window", closeWords(insert), {
+    step("window", "close", closeText(insert), {
       parts: ["closureTab", "button", "string"],
       tools: ["glue"],
       figure: closing(kit, pattern),
@@ -47,8 +52,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
 
 function cutStep({ parts }: Insert, effort: Effort): Step {
   const count = parts.filter((part) => part.material === "card").length;
-  const words = { title: say.stepCut(), text: say.stepCutText({ count }), gist: say.stepCutGist() };
-  return step("window", words, {
+  return step("window", "cut", say.stepCutText({ count }), {
     ready: "parts",
     time: hoursText(effort.byStage.part),
     parts: parts.filter((part) => part.material !== "paper").map(stepPart),
@@ -58,16 +62,8 @@ function cutStep({ parts }: Insert, effort: Effort): Step {
   });
 }
 
-function frameWords({ wish }: Insert): StepWords {
-  return {
-    title: say.stepFrame(),
-    text: dual((units) => say.stepFrameText({ lip: dualDepth(wish.lip)[units] })),
-    gist: say.stepFrameGist(),
-  };
-}
-
-function glazeWords({ wish: { hinge } }: Insert): StepWords {
-  return { title: say.stepGlaze(), text: say.stepGlazeText({ hinge }), gist: say.stepGlazeGist() };
+function frameText({ wish }: Insert): Dual {
+  return dual((units) => say.stepFrameText({ lip: formatSize(wish.lip, units) }));
 }
 
 /** One step where the kit has motifs. */
@@ -79,43 +75,25 @@ function decorateSteps(kit: Kit, pattern: Pattern, { parts }: Insert): Step[] {
     [
       say.stepDecorateGuide(),
       say.stepDecorateLargest({ motif: largest! }),
-      ...(pattern.pocket ? [say.stepDecorateLight({ width: dualDepth(kit.light!.diameter)[units] })] : []),
-      others.length > 0 ? say.stepDecorateOthers({ motifs: listed(others) }) : say.stepDecorateOwn(),
+      ...(pattern.pocket ? [say.stepDecorateLight({ width: formatSize(kit.light!.diameter, units) })] : []),
+      others.length > 0 ? say.stepDecorateOthers({ motifs: listOf(others) }) : say.stepDecorateOwn(),
       say.stepDecorateDry(),
     ].join(" "),
   );
-  return [
-    step(
-      "window",
-      { title: say.stepDecorate(), text, gist: say.stepDecorateGist() },
-      { parts: [...motifs, "decorationGuide"], tools: ["glueDots"], cautions: ["glue"] },
-    ),
-  ];
+  const parted = [...motifs, "decorationGuide"] as const;
+  return [step("window", "decorate", text, { parts: parted, tools: ["glueDots"], cautions: ["glue"] })];
 }
 
-function hangWords({ wish: { hinge } }: Insert): StepWords {
-  return { title: say.stepHang(), text: say.stepHangText({ hinge }), gist: say.stepHangGist() };
-}
-
-function closeWords({ stringLength }: Insert): StepWords {
+function closeText({ stringLength }: Insert): Dual {
   const string = dualByHand(stringLength);
-  return {
-    title: say.stepClose(),
-    text: dual((units) => say.stepCloseText({ string: string[units] })),
-    gist: say.stepCloseGist(),
-  };
+  return dual((units) => say.stepCloseText({ string: string[units] }));
 }
 
 function lightStep(kit: Kit, pattern: Pattern): Step {
-  const setback = dualDepth(kit.light!.setback);
-  const text = dual((units) => say.stepLightText({ setback: setback[units] }));
-  return step(
-    "window",
-    { title: say.stepLight(), text, gist: say.stepLightGist() },
-    {
-      parts: ["light"],
-      figure: pocketElevation(pattern, pattern.pocket!, kit.units),
-      cautions: ["flame", "cell"],
-    },
-  );
+  const text = dual((units) => say.stepLightText({ setback: formatSize(kit.light!.setback, units) }));
+  return step("window", "light", text, {
+    parts: ["light"],
+    figure: pocketElevation(pattern, pattern.pocket!, kit.units),
+    cautions: ["flame", "cell"],
+  });
 }

@@ -7,7 +7,7 @@ import type { PanelKind } from "../../core/window/panel.ts";
 import { sizeOfPart } from "../../core/window/part.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
-import { enumerated } from "../../words/lists.ts";
+import { factsOf } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse, stepPart } from "../../words/parts.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
@@ -79,7 +79,7 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
     parts: partViews(insert),
     sheets: kit.sheets.map((sheet) => {
       const { sheets, tooLarge } = layOut(insert.parts, sheet);
-      const parts = enumerated(tooLarge.map((name) => partName(stepPart({ name }))));
+      const parts = factsOf(tooLarge.map((name) => partName(stepPart({ name }))));
       return {
         name: sheet.name,
         files: sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),

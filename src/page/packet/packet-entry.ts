@@ -1,11 +1,12 @@
 import { fromAddress } from "../../core/refit/address.ts";
+import { refitKit } from "../../core/refit/refit.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { withPacket } from "../../output/views/packet-view.ts";
 import { PAPERS, pageRule } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
-import { fitted } from "../kit/fitted.ts";
+import { viewOf } from "../kit/fitted.ts";
 import { loadKitData } from "../shared/kit-data.ts";
 
 /** Script of a packet page: with a book in its address the packet is laid out for it, to be printed from the browser. */
@@ -20,7 +21,7 @@ bar?.querySelector("button")?.addEventListener("click", () => window.print());
 
 async function layOut(target: HTMLElement, name: PacketPage): Promise<void> {
   const data = await loadKitData("../kit-data.js");
-  const result = fitted(data, refit);
+  const result = viewOf(data, refitKit(data.kit, refit));
   if ("problem" in result) {
     const { given, allowed } = result.problem;
     target.textContent = say.packetMisfit({ given, allowed });
