@@ -7,8 +7,8 @@ export function difficultyWord(difficulty: Difficulty): string {
     case "easy":
       return say.difficultyEasy();
     case "medium":
-      return say.difficultyMedium();
+      return say.difficultyModerate();
     case "long":
-      return say.difficultyLong();
+      return say.difficultyDemanding();
   }
 }

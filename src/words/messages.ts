@@ -63,9 +63,9 @@ export const figureThicknessNote = (): string => say("figure-thickness-note");
 /** easy — How much work a kit is. */
 export const difficultyEasy = (): string => say("difficulty-easy");
 /** moderate */
-export const difficultyMedium = (): string => say("difficulty-medium");
+export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
-export const difficultyLong = (): string => say("difficulty-long");
+export const difficultyDemanding = (): string => say("difficulty-demanding");
 /** {hours} h */
 export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-only", args);
 /** {minutes} min */
@@ -176,12 +176,8 @@ export const kitTableCaption = (args: { readonly title: Word }): string => say("
 export const tableLeaf = (): string => say("table-leaf");
 /** Pattern page */
 export const tablePatternPage = (): string => say("table-pattern-page");
-/** pattern */
-export const tablePatternLabel = (): string => say("table-pattern-label");
 /** Book page */
 export const tableBookPage = (): string => say("table-book-page");
-/** page */
-export const tablePageLabel = (): string => say("table-page-label");
 /** Marks › cuts */
 export const tableMarks = (): string => say("table-marks");
 /** Folds */
@@ -422,24 +418,16 @@ export const preparationBorders = (): string => say("preparation-borders");
 export const preparationLeaves = (): string => say("preparation-leaves");
 /** How many */
 export const preparationCount = (): string => say("preparation-count");
-/** how many */
-export const preparationCountLabel = (): string => say("preparation-count-label");
 /** Scoring plan: which line on which leaves */
 export const preparationScoring = (): string => say("preparation-scoring");
 /** Line */
 export const preparationLine = (): string => say("preparation-line");
-/** line */
-export const preparationLineLabel = (): string => say("preparation-line-label");
 /** free — Stands for the number of a line where the gauge has none at this depth. */
 export const preparationLineFree = (): string => say("preparation-line-free");
 /** From fore-edge */
 export const preparationDepth = (): string => say("preparation-depth");
-/** from fore-edge */
-export const preparationDepthLabel = (): string => say("preparation-depth-label");
 /** Level */
 export const preparationLevel = (): string => say("preparation-level");
-/** level */
-export const preparationLevelLabel = (): string => say("preparation-level-label");
 /** {number} {name} — A level: its number and its name. */
 export const preparationLevelName = (args: { readonly number: Word; readonly name: Word }): string => say("preparation-level-name", args);
 /** Lines that a range does not need are left out. Scoring all of them everywhere does no harm: more strokes, but nothing to look up. */
@@ -448,26 +436,16 @@ export const preparationScoringNote = (): string => say("preparation-scoring-not
 export const preparationBatches = (): string => say("preparation-batches");
 /** Batch */
 export const preparationBatch = (): string => say("preparation-batch");
-/** batch */
-export const preparationBatchLabel = (): string => say("preparation-batch-label");
 /** From */
 export const preparationFrom = (): string => say("preparation-from");
-/** from */
-export const preparationFromLabel = (): string => say("preparation-from-label");
 /** To */
 export const preparationTo = (): string => say("preparation-to");
-/** to */
-export const preparationToLabel = (): string => say("preparation-to-label");
-/** leaves */
-export const preparationLeavesLabel = (): string => say("preparation-leaves-label");
 /** Packing */
 export const preparationPacking = (): string => say("preparation-packing");
-/** packing */
-export const preparationPackingLabel = (): string => say("preparation-packing-label");
+/** Pieces */
+export const preparationPieces = (): string => say("preparation-pieces");
 /** Packing pieces of {size} */
-export const preparationPieces = (args: { readonly size: Word }): string => say("preparation-pieces", args);
-/** pieces */
-export const preparationPiecesLabel = (): string => say("preparation-pieces-label");
+export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
 /** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
 export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
 /** Skip to content */
@@ -574,8 +552,6 @@ export const stepNotchText = (args: { readonly count: number; readonly first: Wo
 export const stepNotchGist = (): string => say("step-notch-gist");
 /** In each batch: tack loose flaps */
 export const stepTack = (): string => say("step-tack");
-/** The next leaf holds every flap of this kit: there is nothing to glue. */
-export const stepTackNone = (): string => say("step-tack-none");
 /** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. Put a dot of glue under each one in the tack list, press, and let it dry before the next batch. */
 export const stepTackText = (args: { readonly count: number }): string => say("step-tack-text", args);
 /** Put a dot of glue under each flap in the tack list, press, let it dry. */
@@ -668,50 +644,14 @@ export const toolGlueDots = (): string => say("tool-glue-dots");
 export const toolTape = (): string => say("tool-tape");
 /** clear-drying glue */
 export const toolGlue = (): string => say("tool-glue");
-/** gauge */
-export const partGauge = (): string => say("part-gauge");
-/** holder */
-export const partHolder = (): string => say("part-holder");
-/** base frame */
-export const partBaseFrame = (): string => say("part-base-frame");
-/** glazing */
-export const partGlazing = (): string => say("part-glazing");
-/** door */
-export const partDoor = (): string => say("part-door");
-/** closure tab */
-export const partClosureTab = (): string => say("part-closure-tab");
-/** decoration guide */
-export const partDecorationGuide = (): string => say("part-decoration-guide");
-/** motif {name} — $name is the author's own name of the motif. */
-export const partMotif = (args: { readonly name: Word }): string => say("part-motif", args);
+/** gauge — Parts beside a step that are no parts of the window. */
+export const stepPartGauge = (): string => say("step-part-gauge");
 /** button */
-export const partButton = (): string => say("part-button");
+export const stepPartButton = (): string => say("step-part-button");
 /** string */
-export const partString = (): string => say("part-string");
+export const stepPartString = (): string => say("step-part-string");
 /** battery LED light */
-export const partLight = (): string => say("part-light");
-/** glued on the front tips — What each part of the window is for. */
-export const partUseBaseFrame = (): string => say("part-use-base-frame");
-/** glued behind the door, {lip} inside its edge */
-export const partUseGlazing = (args: { readonly lip: Word }): string => say("part-use-glazing", args);
-/** over the base frame; the flap folds back under it */
-export const partUseDoor = (): string => say("part-use-door");
-/** string through the hole, looped round the button */
-export const partUseClosureTab = (): string => say("part-use-closure-tab");
-/** under the glazing while you place motifs */
-export const partUseDecorationGuide = (): string => say("part-use-decoration-guide");
-/** slots over the first and last picture leaf at the head, just behind their folded edges */
-export const partUseHolder = (): string => say("part-use-holder");
-/** the largest: low on the glazing, in front of the light */
-export const partUseMotifLargest = (): string => say("part-use-motif-largest");
-/** raised on card spacers, above or beside the largest */
-export const partUseMotif = (): string => say("part-use-motif");
-/** card */
-export const materialCard = (): string => say("material-card");
-/** acetate */
-export const materialAcetate = (): string => say("material-acetate");
-/** paper */
-export const materialPaper = (): string => say("material-paper");
+export const stepPartLight = (): string => say("step-part-light");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** in */
@@ -724,3 +664,55 @@ export const unitFt = (): string => say("unit-ft");
 export const unitDegree = (args: { readonly angle: Word }): string => say("unit-degree", args);
 /** {share}% */
 export const unitPercent = (args: { readonly share: Word }): string => say("unit-percent", args);
+/** base frame */
+export const partBaseFrame = (): string => say("part-base-frame");
+/** glazing */
+export const partGlazing = (): string => say("part-glazing");
+/** door */
+export const partDoor = (): string => say("part-door");
+/** closure tab */
+export const partClosureTab = (): string => say("part-closure-tab");
+/** decoration guide */
+export const partDecorationGuide = (): string => say("part-decoration-guide");
+/** holder */
+export const partHolder = (): string => say("part-holder");
+/** scoring gauge */
+export const partScoringGauge = (): string => say("part-scoring-gauge");
+/** motif {name} — $name is the motif's own name, in its author's words. */
+export const partMotif = (args: { readonly name: Word }): string => say("part-motif", args);
+/** glued to the front tips of the leaves */
+export const useBaseFrame = (): string => say("use-base-frame");
+/** glued behind the door, {lip} inside its edge */
+export const useGlazing = (args: { readonly lip: Word }): string => say("use-glazing", args);
+/** hangs over the base frame; its flap folds back under it */
+export const useDoor = (): string => say("use-door");
+/** takes the string through its hole; the loop goes round the button */
+export const useClosureTab = (): string => say("use-closure-tab");
+/** lies under the glazing while you place the motifs */
+export const useDecorationGuide = (): string => say("use-decoration-guide");
+/** its slots go over the first and last picture leaf at the head, just behind their folded edges */
+export const useHolder = (): string => say("use-holder");
+/** the packet’s gauge is glued to it */
+export const useScoringGauge = (): string => say("use-scoring-gauge");
+/** the largest: low on the glazing, in front of the light */
+export const useLargestMotif = (): string => say("use-largest-motif");
+/** raised on card spacers, above or beside the largest */
+export const useMotif = (): string => say("use-motif");
+/** closure tab behind here */
+export const markTabBehind = (): string => say("mark-tab-behind");
+/** button */
+export const markButton = (): string => say("mark-button");
+/** glue this end behind the base frame */
+export const markGlueBehindFrame = (): string => say("mark-glue-behind-frame");
+/** light: the largest motif here */
+export const markLightHere = (): string => say("mark-light-here");
+/** first picture leaf */
+export const markFirstPictureLeaf = (): string => say("mark-first-picture-leaf");
+/** last picture leaf */
+export const markLastPictureLeaf = (): string => say("mark-last-picture-leaf");
+/** card */
+export const materialCard = (): string => say("material-card");
+/** acetate */
+export const materialAcetate = (): string => say("material-acetate");
+/** paper */
+export const materialPaper = (): string => say("material-paper");

@@ -37,5 +37,5 @@ figure-thickness-note = all leaves pressed together, without the boards
 
 # How much work a kit is.
 difficulty-easy = easy
-difficulty-medium = moderate
-difficulty-long = demanding
+difficulty-moderate = moderate
+difficulty-demanding = demanding

@@ -78,9 +78,7 @@ kit-level-line = { $number } { $name }, line { $line }, { $depth }{ $background 
 kit-table-caption = Pattern table of { $title }
 table-leaf = Leaf
 table-pattern-page = Pattern page
-table-pattern-label = pattern
 table-book-page = Book page
-table-page-label = page
 table-marks = Marks › cuts
 table-folds = Folds
 # Stands where a border leaf has no pattern page.

@@ -55,7 +55,6 @@ step-notch-text = { $count ->
 step-notch-gist = Once the batch is tucked, cut each notch in several light strokes, one leaf at a time.
 
 step-tack = In each batch: tack loose flaps
-step-tack-none = The next leaf holds every flap of this kit: there is nothing to glue.
 step-tack-text = { $count ->
     [one] { $count } flap is loose, because the next leaf does not hold it.
    *[other] { $count } flaps are loose, because the next leaf does not hold them.

@@ -1,4 +1,4 @@
-import { factsOf } from "../../words/lists.ts";
+import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { unitName } from "../../words/units.ts";
 import type { LevelFact } from "../views/figures.ts";
@@ -52,7 +52,7 @@ function heading({ kit }: Titled, size: PrintedTable["size"], sheet: number, she
 }
 
 function introduction({ kit, pattern, figures }: Titled): string {
-  const words = { units: unitName(kit.units), levels: factsOf(figures.levels.map(levelWords)) };
+  const words = { units: unitName(kit.units), levels: rowText(figures.levels.map(levelWords)) };
   return pattern.fit.foldStyle === "stepped"
     ? say.packetTableTextStepped({ ...words, level: pattern.levels[0]!.name })
     : say.packetTableText(words);

@@ -55,7 +55,7 @@ function tableRow({ row, marks, folds, sameFolds, notch }: DualRow): Html {
   const kind = row.checkpoint ? html` class="checkpoint"` : row.border && html` class="border"`;
   const marked = marks.mm.length > 0 || marks.in.length > 0;
   return html`
-<tr${kind}><th scope="row">${row.leaf}</th><td data-label="${say.tablePatternLabel()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tablePageLabel()}">${row.bookPage}</td><td class="marks">${
+<tr${kind}><th scope="row">${row.leaf}</th><td class="pattern-page" data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td><td class="marks">${
     marked ? inBoth(marks, markList) : say.tableWhole()
   }${notch && notchWords(notch)}${
     row.checkpoint && html`<span class="check">${say.kitTableCheckpoint()}</span>`

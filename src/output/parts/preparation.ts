@@ -33,7 +33,7 @@ function borders({ borders }: Preparation): Markup {
   if (borders.length === 0) return false;
   const rows = borders.map(
     ({ leaves, count }) =>
-      html`<tr><th scope="row">${leaves}</th><td data-label="${say.preparationCountLabel()}">${count}</td></tr>`,
+      html`<tr><th scope="row">${leaves}</th><td data-label="${say.preparationCount()}">${count}</td></tr>`,
   );
   return table(say.preparationBorders(), [say.preparationLeaves(), say.preparationCount()], rows);
 }
@@ -48,7 +48,7 @@ function scoring({ scoring }: Preparation): Html {
   ];
   const rows = scoring.map(
     ({ line, depth, name, runs, leaves }) =>
-      html`<tr><th scope="row" data-label="${say.preparationLineLabel()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepthLabel()}">${dual(depth)}</td><td data-label="${say.preparationLevelLabel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCountLabel()}">${leaves}</td></tr>`,
+      html`<tr><th scope="row" data-label="${say.preparationLine()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepth()}">${dual(depth)}</td><td data-label="${say.preparationLevel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCount()}">${leaves}</td></tr>`,
   );
   return table(say.preparationScoring(), heads, rows);
 }
@@ -60,12 +60,12 @@ function batches({ batches, piece }: Preparation): Html {
     say.preparationTo(),
     say.preparationLeaves(),
     say.preparationPacking(),
-    ...(piece ? [rich(say.preparationPieces, { size: dual(piece) })] : []),
+    ...(piece ? [rich(say.preparationPiecesOf, { size: dual(piece) })] : []),
   ];
   const rows = batches.map(
     ({ number, from, to, count, packing, pieces }) =>
-      html`<tr><th scope="row" data-label="${say.preparationBatchLabel()}">${number}</th><td data-label="${say.preparationFromLabel()}">${from}</td><td data-label="${say.preparationToLabel()}">${to}</td><td data-label="${say.preparationLeavesLabel()}">${count}</td><td data-label="${say.preparationPackingLabel()}">${dual(packing)}</td>${
-        piece && html`<td data-label="${say.preparationPiecesLabel()}">${pieces}</td>`
+      html`<tr><th scope="row" data-label="${say.preparationBatch()}">${number}</th><td data-label="${say.preparationFrom()}">${from}</td><td data-label="${say.preparationTo()}">${to}</td><td data-label="${say.preparationLeaves()}">${count}</td><td data-label="${say.preparationPacking()}">${dual(packing)}</td>${
+        piece && html`<td data-label="${say.preparationPieces()}">${pieces}</td>`
       }</tr>`,
   );
   return table(say.preparationBatches(), heads, rows);

@@ -1,4 +1,4 @@
-import { listOf } from "../../words/lists.ts";
+import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { type Html, html, type Markup } from "./markup.ts";
@@ -43,7 +43,7 @@ function introduction({ pocket, window }: Rounded): string {
     ...(pocket ? [say.kitRoundLight()] : []),
     ...(window ? [say.kitRoundWindow()] : []),
   ];
-  return say.kitRoundText({ parts: listOf(parts) });
+  return say.kitRoundText({ parts: listText(parts) });
 }
 
 function places(): Html {

@@ -1,6 +1,6 @@
-import { factsOf } from "../../words/lists.ts";
+import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { partName } from "../../words/parts.ts";
+import { stepPartName } from "../../words/step-parts.ts";
 import { toolName } from "../../words/tools.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { Step } from "../views/step.ts";
@@ -27,7 +27,7 @@ function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Ht
 /** Parts and tools of a step. */
 function needs({ parts, tools }: Step): Markup {
   if (parts.length + tools.length === 0) return false;
-  const named = parts.length > 0 && html`<b>${say.stepParts()}</b> ${factsOf(parts.map(partName))}`;
-  const used = tools.length > 0 && html`<b>${say.stepTools()}</b> ${factsOf(tools.map(toolName))}`;
+  const named = parts.length > 0 && html`<b>${say.stepParts()}</b> ${rowText(parts.map(stepPartName))}`;
+  const used = tools.length > 0 && html`<b>${say.stepTools()}</b> ${rowText(tools.map(toolName))}`;
   return html`<p class="needs">${named}${named && used && " · "}${used}</p>`;
 }

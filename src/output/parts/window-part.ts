@@ -1,5 +1,5 @@
 import { OPERATIONS, type Operation, REFERENCE } from "../../core/packing/operation.ts";
-import { factsOf } from "../../words/lists.ts";
+import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { WindowView } from "../views/window-view.ts";
@@ -28,7 +28,7 @@ function sheetFiles(sheets: WindowView["sheets"]): Html {
     return html`<li><b>${name}</b>${note !== "" && ` (${note})`}: ${links}</li>`;
   });
   const size = say.figureSides({ ...REFERENCE, unit: "mm" });
-  const layers = factsOf(OPERATIONS.filter((layer) => layer !== CHECK));
+  const layers = rowText(OPERATIONS.filter((layer) => layer !== CHECK));
   return html`<h4>${say.kitSheets()}</h4>
 <ul class="sheet-files">${items}</ul>
 <p class="note">${say.kitFilesText({ layers, check: CHECK, size })}</p>`;

@@ -31,18 +31,13 @@ export interface KitFigures {
   readonly book: readonly Fact[];
   readonly levels: readonly LevelFact[];
   readonly hours: string;
-  readonly holdWidth: Dual;
-  readonly boardWidth: Dual;
   readonly opening: string;
-  readonly restingOpening: string;
 }
 
 export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): KitFigures {
-  const { fit } = pattern;
-  const holdWidth = dualByHand(fit.edgeWidth);
   const hours = hoursText(effort.minutes);
   return {
-    key: keyFacts(pattern, counts, holdWidth, hours),
+    key: keyFacts(pattern, counts, hours),
     book: bookFacts(kit, pattern),
     levels: pattern.levels.map((level, i) => ({
       number: i + 1,
@@ -52,15 +47,12 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
       background: level.background,
     })),
     hours,
-    holdWidth,
-    boardWidth: dualByHand(fit.boardWidth),
-    opening: degrees(fit.opening),
-    restingOpening: degrees(fit.restingOpening),
+    opening: say.unitDegree({ angle: Math.round(toDegrees(pattern.fit.opening)) }),
   };
 }
 
-function keyFacts(pattern: Pattern, counts: Counts, holdWidth: Dual, hours: string): Fact[] {
-  const { width, height } = pattern.fit;
+function keyFacts(pattern: Pattern, counts: Counts, hours: string): Fact[] {
+  const { width, height, edgeWidth } = pattern.fit;
   const pictured = pictureLeaves(pattern).length;
   const size = dual((unit) =>
     say.figureSides({ width: formatDepth(width, unit), height: formatDepth(height, unit), unit }),
@@ -74,7 +66,7 @@ function keyFacts(pattern: Pattern, counts: Counts, holdWidth: Dual, hours: stri
       note: say.figurePictureLeavesNote({ count: counts.leaves - pictured }),
     },
     { label: say.figureCuts(), value: same(String(counts.cuts)), note: say.figureCutsNote(counts) },
-    { label: say.figureHoldWidth(), value: holdWidth, note: say.figureHoldWidthNote() },
+    { label: say.figureHoldWidth(), value: dualByHand(edgeWidth), note: say.figureHoldWidthNote() },
     { label: say.figureTime(), value: same(hours), note: say.figureTimeNote() },
   ];
 }
@@ -109,8 +101,4 @@ function flapReach({ levels, fit }: Pattern): number {
   const front = levels[0]!.depth;
   const deepest = Math.max(...depthsOf(levels));
   return fit.foldStyle === "stepped" ? Math.max(2 * front, 2 * deepest - front) : 2 * deepest;
-}
-
-function degrees(angle: number): string {
-  return say.unitDegree({ angle: Math.round(toDegrees(angle)) });
 }

@@ -67,7 +67,7 @@ function notchStep(kit: Kit, pattern: Pattern, pocket: Pocket, effort: Effort): 
 }
 
 function tackStep(kit: Kit, pattern: Pattern, { tacks }: Counts, effort: Effort): Step {
-  const text = tacks === 0 ? say.stepTackNone() : say.stepTackText({ count: tacks });
+  const text = tacks === 0 ? say.kitTacksNone() : say.stepTackText({ count: tacks });
   const gluing = { time: hoursText(effort.byStage.tack), tools: ["glueDots"], cautions: ["glue"] } as const;
   return step("book", "tack", text, { ...(tacks > 0 ? gluing : {}), figure: tucking(kit, pattern) });
 }

@@ -1,5 +1,5 @@
 import { type Dual, same } from "../../words/dual.ts";
-import type { StepPart } from "../../words/parts.ts";
+import type { StepPart } from "../../words/step-parts.ts";
 import { type StepId, type StepSection, stepTitle } from "../../words/steps.ts";
 import type { Tool } from "../../words/tools.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";

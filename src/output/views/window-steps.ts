@@ -5,9 +5,9 @@ import type { Insert } from "../../core/window/insert.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { hoursText } from "../../words/hours.ts";
 import { formatSize } from "../../words/lengths.ts";
-import { listOf } from "../../words/lists.ts";
+import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { stepPart } from "../../words/parts.ts";
+import { stepPart } from "../../words/step-parts.ts";
 import { closing } from "../drawing/diagrams/closing.ts";
 import { doorHinge } from "../drawing/diagrams/door-hinge.ts";
 import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
@@ -23,7 +23,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
   return [
     cutStep(insert, effort),
     step("window", "frame", frameText(insert), {
-      parts: ["baseFrame", "closureTab", "holder"],
+      parts: ["base-frame", "closure-tab", "holder"],
       tools: ["tape", "glue"],
       figure: holderInPlace(kit, pattern),
       cautions: ["glue"],
@@ -41,7 +41,7 @@ export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] 
       cautions: ["glue"],
     }),
     step("window", "close", closeText(insert), {
-      parts: ["closureTab", "button", "string"],
+      parts: ["closure-tab", "button", "string"],
       tools: ["glue"],
       figure: closing(kit, pattern),
       cautions: ["glue"],
@@ -76,11 +76,11 @@ function decorateSteps(kit: Kit, pattern: Pattern, { parts }: Insert): Step[] {
       say.stepDecorateGuide(),
       say.stepDecorateLargest({ motif: largest! }),
       ...(pattern.pocket ? [say.stepDecorateLight({ width: formatSize(kit.light!.diameter, units) })] : []),
-      others.length > 0 ? say.stepDecorateOthers({ motifs: listOf(others) }) : say.stepDecorateOwn(),
+      others.length > 0 ? say.stepDecorateOthers({ motifs: listText(others) }) : say.stepDecorateOwn(),
       say.stepDecorateDry(),
     ].join(" "),
   );
-  const parted = [...motifs, "decorationGuide"] as const;
+  const parted = [...motifs, "decoration-guide"] as const;
   return [step("window", "decorate", text, { parts: parted, tools: ["glueDots"], cautions: ["glue"] })];
 }
 

@@ -7,9 +7,9 @@ import type { PanelKind } from "../../core/window/panel.ts";
 import { sizeOfPart } from "../../core/window/part.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
-import { factsOf } from "../../words/lists.ts";
+import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName, partName, partUse, stepPart } from "../../words/parts.ts";
+import { materialName, stepPart, stepPartName, stepPartUse } from "../../words/step-parts.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
 import { type NotchText, notchText } from "./row.ts";
@@ -19,7 +19,7 @@ export interface PocketView {
   readonly plan: Figure;
   readonly elevation: Figure;
   readonly floor: Dual;
-  readonly notches: readonly { readonly leaf: string; readonly notch: Dual<NotchText>; readonly remaining: Dual }[];
+  readonly notches: readonly { readonly leaf: string; readonly notch: Dual<NotchText> }[];
   readonly leastRemaining: Dual;
   readonly largest: { readonly diameter: Dual; readonly height: Dual; readonly share: number; readonly given: Dual };
 }
@@ -59,7 +59,6 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
     notches: pocket.notches.map((notch) => ({
       leaf: name(notch.leaf),
       notch: dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
-      remaining: dualDepth(notch.remaining),
     })),
     leastRemaining: dualDepth(Math.min(pattern.book.leafWidth, ...pocket.notches.map((notch) => notch.remaining))),
     largest: {
@@ -79,7 +78,7 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
     parts: partViews(insert),
     sheets: kit.sheets.map((sheet) => {
       const { sheets, tooLarge } = layOut(insert.parts, sheet);
-      const parts = factsOf(tooLarge.map((name) => partName(stepPart({ name }))));
+      const parts = rowText(tooLarge.map((name) => stepPartName(stepPart({ name }))));
       return {
         name: sheet.name,
         files: sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
@@ -96,11 +95,11 @@ function partViews({ parts, wish }: Insert): PartView[] {
     const { width, height } = sizeOfPart(part);
     const named = stepPart(part);
     return {
-      name: partName(named),
+      name: stepPartName(named),
       file: fileName(part.name),
       count: part.count,
       material: materialName(part.material),
-      use: partUse(named, wish.lip, part === largest),
+      use: stepPartUse(named, wish.lip, part === largest),
       size: dual((units) => say.kitPartSize({ width: dualDepth(width)[units], height: dualDepth(height)[units] })),
       figure: partFigure(part),
     };
