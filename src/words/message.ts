@@ -24,15 +24,24 @@ export type Catalogue = Readonly<Record<string, Pattern>>;
 const numbers = new Map<string, Intl.NumberFormat>();
 const plurals = new Map<string, Intl.PluralRules>();
 
-/** Fills a message. Numbers keep up to three decimals; groups of digits are parted from five digits on. */
+/**
+ * Fills a message. Numbers keep up to three decimals; groups of digits are parted from five digits on.
+ * @throws Error where an argument has no value: a layout, which no compiler reads, hands over a misspelt name
+ */
 export function fill(pattern: Pattern, args: Arguments): string {
   let text = "";
   for (const piece of pattern) {
     if (typeof piece === "string") text += piece;
-    else if ("arg" in piece) text += written(args[piece.arg]!);
-    else text += fill(chosen(args[piece.by]!, piece.of, piece.other), args);
+    else if ("arg" in piece) text += written(given(args, piece.arg));
+    else text += fill(chosen(given(args, piece.by), piece.of, piece.other), args);
   }
   return text;
+}
+
+function given(args: Arguments, name: string): Word {
+  const value = args[name];
+  if (value === undefined) throw new Error(`a message without its argument "${name}"`);
+  return value;
 }
 
 /** An argument as it stands in a message. */

@@ -4,14 +4,34 @@ import type { KitView } from "../views/kit-view.ts";
 import { kitCards, type LinkTo } from "./cards.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
-/** What stands below the catalogue's finder: all kits, and all classes. */
-export function catalogueList(kits: readonly KitView[], classes: readonly ClassView[], link: LinkTo): Html {
-  return html`${kitCards(kits, link)}
+/** What the catalogue shows. `link` leads from its page. */
+export interface Catalogue {
+  readonly heading: string;
+  /** What the site's author tells, and the finder, as markup. */
+  readonly story: Html;
+  readonly finder: Html;
+  readonly kits: readonly KitView[];
+  readonly classes: readonly ClassView[];
+  readonly link: LinkTo;
+}
+
+/** The main part of the catalogue: all kits with their finder, and all classes. */
+export function cataloguePage({ heading, story, finder, kits, classes, link }: Catalogue): Html {
+  const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
+${finder}
+${kitCards(kits, link)}
 ${classList(classes, link)}`;
+  return html`<main id="main" class="wrap">
+<section class="intro">
+<h1>${heading}</h1>
+<div class="lede">${story}</div>
+</section>
+${kits.length > 0 ? list : emptyCatalogue()}
+</main>`;
 }
 
 /** Told to an author whose site has no kit yet. */
-export function emptyCatalogue(): Html {
+function emptyCatalogue(): Html {
   const words = rich(say.catalogueEmpty, {
     folder: html`<code>content/kits</code>`,
     file: html`<code>index.md</code>`,
