@@ -25,7 +25,7 @@ try {
   rmSync(BESIDE, { recursive: true, force: true });
   const eleventy = new Eleventy("content", BESIDE, { configPath: ".eleventy.js", quietMode: true });
   await eleventy.write();
-  await bundlePageScripts(process.cwd(), BESIDE, library);
+  await bundlePageScripts(BESIDE, library);
   await publishFiles("content", BESIDE, views);
   publishClasses(BESIDE, classes);
   writeSiteFiles(

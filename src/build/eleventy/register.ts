@@ -1,10 +1,8 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
 import { KitError } from "../../input/files/message.ts";
 import { basePath } from "../../input/settings/settings.ts";
-import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import { type FinderPlace, finderPart } from "../../output/parts/finder.ts";
 import * as messages from "../../words/messages.ts";
@@ -16,14 +14,15 @@ import { writeSiteFiles } from "../files/site-files.ts";
 import { type Library, openLibrary } from "../library.ts";
 import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
 import { printPackets } from "../print/print-packets.ts";
-import { pageHead } from "./page-head.ts";
 import { registerClasses } from "./register-classes.ts";
+import { registerParts } from "./register-parts.ts";
 import { linkFrom, NOT_FOUND } from "./relative-url.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
 export interface SiteConfig {
   addPlugin(plugin: unknown): void;
   setLibrary(name: string, library: unknown): void;
+  setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined: boolean }): void;
   addNunjucksGlobal(name: string, value: unknown): void;
   addFilter(name: string, filter: (...args: never[]) => unknown): void;
   addTransform(name: string, transform: (this: { page: { url: string | false } }, content: string) => string): void;
@@ -50,16 +49,14 @@ export function registerSite(config: SiteConfig): void {
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
   config.setLibrary("md", new MarkdownIt({ typographer: true }));
-  // A misspelt message in a layout calls what is not there, and so stops the build.
+  // A misspelt name in a layout has no value, and a misspelt message calls what is not there: both stop the build.
+  config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
   config.addNunjucksGlobal("words", messages);
   config.addFilter("kitView", (slug: string) => opened().view(slug));
   config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
-  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
-    pageHead(opened(), page, title, summary),
-  );
+  registerParts(config, opened, (from, target) => linkFrom(from, target, root()));
   config.addFilter("benchPart", (kit: { readonly title: string }) => String(benchPart(kit)));
   config.addFilter("finderPart", (place: FinderPlace) => String(finderPart(place)));
-  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   config.addTransform("relative bundles", function (content) {
@@ -72,22 +69,22 @@ export function registerSite(config: SiteConfig): void {
         );
   });
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
-  config.addTemplate("packet.njk", ofKit("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
-  config.addTemplate("large.njk", ofKit("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
+  config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
   });
-  config.addTemplate("offline.njk", template("offline"), {
+  config.addTemplate("offline.njk", "{{ page.url | absentPage | safe }}", {
     layout: "base.njk",
-    title: "Not on this device",
+    eleventyComputed: { title: () => messages.siteAbsentTitle() },
     permalink: "offline.html",
     eleventyExcludeFromCollections: true,
   });
   registerClasses(config, () => opened().classes);
-  config.addTemplate("404.njk", template("404"), {
+  config.addTemplate("404.njk", "{{ page.url | missingPage | safe }}", {
     layout: "base.njk",
-    title: "Not on the shelf",
+    eleventyComputed: { title: () => messages.siteMissingTitle() },
     permalink: "{{ missing }}",
     pagination: { data: "missingPages", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
@@ -119,7 +116,7 @@ export function registerSite(config: SiteConfig): void {
     "eleventy.after",
     async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
       if (runMode === "build") return;
-      await bundlePageScripts(BASE, directories.output, opened());
+      await bundlePageScripts(directories.output, opened());
       await publishFiles(join(BASE, "content"), directories.output, opened().views);
       publishClasses(directories.output, opened().classes);
       writeSiteFiles(
@@ -134,15 +131,6 @@ export function registerSite(config: SiteConfig): void {
       retireWorker(directories.output);
     },
   );
-}
-
-/** A page of one kit: its view under the name that the page's script gives it, too. */
-function ofKit(name: string): string {
-  return `{% set view = slug | kitView %}{% include "pages/${name}.njk" %}`;
-}
-
-function template(name: string): string {
-  return readFileSync(join(BASE, `layouts/pages/${name}.njk`), "utf8");
 }
 
 function paged(name: string, permalink: string): Record<string, unknown> {

@@ -4,6 +4,8 @@ import { PDFDocument } from "@cantoo/pdf-lib";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS } from "../../output/views/paper.ts";
+import * as say from "../../words/messages.ts";
+import { paperLabel } from "../../words/papers.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import type { PrintJob } from "./print-jobs.ts";
 
@@ -15,7 +17,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
   const seats = view.seats.flatMap(({ number, view: kitView }): PrintJob[] => {
     if (!kitView) return [];
     const own = join(folder, `seat-${number}`);
-    const title = `Seat ${number} · ${kitView.kit.title}: packet`;
+    const title = say.packetSeatTitle({ seat: number, title: kitView.kit.title });
     return [
       {
         page: join(own, "packet/index.html"),
@@ -36,7 +38,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     paper,
     target: join(folder, `${name}.pdf`),
     title,
-    footer: `${title} · ${view.date} · ${paper.label}`,
+    footer: `${title} · ${view.date} · ${paperLabel(paper.name)}`,
   }));
   return [...seats, ...whole];
 }

@@ -8,6 +8,7 @@ import { SHEET } from "../../output/drawing/true-scale.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS, type Paper, pageRule } from "../../output/views/paper.ts";
+import * as say from "../../words/messages.ts";
 import { findBrowser, launchBrowser } from "./browser.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import { findOverflow } from "./overflow.ts";
@@ -64,8 +65,12 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
   const folder = join(output, "kits", slug);
   return PAPERS.flatMap((paper) =>
     [
-      { page: "packet/index.html", target: `packet-${paper.name}.pdf`, title: `${kit.title}: packet` },
-      { page: "packet/large.html", target: `table-large-${paper.name}.pdf`, title: `${kit.title}: large-print table` },
+      { page: "packet/index.html", target: `packet-${paper.name}.pdf`, title: say.packetTitle({ title: kit.title }) },
+      {
+        page: "packet/large.html",
+        target: `table-large-${paper.name}.pdf`,
+        title: say.packetLargeTitle({ title: kit.title }),
+      },
     ].map(({ page, target, title }) => ({
       page: join(folder, page),
       pictures: [join(folder, "front.svg")],

@@ -3,11 +3,11 @@ import { toAddress } from "../../core/refit/address.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
-import { hoursText } from "../../output/views/figures.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
 import type { Telling } from "../../words/findings/failure-figures.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import { offerText } from "../../words/findings/offers.ts";
+import { hoursText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
 
 /** What is known of a card's kit, and how it is told. */

@@ -12,12 +12,17 @@ export type Fitted =
   | { readonly view: KitView }
   | { readonly failure: Failure; readonly kit: Kit; readonly offers: readonly Offer[] };
 
-/** Computes page and packet for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
+/** Computes a page for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
 export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
   const kit = refitKit(data.kit, refit);
-  const asked = quick ? { ...kit, light: undefined, insert: undefined } : kit;
-  const result = computePattern(asked);
-  if (!result.fits) return { failure: result.finding, kit, offers: quick ? [] : offersFor(data.kit, refit) };
+  const result = viewOf(data, quick ? { ...kit, light: undefined, insert: undefined } : kit);
+  return "view" in result ? result : { ...result, kit, offers: quick ? [] : offersFor(data.kit, refit) };
+}
+
+/** The kit as it is asked for, or why it does not fit: all that a packet needs. */
+export function viewOf(data: KitData, kit: Kit): { readonly view: KitView } | { readonly failure: Failure } {
+  const result = computePattern(kit);
+  if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
-  return { view: viewKit({ kit: asked, pattern, findings, notes: data.notes }, data.cautions) };
+  return { view: viewKit({ kit, pattern, findings, notes: data.notes }, data.cautions) };
 }
