@@ -2,6 +2,8 @@ import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { patternAt } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
+import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import type { Caution } from "../../core/plan/caution.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
@@ -19,7 +21,7 @@ import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
-import { type Caution, cautionsFor } from "./cautions.ts";
+import { cautionsFor } from "./cautions.ts";
 import { type DualRow, dualRows } from "./dual-rows.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
@@ -70,14 +72,6 @@ export interface SupplyView extends Supply {
   readonly note: string;
 }
 
-/** A kit as it is computed for a book, with what its picture holds that does not count. */
-export interface ComputedKit {
-  readonly kit: Kit;
-  readonly pattern: Pattern;
-  readonly findings: readonly Doubt[];
-  readonly notes: readonly string[];
-}
-
 export interface MergedView {
   readonly leaf: number;
   readonly place: Dual;
@@ -92,8 +86,8 @@ export interface TackView {
 }
 
 /** Prepares one kit for its page; what only the printed packet has is added by packet-view.ts. Pure. */
-export function viewKit(computed: ComputedKit, cautions: readonly Caution[]): KitView {
-  const { kit, pattern, findings, notes } = computed;
+export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): KitView {
+  const { kit, pattern, findings, pictureNotes } = computed;
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
@@ -118,7 +112,7 @@ export function viewKit(computed: ComputedKit, cautions: readonly Caution[]): Ki
     cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),
     findings: () => findings,
     warnings: () => findings.map((doubt) => doubtText(doubt, kit)),
-    notes: () => notes,
+    notes: () => pictureNotes,
     tacks: () => tackView(kit, pattern),
     merged: () => mergedViews(kit, pattern),
     pocket: () => pocketView(kit, pattern),

@@ -4,8 +4,7 @@ import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { demoFolder } from "../../input/kit/kit-folders.ts";
+import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 
 export function demoKit(slug: string): Kit {
   return readKit(demoFolder(slug), demoFolder("../..")).kit;

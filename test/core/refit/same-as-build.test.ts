@@ -9,8 +9,8 @@ import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 const folder = mkdtempSync(join(tmpdir(), "leaflight-refit-"));
