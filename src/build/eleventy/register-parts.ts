@@ -1,5 +1,6 @@
 import nunjucks from "nunjucks";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import { benchPart } from "../../output/parts/bench.ts";
 import { kitCards, type LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
@@ -43,6 +44,7 @@ export function registerParts(
     const { summary, author } = opened().settings;
     return footPart({ summary, author, feed: feedOf(opened(), linkOf(page))?.address });
   });
+  config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("kitCards", (slugs: readonly string[], page: string) =>

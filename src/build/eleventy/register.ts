@@ -1,8 +1,6 @@
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
 import { basePath } from "../../input/settings/settings.ts";
-import { benchPart } from "../../output/parts/bench.ts";
-import { type FinderPlace, finderPart } from "../../output/parts/finder.ts";
 import * as messages from "../../words/messages.ts";
 import { currentLibrary as opened } from "../current-library.ts";
 import { watchedFolders } from "../stages.ts";
@@ -49,8 +47,6 @@ export function registerSite(config: SiteConfig): void {
   config.addFilter("kitView", (slug: string) => opened().view(slug));
   config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
   registerParts(config, opened, (from, target) => linkFrom(from, target, root()));
-  config.addFilter("benchPart", (kit: { readonly title: string }) => String(benchPart(kit)));
-  config.addFilter("finderPart", (place: FinderPlace) => String(finderPart(place)));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   config.addTransform("relative bundles", function (content) {

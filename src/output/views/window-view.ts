@@ -5,6 +5,7 @@ import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { PanelKind } from "../../core/window/panel.ts";
 import { type Part, sizeOfPart } from "../../core/window/part.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { rowText } from "../../words/lists.ts";
@@ -76,7 +77,7 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   const parts = partsOf(window);
   return {
     layers: windowLayers(window),
-    parts: parts.map((part) => partView(part, window)),
+    parts: parts.map((part) => partView(part, window, kit.units)),
     sheets: kit.sheets.map((sheet) => {
       const { sheets, tooLarge } = layOut(parts, sheet);
       return {
@@ -89,15 +90,15 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   };
 }
 
-function partView(part: Part, window: BookWindow): PartView {
+function partView(part: Part, window: BookWindow, units: UnitSystem): PartView {
   const { width, height } = sizeOfPart(part);
   return {
     name: partName(part),
     file: part.id,
     count: part.count,
     material: materialName(part.material),
-    use: dual((units) => partUse(part, window, units)),
-    size: dual((units) => say.kitPartSize({ width: dualDepth(width)[units], height: dualDepth(height)[units] })),
-    figure: partFigure(part, window),
+    use: dual((system) => partUse(part, window, system)),
+    size: dual((system) => say.kitPartSize({ width: dualDepth(width)[system], height: dualDepth(height)[system] })),
+    figure: partFigure(part, window, units),
   };
 }
