@@ -5,14 +5,14 @@ import { fixed } from "../words/numbers.ts";
 import { foreseen } from "./foreseen.ts";
 import { type Library, openLibrary } from "./library.ts";
 import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
+import { authorWarnings } from "./tell.ts";
 
 /** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
 try {
   const { views, classes } = openLibrary(process.cwd());
   for (const view of views) {
     console.log(kitLine(view));
-    for (const warning of [...view.pattern.warnings, ...view.notes])
-      console.warn(`  ${say.checkWarningInside({ warning })}`);
+    for (const warning of authorWarnings(view)) console.warn(`  ${say.checkWarningInside({ warning })}`);
   }
   reportClasses(classes, process.argv.includes(STOP_AT_MISFIT));
 } catch (error) {
@@ -28,7 +28,7 @@ function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): 
     width: formatSize(fit.width, kit.units),
     height: formatSize(fit.height, kit.units),
     opening: say.unitDegree({ angle: fixed(toDegrees(fit.opening), 1) }),
-    hold: formatSize(fit.edgeWidth, kit.units),
+    hold: formatSize(fit.holdWidth, kit.units),
     hours: figures.hours,
   });
 }

@@ -59,8 +59,8 @@ export const STAGES: readonly Stage[] = [
     reads: ["src", "layouts", "content"],
     makes: ["assets/scripts/**", "kits/*/kit-data.js"],
     serving: "same",
-    run: async ({ base, output }) => {
-      await bundlePageScripts(base, output, currentLibrary());
+    run: async ({ output }) => {
+      await bundlePageScripts(output, currentLibrary());
       await bundleScripts(output, currentLibrary());
     },
   },

@@ -2,6 +2,298 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** {title}: work along */
+export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
+/** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
+export const benchNoScript = (args: { readonly table: Word }): string => say("bench-no-script", args);
+/** The pattern table */
+export const benchNoScriptTable = (): string => say("bench-no-script-table");
+/** This kit does not fit the book in this address. {why} — $why is a whole sentence of its own. */
+export const benchMisfit = (args: { readonly why: Word }): string => say("bench-misfit", args);
+/** The kit’s page has the pattern table and the fit panel */
+export const benchTableLink = (): string => say("bench-table-link");
+/** Back to the kit’s page: — Read aloud before the kit's title, which is the link. */
+export const benchHome = (): string => say("bench-home");
+/** Keep the screen on — A switch that keeps the device from dimming its screen. */
+export const benchAwake = (): string => say("bench-awake");
+/** Screen set by device — In place of the switch where the browser cannot do it. */
+export const benchAwakeNone = (): string => say("bench-awake-none");
+/** Menu */
+export const benchMenu = (): string => say("bench-menu");
+/** {place} of {count} leaf|{count} leaves to fold */
+export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
+/** {count} done */
+export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
+/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** {worked} worked · about {left} left */
+export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {worked} worked · none left */
+export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
+/** {minutes} min */
+export const benchMinutes = (args: { readonly minutes: Word }): string => say("bench-minutes", args);
+/** {hours} h {minutes} min — $minutes has two digits. */
+export const benchHoursMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("bench-hours-minutes", args);
+/** The leaf on the bench */
+export const benchStage = (): string => say("bench-stage");
+/** Book page */
+export const benchBookPage = (): string => say("bench-book-page");
+/** Leaf */
+export const benchLeafLabel = (): string => say("bench-leaf-label");
+/** Pattern page */
+export const benchPatternPage = (): string => say("bench-pattern-page");
+/** leaf {leaf} — In place of the page number, large, on a leaf that has none. */
+export const benchBigLeaf = (args: { readonly leaf: Word }): string => say("bench-big-leaf", args);
+/** Done */
+export const benchDone = (): string => say("bench-done");
+/** Folds, head to tail */
+export const benchFolds = (): string => say("bench-folds");
+/** Border leaf {number} of {count} before the picture|after the picture */
+export const benchBorder = (args: { readonly number: Word; readonly count: Word; readonly side: Word }): string => say("bench-border", args);
+/** {name}, {place} — A level that the leaf needs, after its number: its name, and the line of the gauge that it is folded at. */
+export const benchLevel = (args: { readonly name: Word; readonly place: Word }): string => say("bench-level", args);
+/** line {line}, {depth} */
+export const benchLine = (args: { readonly line: Word; readonly depth: Word }): string => say("bench-line", args);
+/** No marks: fold the whole leaf at level {level} ({place}). */
+export const benchNoteWhole = (args: { readonly level: Word; readonly place: Word }): string => say("bench-note-whole", args);
+/** First fold the whole leaf at {name} ({place}). Cuts start at that folded edge. */
+export const benchNoteStepped = (args: { readonly name: Word; readonly place: Word }): string => say("bench-note-stepped", args);
+/** Notch for the light: mark it from {from} to {to}, {depth} deep from the unfolded fore-edge. Cut it after folding. */
+export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-note-notch", args);
+/** Glue later: {stretches}. — $stretches is a list like “12–34 mm and 50–60 mm”. */
+export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
+/** {from}–{to} */
+export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
+export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
+/** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
+export const benchSpokenLeaf = (args: { readonly kind: Word; readonly leaf: Word; readonly index: Word; readonly count: Word; readonly page: Word }): string => say("bench-spoken-leaf", args);
+/** Pattern page {page}. */
+export const benchSpokenPatternPage = (args: { readonly page: Word }): string => say("bench-spoken-pattern-page", args);
+/** {border}. */
+export const benchSpokenBorder = (args: { readonly border: Word }): string => say("bench-spoken-border", args);
+/** {count} mark|{count} marks in inches|millimetres from the head: {marks}. */
+export const benchSpokenMarks = (args: { readonly count: number; readonly units: Word; readonly marks: Word }): string => say("bench-spoken-marks", args);
+/** {at}, cut {cut} */
+export const benchSpokenMark = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-spoken-mark", args);
+/** Folds from head to tail: {folds}. */
+export const benchSpokenFolds = (args: { readonly folds: Word }): string => say("bench-spoken-folds", args);
+/** Left out before it: {leaves}. */
+export const benchSpokenLeftOut = (args: { readonly leaves: Word }): string => say("bench-spoken-left-out", args);
+/** Ticked. */
+export const benchSpokenTicked = (): string => say("bench-spoken-ticked");
+/** Not ticked. */
+export const benchSpokenNotTicked = (): string => say("bench-spoken-not-ticked");
+/** Fore-edge of the leaf. {leaf} */
+export const benchEdge = (args: { readonly leaf: Word }): string => say("bench-edge", args);
+/** head */
+export const benchEdgeHead = (): string => say("bench-edge-head");
+/** tail */
+export const benchEdgeTail = (): string => say("bench-edge-tail");
+/** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
+export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** Back */
+export const benchBack = (): string => say("bench-back");
+/** Next */
+export const benchNext = (): string => say("bench-next");
+/** Go on */
+export const benchGoOn = (): string => say("bench-go-on");
+/** All done */
+export const benchAllDone = (): string => say("bench-all-done");
+/** Go to a page or leaf */
+export const benchOpenJump = (): string => say("bench-open-jump");
+/** I skipped, tore or miscut this leaf */
+export const benchLose = (): string => say("bench-lose");
+/** Cancel */
+export const benchCancel = (): string => say("bench-cancel");
+/** Close */
+export const benchClose = (): string => say("bench-close");
+/** Checkpoint: is this page {page}|{leaf}, with no mark|with its first mark at {mark}? */
+export const benchCheck = (args: { readonly kind: Word; readonly page: Word; readonly leaf: Word; readonly marks: Word; readonly mark: Word }): string => say("bench-check", args);
+/** Yes, that’s right */
+export const benchCheckYes = (): string => say("bench-check-yes");
+/** No, something is off */
+export const benchCheckNo = (): string => say("bench-check-no");
+/** Which page is in front of you? */
+export const benchCheckReason = (): string => say("bench-check-reason");
+/** Batch {number} of {count}: {packing} of packing under the working side. */
+export const benchBatch = (args: { readonly number: Word; readonly count: Word; readonly packing: Word }): string => say("bench-batch", args);
+/** Batch {number} of {count}: {packing} of packing ({pieces} piece|{pieces} pieces of {size}) under the working side. */
+export const benchBatchPieces = (args: { readonly number: Word; readonly count: Word; readonly packing: Word; readonly pieces: number; readonly size: Word }): string => say("bench-batch-pieces", args);
+/** {count} leaf|{count} leaves, to {last}. */
+export const benchBatchLeaves = (args: { readonly count: number; readonly last: Word }): string => say("bench-batch-leaves", args);
+/** Packed, begin */
+export const benchBatchBegin = (): string => say("bench-batch-begin");
+/** Batch {number} is folded. */
+export const benchMeasureGate = (args: { readonly number: Word }): string => say("bench-measure-gate", args);
+/** Press its one leaf at the flap and measure it: that tells how far your book will close.|Press its {count} leaves together at the flaps and measure them: that tells how far your book will close. */
+export const benchMeasureWhy = (args: { readonly count: number }): string => say("bench-measure-why", args);
+/** Measure */
+export const benchMeasureNow = (): string => say("bench-measure-now");
+/** Not now */
+export const benchMeasureLater = (): string => say("bench-measure-later");
+/** Left out before this: {leaf}. */
+export const benchLeftOutBefore = (args: { readonly leaf: Word }): string => say("bench-left-out-before", args);
+/** Put it back in */
+export const benchPutBack = (): string => say("bench-put-back");
+/** Not ticked before this: {leaves}. — $leaves is a list of one to three leaves. */
+export const benchNotTicked = (args: { readonly leaves: Word }): string => say("bench-not-ticked", args);
+/** Not ticked before this: {count} leaves, starting with {first}. */
+export const benchNotTickedMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-ticked-many", args);
+/** Go there */
+export const benchGoThere = (): string => say("bench-go-there");
+/** They are folded */
+export const benchAreFolded = (): string => say("bench-are-folded");
+/** The one leaf is folded.|All {count} leaves are folded. */
+export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
+/** Now glue the tacks, and then open the book to a hold width of {width}. */
+export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
+/** Your flaps push it open to about {width}. */
+export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
+export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
+/** See {steps}. — $steps is the link below. */
+export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
+/** the kit’s steps */
+export const benchEndStepsLink = (): string => say("bench-end-steps-link");
+/** This kit has changed since you began: compare the next leaves with those you have folded. */
+export const benchKitChanged = (): string => say("bench-kit-changed");
+/** This browser cannot save your progress: save it as a file before you leave. */
+export const benchNotSaved = (): string => say("bench-not-saved");
+/** The progress saved in this browser cannot be read, so this starts again. {why} — $why is a sentence of progress.ftl. */
+export const benchKeptBroken = (args: { readonly why: Word }): string => say("bench-kept-broken", args);
+/** Number */
+export const benchJumpNumber = (): string => say("bench-jump-number");
+/** Go to book page */
+export const benchJumpPage = (): string => say("bench-jump-page");
+/** Go to leaf */
+export const benchJumpLeaf = (): string => say("bench-jump-leaf");
+/** Write a whole number. */
+export const benchJumpNotWhole = (): string => say("bench-jump-not-whole");
+/** Page {page} is not in this book: pages run from 1 to {last}. */
+export const benchJumpNoPage = (args: { readonly page: Word; readonly last: Word }): string => say("bench-jump-no-page", args);
+/** Leaf {leaf} is not in this book: it has {leaves} leaf|{leaves} leaves. */
+export const benchJumpNoLeaf = (args: { readonly leaf: Word; readonly leaves: number }): string => say("bench-jump-no-leaf", args);
+/** Page {page} is on leaf {leaf}. */
+export const benchJumpPageOnLeaf = (args: { readonly page: Word; readonly leaf: Word }): string => say("bench-jump-page-on-leaf", args);
+/** Leaf {leaf} is left out. */
+export const benchJumpLeftOut = (args: { readonly leaf: Word }): string => say("bench-jump-left-out", args);
+/** Leaf {leaf} stays unfolded: folded leaves run from {first} to {last}. */
+export const benchJumpUnfolded = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("bench-jump-unfolded", args);
+/** Leave this leaf out? */
+export const benchLeaveOutThis = (): string => say("bench-leave-out-this");
+/** Leave {leaf} out? */
+export const benchLeaveOut = (args: { readonly leaf: Word }): string => say("bench-leave-out", args);
+/** Put {leaf} back in? */
+export const benchPutLeafBack = (args: { readonly leaf: Word }): string => say("bench-put-leaf-back", args);
+/** Leave it out */
+export const benchLeaveOutDo = (): string => say("bench-leave-out-do");
+/** The rest of the picture is spread over the remaining leaves, so nothing is lost. */
+export const benchSpread = (): string => say("bench-spread");
+/** The rest of the picture is spread again, with this leaf. */
+export const benchSpreadBack = (): string => say("bench-spread-back");
+/** No other leaf changes. */
+export const benchNoLeafChanges = (): string => say("bench-no-leaf-changes");
+/** {count} leaf changes: {first}. All before it keep their marks and ticks.|{count} leaves change, starting with {first}. All before it keep their marks and ticks. */
+export const benchLeavesChange = (args: { readonly count: number; readonly first: Word }): string => say("bench-leaves-change", args);
+/** {count} of them is ticked and would lose its tick.|{count} of them are ticked and would lose their ticks. Already cut them? Choose Cancel; one missing leaf hardly shows. */
+export const benchTicksGo = (args: { readonly count: number }): string => say("bench-ticks-go", args);
+/** Fold leaf {leaf} whole, deep enough to vanish behind its neighbours, or cut it away near the gutter. */
+export const benchFoldAway = (args: { readonly leaf: Word }): string => say("bench-fold-away", args);
+/** Left out: {leaf}. {count} leaf has new marks.|Left out: {leaf}. {count} leaves have new marks. */
+export const benchLeftOutNow = (args: { readonly count: number; readonly leaf: Word }): string => say("bench-left-out-now", args);
+/** Back in: {leaf}. */
+export const benchBackInNow = (args: { readonly leaf: Word }): string => say("bench-back-in-now", args);
+/** This leaf cannot be left out. {why} {remedy} */
+export const benchCannotLeaveOut = (args: { readonly why: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
+/** The picture cannot close over it. {why} */
+export const benchCannotClose = (args: { readonly why: Word }): string => say("bench-cannot-close", args);
+/** Before */
+export const benchBefore = (): string => say("bench-before");
+/** After */
+export const benchAfter = (): string => say("bench-after");
+/** The front before */
+export const benchFrontBefore = (): string => say("bench-front-before");
+/** The front after */
+export const benchFrontAfter = (): string => say("bench-front-after");
+/** Measure the first batch */
+export const benchMeasureTitle = (): string => say("bench-measure-title");
+/** Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch tells. */
+export const benchMeasureLead = (): string => say("bench-measure-lead");
+/** Folded leaves */
+export const benchMeasureLeaves = (): string => say("bench-measure-leaves");
+/** Thickness */
+export const benchMeasureThickness = (): string => say("bench-measure-thickness");
+/** Save */
+export const benchMeasureSave = (): string => say("bench-measure-save");
+/** Allowed: 2 to {most} leaf.|Allowed: 2 to {most} leaves. */
+export const benchMeasureCountAllowed = (args: { readonly most: number }): string => say("bench-measure-count-allowed", args);
+/** Allowed: a length like 3/8 or 9.5 mm.|Allowed: a length like 9.5 or 3/8 in. */
+export const benchMeasureLengthAllowed = (args: { readonly units: Word }): string => say("bench-measure-length-allowed", args);
+/** Allowed: {least} to {most}. {count} leaves of this book are {least} before they are folded. — $count is at least 2. */
+export const benchMeasureThicknessAllowed = (args: { readonly least: Word; readonly most: Word; readonly count: Word }): string => say("bench-measure-thickness-allowed", args);
+/** Each flap is as bulky as {bulk} leaves. */
+export const benchFlapBulk = (args: { readonly bulk: Word }): string => say("bench-flap-bulk", args);
+/** Folded, the book rests at about {rest}°. The picture needs {opening}°, a hold width of {width}. */
+export const benchRests = (args: { readonly rest: Word; readonly opening: Word; readonly width: Word }): string => say("bench-rests", args);
+/** Your book closes far enough for it. */
+export const benchHolds = (): string => say("bench-holds");
+/** Your flaps push it wider, to about {width}. To hold it at the picture’s opening, press the folds harder and tie the book while it settles. */
+export const benchPushes = (args: { readonly width: Word }): string => say("bench-pushes", args);
+/** Lengths in */
+export const benchUnits = (): string => say("bench-units");
+/** millimetres */
+export const benchMillimetres = (): string => say("bench-millimetres");
+/** inches */
+export const benchInches = (): string => say("bench-inches");
+/** Leaves left out */
+export const benchLeftOutTitle = (): string => say("bench-left-out-title");
+/** none */
+export const benchLeftOutNone = (): string => say("bench-left-out-none");
+/** Put back in */
+export const benchPutBackShort = (): string => say("bench-put-back-short");
+/** Put {leaf} back in — Read aloud for the button above. */
+export const benchPutBackLeaf = (args: { readonly leaf: Word }): string => say("bench-put-back-leaf", args);
+/** Progress */
+export const benchProgressTitle = (): string => say("bench-progress-title");
+/** It is saved in this browser, for this kit in this book. A file takes it to another device. */
+export const benchProgressLead = (): string => say("bench-progress-lead");
+/** Save as a file */
+export const benchSaveFile = (): string => say("bench-save-file");
+/** Open a saved file */
+export const benchOpenFile = (): string => say("bench-open-file");
+/** Start again */
+export const benchStartAgain = (): string => say("bench-start-again");
+/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
+/** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
+export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
+/** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
+export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
+/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
+export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
+/** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
+export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
+/** Go to that book */
+export const benchFileElsewhereLink = (): string => say("bench-file-elsewhere-link");
+/** Keys */
+export const benchKeysTitle = (): string => say("bench-keys-title");
+/** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
+export const benchKeys = (): string => say("bench-keys");
+/** Kits */
+export const catalogueKits = (): string => say("catalogue-kits");
+/** Classes */
+export const catalogueClasses = (): string => say("catalogue-classes");
+/** {count} level|{count} levels — On a kit's card. */
+export const catalogueLevels = (args: { readonly count: number }): string => say("catalogue-levels", args);
+/** {count} leaf|{count} leaves */
+export const catalogueLeaves = (args: { readonly count: number }): string => say("catalogue-leaves", args);
+/** about {hours} */
+export const catalogueHours = (args: { readonly hours: Word }): string => say("catalogue-hours", args);
+/** {date} · {place} — A class's day and place. */
+export const catalogueClass = (args: { readonly date: Word; readonly place: Word }): string => say("catalogue-class", args);
+/** There is no kit yet. Make a folder under {folder} with {file} and a picture; the README says what goes into it. — Told to the site's author; both arguments are names of files. */
+export const catalogueEmpty = (args: { readonly folder: Word; readonly file: Word }): string => say("catalogue-empty", args);
 /** {place}  {field}: {given}; allowed: {allowed}; do: {remedy} — $place: file, line and column. $field: the field as it stands in the file. $given, $allowed and $remedy: messages of these files. */
 export const checkMessage = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("check-message", args);
 /** front matter */
@@ -464,6 +756,542 @@ export const fieldCautionWhen = (): string => say("field-caution-when");
 export const fieldCautionShort = (): string => say("field-caution-short");
 /** What stands in the list of cautions. */
 export const fieldCautionText = (): string => say("field-caution-text");
+/** Picture */
+export const figurePicture = (): string => say("figure-picture");
+/** width × height on the front level */
+export const figurePictureNote = (): string => say("figure-picture-note");
+/** {width} × {height} {unit} — $unit is mm or in. */
+export const figureSides = (args: { readonly width: Word; readonly height: Word; readonly unit: Word }): string => say("figure-sides", args);
+/** Levels */
+export const figureLevels = (): string => say("figure-levels");
+/** from front to back */
+export const figureLevelsNote = (): string => say("figure-levels-note");
+/** Picture leaves */
+export const figurePictureLeaves = (): string => say("figure-picture-leaves");
+/** no border leaves|and {count} border leaf|and {count} border leaves */
+export const figurePictureLeavesNote = (args: { readonly count: number }): string => say("figure-picture-leaves-note", args);
+/** Cuts */
+export const figureCuts = (): string => say("figure-cuts");
+/** {folds} fold|{folds} folds, {scores} score line|{scores} score lines */
+export const figureCutsNote = (args: { readonly folds: number; readonly scores: number }): string => say("figure-cuts-note", args);
+/** Hold width */
+export const figureHoldWidth = (): string => say("figure-hold-width");
+/** between the folded edges of the first and last picture leaf, at the head */
+export const figureHoldWidthNote = (): string => say("figure-hold-width-note");
+/** Time */
+export const figureTime = (): string => say("figure-time");
+/** a guide, for a practised hand */
+export const figureTimeNote = (): string => say("figure-time-note");
+/** Leaves */
+export const figureLeaves = (): string => say("figure-leaves");
+/** {before} border + {picture} picture + {after} border; the first {needed} are used */
+export const figureLeavesNote = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly needed: Word }): string => say("figure-leaves-note", args);
+/** Leaf height */
+export const figureHeight = (): string => say("figure-height");
+/** at least {height} */
+export const figureHeightLeast = (args: { readonly height: Word }): string => say("figure-height-least", args);
+/** head to tail; this book: {height} */
+export const figureHeightNote = (args: { readonly height: Word }): string => say("figure-height-note", args);
+/** Leaf width */
+export const figureWidth = (): string => say("figure-width");
+/** fore-edge to gutter; flaps need {width} of it */
+export const figureWidthNote = (args: { readonly width: Word }): string => say("figure-width-note", args);
+/** Thickness */
+export const figureThickness = (): string => say("figure-thickness");
+/** all leaves pressed together, without the boards */
+export const figureThicknessNote = (): string => say("figure-thickness-note");
+/** easy — How much work a kit is. */
+export const difficultyEasy = (): string => say("difficulty-easy");
+/** moderate */
+export const difficultyModerate = (): string => say("difficulty-moderate");
+/** demanding */
+export const difficultyDemanding = (): string => say("difficulty-demanding");
+/** Find a kit for my book */
+export const finderSummaryKits = (): string => say("finder-summary-kits");
+/** My book’s measurements */
+export const finderSummaryClass = (): string => say("finder-summary-class");
+/** Measure the book on your shelf. Each kit of this class|Each kit below is worked out for it. Those that fit come first, and their pages open for your book. */
+export const finderLead = (args: { readonly page: Word }): string => say("finder-lead", args);
+/** My book */
+export const finderBook = (): string => say("finder-book");
+/** Numbers without a unit are */
+export const finderUnits = (): string => say("finder-units");
+/** millimetres */
+export const finderMillimetres = (): string => say("finder-millimetres");
+/** inches */
+export const finderInches = (): string => say("finder-inches");
+/** Use my saved book */
+export const finderUseSaved = (): string => say("finder-use-saved");
+/** Remember this book */
+export const finderRemember = (): string => say("finder-remember");
+/** The work */
+export const finderWork = (): string => say("finder-work");
+/** Hours, at most */
+export const finderHours = (): string => say("finder-hours");
+/** An estimate for the whole piece, such as 6 or 2.5. */
+export const finderHoursHelp = (): string => say("finder-hours-help");
+/** a number of hours, 0.25 to 999 */
+export const finderHoursAllowed = (): string => say("finder-hours-allowed");
+/** Levels */
+export const finderLevels = (): string => say("finder-levels");
+/** any number */
+export const finderLevelsAny = (): string => say("finder-levels-any");
+/** Light */
+export const finderLight = (): string => say("finder-light");
+/** with or without */
+export const finderLightAny = (): string => say("finder-light-any");
+/** with a light */
+export const finderLightWith = (): string => say("finder-light-with");
+/** without a light */
+export const finderLightWithout = (): string => say("finder-light-without");
+/** Fit */
+export const finderFit = (): string => say("finder-fit");
+/** all kits */
+export const finderFitAny = (): string => say("finder-fit-any");
+/** fits, also with a change */
+export const finderFitChange = (): string => say("finder-fit-change");
+/** fits as it is */
+export const finderFitOwn = (): string => say("finder-fit-own");
+/** Applies once you enter a measurement. */
+export const finderFitHelp = (): string => say("finder-fit-help");
+/** Order */
+export const finderOrder = (): string => say("finder-order");
+/** best first */
+export const finderOrderBest = (): string => say("finder-order-best");
+/** title */
+export const finderOrderTitle = (): string => say("finder-order-title");
+/** hours */
+export const finderOrderHours = (): string => say("finder-order-hours");
+/** fit */
+export const finderOrderFit = (): string => say("finder-order-fit");
+/** Start again */
+export const finderStartAgain = (): string => say("finder-start-again");
+/** No kit matches these choices. */
+export const finderEmpty = (): string => say("finder-empty");
+/** Clear the choices, keep my book */
+export const finderClearChoices = (): string => say("finder-clear-choices");
+/** Show all kits */
+export const finderShowAll = (): string => say("finder-show-all");
+/** This book is saved in this browser. Every kit offers it. */
+export const finderSaved = (): string => say("finder-saved");
+/** This browser cannot save your book. */
+export const finderNotSaved = (): string => say("finder-not-saved");
+/** Working out {count} kit for your book …|Working out {count} kits for your book … */
+export const finderWorking = (args: { readonly count: number }): string => say("finder-working", args);
+/** The marked field cannot be read and is left out. */
+export const finderWrongField = (): string => say("finder-wrong-field");
+/** {count} kit|{count} kits */
+export const finderAllKits = (args: { readonly count: number }): string => say("finder-all-kits", args);
+/** {shown} of {count} kit|{shown} of {count} kits — $shown of $count kits. */
+export const finderSomeKits = (args: { readonly count: number; readonly shown: Word }): string => say("finder-some-kits", args);
+/** {kits}. */
+export const finderKits = (args: { readonly kits: Word }): string => say("finder-kits", args);
+/** {kits}: {verdicts}. — $verdicts is a list of the four phrases that follow. */
+export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
+/** {count} fits your book as it is|{count} fit your book as they are */
+export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
+/** {count} fits, but has something to check first|{count} fit, but have something to check first */
+export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
+/** {count} fits with a change|{count} fit with a change */
+export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
+/** {count} does not fit|{count} do not fit */
+export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
+/** {count} could not be checked|{count} could not be checked */
+export const finderCountUnknown = (args: { readonly count: number }): string => say("finder-count-unknown", args);
+/** For {figures}, each kit’s own book stands in until you enter yours. — $figures is a list of the four names that follow. */
+export const finderMissing = (args: { readonly figures: Word }): string => say("finder-missing", args);
+/** leaf height */
+export const finderLeafHeight = (): string => say("finder-leaf-height");
+/** leaf width */
+export const finderLeafWidth = (): string => say("finder-leaf-width");
+/** thickness */
+export const finderThickness = (): string => say("finder-thickness");
+/** leaves */
+export const finderLeaves = (): string => say("finder-leaves");
+/** Fits so far */
+export const finderFitsSoFar = (): string => say("finder-fits-so-far");
+/** Fits as it is */
+export const finderFitsOwn = (): string => say("finder-fits-own");
+/** Fits, but check first */
+export const finderFitsCheck = (): string => say("finder-fits-check");
+/** Fits with a change */
+export const finderFitsChange = (): string => say("finder-fits-change");
+/** Does not fit */
+export const finderFitsNot = (): string => say("finder-fits-not");
+/** Not checked */
+export const finderNotChecked = (): string => say("finder-not-checked");
+/** About {hours} in your book. */
+export const finderTime = (args: { readonly hours: Word }): string => say("finder-time", args);
+/** It could not be worked out. */
+export const finderFailed = (): string => say("finder-failed");
+/** Page {lastPage}, with page 1 on leaf {pageOneLeaf}, needs {needed} leaves. This book has {leaves}. A leaf is two pages. */
+export const failPagesNeedMoreLeavesWhy = (args: { readonly lastPage: Word; readonly pageOneLeaf: Word; readonly needed: Word; readonly leaves: Word }): string => say("fail-pages-need-more-leaves-why", args);
+/** page {lastPage} of a book of {leaves} leaves whose page 1 is on leaf {pageOneLeaf} */
+export const failPagesNeedMoreLeavesGiven = (args: { readonly lastPage: Word; readonly leaves: Word; readonly pageOneLeaf: Word }): string => say("fail-pages-need-more-leaves-given", args);
+/** {needed} leaves would be needed (a leaf is two pages) */
+export const failPagesNeedMoreLeavesAllowed = (args: { readonly needed: Word }): string => say("fail-pages-need-more-leaves-allowed", args);
+/** count the leaves again, or correct lastPage, pageOneLeaf or plates */
+export const failPagesNeedMoreLeavesDoAuthor = (): string => say("fail-pages-need-more-leaves-do-author");
+/** Count the leaves again, or correct the last page, the leaf with page 1, or the plates. */
+export const failPagesNeedMoreLeavesDoReader = (): string => say("fail-pages-need-more-leaves-do-reader");
+/** Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates. */
+export const failPagesNeedMoreLeavesDoTeacher = (): string => say("fail-pages-need-more-leaves-do-teacher");
+/** {before} border leaves, {picture} picture leaves and {after} border leaves make {sum}. This book has {leaves}. */
+export const failTooFewLeavesWhy = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word; readonly leaves: Word }): string => say("fail-too-few-leaves-why", args);
+/** {before} border leaves + {picture} picture leaves + {after} border leaves = {sum} */
+export const failTooFewLeavesGiven = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word }): string => say("fail-too-few-leaves-given", args);
+/** the book has {leaves} leaves */
+export const failTooFewLeavesAllowed = (args: { readonly leaves: Word }): string => say("fail-too-few-leaves-allowed", args);
+/** use narrower borders or a thicker book|use at most {most} picture leaves, narrower borders or a thicker book */
+export const failTooFewLeavesDoAuthor = (args: { readonly room: Word; readonly most: Word }): string => say("fail-too-few-leaves-do-author", args);
+/** Fold fewer border leaves, or choose a book with more leaves. */
+export const failTooFewLeavesDoReader = (): string => say("fail-too-few-leaves-do-reader");
+/** Lower this seat’s borderBefore and borderAfter, or give it a thicker book. */
+export const failTooFewLeavesDoTeacher = (): string => say("fail-too-few-leaves-do-teacher");
+/** The level “{level}” is {depth} deep, so its flap reaches {reach} inward. The leaf is {leafWidth} wide, and {clearance} must stay free at the gutter. */
+export const failFlapInGutterWhy = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word; readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-why", args);
+/** level "{level}" is {depth} deep, its flap reaches {reach} inward */
+export const failFlapInGutterGiven = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word }): string => say("fail-flap-in-gutter-given", args);
+/** leaf width {leafWidth} less {clearance} clearance at the gutter */
+export const failFlapInGutterAllowed = (args: { readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-allowed", args);
+/** the deepest fold possible is {deepest} (stepped folds|single folds) */
+export const failFlapInGutterDoAuthor = (args: { readonly deepest: Word; readonly style: Word }): string => say("fail-flap-in-gutter-do-author", args);
+/** The deepest fold possible is {deepest}. Make the levels shallower, or choose a wider book. */
+export const failFlapInGutterDoReader = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
+/** The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
+export const failFlapInGutterDoTeacher = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
+/** The book cannot be opened to {opening} for this picture; {widest} is the widest. */
+export const failOpeningTooWideWhy = (args: { readonly opening: Word; readonly widest: Word }): string => say("fail-opening-too-wide-why", args);
+/** an opening of {opening} */
+export const failOpeningTooWideGiven = (args: { readonly opening: Word }): string => say("fail-opening-too-wide-given", args);
+/** at most {widest} */
+export const failOpeningTooWideAllowed = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-allowed", args);
+/** open the book to {widest} or less */
+export const failOpeningTooWideDoAuthor = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-author", args);
+/** Open the book to {widest} or less. */
+export const failOpeningTooWideDoReader = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-reader", args);
+/** Choose another kit for this seat: its opening belongs to the kit. */
+export const failOpeningTooWideDoTeacher = (): string => say("fail-opening-too-wide-do-teacher");
+/** The picture would end {end} from the head. The leaf is {leafHeight} high. */
+export const failPictureOffLeafWhy = (args: { readonly end: Word; readonly leafHeight: Word }): string => say("fail-picture-off-leaf-why", args);
+/** head {head} + height {height} (solved)| */
+export const failPictureOffLeafGiven = (args: { readonly head: Word; readonly height: Word; readonly solved: Word }): string => say("fail-picture-off-leaf-given", args);
+/** the leaf is {leafHeight} high */
+export const failPictureOffLeafAllowed = (args: { readonly leafHeight: Word }): string => say("fail-picture-off-leaf-allowed", args);
+/** lower the opening or use fewer picture leaves until the height is at most {room}, or choose a taller book|lower the height to at most {room} or the head|, or choose a taller book */
+export const failPictureOffLeafDoAuthor = (args: { readonly solved: Word; readonly room: Word; readonly stated: Word }): string => say("fail-picture-off-leaf-do-author", args);
+/** Make the picture at most {room} tall, or choose a taller book. */
+export const failPictureOffLeafDoReader = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-reader", args);
+/** Set this seat’s height to at most {room}, or give it a taller book. */
+export const failPictureOffLeafDoTeacher = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-teacher", args);
+/** A picture {height} tall is {width} wide. Even closed, {leaves} picture leaves of this book are {least} thick. */
+export const failPictureTooNarrowWhy = (args: { readonly height: Word; readonly width: Word; readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-why", args);
+/** a picture {height} high is {width} wide */
+export const failPictureTooNarrowGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-narrow-given", args);
+/** even closed, {leaves} picture leaves of this book are {least} thick */
+export const failPictureTooNarrowAllowed = (args: { readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-allowed", args);
+/** raise the height to at least {leastHeight} or use fewer picture leaves */
+export const failPictureTooNarrowDoAuthor = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-author", args);
+/** Make the picture at least {leastHeight} tall, or fold more leaves as borders. */
+export const failPictureTooNarrowDoReader = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-reader", args);
+/** Set this seat’s height to at least {leastHeight}, or raise its borderBefore and borderAfter. */
+export const failPictureTooNarrowDoTeacher = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
+/** A picture {height} tall is {width} wide. Opened to {widest}, {leaves} picture leaves of this book fill only {most}. */
+export const failPictureTooWideWhy = (args: { readonly height: Word; readonly width: Word; readonly widest: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-picture-too-wide-why", args);
+/** a picture {height} high is {width} wide */
+export const failPictureTooWideGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-wide-given", args);
+/** at {widest} this book can show at most {most} with {leaves} picture leaves */
+export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
+/** lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves */
+export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-author", args);
+/** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
+export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
+export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
+/** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
+export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
+/** a picture {height} high and {width} wide at {opening} */
+export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; readonly width: Word; readonly opening: Word }): string => say("fail-leaves-show-too-little-given", args);
+/** the {leaves} leaves between the borders fill only {most} */
+export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
+/** open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
+export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-author", args);
+/** Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
+export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
+export const failLeavesShowTooLittleDoTeacher = (args: { readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
+export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
+/** leaf {leaf} */
+export const failLostLeafOutsideGiven = (args: { readonly leaf: Word }): string => say("fail-lost-leaf-outside-given", args);
+/** picture leaves are {first} to {last} */
+export const failLostLeafOutsideAllowed = (args: { readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-allowed", args);
+/** a lost border leaf changes nothing in the picture: leave it out of the list */
+export const failLostLeafOutsideDoAuthor = (): string => say("fail-lost-leaf-outside-do-author");
+/** A border leaf that is left out changes nothing in the picture. Go on with the next one. */
+export const failLostLeafOutsideDoReader = (): string => say("fail-lost-leaf-outside-do-reader");
+/** A border leaf that is left out changes nothing in the picture. */
+export const failLostLeafOutsideDoTeacher = (): string => say("fail-lost-leaf-outside-do-teacher");
+/** {lost} of {leaves} picture leaves are left out, and two must remain. */
+export const failTooFewRemainWhy = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-why", args);
+/** {lost} of {leaves} picture leaves */
+export const failTooFewRemainGiven = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-given", args);
+/** two picture leaves remain */
+export const failTooFewRemainAllowed = (): string => say("fail-too-few-remain-allowed");
+/** begin again with another book */
+export const failTooFewRemainDoAuthor = (): string => say("fail-too-few-remain-do-author");
+/** Begin again with another book. */
+export const failTooFewRemainDoReader = (): string => say("fail-too-few-remain-do-reader");
+/** Begin again with another book. */
+export const failTooFewRemainDoTeacher = (): string => say("fail-too-few-remain-do-teacher");
+/** A light {diameter} wide and {height} high with {clearance} of free space does not fit: {obstacle}. */
+export const failNoRoomForLightWhy = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-why", args);
+/** a light {diameter} wide and {height} high with {clearance} clearance: {obstacle} */
+export const failNoRoomForLightGiven = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-given", args);
+/** the largest that can stand here: one of {height} height may be {mostDiameter} wide, or one of {diameter} width may be {mostHeight} high|the largest that can stand here: one of {height} height may be {mostDiameter} wide|the largest that can stand here: one of {diameter} width may be {mostHeight} high|no light of this width or height can stand in "{level}" — $choice says which of the two largest lights there are: both, only a width, only a height, or none. */
+export const failNoRoomForLightAllowed = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word; readonly level: Word }): string => say("fail-no-room-for-light-allowed", args);
+/** choose another region for light.in, a larger picture or a wider book|choose a smaller light, a larger picture or a wider region */
+export const failNoRoomForLightDoAuthor = (args: { readonly choice: Word }): string => say("fail-no-room-for-light-do-author", args);
+/** Here, a light {height} high may be up to {mostDiameter} wide, or one {diameter} wide up to {mostHeight} high. Or make the picture larger.|Here, a light {height} high may be up to {mostDiameter} wide. Or make the picture larger.|Here, a light {diameter} wide may be up to {mostHeight} high. Or make the picture larger.|No light of this width or height has room here. Make the picture larger, or choose a wider book. */
+export const failNoRoomForLightDoReader = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-reader", args);
+/** Give this seat a light up to {mostDiameter} wide (light: diameter), or up to {mostHeight} high (light: height), or raise its height.|Give this seat a light up to {mostDiameter} wide (light: diameter), or raise its height.|Give this seat a light up to {mostHeight} high (light: height), or raise its height.|Raise this seat’s height, or give it a wider book. */
+export const failNoRoomForLightDoTeacher = (args: { readonly choice: Word; readonly mostDiameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-teacher", args);
+/** “{level}” is nowhere {need} wide over {height} of height */
+export const obstacleNowhereWide = (args: { readonly level: Word; readonly need: Word; readonly height: Word }): string => say("obstacle-nowhere-wide", args);
+/** “{level}” is not there at {floor} from the head */
+export const obstacleLevelAbsent = (args: { readonly level: Word; readonly floor: Word }): string => say("obstacle-level-absent", args);
+/** it would reach {by} above the head */
+export const obstacleAboveHead = (args: { readonly by: Word }): string => say("obstacle-above-head", args);
+/** leaf {leaf} would keep {remaining} of paper at the gutter, and {least} is needed */
+export const obstacleLittlePaper = (args: { readonly leaf: Word; readonly remaining: Word; readonly least: Word }): string => say("obstacle-little-paper", args);
+/** The light would stand only {free} behind the closed window. It needs {clearance}. */
+export const failLightNearWindowWhy = (args: { readonly free: Word; readonly clearance: Word }): string => say("fail-light-near-window-why", args);
+/** the light would stand {free} behind the closed door|window */
+export const failLightNearWindowGiven = (args: { readonly free: Word; readonly panel: Word }): string => say("fail-light-near-window-given", args);
+/** at least its clearance, {clearance} */
+export const failLightNearWindowAllowed = (args: { readonly clearance: Word }): string => say("fail-light-near-window-allowed", args);
+/** raise the setback by {more} */
+export const failLightNearWindowDoAuthor = (args: { readonly more: Word }): string => say("fail-light-near-window-do-author", args);
+/** Use a narrower light. */
+export const failLightNearWindowDoReader = (): string => say("fail-light-near-window-do-reader");
+/** Give this seat a narrower light (light: diameter). */
+export const failLightNearWindowDoTeacher = (): string => say("fail-light-near-window-do-teacher");
+/** The level “{level}”, which the window follows, cannot be seen in the picture. */
+export const failOutlineHiddenWhy = (args: { readonly level: Word }): string => say("fail-outline-hidden-why", args);
+/** "{level}" shows nowhere in the picture */
+export const failOutlineHiddenGiven = (args: { readonly level: Word }): string => say("fail-outline-hidden-given", args);
+/** a level that shows as one region */
+export const failOutlineHiddenAllowed = (): string => say("fail-outline-hidden-allowed");
+/** name another level */
+export const failOutlineHiddenDoAuthor = (): string => say("fail-outline-hidden-do-author");
+/** This is a fault of the kit. Its author can name another level. */
+export const failOutlineHiddenDoReader = (): string => say("fail-outline-hidden-do-reader");
+/** This is a fault of the kit. Its author can name another level. */
+export const failOutlineHiddenDoTeacher = (): string => say("fail-outline-hidden-do-teacher");
+/** With a lip of {lip}, the window’s hole closes up.|With a lip of {lip}, the window’s hole falls into pieces. */
+export const failHoleBreaksWhy = (args: { readonly fate: Word; readonly lip: Word }): string => say("fail-hole-breaks-why", args);
+/** a lip of {lip} closes the hole up|breaks the hole into pieces */
+export const failHoleBreaksGiven = (args: { readonly lip: Word; readonly fate: Word }): string => say("fail-hole-breaks-given", args);
+/** a lip of at most {most} for "{level}"|"{level}" takes a lip of {most} at the most, and {least} is the least that holds */
+export const failHoleBreaksAllowed = (args: { readonly holds: Word; readonly most: Word; readonly level: Word; readonly least: Word }): string => say("fail-hole-breaks-allowed", args);
+/** make the lip smaller or the hole’s narrow places wider|make the hole’s narrow places wider or choose another outline */
+export const failHoleBreaksDoAuthor = (args: { readonly holds: Word }): string => say("fail-hole-breaks-do-author", args);
+/** Make the picture larger, so that the hole’s narrow places grow wider. */
+export const failHoleBreaksDoReader = (): string => say("fail-hole-breaks-do-reader");
+/** Raise this seat’s height, so that the hole’s narrow places grow wider. */
+export const failHoleBreaksDoTeacher = (): string => say("fail-hole-breaks-do-teacher");
+/** The window’s left side has no straight stretch of {shortest} for a hinge.|The window’s right side has no straight stretch of {shortest} for a hinge. */
+export const failNoHingeWhy = (args: { readonly side: Word; readonly shortest: Word }): string => say("fail-no-hinge-why", args);
+/** no straight stretch of {shortest} at the left of "{level}" with card for a flap behind it|no straight stretch of {shortest} at the right of "{level}" with card for a flap behind it */
+export const failNoHingeGiven = (args: { readonly side: Word; readonly shortest: Word; readonly level: Word }): string => say("fail-no-hinge-given", args);
+/** a side where at most {bulge} of the outline bulges beyond a straight hinge */
+export const failNoHingeAllowed = (args: { readonly bulge: Word }): string => say("fail-no-hinge-allowed", args);
+/** hinge the other side, widen the lip or choose another outline */
+export const failNoHingeDoAuthor = (): string => say("fail-no-hinge-do-author");
+/** Make the picture larger, so that the hinge has room. */
+export const failNoHingeDoReader = (): string => say("fail-no-hinge-do-reader");
+/** Raise this seat’s height, so that the hinge has room. */
+export const failNoHingeDoTeacher = (): string => say("fail-no-hinge-do-teacher");
+/** With a lip of {lip}, the glazing would not reach {overlap} past the hole all round. */
+export const failGlazingTooSmallWhy = (args: { readonly lip: Word; readonly overlap: Word }): string => say("fail-glazing-too-small-why", args);
+/** with a lip of {lip} the glazing would not reach {overlap} past the hole all round */
+export const failGlazingTooSmallGiven = (args: { readonly lip: Word; readonly overlap: Word }): string => say("fail-glazing-too-small-given", args);
+/** an outline wider than its hole by twice that */
+export const failGlazingTooSmallAllowed = (): string => say("fail-glazing-too-small-allowed");
+/** choose another outline or lip */
+export const failGlazingTooSmallDoAuthor = (): string => say("fail-glazing-too-small-do-author");
+/** Make the picture larger, so that the frame grows wider. */
+export const failGlazingTooSmallDoReader = (): string => say("fail-glazing-too-small-do-reader");
+/** Raise this seat’s height, so that the frame grows wider. */
+export const failGlazingTooSmallDoTeacher = (): string => say("fail-glazing-too-small-do-teacher");
+/** Check the book: one leaf would be {caliper} thick, and {least} to {most} is usual. Pages may have been counted as leaves: {leaves} pages are {half} leaves. */
+export const doubtCaliperThin = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-caliper-thin", args);
+/** Check the book: one leaf would be {caliper} thick, and {least} to {most} is usual. Measure the leaves pressed, without the boards, and count every leaf. */
+export const doubtCaliperThick = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word }): string => say("doubt-caliper-thick", args);
+/** Check the book: {unnumbered} leaves after page {lastPage} would carry no number. If {leaves} is the number of pages, the book has {half} leaves. */
+export const doubtUnnumberedLeaves = (args: { readonly unnumbered: Word; readonly lastPage: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-unnumbered-leaves", args);
+/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help. */
+export const doubtSpringsOpen = (args: { readonly resting: Word; readonly opening: Word }): string => say("doubt-springs-open", args);
+/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower levels, fewer folded leaves or a taller picture would help. */
+export const doubtSpringsOpenRound = (args: { readonly opening: Word }): string => say("doubt-springs-open-round", args);
+/** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and smaller details are lost. A book with more leaves, or a smaller picture, would help. */
+export const doubtCoarse = (args: { readonly leaves: Word; readonly column: Word }): string => say("doubt-coarse", args);
+/** The picture comes out {percent} wider than drawn. */
+export const doubtWiderThanDrawn = (args: { readonly percent: Word }): string => say("doubt-wider-than-drawn", args);
+/** The picture comes out {percent} narrower than drawn. */
+export const doubtNarrowerThanDrawn = (args: { readonly percent: Word }): string => say("doubt-narrower-than-drawn", args);
+/** Let one of height, opening and pictureLeaves be "solve" to keep its shape. */
+export const doubtOutOfShapeDoAuthor = (): string => say("doubt-out-of-shape-do-author");
+/** Where the light stands, “{level}” is only {width} wide at its narrowest, and the light needs {need}. Paper beside the level is cut away too. */
+export const doubtNarrowFloor = (args: { readonly level: Word; readonly width: Word; readonly need: Word }): string => say("doubt-narrow-floor", args);
+/** floor: auto looks for a wide enough place. */
+export const doubtNarrowFloorDoAuthor = (): string => say("doubt-narrow-floor-do-author");
+/** The light is {diameter} wide and the window’s hole {width} × {height}: the light is too wide to go in. Use a narrower light, or a larger hole. */
+export const doubtLightWiderThanHole = (args: { readonly diameter: Word; readonly width: Word; readonly height: Word }): string => say("doubt-light-wider-than-hole", args);
+/** The last {missing} of “{level}” at the side will look too deep, or vanish: its folds cannot reach so far out. */
+export const doubtLevelOutOfReach = (args: { readonly missing: Word; readonly level: Word }): string => say("doubt-level-out-of-reach", args);
+/** One strip was shorter than {leastTab}, too short to fold, and was merged with the next.|{spans} strips on one leaf|{leaves} leaves were shorter than {leastTab}, too short to fold, and were merged with the next. */
+export const doubtMergedSpans = (args: { readonly spans: number; readonly leastTab: Word; readonly leaves: number }): string => say("doubt-merged-spans", args);
+/** One leaf stays unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it.|{unfolded} leaves stay unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it. */
+export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
+/** In the front matter: borderLeaves: [{before}, {after}]. */
+export const doubtOffCentreDoAuthor = (args: { readonly before: Word; readonly after: Word }): string => say("doubt-off-centre-do-author", args);
+/** Make the picture {height} tall */
+export const offerHeight = (args: { readonly height: Word }): string => say("offer-height", args);
+/** Open the book to {opening} */
+export const offerOpening = (args: { readonly opening: Word }): string => say("offer-opening", args);
+/** Fold {before} border leaves before and {after} after */
+export const offerBorders = (args: { readonly before: Word; readonly after: Word }): string => say("offer-borders", args);
+/** Make the levels shallower: {depths} */
+export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
+/** Use stepped folds|Use single folds */
+export const offerFolds = (args: { readonly style: Word }): string => say("offer-folds", args);
+/** Use a light {diameter} wide */
+export const offerLightWidth = (args: { readonly diameter: Word }): string => say("offer-light-width", args);
+/** Use a light {height} high */
+export const offerLightHeight = (args: { readonly height: Word }): string => say("offer-light-height", args);
+/** Choose a book with at least {leaves} leaves of this paper ({thickness} thick) */
+export const offerBookLeast = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-least", args);
+/** Choose a book with at most {leaves} leaves of this paper ({thickness} thick) */
+export const offerBookMost = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-most", args);
+/** {first}; also: {more} — Two changes that go together: $first is a whole offer from above, $more the second one with a small letter. */
+export const offerBoth = (args: { readonly first: Word; readonly more: Word }): string => say("offer-both", args);
+/** {offer}. Its flaps will push this book open beyond flat */
+export const offerSpringsOpen = (args: { readonly offer: Word }): string => say("offer-springs-open", args);
+/** Leaf height */
+export const fitFieldLeafHeight = (): string => say("fit-field-leaf-height");
+/** Lay the ruler along the fore-edge: head to tail of one leaf, not of the boards. */
+export const fitHelpLeafHeight = (): string => say("fit-help-leaf-height");
+/** Leaf width */
+export const fitFieldLeafWidth = (): string => say("fit-field-leaf-width");
+/** From the fore-edge to where the leaf disappears in the gutter. */
+export const fitHelpLeafWidth = (): string => say("fit-help-leaf-width");
+/** Thickness */
+export const fitFieldBlockThickness = (): string => say("fit-field-block-thickness");
+/** All leaves pressed under a board, without the book’s own boards, measured at the fore-edge. */
+export const fitHelpBlockThickness = (): string => say("fit-help-block-thickness");
+/** Leaves */
+export const fitFieldLeaves = (): string => say("fit-field-leaves");
+/** Sheets, not pages: half the page count. Or count 50 leaves and compare thicknesses. */
+export const fitHelpLeaves = (): string => say("fit-help-leaves");
+/** Leaf with page 1 */
+export const fitFieldPageOneLeaf = (): string => say("fit-field-page-one-leaf");
+/** Count leaves from the front until the one whose front is page 1. */
+export const fitHelpPageOneLeaf = (): string => say("fit-help-page-one-leaf");
+/** Last page */
+export const fitFieldLastPage = (): string => say("fit-field-last-page");
+/** The last printed page number. */
+export const fitHelpLastPage = (): string => say("fit-help-last-page");
+/** Plates */
+export const fitFieldPlates = (): string => say("fit-field-plates");
+/** Unnumbered leaves between the pages, as page × leaves: 192 × 4, 300 × 2. Empty where there are none. */
+export const fitHelpPlates = (): string => say("fit-help-plates");
+/** Reading direction */
+export const fitFieldDirection = (): string => say("fit-field-direction");
+/** Which way the pages turn. */
+export const fitHelpDirection = (): string => say("fit-help-direction");
+/** Border leaves */
+export const fitFieldBorderLeaves = (): string => say("fit-field-border-leaves");
+/** Whole leaves before and after the picture: 12, 12. */
+export const fitHelpBorderLeaves = (): string => say("fit-help-border-leaves");
+/** Picture height */
+export const fitFieldHeight = (): string => say("fit-field-height");
+/** How tall the picture should be. */
+export const fitHelpHeight = (): string => say("fit-help-height");
+/** Opening */
+export const fitFieldOpening = (): string => say("fit-field-opening");
+/** Degrees between the first and the last leaf of the opened book. */
+export const fitHelpOpening = (): string => say("fit-help-opening");
+/** Depth of {level} — $level is the name of a level, in the kit author's words. */
+export const fitFieldDepth = (args: { readonly level: Word }): string => say("fit-field-depth", args);
+/** From the fore-edge to your gauge’s line. */
+export const fitHelpDepth = (): string => say("fit-help-depth");
+/** Folds */
+export const fitFieldFoldStyle = (): string => say("fit-field-fold-style");
+/** Single: fold each strip once. Stepped: fold the whole leaf at the front line first. */
+export const fitHelpFoldStyle = (): string => say("fit-help-fold-style");
+/** Mark step */
+export const fitFieldMarkStep = (): string => say("fit-field-mark-step");
+/** The finest step on your ruler: 0.5 mm, 1 mm, 1/32 in, 1/16 in. */
+export const fitHelpMarkStep = (): string => say("fit-help-mark-step");
+/** Light width */
+export const fitFieldLightDiameter = (): string => say("fit-field-light-diameter");
+/** Your LED light at its widest. */
+export const fitHelpLightDiameter = (): string => say("fit-help-light-diameter");
+/** Light height */
+export const fitFieldLightHeight = (): string => say("fit-field-light-height");
+/** With its tip. */
+export const fitHelpLightHeight = (): string => say("fit-help-light-height");
+/** left to right */
+export const fitOptionLtr = (): string => say("fit-option-ltr");
+/** right to left */
+export const fitOptionRtl = (): string => say("fit-option-rtl");
+/** single */
+export const fitOptionSingle = (): string => say("fit-option-single");
+/** stepped */
+export const fitOptionStepped = (): string => say("fit-option-stepped");
+/** a length like 216, 21.6 cm or 8 1/2 in */
+export const fitAllowedLengthMm = (): string => say("fit-allowed-length-mm");
+/** a length like 8 1/2, 8.5 in or 216 mm */
+export const fitAllowedLengthIn = (): string => say("fit-allowed-length-in");
+/** {least} to {most} */
+export const fitAllowedLengthBetween = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-length-between", args);
+/** a whole number, {least} to {most} */
+export const fitAllowedCount = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-count", args);
+/** degrees, {least} to {most} */
+export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-degrees", args);
+/** page × leaves, separated by commas: 192 × 4, 300 × 2 */
+export const fitAllowedPlates = (): string => say("fit-allowed-plates");
+/** two whole numbers: 12, 12 */
+export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** It fits. This page is now worked out for your book. */
+export const fitPanelFits = (): string => say("fit-panel-fits");
+/** It fits, but check this first. This page is now worked out for your book. */
+export const fitPanelCheck = (): string => say("fit-panel-check");
+/** This page shows the kit’s own book. */
+export const fitPanelOwn = (): string => say("fit-panel-own");
+/** The picture now begins {head} from the head, so that it fits on your leaf. */
+export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
+/** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
+export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
+/** It does not fit this book. {why} */
+export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
+/** This book is saved in this browser. Other kits offer it. */
+export const fitPanelSaved = (): string => say("fit-panel-saved");
+/** This browser cannot save your book. Bookmark this page instead. */
+export const fitPanelNotSaved = (): string => say("fit-panel-not-saved");
+/** The page still shows the kit’s own book. */
+export const fitPanelStillOwn = (): string => say("fit-panel-still-own");
+/** This kit has no such file for your book. */
+export const fitPanelNoFile = (): string => say("fit-panel-no-file");
+/** Allowed: {allowed}. — Below a field whose text cannot be taken. */
+export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say("fit-panel-allowed", args);
+/** The kit’s data could not be loaded. */
+export const loadKitData = (): string => say("load-kit-data");
+/** What makes the files could not be loaded. */
+export const loadFileMaker = (): string => say("load-file-maker");
+/** The view could not be fetched. The front picture above shows the same book. Press again to try once more. */
+export const loadRound = (): string => say("load-round");
 /** given "{value}" */
 export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
 /** correct the name */
@@ -716,6 +1544,610 @@ export const frontPlatesForm = (): string => say("front-plates-form");
 export const frontCorrectTable = (): string => say("front-correct-table");
 /** correct this cell */
 export const frontCorrectCell = (): string => say("front-correct-cell");
+/** Glossary */
+export const glossaryTitle = (): string => say("glossary-title");
+/** The words that kits, packets and the bench use, one meaning each. */
+export const glossarySummary = (): string => say("glossary-summary");
+/** The trade’s words and ours, one meaning each. They are linked where a section first uses them. */
+export const glossaryLede = (): string => say("glossary-lede");
+/** {term}, in the glossary — $term is the term that a link leads to. */
+export const glossaryLink = (args: { readonly term: Word }): string => say("glossary-link", args);
+/** leaf */
+export const termLeaf = (): string => say("term-leaf");
+/** leaf|leaves */
+export const termLeafForms = (): string => say("term-leaf-forms");
+/** One sheet of paper in the book. It has two pages, a front (recto) and a back (verso), so 200 leaves are 400 pages. */
+export const termLeafMeaning = (): string => say("term-leaf-meaning");
+/** page */
+export const termPage = (): string => say("term-page");
+/** book page|printed page|page number */
+export const termPageForms = (): string => say("term-page-forms");
+/** One side of a leaf. A page number is what is printed on it; look for the number on the front of the leaf. */
+export const termPageMeaning = (): string => say("term-page-meaning");
+/** pattern page */
+export const termPatternPage = (): string => say("term-pattern-page");
+/** pattern page|pattern pages */
+export const termPatternPageForms = (): string => say("term-pattern-page-forms");
+/** The picture’s own page number: 1, 3, 5 … for its first, second and third leaf, whatever the book prints there. */
+export const termPatternPageMeaning = (): string => say("term-pattern-page-meaning");
+/** picture leaf */
+export const termPictureLeaf = (): string => say("term-picture-leaf");
+/** picture leaf|picture leaves */
+export const termPictureLeafForms = (): string => say("term-picture-leaf-forms");
+/** A leaf that carries one upright line of the picture. */
+export const termPictureLeafMeaning = (): string => say("term-picture-leaf-meaning");
+/** border leaf */
+export const termBorderLeaf = (): string => say("term-border-leaf");
+/** border leaf|border leaves */
+export const termBorderLeafForms = (): string => say("term-border-leaf-forms");
+/** A leaf before or after the picture. It is folded whole at the background’s line. */
+export const termBorderLeafMeaning = (): string => say("term-border-leaf-meaning");
+/** plate */
+export const termPlate = (): string => say("term-plate");
+/** plate|plates */
+export const termPlateForms = (): string => say("term-plate-forms");
+/** A leaf without a page number, bound in between numbered ones. */
+export const termPlateMeaning = (): string => say("term-plate-meaning");
+/** head */
+export const termHead = (): string => say("term-head");
+/** head edge|head */
+export const termHeadForms = (): string => say("term-head-forms");
+/** The top edge of a leaf. All marks are measured from it. */
+export const termHeadMeaning = (): string => say("term-head-meaning");
+/** tail */
+export const termTail = (): string => say("term-tail");
+/** tail */
+export const termTailForms = (): string => say("term-tail-forms");
+/** The bottom edge of a leaf. */
+export const termTailMeaning = (): string => say("term-tail-meaning");
+/** fore-edge */
+export const termForeEdge = (): string => say("term-fore-edge");
+/** fore-edge */
+export const termForeEdgeForms = (): string => say("term-fore-edge-forms");
+/** The edge of a leaf that opens. Depths are measured from it inward. */
+export const termForeEdgeMeaning = (): string => say("term-fore-edge-meaning");
+/** gutter */
+export const termGutter = (): string => say("term-gutter");
+/** gutter */
+export const termGutterForms = (): string => say("term-gutter-forms");
+/** The inner edge of a leaf, where it joins the others. */
+export const termGutterMeaning = (): string => say("term-gutter-meaning");
+/** boards */
+export const termBoards = (): string => say("term-boards");
+/** boards */
+export const termBoardsForms = (): string => say("term-boards-forms");
+/** The two stiff covers of the book. */
+export const termBoardsMeaning = (): string => say("term-boards-meaning");
+/** caliper */
+export const termCaliper = (): string => say("term-caliper");
+/** caliper */
+export const termCaliperForms = (): string => say("term-caliper-forms");
+/** The thickness of one leaf: the thickness of all leaves, pressed, divided by their number. */
+export const termCaliperMeaning = (): string => say("term-caliper-meaning");
+/** level */
+export const termLevel = (): string => say("term-level");
+/** level|levels */
+export const termLevelForms = (): string => say("term-level-forms");
+/** A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back. */
+export const termLevelMeaning = (): string => say("term-level-meaning");
+/** background */
+export const termBackground = (): string => say("term-background");
+/** background */
+export const termBackgroundForms = (): string => say("term-background-forms");
+/** The level that stands where the picture has no shape. */
+export const termBackgroundMeaning = (): string => say("term-background-meaning");
+/** scoring gauge */
+export const termGauge = (): string => say("term-gauge");
+/** scoring gauge|gauge */
+export const termGaugeForms = (): string => say("term-gauge-forms");
+/** A card with numbered lines at the levels’ distances from the fore-edge. Laid on a leaf, it shows where to press. */
+export const termGaugeMeaning = (): string => say("term-gauge-meaning");
+/** score line */
+export const termScoreLine = (): string => say("term-score-line");
+/** score line|score lines */
+export const termScoreLineForms = (): string => say("term-score-line-forms");
+/** A crease pressed with a blunt tool, parallel to the fore-edge, so that a fold falls exactly there. */
+export const termScoreLineMeaning = (): string => say("term-score-line-meaning");
+/** mark */
+export const termMark = (): string => say("term-mark");
+/** mark|marks */
+export const termMarkForms = (): string => say("term-mark-forms");
+/** A pencil point on a leaf, measured from the head, where a cut begins. */
+export const termMarkMeaning = (): string => say("term-mark-meaning");
+/** cut */
+export const termCut = (): string => say("term-cut");
+/** cut|cuts */
+export const termCutForms = (): string => say("term-cut-forms");
+/** A slit from the fore-edge inward, square to it, that frees neighbouring strips from each other. */
+export const termCutMeaning = (): string => say("term-cut-meaning");
+/** strip */
+export const termStrip = (): string => say("term-strip");
+/** strip|strips */
+export const termStripForms = (): string => say("term-strip-forms");
+/** A stretch of one leaf at one level, between two cuts. It is folded as one flap. */
+export const termStripMeaning = (): string => say("term-strip-meaning");
+/** flap */
+export const termFlap = (): string => say("term-flap");
+/** flap|flaps */
+export const termFlapForms = (): string => say("term-flap-forms");
+/** A strip once it is folded back and tucked behind. */
+export const termFlapMeaning = (): string => say("term-flap-meaning");
+/** stepped folds */
+export const termSteppedFolds = (): string => say("term-stepped-folds");
+/** stepped folds|stepped */
+export const termSteppedFoldsForms = (): string => say("term-stepped-folds-forms");
+/** The whole leaf is folded at the front level’s line first; deeper strips are then folded back once more. */
+export const termSteppedFoldsMeaning = (): string => say("term-stepped-folds-meaning");
+/** single folds */
+export const termSingleFolds = (): string => say("term-single-folds");
+/** single folds */
+export const termSingleFoldsForms = (): string => say("term-single-folds-forms");
+/** Each strip is folded once, from flat, at its own level’s line. */
+export const termSingleFoldsMeaning = (): string => say("term-single-folds-meaning");
+/** merged */
+export const termMerged = (): string => say("term-merged");
+/** merged */
+export const termMergedForms = (): string => say("term-merged-forms");
+/** A strip too short to fold is merged: it is folded together with the strip next to it. */
+export const termMergedMeaning = (): string => say("term-merged-meaning");
+/** tack */
+export const termTack = (): string => say("term-tack");
+/** tack|tacks */
+export const termTackForms = (): string => say("term-tack-forms");
+/** A dot of glue under a flap that the next leaf does not hold. */
+export const termTackMeaning = (): string => say("term-tack-meaning");
+/** loose */
+export const termLoose = (): string => say("term-loose");
+/** loose */
+export const termLooseForms = (): string => say("term-loose-forms");
+/** A flap is loose where no next leaf covers it. */
+export const termLooseMeaning = (): string => say("term-loose-meaning");
+/** batch */
+export const termBatch = (): string => say("term-batch");
+/** batch|batches */
+export const termBatchForms = (): string => say("term-batch-forms");
+/** As many leaves as are worked before a pause, usually 15 to 20. */
+export const termBatchMeaning = (): string => say("term-batch-meaning");
+/** checkpoint */
+export const termCheckpoint = (): string => say("term-checkpoint");
+/** checkpoint|checkpoints */
+export const termCheckpointForms = (): string => say("term-checkpoint-forms");
+/** Every tenth picture leaf: compare its page number and its first mark before you go on. */
+export const termCheckpointMeaning = (): string => say("term-checkpoint-meaning");
+/** packing */
+export const termPacking = (): string => say("term-packing");
+/** packing */
+export const termPackingForms = (): string => say("term-packing-forms");
+/** Card or pieces of one’s own under the lower side of the book, so that the gauge lies level. */
+export const termPackingMeaning = (): string => say("term-packing-meaning");
+/** opening */
+export const termOpening = (): string => say("term-opening");
+/** opening */
+export const termOpeningForms = (): string => say("term-opening-forms");
+/** The angle between the first and the last leaf of the opened book. */
+export const termOpeningMeaning = (): string => say("term-opening-meaning");
+/** hold width */
+export const termHoldWidth = (): string => say("term-hold-width");
+/** hold width */
+export const termHoldWidthForms = (): string => say("term-hold-width-forms");
+/** How far apart the first and the last picture leaf stand, measured straight between their folded edges at the head. There the picture has its true shape. */
+export const termHoldWidthMeaning = (): string => say("term-hold-width-meaning");
+/** holder */
+export const termHolder = (): string => say("term-holder");
+/** holder */
+export const termHolderForms = (): string => say("term-holder-forms");
+/** A strip of card with two slots that keeps the book at its hold width while glue dries. */
+export const termHolderMeaning = (): string => say("term-holder-meaning");
+/** pocket */
+export const termPocket = (): string => say("term-pocket");
+/** pocket */
+export const termPocketForms = (): string => say("term-pocket-forms");
+/** The room cut into the leaves for the light. */
+export const termPocketMeaning = (): string => say("term-pocket-meaning");
+/** notch */
+export const termNotch = (): string => say("term-notch");
+/** notch|notches */
+export const termNotchForms = (): string => say("term-notch-forms");
+/** A piece cut out of one leaf, from the fore-edge inward, so that the light has room. */
+export const termNotchMeaning = (): string => say("term-notch-meaning");
+/** window */
+export const termWindow = (): string => say("term-window");
+/** window */
+export const termWindowForms = (): string => say("term-window-forms");
+/** What closes the front: base frame, glazing and a door on a hinge. */
+export const termWindowMeaning = (): string => say("term-window-meaning");
+/** base frame */
+export const termBaseFrame = (): string => say("term-base-frame");
+/** base frame */
+export const termBaseFrameForms = (): string => say("term-base-frame-forms");
+/** The card frame that is glued to the front tips of the leaves. The door hangs on it. */
+export const termBaseFrameMeaning = (): string => say("term-base-frame-meaning");
+/** glazing */
+export const termGlazing = (): string => say("term-glazing");
+/** glazing */
+export const termGlazingForms = (): string => say("term-glazing-forms");
+/** Clear acetate behind the door’s hole. */
+export const termGlazingMeaning = (): string => say("term-glazing-meaning");
+/** hole */
+export const termHole = (): string => say("term-hole");
+/** hole */
+export const termHoleForms = (): string => say("term-hole-forms");
+/** What you look through in the window’s frame and door. */
+export const termHoleMeaning = (): string => say("term-hole-meaning");
+/** motif */
+export const termMotif = (): string => say("term-motif");
+/** motif|motifs */
+export const termMotifForms = (): string => say("term-motif-forms");
+/** A silhouette of card that decorates the window. The largest one covers the light. */
+export const termMotifMeaning = (): string => say("term-motif-meaning");
+/** packet */
+export const termPacket = (): string => say("term-packet");
+/** packet */
+export const termPacketForms = (): string => say("term-packet-forms");
+/** The printed kit: table, gauge, strips and templates at true scale. */
+export const termPacketMeaning = (): string => say("term-packet-meaning");
+/** {hours} h */
+export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-only", args);
+/** {minutes} min */
+export const hoursMinutesOnly = (args: { readonly minutes: Word }): string => say("hours-minutes-only", args);
+/** {hours} h {minutes} min */
+export const hoursAndMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("hours-and-minutes", args);
+/** {title}, the opened book seen from the front, drawn from the computed leaves — The title of a kit's page in a link elsewhere is the kit's own. */
+export const kitFrontAlt = (args: { readonly title: Word }): string => say("kit-front-alt", args);
+/** {title}, the finished book lit from inside in a dark room */
+export const kitLitAlt = (args: { readonly title: Word }): string => say("kit-lit-alt", args);
+/** Picture */
+export const kitMoods = (): string => say("kit-moods");
+/** by day, open */
+export const kitMoodDay = (): string => say("kit-mood-day");
+/** lit, window closed */
+export const kitMoodLit = (): string => say("kit-mood-lit");
+/** {version}, {day} — $version links to the list of versions. */
+export const kitVersionOf = (args: { readonly version: Word; readonly day: Word }): string => say("kit-version-of", args);
+/** Version {version} */
+export const kitVersion = (args: { readonly version: Word }): string => say("kit-version", args);
+/** Units */
+export const kitUnits = (): string => say("kit-units");
+/** millimetres */
+export const kitMillimetres = (): string => say("kit-millimetres");
+/** inches */
+export const kitInches = (): string => say("kit-inches");
+/** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
+export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
+/** Packet, {paper} — Links to what is printed; $paper is the name of a paper. */
+export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
+/** Large-print table, {paper} */
+export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-large-on", args);
+/** Print my packet */
+export const kitMyPacket = (): string => say("kit-my-packet");
+/** Large-print table */
+export const kitMyLarge = (): string => say("kit-my-large");
+/** Work along, leaf by leaf */
+export const kitWorkAlong = (): string => say("kit-work-along");
+/** On this page — Headings of the page, in its order; the list of contents uses them, too. */
+export const kitContents = (): string => say("kit-contents");
+/** See it from all sides */
+export const kitRound = (): string => say("kit-round");
+/** Does my book fit? */
+export const kitBook = (): string => say("kit-book");
+/** Cautions */
+export const kitCautions = (): string => say("kit-cautions");
+/** Supplies and tools */
+export const kitSupplies = (): string => say("kit-supplies");
+/** Supplies */
+export const kitSuppliesShort = (): string => say("kit-supplies-short");
+/** Prepare the book */
+export const kitPrepare = (): string => say("kit-prepare");
+/** Light and window */
+export const kitWindow = (): string => say("kit-window");
+/** Steps */
+export const kitSteps = (): string => say("kit-steps");
+/** Pattern table */
+export const kitTable = (): string => say("kit-table");
+/** Tack list */
+export const kitTacks = (): string => say("kit-tacks");
+/** Tacks */
+export const kitTacksShort = (): string => say("kit-tacks-short");
+/** Versions */
+export const kitVersions = (): string => say("kit-versions");
+/** Photos */
+export const kitPhotos = (): string => say("kit-photos");
+/** Picture after {work}, {source}, licence {licence}. */
+export const kitCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("kit-credit", args);
+/** Licence of this kit: {licence}. */
+export const kitLicence = (args: { readonly licence: Word }): string => say("kit-licence", args);
+/** opens {host} — After a link to another site. */
+export const kitLinkOpens = (args: { readonly host: Word }): string => say("kit-link-opens", args);
+/** Before you choose this fit — Above warnings. */
+export const kitWarnings = (): string => say("kit-warnings");
+/** The pattern on this page is worked out for one book: this many leaves, this thick, this wide, and tall enough for the picture. For any other book, enter its measurements below and the whole page follows. */
+export const kitBookText = (): string => say("kit-book-text");
+/** Replace these with your book’s measurements. Everything on this page follows: picture, figures, table, window and files. */
+export const kitRefitText = (): string => say("kit-refit-text");
+/** My book */
+export const kitRefitBook = (): string => say("kit-refit-book");
+/** My gauge and folds */
+export const kitRefitFold = (): string => say("kit-refit-fold");
+/** My light */
+export const kitRefitLight = (): string => say("kit-refit-light");
+/** Remember this book */
+export const kitRefitKeep = (): string => say("kit-refit-keep");
+/** Use my saved book */
+export const kitRefitKept = (): string => say("kit-refit-kept");
+/** Back to the kit’s own book */
+export const kitRefitReset = (): string => say("kit-refit-reset");
+/** One row per leaf. {marks} are measured from the head edge. The arrow gives the {cut} at that mark, measured from the fore-edge inward. {folds} lists the level of each strip from head to tail. Lengths are in {units}. — Above the table of leaves. The three arguments name what is emphasised; $units is the word for the units of length. */
+export const kitTableText = (args: { readonly marks: Word; readonly cut: Word; readonly folds: Word; readonly units: Word }): string => say("kit-table-text", args);
+/** One row per leaf. {marks} are measured from the head edge. The arrow gives the {cut} at that mark, measured from the folded edge once the whole leaf is folded at the {level} line. {folds} lists the level of each strip from head to tail. Lengths are in {units}. */
+export const kitTableTextStepped = (args: { readonly marks: Word; readonly cut: Word; readonly level: Word; readonly folds: Word; readonly units: Word }): string => say("kit-table-text-stepped", args);
+/** Marks */
+export const kitTableMarks = (): string => say("kit-table-marks");
+/** cut */
+export const kitTableCut = (): string => say("kit-table-cut");
+/** Folds */
+export const kitTableFolds = (): string => say("kit-table-folds");
+/** {number} {name}, {depth} (background)| — A level of the list: its number is in bold before it. */
+export const kitLevel = (args: { readonly number: Word; readonly name: Word; readonly depth: Word; readonly background: Word }): string => say("kit-level", args);
+/** {number} {name}, line {line}, {depth} (background)| */
+export const kitLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word; readonly background: Word }): string => say("kit-level-line", args);
+/** Pattern table of {title} */
+export const kitTableCaption = (args: { readonly title: Word }): string => say("kit-table-caption", args);
+/** Leaf */
+export const tableLeaf = (): string => say("table-leaf");
+/** Pattern page */
+export const tablePatternPage = (): string => say("table-pattern-page");
+/** Book page */
+export const tableBookPage = (): string => say("table-book-page");
+/** Marks › cuts */
+export const tableMarks = (): string => say("table-marks");
+/** Folds */
+export const tableFolds = (): string => say("table-folds");
+/** border — Stands where a border leaf has no pattern page. */
+export const tableBorder = (): string => say("table-border");
+/** whole leaf */
+export const tableWhole = (): string => say("table-whole");
+/** light: notch {notch} */
+export const kitTableNotch = (args: { readonly notch: Word }): string => say("kit-table-notch", args);
+/** {from} to {to}, {depth} deep */
+export const kitTableNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("kit-table-notch-place", args);
+/** checkpoint: page number and first mark */
+export const kitTableCheckpoint = (): string => say("kit-table-checkpoint");
+/** {count} merged strip|{count} merged strips */
+export const kitMerged = (args: { readonly count: number }): string => say("kit-merged", args);
+/** Too short to fold, so each was merged with the neighbour whose depth is nearest. */
+export const kitMergedText = (): string => say("kit-merged-text");
+/** leaf {leaf}: {place}, level {level} into level {into} */
+export const kitMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("kit-merged-strip", args);
+/** The next leaf does not hold these flaps. Give each one a dot of glue. Measured from the head. */
+export const kitTacksText = (): string => say("kit-tacks-text");
+/** The next leaf holds every flap of this kit: there is nothing to glue. */
+export const kitTacksNone = (): string => say("kit-tacks-none");
+/** {leaf}: {place} — A leaf and a stretch of it. */
+export const kitTack = (args: { readonly leaf: Word; readonly place: Word }): string => say("kit-tack", args);
+/** {count} more loose stretch is too short to need it; the JSON lists it, too.|{count} more loose stretches are too short to need it; the JSON lists them, too. */
+export const kitTacksHeld = (args: { readonly count: number }): string => say("kit-tacks-held", args);
+/** The whole book as this pattern makes it, on a turntable: {parts}. */
+export const kitRoundText = (args: { readonly parts: Word }): string => say("kit-round-text", args);
+/** every leaf with its folds, cuts and flaps */
+export const kitRoundLeaves = (): string => say("kit-round-leaves");
+/** the light in its pocket */
+export const kitRoundLight = (): string => say("kit-round-light");
+/** the window and its door */
+export const kitRoundWindow = (): string => say("kit-round-window");
+/** This view needs JavaScript; the front picture above shows the same book. */
+export const kitRoundScript = (): string => say("kit-round-script");
+/** turntable */
+export const kitRoundRole = (): string => say("kit-round-role");
+/** {title}, the whole book in three dimensions */
+export const kitRoundAlt = (args: { readonly title: Word }): string => say("kit-round-alt", args);
+/** Drag to turn and tilt. Spread two fingers, or hold Ctrl and turn the wheel, to zoom. Keys: arrows turn and tilt, + and − zoom, 0 looks from the front. */
+export const kitRoundHelp = (): string => say("kit-round-help");
+/** Look from */
+export const kitRoundFrom = (): string => say("kit-round-from");
+/** Front */
+export const kitRoundFront = (): string => say("kit-round-front");
+/** Left */
+export const kitRoundLeft = (): string => say("kit-round-left");
+/** Right */
+export const kitRoundRight = (): string => say("kit-round-right");
+/** Above */
+export const kitRoundAbove = (): string => say("kit-round-above");
+/** Behind */
+export const kitRoundBehind = (): string => say("kit-round-behind");
+/** Nearer */
+export const kitRoundNearer = (): string => say("kit-round-nearer");
+/** Further */
+export const kitRoundFurther = (): string => say("kit-round-further");
+/** Opening */
+export const kitRoundOpening = (): string => say("kit-round-opening");
+/** Angle between first and last leaf */
+export const kitRoundAngle = (): string => say("kit-round-angle");
+/** Back to the kit’s opening */
+export const kitRoundOwn = (): string => say("kit-round-own");
+/** Show */
+export const kitRoundShow = (): string => say("kit-round-show");
+/** Light on */
+export const kitRoundShowLight = (): string => say("kit-round-show-light");
+/** Window */
+export const kitRoundShowWindow = (): string => say("kit-round-show-window");
+/** Motifs */
+export const kitRoundShowMotifs = (): string => say("kit-round-show-motifs");
+/** Door, closed to wide open */
+export const kitRoundShowDoor = (): string => say("kit-round-show-door");
+/** Colours by level */
+export const kitRoundShowLevels = (): string => say("kit-round-show-levels");
+/** Room for the light */
+export const kitLight = (): string => say("kit-light");
+/** Mark each notch together with the leaf’s other marks, from the unfolded fore-edge. Cut it after folding, batch by batch, through body and flap. The pocket’s floor is {floor} from the head edge. At least {paper} of paper stays at the gutter. */
+export const kitLightText = (args: { readonly floor: Word; readonly paper: Word }): string => say("kit-light-text", args);
+/** This kit’s light is {given} wide; this book has room for up to {width} at that height, or for a light {height} high at that width. Measure yours first. */
+export const kitLightMost = (args: { readonly given: Word; readonly width: Word; readonly height: Word }): string => say("kit-light-most", args);
+/** Share of the widest light that fits */
+export const kitLightShare = (): string => say("kit-light-share");
+/** Notch table, {count} leaf|Notch table, {count} leaves */
+export const kitNotches = (args: { readonly count: number }): string => say("kit-notches", args);
+/** {leaf}: {notch} — A leaf and its notch. */
+export const kitNotch = (args: { readonly leaf: Word; readonly notch: Word }): string => say("kit-notch", args);
+/** {from}–{to}, {depth} {unit} deep */
+export const kitNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word; readonly unit: Word }): string => say("kit-notch-place", args);
+/** The window */
+export const kitPanes = (): string => say("kit-panes");
+/** The parts are cut as unrolled along the front, for card that bends round it. */
+export const kitPanesWrap = (): string => say("kit-panes-wrap");
+/** The parts are cut as seen from the front, for a stiff panel. */
+export const kitPanesFlat = (): string => say("kit-panes-flat");
+/** {count} of {material}, {size}: {use}. */
+export const kitPart = (args: { readonly count: Word; readonly material: Word; readonly size: Word; readonly use: Word }): string => say("kit-part", args);
+/** {width} × {height} */
+export const kitPartSize = (args: { readonly width: Word; readonly height: Word }): string => say("kit-part-size", args);
+/** {format}, {unit} — Kinds of files to cut by; $unit is mm or inch. */
+export const kitFileUnit = (args: { readonly format: Word; readonly unit: Word }): string => say("kit-file-unit", args);
+/** {format} {unit} */
+export const kitFileShortUnit = (args: { readonly format: Word; readonly unit: Word }): string => say("kit-file-short-unit", args);
+/** inch */
+export const kitFileInch = (): string => say("kit-file-inch");
+/** SVG, 72 dpi */
+export const kitFile72 = (): string => say("kit-file-72");
+/** 72 dpi */
+export const kitFileShort72 = (): string => say("kit-file-short-72");
+/** All parts laid out on sheets */
+export const kitSheets = (): string => say("kit-sheets");
+/** too small for {parts} */
+export const kitSheetTooSmall = (args: { readonly parts: Word }): string => say("kit-sheet-too-small", args);
+/** Layers: {layers}, and {check}, a rectangle of {size} to measure before you cut. The 72 dpi variant is for programs that ignore units. — $layers and $check are names of layers as they stand in the files. */
+export const kitFilesText = (args: { readonly layers: Word; readonly check: Word; readonly size: Word }): string => say("kit-files-text", args);
+/** leaf {leaf} */
+export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
+/** p. {page} — A printed page, short. */
+export const leafPage = (args: { readonly page: Word }): string => say("leaf-page", args);
+/** front leaf {index} of {of} */
+export const leafFront = (args: { readonly index: Word; readonly of: Word }): string => say("leaf-front", args);
+/** plate {index} of {of} after p. {page} */
+export const leafPlate = (args: { readonly index: Word; readonly of: Word; readonly page: Word }): string => say("leaf-plate", args);
+/** end leaf {index} of {of} */
+export const leafEnd = (args: { readonly index: Word; readonly of: Word }): string => say("leaf-end", args);
+/** leaf {leaf}, p. {page} */
+export const leafWithPage = (args: { readonly leaf: Word; readonly page: Word }): string => say("leaf-with-page", args);
+/** leaf {leaf} ({name}) — A leaf without a page number; $name is one of front leaf, plate, end leaf. */
+export const leafWithName = (args: { readonly leaf: Word; readonly name: Word }): string => say("leaf-with-name", args);
+/** leaf {leaf} (not folded) */
+export const leafNotFolded = (args: { readonly leaf: Word }): string => say("leaf-not-folded", args);
+/** leaves {first} to {last} */
+export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
+/** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
+export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** On this device: works offline. */
+export const offlineKit = (): string => say("offline-kit");
+/** On this device with its packet: works offline. */
+export const offlineKitAndPacket = (): string => say("offline-kit-and-packet");
+/** Save the packet on this device */
+export const offlineKeepPacket = (): string => say("offline-keep-packet");
+/** Saving the packet … */
+export const offlineKeeping = (): string => say("offline-keeping");
+/** on this device — On a kit's card in the catalogue. */
+export const offlineTag = (): string => say("offline-tag");
+/** Not all of it could be saved on this device. {why} — $why is one of the sentences that follow. */
+export const offlineNotAll = (args: { readonly why: Word }): string => say("offline-not-all", args);
+/** {path} is not there. */
+export const offlineAbsent = (args: { readonly path: Word }): string => say("offline-absent", args);
+/** {path} is of another version. */
+export const offlineOtherVersion = (args: { readonly path: Word }): string => say("offline-other-version", args);
+/** This version has no kit “{kit}”. */
+export const offlineNoKit = (args: { readonly kit: Word }): string => say("offline-no-kit", args);
+/** There is no room left. */
+export const offlineFull = (): string => say("offline-full");
+/** The site could not be reached. */
+export const offlineUnreachable = (): string => say("offline-unreachable");
+/** A newer version is ready. */
+export const offlineNewer = (): string => say("offline-newer");
+/** Reload */
+export const offlineReload = (): string => say("offline-reload");
+/** Later */
+export const offlineLater = (): string => say("offline-later");
+/** {title}: packet */
+export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
+/** {title}: large-print table */
+export const packetLargeTitle = (args: { readonly title: Word }): string => say("packet-large-title", args);
+/** Seat {seat} · {title}: packet */
+export const packetSeatTitle = (args: { readonly seat: Word; readonly title: Word }): string => say("packet-seat-title", args);
+/** Leaflight packet — Above the kit's name on the cover. */
+export const packetOver = (): string => say("packet-over");
+/** Leaflight packet · seat {seat} */
+export const packetOverSeat = (args: { readonly seat: Word }): string => say("packet-over-seat", args);
+/** version {version}, {day} */
+export const packetVersion = (args: { readonly version: Word; readonly day: Word }): string => say("packet-version", args);
+/** kit licence {licence} */
+export const packetLicence = (args: { readonly licence: Word }): string => say("packet-licence", args);
+/** picture after {work}, {source}, {licence} */
+export const packetCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("packet-credit", args);
+/** Before you begin */
+export const packetWarnings = (): string => say("packet-warnings");
+/** How to read a row of the pattern table */
+export const packetReading = (): string => say("packet-reading");
+/** Scoring gauge, true scale */
+export const packetGauge = (): string => say("packet-gauge");
+/** Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge */
+export const packetGaugeAlt = (): string => say("packet-gauge-alt");
+/** Merged strips */
+export const packetMerged = (): string => say("packet-merged");
+/** Too short to fold, so each was merged with the neighbour whose depth is nearest: leaf, from–to, level into level. */
+export const packetMergedText = (): string => say("packet-merged-text");
+/** leaf {leaf}: {place}, {level} into {into} */
+export const packetMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("packet-merged-strip", args);
+/** Marking strips, true scale: leaves {first} to {last} */
+export const packetStrips = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
+/** Marking strips, true scale: leaves {first} to {last}, part {part} of {parts} */
+export const packetStripsPart = (args: { readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** Marking strips for leaves {first} to {last} at true scale */
+export const packetStripsAlt = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips-alt", args);
+/** Templates, true scale: {parts} */
+export const packetTemplates = (args: { readonly parts: Word }): string => say("packet-templates", args);
+/** Templates at true scale: {parts} */
+export const packetTemplatesAlt = (args: { readonly parts: Word }): string => say("packet-templates-alt", args);
+/** {title}: pattern table */
+export const packetLargeHeading = (args: { readonly title: Word }): string => say("packet-large-heading", args);
+/** continued, sheet {sheet} of {sheets} */
+export const packetTableContinued = (args: { readonly sheet: Word; readonly sheets: Word }): string => say("packet-table-continued", args);
+/** Marks from the head in {units}; ›cut from the fore-edge. Levels: {levels}. — Above the table; $levels is a list. */
+export const packetTableText = (args: { readonly units: Word; readonly levels: Word }): string => say("packet-table-text", args);
+/** Marks from the head in {units}; ›cut from the folded edge (after the whole leaf is folded at the {level} line). Levels: {levels}. */
+export const packetTableTextStepped = (args: { readonly units: Word; readonly level: Word; readonly levels: Word }): string => say("packet-table-text-stepped", args);
+/** {number} {name} */
+export const packetTableLevel = (args: { readonly number: Word; readonly name: Word }): string => say("packet-table-level", args);
+/** {number} {name} (line {line}) */
+export const packetTableLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word }): string => say("packet-table-level-line", args);
+/** Done */
+export const packetTableDone = (): string => say("packet-table-done");
+/** Folds, head to tail */
+export const packetTableFolds = (): string => say("packet-table-folds");
+/** notch {notch} */
+export const packetTableNotch = (args: { readonly notch: Word }): string => say("packet-table-notch", args);
+/** Check: {leaves} leaf|{leaves} leaves and {cuts} cut|{cuts} cuts on this sheet, {sofar} of {all} cuts so far. */
+export const packetTableCheck = (args: { readonly leaves: number; readonly cuts: number; readonly sofar: Word; readonly all: Word }): string => say("packet-table-check", args);
+/** Last row: leaf {leaf} ends the pattern. */
+export const packetTableLast = (args: { readonly leaf: Word }): string => say("packet-table-last", args);
+/** Shaded rows are checkpoints. */
+export const packetTableShaded = (): string => say("packet-table-shaded");
+/** Paper — The bar above a packet in the browser. */
+export const packetPaper = (): string => say("packet-paper");
+/** Print this packet */
+export const packetPrint = (): string => say("packet-print");
+/** at “actual size” or 100% */
+export const packetScale = (): string => say("packet-scale");
+/** A4 */
+export const paperA4 = (): string => say("paper-a4");
+/** US Letter */
+export const paperLetter = (): string => say("paper-letter");
+/** Letter */
+export const paperLetterShort = (): string => say("paper-letter-short");
+/** version {version} — At the foot of every printed page, separated by dots. */
+export const packetFooterVersion = (args: { readonly version: Word }): string => say("packet-footer-version", args);
+/** {leaves} leaves of {height} × {width} */
+export const packetFooterBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word }): string => say("packet-footer-book", args);
+/** page {page} of {pages} */
+export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
+/** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
+export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
 /** not an SVG picture: it has no <svg> element */
 export const pictureNoSvg = (): string => say("picture-no-svg");
 /** not an SVG picture: its root is <{name}> */
@@ -850,6 +2282,54 @@ export const pictureFillSolid = (args: { readonly fill: Word }): string => say("
 export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
 /** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
 export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
+export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
+/** Pattern pages and book pages */
+export const preparationPages = (): string => say("preparation-pages");
+/** Picture leaves */
+export const preparationPictureLeaves = (): string => say("preparation-picture-leaves");
+/** How the numbers relate */
+export const preparationRelation = (): string => say("preparation-relation");
+/** book page = pattern page −|+ {offset} */
+export const preparationOffset = (args: { readonly sign: Word; readonly offset: Word }): string => say("preparation-offset", args);
+/** not numbered: count them */
+export const preparationUnnumbered = (): string => say("preparation-unnumbered");
+/** Border leaves: fold each one whole at the background line */
+export const preparationBorders = (): string => say("preparation-borders");
+/** Leaves */
+export const preparationLeaves = (): string => say("preparation-leaves");
+/** How many */
+export const preparationCount = (): string => say("preparation-count");
+/** Scoring plan: which line on which leaves */
+export const preparationScoring = (): string => say("preparation-scoring");
+/** Line */
+export const preparationLine = (): string => say("preparation-line");
+/** free — Stands for the number of a line where the gauge has none at this depth. */
+export const preparationLineFree = (): string => say("preparation-line-free");
+/** From fore-edge */
+export const preparationDepth = (): string => say("preparation-depth");
+/** Level */
+export const preparationLevel = (): string => say("preparation-level");
+/** {number} {name} — A level: its number and its name. */
+export const preparationLevelName = (args: { readonly number: Word; readonly name: Word }): string => say("preparation-level-name", args);
+/** Lines that a range does not need are left out. Scoring all of them everywhere does no harm: more strokes, but nothing to look up. */
+export const preparationScoringNote = (): string => say("preparation-scoring-note");
+/** Batches and support: packing needed under the working side */
+export const preparationBatches = (): string => say("preparation-batches");
+/** Batch */
+export const preparationBatch = (): string => say("preparation-batch");
+/** From */
+export const preparationFrom = (): string => say("preparation-from");
+/** To */
+export const preparationTo = (): string => say("preparation-to");
+/** Packing */
+export const preparationPacking = (): string => say("preparation-packing");
+/** Pieces */
+export const preparationPieces = (): string => say("preparation-pieces");
+/** Packing pieces of {size} */
+export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
+/** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
+export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
 /** Printing {count} PDF|Printing {count} PDFs with the browser of LEAFLIGHT_BROWSER,|the installed browser|the downloaded browser|the packaged browser {path} — $browser: how the browser was found. $path: its file. */
 export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);
 /** {done} of {count}: {title} */
@@ -868,6 +2348,358 @@ export const printPageWide = (args: { readonly width: Word; readonly room: Word 
 export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
 /** {box} "{text}" is {height} px high in {room} px */
 export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** {title}: teacher’s packet */
+export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
+/** {title}: measuring card */
+export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
+/** {title}: packets of all seats */
+export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
+/** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
+export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** It is not JSON: it may be cut short, or another kind of file. */
+export const progressNotJson = (): string => say("progress-not-json");
+/** It is not a progress file of this version: its schema is {given}, not {expected}. */
+export const progressOtherSchema = (args: { readonly given: Word; readonly expected: Word }): string => say("progress-other-schema", args);
+/** It belongs to the kit “{kit}”, and this is “{wanted}”. */
+export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Word }): string => say("progress-other-kit", args);
+/** It belongs to this kit on another book or fit. */
+export const progressOtherFit = (): string => say("progress-other-fit");
+/** {place} has leaf {leaf} twice. */
+export const progressTwice = (args: { readonly place: Word; readonly leaf: Word }): string => say("progress-twice", args);
+/** {place} is {given}, but must be an object|a list|text|a whole number from 1 to 5000|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
+export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word }): string => say("progress-wrong-value", args);
+/** missing — In place of a value that is not there. */
+export const progressMissing = (): string => say("progress-missing");
+/** The file — The place of the file itself. */
+export const progressWholeFile = (): string => say("progress-whole-file");
+/** Fetching the view … */
+export const roundFetching = (): string => say("round-fetching");
+/** Close the view */
+export const roundClose = (): string => say("round-close");
+/** This browser cannot draw in three dimensions: WebGL is missing or off. The front picture above shows the same book. */
+export const roundNotDrawn = (): string => say("round-not-drawn");
+/** Seen from the front|behind|{turn}° to the left|{turn}° to the right|, {tilt}° above|, {tilt}° below|, at {near}%. */
+export const roundSeen = (args: { readonly around: Word; readonly turn: Word; readonly height: Word; readonly tilt: Word; readonly zoom: Word; readonly near: Word }): string => say("round-seen", args);
+/** Opening {opening}°, the kit’s own|. */
+export const roundOpening = (args: { readonly opening: Word; readonly whose: Word }): string => say("round-opening", args);
+/** The picture is {width} wide along its front|The picture is {width} wide, its true shape.|, {share}% wider than true: a circle becomes a wide oval.|, {share}% narrower than true: a circle becomes a tall oval. */
+export const roundWidth = (args: { readonly measured: Word; readonly width: Word; readonly shape: Word; readonly share: Word }): string => say("round-width", args);
+/** The folded leaves hold this book open to about {angle}° or more. */
+export const roundResting = (args: { readonly angle: Word }): string => say("round-resting", args);
+/** The window is cut for the kit’s own opening and does not fit here.|and is left out here. */
+export const roundWindow = (args: { readonly shown: Word }): string => say("round-window", args);
+/** closed|open {angle}° */
+export const roundDoor = (args: { readonly state: Word; readonly angle: Word }): string => say("round-door", args);
+/** {level} {name} — In the legend of colours: the level's number and name. */
+export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** Skip to content */
+export const siteSkip = (): string => say("site-skip");
+/** Every measurement is worked out for the book each kit names. */
+export const siteFoot = (): string => say("site-foot");
+/** Feed of new kits — Link at the foot of every page. */
+export const siteFeed = (): string => say("site-feed");
+/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
+/** {page} · {site} — Title of a page: its own heading and the site's name. */
+export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);
+/** Not on the shelf — Where an address leads nowhere. */
+export const siteMissingTitle = (): string => say("site-missing-title");
+/** This page is not on the shelf */
+export const siteMissingHeading = (): string => say("site-missing-heading");
+/** There is nothing at this address. The page may have been moved or taken away, or a letter may be missing from the link. */
+export const siteMissingText = (): string => say("site-missing-text");
+/** All kits */
+export const siteMissingKits = (): string => say("site-missing-kits");
+/** Go to the catalogue */
+export const siteToCatalogue = (): string => say("site-to-catalogue");
+/** Not on this device — Where a page is asked for without network and is not kept on the device. */
+export const siteAbsentTitle = (): string => say("site-absent-title");
+/** Not on this device yet */
+export const siteAbsentHeading = (): string => say("site-absent-heading");
+/** You are offline, and this page has not been opened on this device before. Kits that you have opened work offline; the catalogue marks them. */
+export const siteAbsentText = (): string => say("site-absent-text");
+/** Try this page again */
+export const siteAbsentAgain = (): string => say("site-absent-again");
+/** {title}, a book folded into a picture, seen from the front — Describes a link preview's picture. */
+export const sitePreviewPicture = (args: { readonly title: Word }): string => say("site-preview-picture", args);
+/** {title}, version {version} — Title of a feed's entry. */
+export const feedEntry = (args: { readonly title: Word; readonly version: Word }): string => say("feed-entry", args);
+/** Licence: {licence} */
+export const feedLicence = (args: { readonly licence: Word }): string => say("feed-licence", args);
+/** 1 folded book — What a kit's instructions make, in data for search engines. */
+export const howToYield = (): string => say("how-to-yield");
+/** Picture after {work}, {source}, licence {licence} */
+export const howToCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("how-to-credit", args);
+/** {title}. {text} — A caution beside a step: title and one sentence. */
+export const howToTip = (args: { readonly title: Word; readonly text: Word }): string => say("how-to-tip", args);
+/** The book */
+export const stepSectionBook = (): string => say("step-section-book");
+/** Light and window */
+export const stepSectionWindow = (): string => say("step-section-window");
+/** What the lines of the drawings mean */
+export const stepLegend = (): string => say("step-legend");
+/** about {time} — How long a step takes. */
+export const stepTime = (args: { readonly time: Word }): string => say("step-time", args);
+/** Parts */
+export const stepParts = (): string => say("step-parts");
+/** Tools */
+export const stepTools = (): string => say("step-tools");
+/** Check the book */
+export const stepCheck = (): string => say("step-check");
+/** Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for {leaves} leaves, {height} high and {width} wide, pressed {thickness} thick. Another book needs the pattern worked out for it. */
+export const stepCheckText = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("step-check-text", args);
+/** Measure height, width and thickness, and count leaves, not pages. */
+export const stepCheckGist = (): string => say("step-check-gist");
+/** Find pattern page 1 */
+export const stepFind = (): string => say("step-find");
+/** The picture begins on {first} (pattern page 1) and ends on {last} (pattern page {page}). Put a slip of paper at each. */
+export const stepFindText = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("step-find-text", args);
+/** Put a slip of paper at the first and at the last picture leaf. */
+export const stepFindGist = (): string => say("step-find-gist");
+/** Set up the gauge */
+export const stepGauge = (): string => say("step-gauge");
+/** Cut the gauge from the packet, or mark a strip of card with these lines: {lines}. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level. */
+export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
+/** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
+export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
+/** {number} {name}: {depth} */
+export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: Word; readonly depth: Word }): string => say("step-gauge-free-line", args);
+/** Glue it to card, cut it out, and slip packing under the lower side of the book so that it lies level. */
+export const stepGaugeGist = (): string => say("step-gauge-gist");
+/** Press the score lines */
+export const stepScore = (): string => say("step-score");
+/** Press {count} line|{count} lines with a blunt tool, following the scoring plan. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. Scoring every line on every leaf takes more strokes, but there is nothing to look up. */
+export const stepScoreText = (args: { readonly count: number }): string => say("step-score-text", args);
+/** Crease the paper with a blunt tool along the gauge’s lines; never press through it. */
+export const stepScoreGist = (): string => say("step-score-gist");
+/** Fold the border leaves */
+export const stepBorder = (): string => say("step-border");
+/** Fold no leaf|{before} whole leaf|{before} whole leaves before the picture and none|{after} after it at the {level} line, {depth} from the fore-edge. */
+export const stepBorderText = (args: { readonly before: number; readonly after: number; readonly level: Word; readonly depth: Word }): string => say("step-border-text", args);
+/** This kit has no border leaves. */
+export const stepBorderNone = (): string => say("step-border-none");
+/** Fold whole leaves at the background line, before the picture and after it. */
+export const stepBorderGist = (): string => say("step-border-gist");
+/** Mark, cut and fold, batch by batch */
+export const stepFold = (): string => say("step-fold");
+/** Work on at most {batch} leaves at a time. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the fore-edge, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldText = (args: { readonly batch: Word; readonly deepest: Word }): string => say("step-fold-text", args);
+/** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the folded edge, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
+/** A card under the leaf; mark from the head, cut square in, fold each strip at its line, tuck it behind, tick the row. */
+export const stepFoldGist = (): string => say("step-fold-gist");
+/** In each batch: notch for the light */
+export const stepNotch = (): string => say("step-notch");
+/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with a card under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
+export const stepNotchText = (args: { readonly count: number; readonly first: Word; readonly last: Word; readonly floor: Word }): string => say("step-notch-text", args);
+/** Once the batch is tucked, cut each notch in several light strokes, one leaf at a time. */
+export const stepNotchGist = (): string => say("step-notch-gist");
+/** In each batch: tack loose flaps */
+export const stepTack = (): string => say("step-tack");
+/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. Put a dot of glue under each one in the tack list, press, and let it dry before the next batch. */
+export const stepTackText = (args: { readonly count: number }): string => say("step-tack-text", args);
+/** Put a dot of glue under each flap in the tack list, press, let it dry. */
+export const stepTackGist = (): string => say("step-tack-gist");
+/** Open to the hold width */
+export const stepHold = (): string => say("step-hold");
+/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry.|Prop it open at that width overnight. */
+export const stepHoldText = (args: { readonly width: Word; readonly boards: Word; readonly holder: Word }): string => say("step-hold-text", args);
+/** Measure straight across at the head edge; there the picture has its true shape. */
+export const stepHoldGist = (): string => say("step-hold-gist");
+/** Cut out the window */
+export const stepCut = (): string => say("step-cut");
+/** Cut {count} part|{count} parts of card and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
+export const stepCutText = (args: { readonly count: number }): string => say("step-cut-text", args);
+/** Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it. */
+export const stepCutGist = (): string => say("step-cut-gist");
+/** Glue the base frame and let it dry */
+export const stepFrame = (): string => say("step-frame");
+/** With the holder on, run double-sided tape or clear-drying glue round the back of the base frame. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Leave the holder on until the glue is dry, for the time on the label; overnight is safe. Make the door meanwhile. */
+export const stepFrameText = (args: { readonly lip: Word }): string => say("step-frame-text", args);
+/** Put the holder on, glue the frame to the front tips, and leave the holder until the glue is dry. */
+export const stepFrameGist = (): string => say("step-frame-gist");
+/** Glaze the door */
+export const stepGlaze = (): string => say("step-glaze");
+/** Fold the flap back along the score and open it again. Then fix the glazing to the back of the door with narrow double-sided tape or a glue made for acetate. Keep it clear of the score line at the left|right. Leave the door flat under a weight while it dries. */
+export const stepGlazeText = (args: { readonly hinge: Word }): string => say("step-glaze-text", args);
+/** Fix the glazing to the back of the door, clear of the score line, and leave it flat under a weight. */
+export const stepGlazeGist = (): string => say("step-glaze-gist");
+/** Decorate in layers */
+export const stepDecorate = (): string => say("step-decorate");
+/** Lay the decoration guide under the glazing. */
+export const stepDecorateGuide = (): string => say("step-decorate-guide");
+/** The {motif} goes low and flat on the glazing, over the marked place. */
+export const stepDecorateLargest = (args: { readonly motif: Word }): string => say("step-decorate-largest", args);
+/** It covers the light, {width} wide, that stands behind. */
+export const stepDecorateLight = (args: { readonly width: Word }): string => say("step-decorate-light", args);
+/** Then set {motifs} on card spacers, raised, above and beside it. — $motifs is a list of names. */
+export const stepDecorateOthers = (args: { readonly motifs: Word }): string => say("step-decorate-others", args);
+/** Then set what else you like on card spacers, raised, above and beside it. */
+export const stepDecorateOwn = (): string => say("step-decorate-own");
+/** Take the guide away when all is dry. */
+export const stepDecorateDry = (): string => say("step-decorate-dry");
+/** Lay the guide under the glazing; the largest motif low and flat, the others raised on card spacers. */
+export const stepDecorateGist = (): string => say("step-decorate-gist");
+/** Hang the door */
+export const stepHang = (): string => say("step-hang");
+/** Fold the flap under the door and glue it to the face of the dry base frame at the left|right, edges lined up. Keep the door ajar by a finger’s width until the glue has set. */
+export const stepHangText = (args: { readonly hinge: Word }): string => say("step-hang-text", args);
+/** Glue the flap to the dry frame, edges lined up; keep the door ajar by a finger’s width until it has set. */
+export const stepHangGist = (): string => say("step-hang-gist");
+/** Close it */
+export const stepClose = (): string => say("step-close");
+/** Glue the button on the door’s mark. Tie {string} of string into a loop through the tab’s hole, long enough to slip over the button. */
+export const stepCloseText = (args: { readonly string: Word }): string => say("step-close-text", args);
+/** Glue the button on its mark; tie the string through the tab so that the loop slips over it. */
+export const stepCloseGist = (): string => say("step-close-gist");
+/** Set the light */
+export const stepLight = (): string => say("step-light");
+/** When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady on the notches, glue in a small floor of card first. */
+export const stepLightText = (args: { readonly setback: Word }): string => say("step-light-text", args);
+/** When all is dry, stand the LED light on the pocket’s floor; no paper may touch it. */
+export const stepLightGist = (): string => say("step-light-gist");
+/** Materials */
+export const supplyMaterials = (): string => say("supply-materials");
+/** Tools */
+export const supplyTools = (): string => say("supply-tools");
+/** Total of the prices given: {total}. */
+export const supplyTotal = (args: { readonly total: Word }): string => say("supply-total", args);
+/** second-hand book|second-hand books */
+export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
+/** card */
+export const supplyCard = (): string => say("supply-card");
+/** acetate */
+export const supplyAcetate = (): string => say("supply-acetate");
+/** paper */
+export const supplyPaper = (): string => say("supply-paper");
+/** double-sided tape */
+export const supplyTape = (): string => say("supply-tape");
+/** string */
+export const supplyString = (): string => say("supply-string");
+/** glue dot|glue dots */
+export const supplyGlueDots = (args: { readonly quantity: number }): string => say("supply-glue-dots", args);
+/** button|buttons */
+export const supplyButton = (args: { readonly quantity: number }): string => say("supply-button", args);
+/** battery LED light|battery LED lights */
+export const supplyLight = (args: { readonly quantity: number }): string => say("supply-light", args);
+/** cells for the light */
+export const supplyCells = (): string => say("supply-cells");
+/** craft-knife blade|craft-knife blades */
+export const supplyBlades = (args: { readonly quantity: number }): string => say("supply-blades", args);
+/** bone folder or other blunt scoring tool */
+export const supplyBoneFolder = (): string => say("supply-bone-folder");
+/** ruler with clear marks */
+export const supplyRuler = (): string => say("supply-ruler");
+/** soft pencil and eraser */
+export const supplyPencil = (): string => say("supply-pencil");
+/** craft knife */
+export const supplyKnife = (): string => say("supply-knife");
+/** cutting mat and metal safety ruler */
+export const supplyMat = (): string => say("supply-mat");
+/** packing */
+export const supplyPacking = (): string => say("supply-packing");
+/** {amount} {item} — A quantity with what it counts: "4 craft-knife blades", "2 sheets of card", "1.1 m of string", "1 set of cells". */
+export const supplyLineEach = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-each", args);
+/** {amount} sheet of {item}|{amount} sheets of {item} */
+export const supplyLineSheet = (args: { readonly quantity: number; readonly amount: Word; readonly item: Word }): string => say("supply-line-sheet", args);
+/** {amount} set of {item}|{amount} sets of {item} */
+export const supplyLineSet = (args: { readonly quantity: number; readonly amount: Word; readonly item: Word }): string => say("supply-line-set", args);
+/** {amount} m of {item} */
+export const supplyLineM = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-m", args);
+/** {amount} ft of {item} */
+export const supplyLineFt = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-ft", args);
+/** {amount} {unit} of {item} — The author's own unit: "3 rolls of washi tape". */
+export const supplyLineOwn = (args: { readonly amount: Word; readonly unit: Word; readonly item: Word }): string => say("supply-line-own", args);
+/** piece|pieces — Units by themselves, as in a table or in data. */
+export const supplyUnitEach = (args: { readonly quantity: number }): string => say("supply-unit-each", args);
+/** sheet|sheets */
+export const supplyUnitSheet = (args: { readonly quantity: number }): string => say("supply-unit-sheet", args);
+/** set|sets */
+export const supplyUnitSet = (args: { readonly quantity: number }): string => say("supply-unit-set", args);
+/** m */
+export const supplyUnitM = (): string => say("supply-unit-m");
+/** ft */
+export const supplyUnitFt = (): string => say("supply-unit-ft");
+/** {leaves} leaves, each {leafHeight} high and {leafWidth} wide */
+export const whyBook = (args: { readonly leaves: Word; readonly leafHeight: Word; readonly leafWidth: Word }): string => say("why-book", args);
+/** {cuts} cuts in the book, a fresh blade every {perBlade} */
+export const whyBlades = (args: { readonly cuts: Word; readonly perBlade: Word }): string => say("why-blades", args);
+/** {tacks} for tacks */
+export const whyGlueDotsTacks = (args: { readonly tacks: Word }): string => say("why-glue-dots-tacks", args);
+/** {window} for closure and motifs */
+export const whyGlueDotsWindow = (args: { readonly window: Word }): string => say("why-glue-dots-window", args);
+/** {tacks} for tacks, {window} for closure and motifs */
+export const whyGlueDotsBoth = (args: { readonly tacks: Word; readonly window: Word }): string => say("why-glue-dots-both", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines) */
+export const whyCardGauge = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number }): string => say("why-card-gauge", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
+export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly window: Word }): string => say("why-card-window", args);
+/** {sheet}, clear, for the glazing */
+export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);
+/** {sheet} (too small for {parts}) — $sheet is a sheet's name; $parts are parts that it has no room for. */
+export const whySheetTooSmall = (args: { readonly sheet: Word; readonly parts: Word }): string => say("why-sheet-too-small", args);
+/** at most {diameter} wide and {height} high; measure it */
+export const whyLight = (args: { readonly diameter: Word; readonly height: Word }): string => say("why-light", args);
+/** as the light’s maker says; battery door closed with a screw */
+export const whyCells = (): string => say("why-cells");
+/** twice round the frame ({frame}) */
+export const whyTape = (args: { readonly frame: Word }): string => say("why-tape", args);
+/** twice round the frame ({frame}), with {waste} for waste */
+export const whyTapeWaste = (args: { readonly frame: Word; readonly waste: Word }): string => say("why-tape-waste", args);
+/** loop and knot of the closure */
+export const whyString = (): string => say("why-string");
+/** loop and knot of the closure, with {waste} for waste */
+export const whyStringWaste = (args: { readonly waste: Word }): string => say("why-string-waste", args);
+/** for the closure */
+export const whyButton = (): string => say("why-button");
+/** to press the score lines and sharpen folds */
+export const whyBoneFolder = (): string => say("why-bone-folder");
+/** in millimetres */
+export const whyRulerMm = (): string => say("why-ruler-mm");
+/** in sixteenths or thirty-seconds of an inch */
+export const whyRulerIn = (): string => say("why-ruler-in");
+/** for the marks */
+export const whyPencil = (): string => say("why-pencil");
+/** with a cap */
+export const whyKnife = (): string => say("why-knife");
+/** under and beside every cut */
+export const whyMat = (): string => say("why-mat");
+/** card, up to {height} in all, to keep the gauge level */
+export const whyPacking = (args: { readonly height: Word }): string => say("why-packing", args);
+/** {pieces} packing pieces of {piece}, {height} in all, to keep the gauge level */
+export const whyPackingPieces = (args: { readonly pieces: Word; readonly piece: Word; readonly height: Word }): string => say("why-packing-pieces", args);
+/** ruler */
+export const toolRuler = (): string => say("tool-ruler");
+/** metal ruler */
+export const toolMetalRuler = (): string => say("tool-metal-ruler");
+/** ruler or marking strips */
+export const toolRulerOrStrips = (): string => say("tool-ruler-or-strips");
+/** pencil */
+export const toolPencil = (): string => say("tool-pencil");
+/** craft knife */
+export const toolCraftKnife = (): string => say("tool-craft-knife");
+/** mat */
+export const toolMat = (): string => say("tool-mat");
+/** bone folder */
+export const toolBoneFolder = (): string => say("tool-bone-folder");
+/** gauge */
+export const toolGauge = (): string => say("tool-gauge");
+/** packing */
+export const toolPacking = (): string => say("tool-packing");
+/** glue dots */
+export const toolGlueDots = (): string => say("tool-glue-dots");
+/** double-sided tape */
+export const toolTape = (): string => say("tool-tape");
+/** clear-drying glue */
+export const toolGlue = (): string => say("tool-glue");
+/** gauge — Parts beside a step that are no parts of the window. */
+export const stepPartGauge = (): string => say("step-part-gauge");
+/** button */
+export const stepPartButton = (): string => say("step-part-button");
+/** string */
+export const stepPartString = (): string => say("step-part-string");
+/** battery LED light */
+export const stepPartLight = (): string => say("step-part-light");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** in */
@@ -880,3 +2712,55 @@ export const unitFt = (): string => say("unit-ft");
 export const unitDegree = (args: { readonly angle: Word }): string => say("unit-degree", args);
 /** {share}% */
 export const unitPercent = (args: { readonly share: Word }): string => say("unit-percent", args);
+/** base frame */
+export const partBaseFrame = (): string => say("part-base-frame");
+/** glazing */
+export const partGlazing = (): string => say("part-glazing");
+/** door */
+export const partDoor = (): string => say("part-door");
+/** closure tab */
+export const partClosureTab = (): string => say("part-closure-tab");
+/** decoration guide */
+export const partDecorationGuide = (): string => say("part-decoration-guide");
+/** holder */
+export const partHolder = (): string => say("part-holder");
+/** scoring gauge */
+export const partScoringGauge = (): string => say("part-scoring-gauge");
+/** motif {name} — $name is the motif's own name, in its author's words. */
+export const partMotif = (args: { readonly name: Word }): string => say("part-motif", args);
+/** glued to the front tips of the leaves */
+export const useBaseFrame = (): string => say("use-base-frame");
+/** glued behind the door, {lip} inside its edge */
+export const useGlazing = (args: { readonly lip: Word }): string => say("use-glazing", args);
+/** hangs over the base frame; its flap folds back under it */
+export const useDoor = (): string => say("use-door");
+/** takes the string through its hole; the loop goes round the button */
+export const useClosureTab = (): string => say("use-closure-tab");
+/** lies under the glazing while you place the motifs */
+export const useDecorationGuide = (): string => say("use-decoration-guide");
+/** its slots go over the first and last picture leaf at the head, just behind their folded edges */
+export const useHolder = (): string => say("use-holder");
+/** the packet’s gauge is glued to it */
+export const useScoringGauge = (): string => say("use-scoring-gauge");
+/** the largest: low on the glazing, in front of the light */
+export const useLargestMotif = (): string => say("use-largest-motif");
+/** raised on card spacers, above or beside the largest */
+export const useMotif = (): string => say("use-motif");
+/** closure tab behind here */
+export const markTabBehind = (): string => say("mark-tab-behind");
+/** button */
+export const markButton = (): string => say("mark-button");
+/** glue this end behind the base frame */
+export const markGlueBehindFrame = (): string => say("mark-glue-behind-frame");
+/** light: the largest motif here */
+export const markLightHere = (): string => say("mark-light-here");
+/** first picture leaf */
+export const markFirstPictureLeaf = (): string => say("mark-first-picture-leaf");
+/** last picture leaf */
+export const markLastPictureLeaf = (): string => say("mark-last-picture-leaf");
+/** card */
+export const materialCard = (): string => say("material-card");
+/** acetate */
+export const materialAcetate = (): string => say("material-acetate");
+/** paper */
+export const materialPaper = (): string => say("material-paper");

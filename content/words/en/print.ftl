@@ -24,3 +24,11 @@ print-page-wide = the page is { $width } px wide in { $room } px
 # $box: an element of the page. $text: its heading or what stands in it.
 print-box-wide = { $box } "{ $text }" is { $width } px wide in { $room } px
 print-box-high = { $box } "{ $text }" is { $height } px high in { $room } px
+
+## Titles of PDFs
+
+print-teacher = { $title }: teacher’s packet
+print-measuring-card = { $title }: measuring card
+print-all-seats = { $title }: packets of all seats
+# At the foot of a class’s page: what it is, the day, the paper.
+print-class-footer = { $title } · { $date } · { $paper }

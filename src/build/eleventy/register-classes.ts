@@ -44,8 +44,7 @@ export function registerClasses(config: SiteConfig, classes: () => readonly Clas
       title: ({ seat }: { seat: string }) => `Seat ${seatOf(seat).number}: ${viewOf(seat.split("/")[0]!).plan.title}`,
     },
   });
-  const packet = `{% set one = seat | seatView %}{% set view = one.view %}{% set seatWords = "seat " + one.number %}{% include "pages/packet.njk" %}`;
-  config.addTemplate("seat-packet.njk", packet, {
+  config.addTemplate("seat-packet.njk", "", {
     ...paged("packet.njk", "fittingKeys", "seat"),
     permalink: "classes/{{ seat | replace('/', '/seat-') }}/packet/index.html",
     template: "packet",

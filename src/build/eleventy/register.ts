@@ -1,15 +1,13 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
 import { basePath } from "../../input/settings/settings.ts";
-import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import * as messages from "../../words/messages.ts";
 import { currentLibrary as opened } from "../current-library.ts";
 import { watchedFolders } from "../stages.ts";
+import { registerFonts } from "./fonts.ts";
 import { registerFrontMatter } from "./front-matter.ts";
-import { pageHead } from "./page-head.ts";
 import { registerClasses } from "./register-classes.ts";
+import { registerParts } from "./register-parts.ts";
 import { linkFrom, NOT_FOUND } from "./relative-url.ts";
 import { registerServing } from "./serving.ts";
 
@@ -17,6 +15,7 @@ import { registerServing } from "./serving.ts";
 export interface SiteConfig {
   addPlugin(plugin: unknown): void;
   setLibrary(name: string, library: unknown): void;
+  setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined: boolean }): void;
   addNunjucksGlobal(name: string, value: unknown): void;
   addFilter(name: string, filter: (...args: never[]) => unknown): void;
   addTransform(name: string, transform: (this: { page: { url: string | false } }, content: string) => string): void;
@@ -33,7 +32,6 @@ export interface SiteConfig {
   on(event: string, handler: (event: never) => unknown): void;
 }
 
-const FONTS = "node_modules/@fontsource";
 const BASE = process.cwd();
 
 /** Registers pages and what they show with Eleventy, from the library of the run. */
@@ -43,16 +41,29 @@ export function registerSite(config: SiteConfig): void {
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
   config.setLibrary("md", new MarkdownIt({ typographer: true }));
-  // A misspelt message in a layout calls what is not there, and so stops the build.
+  // A misspelt name in a layout has no value, and a misspelt message calls what is not there: both stop the build.
+  config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
   config.addNunjucksGlobal("words", messages);
   config.addFilter("kitView", (slug: string) => opened().view(slug));
   config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
-  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
-    pageHead(opened(), page, title, summary),
-  );
-  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
+  registerParts(config, opened, (from, target) => linkFrom(from, target, root()));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
+  addBundleLinks(config, root);
+  addKitPages(config);
+  addStandIns(config);
+  registerClasses(config, () => opened().classes);
+  registerFonts(config);
+  for (const path of watchedFolders()) config.addWatchTarget(path);
+  config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
+    serving = runMode !== "build";
+  });
+  registerFrontMatter(config);
+  registerServing(config, BASE);
+}
+
+/** Bundles stand at the root, and every page links to them from where it is. */
+function addBundleLinks(config: SiteConfig, root: () => string): void {
   config.addTransform("relative bundles", function (content) {
     const { url } = this.page;
     return url === false
@@ -62,55 +73,33 @@ export function registerSite(config: SiteConfig): void {
           (_, name: string, target: string) => `${name}="${linkFrom(url, target, root())}"`,
         );
   });
+}
+
+function addKitPages(config: SiteConfig): void {
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
-  config.addTemplate("packet.njk", ofKit("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
-  config.addTemplate("large.njk", ofKit("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
+  config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
   });
-  config.addTemplate("offline.njk", template("offline"), {
+}
+
+/** Pages that stand for one that is not there. */
+function addStandIns(config: SiteConfig): void {
+  config.addTemplate("offline.njk", "{{ page.url | absentPage | safe }}", {
     layout: "base.njk",
-    title: "Not on this device",
+    eleventyComputed: { title: () => messages.siteAbsentTitle() },
     permalink: "offline.html",
     eleventyExcludeFromCollections: true,
   });
-  registerClasses(config, () => opened().classes);
-  config.addTemplate("404.njk", template("404"), {
+  config.addTemplate("404.njk", "{{ page.url | missingPage | safe }}", {
     layout: "base.njk",
-    title: "Not on the shelf",
+    eleventyComputed: { title: () => messages.siteMissingTitle() },
     permalink: "{{ missing }}",
     pagination: { data: "missingPages", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
   });
-  config.addPassthroughCopy({
-    [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
-    [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
-    [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-ext-wght-normal.woff2`]:
-      "assets/fonts/source-sans-3-ext.woff2",
-    ...Object.fromEntries(
-      [400, 600, 700].map((weight) => [
-        `${FONTS}/source-sans-3/files/source-sans-3-latin-${weight}-normal.woff2`,
-        `assets/fonts/source-sans-3-${weight}.woff2`,
-      ]),
-    ),
-    [`${FONTS}/literata/files/literata-latin-600-normal.woff2`]: "assets/fonts/literata-600.woff2",
-  });
-  for (const path of watchedFolders()) config.addWatchTarget(path);
-  config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
-    serving = runMode !== "build";
-  });
-  registerFrontMatter(config);
-  registerServing(config, BASE);
-}
-
-/** A page of one kit: its view under the name that the page's script gives it, too. */
-function ofKit(name: string): string {
-  return `{% set view = slug | kitView %}{% include "pages/${name}.njk" %}`;
-}
-
-function template(name: string): string {
-  return readFileSync(join(BASE, `layouts/pages/${name}.njk`), "utf8");
 }
 
 function paged(name: string, permalink: string): Record<string, unknown> {

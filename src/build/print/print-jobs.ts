@@ -63,8 +63,12 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
   const folder = join(output, "kits", slug);
   return PAPERS.flatMap((paper) =>
     [
-      { page: "packet/index.html", target: `packet-${paper.name}.pdf`, title: `${kit.title}: packet` },
-      { page: "packet/large.html", target: `table-large-${paper.name}.pdf`, title: `${kit.title}: large-print table` },
+      { page: "packet/index.html", target: `packet-${paper.name}.pdf`, title: say.packetTitle({ title: kit.title }) },
+      {
+        page: "packet/large.html",
+        target: `table-large-${paper.name}.pdf`,
+        title: say.packetLargeTitle({ title: kit.title }),
+      },
     ].map(({ page, target, title }) => ({
       page: join(folder, page),
       pictures: [join(folder, "front.svg")],

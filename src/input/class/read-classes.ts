@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { KitClass } from "../../core/class/kit-class.ts";
+import type { KitClass, Stock } from "../../core/class/kit-class.ts";
 import * as say from "../../words/messages.ts";
+import { supplyNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
@@ -55,9 +56,15 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     waste: data.waste,
     prices: data.prices,
     currency: data.currency ?? "",
-    stock: data.stock,
+    stock: data.stock.map(stockOf),
     bring: data.bring,
   };
+}
+
+/** What the program counts is known by its id or by what the words in force call it. */
+function stockOf({ item, quantity }: ClassMatter["stock"][number]): Stock {
+  const isPaper = item.trim().toLowerCase() === say.materialPaper().toLowerCase();
+  return { id: isPaper ? "paper" : supplyNamed(item), item, quantity };
 }
 
 function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {

@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
-import { toRadians } from "../../core/units/angle.ts";
-import { MM_PER_INCH } from "../../core/units/length.ts";
+import { rulerStep } from "../../core/units/ruler.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
+import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
@@ -16,7 +16,7 @@ import type { YamlFile } from "../files/yaml.ts";
 import { assignLevels } from "./assign-levels.ts";
 import { checkPhotos, pictureFile } from "./kit-files.ts";
 import { readPicture } from "./read-picture.ts";
-import { checkBook, checkFit, statedLastPage } from "./resolve-fit.ts";
+import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
@@ -95,10 +95,18 @@ function toKit(
     gaugeTile: data.gauge?.tile,
     book: { ...book, lastPage: statedLastPage(book) },
     fit: {
-      ...fit,
+      borderLeaves: fit.borderLeaves,
+      shape: shapeOf(fit),
       head: fit.head,
-      opening: fit.opening === undefined || fit.opening === "solve" ? "solve" : toRadians(fit.opening),
-      markStep: fit.markStep ?? (data.units === "mm" ? 0.5 : MM_PER_INCH / 32),
+      view: fit.view,
+      spine: fit.spine,
+      markStep: fit.markStep ?? rulerStep(data.units, "fine"),
+      leastTab: fit.leastTab,
+      foldStyle: fit.foldStyle,
+      gutterClearance: fit.gutterClearance,
+      flapBulk: fit.flapBulk,
+      batch: fit.batch,
+      lostLeaves: fit.lostLeaves,
     },
     ...resolveWindow(data, levels),
     motifs,
@@ -106,7 +114,12 @@ function toKit(
     prices: data.prices,
     currency: data.currency ?? "",
     rates: data.rates,
-    supplies: data.supplies.map((supply) => ({ ...supply, price: supply.price })),
+    supplies: data.supplies.map((supply) => ({
+      ...supply,
+      id: supplyNamed(supply.item),
+      unitId: unitNamed(supply.unit),
+      price: supply.price,
+    })),
     picture,
     photos: data.photos,
   };

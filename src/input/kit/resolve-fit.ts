@@ -1,4 +1,6 @@
 import { lastPageOf, plateLeaves } from "../../core/book/last-page.ts";
+import type { Shape } from "../../core/fit/shape.ts";
+import { toRadians } from "../../core/units/angle.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
@@ -29,6 +31,21 @@ export function checkFit({ fit }: FrontMatter): void {
       remedy: say.frontLowerOpening(),
     });
   }
+}
+
+/** The free one of picture leaves, height and opening with what is stated of the others: at most one is "solve". */
+export function shapeOf({ pictureLeaves, height, opening = "solve" }: FrontMatter["fit"]): Shape {
+  if (pictureLeaves === "solve")
+    return { solve: "pictureLeaves", height: stated(height), opening: toRadians(stated(opening)) };
+  if (opening === "solve") return { solve: "opening", pictureLeaves, height: stated(height) };
+  if (height === "solve") return { solve: "height", pictureLeaves, opening: toRadians(opening) };
+  return { solve: "nothing", pictureLeaves, height, opening: toRadians(opening) };
+}
+
+/** @throws Error where two are solved: `checkFit` comes first */
+function stated(value: "solve" | number): number {
+  if (value === "solve") throw new Error("two of a fit's three quantities are solved");
+  return value;
 }
 
 /** Page 1, plates and last page agree with the book's leaves. @throws ProblemError */

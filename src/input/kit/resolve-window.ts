@@ -22,7 +22,6 @@ export function resolveWindow(
     cells: light?.cells,
     insert: insert && {
       outline: numberOf(insert.outline, levels, ["insert", "outline"]),
-      outlineName: insert.outline,
       lip: insert.lip,
       hinge: insert.hinge,
       panel: insert.panel,

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Priced } from "../../core/kit/kit.ts";
+import type { Priced } from "../../core/kit/supply-id.ts";
 import * as say from "../../words/messages.ts";
 import { described, seconds, words } from "../files/schema-fields.ts";
 

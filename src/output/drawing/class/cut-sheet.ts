@@ -19,7 +19,7 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     const [seat, kind] = place.name.split(": ");
     const number = seat!.replace("seat ", "");
     const long = Math.max(place.width, place.height) >= ROOM_FOR_NAME;
-    return partName(place, long ? `${number} ${kind}` : number);
+    return stepPartName(place, long ? `${number} ${kind}` : number);
   });
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
@@ -34,7 +34,7 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
 }
 
 /** A part's words in the middle of its box, along its longer side, on a white ground so that lines do not run through them. */
-function partName(place: { x: number; y: number; width: number; height: number }, words: string): string {
+function stepPartName(place: { x: number; y: number; width: number; height: number }, words: string): string {
   const x = place.x + place.width / 2;
   const y = place.y + place.height / 2;
   const upright = place.height > place.width && words.length * LETTERS * 0.5 > place.width;

@@ -1,7 +1,7 @@
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import { type Reach, type SeatSchedule, workMinutes } from "../../../core/class/schedule.ts";
-import { hoursText } from "../figures.ts";
-import { leafAndPage } from "../row.ts";
+import { hoursText } from "../../../words/hours.ts";
+import { leafAndPage } from "../../../words/leaves.ts";
 import { clockText, dateText, minutesText } from "./words.ts";
 
 export interface SessionView {

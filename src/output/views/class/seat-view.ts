@@ -5,10 +5,10 @@ import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
 import type { Refit } from "../../../core/refit/refit.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
+import { hoursText } from "../../../words/hours.ts";
 import { formatDepth, formatSize } from "../../../words/lengths.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
 import type { Figure } from "../../drawing/pocket-figure.ts";
-import { hoursText } from "../figures.ts";
 import { viewKit } from "../kit-view.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 
