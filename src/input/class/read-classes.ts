@@ -12,6 +12,7 @@ import { sheetsOf } from "../kit/resolve.ts";
 import { readBooks } from "./read-books.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { kitNamed, seatsOf } from "./seats.ts";
+import { stockOf } from "./stock.ts";
 
 /**
  * Reads every folder under `root` (…/classes). `kits` are the site's kits, which classes name.
@@ -68,7 +69,7 @@ function toClass(
     waste: data.waste,
     prices: data.prices,
     currency: data.currency ?? "",
-    stock: data.stock,
+    stock: data.stock.map(stockOf),
     bring: data.bring,
     body: front.body,
   };
