@@ -29,8 +29,8 @@ function misfitLines({ slug, seats }: ClassView): string[] {
   });
 }
 
-function helpsOf({ offers, otherKits, todo }: MisfitView): string[] {
-  return [...offers.map((offer) => offer.words), ...otherKits.map(otherKitText), todo];
+function helpsOf({ offers, otherKits, teacher }: MisfitView): string[] {
+  return [...offers.map((offer) => offer.words), ...otherKits.map(otherKitText), teacher];
 }
 
 function warningLines({ slug, seats, unusedStock }: ClassView): string[] {

@@ -924,7 +924,7 @@ export const cardHeading = (): string => say("card-heading");
 export const cardSeat = (): string => say("card-seat");
 /** A ruler at true scale: centimetres above, inches below. Cut along its upper line. */
 export const cardRuler = (): string => say("card-ruler");
-/** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most}. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
+/** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
 export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
 /** seat {seat}: {part} — A part of one seat. */
 export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);

@@ -165,7 +165,7 @@ card-heading = Measure your book
 # Before room to write the seat's number.
 card-seat = Seat
 card-ruler = A ruler at true scale: centimetres above, inches below. Cut along its upper line.
-card-note = Print at “actual size” or 100% and check the ruler against another: 10 cm must be { $least } to { $most }. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest.
+card-note = Print at “actual size” or 100% and check the ruler against another: 10 cm must be { $least } to { $most } mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest.
 
 ## Cut sheets
 

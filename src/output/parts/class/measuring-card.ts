@@ -1,7 +1,6 @@
 import { bookFields, type Field } from "../../../core/refit/fields.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { fieldHelp, fieldLabel, optionText } from "../../../words/fields.ts";
-import { sayLength } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { printedRuler } from "../../drawing/class/ruler.ts";
 import { SHEET } from "../../drawing/true-scale.ts";
@@ -21,13 +20,12 @@ ${card}
 }
 
 function cardPart(title: string, units: UnitSystem): Html {
-  const band = { least: sayLength(PASS_BAND.least, "mm"), most: sayLength(PASS_BAND.most, "mm") };
   return html`<div class="measuring">
 <p class="over">${say.cardOver({ class: title })}</p>
 <h2>${say.cardHeading()} <span class="seat-blank">${say.cardSeat()} <span class="line"></span></span></h2>
 <dl>${bookFields().map((field) => fieldPart(field, units))}</dl>
 <svg class="ruler" width="${SHEET.width}mm" height="16mm" viewBox="0 0 ${SHEET.width} 16" role="img" aria-label="${say.cardRuler()}">${raw(printedRuler(SHEET.width))}</svg>
-<p class="note">${say.cardNote(band)}</p>
+<p class="note">${say.cardNote(PASS_BAND)}</p>
 </div>`;
 }
 

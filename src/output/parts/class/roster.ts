@@ -33,8 +33,8 @@ function fitCells({ view, holdWidth, hours }: SeatView): Html {
 
 function misfit({ number, kitTitle, misfit: found }: SeatView): Markup {
   if (!found) return false;
-  const { why, offers, otherKits, todo } = found;
-  const helps = [...offers.map(({ words }) => words), ...otherKits.map(otherKitText), todo];
+  const { why, offers, otherKits, teacher } = found;
+  const helps = [...offers.map(({ words }) => words), ...otherKits.map(otherKitText), teacher];
   return html`<div class="warn"><h2>${say.teacherMisfit({ seat: number, kit: kitTitle })}</h2>
 <p>${why}</p>
 <p>${say.teacherHelp()}</p>

@@ -4,6 +4,7 @@ import type { Refit } from "../../../core/refit/refit.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { whyText } from "../../../words/findings/failure-why.ts";
 import { offerText } from "../../../words/findings/offers.ts";
+import { readerRemedy } from "../../../words/findings/reader-remedy.ts";
 import { teacherRemedy } from "../../../words/findings/teacher-remedy.ts";
 
 /** Why a seat's book does not carry its kit, and what would help. */
@@ -12,8 +13,9 @@ export interface MisfitView {
   readonly why: string;
   readonly offers: readonly { readonly words: string; readonly address: string }[];
   readonly otherKits: readonly OtherKit[];
-  /** What the teacher can change, in a sentence. */
-  readonly todo: string;
+  /** What the one who sits there can do, and what the teacher can change, each in a sentence. */
+  readonly reader: string;
+  readonly teacher: string;
 }
 
 /** Another kit of the class that the book carries. */
@@ -37,6 +39,7 @@ export function misfitView({ seat, failure, offers, otherKits }: Misfit, units: 
       path: `/kits/${kit.slug}/index.html${carried(offer?.refit ?? seat.book)}`,
       change: offer && offerText(offer, units),
     })),
-    todo: teacherRemedy(failure, telling),
+    reader: readerRemedy(failure, telling),
+    teacher: teacherRemedy(failure, telling),
   };
 }
