@@ -32,8 +32,8 @@ export function registerClasses(config: SiteConfig, classes: () => readonly Clas
   const seatOf = (key: string): SeatView => found(classOf(key).seats, (seat) => seat.key === key, key);
   config.addFilter("classView", viewOf);
   config.addFilter("seatView", seatOf);
-  config.addFilter("classPage", (slug: string, page: string, story: string, finder: string) =>
-    classPage(viewOf(slug), raw(story), raw(finder), (target) => relativeUrl(target, page)),
+  config.addFilter("classPage", (slug: string, page: string, story: string) =>
+    classPage(viewOf(slug), raw(story), (target) => relativeUrl(target, page)),
   );
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, slug: string) => framedPrint(name, viewOf(slug)));

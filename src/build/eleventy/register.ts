@@ -5,6 +5,8 @@ import MarkdownIt from "markdown-it";
 import { KitError } from "../../input/files/message.ts";
 import { basePath } from "../../input/settings/settings.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import { benchPart } from "../../output/parts/bench.ts";
+import { type FinderPlace, finderPart } from "../../output/parts/finder.ts";
 import * as messages from "../../words/messages.ts";
 import { bundlePageScripts } from "../bundle/page-scripts.ts";
 import { bundleScripts } from "../bundle/scripts.ts";
@@ -55,6 +57,8 @@ export function registerSite(config: SiteConfig): void {
   config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
     pageHead(opened(), page, title, summary),
   );
+  config.addFilter("benchPart", (kit: { readonly title: string }) => String(benchPart(kit)));
+  config.addFilter("finderPart", (place: FinderPlace) => String(finderPart(place)));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));

@@ -1,6 +1,8 @@
 import { Problem } from "../../core/problem.ts";
 import { fromAddress } from "../../core/refit/address.ts";
+import * as say from "../../words/messages.ts";
 import { loadKitData } from "../shared/kit-data.ts";
+import { LoadError } from "../shared/load-script.ts";
 import { make, part } from "./bench-dom.ts";
 import { BenchPage } from "./bench-page.ts";
 
@@ -18,19 +20,16 @@ async function open(bench: HTMLElement): Promise<void> {
   } catch (error) {
     bench.hidden = true;
     wait.replaceChildren(make("p", "", why(error)), tableLink());
-    if (!(error instanceof Problem || (error instanceof Error && error.message.startsWith("the kit's data"))))
-      throw error;
+    if (!(error instanceof Problem || error instanceof LoadError)) throw error;
   }
 }
 
 function why(error: unknown): string {
-  return error instanceof Problem
-    ? `This kit does not fit the book in this address: ${error.given}; ${error.allowed}.`
-    : "The kit’s data could not be loaded.";
+  return error instanceof Problem ? say.benchMisfit(error) : say.loadKitData();
 }
 
 function tableLink(): HTMLElement {
-  const link = make("a", "", "The kit’s page has the pattern table and the fit panel");
+  const link = make("a", "", say.benchTableLink());
   link.href = `../index.html${location.search}`;
   return make("p", "", link, ".");
 }

@@ -4,6 +4,7 @@ import { toAddress } from "../../core/refit/address.ts";
 import type { Offer } from "../../core/refit/offers.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import { hoursText } from "../../output/views/figures.ts";
+import * as say from "../../words/messages.ts";
 
 /** A card of the catalogue with what it states about its kit. */
 export interface Card extends KitEntry {
@@ -53,18 +54,26 @@ function verdictElement(verdict: Verdict, minutes: number, to: string, soFar: bo
   const box = document.createElement("div");
   box.className = `verdict ${verdict.kind}`;
   const title = document.createElement("strong");
+  title.textContent = titleOf(verdict, soFar);
   box.append(title);
-  if (verdict.kind === "own") {
-    title.textContent = soFar ? "Fits so far" : "Fits as it is";
-    box.append(`About ${hoursText(minutes)} in your book.`, ...verdict.look.map(paragraph));
-  } else if (verdict.kind === "change") {
-    title.textContent = "Fits with a change";
-    box.append(changes(verdict.offers, to), `About ${hoursText(minutes)} in your book.`);
-  } else {
-    title.textContent = verdict.kind === "no" ? "Does not fit" : "Not checked";
-    box.append(verdict.why);
-  }
+  const time = say.finderTime({ hours: hoursText(minutes) });
+  if (verdict.kind === "own") box.append(time, ...verdict.look.map(paragraph));
+  else if (verdict.kind === "change") box.append(changes(verdict.offers, to), time);
+  else box.append(verdict.why);
   return box;
+}
+
+function titleOf({ kind }: Verdict, soFar: boolean): string {
+  switch (kind) {
+    case "own":
+      return soFar ? say.finderFitsSoFar() : say.finderFitsOwn();
+    case "change":
+      return say.finderFitsChange();
+    case "no":
+      return say.finderFitsNot();
+    case "unknown":
+      return say.finderNotChecked();
+  }
 }
 
 function paragraph(text: string): HTMLElement {

@@ -4,9 +4,8 @@ import { bookFields, FieldError } from "../../core/refit/fields.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { formatSize } from "../../words/lengths.ts";
-import { markControl } from "../kit/panel.ts";
-
-type Control = HTMLInputElement | HTMLSelectElement;
+import * as say from "../../words/messages.ts";
+import { type Control, markControl } from "../shared/marked-control.ts";
 
 /** Reads the whole form. Wrong texts are marked and ask for nothing; what the form does not show of a book stays. */
 export function readForm(form: HTMLFormElement, before: Query): Query {
@@ -64,7 +63,7 @@ function readBook(form: HTMLFormElement): Pick<Refit, Asked> {
 
 function readWish(input: Control): number | undefined {
   const hours = readHours(input.value);
-  markControl(input, hours === undefined && input.value.trim() !== "" ? "a number of hours, 0.25 to 999" : undefined);
+  markControl(input, hours === undefined && input.value.trim() !== "" ? say.finderHoursAllowed() : undefined);
   return hours;
 }
 

@@ -1,14 +1,16 @@
 import { bookFigures } from "../../core/finder/book-figures.ts";
 import { listKits } from "../../core/finder/kit-list.ts";
 import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../core/finder/query.ts";
-import { judge, type Verdict } from "../../core/finder/verdict.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
-import { missingFigures, summary } from "../../words/finder.ts";
-import { hasWrongField } from "../kit/panel.ts";
+import type { Verdict } from "../../core/finder/verdict.ts";
+import { finderSummary, missingFigures } from "../../words/finder.ts";
+import { language } from "../../words/language.ts";
+import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
-import { loadKitOf } from "../shared/kit-data.ts";
+import { hasWrongField } from "../shared/marked-control.ts";
 import { arrangeCards, type Card, readCards, writeCard } from "./finder-cards.ts";
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
+import { sayResult } from "./finder-result.ts";
+import { verdictOf } from "./finder-verdict.ts";
 
 /** The kits follow this long after the last key, ms. */
 const REST = 300;
@@ -77,10 +79,7 @@ class FinderPage {
   }
 
   keep(): void {
-    const kept = keepBook(this.#query.book);
-    this.#say(
-      kept ? "This book is kept in this browser. Every kit offers it." : "This browser keeps nothing for this page.",
-    );
+    sayResult(keepBook(this.#query.book) ? say.finderSaved() : say.finderNotSaved());
     this.#buttons();
   }
 
@@ -109,7 +108,7 @@ class FinderPage {
     if (wanted === this.#judged) return true;
     const verdicts = new Map<string, Verdict>();
     if (Object.keys(book).length > 0) {
-      this.#say(`Working out ${this.#cards.length} kits for your book …`);
+      sayResult(say.finderWorking({ count: this.#cards.length }));
       for (const card of this.#cards) {
         verdicts.set(card.slug, await verdictOf(card, book, units));
         if (run !== this.#run) return false;
@@ -121,7 +120,7 @@ class FinderPage {
   }
 
   #arrange(): void {
-    const shown = listKits(this.#cards, this.#verdicts, this.#query);
+    const shown = listKits(this.#cards, this.#verdicts, this.#query, language());
     const missing = missingFigures(this.#query.book);
     const wrong = hasWrongField(this.#form);
     for (const card of this.#cards) writeCard(card, this.#query.book, this.#verdicts, wrong || missing !== "");
@@ -129,9 +128,9 @@ class FinderPage {
     const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
     if (empty) empty.hidden = shown.length > 0;
     const asks = toQueryAddress(this.#query).size > 0;
-    this.#say(
-      wrong ? "The marked field cannot be read and is left out." : "",
-      asks ? summary(shown, this.#cards.length, this.#verdicts) : "",
+    sayResult(
+      wrong ? say.finderWrongField() : "",
+      asks ? finderSummary(shown, this.#cards.length, this.#verdicts) : "",
       missing,
     );
   }
@@ -147,28 +146,5 @@ class FinderPage {
     this.#form.querySelector<HTMLElement>("[data-finder-keep]")!.hidden = !stated;
     this.#form.querySelector<HTMLElement>("[data-finder-kept]")!.hidden = keptBook() === undefined;
     document.querySelector<HTMLElement>("[data-finder-wishes]")!.hidden = !stated;
-  }
-
-  #say(...sentences: readonly string[]): void {
-    const place = document.querySelector<HTMLElement>("[data-finder-result]");
-    if (!place) return;
-    const said = sentences.filter((sentence) => sentence !== "");
-    place.replaceChildren(
-      ...said.map((sentence) => {
-        const paragraph = document.createElement("p");
-        paragraph.textContent = sentence;
-        return paragraph;
-      }),
-    );
-  }
-}
-
-async function verdictOf(card: Card, book: Query["book"], units: UnitSystem): Promise<Verdict> {
-  try {
-    const { kit } = await loadKitOf(card.slug, card.site);
-    await new Promise((rest) => setTimeout(rest));
-    return judge({ ...kit, units }, book);
-  } catch (error) {
-    return { kind: "unknown", why: `It could not be worked out: ${(error as Error).message}.` };
   }
 }

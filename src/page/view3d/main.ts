@@ -1,4 +1,4 @@
-import { showPanel } from "./panel.ts";
+import { showControls } from "./controls.ts";
 import { shared } from "./shared.ts";
 
-shared().show = showPanel;
+shared().show = showControls;

@@ -218,7 +218,7 @@ describe("a kit page with a reader's book in its address", () => {
     expect(await said("leaves=224&last=218")).toMatch(/unnumbered leaves.*write 112 leaves/);
     expect(await said("leaves=36&thick=4&last=68&border=4_4")).toMatch(/Only 28 leaves carry the picture/);
     expect(await said("height=140")).toMatch(/picture now begins .* from the head/);
-    expect(await said("thick=12.6")).toBe("It fits. The page shows the kit on your book.");
+    expect(await said("thick=12.6")).toBe("It fits. This page is now worked out for your book.");
   });
 
   it("draws the reader's own measurements in the figure that says how to measure", async () => {

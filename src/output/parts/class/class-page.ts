@@ -3,12 +3,13 @@ import type { ClassView } from "../../views/class/class-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
 import { kitCards, type LinkTo } from "../cards.ts";
 import { cautionsPart } from "../cautions.ts";
+import { finderPart } from "../finder.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
 import { linkRow } from "./link-row.ts";
 import { reachTable, sessionsTable } from "./sessions.ts";
 
-/** A class's page. `story` is the teacher's own telling, `finder` the form that asks for a reader's book. */
-export function classPage(view: ClassView, story: Html, finder: Html, link: LinkTo): Html {
+/** A class's page. `story` is the teacher's own telling. */
+export function classPage(view: ClassView, story: Html, link: LinkTo): Html {
   return html`<main id="main" class="wrap class-page">
 ${intro(view)}
 
@@ -22,7 +23,7 @@ ${toBring(view)}
 
 <section id="fits"><h2>${say.classFits()}</h2>
 <noscript><p>${say.classNoscript()}</p></noscript>
-${finder}
+${finderPart({ kind: "class", units: view.plan.units })}
 ${kitCards(view.kits, link)}
 </section>
 

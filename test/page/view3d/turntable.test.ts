@@ -159,7 +159,7 @@ describe("the turning view", () => {
     expect(await text(page, "[data-round-orbit]")).toBe("Seen from 10° to the right, 10° above.");
     expect(difference(front, await picture(page))).toBeGreaterThan(0.1);
     await page.keyboard.press("+");
-    expect(await text(page, "[data-round-orbit]")).toContain("at 115 %");
+    expect(await text(page, "[data-round-orbit]")).toContain("at 115%");
     await page.keyboard.press("0");
     expect(difference(front, await picture(page))).toBeLessThan(0.001);
     await page.close();
@@ -184,7 +184,7 @@ describe("the turning view", () => {
     const before = await picture(page);
     await set(page, "opening", "120");
     expect(await text(page, "[data-round-shape]")).toMatch(
-      /Opening 120°: the picture is [\d.]+\s+mm wide, \d+\s+% wider/,
+      /Opening 120°\. The picture is [\d.]+\s+mm wide, \d+% wider/,
     );
     expect(difference(before, await picture(page))).toBeGreaterThan(0.05);
     await set(page, "opening", "30");
@@ -230,10 +230,14 @@ describe("the turning view", () => {
   });
 
   it("closes, gives the room back and opens again", async () => {
-    const { page, errors } = await opened();
+    const { page, errors } = await visit();
+    const words = await page.$eval("[data-round-open]", (button) => button.textContent);
+    await press(page);
+    await page.waitForSelector("#round canvas");
+    expect(await text(page, "[data-round-open]")).toBe("Close the view");
     await press(page);
     expect(await page.$("#round canvas")).toBeNull();
-    expect(await text(page, "[data-round-open]")).toBe("Turn it round");
+    expect(await text(page, "[data-round-open]")).toBe(words);
     await press(page);
     await page.waitForSelector("#round canvas");
     expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
@@ -268,7 +272,7 @@ describe("the turning view", () => {
     await page.close();
   });
 
-  it("says in one sentence that WebGL is missing, fetches nothing and keeps the front picture", async () => {
+  it("says that WebGL is missing, fetches nothing and keeps the front picture", async () => {
     host.asked.length = 0;
     const { page } = await visit({
       before: () => {

@@ -2,8 +2,7 @@ import type { Kit } from "../../core/kit/kit.ts";
 import { FieldError, fieldsOf } from "../../core/refit/fields.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { KitData } from "../shared/kit-data.ts";
-
-type Control = HTMLInputElement | HTMLSelectElement;
+import { type Control, markControl } from "../shared/marked-control.ts";
 
 /** Reads the fields that the reader has touched. Wrong texts are marked and left out. */
 export function readPanel(form: HTMLFormElement, data: KitData, touched: ReadonlySet<string>): Refit {
@@ -43,20 +42,4 @@ export function touchedBy(data: KitData, refit: Refit): Set<string> {
       .filter((field) => field.name in refit || field.write(data.kit) !== field.write(fitted))
       .map((field) => field.name),
   );
-}
-
-/** Whether a text in the panel cannot be taken. */
-export function hasWrongField(form: HTMLFormElement): boolean {
-  return form.querySelector('[aria-invalid="true"]') !== null;
-}
-
-/** Marks a control whose text cannot be taken, and says in its help what is allowed; undefined takes the mark away. */
-export function markControl(control: Control, allowed: string | undefined): void {
-  const help = document.getElementById(control.getAttribute("aria-describedby") ?? "");
-  control.toggleAttribute("aria-invalid", false);
-  if (allowed !== undefined) control.setAttribute("aria-invalid", "true");
-  if (help) {
-    help.dataset["usual"] ??= help.textContent ?? "";
-    help.textContent = allowed === undefined ? help.dataset["usual"]! : `Allowed: ${allowed}.`;
-  }
 }

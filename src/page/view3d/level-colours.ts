@@ -21,7 +21,7 @@ const GRAIN = 0.93;
 type Rgb = readonly [number, number, number];
 
 /** A colour a vertex, linear 0 to 1: paper by depth, or a colour by level; darker between the leaves. */
-export function paintLeaves(mesh: LeafMesh, data: RoundData, byLevel: boolean): Float32Array {
+export function colourLeaves(mesh: LeafMesh, data: RoundData, byLevel: boolean): Float32Array {
   const pairs = Array.from({ length: data.levels.length + 1 }, (_, level) => tonesOf(data, level, byLevel));
   const colours = new Float32Array(3 * mesh.leaf.length);
   for (let i = 0; i < mesh.leaf.length; i += 1) {

@@ -12,7 +12,7 @@ import {
 import type { RoundData } from "../../output/data/round-data.ts";
 
 /** The surroundings: soft light from above, one lamp at the upper left, and a turntable that catches shadows. */
-export interface Room {
+export interface Surroundings {
   readonly object: Object3D;
   /** What stands on the turntable, in the fan's own axes. */
   readonly table: Group;
@@ -26,7 +26,7 @@ const DAY = { sky: 2.3, lamp: 2.1 };
 const EVENING = { sky: 0.5, lamp: 0.32 };
 const SHADOW_PIXELS = 2048;
 
-export function makeRoom(book: RoundData["book"]): Room {
+export function makeSurroundings(book: RoundData["book"]): Surroundings {
   const reach = Math.hypot(book.leafWidth + book.square, book.leafHeight / 2 + book.square);
   const sky = new HemisphereLight(0xfffaf0, 0x9c8468, DAY.sky);
   const lamp = new DirectionalLight(0xfff4e2, DAY.lamp);
