@@ -1,9 +1,8 @@
 import type { PooledSupply } from "../core/class/pool.ts";
 import type { UnitSystem } from "../core/units/length.ts";
-import { rowText } from "./lists.ts";
 import * as say from "./messages.ts";
 import { decimal } from "./numbers.ts";
-import { partName } from "./parts.ts";
+import { seatPartsText } from "./seats.ts";
 import { supplyName, supplyNote, supplyUnit } from "./supplies.ts";
 
 /** What a line of a class's shopping list is called, in the number of what is needed. */
@@ -27,8 +26,8 @@ export function shoppingCount(count: number): string {
 /** Which it is, and for how many seats. */
 export function shoppingNote({ id, reason }: PooledSupply, units: UnitSystem): string {
   if (reason.kind === "packed") {
-    const parts = rowText(reason.tooLarge.map(partName));
-    return reason.tooLarge.length === 0 ? say.shoppingPacked() : say.shoppingTooSmall({ parts });
+    if (reason.tooLarge.length === 0) return say.shoppingPacked();
+    return say.shoppingTooSmall({ parts: seatPartsText(reason.tooLarge) });
   }
   const { seats, of } = reason;
   switch (of?.kind) {
