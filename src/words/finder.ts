@@ -1,6 +1,5 @@
 import { ASKED, type Asked } from "../core/finder/book-figures.ts";
-import type { Verdicts } from "../core/finder/kit-list.ts";
-import type { Verdict } from "../core/finder/verdict.ts";
+import type { Known, Verdicts } from "../core/finder/kit-list.ts";
 import type { Refit } from "../core/refit/refit.ts";
 import { listText } from "./lists.ts";
 import * as say from "./messages.ts";
@@ -9,17 +8,19 @@ import * as say from "./messages.ts";
 export function finderSummary(shown: readonly { readonly slug: string }[], all: number, verdicts: Verdicts): string {
   const kits =
     shown.length === all ? say.finderAllKits({ count: all }) : say.finderSomeKits({ shown: shown.length, count: all });
-  const counted = (["own", "change", "no", "unknown"] as const).flatMap((kind) => {
+  const counted = (["fits", "check", "change", "no", "unknown"] as const).flatMap((kind) => {
     const count = shown.filter((kit) => verdicts.get(kit.slug)?.kind === kind).length;
     return count === 0 ? [] : [countWords(kind, count)];
   });
   return counted.length > 0 ? say.finderKitsVerdicts({ kits, verdicts: listText(counted) }) : say.finderKits({ kits });
 }
 
-function countWords(kind: Verdict["kind"], count: number): string {
+function countWords(kind: Known["kind"], count: number): string {
   switch (kind) {
-    case "own":
+    case "fits":
       return say.finderCountOwn({ count });
+    case "check":
+      return say.finderCountCheck({ count });
     case "change":
       return say.finderCountChange({ count });
     case "no":

@@ -8,8 +8,8 @@ export const benchTitle = (args: { readonly title: Word }): string => say("bench
 export const benchNoScript = (args: { readonly table: Word }): string => say("bench-no-script", args);
 /** The pattern table */
 export const benchNoScriptTable = (): string => say("bench-no-script-table");
-/** This kit does not fit the book in this address: {given}; {allowed}. — $why is a whole sentence of its own. */
-export const benchMisfit = (args: { readonly given: Word; readonly allowed: Word }): string => say("bench-misfit", args);
+/** This kit does not fit the book in this address. {why} — $why is a whole sentence of its own. */
+export const benchMisfit = (args: { readonly why: Word }): string => say("bench-misfit", args);
 /** The kit’s page has the pattern table and the fit panel */
 export const benchTableLink = (): string => say("bench-table-link");
 /** Back to the kit’s page: — Read aloud before the kit's title, which is the link. */
@@ -204,10 +204,10 @@ export const benchFoldAway = (args: { readonly leaf: Word }): string => say("ben
 export const benchLeftOutNow = (args: { readonly count: number; readonly leaf: Word }): string => say("bench-left-out-now", args);
 /** Back in: {leaf}. */
 export const benchBackInNow = (args: { readonly leaf: Word }): string => say("bench-back-in-now", args);
-/** This leaf cannot be left out: {given}; {allowed}. {remedy}. */
-export const benchCannotLeaveOut = (args: { readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
-/** The picture cannot close over it: {given}; {allowed}. */
-export const benchCannotClose = (args: { readonly given: Word; readonly allowed: Word }): string => say("bench-cannot-close", args);
+/** This leaf cannot be left out. {why} {remedy} */
+export const benchCannotLeaveOut = (args: { readonly why: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
+/** The picture cannot close over it. {why} */
+export const benchCannotClose = (args: { readonly why: Word }): string => say("bench-cannot-close", args);
 /** Before */
 export const benchBefore = (): string => say("bench-before");
 /** After */
@@ -270,8 +270,8 @@ export const benchStartAgainSure = (args: { readonly count: number }): string =>
 export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
 /** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
 export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
-/** {file} cannot be opened. The leaves that it leaves out do not fit this book: {given}; {allowed}. */
-export const benchFileMisfit = (args: { readonly file: Word; readonly given: Word; readonly allowed: Word }): string => say("bench-file-misfit", args);
+/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
+export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
 /** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
 export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
 /** Go to that book */
@@ -294,6 +294,96 @@ export const catalogueHours = (args: { readonly hours: Word }): string => say("c
 export const catalogueClass = (args: { readonly date: Word; readonly place: Word }): string => say("catalogue-class", args);
 /** There is no kit yet. Make a folder under {folder} with {file} and a picture; the README says what goes into it. — Told to the site's author; both arguments are names of files. */
 export const catalogueEmpty = (args: { readonly folder: Word; readonly file: Word }): string => say("catalogue-empty", args);
+/** {place}  {field}: {given}; allowed: {allowed}; do: {remedy} — $place: file, line and column. $field: the field as it stands in the file. $given, $allowed and $remedy: messages of these files. */
+export const checkMessage = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("check-message", args);
+/** front matter */
+export const checkFieldFrontMatter = (): string => say("check-field-front-matter");
+/** settings */
+export const checkFieldSettings = (): string => say("check-field-settings");
+/** cautions */
+export const checkFieldCautions = (): string => say("check-field-cautions");
+/** books table */
+export const checkFieldBooks = (): string => say("check-field-books");
+/** picture */
+export const checkFieldPicture = (): string => say("check-field-picture");
+/** motif */
+export const checkFieldMotif = (): string => say("check-field-motif");
+/** class folder|kit folder */
+export const checkFieldFolder = (args: { readonly kind: Word }): string => say("check-field-folder", args);
+/** environment — In place of a file. */
+export const checkEnvironment = (): string => say("check-environment");
+/** not given */
+export const checkNotGiven = (): string => say("check-not-given");
+/** given {value} — $value as it stands in the file. */
+export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
+export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
+/** given {value}, which has the unit "{unit}" */
+export const checkGivenUnit = (args: { readonly value: Word; readonly unit: Word }): string => say("check-given-unit", args);
+/** given {value}, which has a comma: write a point|has no unit|is not a finite number|divides by zero|is more than the address of a folder|is as long as the session|is not a length */
+export const checkGivenFault = (args: { readonly value: Word; readonly fault: Word }): string => say("check-given-fault", args);
+/** unknown key "{key}" */
+export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
+/** add {field} */
+export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
+/** correct this value */
+export const checkCorrectValue = (): string => say("check-correct-value");
+/** remove it, or use one of the keys that are allowed */
+export const checkRemoveKey = (): string => say("check-remove-key");
+/** write "{key}" */
+export const checkWriteKey = (args: { readonly key: Word }): string => say("check-write-key", args);
+/** folder "{name}" */
+export const checkFolderName = (args: { readonly name: Word }): string => say("check-folder-name", args);
+/** small letters, digits and single hyphens */
+export const checkFolderNames = (): string => say("check-folder-names");
+/** rename the folder */
+export const checkRenameFolder = (): string => say("check-rename-folder");
+/** no index.md in the folder */
+export const checkNoIndex = (): string => say("check-no-index");
+/** a class folder holds index.md, and a books table where one is named|a kit folder holds index.md and its picture */
+export const checkFolderHolds = (args: { readonly kind: Word }): string => say("check-folder-holds", args);
+/** add index.md or remove the folder */
+export const checkAddIndex = (): string => say("check-add-index");
+/** no front matter */
+export const checkNoFrontMatter = (): string => say("check-no-front-matter");
+/** a block of YAML between two lines of --- */
+export const checkFrontMatterBlock = (): string => say("check-front-matter-block");
+/** start the file with ---, its fields, and --- again */
+export const checkStartFrontMatter = (): string => say("check-start-front-matter");
+/** well-formed YAML */
+export const checkWellFormedYaml = (): string => say("check-well-formed-yaml");
+/** correct the YAML here */
+export const checkCorrectYaml = (): string => say("check-correct-yaml");
+/** {fault} (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece") — $fault: the words of the YAML reader, in English. */
+export const checkYamlNested = (args: { readonly fault: Word }): string => say("check-yaml-nested", args);
+/** {fault} (# starts a comment: write ids in quotes, ["#eye"]) */
+export const checkYamlHash = (args: { readonly fault: Word }): string => say("check-yaml-hash", args);
+/** an alias without an anchor before it: {alias} */
+export const checkYamlAlias = (args: { readonly alias: Word }): string => say("check-yaml-alias", args);
+/** correct the variable, or leave it out to use url in {file} */
+export const checkCorrectVariable = (args: { readonly file: Word }): string => say("check-correct-variable", args);
+/** given "{language}", which has no words here — Languages that the project has words in: en, nl */
+export const checkLanguageWithoutWords = (args: { readonly language: Word }): string => say("check-language-without-words", args);
+/** one of these, also with a region: {languages} */
+export const checkLanguagesWithWords = (args: { readonly languages: Word }): string => say("check-languages-with-words", args);
+/** choose one of them, or add a folder of words */
+export const checkLanguageRemedy = (): string => say("check-language-remedy");
+/** warning  {name}: {warning} — $name: the kit’s or class’s folder. $warning: a whole message. */
+export const checkWarning = (args: { readonly name: Word; readonly warning: Word }): string => say("check-warning", args);
+/** warning: {warning} — Under the line of its kit. */
+export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
+/** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
+export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
+/** Nothing was built; dist is as it was. */
+export const checkNothingBuilt = (): string => say("check-nothing-built");
+/** Left out until this is corrected: */
+export const checkLeftOut = (): string => say("check-left-out");
+/** {kits} kit|{kits} kits in dist: open {page} */
+export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
+/** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
+export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
+export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -368,12 +458,6 @@ export const classTeacherText = (args: { readonly read: Word }): string => say("
 export const classTeacherRead = (): string => say("class-teacher-read");
 /** Cut files for the whole class: {files} (SVG in mm; DXF and 72 dpi beside them). — $files is a list of links. */
 export const classCutFiles = (args: { readonly files: Word }): string => say("class-cut-files", args);
-/** {class}: teacher’s packet — Titles of files. */
-export const classTeacherTitle = (args: { readonly class: Word }): string => say("class-teacher-title", args);
-/** {class}: measuring card */
-export const classCardTitle = (args: { readonly class: Word }): string => say("class-card-title", args);
-/** {class}: packets of all seats */
-export const classPacketsTitle = (args: { readonly class: Word }): string => say("class-packets-title", args);
 /** {height} × {width} */
 export const classBookSides = (args: { readonly height: Word; readonly width: Word }): string => say("class-book-sides", args);
 /** one leaf|{leaves} leaves */
@@ -448,6 +532,428 @@ export const reachWindow = (args: { readonly all: Word }): string => say("reach-
 export const reachLeaf = (args: { readonly leaves: Word; readonly all: Word; readonly leaf: Word }): string => say("reach-leaf", args);
 /** {from} to {to} — When a session begins and ends: "18:30 to 21:00". */
 export const clockFromTo = (args: { readonly from: Word; readonly to: Word }): string => say("clock-from-to", args);
+/** {about} A length of {least} to {most} mm: {help}. — help: field-length-help */
+export const fieldLength = (args: { readonly about: Word; readonly least: Word; readonly most: Word; readonly help: Word }): string => say("field-length", args);
+/** a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in" */
+export const fieldLengthHelp = (): string => say("field-length-help");
+/** {about} A whole number, {least} to {most}. */
+export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
+/** {about} A number, {least} to {most}. */
+export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
+/** {about} Text. */
+export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} One of: {values}. */
+export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
+/** {about} Seconds, {least} to {most}. */
+export const fieldSeconds = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-seconds", args);
+/** {about} Minutes, {least} to {most}. */
+export const fieldMinutes = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-minutes", args);
+/** {about} A day of the calendar as YYYY-MM-DD: 2027-01-14. */
+export const fieldDate = (args: { readonly about: Word }): string => say("field-date", args);
+/** {about} https://… or http://… */
+export const fieldAddress = (args: { readonly about: Word }): string => say("field-address", args);
+/** {about} A number, 0.2 to 5; 1 is the kit’s own estimate. */
+export const fieldPace = (args: { readonly about: Word }): string => say("field-pace", args);
+/** Front matter of content/kits/<slug>/index.md. */
+export const fieldKit = (): string => say("field-kit");
+/** The kit’s name. */
+export const fieldKitTitle = (): string => say("field-kit-title");
+/** One line for the catalogue. */
+export const fieldKitSummary = (): string => say("field-kit-summary");
+/** Units of page and packet. */
+export const fieldUnits = (): string => say("field-units");
+/** Share added to lengths for waste. A number, 0 to 1. */
+export const fieldKitWaste = (): string => say("field-kit-waste");
+/** Currency of the prices. */
+export const fieldCurrency = (): string => say("field-currency");
+/** Where the picture is, and which of its shapes lie at which level. */
+export const fieldPicture = (): string => say("field-picture");
+/** The SVG picture beside index.md, as a path inside the kit folder. */
+export const fieldPictureFile = (): string => say("field-picture-file");
+/** Which shapes belong to which level: a level’s name, and the ids under it. */
+export const fieldPictureLevels = (): string => say("field-picture-levels");
+/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
+export const fieldPictureIds = (): string => say("field-picture-ids");
+/** The id of a shape or group, with its #. */
+export const fieldPictureId = (): string => say("field-picture-id");
+/** The levels, front (nearest the viewer) to back; 2 to 9 of them. */
+export const fieldLevels = (): string => say("field-levels");
+/** A level of the picture: its name, and either depth or line. */
+export const fieldLevel = (): string => say("field-level");
+/** The level’s name, used on page and packet. */
+export const fieldLevelName = (): string => say("field-level-name");
+/** Distance of the fold from the fore-edge. */
+export const fieldLevelDepth = (): string => say("field-level-depth");
+/** Number of a gauge line, 1 for the first of gauge.lines. */
+export const fieldLevelLine = (): string => say("field-level-line");
+/** true on the level that shows where no shape is. true or false. */
+export const fieldLevelBackground = (): string => say("field-level-background");
+/** The scoring gauge: its lines, and the packing pieces that support the working side. */
+export const fieldGauge = (): string => say("field-gauge");
+/** Distances of the gauge’s lines from the fore-edge, line 1 first, increasing. */
+export const fieldGaugeLines = (): string => say("field-gauge-lines");
+/** Distance of a gauge line from the fore-edge. */
+export const fieldGaugeLine = (): string => say("field-gauge-line");
+/** Thickness of one of your own packing pieces, for the support table. */
+export const fieldGaugeTile = (): string => say("field-gauge-tile");
+/** Published versions, newest first; the first is the current one. */
+export const fieldVersions = (): string => say("field-versions");
+/** A version that was published: version, date, note. */
+export const fieldVersion = (): string => say("field-version");
+/** The version’s name, in quotes so that 1.10 stays 1.10: "1.1" */
+export const fieldVersionName = (): string => say("field-version-name");
+/** The day it was published: year-month-day, 2026-10-03 */
+export const fieldVersionDate = (): string => say("field-version-date");
+/** What changed. */
+export const fieldVersionNote = (): string => say("field-version-note");
+/** Licence of the kit itself: what others may do with it. */
+export const fieldLicence = (): string => say("field-licence");
+/** Name of the licence, as people know it. */
+export const fieldLicenceName = (): string => say("field-licence-name");
+/** Where the licence can be read. */
+export const fieldLicenceUrl = (): string => say("field-licence-url");
+/** Links of your own, up to 12. */
+export const fieldLinks = (): string => say("field-links");
+/** A link of your own: label and url. */
+export const fieldLink = (): string => say("field-link");
+/** The words of the link. */
+export const fieldLinkLabel = (): string => say("field-link-label");
+/** What it opens. */
+export const fieldLinkUrl = (): string => say("field-link-url");
+/** Whose picture it is and under which licence; shown on page and packet. */
+export const fieldCredit = (): string => say("field-credit");
+/** What the picture is taken from. */
+export const fieldCreditWork = (): string => say("field-credit-work");
+/** Licence of that work. */
+export const fieldCreditLicence = (): string => say("field-credit-licence");
+/** Where it comes from. */
+export const fieldCreditSource = (): string => say("field-credit-source");
+/** Address of the source: https://… */
+export const fieldCreditUrl = (): string => say("field-credit-url");
+/** Photos shown with the kit, up to 12. */
+export const fieldPhotos = (): string => say("field-photos");
+/** A photo of the finished piece or of the work. */
+export const fieldPhoto = (): string => say("field-photo");
+/** A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder. */
+export const fieldPhotoFile = (): string => say("field-photo-file");
+/** What the photo shows, for people who cannot see it. */
+export const fieldPhotoAlt = (): string => say("field-photo-alt");
+/** The closed book’s measurements. */
+export const fieldBook = (): string => say("field-book");
+/** Head to tail of a leaf. */
+export const fieldBookLeafHeight = (): string => say("field-book-leaf-height");
+/** Fore-edge to gutter, as far as the leaf can be used. */
+export const fieldBookLeafWidth = (): string => say("field-book-leaf-width");
+/** All leaves pressed together, without the boards. */
+export const fieldBookBlockThickness = (): string => say("field-book-block-thickness");
+/** Leaves of the book (a leaf is two pages). */
+export const fieldBookLeaves = (): string => say("field-book-leaves");
+/** The leaf whose front carries printed page 1, counted from 1. */
+export const fieldBookPageOneLeaf = (): string => say("field-book-page-one-leaf");
+/** The last printed page number. */
+export const fieldBookLastPage = (): string => say("field-book-last-page");
+/** Unnumbered leaves between the pages; [] where there are none. */
+export const fieldBookPlates = (): string => say("field-book-plates");
+/** Reading direction. */
+export const fieldBookDirection = (): string => say("field-book-direction");
+/** How far a board stands beyond the leaves. */
+export const fieldBookSquare = (): string => say("field-book-square");
+/** Thickness of one board. */
+export const fieldBookBoardThickness = (): string => say("field-book-board-thickness");
+/** Unnumbered leaves bound in after a printed page. */
+export const fieldPlate = (): string => say("field-plate");
+/** Printed page that the plates follow. */
+export const fieldPlateAfterPage = (): string => say("field-plate-after-page");
+/** How many unnumbered leaves. */
+export const fieldPlateLeaves = (): string => say("field-plate-leaves");
+/** How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve. */
+export const fieldFit = (): string => say("field-fit");
+/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. */
+export const fieldFitBorderLeaves = (): string => say("field-fit-border-leaves");
+/** Whole leaves before the picture. */
+export const fieldBorderBefore = (): string => say("field-border-before");
+/** Whole leaves after the picture. */
+export const fieldBorderAfter = (): string => say("field-border-after");
+/** Leaves that carry the picture: fill, solve, or a whole number from 2. */
+export const fieldFitPictureLeaves = (): string => say("field-fit-picture-leaves");
+/** fill: all between the borders; solve: as many as the shape needs. */
+export const fieldFitPictureLeavesWord = (): string => say("field-fit-picture-leaves-word");
+/** Picture leaves. */
+export const fieldFitPictureLeavesCount = (): string => say("field-fit-picture-leaves-count");
+/** Head edge to the picture’s top, on the front level. Left out: the picture is centred. */
+export const fieldFitHead = (): string => say("field-fit-head");
+/** Height of the picture on the front: solve, or {help}. */
+export const fieldFitHeight = (args: { readonly help: Word }): string => say("field-fit-height", args);
+/** Height of the picture on the front. */
+export const fieldFitHeightLength = (): string => say("field-fit-height-length");
+/** Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve. */
+export const fieldFitOpening = (): string => say("field-fit-opening");
+/** front: true shape as seen from the front; along: for pieces seen while walking round. */
+export const fieldFitView = (): string => say("field-fit-view");
+/** How the spine lies in the opened book. */
+export const fieldFitSpine = (): string => say("field-fit-spine");
+/** Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in). */
+export const fieldFitMarkStep = (): string => say("field-fit-mark-step");
+/** Strips shorter than this are merged with a neighbour. */
+export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
+/** single: each strip is folded once; stepped: the whole leaf at the front line first. */
+export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
+/** Paper to leave between a flap and the gutter. */
+export const fieldFitGutterClearance = (): string => say("field-fit-gutter-clearance");
+/** How many leaf thicknesses a springy flap counts. */
+export const fieldFitFlapBulk = (): string => say("field-fit-flap-bulk");
+/** Most leaves worked before a pause. */
+export const fieldFitBatch = (): string => say("field-fit-batch");
+/** Leaves that were skipped or torn: the picture is closed over the leaves after each. [87]. */
+export const fieldFitLostLeaves = (): string => say("field-fit-lost-leaves");
+/** A leaf of the book. */
+export const fieldFitLostLeaf = (): string => say("field-fit-lost-leaf");
+/** A battery LED light that stands inside the book: an upright cylinder. */
+export const fieldLight = (): string => say("field-light");
+/** Level in whose region the light stands; left out: the deepest. */
+export const fieldLightIn = (): string => say("field-light-in");
+/** Diameter of the light, measured at its widest. */
+export const fieldLightDiameter = (): string => say("field-light-diameter");
+/** Height of the light with its tip. */
+export const fieldLightHeight = (): string => say("field-light-height");
+/** Clear space all round. */
+export const fieldLightClearance = (): string => say("field-light-clearance");
+/** How far the light stands behind the front. */
+export const fieldLightSetback = (): string => say("field-light-setback");
+/** Floor of the pocket, measured from the head: auto, or {help}. */
+export const fieldLightFloor = (args: { readonly help: Word }): string => say("field-light-floor", args);
+/** Height of the floor it stands on, from the head. */
+export const fieldLightFloorLength = (): string => say("field-light-floor-length");
+/** The cells it takes, for the supplies: CR2032, 2 × AAA … */
+export const fieldLightCells = (): string => say("field-light-cells");
+/** The window that closes the hole: base frame, glazing, door. */
+export const fieldInsert = (): string => say("field-insert");
+/** Level whose outline the window’s frame follows. */
+export const fieldInsertOutline = (): string => say("field-insert-outline");
+/** How far the frame reaches beyond the outline, and into the hole. */
+export const fieldInsertLip = (): string => say("field-insert-lip");
+/** Side of the door’s hinge. */
+export const fieldInsertHinge = (): string => say("field-insert-hinge");
+/** wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front. */
+export const fieldInsertPanel = (): string => say("field-insert-panel");
+/** Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
+export const fieldSheets = (): string => say("field-sheets");
+/** A sheet of your own size. */
+export const fieldSheet = (): string => say("field-sheet");
+/** The sheet’s name. */
+export const fieldSheetName = (): string => say("field-sheet-name");
+/** Width of the sheet. */
+export const fieldSheetWidth = (): string => say("field-sheet-width");
+/** Height of the sheet. */
+export const fieldSheetHeight = (): string => say("field-sheet-height");
+/** Your prices for one of each. Keys: {keys}. */
+export const fieldPrices = (args: { readonly keys: Word }): string => say("field-prices", args);
+/** A price for one of it. A number, 0 or more, with a point: 0.35. */
+export const fieldPrice = (): string => say("field-price");
+/** Your own working times; the hours of the kit follow from them. */
+export const fieldRates = (): string => say("field-rates");
+/** Turning to a leaf and reading its row. */
+export const fieldRateLeaf = (): string => say("field-rate-leaf");
+/** Pressing one score line. */
+export const fieldRateScore = (): string => say("field-rate-score");
+/** Making one mark. */
+export const fieldRateMark = (): string => say("field-rate-mark");
+/** Making one cut. */
+export const fieldRateCut = (): string => say("field-rate-cut");
+/** Folding and tucking one strip. */
+export const fieldRateFold = (): string => say("field-rate-fold");
+/** Checking at a checkpoint. */
+export const fieldRateCheck = (): string => say("field-rate-check");
+/** Gluing one tack. */
+export const fieldRateTack = (): string => say("field-rate-tack");
+/** Cutting one notch of the light’s pocket. */
+export const fieldRateNotch = (): string => say("field-rate-notch");
+/** Cutting out and fitting one part of the window. */
+export const fieldRatePart = (): string => say("field-rate-part");
+/** Supplies of the kit’s own. */
+export const fieldSupplies = (): string => say("field-supplies");
+/** A supply of the kit’s own, beside the computed ones. */
+export const fieldSupply = (): string => say("field-supply");
+/** What it is. */
+export const fieldSupplyItem = (): string => say("field-supply-item");
+/** How much. A number above 0. */
+export const fieldSupplyQuantity = (): string => say("field-supply-quantity");
+/** Of what: pieces, sheets, mm … */
+export const fieldSupplyUnit = (): string => say("field-supply-unit");
+/** Your price for all of it. A number, 0 or more. */
+export const fieldSupplyPrice = (): string => say("field-supply-price");
+/** Front matter of content/classes/<slug>/index.md. */
+export const fieldClass = (): string => say("field-class");
+/** The class’s name. */
+export const fieldClassTitle = (): string => say("field-class-title");
+/** One line for the list of classes. */
+export const fieldClassSummary = (): string => say("field-class-summary");
+/** Day of the class, or of its first session. */
+export const fieldClassDate = (): string => say("field-class-date");
+/** Where it is held. */
+export const fieldClassPlace = (): string => say("field-class-place");
+/** Paper that the packets are printed on. */
+export const fieldClassPaper = (): string => say("field-class-paper");
+/** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
+export const fieldClassKits = (): string => say("field-class-kits");
+/** A kit’s folder name. */
+export const fieldClassKit = (): string => say("field-class-kit");
+/** A table of the seats’ books (CSV) beside index.md. */
+export const fieldClassBooks = (): string => say("field-class-books");
+/** The seats, each with a number and a book. */
+export const fieldClassSeats = (): string => say("field-class-seats");
+/** The sessions in order, each with its minutes. */
+export const fieldClassSessions = (): string => say("field-class-sessions");
+/** How many times the kits’ estimate this group takes. */
+export const fieldClassPace = (): string => say("field-class-pace");
+/** Share added to tape and string for waste. */
+export const fieldClassWaste = (): string => say("field-class-waste");
+/** What the teacher has ready: scores (all lines pressed), parts (window parts cut out): [parts]. */
+export const fieldReady = (): string => say("field-ready");
+/** A stage that the teacher does before the class. */
+export const fieldReadyStage = (): string => say("field-ready-stage");
+/** Share of a window part’s time that is left when it is cut out already. */
+export const fieldFittingShare = (): string => say("field-fitting-share");
+/** What is in stock: [{ item: card, quantity: 4 }]. */
+export const fieldStock = (): string => say("field-stock");
+/** Something that is in stock and need not be bought. */
+export const fieldStockEntry = (): string => say("field-stock-entry");
+/** A supply as the shopping list names it. */
+export const fieldStockItem = (): string => say("field-stock-item");
+/** How much is in stock, in the list’s unit. A number above 0. */
+export const fieldStockQuantity = (): string => say("field-stock-quantity");
+/** What students bring beside their book. */
+export const fieldBring = (): string => say("field-bring");
+/** Something to bring. */
+export const fieldBringItem = (): string => say("field-bring-item");
+/** An evening or a morning of the class. */
+export const fieldSession = (): string => say("field-session");
+/** What the session is called. */
+export const fieldSessionTitle = (): string => say("field-session-title");
+/** Day of the session. */
+export const fieldSessionDate = (): string => say("field-session-date");
+/** When it starts: "18:30", in quotes. */
+export const fieldSessionStarts = (): string => say("field-session-starts");
+/** How long the session is. */
+export const fieldSessionMinutes = (): string => say("field-session-minutes");
+/** Of these, not spent on the work: welcome, cautions, clearing away. */
+export const fieldSessionAside = (): string => say("field-session-aside");
+/** A seat: its number, and its book here or in the books table. */
+export const fieldSeat = (): string => say("field-seat");
+/** The seat’s number; never a name. */
+export const fieldSeatNumber = (): string => say("field-seat-number");
+/** The kit of this seat; left out: the class’s first. */
+export const fieldSeatKit = (): string => say("field-seat-kit");
+/** This seat’s own pace instead of the group’s. */
+export const fieldSeatPace = (): string => say("field-seat-pace");
+/** The book of this seat, measured as in a kit. */
+export const fieldSeatBook = (): string => say("field-seat-book");
+/** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
+export const fieldSeatFit = (): string => say("field-seat-fit");
+/** Picture height on this seat’s book. */
+export const fieldSeatHeight = (): string => say("field-seat-height");
+/** Head edge to the picture’s top. */
+export const fieldSeatHead = (): string => say("field-seat-head");
+/** Whole leaves before and after the picture: [8, 8]. */
+export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
+/** How flaps are folded. */
+export const fieldSeatFoldStyle = (): string => say("field-seat-fold-style");
+/** Depth of a level. */
+export const fieldSeatDepth = (): string => say("field-seat-depth");
+/** Depths of all levels, front to back: [16, 24, 36]. */
+export const fieldSeatDepths = (): string => say("field-seat-depths");
+/** This seat’s own light, where it is not the kit’s. */
+export const fieldSeatLight = (): string => say("field-seat-light");
+/** Diameter of this seat’s light. */
+export const fieldSeatLightDiameter = (): string => say("field-seat-light-diameter");
+/** Height of this seat’s light. */
+export const fieldSeatLightHeight = (): string => say("field-seat-light-height");
+/** Settings of the site. */
+export const fieldSite = (): string => say("field-site");
+/** The site’s name. */
+export const fieldSiteTitle = (): string => say("field-site-title");
+/** One line about the site. */
+export const fieldSiteSummary = (): string => say("field-site-summary");
+/** Pictures worked into books, one leaf at a time. — What stands there where the author states no summary. */
+export const fieldSiteSummaryUsual = (): string => say("field-site-summary-usual");
+/** Address of the site’s folder, without parameters: https://host/folder/ */
+export const fieldSiteUrl = (): string => say("field-site-url");
+/** The address that the feed’s ids are made from, kept when the site moves: its first url. */
+export const fieldSiteFeedId = (): string => say("field-site-feed-id");
+/** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
+export const fieldSiteLanguage = (): string => say("field-site-language");
+/** Who makes the kits: name, kind, url. */
+export const fieldAuthor = (): string => say("field-author");
+/** Who makes the kits. */
+export const fieldAuthorName = (): string => say("field-author-name");
+/** A person, or an organisation such as a library or a workshop. */
+export const fieldAuthorKind = (): string => say("field-author-kind");
+/** The author’s own address: https://… */
+export const fieldAuthorUrl = (): string => say("field-author-url");
+/** A list of cautions, each with id, title, when, short and text. */
+export const fieldCautions = (): string => say("field-cautions");
+/** A caution: id, title, when, short, text. */
+export const fieldCaution = (): string => say("field-caution");
+/** A short name of its own, in small letters. */
+export const fieldCautionId = (): string => say("field-caution-id");
+/** What it is about, in a word or two. */
+export const fieldCautionTitle = (): string => say("field-caution-title");
+/** Which kits show it: always, cuts (a knife is used), glue (tacks or a window), light. */
+export const fieldCautionWhen = (): string => say("field-caution-when");
+/** What stands beside a step that needs it. */
+export const fieldCautionShort = (): string => say("field-caution-short");
+/** What stands in the list of cautions. */
+export const fieldCautionText = (): string => say("field-caution-text");
+/** Picture */
+export const figurePicture = (): string => say("figure-picture");
+/** width × height on the front level */
+export const figurePictureNote = (): string => say("figure-picture-note");
+/** {width} × {height} {unit} — $unit is mm or in. */
+export const figureSides = (args: { readonly width: Word; readonly height: Word; readonly unit: Word }): string => say("figure-sides", args);
+/** Levels */
+export const figureLevels = (): string => say("figure-levels");
+/** from front to back */
+export const figureLevelsNote = (): string => say("figure-levels-note");
+/** Picture leaves */
+export const figurePictureLeaves = (): string => say("figure-picture-leaves");
+/** no border leaves|and {count} border leaf|and {count} border leaves */
+export const figurePictureLeavesNote = (args: { readonly count: number }): string => say("figure-picture-leaves-note", args);
+/** Cuts */
+export const figureCuts = (): string => say("figure-cuts");
+/** {folds} fold|{folds} folds, {scores} score line|{scores} score lines */
+export const figureCutsNote = (args: { readonly folds: number; readonly scores: number }): string => say("figure-cuts-note", args);
+/** Hold width */
+export const figureHoldWidth = (): string => say("figure-hold-width");
+/** between the folded edges of the first and last picture leaf, at the head */
+export const figureHoldWidthNote = (): string => say("figure-hold-width-note");
+/** Time */
+export const figureTime = (): string => say("figure-time");
+/** a guide, for a practised hand */
+export const figureTimeNote = (): string => say("figure-time-note");
+/** Leaves */
+export const figureLeaves = (): string => say("figure-leaves");
+/** {before} border + {picture} picture + {after} border; the first {needed} are used */
+export const figureLeavesNote = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly needed: Word }): string => say("figure-leaves-note", args);
+/** Leaf height */
+export const figureHeight = (): string => say("figure-height");
+/** at least {height} */
+export const figureHeightLeast = (args: { readonly height: Word }): string => say("figure-height-least", args);
+/** head to tail; this book: {height} */
+export const figureHeightNote = (args: { readonly height: Word }): string => say("figure-height-note", args);
+/** Leaf width */
+export const figureWidth = (): string => say("figure-width");
+/** fore-edge to gutter; flaps need {width} of it */
+export const figureWidthNote = (args: { readonly width: Word }): string => say("figure-width-note", args);
+/** Thickness */
+export const figureThickness = (): string => say("figure-thickness");
+/** all leaves pressed together, without the boards */
+export const figureThicknessNote = (): string => say("figure-thickness-note");
+/** easy — How much work a kit is. */
+export const difficultyEasy = (): string => say("difficulty-easy");
+/** moderate */
+export const difficultyModerate = (): string => say("difficulty-moderate");
+/** demanding */
+export const difficultyDemanding = (): string => say("difficulty-demanding");
 /** Find a kit for my book */
 export const finderSummaryKits = (): string => say("finder-summary-kits");
 /** My book’s measurements */
@@ -532,6 +1038,8 @@ export const finderKits = (args: { readonly kits: Word }): string => say("finder
 export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
 /** {count} fits your book as it is|{count} fit your book as they are */
 export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
+/** {count} fits, but has something to check first|{count} fit, but have something to check first */
+export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
 /** {count} fits with a change|{count} fit with a change */
 export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
 /** {count} does not fit|{count} do not fit */
@@ -552,6 +1060,8 @@ export const finderLeaves = (): string => say("finder-leaves");
 export const finderFitsSoFar = (): string => say("finder-fits-so-far");
 /** Fits as it is */
 export const finderFitsOwn = (): string => say("finder-fits-own");
+/** Fits, but check first */
+export const finderFitsCheck = (): string => say("finder-fits-check");
 /** Fits with a change */
 export const finderFitsChange = (): string => say("finder-fits-change");
 /** Does not fit */
@@ -904,14 +1414,16 @@ export const fitAllowedPlates = (): string => say("fit-allowed-plates");
 export const fitAllowedBorders = (): string => say("fit-allowed-borders");
 /** It fits. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
+/** It fits, but check this first. This page is now worked out for your book. */
+export const fitPanelCheck = (): string => say("fit-panel-check");
 /** This page shows the kit’s own book. */
 export const fitPanelOwn = (): string => say("fit-panel-own");
 /** The picture now begins {head} from the head, so that it fits on your leaf. */
 export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
 /** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
 export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
-/** It does not fit this book: {given}; {allowed}. What would help: {remedy}. */
-export const fitPanelMisfit = (args: { readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("fit-panel-misfit", args);
+/** It does not fit this book. {why} */
+export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
 /** This book is saved in this browser. Other kits offer it. */
 export const fitPanelSaved = (): string => say("fit-panel-saved");
 /** This browser cannot save your book. Bookmark this page instead. */
@@ -928,6 +1440,260 @@ export const loadKitData = (): string => say("load-kit-data");
 export const loadFileMaker = (): string => say("load-file-maker");
 /** The view could not be fetched. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
+/** given "{value}" */
+export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
+/** correct the name */
+export const frontCorrectName = (): string => say("front-correct-name");
+/** pieces — Usual unit of a supply of the kit’s own, after its quantity: 3 pieces */
+export const frontPieces = (): string => say("front-pieces");
+/** {fields} are both|all "solve" — $fields: two or three of them, as a list */
+export const frontSolved = (args: { readonly fields: Word; readonly count: number }): string => say("front-solved", args);
+/** one of pictureLeaves, height and opening can be solved, from the other two */
+export const frontOneSolved = (): string => say("front-one-solved");
+/** state {fields} */
+export const frontState = (args: { readonly fields: Word }): string => say("front-state", args);
+/** not given, while {field} is "solve" */
+export const frontNoOpening = (args: { readonly field: Word }): string => say("front-no-opening", args);
+/** degrees, 5 to 180 */
+export const frontOpeningDegrees = (): string => say("front-opening-degrees");
+/** state the opening, or let opening be the one that is solved */
+export const frontStateOpening = (): string => say("front-state-opening");
+/** 5 to 180 degrees with view: front */
+export const frontOpeningBeyondFlat = (): string => say("front-opening-beyond-flat");
+/** lower it, or use view: along for a piece seen while walking round */
+export const frontLowerOpening = (): string => say("front-lower-opening");
+/** a leaf of the book, 1 to {leaves} */
+export const frontPageOneLeaf = (args: { readonly leaves: Word }): string => say("front-page-one-leaf", args);
+/** count again from the first leaf */
+export const frontCountAgain = (): string => say("front-count-again");
+/** {plates} unnumbered leaf between the pages|{plates} unnumbered leaves between the pages */
+export const frontManyPlates = (args: { readonly plates: number }): string => say("front-many-plates", args);
+/** fewer than the {leaves} leaf from page 1 on|fewer than the {leaves} leaves from page 1 on */
+export const frontFewerPlates = (args: { readonly leaves: number }): string => say("front-fewer-plates", args);
+/** count the plates again (leaves, not pages) */
+export const frontCountPlates = (): string => say("front-count-plates");
+/** a printed page, 1 to {last} */
+export const frontPlatePage = (args: { readonly last: Word }): string => say("front-plate-page", args);
+/** leaves after the last page need no entry: they are unnumbered end leaves */
+export const frontEndLeaves = (): string => say("front-end-leaves");
+/** {line} mm after {before} mm */
+export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly before: Word }): string => say("front-lines-out-of-order", args);
+/** lines further and further from the fore-edge */
+export const frontLinesOutward = (): string => say("front-lines-outward");
+/** put the lines in order */
+export const frontOrderLines = (): string => say("front-order-lines");
+/** "{level}" at {depth} mm after "{before}" at {beforeDepth} mm */
+export const frontLevelsOutOfOrder = (args: { readonly level: Word; readonly depth: Word; readonly before: Word; readonly beforeDepth: Word }): string => say("front-levels-out-of-order", args);
+/** depths that increase from the first level (front) to the last (back) */
+export const frontLevelsInward = (): string => say("front-levels-inward");
+/** put the levels in order or deepen this one */
+export const frontOrderLevels = (): string => say("front-order-levels");
+/** a second level "{level}" */
+export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
+/** a name of its own for each level */
+export const frontLevelNames = (): string => say("front-level-names");
+/** rename one of them */
+export const frontRename = (): string => say("front-rename");
+/** {count} level with background: true|{count} levels with background: true */
+export const frontBackgrounds = (args: { readonly count: number }): string => say("front-backgrounds", args);
+/** exactly one, the level that shows where no shape is */
+export const frontOneBackground = (): string => say("front-one-background");
+/** add background: true to one level */
+export const frontAddBackground = (): string => say("front-add-background");
+/** leave it on one level only */
+export const frontRemoveBackground = (): string => say("front-remove-background");
+/** neither depth nor line */
+export const frontNoDepth = (): string => say("front-no-depth");
+/** both depth and line */
+export const frontDepthAndLine = (): string => say("front-depth-and-line");
+/** one of them: depth (a length) or line (a number of gauge.lines) */
+export const frontDepthOrLine = (): string => say("front-depth-or-line");
+/** add depth or line */
+export const frontAddDepth = (): string => say("front-add-depth");
+/** remove one */
+export const frontRemoveOne = (): string => say("front-remove-one");
+/** 1 to {lines}, the lines of gauge.lines */
+export const frontGaugeLines = (args: { readonly lines: Word }): string => say("front-gauge-lines", args);
+/** a line of gauge.lines, and there are none */
+export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
+/** correct the number or add the line to gauge.lines */
+export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
+/** a level: {levels} — $levels: names of levels */
+export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** {date} below {above} */
+export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
+/** newest first: each date the same as the one above it or earlier */
+export const frontNewestFirst = (): string => say("front-newest-first");
+/** put the versions in order or correct the date */
+export const frontOrderVersions = (): string => say("front-order-versions");
+/** a second version "{version}" */
+export const frontVersionTwice = (args: { readonly version: Word }): string => say("front-version-twice", args);
+/** a name of its own for each version */
+export const frontVersionNames = (): string => say("front-version-names");
+/** "{file}" is not there */
+export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
+/** "{file}" is outside the kit folder */
+export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
+/** "{file}" is a folder */
+export const frontFileFolder = (args: { readonly file: Word }): string => say("front-file-folder", args);
+/** "{file}" is a link to a file outside the kit folder */
+export const frontFileLink = (args: { readonly file: Word }): string => say("front-file-link", args);
+/** a file in the kit folder */
+export const frontFileInside = (): string => say("front-file-inside");
+/** a file in the kit folder (it holds {files}) */
+export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
+/** correct the name or add the file */
+export const frontAddFile = (): string => say("front-add-file");
+/** name the file itself */
+export const frontNameFile = (): string => say("front-name-file");
+/** copy the photo into the kit folder|copy the picture beside index.md */
+export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
+/** "{file}" is not an SVG file */
+export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
+/** an SVG picture (.svg) */
+export const frontAnSvg = (): string => say("front-an-svg");
+/** draw the levels as filled shapes and save them as SVG */
+export const frontDrawSvg = (): string => say("front-draw-svg");
+/** "{file}" is not a photo */
+export const frontNoPhoto = (args: { readonly file: Word }): string => say("front-no-photo", args);
+/** save it as one of these */
+export const frontSavePhoto = (): string => say("front-save-photo");
+/** "{file}" cannot be read as a photo: {fault} — $fault: the words of the program that reads photos, in English. */
+export const frontPhotoUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("front-photo-unreadable", args);
+/** a whole photo: {kinds} */
+export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
+/** open it in a photo program and save it again */
+export const frontSavePhotoAgain = (): string => say("front-save-photo-again");
+/** filled shapes, paths, groups and use, as the README’s reference lists them */
+export const frontPictureShapes = (): string => say("front-picture-shapes");
+/** change this element in your drawing program and save again */
+export const frontChangeElement = (): string => say("front-change-element");
+/** {place}: {note} — A note on a picture, with its place: content/kits/moon/moon.svg:7 */
+export const frontPictureNote = (args: { readonly place: Word; readonly note: Word }): string => say("front-picture-note", args);
+/** shapes for a level "{level}" */
+export const frontShapesOfNoLevel = (args: { readonly level: Word }): string => say("front-shapes-of-no-level", args);
+/** the levels: {levels} */
+export const frontTheLevels = (args: { readonly levels: Word }): string => say("front-the-levels", args);
+/** correct the name or add the level */
+export const frontAddLevel = (): string => say("front-add-level");
+/** "{id}" */
+export const frontId = (args: { readonly id: Word }): string => say("front-id", args);
+/** an id of the picture: {ids} */
+export const frontPictureIds = (args: { readonly ids: Word }): string => say("front-picture-ids", args);
+/** an id of the picture, and it has none */
+export const frontPictureNoIds = (): string => say("front-picture-no-ids");
+/** correct the id, or give the shape this id in the SVG */
+export const frontGiveId = (): string => say("front-give-id");
+/** "{id}" a second time */
+export const frontIdTwice = (args: { readonly id: Word }): string => say("front-id-twice", args);
+/** each id belongs to one level */
+export const frontIdOnce = (): string => say("front-id-once");
+/** remove one of the two */
+export const frontRemoveId = (): string => say("front-remove-id");
+/** a shape of no level: <{element}> without an id */
+export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
+/** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
+export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
+/** every painted shape belongs to a level, by its own id or a group’s */
+export const frontShapesBelong = (): string => say("front-shapes-belong");
+/** name its id in picture.levels, move it into a named group, or give it no fill */
+export const frontNameShape = (): string => say("front-name-shape");
+/** level "{level}" has no painted shape */
+export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
+/** every level but the background has at least one */
+export const frontLevelsPainted = (): string => say("front-levels-painted");
+/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+export const frontCheckShapes = (): string => say("front-check-shapes");
+/** list its shapes under picture.levels.{level} */
+export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
+/** no filled shape|{pieces} pieces that do not touch */
+export const frontMotifPieces = (args: { readonly pieces: number }): string => say("front-motif-pieces", args);
+/** one connected silhouette, filled */
+export const frontMotifOne = (): string => say("front-motif-one");
+/** draw a filled shape, or remove the file|join the pieces in your drawing program */
+export const frontJoinMotif = (args: { readonly pieces: number }): string => say("front-join-motif", args);
+/** a list of cautions, each beginning with - id: */
+export const frontCautionsList = (): string => say("front-cautions-list");
+/** a second caution "{id}" */
+export const frontCautionTwice = (args: { readonly id: Word }): string => say("front-caution-twice", args);
+/** an id of its own for each caution */
+export const frontCautionIds = (): string => say("front-caution-ids");
+/** {date} or later, as the sessions follow each other */
+export const frontSessionBefore = (args: { readonly date: Word }): string => say("front-session-before", args);
+/** correct the day, or put the sessions in order */
+export const frontOrderSessions = (): string => say("front-order-sessions");
+/** The session */
+export const frontTheSession = (): string => say("front-the-session");
+/** Session {number} */
+export const frontSession = (args: { readonly number: Word }): string => say("front-session", args);
+/** a CSV file beside index.md */
+export const frontTableBeside = (): string => say("front-table-beside");
+/** a CSV file beside index.md (there is {files}) */
+export const frontTableAmong = (args: { readonly files: Word }): string => say("front-table-among", args);
+/** a kit: {kits} */
+export const frontAKit = (args: { readonly kits: Word }): string => say("front-a-kit", args);
+/** a kit of the class: {kits} */
+export const frontClassKit = (args: { readonly kits: Word }): string => say("front-class-kit", args);
+/** the kit "{kit}" cannot be built — The kit itself has something wrong that is told of before. */
+export const frontKitBroken = (args: { readonly kit: Word }): string => say("front-kit-broken", args);
+/** correct the kit first */
+export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
+/** seat {seat} has a book here and in {table} */
+export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
+/** one book a seat */
+export const frontOneBook = (): string => say("front-one-book");
+/** remove one of them */
+export const frontRemoveBook = (): string => say("front-remove-book");
+/** no seat */
+export const frontNoSeat = (): string => say("front-no-seat");
+/** at least one seat, here or in a books table */
+export const frontSomeSeat = (): string => say("front-some-seat");
+/** add seats, each with its number and book */
+export const frontAddSeats = (): string => say("front-add-seats");
+/** seat {seat} stands here a second time */
+export const frontSeatTwice = (args: { readonly seat: Word }): string => say("front-seat-twice", args);
+/** each number once */
+export const frontSeatOnce = (): string => say("front-seat-once");
+/** give every seat a number of its own */
+export const frontNumberSeats = (): string => say("front-number-seats");
+/** seat {seat} has no book */
+export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
+/** a book for every seat: here, or in the books table */
+export const frontSeatBook = (): string => say("front-seat-book");
+/** measure its book and add it */
+export const frontMeasureSeat = (): string => say("front-measure-seat");
+/** {count} depth|{count} depths */
+export const frontDepths = (args: { readonly count: number }): string => say("front-depths", args);
+/** {count}, one for each level of {kit}: {levels} */
+export const frontDepthsOfKit = (args: { readonly count: Word; readonly kit: Word; readonly levels: Word }): string => say("front-depths-of-kit", args);
+/** state one for each level, front to back */
+export const frontStateDepths = (): string => say("front-state-depths");
+/** an empty file */
+export const frontTableEmpty = (): string => say("front-table-empty");
+/** a head row with the columns {columns} */
+export const frontTableHead = (args: { readonly columns: Word }): string => say("front-table-head", args);
+/** unknown column "{column}" */
+export const frontColumnUnknown = (args: { readonly column: Word }): string => say("front-column-unknown", args);
+/** these columns, in any order: {columns} */
+export const frontColumns = (args: { readonly columns: Word }): string => say("front-columns", args);
+/** two columns "{column}" */
+export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
+/** each column once */
+export const frontColumnOnce = (): string => say("front-column-once");
+/** "{cell}" stands beyond the last column */
+export const frontCellBeyond = (args: { readonly cell: Word }): string => say("front-cell-beyond", args);
+/** {count} cell, as the head row has; a text with a comma in quotes|{count} cells, as the head row has; a text with a comma in quotes */
+export const frontCells = (args: { readonly count: number }): string => say("front-cells", args);
+/** cells separated by commas, a text that holds a comma or a quote in quotes */
+export const frontCellsApart = (): string => say("front-cells-apart");
+/** plates: "{cell}" */
+export const frontPlatesCell = (args: { readonly cell: Word }): string => say("front-plates-cell", args);
+/** page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300 */
+export const frontPlatesForm = (): string => say("front-plates-form");
+/** correct the table here */
+export const frontCorrectTable = (): string => say("front-correct-table");
+/** correct this cell */
+export const frontCorrectCell = (): string => say("front-correct-cell");
 /** Glossary */
 export const glossaryTitle = (): string => say("glossary-title");
 /** The words that kits, packets and the bench use, one meaning each. */
@@ -1176,6 +1942,230 @@ export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-
 export const hoursMinutesOnly = (args: { readonly minutes: Word }): string => say("hours-minutes-only", args);
 /** {hours} h {minutes} min */
 export const hoursAndMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("hours-and-minutes", args);
+/** {title}, the opened book seen from the front, drawn from the computed leaves — The title of a kit's page in a link elsewhere is the kit's own. */
+export const kitFrontAlt = (args: { readonly title: Word }): string => say("kit-front-alt", args);
+/** {title}, the finished book lit from inside in a dark room */
+export const kitLitAlt = (args: { readonly title: Word }): string => say("kit-lit-alt", args);
+/** Picture */
+export const kitMoods = (): string => say("kit-moods");
+/** by day, open */
+export const kitMoodDay = (): string => say("kit-mood-day");
+/** lit, window closed */
+export const kitMoodLit = (): string => say("kit-mood-lit");
+/** {version}, {day} — $version links to the list of versions. */
+export const kitVersionOf = (args: { readonly version: Word; readonly day: Word }): string => say("kit-version-of", args);
+/** Version {version} */
+export const kitVersion = (args: { readonly version: Word }): string => say("kit-version", args);
+/** Units */
+export const kitUnits = (): string => say("kit-units");
+/** millimetres */
+export const kitMillimetres = (): string => say("kit-millimetres");
+/** inches */
+export const kitInches = (): string => say("kit-inches");
+/** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
+export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
+/** Packet, {paper} — Links to what is printed; $paper is the name of a paper. */
+export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
+/** Large-print table, {paper} */
+export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-large-on", args);
+/** Print my packet */
+export const kitMyPacket = (): string => say("kit-my-packet");
+/** Large-print table */
+export const kitMyLarge = (): string => say("kit-my-large");
+/** Work along, leaf by leaf */
+export const kitWorkAlong = (): string => say("kit-work-along");
+/** On this page — Headings of the page, in its order; the list of contents uses them, too. */
+export const kitContents = (): string => say("kit-contents");
+/** See it from all sides */
+export const kitRound = (): string => say("kit-round");
+/** Does my book fit? */
+export const kitBook = (): string => say("kit-book");
+/** Cautions */
+export const kitCautions = (): string => say("kit-cautions");
+/** Supplies and tools */
+export const kitSupplies = (): string => say("kit-supplies");
+/** Supplies */
+export const kitSuppliesShort = (): string => say("kit-supplies-short");
+/** Prepare the book */
+export const kitPrepare = (): string => say("kit-prepare");
+/** Light and window */
+export const kitWindow = (): string => say("kit-window");
+/** Steps */
+export const kitSteps = (): string => say("kit-steps");
+/** Pattern table */
+export const kitTable = (): string => say("kit-table");
+/** Tack list */
+export const kitTacks = (): string => say("kit-tacks");
+/** Tacks */
+export const kitTacksShort = (): string => say("kit-tacks-short");
+/** Versions */
+export const kitVersions = (): string => say("kit-versions");
+/** Photos */
+export const kitPhotos = (): string => say("kit-photos");
+/** Picture after {work}, {source}, licence {licence}. */
+export const kitCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("kit-credit", args);
+/** Licence of this kit: {licence}. */
+export const kitLicence = (args: { readonly licence: Word }): string => say("kit-licence", args);
+/** opens {host} — After a link to another site. */
+export const kitLinkOpens = (args: { readonly host: Word }): string => say("kit-link-opens", args);
+/** Before you choose this fit — Above warnings. */
+export const kitWarnings = (): string => say("kit-warnings");
+/** The pattern on this page is worked out for one book: this many leaves, this thick, this wide, and tall enough for the picture. For any other book, enter its measurements below and the whole page follows. */
+export const kitBookText = (): string => say("kit-book-text");
+/** Replace these with your book’s measurements. Everything on this page follows: picture, figures, table, window and files. */
+export const kitRefitText = (): string => say("kit-refit-text");
+/** My book */
+export const kitRefitBook = (): string => say("kit-refit-book");
+/** My gauge and folds */
+export const kitRefitFold = (): string => say("kit-refit-fold");
+/** My light */
+export const kitRefitLight = (): string => say("kit-refit-light");
+/** Remember this book */
+export const kitRefitKeep = (): string => say("kit-refit-keep");
+/** Use my saved book */
+export const kitRefitKept = (): string => say("kit-refit-kept");
+/** Back to the kit’s own book */
+export const kitRefitReset = (): string => say("kit-refit-reset");
+/** One row per leaf. {marks} are measured from the head edge. The arrow gives the {cut} at that mark, measured from the fore-edge inward. {folds} lists the level of each strip from head to tail. Lengths are in {units}. — Above the table of leaves. The three arguments name what is emphasised; $units is the word for the units of length. */
+export const kitTableText = (args: { readonly marks: Word; readonly cut: Word; readonly folds: Word; readonly units: Word }): string => say("kit-table-text", args);
+/** One row per leaf. {marks} are measured from the head edge. The arrow gives the {cut} at that mark, measured from the folded edge once the whole leaf is folded at the {level} line. {folds} lists the level of each strip from head to tail. Lengths are in {units}. */
+export const kitTableTextStepped = (args: { readonly marks: Word; readonly cut: Word; readonly level: Word; readonly folds: Word; readonly units: Word }): string => say("kit-table-text-stepped", args);
+/** Marks */
+export const kitTableMarks = (): string => say("kit-table-marks");
+/** cut */
+export const kitTableCut = (): string => say("kit-table-cut");
+/** Folds */
+export const kitTableFolds = (): string => say("kit-table-folds");
+/** {number} {name}, {depth} (background)| — A level of the list: its number is in bold before it. */
+export const kitLevel = (args: { readonly number: Word; readonly name: Word; readonly depth: Word; readonly background: Word }): string => say("kit-level", args);
+/** {number} {name}, line {line}, {depth} (background)| */
+export const kitLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word; readonly background: Word }): string => say("kit-level-line", args);
+/** Pattern table of {title} */
+export const kitTableCaption = (args: { readonly title: Word }): string => say("kit-table-caption", args);
+/** Leaf */
+export const tableLeaf = (): string => say("table-leaf");
+/** Pattern page */
+export const tablePatternPage = (): string => say("table-pattern-page");
+/** Book page */
+export const tableBookPage = (): string => say("table-book-page");
+/** Marks › cuts */
+export const tableMarks = (): string => say("table-marks");
+/** Folds */
+export const tableFolds = (): string => say("table-folds");
+/** border — Stands where a border leaf has no pattern page. */
+export const tableBorder = (): string => say("table-border");
+/** whole leaf */
+export const tableWhole = (): string => say("table-whole");
+/** light: notch {notch} */
+export const kitTableNotch = (args: { readonly notch: Word }): string => say("kit-table-notch", args);
+/** {from} to {to}, {depth} deep */
+export const kitTableNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("kit-table-notch-place", args);
+/** checkpoint: page number and first mark */
+export const kitTableCheckpoint = (): string => say("kit-table-checkpoint");
+/** {count} merged strip|{count} merged strips */
+export const kitMerged = (args: { readonly count: number }): string => say("kit-merged", args);
+/** Too short to fold, so each was merged with the neighbour whose depth is nearest. */
+export const kitMergedText = (): string => say("kit-merged-text");
+/** leaf {leaf}: {place}, level {level} into level {into} */
+export const kitMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("kit-merged-strip", args);
+/** The next leaf does not hold these flaps. Give each one a dot of glue. Measured from the head. */
+export const kitTacksText = (): string => say("kit-tacks-text");
+/** The next leaf holds every flap of this kit: there is nothing to glue. */
+export const kitTacksNone = (): string => say("kit-tacks-none");
+/** {leaf}: {place} — A leaf and a stretch of it. */
+export const kitTack = (args: { readonly leaf: Word; readonly place: Word }): string => say("kit-tack", args);
+/** {count} more loose stretch is too short to need it; the JSON lists it, too.|{count} more loose stretches are too short to need it; the JSON lists them, too. */
+export const kitTacksHeld = (args: { readonly count: number }): string => say("kit-tacks-held", args);
+/** The whole book as this pattern makes it, on a turntable: {parts}. */
+export const kitRoundText = (args: { readonly parts: Word }): string => say("kit-round-text", args);
+/** every leaf with its folds, cuts and flaps */
+export const kitRoundLeaves = (): string => say("kit-round-leaves");
+/** the light in its pocket */
+export const kitRoundLight = (): string => say("kit-round-light");
+/** the window and its door */
+export const kitRoundWindow = (): string => say("kit-round-window");
+/** This view needs JavaScript; the front picture above shows the same book. */
+export const kitRoundScript = (): string => say("kit-round-script");
+/** turntable */
+export const kitRoundRole = (): string => say("kit-round-role");
+/** {title}, the whole book in three dimensions */
+export const kitRoundAlt = (args: { readonly title: Word }): string => say("kit-round-alt", args);
+/** Drag to turn and tilt. Spread two fingers, or hold Ctrl and turn the wheel, to zoom. Keys: arrows turn and tilt, + and − zoom, 0 looks from the front. */
+export const kitRoundHelp = (): string => say("kit-round-help");
+/** Look from */
+export const kitRoundFrom = (): string => say("kit-round-from");
+/** Front */
+export const kitRoundFront = (): string => say("kit-round-front");
+/** Left */
+export const kitRoundLeft = (): string => say("kit-round-left");
+/** Right */
+export const kitRoundRight = (): string => say("kit-round-right");
+/** Above */
+export const kitRoundAbove = (): string => say("kit-round-above");
+/** Behind */
+export const kitRoundBehind = (): string => say("kit-round-behind");
+/** Nearer */
+export const kitRoundNearer = (): string => say("kit-round-nearer");
+/** Further */
+export const kitRoundFurther = (): string => say("kit-round-further");
+/** Opening */
+export const kitRoundOpening = (): string => say("kit-round-opening");
+/** Angle between first and last leaf */
+export const kitRoundAngle = (): string => say("kit-round-angle");
+/** Back to the kit’s opening */
+export const kitRoundOwn = (): string => say("kit-round-own");
+/** Show */
+export const kitRoundShow = (): string => say("kit-round-show");
+/** Light on */
+export const kitRoundShowLight = (): string => say("kit-round-show-light");
+/** Window */
+export const kitRoundShowWindow = (): string => say("kit-round-show-window");
+/** Motifs */
+export const kitRoundShowMotifs = (): string => say("kit-round-show-motifs");
+/** Door, closed to wide open */
+export const kitRoundShowDoor = (): string => say("kit-round-show-door");
+/** Colours by level */
+export const kitRoundShowLevels = (): string => say("kit-round-show-levels");
+/** Room for the light */
+export const kitLight = (): string => say("kit-light");
+/** Mark each notch together with the leaf’s other marks, from the unfolded fore-edge. Cut it after folding, batch by batch, through body and flap. The pocket’s floor is {floor} from the head edge. At least {paper} of paper stays at the gutter. */
+export const kitLightText = (args: { readonly floor: Word; readonly paper: Word }): string => say("kit-light-text", args);
+/** This kit’s light is {given} wide; this book has room for up to {width} at that height, or for a light {height} high at that width. Measure yours first. */
+export const kitLightMost = (args: { readonly given: Word; readonly width: Word; readonly height: Word }): string => say("kit-light-most", args);
+/** Share of the widest light that fits */
+export const kitLightShare = (): string => say("kit-light-share");
+/** Notch table, {count} leaf|Notch table, {count} leaves */
+export const kitNotches = (args: { readonly count: number }): string => say("kit-notches", args);
+/** {leaf}: {notch} — A leaf and its notch. */
+export const kitNotch = (args: { readonly leaf: Word; readonly notch: Word }): string => say("kit-notch", args);
+/** {from}–{to}, {depth} {unit} deep */
+export const kitNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word; readonly unit: Word }): string => say("kit-notch-place", args);
+/** The window */
+export const kitPanes = (): string => say("kit-panes");
+/** The parts are cut as unrolled along the front, for card that bends round it. */
+export const kitPanesWrap = (): string => say("kit-panes-wrap");
+/** The parts are cut as seen from the front, for a stiff panel. */
+export const kitPanesFlat = (): string => say("kit-panes-flat");
+/** {count} of {material}, {size}: {use}. */
+export const kitPart = (args: { readonly count: Word; readonly material: Word; readonly size: Word; readonly use: Word }): string => say("kit-part", args);
+/** {width} × {height} */
+export const kitPartSize = (args: { readonly width: Word; readonly height: Word }): string => say("kit-part-size", args);
+/** {format}, {unit} — Kinds of files to cut by; $unit is mm or inch. */
+export const kitFileUnit = (args: { readonly format: Word; readonly unit: Word }): string => say("kit-file-unit", args);
+/** {format} {unit} */
+export const kitFileShortUnit = (args: { readonly format: Word; readonly unit: Word }): string => say("kit-file-short-unit", args);
+/** inch */
+export const kitFileInch = (): string => say("kit-file-inch");
+/** SVG, 72 dpi */
+export const kitFile72 = (): string => say("kit-file-72");
+/** 72 dpi */
+export const kitFileShort72 = (): string => say("kit-file-short-72");
+/** All parts laid out on sheets */
+export const kitSheets = (): string => say("kit-sheets");
+/** too small for {parts} */
+export const kitSheetTooSmall = (args: { readonly parts: Word }): string => say("kit-sheet-too-small", args);
+/** Layers: {layers}, and {check}, a rectangle of {size} to measure before you cut. The 72 dpi variant is for programs that ignore units. — $layers and $check are names of layers as they stand in the files. */
+export const kitFilesText = (args: { readonly layers: Word; readonly check: Word; readonly size: Word }): string => say("kit-files-text", args);
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */
@@ -1306,8 +2296,218 @@ export const packetFooterVersion = (args: { readonly version: Word }): string =>
 export const packetFooterBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word }): string => say("packet-footer-book", args);
 /** page {page} of {pages} */
 export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
-/** This kit does not fit the book in this address: {given}; {allowed}. Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
-export const packetMisfit = (args: { readonly given: Word; readonly allowed: Word }): string => say("packet-misfit", args);
+/** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
+export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** not an SVG picture: it has no <svg> element */
+export const pictureNoSvg = (): string => say("picture-no-svg");
+/** not an SVG picture: its root is <{name}> */
+export const pictureOtherRoot = (args: { readonly name: Word }): string => say("picture-other-root", args);
+/** not an SVG picture: add xmlns="{namespace}" to <svg> */
+export const pictureNoNamespace = (args: { readonly namespace: Word }): string => say("picture-no-namespace", args);
+/** not well-formed XML: {fault} — $fault: the words of the XML reader, in English. */
+export const pictureNotWellFormed = (args: { readonly fault: Word }): string => say("picture-not-well-formed", args);
+/** entity {entity} is not read: write its text in place */
+export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
+/** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
+export const pictureExternalSheet = (): string => say("picture-external-sheet");
+/** id {id} is taken by <{name}> in line {line}: give each element its own */
+export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
+/** <svg> has no size: add viewBox="0 0 width height" */
+export const pictureNoSize = (): string => say("picture-no-size");
+/** <svg> transform is not supported: move it to a <g> around the content */
+export const pictureRootTransform = (): string => say("picture-root-transform");
+/** the picture needs more than {most} points: simplify it */
+export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
+/** more than {most} levels of groups: flatten groups */
+export const pictureManyLevels = (args: { readonly most: Word }): string => say("picture-many-levels", args);
+/** the picture shows more than {most} elements: simplify it */
+export const pictureManyElements = (args: { readonly most: Word }): string => say("picture-many-elements", args);
+/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
+/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
+export const pictureInnerSvg = (): string => say("picture-inner-svg");
+/** <{name}> is ignored; the picture is taken at rest */
+export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
+/** <script> is ignored; the picture is taken as written */
+export const pictureScript = (): string => say("picture-script");
+/** <{name}> is ignored: it is outside the SVG namespace */
+export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
+/** <{name}> {attribute} is not supported: remove it */
+export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
+/** <{name}> transform-origin is not supported: write rotate(angle x y) */
+export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
+/** <symbol> {attribute} is not supported: move the <use> instead */
+export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
+/** <{name}> is not painted: it lies outside its symbol’s viewBox */
+export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
+/** <{name}> is not painted: it has no area */
+export const pictureNoArea = (args: { readonly name: Word }): string => say("picture-no-area", args);
+/** <use> has no href: name the id of a shape or group */
+export const pictureUseNoHref = (): string => say("picture-use-no-href");
+/** <use> href {href} is not in this file: write "#" and an id of it */
+export const pictureUseElsewhere = (args: { readonly href: Word }): string => say("picture-use-elsewhere", args);
+/** <use> href {href} has no target: no element has this id */
+export const pictureUseNoTarget = (args: { readonly href: Word }): string => say("picture-use-no-target", args);
+/** <use> href {href} shows itself: break the cycle */
+export const pictureUseCycle = (args: { readonly href: Word }): string => say("picture-use-cycle", args);
+/** <use> href {href} is a <{name}>: name a shape or group */
+export const pictureUseIdle = (args: { readonly href: Word; readonly name: Word }): string => say("picture-use-idle", args);
+/** {what} {value} is not a length: write a number, or one with px, mm, cm, in, pt, pc, Q or % */
+export const pictureNoLength = (args: { readonly what: Word; readonly value: Word }): string => say("picture-no-length", args);
+/** {what} {value} has the unit {unit}: use px, mm, cm, in, pt, pc, Q or % */
+export const pictureOtherUnit = (args: { readonly what: Word; readonly value: Word; readonly unit: Word }): string => say("picture-other-unit", args);
+/** {what} {value} is too large */
+export const pictureTooLarge = (args: { readonly what: Word; readonly value: Word }): string => say("picture-too-large", args);
+/** {what} {value} has nothing to be a part of: write a length */
+export const picturePartOfNothing = (args: { readonly what: Word; readonly value: Word }): string => say("picture-part-of-nothing", args);
+/** {what} {value} is negative: write 0 or more */
+export const pictureNegative = (args: { readonly what: Word; readonly value: Word }): string => say("picture-negative", args);
+/** {what} {value} must be above 0 */
+export const pictureNotAboveZero = (args: { readonly what: Word; readonly value: Word }): string => say("picture-not-above-zero", args);
+/** {what} {value} has {found} where a number belongs */
+export const pictureNoNumber = (args: { readonly what: Word; readonly value: Word; readonly found: Word }): string => say("picture-no-number", args);
+/** {what} {value} ends in a comma */
+export const pictureEndsInComma = (args: { readonly what: Word; readonly value: Word }): string => say("picture-ends-in-comma", args);
+/** {what} {value} has {count} numbers: every x needs its y */
+export const pictureOddPoints = (args: { readonly what: Word; readonly value: Word; readonly count: Word }): string => say("picture-odd-points", args);
+/** {what} {value} needs four numbers: x, y, width and height */
+export const pictureViewBoxNumbers = (args: { readonly what: Word; readonly value: Word }): string => say("picture-view-box-numbers", args);
+/** {what} {value} needs a width and a height above 0 */
+export const pictureViewBoxSize = (args: { readonly what: Word; readonly value: Word }): string => say("picture-view-box-size", args);
+/** {what} {value} is unknown: write none or, for example, xMidYMid meet */
+export const pictureFitting = (args: { readonly what: Word; readonly value: Word }): string => say("picture-fitting", args);
+/** {what} {value} is no opacity: write a number from 0 to 1 */
+export const pictureNoOpacity = (args: { readonly what: Word; readonly value: Word }): string => say("picture-no-opacity", args);
+/** {what} {value} counts as solid */
+export const pictureSolid = (args: { readonly what: Word; readonly value: Word }): string => say("picture-solid", args);
+/** {what} {value} is no transform: use {names} */
+export const pictureNoTransform = (args: { readonly what: Word; readonly value: Word; readonly names: Word }): string => say("picture-no-transform", args);
+/** {what} {value} has {found} where a transform such as rotate(30) belongs */
+export const pictureTransformRest = (args: { readonly what: Word; readonly value: Word; readonly found: Word }): string => say("picture-transform-rest", args);
+/** {what} {value} takes {count} number|{count} numbers */
+export const pictureTransformNumber = (args: { readonly what: Word; readonly value: Word; readonly count: number }): string => say("picture-transform-number", args);
+/** {what} {value} takes {count} or {more} numbers */
+export const pictureTransformNumbers = (args: { readonly what: Word; readonly value: Word; readonly count: Word; readonly more: Word }): string => say("picture-transform-numbers", args);
+/** {what} has a curve thousands of times as large as the picture: draw it at the picture’s size */
+export const pictureCurveTooLarge = (args: { readonly what: Word }): string => say("picture-curve-too-large", args);
+/** {what} has coordinates too large to compute with */
+export const pictureCoordinates = (args: { readonly what: Word }): string => say("picture-coordinates", args);
+/** {what} needs more than {most} points: simplify it */
+export const pictureOutlinePoints = (args: { readonly what: Word; readonly most: Word }): string => say("picture-outline-points", args);
+/** {what} has {found} at character {at} where a path command|an arc flag, 0 or 1,|"M"|a number belongs — $at counts characters; $before is what stands before it. */
+export const picturePathFault = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word }): string => say("picture-path-fault", args);
+/** {what} has {found} at character {at} where a path command|an arc flag, 0 or 1,|"M"|a number belongs, after {before} */
+export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
+/** the end — Found where a path’s text ends too early. */
+export const picturePathEnd = (): string => say("picture-path-end");
+/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
+/** malformed CSS: nested too deeply */
+export const pictureCssDepth = (): string => say("picture-css-depth");
+/** malformed CSS: {text} is no declaration */
+export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
+/** @{name} is not supported: write the rules plainly in this <style> */
+export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
+/** selector {selector} is too complex: use an element name, .class, #id or * */
+export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
+/** <style> media {media} is not supported: remove it */
+export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** {property} "" has no value: write one or remove {property} */
+export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
+/** {property} {value} is not supported: write the value itself */
+export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
+/** {property} {value} is unknown: use {values} */
+export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
+/** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
+export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
+/** fill {fill} is in another file: bring it into this one */
+export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** fill {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** fill {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
+/** <{name}> stroke is ignored; only fills count */
+export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
+/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
+export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
+export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
+/** Pattern pages and book pages */
+export const preparationPages = (): string => say("preparation-pages");
+/** Picture leaves */
+export const preparationPictureLeaves = (): string => say("preparation-picture-leaves");
+/** How the numbers relate */
+export const preparationRelation = (): string => say("preparation-relation");
+/** book page = pattern page −|+ {offset} */
+export const preparationOffset = (args: { readonly sign: Word; readonly offset: Word }): string => say("preparation-offset", args);
+/** not numbered: count them */
+export const preparationUnnumbered = (): string => say("preparation-unnumbered");
+/** Border leaves: fold each one whole at the background line */
+export const preparationBorders = (): string => say("preparation-borders");
+/** Leaves */
+export const preparationLeaves = (): string => say("preparation-leaves");
+/** How many */
+export const preparationCount = (): string => say("preparation-count");
+/** Scoring plan: which line on which leaves */
+export const preparationScoring = (): string => say("preparation-scoring");
+/** Line */
+export const preparationLine = (): string => say("preparation-line");
+/** free — Stands for the number of a line where the gauge has none at this depth. */
+export const preparationLineFree = (): string => say("preparation-line-free");
+/** From fore-edge */
+export const preparationDepth = (): string => say("preparation-depth");
+/** Level */
+export const preparationLevel = (): string => say("preparation-level");
+/** {number} {name} — A level: its number and its name. */
+export const preparationLevelName = (args: { readonly number: Word; readonly name: Word }): string => say("preparation-level-name", args);
+/** Lines that a range does not need are left out. Scoring all of them everywhere does no harm: more strokes, but nothing to look up. */
+export const preparationScoringNote = (): string => say("preparation-scoring-note");
+/** Batches and support: packing needed under the working side */
+export const preparationBatches = (): string => say("preparation-batches");
+/** Batch */
+export const preparationBatch = (): string => say("preparation-batch");
+/** From */
+export const preparationFrom = (): string => say("preparation-from");
+/** To */
+export const preparationTo = (): string => say("preparation-to");
+/** Packing */
+export const preparationPacking = (): string => say("preparation-packing");
+/** Pieces */
+export const preparationPieces = (): string => say("preparation-pieces");
+/** Packing pieces of {size} */
+export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
+/** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
+export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
+/** Printing {count} PDF|Printing {count} PDFs with the browser of LEAFLIGHT_BROWSER,|the installed browser|the downloaded browser|the packaged browser {path} — $browser: how the browser was found. $path: its file. */
+export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);
+/** {done} of {count}: {title} */
+export const printStep = (args: { readonly done: Word; readonly count: Word; readonly title: Word }): string => say("print-step", args);
+/** Printed {count} PDF|Printed {count} PDFs */
+export const printDone = (args: { readonly count: number }): string => say("print-done", args);
+/** no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one */
+export const printNoBrowser = (): string => say("print-no-browser");
+/** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
+export const printNoSetting = (args: { readonly path: Word }): string => say("print-no-setting", args);
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page’s file. $boxes: one or several of the messages below. */
+export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
+/** the page is {width} px wide in {room} px — Pixels. */
+export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
+/** {box} "{text}" is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
+export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
+/** {box} "{text}" is {height} px high in {room} px */
+export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** {title}: teacher’s packet */
+export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
+/** {title}: measuring card */
+export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
+/** {title}: packets of all seats */
+export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
+/** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
+export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** {title}: {material}, {sheet} sheet {number}: {parts} */
+export const cutClassTitle = (args: { readonly title: Word; readonly material: Word; readonly sheet: Word; readonly number: Word; readonly parts: Word }): string => say("cut-class-title", args);
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
 /** It is not a progress file of this version: its schema is {given}, not {expected}. */
@@ -1352,6 +2552,178 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly angle: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** Skip to content */
+export const siteSkip = (): string => say("site-skip");
+/** Every measurement is worked out for the book each kit names. */
+export const siteFoot = (): string => say("site-foot");
+/** Feed of new kits — Link at the foot of every page. */
+export const siteFeed = (): string => say("site-feed");
+/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
+/** {page} · {site} — Title of a page: its own heading and the site's name. */
+export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);
+/** Not on the shelf — Where an address leads nowhere. */
+export const siteMissingTitle = (): string => say("site-missing-title");
+/** This page is not on the shelf */
+export const siteMissingHeading = (): string => say("site-missing-heading");
+/** There is nothing at this address. The page may have been moved or taken away, or a letter may be missing from the link. */
+export const siteMissingText = (): string => say("site-missing-text");
+/** All kits */
+export const siteMissingKits = (): string => say("site-missing-kits");
+/** Go to the catalogue */
+export const siteToCatalogue = (): string => say("site-to-catalogue");
+/** Not on this device — Where a page is asked for without network and is not kept on the device. */
+export const siteAbsentTitle = (): string => say("site-absent-title");
+/** Not on this device yet */
+export const siteAbsentHeading = (): string => say("site-absent-heading");
+/** You are offline, and this page has not been opened on this device before. Kits that you have opened work offline; the catalogue marks them. */
+export const siteAbsentText = (): string => say("site-absent-text");
+/** Try this page again */
+export const siteAbsentAgain = (): string => say("site-absent-again");
+/** {title}, a book folded into a picture, seen from the front — Describes a link preview's picture. */
+export const sitePreviewPicture = (args: { readonly title: Word }): string => say("site-preview-picture", args);
+/** {title}, version {version} — Title of a feed's entry. */
+export const feedEntry = (args: { readonly title: Word; readonly version: Word }): string => say("feed-entry", args);
+/** Licence: {licence} */
+export const feedLicence = (args: { readonly licence: Word }): string => say("feed-licence", args);
+/** 1 folded book — What a kit's instructions make, in data for search engines. */
+export const howToYield = (): string => say("how-to-yield");
+/** Picture after {work}, {source}, licence {licence} */
+export const howToCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("how-to-credit", args);
+/** {title}. {text} — A caution beside a step: title and one sentence. */
+export const howToTip = (args: { readonly title: Word; readonly text: Word }): string => say("how-to-tip", args);
+/** The book */
+export const stepSectionBook = (): string => say("step-section-book");
+/** Light and window */
+export const stepSectionWindow = (): string => say("step-section-window");
+/** What the lines of the drawings mean */
+export const stepLegend = (): string => say("step-legend");
+/** about {time} — How long a step takes. */
+export const stepTime = (args: { readonly time: Word }): string => say("step-time", args);
+/** Parts */
+export const stepParts = (): string => say("step-parts");
+/** Tools */
+export const stepTools = (): string => say("step-tools");
+/** Check the book */
+export const stepCheck = (): string => say("step-check");
+/** Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for {leaves} leaves, {height} high and {width} wide, pressed {thickness} thick. Another book needs the pattern worked out for it. */
+export const stepCheckText = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("step-check-text", args);
+/** Measure height, width and thickness, and count leaves, not pages. */
+export const stepCheckGist = (): string => say("step-check-gist");
+/** Find pattern page 1 */
+export const stepFind = (): string => say("step-find");
+/** The picture begins on {first} (pattern page 1) and ends on {last} (pattern page {page}). Put a slip of paper at each. */
+export const stepFindText = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("step-find-text", args);
+/** Put a slip of paper at the first and at the last picture leaf. */
+export const stepFindGist = (): string => say("step-find-gist");
+/** Set up the gauge */
+export const stepGauge = (): string => say("step-gauge");
+/** Cut the gauge from the packet, or mark a strip of card with these lines: {lines}. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level. */
+export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
+/** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
+export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
+/** {number} {name}: {depth} */
+export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: Word; readonly depth: Word }): string => say("step-gauge-free-line", args);
+/** Glue it to card, cut it out, and slip packing under the lower side of the book so that it lies level. */
+export const stepGaugeGist = (): string => say("step-gauge-gist");
+/** Press the score lines */
+export const stepScore = (): string => say("step-score");
+/** Press {count} line|{count} lines with a blunt tool, following the scoring plan. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. Scoring every line on every leaf takes more strokes, but there is nothing to look up. */
+export const stepScoreText = (args: { readonly count: number }): string => say("step-score-text", args);
+/** Crease the paper with a blunt tool along the gauge’s lines; never press through it. */
+export const stepScoreGist = (): string => say("step-score-gist");
+/** Fold the border leaves */
+export const stepBorder = (): string => say("step-border");
+/** Fold no leaf|{before} whole leaf|{before} whole leaves before the picture and none|{after} after it at the {level} line, {depth} from the fore-edge. */
+export const stepBorderText = (args: { readonly before: number; readonly after: number; readonly level: Word; readonly depth: Word }): string => say("step-border-text", args);
+/** This kit has no border leaves. */
+export const stepBorderNone = (): string => say("step-border-none");
+/** Fold whole leaves at the background line, before the picture and after it. */
+export const stepBorderGist = (): string => say("step-border-gist");
+/** Mark, cut and fold, batch by batch */
+export const stepFold = (): string => say("step-fold");
+/** Work on at most {batch} leaves at a time. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the fore-edge, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldText = (args: { readonly batch: Word; readonly deepest: Word }): string => say("step-fold-text", args);
+/** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the folded edge, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
+/** A card under the leaf; mark from the head, cut square in, fold each strip at its line, tuck it behind, tick the row. */
+export const stepFoldGist = (): string => say("step-fold-gist");
+/** In each batch: notch for the light */
+export const stepNotch = (): string => say("step-notch");
+/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with a card under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
+export const stepNotchText = (args: { readonly count: number; readonly first: Word; readonly last: Word; readonly floor: Word }): string => say("step-notch-text", args);
+/** Once the batch is tucked, cut each notch in several light strokes, one leaf at a time. */
+export const stepNotchGist = (): string => say("step-notch-gist");
+/** In each batch: tack loose flaps */
+export const stepTack = (): string => say("step-tack");
+/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. Put a dot of glue under each one in the tack list, press, and let it dry before the next batch. */
+export const stepTackText = (args: { readonly count: number }): string => say("step-tack-text", args);
+/** Put a dot of glue under each flap in the tack list, press, let it dry. */
+export const stepTackGist = (): string => say("step-tack-gist");
+/** Open to the hold width */
+export const stepHold = (): string => say("step-hold");
+/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry.|Prop it open at that width overnight. */
+export const stepHoldText = (args: { readonly width: Word; readonly boards: Word; readonly holder: Word }): string => say("step-hold-text", args);
+/** Measure straight across at the head edge; there the picture has its true shape. */
+export const stepHoldGist = (): string => say("step-hold-gist");
+/** Cut out the window */
+export const stepCut = (): string => say("step-cut");
+/** Cut {count} part|{count} parts of card and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
+export const stepCutText = (args: { readonly count: number }): string => say("step-cut-text", args);
+/** Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it. */
+export const stepCutGist = (): string => say("step-cut-gist");
+/** Glue the base frame and let it dry */
+export const stepFrame = (): string => say("step-frame");
+/** With the holder on, run double-sided tape or clear-drying glue round the back of the base frame. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Leave the holder on until the glue is dry, for the time on the label; overnight is safe. Make the door meanwhile. */
+export const stepFrameText = (args: { readonly lip: Word }): string => say("step-frame-text", args);
+/** Put the holder on, glue the frame to the front tips, and leave the holder until the glue is dry. */
+export const stepFrameGist = (): string => say("step-frame-gist");
+/** Glaze the door */
+export const stepGlaze = (): string => say("step-glaze");
+/** Fold the flap back along the score and open it again. Then fix the glazing to the back of the door with narrow double-sided tape or a glue made for acetate. Keep it clear of the score line at the left|right. Leave the door flat under a weight while it dries. */
+export const stepGlazeText = (args: { readonly hinge: Word }): string => say("step-glaze-text", args);
+/** Fix the glazing to the back of the door, clear of the score line, and leave it flat under a weight. */
+export const stepGlazeGist = (): string => say("step-glaze-gist");
+/** Decorate in layers */
+export const stepDecorate = (): string => say("step-decorate");
+/** Lay the decoration guide under the glazing. */
+export const stepDecorateGuide = (): string => say("step-decorate-guide");
+/** The {motif} goes low and flat on the glazing, over the marked place. */
+export const stepDecorateLargest = (args: { readonly motif: Word }): string => say("step-decorate-largest", args);
+/** It covers the light, {width} wide, that stands behind. */
+export const stepDecorateLight = (args: { readonly width: Word }): string => say("step-decorate-light", args);
+/** Then set {motifs} on card spacers, raised, above and beside it. — $motifs is a list of names. */
+export const stepDecorateOthers = (args: { readonly motifs: Word }): string => say("step-decorate-others", args);
+/** Then set what else you like on card spacers, raised, above and beside it. */
+export const stepDecorateOwn = (): string => say("step-decorate-own");
+/** Take the guide away when all is dry. */
+export const stepDecorateDry = (): string => say("step-decorate-dry");
+/** Lay the guide under the glazing; the largest motif low and flat, the others raised on card spacers. */
+export const stepDecorateGist = (): string => say("step-decorate-gist");
+/** Hang the door */
+export const stepHang = (): string => say("step-hang");
+/** Fold the flap under the door and glue it to the face of the dry base frame at the left|right, edges lined up. Keep the door ajar by a finger’s width until the glue has set. */
+export const stepHangText = (args: { readonly hinge: Word }): string => say("step-hang-text", args);
+/** Glue the flap to the dry frame, edges lined up; keep the door ajar by a finger’s width until it has set. */
+export const stepHangGist = (): string => say("step-hang-gist");
+/** Close it */
+export const stepClose = (): string => say("step-close");
+/** Glue the button on the door’s mark. Tie {string} of string into a loop through the tab’s hole, long enough to slip over the button. */
+export const stepCloseText = (args: { readonly string: Word }): string => say("step-close-text", args);
+/** Glue the button on its mark; tie the string through the tab so that the loop slips over it. */
+export const stepCloseGist = (): string => say("step-close-gist");
+/** Set the light */
+export const stepLight = (): string => say("step-light");
+/** When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady on the notches, glue in a small floor of card first. */
+export const stepLightText = (args: { readonly setback: Word }): string => say("step-light-text", args);
+/** When all is dry, stand the LED light on the pocket’s floor; no paper may touch it. */
+export const stepLightGist = (): string => say("step-light-gist");
+/** Materials */
+export const supplyMaterials = (): string => say("supply-materials");
+/** Tools */
+export const supplyTools = (): string => say("supply-tools");
+/** Total of the prices given: {total}. */
+export const supplyTotal = (args: { readonly total: Word }): string => say("supply-total", args);
 /** second-hand book|second-hand books */
 export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
 /** card */
@@ -1660,6 +3032,38 @@ export const sheetLabel = (args: { readonly name: Word; readonly width: Word; re
 export const sheetTitle = (args: { readonly class: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("sheet-title", args);
 /** Leaflight class {class}; parts of all seats; layers: {layers} — In the file's description; $layers are names in the file. */
 export const sheetAbout = (args: { readonly class: Word; readonly layers: Word }): string => say("sheet-about", args);
+/** ruler */
+export const toolRuler = (): string => say("tool-ruler");
+/** metal ruler */
+export const toolMetalRuler = (): string => say("tool-metal-ruler");
+/** ruler or marking strips */
+export const toolRulerOrStrips = (): string => say("tool-ruler-or-strips");
+/** pencil */
+export const toolPencil = (): string => say("tool-pencil");
+/** craft knife */
+export const toolCraftKnife = (): string => say("tool-craft-knife");
+/** mat */
+export const toolMat = (): string => say("tool-mat");
+/** bone folder */
+export const toolBoneFolder = (): string => say("tool-bone-folder");
+/** gauge */
+export const toolGauge = (): string => say("tool-gauge");
+/** packing */
+export const toolPacking = (): string => say("tool-packing");
+/** glue dots */
+export const toolGlueDots = (): string => say("tool-glue-dots");
+/** double-sided tape */
+export const toolTape = (): string => say("tool-tape");
+/** clear-drying glue */
+export const toolGlue = (): string => say("tool-glue");
+/** gauge — Parts beside a step that are no parts of the window. */
+export const stepPartGauge = (): string => say("step-part-gauge");
+/** button */
+export const stepPartButton = (): string => say("step-part-button");
+/** string */
+export const stepPartString = (): string => say("step-part-string");
+/** battery LED light */
+export const stepPartLight = (): string => say("step-part-light");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** in */

@@ -6,7 +6,7 @@ bench-title = { $title }: work along
 bench-no-script = This view follows your work leaf by leaf and needs JavaScript. { $table } has every leaf with its marks, cuts and folds.
 bench-no-script-table = The pattern table
 # $why is a whole sentence of its own.
-bench-misfit = This kit does not fit the book in this address: { $given }; { $allowed }.
+bench-misfit = This kit does not fit the book in this address. { $why }
 bench-table-link = The kit’s page has the pattern table and the fit panel
 
 ## The head of the page
@@ -188,8 +188,8 @@ bench-left-out-now = { $count ->
    *[other] Left out: { $leaf }. { $count } leaves have new marks.
   }
 bench-back-in-now = Back in: { $leaf }.
-bench-cannot-leave-out = This leaf cannot be left out: { $given }; { $allowed }. { $remedy }.
-bench-cannot-close = The picture cannot close over it: { $given }; { $allowed }.
+bench-cannot-leave-out = This leaf cannot be left out. { $why } { $remedy }
+bench-cannot-close = The picture cannot close over it. { $why }
 bench-before = Before
 bench-after = After
 bench-front-before = The front before
@@ -240,7 +240,7 @@ bench-file-opened = { $count ->
   }
 # $why is a sentence of progress.ftl.
 bench-file-refused = { $file } cannot be opened. { $why }
-bench-file-misfit = { $file } cannot be opened. The leaves that it leaves out do not fit this book: { $given }; { $allowed }.
+bench-file-misfit = { $file } cannot be opened. The leaves that it leaves out do not fit this book. { $why }
 # Follows where a file belongs to this kit on another book; $link is the link below.
 bench-file-elsewhere = { $link } and open the file there.
 bench-file-elsewhere-link = Go to that book

@@ -48,11 +48,6 @@ class-teacher-read = Read it here
 # $files is a list of links.
 class-cut-files = Cut files for the whole class: { $files } (SVG in mm; DXF and 72 dpi beside them).
 
-# Titles of files.
-class-teacher-title = { $class }: teacher’s packet
-class-card-title = { $class }: measuring card
-class-packets-title = { $class }: packets of all seats
-
 ## A seat's book in a line: these facts are joined as a list
 
 class-book-sides = { $height } × { $width }

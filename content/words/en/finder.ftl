@@ -61,6 +61,10 @@ finder-count-own = { $count ->
     [one] { $count } fits your book as it is
    *[other] { $count } fit your book as they are
   }
+finder-count-check = { $count ->
+    [one] { $count } fits, but has something to check first
+   *[other] { $count } fit, but have something to check first
+  }
 finder-count-change = { $count ->
     [one] { $count } fits with a change
    *[other] { $count } fit with a change
@@ -83,6 +87,7 @@ finder-leaves = leaves
 ## On a kit's card
 finder-fits-so-far = Fits so far
 finder-fits-own = Fits as it is
+finder-fits-check = Fits, but check first
 finder-fits-change = Fits with a change
 finder-fits-not = Does not fit
 finder-not-checked = Not checked

@@ -8,6 +8,7 @@ import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
 import type { SiteConfig } from "./register.ts";
 import { relativeUrl } from "./relative-url.ts";
+import { stated } from "./stated.ts";
 
 /** What the frame of a class's printed page puts around its sheets. */
 interface FramedPrint {
@@ -19,8 +20,8 @@ interface FramedPrint {
 
 /** What is printed for a whole class, by the name of its page. */
 const PRINTS = {
-  teacher: { heading: say.classTeacherTitle, part: teacherPacket },
-  "measuring-card": { heading: say.classCardTitle, part: measuringCard },
+  teacher: { heading: say.printTeacher, part: teacherPacket },
+  "measuring-card": { heading: say.printMeasuringCard, part: measuringCard },
 } as const;
 
 type Print = keyof typeof PRINTS;
@@ -30,10 +31,8 @@ export function registerClasses(config: SiteConfig, classes: () => readonly Clas
   const viewOf = (slug: string): ClassView => found(classes(), ({ slug: own }) => own === slug, slug);
   const classOf = (key: string): ClassView => viewOf(key.split("/")[0]!);
   const seatOf = (key: string): SeatView => found(classOf(key).seats, (seat) => seat.key === key, key);
-  config.addFilter("classView", viewOf);
-  config.addFilter("seatView", seatOf);
   config.addFilter("classPage", (slug: string, page: string, story: string) =>
-    classPage(viewOf(slug), raw(story), (target) => relativeUrl(target, page)),
+    classPage(viewOf(slug), raw(stated(story)), (target) => relativeUrl(target, stated(page))),
   );
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, slug: string) => framedPrint(name, viewOf(slug)));
@@ -50,7 +49,7 @@ function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T 
 function framedPrint(name: Print, view: ClassView): FramedPrint {
   const { title, summary, units } = view.plan;
   const { heading, part } = PRINTS[name];
-  return { heading: heading({ class: title }), summary, units, main: part(view) };
+  return { heading: heading({ title }), summary, units, main: part(view) };
 }
 
 function addData(config: SiteConfig, classes: () => readonly ClassView[]): void {
@@ -69,8 +68,7 @@ function addPages(config: SiteConfig, titleOf: (key: string) => string): void {
     ...paged("seat.njk", "seatKeys", "seat"),
     eleventyComputed: { title: ({ seat }: { seat: string }) => titleOf(seat) },
   });
-  const packet = `{% set one = seat | seatView %}{% set view = one.view %}{% set seatWords = "seat " + one.number %}{% include "pages/packet.njk" %}`;
-  config.addTemplate("seat-packet.njk", packet, {
+  config.addTemplate("seat-packet.njk", "", {
     ...paged("packet.njk", "fittingKeys", "seat"),
     permalink: "classes/{{ seat | replace('/', '/seat-') }}/packet/index.html",
     template: "packet",

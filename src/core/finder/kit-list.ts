@@ -11,7 +11,7 @@ export interface KitEntry {
 }
 
 /** What is known of a kit in a book; one that could not be worked out is not known. */
-export type Known = Verdict | { readonly kind: "unknown" };
+export type Known = Verdict | { readonly kind: "unknown"; readonly cause: "not-loaded" | "failed" };
 
 export type Verdicts = ReadonlyMap<string, Known>;
 

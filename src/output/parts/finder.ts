@@ -2,6 +2,7 @@ import { ASKED, type Asked } from "../../core/finder/book-figures.ts";
 import { FITS, LIGHTS, SORTS } from "../../core/finder/query.ts";
 import { bookFields, type Field } from "../../core/refit/fields.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import { fieldHelp, fieldLabel } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
 import { type Html, html } from "./markup.ts";
 
@@ -49,8 +50,9 @@ ${choice("mm", say.finderMillimetres())}
 ${choice("in", say.finderInches())}</div>`;
 }
 
-function bookField({ name, label, help }: Field): Html {
-  return html`<div class="field"><label for="find-${name}">${label}</label><input id="find-${name}" name="${name}" inputmode="${name === "leaves" ? "numeric" : "text"}" autocomplete="off" aria-describedby="find-${name}-help"><p class="help" id="find-${name}-help">${help}</p></div>
+function bookField(field: Field): Html {
+  const { name } = field;
+  return html`<div class="field"><label for="find-${name}">${fieldLabel(field, { levels: [] })}</label><input id="find-${name}" name="${name}" inputmode="${name === "leaves" ? "numeric" : "text"}" autocomplete="off" aria-describedby="find-${name}-help"><p class="help" id="find-${name}-help">${fieldHelp(field)}</p></div>
 `;
 }
 

@@ -1,5 +1,5 @@
-import { Problem } from "../../core/problem.ts";
 import { parseProgress, serialiseProgress } from "../../input/progress/progress-file.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { progressFailure } from "../../words/progress.ts";
 import { offerFile } from "../shared/offer-file.ts";
@@ -31,11 +31,10 @@ function openFile(dialog: HTMLDialogElement, host: BenchHost, text: string, file
     if (read.failure.kind === "other-fit") offerOther(dialog, read.failure.fit);
     return false;
   }
-  try {
-    host.reopen({ progress: read.progress });
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    answer(dialog, say.benchFileMisfit({ file, given: error.given, allowed: error.allowed }));
+  const failure = host.reopen({ progress: read.progress });
+  if (failure) {
+    const { units, kit: own } = host.desk;
+    answer(dialog, say.benchFileMisfit({ file, why: whyText(failure, { units, levels: own.levels }) }));
     return false;
   }
   answer(dialog, say.benchFileOpened({ file, count: read.progress.ticks.length }));

@@ -1,5 +1,6 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import type { Progress } from "../../core/bench/progress.ts";
+import type { Failure } from "../../core/findings/failure.ts";
 
 /** What the parts of the bench page see of it. */
 export interface BenchHost {
@@ -8,8 +9,8 @@ export interface BenchHost {
   move(change: (progress: Progress) => Progress, spoken?: string): void;
   /** Shows and speaks an answer to what the maker just did, until she goes on. */
   tell(words: string): void;
-  /** Opens the desk anew: other units, or other progress. */
-  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): void;
+  /** Opens the desk anew: other units, or other progress; why not, where the kit does not fit with it. */
+  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): Failure | undefined;
   openMeasure(): void;
   /** Asks for a page or leaf; `reason` stands above the question. */
   openJump(reason?: string): void;

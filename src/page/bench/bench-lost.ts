@@ -1,10 +1,13 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import { bringBack, isTicked, loseLeaf, lostOf } from "../../core/bench/progress.ts";
 import { type Recovery, recover } from "../../core/bench/recovery.ts";
+import type { Failure } from "../../core/findings/failure.ts";
+import { isFailure } from "../../core/findings/outcome.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
-import { Problem } from "../../core/problem.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import { leafWords } from "../../words/bench.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
+import { readerRemedy } from "../../words/findings/reader-remedy.ts";
 import * as say from "../../words/messages.ts";
 import { openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
@@ -25,16 +28,17 @@ export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: number)
     const result = recover(desk.plan, back ? lost.filter((one) => one !== leaf) : [...lost, leaf]);
     const named = { leaf: leafWords(desk.plan, leaf) };
     part(dialog, "recovery-title").textContent = back ? say.benchPutLeafBack(named) : say.benchLeaveOut(named);
-    part(dialog, "recovery-words").textContent =
-      result instanceof Problem ? refusal(result) : effect(desk, leaf, result, back);
+    part(dialog, "recovery-words").textContent = isFailure(result)
+      ? refusal(desk, result.failure)
+      : effect(desk, leaf, result.value, back);
     const doing = part<HTMLButtonElement>(dialog, "recovery-do");
-    doing.hidden = result instanceof Problem;
+    doing.hidden = isFailure(result);
     doing.textContent = back ? say.benchPutBack() : say.benchLeaveOutDo();
-    part(dialog, "recovery-pictures").hidden = result instanceof Problem;
-    if (!(result instanceof Problem)) {
+    part(dialog, "recovery-pictures").hidden = isFailure(result);
+    if (!isFailure(result)) {
       showPicture(dialog, "before", desk, desk.plan.pattern);
-      showPicture(dialog, "after", desk, result.plan.pattern);
-      confirmed = () => carryOut(host, leaf, result, back);
+      showPicture(dialog, "after", desk, result.value.plan.pattern);
+      confirmed = () => carryOut(host, leaf, result.value, back);
     }
     openDialog(dialog);
   };
@@ -48,11 +52,13 @@ function carryOut(host: BenchHost, leaf: number, { changed }: Recovery, back: bo
   );
 }
 
-function refusal(problem: Problem): string {
-  const { given, allowed } = problem;
-  if (problem.field !== "fit.lostLeaves") return say.benchCannotClose({ given, allowed });
-  const remedy = problem.remedy[0]!.toUpperCase() + problem.remedy.slice(1);
-  return say.benchCannotLeaveOut({ given, allowed, remedy });
+function refusal({ kit, units }: Desk, failure: Failure): string {
+  const telling = { units, levels: kit.levels };
+  const why = whyText(failure, telling);
+  const ofLostLeaves = failure.kind === "lost-leaf-outside" || failure.kind === "too-few-remain";
+  return ofLostLeaves
+    ? say.benchCannotLeaveOut({ why, remedy: readerRemedy(failure, telling) })
+    : say.benchCannotClose({ why });
 }
 
 function effect({ plan, progress }: Desk, leaf: number, { changed }: Recovery, back: boolean): string {

@@ -3,6 +3,8 @@ import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/des
 import { fitOf } from "../../core/bench/fit-key.ts";
 import { touchClock } from "../../core/bench/pace.ts";
 import { isTicked, type Progress, passGate, showLeaf, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import type { Failure } from "../../core/findings/failure.ts";
+import { isFailure } from "../../core/findings/outcome.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
 import { progressFailure } from "../../words/progress.ts";
@@ -23,8 +25,17 @@ import { paintCount, paintEdge, paintLeaf } from "./bench-view.ts";
 /** The times in the page's head follow the clock this often, ms. */
 const TIMES = 20_000;
 
+/** Opens the bench for a kit on a book with what this browser keeps of the work, or says why the kit does not fit that book. */
+export function openBench(root: HTMLElement, { kit }: KitData, refit: Refit): Failure | undefined {
+  const found = keptProgress({ kit: kit.slug, fit: fitOf(refit) });
+  const desk = openDesk(kit, refit, refit.units ?? keptUnits() ?? kit.units, found.progress);
+  if (isFailure(desk)) return desk.failure;
+  new BenchPage(root, desk.value, found.broken ? [say.benchKeptBroken({ why: progressFailure(found.broken) })] : []);
+  return undefined;
+}
+
 /** The page that goes along with the work: one leaf at a time, ticked as it is folded. */
-export class BenchPage implements BenchHost {
+class BenchPage implements BenchHost {
   readonly openMeasure: () => void;
   readonly openJump: (reason?: string) => void;
   readonly openRecovery: (leaf: number) => void;
@@ -35,20 +46,19 @@ export class BenchPage implements BenchHost {
   #told: string | undefined;
   #kept = true;
 
-  /** @throws Problem where the kit does not fit the refit's book */
-  constructor(root: HTMLElement, data: KitData, refit: Refit) {
+  constructor(root: HTMLElement, desk: Desk, standing: readonly string[]) {
     this.#root = root;
-    const wanted = { kit: data.kit.slug, fit: fitOf(refit) };
-    const found = keptProgress(wanted);
-    this.#desk = openDesk(data.kit, refit, refit.units ?? keptUnits() ?? data.kit.units, found.progress);
-    this.#standing = found.broken ? [say.benchKeptBroken({ why: progressFailure(found.broken) })] : [];
+    this.#desk = desk;
+    this.#standing = standing;
     this.openMeasure = bindMeasure(root, this);
     this.openJump = bindJump(root, this);
     this.openRecovery = bindRecovery(root, this);
     this.#bind(bindMenu(root, this));
-    followProgress(wanted, (progress) => {
+    followProgress({ kit: desk.kit.slug, fit: fitOf(desk.refit) }, (progress) => {
       if (progress.clock.seen <= this.#desk.progress.clock.seen) return;
-      this.#desk = moveDesk(this.#desk, progress);
+      const moved = moveDesk(this.#desk, progress);
+      if (isFailure(moved)) return;
+      this.#desk = moved.value;
       this.#paint();
     });
     this.#paint();
@@ -68,20 +78,26 @@ export class BenchPage implements BenchHost {
     const { progress } = this.#desk;
     const before = progress.at;
     const clock = touchClock(progress.clock, Date.now());
-    this.#desk = moveDesk(this.#desk, change({ ...progress, clock }));
+    const moved = moveDesk(this.#desk, change({ ...progress, clock }));
+    // Leaves are left out only after the dialog has laid the rest out without them.
+    if (isFailure(moved)) throw new Error(`the bench cannot go on: ${moved.failure.kind}`);
+    this.#desk = moved.value;
     this.#keep();
     this.#paint(spoken);
     if (this.#desk.progress.at !== before) window.scrollTo(0, 0);
   }
 
-  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): void {
+  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): Failure | undefined {
     const { kit, refit, units, progress } = this.#desk;
     const asked = change.units ?? units;
     if (change.units) keepUnits(asked);
     const next = change.units && refit.units ? { ...refit, units: asked } : refit;
-    this.#desk = openDesk(kit, next, asked, "progress" in change ? change.progress : progress);
+    const opened = openDesk(kit, next, asked, "progress" in change ? change.progress : progress);
+    if (isFailure(opened)) return opened.failure;
+    this.#desk = opened.value;
     this.#keep();
     this.#paint();
+    return undefined;
   }
 
   #bind(openMenu: () => void): void {

@@ -1,13 +1,12 @@
 import { bookFigures } from "../../core/finder/book-figures.ts";
 import { listKits } from "../../core/finder/kit-list.ts";
 import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../core/finder/query.ts";
-import type { Verdict } from "../../core/finder/verdict.ts";
 import { finderSummary, missingFigures } from "../../words/finder.ts";
 import { language } from "../../words/language.ts";
 import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
-import { arrangeCards, type Card, readCards, writeCard } from "./finder-cards.ts";
+import { arrangeCards, type Card, type Judged, readCards, writeCard } from "./finder-cards.ts";
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
 import { sayResult } from "./finder-result.ts";
 import { verdictOf } from "./finder-verdict.ts";
@@ -36,7 +35,7 @@ export function bindFinder(finder: HTMLDetailsElement): void {
   press("all", () => page.forgetAll());
   finder.hidden = false;
   const asked = fromQueryAddress(new URLSearchParams(location.search));
-  finder.open ||= toQueryAddress(asked).size > 0;
+  finder.open ||= toQueryAddress(asked) !== "";
   page.show(asked);
 }
 
@@ -47,7 +46,7 @@ class FinderPage {
   #query: Query = NO_QUERY;
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** Verdicts for the book and units under `#judged`. */
-  #verdicts = new Map<string, Verdict>();
+  #verdicts = new Map<string, Judged>();
   #judged = "";
   /** Counts the questions, so that an answer to an older one is dropped. */
   #run = 0;
@@ -106,7 +105,7 @@ class FinderPage {
     const units = unitsOf(this.#form);
     const wanted = JSON.stringify([book, units]);
     if (wanted === this.#judged) return true;
-    const verdicts = new Map<string, Verdict>();
+    const verdicts = new Map<string, Judged>();
     if (Object.keys(book).length > 0) {
       sayResult(say.finderWorking({ count: this.#cards.length }));
       for (const card of this.#cards) {
@@ -127,7 +126,7 @@ class FinderPage {
     arrangeCards(this.#list, this.#cards, shown);
     const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
     if (empty) empty.hidden = shown.length > 0;
-    const asks = toQueryAddress(this.#query).size > 0;
+    const asks = toQueryAddress(this.#query) !== "";
     sayResult(
       wrong ? say.finderWrongField() : "",
       asks ? finderSummary(shown, this.#cards.length, this.#verdicts) : "",
@@ -137,7 +136,7 @@ class FinderPage {
 
   /** The address says what is asked, so that it can be shared and comes back with the back button. */
   #remember(): void {
-    const address = toQueryAddress(this.#query).toString();
+    const address = toQueryAddress(this.#query);
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 

@@ -1,5 +1,10 @@
-import type { Offer } from "../../core/refit/offers.ts";
+import type { Failure } from "../../core/findings/failure.ts";
+import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
+import type { Telling } from "../../words/findings/failure-figures.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
+import { offerText } from "../../words/findings/offers.ts";
+import { readerRemedy } from "../../words/findings/reader-remedy.ts";
 import * as say from "../../words/messages.ts";
 
 /** What the fit panel answers, below its fields. */
@@ -18,20 +23,16 @@ export class FitAnswer {
   }
 
   /** Why the kit does not fit, with a button for each change that would help. */
-  explain(
-    problem: { readonly given: string; readonly allowed: string; readonly remedy: string },
-    offers: readonly Offer[],
-    take: (refit: Refit) => void,
-  ): void {
-    const { given, allowed, remedy } = problem;
+  explain(failure: Failure, telling: Telling, offers: readonly Offer[], take: (refit: Refit) => void): void {
     const buttons = offers.map((offer) => {
       const button = document.createElement("button");
       button.type = "button";
-      button.textContent = offer.words;
+      button.textContent = offerText(offer, telling.units);
       button.addEventListener("click", () => take(offer.refit));
       return button;
     });
-    this.#place.replaceChildren(paragraph(say.fitPanelMisfit({ given, allowed, remedy })), ...buttons);
+    const why = say.fitPanelMisfit({ why: whyText(failure, telling) });
+    this.#place.replaceChildren(paragraph(why), paragraph(readerRemedy(failure, telling)), ...buttons);
     this.#place.classList.add("wrong");
   }
 }

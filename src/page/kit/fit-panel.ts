@@ -1,6 +1,8 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { FieldError, fieldsOf } from "../../core/refit/fields.ts";
+import { fieldsOf } from "../../core/refit/fields.ts";
+import { readField } from "../../core/refit/read-field.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
+import { faultText, fieldText } from "../../words/fields.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { type Control, markControl } from "../shared/marked-control.ts";
 
@@ -11,15 +13,11 @@ export function readPanel(form: HTMLFormElement, data: KitData, touched: Readonl
     const control = form.elements.namedItem(field.name) as Control | null;
     if (!control || !touched.has(field.name)) continue;
     const text = control.value;
-    try {
-      // Other fields may have moved what the kit says here: only what it says now can be left out.
-      const fitted = refitKit(data.kit, refit);
-      if (text.trim() !== field.write(fitted)) refit = { ...refit, ...field.read(text, fitted) };
-      markControl(control, undefined);
-    } catch (error) {
-      if (!(error instanceof FieldError)) throw error;
-      markControl(control, error.message);
-    }
+    // Other fields may have moved what the kit says here: only what it says now can be left out.
+    const fitted = refitKit(data.kit, refit);
+    const read = text.trim() === fieldText(field, fitted) ? { refit: {} } : readField(field, text, fitted);
+    if ("refit" in read) refit = { ...refit, ...read.refit };
+    markControl(control, "fault" in read ? faultText(read.fault, fitted.units) : undefined);
   }
   return refit;
 }
@@ -29,7 +27,7 @@ export function writePanel(form: HTMLFormElement, kit: Kit, keep: ReadonlySet<st
   for (const field of fieldsOf(kit)) {
     const control = form.elements.namedItem(field.name) as Control | null;
     if (!control || keep.has(field.name)) continue;
-    control.value = field.write(kit);
+    control.value = fieldText(field, kit);
     markControl(control, undefined);
   }
 }
@@ -39,7 +37,7 @@ export function touchedBy(data: KitData, refit: Refit): Set<string> {
   const fitted = refitKit(data.kit, refit);
   return new Set(
     fieldsOf(data.kit)
-      .filter((field) => field.name in refit || field.write(data.kit) !== field.write(fitted))
+      .filter((field) => field.name in refit || fieldText(field, data.kit) !== fieldText(field, fitted))
       .map((field) => field.name),
   );
 }

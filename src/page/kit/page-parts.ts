@@ -21,7 +21,7 @@ export function fillParts(
   parts: readonly HTMLElement[],
   view: KitView,
 ): { readonly part: HTMLElement; readonly text: string }[] {
-  return parts.map((part) => ({ part, text: renderPart(`parts/kit/${part.dataset["part"]}.njk`, view) }));
+  return parts.map((part) => ({ part, text: renderPart(part.dataset["part"]!, view) }));
 }
 
 function isInSight(element: Element): boolean {

@@ -1,9 +1,10 @@
+import { verdictOn } from "../../core/finder/verdict.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { graveWarnings } from "../../core/pattern/warnings.ts";
 import { fromAddress, toAddress } from "../../core/refit/address.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
+import { doubtText } from "../../words/findings/doubts.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
@@ -130,7 +131,7 @@ class RefitPage {
       performance.mark("fit settled");
     };
     this.#timer = setTimeout(this.#settle, REST);
-    const address = toAddress(refit).toString();
+    const address = toAddress(refit);
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
@@ -139,9 +140,9 @@ class RefitPage {
     const result = fitted(data, this.#refit, reach === "in sight");
     const filled = "view" in result ? fillParts(partsToFill(data.kit, reach), result.view) : [];
     performance.measure(`fit ${reach}`, { start });
-    if ("problem" in result) {
+    if ("failure" in result) {
       this.#view = undefined;
-      this.#answer.explain(result.problem, result.offers, (refit) => this.show(refit));
+      this.#answer.explain(result.failure, result.kit, result.offers, (refit) => this.show(refit));
       return;
     }
     this.#view = result.view;
@@ -150,18 +151,21 @@ class RefitPage {
       showOwnBook(result.view);
       this.#pictures.draw(result.view);
     }
-    carryBook(toAddress(this.#refit).toString());
+    carryBook(toAddress(this.#refit));
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
     if (hasWrongField(this.#form)) this.#answer.say(say.fitPanelWrongField());
-    else if (changed) this.#answer.say(say.fitPanelFits(), ...notices(data.kit, result.view));
+    else if (changed) this.#answer.say(...verdictText(data.kit, result.view));
     else this.#answer.say(say.fitPanelOwn());
   }
 }
 
-/** What a maker should know of her own book before she begins, beside that it fits. */
-function notices(own: Kit, { kit, pattern }: KitView): string[] {
+/** Whether it fits her book, and what a maker should know of it before she begins. */
+function verdictText(own: Kit, { kit, pattern, findings }: KitView): [string, ...string[]] {
+  const verdict = verdictOn(findings);
   const { head } = pattern.fit;
   const moved = own.fit.head !== undefined && Math.abs(head - own.fit.head) > 1e-6;
-  return [...graveWarnings(kit, pattern), ...(moved ? [say.fitPanelMoved({ head: formatSize(head, kit.units) })] : [])];
+  const place = moved ? [say.fitPanelMoved({ head: formatSize(head, kit.units) })] : [];
+  if (verdict.kind === "fits") return [say.fitPanelFits(), ...place];
+  return [say.fitPanelCheck(), ...verdict.doubts.map((doubt) => doubtText(doubt, kit)), ...place];
 }

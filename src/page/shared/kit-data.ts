@@ -1,5 +1,5 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import type { Caution } from "../../output/views/cautions.ts";
+import type { Caution } from "../../core/plan/caution.ts";
 import { LoadError, loadScript } from "./load-script.ts";
 
 /** What a page needs to match its kit to another book: the kit with its picture, and the cautions. */

@@ -16,7 +16,7 @@ const VERDICTS = new Map<string, Known>([
   ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
   ["anchor", { kind: "fits", minutes: 4 * 60 }],
   ["crane", { kind: "change", offers, minutes: 2 * 60 }],
-  ["dory", { kind: "unknown" }],
+  ["dory", { kind: "unknown", cause: "not-loaded" }],
 ]);
 const NONE = new Map<string, Known>();
 const book = { leafHeight: 200 };

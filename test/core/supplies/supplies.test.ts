@@ -1,36 +1,36 @@
 import { describe, expect, it } from "vitest";
+import type { SupplyId } from "../../../src/core/kit/supply-id.ts";
 import { layOut } from "../../../src/core/packing/lay-out.ts";
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { countsOf } from "../../../src/core/plan/effort.ts";
 import { costOf, suppliesOf } from "../../../src/core/supplies/supplies.ts";
-import type { SupplyId } from "../../../src/core/kit/supply-id.ts";
 import type { Supply } from "../../../src/core/supplies/supply.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
-import { type KitFolder, readKit } from "../../../src/input/kit/read-kit.ts";
-import { DEMO_KITS, demoFolder } from "../../input/kit/kit-folders.ts";
+import { DEMO_KITS, demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 import { CUT_KITS } from "../../output/cut/kits.ts";
 import { lengthOf, rimAndHoles } from "../geometry/plane.ts";
 import type { PublishedWindow } from "../light/published-window.ts";
 import { discFolder } from "../light/read-disc-kit.ts";
 import { publishedText } from "../pattern/published.ts";
 
-const listOf = ({ kit, pattern }: KitFolder): Supply[] => suppliesOf(kit, pattern, countsOf(pattern));
+const listOf = ({ kit, pattern }: PatternedKit): Supply[] => suppliesOf(kit, pattern, countsOf(pattern));
 
-const all = (folder: KitFolder, id: SupplyId): Supply[] => listOf(folder).filter((supply) => supply.id === id);
+const all = (folder: PatternedKit, id: SupplyId): Supply[] => listOf(folder).filter((supply) => supply.id === id);
 
-const one = (folder: KitFolder, id: SupplyId): Supply => {
+const one = (folder: PatternedKit, id: SupplyId): Supply => {
   const found = all(folder, id);
   if (found.length !== 1) throw new Error(`${found.length} supplies ${id}`);
   return found[0]!;
 };
 
 /** What only the kit's author has a name for. */
-const ownOf = (folder: KitFolder, item: string): Supply[] =>
+const ownOf = (folder: PatternedKit, item: string): Supply[] =>
   listOf(folder).filter(({ id, own }) => id === undefined && own?.item === item);
 
-const withSupplies = (more: object): KitFolder => discFolder({ insert: { lip: 3 }, more });
+const withSupplies = (more: object): PatternedKit => discFolder({ insert: { lip: 3 }, more });
 
 /** The published pattern, read as anyone reads it. */
-const published = (folder: KitFolder): PublishedWindow => JSON.parse(publishedText(folder)) as PublishedWindow;
+const published = (folder: PatternedKit): PublishedWindow => JSON.parse(publishedText(folder)) as PublishedWindow;
 
 describe.each(CUT_KITS)("sheets to buy for %s", (_, { folder }) => {
   it.each(["card", "acetate"] as const)("are those of the layout, %s", (material) => {

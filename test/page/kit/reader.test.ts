@@ -11,10 +11,10 @@ import { Problem } from "../../../src/core/problem.ts";
 import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import { makeProject, type Project } from "../../build/site/project.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 import { type Host, serve } from "../offline/serve.ts";
 
 const SLUG = "little-gull";

@@ -1,3 +1,4 @@
+import { stepGist } from "../../../words/gists.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { KitView } from "../../views/kit-view.ts";
@@ -17,8 +18,8 @@ function handout({ kit, steps, cautions }: KitView, { plan }: ClassView): Html {
 <p class="over">${say.teacherHandout({ class: plan.title })}</p>
 <h2>${say.teacherSteps({ kit: kit.title })}</h2>
 <ol class="handout-steps">${steps.map(
-    ({ title, ready, gist }) =>
-      html`<li><b>${say.teacherHandoutTitle({ title })}</b> ${ready && plan.ready.includes(ready) ? say.teacherDone() : gist}</li>`,
+    ({ id, title, ready }) =>
+      html`<li><b>${say.teacherHandoutTitle({ title })}</b> ${ready && plan.ready.includes(ready) ? say.teacherDone() : stepGist(id)}</li>`,
   )}</ol>
 <div class="handout-care">${cautions.map(
     ({ title, short }) => html`<p><b>${say.teacherHandoutTitle({ title })}</b> ${short}</p>`,

@@ -1,6 +1,7 @@
 import type { FittingSeat, Misfit } from "../../../core/class/fit-seats.ts";
 import type { KitClass, Seat } from "../../../core/class/kit-class.ts";
 import type { SeatSchedule } from "../../../core/class/schedule.ts";
+import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
 import { bookText } from "../../../words/books.ts";
 import { dualByHand } from "../../../words/dual.ts";
@@ -9,7 +10,6 @@ import { hoursText } from "../../../words/hours.ts";
 import * as say from "../../../words/messages.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
 import type { Figure } from "../../drawing/pocket-figure.ts";
-import type { Caution } from "../cautions.ts";
 import { viewKit } from "../kit-view.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 import { type MisfitView, misfitView } from "./misfit-view.ts";
@@ -51,7 +51,7 @@ export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, settin
   const { units } = setting.plan;
   return {
     ...seatBasics(seat, setting),
-    view: withPacket(viewKit({ kit, pattern, body: "", pictureNotes: [] }, setting.cautions)),
+    view: withPacket(viewKit({ kit, pattern, findings, pictureNotes: [] }, setting.cautions)),
     misfit: undefined,
     doubts: findings.map((doubt) => doubtText(doubt, { units, levels: kit.levels })),
     hours: hoursText(schedule.minutes),

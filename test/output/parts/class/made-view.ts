@@ -23,6 +23,6 @@ function kitViews(): KitView[] {
   return KITS.map((kit) => {
     const result = computePattern(kit);
     if (!result.fits) throw new Error(result.finding.kind);
-    return viewKit({ kit, pattern: result.pattern, body: "", pictureNotes: [] }, [CAUTION]);
+    return viewKit({ kit, ...result, pictureNotes: [] }, [CAUTION]);
   });
 }
