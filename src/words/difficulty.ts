@@ -6,9 +6,9 @@ export function difficultyWord(difficulty: Difficulty): string {
   switch (difficulty) {
     case "easy":
       return say.difficultyEasy();
-    case "medium":
+    case "moderate":
       return say.difficultyModerate();
-    case "long":
+    case "demanding":
       return say.difficultyDemanding();
   }
 }

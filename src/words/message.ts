@@ -51,9 +51,9 @@ export function written(value: Word): string {
 
 /** The choice for a value: by itself, or by the plural category of a number; otherwise the other one. */
 export function chosen<T>(value: Word, of: Readonly<Record<string, T>>, other: T): T {
-  const exact = of[value];
-  if (exact !== undefined || typeof value === "string") return exact ?? other;
-  return of[pluralRules().select(value)] ?? other;
+  // An author's word may be the name of something that every object has.
+  if (Object.hasOwn(of, value)) return of[value]!;
+  return typeof value === "string" ? other : (of[pluralRules().select(value)] ?? other);
 }
 
 function numberFormat(): Intl.NumberFormat {

@@ -2,6 +2,284 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** {title}: work along */
+export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
+/** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
+export const benchNoScript = (args: { readonly table: Word }): string => say("bench-no-script", args);
+/** The pattern table */
+export const benchNoScriptTable = (): string => say("bench-no-script-table");
+/** This kit does not fit the book in this address. {why} — $why is a whole sentence of its own. */
+export const benchMisfit = (args: { readonly why: Word }): string => say("bench-misfit", args);
+/** The kit’s page has the pattern table and the fit panel */
+export const benchTableLink = (): string => say("bench-table-link");
+/** Back to the kit’s page: — Read aloud before the kit's title, which is the link. */
+export const benchHome = (): string => say("bench-home");
+/** Keep the screen on — A switch that keeps the device from dimming its screen. */
+export const benchAwake = (): string => say("bench-awake");
+/** Screen set by device — In place of the switch where the browser cannot do it. */
+export const benchAwakeNone = (): string => say("bench-awake-none");
+/** Menu */
+export const benchMenu = (): string => say("bench-menu");
+/** {place} of {count} leaf|{count} leaves to fold */
+export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
+/** {count} done */
+export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
+/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** {worked} worked · about {left} left */
+export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {worked} worked · none left */
+export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
+/** {minutes} min */
+export const benchMinutes = (args: { readonly minutes: Word }): string => say("bench-minutes", args);
+/** {hours} h {minutes} min — $minutes has two digits. */
+export const benchHoursMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("bench-hours-minutes", args);
+/** The leaf on the bench */
+export const benchStage = (): string => say("bench-stage");
+/** Book page */
+export const benchBookPage = (): string => say("bench-book-page");
+/** Leaf */
+export const benchLeafLabel = (): string => say("bench-leaf-label");
+/** Pattern page */
+export const benchPatternPage = (): string => say("bench-pattern-page");
+/** leaf {leaf} — In place of the page number, large, on a leaf that has none. */
+export const benchBigLeaf = (args: { readonly leaf: Word }): string => say("bench-big-leaf", args);
+/** Done */
+export const benchDone = (): string => say("bench-done");
+/** Folds, head to tail */
+export const benchFolds = (): string => say("bench-folds");
+/** Border leaf {number} of {count} before the picture|after the picture */
+export const benchBorder = (args: { readonly number: Word; readonly count: Word; readonly side: Word }): string => say("bench-border", args);
+/** {name}, {place} — A level that the leaf needs, after its number: its name, and the line of the gauge that it is folded at. */
+export const benchLevel = (args: { readonly name: Word; readonly place: Word }): string => say("bench-level", args);
+/** line {line}, {depth} */
+export const benchLine = (args: { readonly line: Word; readonly depth: Word }): string => say("bench-line", args);
+/** No marks: fold the whole leaf at level {level} ({place}). */
+export const benchNoteWhole = (args: { readonly level: Word; readonly place: Word }): string => say("bench-note-whole", args);
+/** First fold the whole leaf at {name} ({place}). Cuts start at that folded edge. */
+export const benchNoteStepped = (args: { readonly name: Word; readonly place: Word }): string => say("bench-note-stepped", args);
+/** Notch for the light: mark it from {from} to {to}, {depth} deep from the unfolded fore-edge. Cut it after folding. */
+export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-note-notch", args);
+/** Glue later: {stretches}. — $stretches is a list like “12–34 mm and 50–60 mm”. */
+export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
+/** {from}–{to} */
+export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
+export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
+/** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
+export const benchSpokenLeaf = (args: { readonly kind: Word; readonly leaf: Word; readonly index: Word; readonly count: Word; readonly page: Word }): string => say("bench-spoken-leaf", args);
+/** Pattern page {page}. */
+export const benchSpokenPatternPage = (args: { readonly page: Word }): string => say("bench-spoken-pattern-page", args);
+/** {border}. */
+export const benchSpokenBorder = (args: { readonly border: Word }): string => say("bench-spoken-border", args);
+/** {count} mark|{count} marks in inches|millimetres from the head: {marks}. */
+export const benchSpokenMarks = (args: { readonly count: number; readonly units: Word; readonly marks: Word }): string => say("bench-spoken-marks", args);
+/** {at}, cut {cut} */
+export const benchSpokenMark = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-spoken-mark", args);
+/** Folds from head to tail: {folds}. */
+export const benchSpokenFolds = (args: { readonly folds: Word }): string => say("bench-spoken-folds", args);
+/** Left out before it: {leaves}. */
+export const benchSpokenLeftOut = (args: { readonly leaves: Word }): string => say("bench-spoken-left-out", args);
+/** Ticked. */
+export const benchSpokenTicked = (): string => say("bench-spoken-ticked");
+/** Not ticked. */
+export const benchSpokenNotTicked = (): string => say("bench-spoken-not-ticked");
+/** Fore-edge of the leaf. {leaf} */
+export const benchEdge = (args: { readonly leaf: Word }): string => say("bench-edge", args);
+/** head */
+export const benchEdgeHead = (): string => say("bench-edge-head");
+/** tail */
+export const benchEdgeTail = (): string => say("bench-edge-tail");
+/** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
+export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** Back */
+export const benchBack = (): string => say("bench-back");
+/** Next */
+export const benchNext = (): string => say("bench-next");
+/** Go on */
+export const benchGoOn = (): string => say("bench-go-on");
+/** All done */
+export const benchAllDone = (): string => say("bench-all-done");
+/** Go to a page or leaf */
+export const benchOpenJump = (): string => say("bench-open-jump");
+/** I skipped, tore or miscut this leaf */
+export const benchLose = (): string => say("bench-lose");
+/** Cancel */
+export const benchCancel = (): string => say("bench-cancel");
+/** Close */
+export const benchClose = (): string => say("bench-close");
+/** Checkpoint: is this page {page}|{leaf}, with no mark|with its first mark at {mark}? */
+export const benchCheck = (args: { readonly kind: Word; readonly page: Word; readonly leaf: Word; readonly marks: Word; readonly mark: Word }): string => say("bench-check", args);
+/** Yes, that’s right */
+export const benchCheckYes = (): string => say("bench-check-yes");
+/** No, something is off */
+export const benchCheckNo = (): string => say("bench-check-no");
+/** Which page is in front of you? */
+export const benchCheckReason = (): string => say("bench-check-reason");
+/** Batch {number} of {count}: {packing} of packing under the working side. */
+export const benchBatch = (args: { readonly number: Word; readonly count: Word; readonly packing: Word }): string => say("bench-batch", args);
+/** Batch {number} of {count}: {packing} of packing ({pieces} piece|{pieces} pieces of {size}) under the working side. */
+export const benchBatchPieces = (args: { readonly number: Word; readonly count: Word; readonly packing: Word; readonly pieces: number; readonly size: Word }): string => say("bench-batch-pieces", args);
+/** {count} leaf|{count} leaves, to {last}. */
+export const benchBatchLeaves = (args: { readonly count: number; readonly last: Word }): string => say("bench-batch-leaves", args);
+/** Packed, begin */
+export const benchBatchBegin = (): string => say("bench-batch-begin");
+/** Batch {number} is folded. */
+export const benchMeasureGate = (args: { readonly number: Word }): string => say("bench-measure-gate", args);
+/** Press its one leaf at the flap and measure it: that tells how far your book will close.|Press its {count} leaves together at the flaps and measure them: that tells how far your book will close. */
+export const benchMeasureWhy = (args: { readonly count: number }): string => say("bench-measure-why", args);
+/** Measure */
+export const benchMeasureNow = (): string => say("bench-measure-now");
+/** Not now */
+export const benchMeasureLater = (): string => say("bench-measure-later");
+/** Left out before this: {leaf}. */
+export const benchLeftOutBefore = (args: { readonly leaf: Word }): string => say("bench-left-out-before", args);
+/** Put it back in */
+export const benchPutBack = (): string => say("bench-put-back");
+/** Not ticked before this: {leaves}. — $leaves is a list of one to three leaves. */
+export const benchNotTicked = (args: { readonly leaves: Word }): string => say("bench-not-ticked", args);
+/** Not ticked before this: {count} leaves, starting with {first}. */
+export const benchNotTickedMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-ticked-many", args);
+/** Go there */
+export const benchGoThere = (): string => say("bench-go-there");
+/** They are folded */
+export const benchAreFolded = (): string => say("bench-are-folded");
+/** The one leaf is folded.|All {count} leaves are folded. */
+export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
+/** Now glue the tacks, and then open the book to a hold width of {width}. */
+export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
+/** Your flaps push it open to about {width}. */
+export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
+export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
+/** See {steps}. — $steps is the link below. */
+export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
+/** the kit’s steps */
+export const benchEndStepsLink = (): string => say("bench-end-steps-link");
+/** This kit has changed since you began: compare the next leaves with those you have folded. */
+export const benchKitChanged = (): string => say("bench-kit-changed");
+/** This browser cannot save your progress: save it as a file before you leave. */
+export const benchNotSaved = (): string => say("bench-not-saved");
+/** The progress saved in this browser cannot be read, so this starts again. {why} — $why is a sentence of progress.ftl. */
+export const benchKeptBroken = (args: { readonly why: Word }): string => say("bench-kept-broken", args);
+/** Number */
+export const benchJumpNumber = (): string => say("bench-jump-number");
+/** Go to book page */
+export const benchJumpPage = (): string => say("bench-jump-page");
+/** Go to leaf */
+export const benchJumpLeaf = (): string => say("bench-jump-leaf");
+/** Write a whole number. */
+export const benchJumpNotWhole = (): string => say("bench-jump-not-whole");
+/** Page {page} is not in this book: pages run from 1 to {last}. */
+export const benchJumpNoPage = (args: { readonly page: Word; readonly last: Word }): string => say("bench-jump-no-page", args);
+/** Leaf {leaf} is not in this book: it has {leaves} leaf|{leaves} leaves. */
+export const benchJumpNoLeaf = (args: { readonly leaf: Word; readonly leaves: number }): string => say("bench-jump-no-leaf", args);
+/** Page {page} is on leaf {leaf}. */
+export const benchJumpPageOnLeaf = (args: { readonly page: Word; readonly leaf: Word }): string => say("bench-jump-page-on-leaf", args);
+/** Leaf {leaf} is left out. */
+export const benchJumpLeftOut = (args: { readonly leaf: Word }): string => say("bench-jump-left-out", args);
+/** Leaf {leaf} stays unfolded: folded leaves run from {first} to {last}. */
+export const benchJumpUnfolded = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("bench-jump-unfolded", args);
+/** Leave this leaf out? */
+export const benchLeaveOutThis = (): string => say("bench-leave-out-this");
+/** Leave {leaf} out? */
+export const benchLeaveOut = (args: { readonly leaf: Word }): string => say("bench-leave-out", args);
+/** Put {leaf} back in? */
+export const benchPutLeafBack = (args: { readonly leaf: Word }): string => say("bench-put-leaf-back", args);
+/** Leave it out */
+export const benchLeaveOutDo = (): string => say("bench-leave-out-do");
+/** The rest of the picture is spread over the remaining leaves, so nothing is lost. */
+export const benchSpread = (): string => say("bench-spread");
+/** The rest of the picture is spread again, with this leaf. */
+export const benchSpreadBack = (): string => say("bench-spread-back");
+/** No other leaf changes. */
+export const benchNoLeafChanges = (): string => say("bench-no-leaf-changes");
+/** {count} leaf changes: {first}. All before it keep their marks and ticks.|{count} leaves change, starting with {first}. All before it keep their marks and ticks. */
+export const benchLeavesChange = (args: { readonly count: number; readonly first: Word }): string => say("bench-leaves-change", args);
+/** {count} of them is ticked and would lose its tick.|{count} of them are ticked and would lose their ticks. Already cut them? Choose Cancel; one missing leaf hardly shows. */
+export const benchTicksGo = (args: { readonly count: number }): string => say("bench-ticks-go", args);
+/** Fold leaf {leaf} whole, deep enough to vanish behind its neighbours, or cut it away near the gutter. */
+export const benchFoldAway = (args: { readonly leaf: Word }): string => say("bench-fold-away", args);
+/** Left out: {leaf}. {count} leaf has new marks.|Left out: {leaf}. {count} leaves have new marks. */
+export const benchLeftOutNow = (args: { readonly count: number; readonly leaf: Word }): string => say("bench-left-out-now", args);
+/** Back in: {leaf}. */
+export const benchBackInNow = (args: { readonly leaf: Word }): string => say("bench-back-in-now", args);
+/** This leaf cannot be left out. {why} {remedy} */
+export const benchCannotLeaveOut = (args: { readonly why: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
+/** The picture cannot close over it. {why} */
+export const benchCannotClose = (args: { readonly why: Word }): string => say("bench-cannot-close", args);
+/** Before */
+export const benchBefore = (): string => say("bench-before");
+/** After */
+export const benchAfter = (): string => say("bench-after");
+/** The front before */
+export const benchFrontBefore = (): string => say("bench-front-before");
+/** The front after */
+export const benchFrontAfter = (): string => say("bench-front-after");
+/** Measure the first batch */
+export const benchMeasureTitle = (): string => say("bench-measure-title");
+/** Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch tells. */
+export const benchMeasureLead = (): string => say("bench-measure-lead");
+/** Folded leaves */
+export const benchMeasureLeaves = (): string => say("bench-measure-leaves");
+/** Thickness */
+export const benchMeasureThickness = (): string => say("bench-measure-thickness");
+/** Save */
+export const benchMeasureSave = (): string => say("bench-measure-save");
+/** Allowed: 2 to {most} leaf.|Allowed: 2 to {most} leaves. */
+export const benchMeasureCountAllowed = (args: { readonly most: number }): string => say("bench-measure-count-allowed", args);
+/** Allowed: a length like 3/8 or 9.5 mm.|Allowed: a length like 9.5 or 3/8 in. */
+export const benchMeasureLengthAllowed = (args: { readonly units: Word }): string => say("bench-measure-length-allowed", args);
+/** Allowed: {least} to {most}. {count} leaves of this book are {least} before they are folded. — $count is at least 2. */
+export const benchMeasureThicknessAllowed = (args: { readonly least: Word; readonly most: Word; readonly count: Word }): string => say("bench-measure-thickness-allowed", args);
+/** Each flap is as bulky as {bulk} leaves. */
+export const benchFlapBulk = (args: { readonly bulk: Word }): string => say("bench-flap-bulk", args);
+/** Folded, the book rests at about {rest}°. The picture needs {opening}°, a hold width of {width}. */
+export const benchRests = (args: { readonly rest: Word; readonly opening: Word; readonly width: Word }): string => say("bench-rests", args);
+/** Your book closes far enough for it. */
+export const benchHolds = (): string => say("bench-holds");
+/** Your flaps push it wider, to about {width}. To hold it at the picture’s opening, press the folds harder and tie the book while it settles. */
+export const benchPushes = (args: { readonly width: Word }): string => say("bench-pushes", args);
+/** Lengths in */
+export const benchUnits = (): string => say("bench-units");
+/** millimetres */
+export const benchMillimetres = (): string => say("bench-millimetres");
+/** inches */
+export const benchInches = (): string => say("bench-inches");
+/** Leaves left out */
+export const benchLeftOutTitle = (): string => say("bench-left-out-title");
+/** none */
+export const benchLeftOutNone = (): string => say("bench-left-out-none");
+/** Put back in */
+export const benchPutBackShort = (): string => say("bench-put-back-short");
+/** Put {leaf} back in — Read aloud for the button above. */
+export const benchPutBackLeaf = (args: { readonly leaf: Word }): string => say("bench-put-back-leaf", args);
+/** Progress */
+export const benchProgressTitle = (): string => say("bench-progress-title");
+/** It is saved in this browser, for this kit in this book. A file takes it to another device. */
+export const benchProgressLead = (): string => say("bench-progress-lead");
+/** Save as a file */
+export const benchSaveFile = (): string => say("bench-save-file");
+/** Open a saved file */
+export const benchOpenFile = (): string => say("bench-open-file");
+/** Start again */
+export const benchStartAgain = (): string => say("bench-start-again");
+/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
+/** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
+export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
+/** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
+export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
+/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
+export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
+/** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
+export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
+/** Go to that book */
+export const benchFileElsewhereLink = (): string => say("bench-file-elsewhere-link");
+/** Keys */
+export const benchKeysTitle = (): string => say("bench-keys-title");
+/** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
+export const benchKeys = (): string => say("bench-keys");
 /** Kits */
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
@@ -16,6 +294,468 @@ export const catalogueHours = (args: { readonly hours: Word }): string => say("c
 export const catalogueClass = (args: { readonly date: Word; readonly place: Word }): string => say("catalogue-class", args);
 /** There is no kit yet. Make a folder under {folder} with {file} and a picture; the README says what goes into it. — Told to the site's author; both arguments are names of files. */
 export const catalogueEmpty = (args: { readonly folder: Word; readonly file: Word }): string => say("catalogue-empty", args);
+/** {place}  {field}: {given}; allowed: {allowed}; do: {remedy} — $place: file, line and column. $field: the field as it stands in the file. $given, $allowed and $remedy: messages of these files. */
+export const checkMessage = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("check-message", args);
+/** front matter */
+export const checkFieldFrontMatter = (): string => say("check-field-front-matter");
+/** settings */
+export const checkFieldSettings = (): string => say("check-field-settings");
+/** cautions */
+export const checkFieldCautions = (): string => say("check-field-cautions");
+/** books table */
+export const checkFieldBooks = (): string => say("check-field-books");
+/** picture */
+export const checkFieldPicture = (): string => say("check-field-picture");
+/** motif */
+export const checkFieldMotif = (): string => say("check-field-motif");
+/** class folder|kit folder */
+export const checkFieldFolder = (args: { readonly kind: Word }): string => say("check-field-folder", args);
+/** environment — In place of a file. */
+export const checkEnvironment = (): string => say("check-environment");
+/** not given */
+export const checkNotGiven = (): string => say("check-not-given");
+/** given {value} — $value as it stands in the file. */
+export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
+export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
+/** given {value}, which has the unit "{unit}" */
+export const checkGivenUnit = (args: { readonly value: Word; readonly unit: Word }): string => say("check-given-unit", args);
+/** given {value}, which has a comma: write a point|has no unit|is not a finite number|divides by zero|is more than the address of a folder|is as long as the session|is not a length */
+export const checkGivenFault = (args: { readonly value: Word; readonly fault: Word }): string => say("check-given-fault", args);
+/** unknown key "{key}" */
+export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
+/** add {field} */
+export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
+/** correct this value */
+export const checkCorrectValue = (): string => say("check-correct-value");
+/** remove it, or use one of the keys that are allowed */
+export const checkRemoveKey = (): string => say("check-remove-key");
+/** write "{key}" */
+export const checkWriteKey = (args: { readonly key: Word }): string => say("check-write-key", args);
+/** folder "{name}" */
+export const checkFolderName = (args: { readonly name: Word }): string => say("check-folder-name", args);
+/** small letters, digits and single hyphens */
+export const checkFolderNames = (): string => say("check-folder-names");
+/** rename the folder */
+export const checkRenameFolder = (): string => say("check-rename-folder");
+/** no index.md in the folder */
+export const checkNoIndex = (): string => say("check-no-index");
+/** a class folder holds index.md, and a books table where one is named|a kit folder holds index.md and its picture */
+export const checkFolderHolds = (args: { readonly kind: Word }): string => say("check-folder-holds", args);
+/** add index.md or remove the folder */
+export const checkAddIndex = (): string => say("check-add-index");
+/** no front matter */
+export const checkNoFrontMatter = (): string => say("check-no-front-matter");
+/** a block of YAML between two lines of --- */
+export const checkFrontMatterBlock = (): string => say("check-front-matter-block");
+/** start the file with ---, its fields, and --- again */
+export const checkStartFrontMatter = (): string => say("check-start-front-matter");
+/** well-formed YAML */
+export const checkWellFormedYaml = (): string => say("check-well-formed-yaml");
+/** correct the YAML here */
+export const checkCorrectYaml = (): string => say("check-correct-yaml");
+/** {fault} (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece") — $fault: the words of the YAML reader, in English. */
+export const checkYamlNested = (args: { readonly fault: Word }): string => say("check-yaml-nested", args);
+/** {fault} (# starts a comment: write ids in quotes, ["#eye"]) */
+export const checkYamlHash = (args: { readonly fault: Word }): string => say("check-yaml-hash", args);
+/** an alias without an anchor before it: {alias} */
+export const checkYamlAlias = (args: { readonly alias: Word }): string => say("check-yaml-alias", args);
+/** correct the variable, or leave it out to use url in {file} */
+export const checkCorrectVariable = (args: { readonly file: Word }): string => say("check-correct-variable", args);
+/** given "{language}", which has no words here — Languages that the project has words in: en, nl */
+export const checkLanguageWithoutWords = (args: { readonly language: Word }): string => say("check-language-without-words", args);
+/** one of these, also with a region: {languages} */
+export const checkLanguagesWithWords = (args: { readonly languages: Word }): string => say("check-languages-with-words", args);
+/** choose one of them, or add a folder of words */
+export const checkLanguageRemedy = (): string => say("check-language-remedy");
+/** warning  {name}: {warning} — $name: the kit’s or class’s folder. $warning: a whole message. */
+export const checkWarning = (args: { readonly name: Word; readonly warning: Word }): string => say("check-warning", args);
+/** warning: {warning} — Under the line of its kit. */
+export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
+/** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
+export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
+/** Nothing was built; dist is as it was. */
+export const checkNothingBuilt = (): string => say("check-nothing-built");
+/** Left out until this is corrected: */
+export const checkLeftOut = (): string => say("check-left-out");
+/** {kits} kit|{kits} kits in dist: open {page} */
+export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
+/** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
+export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
+export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
+/** {about} A length of {least} to {most} mm: {help}. — help: field-length-help */
+export const fieldLength = (args: { readonly about: Word; readonly least: Word; readonly most: Word; readonly help: Word }): string => say("field-length", args);
+/** a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in" */
+export const fieldLengthHelp = (): string => say("field-length-help");
+/** {about} A whole number, {least} to {most}. */
+export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
+/** {about} A number, {least} to {most}. */
+export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
+/** {about} Text. */
+export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} One of: {values}. */
+export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
+/** {about} Seconds, {least} to {most}. */
+export const fieldSeconds = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-seconds", args);
+/** {about} Minutes, {least} to {most}. */
+export const fieldMinutes = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-minutes", args);
+/** {about} A day of the calendar as YYYY-MM-DD: 2027-01-14. */
+export const fieldDate = (args: { readonly about: Word }): string => say("field-date", args);
+/** {about} https://… or http://… */
+export const fieldAddress = (args: { readonly about: Word }): string => say("field-address", args);
+/** {about} A number, 0.2 to 5; 1 is the kit’s own estimate. */
+export const fieldPace = (args: { readonly about: Word }): string => say("field-pace", args);
+/** Front matter of content/kits/<slug>/index.md. */
+export const fieldKit = (): string => say("field-kit");
+/** The kit’s name. */
+export const fieldKitTitle = (): string => say("field-kit-title");
+/** One line for the catalogue. */
+export const fieldKitSummary = (): string => say("field-kit-summary");
+/** Units of page and packet. */
+export const fieldUnits = (): string => say("field-units");
+/** Share added to lengths for waste. A number, 0 to 1. */
+export const fieldKitWaste = (): string => say("field-kit-waste");
+/** Currency of the prices. */
+export const fieldCurrency = (): string => say("field-currency");
+/** Where the picture is, and which of its shapes lie at which level. */
+export const fieldPicture = (): string => say("field-picture");
+/** The SVG picture beside index.md, as a path inside the kit folder. */
+export const fieldPictureFile = (): string => say("field-picture-file");
+/** Which shapes belong to which level: a level’s name, and the ids under it. */
+export const fieldPictureLevels = (): string => say("field-picture-levels");
+/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
+export const fieldPictureIds = (): string => say("field-picture-ids");
+/** The id of a shape or group, with its #. */
+export const fieldPictureId = (): string => say("field-picture-id");
+/** The levels, front (nearest the viewer) to back; 2 to 9 of them. */
+export const fieldLevels = (): string => say("field-levels");
+/** A level of the picture: its name, and either depth or line. */
+export const fieldLevel = (): string => say("field-level");
+/** The level’s name, used on page and packet. */
+export const fieldLevelName = (): string => say("field-level-name");
+/** Distance of the fold from the fore-edge. */
+export const fieldLevelDepth = (): string => say("field-level-depth");
+/** Number of a gauge line, 1 for the first of gauge.lines. */
+export const fieldLevelLine = (): string => say("field-level-line");
+/** true on the level that shows where no shape is. true or false. */
+export const fieldLevelBackground = (): string => say("field-level-background");
+/** The scoring gauge: its lines, and the packing pieces that support the working side. */
+export const fieldGauge = (): string => say("field-gauge");
+/** Distances of the gauge’s lines from the fore-edge, line 1 first, increasing. */
+export const fieldGaugeLines = (): string => say("field-gauge-lines");
+/** Distance of a gauge line from the fore-edge. */
+export const fieldGaugeLine = (): string => say("field-gauge-line");
+/** Thickness of one of your own packing pieces, for the support table. */
+export const fieldGaugeTile = (): string => say("field-gauge-tile");
+/** Published versions, newest first; the first is the current one. */
+export const fieldVersions = (): string => say("field-versions");
+/** A version that was published: version, date, note. */
+export const fieldVersion = (): string => say("field-version");
+/** The version’s name, in quotes so that 1.10 stays 1.10: "1.1" */
+export const fieldVersionName = (): string => say("field-version-name");
+/** The day it was published: year-month-day, 2026-10-03 */
+export const fieldVersionDate = (): string => say("field-version-date");
+/** What changed. */
+export const fieldVersionNote = (): string => say("field-version-note");
+/** Licence of the kit itself: what others may do with it. */
+export const fieldLicence = (): string => say("field-licence");
+/** Name of the licence, as people know it. */
+export const fieldLicenceName = (): string => say("field-licence-name");
+/** Where the licence can be read. */
+export const fieldLicenceUrl = (): string => say("field-licence-url");
+/** Links of your own, up to 12. */
+export const fieldLinks = (): string => say("field-links");
+/** A link of your own: label and url. */
+export const fieldLink = (): string => say("field-link");
+/** The words of the link. */
+export const fieldLinkLabel = (): string => say("field-link-label");
+/** What it opens. */
+export const fieldLinkUrl = (): string => say("field-link-url");
+/** Whose picture it is and under which licence; shown on page and packet. */
+export const fieldCredit = (): string => say("field-credit");
+/** What the picture is taken from. */
+export const fieldCreditWork = (): string => say("field-credit-work");
+/** Licence of that work. */
+export const fieldCreditLicence = (): string => say("field-credit-licence");
+/** Where it comes from. */
+export const fieldCreditSource = (): string => say("field-credit-source");
+/** Address of the source: https://… */
+export const fieldCreditUrl = (): string => say("field-credit-url");
+/** Photos shown with the kit, up to 12. */
+export const fieldPhotos = (): string => say("field-photos");
+/** A photo of the finished piece or of the work. */
+export const fieldPhoto = (): string => say("field-photo");
+/** A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder. */
+export const fieldPhotoFile = (): string => say("field-photo-file");
+/** What the photo shows, for people who cannot see it. */
+export const fieldPhotoAlt = (): string => say("field-photo-alt");
+/** The closed book’s measurements. */
+export const fieldBook = (): string => say("field-book");
+/** Head to tail of a leaf. */
+export const fieldBookLeafHeight = (): string => say("field-book-leaf-height");
+/** Fore-edge to gutter, as far as the leaf can be used. */
+export const fieldBookLeafWidth = (): string => say("field-book-leaf-width");
+/** All leaves pressed together, without the boards. */
+export const fieldBookBlockThickness = (): string => say("field-book-block-thickness");
+/** Leaves of the book (a leaf is two pages). */
+export const fieldBookLeaves = (): string => say("field-book-leaves");
+/** The leaf whose front carries printed page 1, counted from 1. */
+export const fieldBookPageOneLeaf = (): string => say("field-book-page-one-leaf");
+/** The last printed page number. */
+export const fieldBookLastPage = (): string => say("field-book-last-page");
+/** Unnumbered leaves between the pages; [] where there are none. */
+export const fieldBookPlates = (): string => say("field-book-plates");
+/** Reading direction. */
+export const fieldBookDirection = (): string => say("field-book-direction");
+/** How far a board stands beyond the leaves. */
+export const fieldBookSquare = (): string => say("field-book-square");
+/** Thickness of one board. */
+export const fieldBookBoardThickness = (): string => say("field-book-board-thickness");
+/** Unnumbered leaves bound in after a printed page. */
+export const fieldPlate = (): string => say("field-plate");
+/** Printed page that the plates follow. */
+export const fieldPlateAfterPage = (): string => say("field-plate-after-page");
+/** How many unnumbered leaves. */
+export const fieldPlateLeaves = (): string => say("field-plate-leaves");
+/** How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve. */
+export const fieldFit = (): string => say("field-fit");
+/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. */
+export const fieldFitBorderLeaves = (): string => say("field-fit-border-leaves");
+/** Whole leaves before the picture. */
+export const fieldBorderBefore = (): string => say("field-border-before");
+/** Whole leaves after the picture. */
+export const fieldBorderAfter = (): string => say("field-border-after");
+/** Leaves that carry the picture: fill, solve, or a whole number from 2. */
+export const fieldFitPictureLeaves = (): string => say("field-fit-picture-leaves");
+/** fill: all between the borders; solve: as many as the shape needs. */
+export const fieldFitPictureLeavesWord = (): string => say("field-fit-picture-leaves-word");
+/** Picture leaves. */
+export const fieldFitPictureLeavesCount = (): string => say("field-fit-picture-leaves-count");
+/** Head edge to the picture’s top, on the front level. Left out: the picture is centred. */
+export const fieldFitHead = (): string => say("field-fit-head");
+/** Height of the picture on the front: solve, or {help}. */
+export const fieldFitHeight = (args: { readonly help: Word }): string => say("field-fit-height", args);
+/** Height of the picture on the front. */
+export const fieldFitHeightLength = (): string => say("field-fit-height-length");
+/** Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve. */
+export const fieldFitOpening = (): string => say("field-fit-opening");
+/** front: true shape as seen from the front; along: for pieces seen while walking round. */
+export const fieldFitView = (): string => say("field-fit-view");
+/** How the spine lies in the opened book. */
+export const fieldFitSpine = (): string => say("field-fit-spine");
+/** Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in). */
+export const fieldFitMarkStep = (): string => say("field-fit-mark-step");
+/** Strips shorter than this are merged with a neighbour. */
+export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
+/** single: each strip is folded once; stepped: the whole leaf at the front line first. */
+export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
+/** Paper to leave between a flap and the gutter. */
+export const fieldFitGutterClearance = (): string => say("field-fit-gutter-clearance");
+/** How many leaf thicknesses a springy flap counts. */
+export const fieldFitFlapBulk = (): string => say("field-fit-flap-bulk");
+/** Most leaves worked before a pause. */
+export const fieldFitBatch = (): string => say("field-fit-batch");
+/** Leaves that were skipped or torn: the picture is closed over the leaves after each. [87]. */
+export const fieldFitLostLeaves = (): string => say("field-fit-lost-leaves");
+/** A leaf of the book. */
+export const fieldFitLostLeaf = (): string => say("field-fit-lost-leaf");
+/** A battery LED light that stands inside the book: an upright cylinder. */
+export const fieldLight = (): string => say("field-light");
+/** Level in whose region the light stands; left out: the deepest. */
+export const fieldLightIn = (): string => say("field-light-in");
+/** Diameter of the light, measured at its widest. */
+export const fieldLightDiameter = (): string => say("field-light-diameter");
+/** Height of the light with its tip. */
+export const fieldLightHeight = (): string => say("field-light-height");
+/** Clear space all round. */
+export const fieldLightClearance = (): string => say("field-light-clearance");
+/** How far the light stands behind the front. */
+export const fieldLightSetback = (): string => say("field-light-setback");
+/** Floor of the pocket, measured from the head: auto, or {help}. */
+export const fieldLightFloor = (args: { readonly help: Word }): string => say("field-light-floor", args);
+/** Height of the floor it stands on, from the head. */
+export const fieldLightFloorLength = (): string => say("field-light-floor-length");
+/** The cells it takes, for the supplies: CR2032, 2 × AAA … */
+export const fieldLightCells = (): string => say("field-light-cells");
+/** The window that closes the hole: base frame, glazing, door. */
+export const fieldInsert = (): string => say("field-insert");
+/** Level whose outline the window’s frame follows. */
+export const fieldInsertOutline = (): string => say("field-insert-outline");
+/** How far the frame reaches beyond the outline, and into the hole. */
+export const fieldInsertLip = (): string => say("field-insert-lip");
+/** Side of the door’s hinge. */
+export const fieldInsertHinge = (): string => say("field-insert-hinge");
+/** wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front. */
+export const fieldInsertPanel = (): string => say("field-insert-panel");
+/** Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
+export const fieldSheets = (): string => say("field-sheets");
+/** A sheet of your own size. */
+export const fieldSheet = (): string => say("field-sheet");
+/** The sheet’s name. */
+export const fieldSheetName = (): string => say("field-sheet-name");
+/** Width of the sheet. */
+export const fieldSheetWidth = (): string => say("field-sheet-width");
+/** Height of the sheet. */
+export const fieldSheetHeight = (): string => say("field-sheet-height");
+/** Your prices for one of each. Keys: {keys}. */
+export const fieldPrices = (args: { readonly keys: Word }): string => say("field-prices", args);
+/** A price for one of it. A number, 0 or more, with a point: 0.35. */
+export const fieldPrice = (): string => say("field-price");
+/** Your own working times; the hours of the kit follow from them. */
+export const fieldRates = (): string => say("field-rates");
+/** Turning to a leaf and reading its row. */
+export const fieldRateLeaf = (): string => say("field-rate-leaf");
+/** Pressing one score line. */
+export const fieldRateScore = (): string => say("field-rate-score");
+/** Making one mark. */
+export const fieldRateMark = (): string => say("field-rate-mark");
+/** Making one cut. */
+export const fieldRateCut = (): string => say("field-rate-cut");
+/** Folding and tucking one strip. */
+export const fieldRateFold = (): string => say("field-rate-fold");
+/** Checking at a checkpoint. */
+export const fieldRateCheck = (): string => say("field-rate-check");
+/** Gluing one tack. */
+export const fieldRateTack = (): string => say("field-rate-tack");
+/** Cutting one notch of the light’s pocket. */
+export const fieldRateNotch = (): string => say("field-rate-notch");
+/** Cutting out and fitting one part of the window. */
+export const fieldRatePart = (): string => say("field-rate-part");
+/** Supplies of the kit’s own. */
+export const fieldSupplies = (): string => say("field-supplies");
+/** A supply of the kit’s own, beside the computed ones. */
+export const fieldSupply = (): string => say("field-supply");
+/** What it is. */
+export const fieldSupplyItem = (): string => say("field-supply-item");
+/** How much. A number above 0. */
+export const fieldSupplyQuantity = (): string => say("field-supply-quantity");
+/** Of what: pieces, sheets, mm … */
+export const fieldSupplyUnit = (): string => say("field-supply-unit");
+/** Your price for all of it. A number, 0 or more. */
+export const fieldSupplyPrice = (): string => say("field-supply-price");
+/** Front matter of content/classes/<slug>/index.md. */
+export const fieldClass = (): string => say("field-class");
+/** The class’s name. */
+export const fieldClassTitle = (): string => say("field-class-title");
+/** One line for the list of classes. */
+export const fieldClassSummary = (): string => say("field-class-summary");
+/** Day of the class, or of its first session. */
+export const fieldClassDate = (): string => say("field-class-date");
+/** Where it is held. */
+export const fieldClassPlace = (): string => say("field-class-place");
+/** Paper that the packets are printed on. */
+export const fieldClassPaper = (): string => say("field-class-paper");
+/** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
+export const fieldClassKits = (): string => say("field-class-kits");
+/** A kit’s folder name. */
+export const fieldClassKit = (): string => say("field-class-kit");
+/** A table of the seats’ books (CSV) beside index.md. */
+export const fieldClassBooks = (): string => say("field-class-books");
+/** The seats, each with a number and a book. */
+export const fieldClassSeats = (): string => say("field-class-seats");
+/** The sessions in order, each with its minutes. */
+export const fieldClassSessions = (): string => say("field-class-sessions");
+/** How many times the kits’ estimate this group takes. */
+export const fieldClassPace = (): string => say("field-class-pace");
+/** Share added to tape and string for waste. */
+export const fieldClassWaste = (): string => say("field-class-waste");
+/** What the teacher has ready: scores (all lines pressed), parts (window parts cut out): [parts]. */
+export const fieldReady = (): string => say("field-ready");
+/** A stage that the teacher does before the class. */
+export const fieldReadyStage = (): string => say("field-ready-stage");
+/** Share of a window part’s time that is left when it is cut out already. */
+export const fieldFittingShare = (): string => say("field-fitting-share");
+/** What is in stock: [{ item: card, quantity: 4 }]. */
+export const fieldStock = (): string => say("field-stock");
+/** Something that is in stock and need not be bought. */
+export const fieldStockEntry = (): string => say("field-stock-entry");
+/** A supply as the shopping list names it. */
+export const fieldStockItem = (): string => say("field-stock-item");
+/** How much is in stock, in the list’s unit. A number above 0. */
+export const fieldStockQuantity = (): string => say("field-stock-quantity");
+/** What students bring beside their book. */
+export const fieldBring = (): string => say("field-bring");
+/** Something to bring. */
+export const fieldBringItem = (): string => say("field-bring-item");
+/** An evening or a morning of the class. */
+export const fieldSession = (): string => say("field-session");
+/** What the session is called. */
+export const fieldSessionTitle = (): string => say("field-session-title");
+/** Day of the session. */
+export const fieldSessionDate = (): string => say("field-session-date");
+/** When it starts: "18:30", in quotes. */
+export const fieldSessionStarts = (): string => say("field-session-starts");
+/** How long the session is. */
+export const fieldSessionMinutes = (): string => say("field-session-minutes");
+/** Of these, not spent on the work: welcome, cautions, clearing away. */
+export const fieldSessionAside = (): string => say("field-session-aside");
+/** A seat: its number, and its book here or in the books table. */
+export const fieldSeat = (): string => say("field-seat");
+/** The seat’s number; never a name. */
+export const fieldSeatNumber = (): string => say("field-seat-number");
+/** The kit of this seat; left out: the class’s first. */
+export const fieldSeatKit = (): string => say("field-seat-kit");
+/** This seat’s own pace instead of the group’s. */
+export const fieldSeatPace = (): string => say("field-seat-pace");
+/** The book of this seat, measured as in a kit. */
+export const fieldSeatBook = (): string => say("field-seat-book");
+/** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
+export const fieldSeatFit = (): string => say("field-seat-fit");
+/** Picture height on this seat’s book. */
+export const fieldSeatHeight = (): string => say("field-seat-height");
+/** Head edge to the picture’s top. */
+export const fieldSeatHead = (): string => say("field-seat-head");
+/** Whole leaves before and after the picture: [8, 8]. */
+export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
+/** How flaps are folded. */
+export const fieldSeatFoldStyle = (): string => say("field-seat-fold-style");
+/** Depth of a level. */
+export const fieldSeatDepth = (): string => say("field-seat-depth");
+/** Depths of all levels, front to back: [16, 24, 36]. */
+export const fieldSeatDepths = (): string => say("field-seat-depths");
+/** This seat’s own light, where it is not the kit’s. */
+export const fieldSeatLight = (): string => say("field-seat-light");
+/** Diameter of this seat’s light. */
+export const fieldSeatLightDiameter = (): string => say("field-seat-light-diameter");
+/** Height of this seat’s light. */
+export const fieldSeatLightHeight = (): string => say("field-seat-light-height");
+/** Settings of the site. */
+export const fieldSite = (): string => say("field-site");
+/** The site’s name. */
+export const fieldSiteTitle = (): string => say("field-site-title");
+/** One line about the site. */
+export const fieldSiteSummary = (): string => say("field-site-summary");
+/** Pictures worked into books, one leaf at a time. — What stands there where the author states no summary. */
+export const fieldSiteSummaryUsual = (): string => say("field-site-summary-usual");
+/** Address of the site’s folder, without parameters: https://host/folder/ */
+export const fieldSiteUrl = (): string => say("field-site-url");
+/** The address that the feed’s ids are made from, kept when the site moves: its first url. */
+export const fieldSiteFeedId = (): string => say("field-site-feed-id");
+/** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
+export const fieldSiteLanguage = (): string => say("field-site-language");
+/** Who makes the kits: name, kind, url. */
+export const fieldAuthor = (): string => say("field-author");
+/** Who makes the kits. */
+export const fieldAuthorName = (): string => say("field-author-name");
+/** A person, or an organisation such as a library or a workshop. */
+export const fieldAuthorKind = (): string => say("field-author-kind");
+/** The author’s own address: https://… */
+export const fieldAuthorUrl = (): string => say("field-author-url");
+/** A list of cautions, each with id, title, when, short and text. */
+export const fieldCautions = (): string => say("field-cautions");
+/** A caution: id, title, when, short, text. */
+export const fieldCaution = (): string => say("field-caution");
+/** A short name of its own, in small letters. */
+export const fieldCautionId = (): string => say("field-caution-id");
+/** What it is about, in a word or two. */
+export const fieldCautionTitle = (): string => say("field-caution-title");
+/** Which kits show it: always, cuts (a knife is used), glue (tacks or a window), light. */
+export const fieldCautionWhen = (): string => say("field-caution-when");
+/** What stands beside a step that needs it. */
+export const fieldCautionShort = (): string => say("field-caution-short");
+/** What stands in the list of cautions. */
+export const fieldCautionText = (): string => say("field-caution-text");
 /** Picture */
 export const figurePicture = (): string => say("figure-picture");
 /** width × height on the front level */
@@ -66,6 +806,988 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
+/** Find a kit for my book */
+export const finderSummaryKits = (): string => say("finder-summary-kits");
+/** My book’s measurements */
+export const finderSummaryClass = (): string => say("finder-summary-class");
+/** Measure the book on your shelf. Each kit of this class|Each kit below is worked out for it. Those that fit come first, and their pages open for your book. */
+export const finderLead = (args: { readonly page: Word }): string => say("finder-lead", args);
+/** My book */
+export const finderBook = (): string => say("finder-book");
+/** Numbers without a unit are */
+export const finderUnits = (): string => say("finder-units");
+/** millimetres */
+export const finderMillimetres = (): string => say("finder-millimetres");
+/** inches */
+export const finderInches = (): string => say("finder-inches");
+/** Use my saved book */
+export const finderUseSaved = (): string => say("finder-use-saved");
+/** Remember this book */
+export const finderRemember = (): string => say("finder-remember");
+/** The work */
+export const finderWork = (): string => say("finder-work");
+/** Hours, at most */
+export const finderHours = (): string => say("finder-hours");
+/** An estimate for the whole piece, such as 6 or 2.5. */
+export const finderHoursHelp = (): string => say("finder-hours-help");
+/** a number of hours, 0.25 to 999 */
+export const finderHoursAllowed = (): string => say("finder-hours-allowed");
+/** Levels */
+export const finderLevels = (): string => say("finder-levels");
+/** any number */
+export const finderLevelsAny = (): string => say("finder-levels-any");
+/** Light */
+export const finderLight = (): string => say("finder-light");
+/** with or without */
+export const finderLightAny = (): string => say("finder-light-any");
+/** with a light */
+export const finderLightWith = (): string => say("finder-light-with");
+/** without a light */
+export const finderLightWithout = (): string => say("finder-light-without");
+/** Fit */
+export const finderFit = (): string => say("finder-fit");
+/** all kits */
+export const finderFitAny = (): string => say("finder-fit-any");
+/** fits, also with a change */
+export const finderFitChange = (): string => say("finder-fit-change");
+/** fits as it is */
+export const finderFitOwn = (): string => say("finder-fit-own");
+/** Applies once you enter a measurement. */
+export const finderFitHelp = (): string => say("finder-fit-help");
+/** Order */
+export const finderOrder = (): string => say("finder-order");
+/** best first */
+export const finderOrderBest = (): string => say("finder-order-best");
+/** title */
+export const finderOrderTitle = (): string => say("finder-order-title");
+/** hours */
+export const finderOrderHours = (): string => say("finder-order-hours");
+/** fit */
+export const finderOrderFit = (): string => say("finder-order-fit");
+/** Start again */
+export const finderStartAgain = (): string => say("finder-start-again");
+/** No kit matches these choices. */
+export const finderEmpty = (): string => say("finder-empty");
+/** Clear the choices, keep my book */
+export const finderClearChoices = (): string => say("finder-clear-choices");
+/** Show all kits */
+export const finderShowAll = (): string => say("finder-show-all");
+/** This book is saved in this browser. Every kit offers it. */
+export const finderSaved = (): string => say("finder-saved");
+/** This browser cannot save your book. */
+export const finderNotSaved = (): string => say("finder-not-saved");
+/** Working out {count} kit for your book …|Working out {count} kits for your book … */
+export const finderWorking = (args: { readonly count: number }): string => say("finder-working", args);
+/** The marked field cannot be read and is left out. */
+export const finderWrongField = (): string => say("finder-wrong-field");
+/** {count} kit|{count} kits */
+export const finderAllKits = (args: { readonly count: number }): string => say("finder-all-kits", args);
+/** {shown} of {count} kit|{shown} of {count} kits — $shown of $count kits. */
+export const finderSomeKits = (args: { readonly count: number; readonly shown: Word }): string => say("finder-some-kits", args);
+/** {kits}. */
+export const finderKits = (args: { readonly kits: Word }): string => say("finder-kits", args);
+/** {kits}: {verdicts}. — $verdicts is a list of the four phrases that follow. */
+export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
+/** {count} fits your book as it is|{count} fit your book as they are */
+export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
+/** {count} fits, but has something to check first|{count} fit, but have something to check first */
+export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
+/** {count} fits with a change|{count} fit with a change */
+export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
+/** {count} does not fit|{count} do not fit */
+export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
+/** {count} could not be checked|{count} could not be checked */
+export const finderCountUnknown = (args: { readonly count: number }): string => say("finder-count-unknown", args);
+/** For {figures}, each kit’s own book stands in until you enter yours. — $figures is a list of the four names that follow. */
+export const finderMissing = (args: { readonly figures: Word }): string => say("finder-missing", args);
+/** leaf height */
+export const finderLeafHeight = (): string => say("finder-leaf-height");
+/** leaf width */
+export const finderLeafWidth = (): string => say("finder-leaf-width");
+/** thickness */
+export const finderThickness = (): string => say("finder-thickness");
+/** leaves */
+export const finderLeaves = (): string => say("finder-leaves");
+/** Fits so far */
+export const finderFitsSoFar = (): string => say("finder-fits-so-far");
+/** Fits as it is */
+export const finderFitsOwn = (): string => say("finder-fits-own");
+/** Fits, but check first */
+export const finderFitsCheck = (): string => say("finder-fits-check");
+/** Fits with a change */
+export const finderFitsChange = (): string => say("finder-fits-change");
+/** Does not fit */
+export const finderFitsNot = (): string => say("finder-fits-not");
+/** Not checked */
+export const finderNotChecked = (): string => say("finder-not-checked");
+/** About {hours} in your book. */
+export const finderTime = (args: { readonly hours: Word }): string => say("finder-time", args);
+/** It could not be worked out. */
+export const finderFailed = (): string => say("finder-failed");
+/** Page {lastPage}, with page 1 on leaf {pageOneLeaf}, needs {needed} leaves. This book has {leaves}. A leaf is two pages. */
+export const failPagesNeedMoreLeavesWhy = (args: { readonly lastPage: Word; readonly pageOneLeaf: Word; readonly needed: Word; readonly leaves: Word }): string => say("fail-pages-need-more-leaves-why", args);
+/** page {lastPage} of a book of {leaves} leaves whose page 1 is on leaf {pageOneLeaf} */
+export const failPagesNeedMoreLeavesGiven = (args: { readonly lastPage: Word; readonly leaves: Word; readonly pageOneLeaf: Word }): string => say("fail-pages-need-more-leaves-given", args);
+/** {needed} leaves would be needed (a leaf is two pages) */
+export const failPagesNeedMoreLeavesAllowed = (args: { readonly needed: Word }): string => say("fail-pages-need-more-leaves-allowed", args);
+/** count the leaves again, or correct lastPage, pageOneLeaf or plates */
+export const failPagesNeedMoreLeavesDoAuthor = (): string => say("fail-pages-need-more-leaves-do-author");
+/** Count the leaves again, or correct the last page, the leaf with page 1, or the plates. */
+export const failPagesNeedMoreLeavesDoReader = (): string => say("fail-pages-need-more-leaves-do-reader");
+/** Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates. */
+export const failPagesNeedMoreLeavesDoTeacher = (): string => say("fail-pages-need-more-leaves-do-teacher");
+/** {before} border leaves, {picture} picture leaves and {after} border leaves make {sum}. This book has {leaves}. */
+export const failTooFewLeavesWhy = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word; readonly leaves: Word }): string => say("fail-too-few-leaves-why", args);
+/** {before} border leaves + {picture} picture leaves + {after} border leaves = {sum} */
+export const failTooFewLeavesGiven = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word }): string => say("fail-too-few-leaves-given", args);
+/** the book has {leaves} leaves */
+export const failTooFewLeavesAllowed = (args: { readonly leaves: Word }): string => say("fail-too-few-leaves-allowed", args);
+/** use narrower borders or a thicker book|use at most {most} picture leaves, narrower borders or a thicker book */
+export const failTooFewLeavesDoAuthor = (args: { readonly room: Word; readonly most: Word }): string => say("fail-too-few-leaves-do-author", args);
+/** Fold fewer border leaves, or choose a book with more leaves. */
+export const failTooFewLeavesDoReader = (): string => say("fail-too-few-leaves-do-reader");
+/** Lower this seat’s borderBefore and borderAfter, or give it a thicker book. */
+export const failTooFewLeavesDoTeacher = (): string => say("fail-too-few-leaves-do-teacher");
+/** The level “{level}” is {depth} deep, so its flap reaches {reach} inward. The leaf is {leafWidth} wide, and {clearance} must stay free at the gutter. */
+export const failFlapInGutterWhy = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word; readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-why", args);
+/** level "{level}" is {depth} deep, its flap reaches {reach} inward */
+export const failFlapInGutterGiven = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word }): string => say("fail-flap-in-gutter-given", args);
+/** leaf width {leafWidth} less {clearance} clearance at the gutter */
+export const failFlapInGutterAllowed = (args: { readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-allowed", args);
+/** the deepest fold possible is {deepest} (stepped folds|single folds) */
+export const failFlapInGutterDoAuthor = (args: { readonly deepest: Word; readonly style: Word }): string => say("fail-flap-in-gutter-do-author", args);
+/** The deepest fold possible is {deepest}. Make the levels shallower, or choose a wider book. */
+export const failFlapInGutterDoReader = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
+/** The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
+export const failFlapInGutterDoTeacher = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
+/** The book cannot be opened to {opening} for this picture; {widest} is the widest. */
+export const failOpeningTooWideWhy = (args: { readonly opening: Word; readonly widest: Word }): string => say("fail-opening-too-wide-why", args);
+/** an opening of {opening} */
+export const failOpeningTooWideGiven = (args: { readonly opening: Word }): string => say("fail-opening-too-wide-given", args);
+/** at most {widest} */
+export const failOpeningTooWideAllowed = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-allowed", args);
+/** open the book to {widest} or less */
+export const failOpeningTooWideDoAuthor = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-author", args);
+/** Open the book to {widest} or less. */
+export const failOpeningTooWideDoReader = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-reader", args);
+/** Choose another kit for this seat: its opening belongs to the kit. */
+export const failOpeningTooWideDoTeacher = (): string => say("fail-opening-too-wide-do-teacher");
+/** The picture would end {end} from the head. The leaf is {leafHeight} high. */
+export const failPictureOffLeafWhy = (args: { readonly end: Word; readonly leafHeight: Word }): string => say("fail-picture-off-leaf-why", args);
+/** head {head} + height {height} (solved)| */
+export const failPictureOffLeafGiven = (args: { readonly head: Word; readonly height: Word; readonly solved: Word }): string => say("fail-picture-off-leaf-given", args);
+/** the leaf is {leafHeight} high */
+export const failPictureOffLeafAllowed = (args: { readonly leafHeight: Word }): string => say("fail-picture-off-leaf-allowed", args);
+/** lower the opening or use fewer picture leaves until the height is at most {room}, or choose a taller book|lower the height to at most {room} or the head|, or choose a taller book */
+export const failPictureOffLeafDoAuthor = (args: { readonly solved: Word; readonly room: Word; readonly stated: Word }): string => say("fail-picture-off-leaf-do-author", args);
+/** Make the picture at most {room} tall, or choose a taller book. */
+export const failPictureOffLeafDoReader = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-reader", args);
+/** Set this seat’s height to at most {room}, or give it a taller book. */
+export const failPictureOffLeafDoTeacher = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-teacher", args);
+/** A picture {height} tall is {width} wide. Even closed, {leaves} picture leaves of this book are {least} thick. */
+export const failPictureTooNarrowWhy = (args: { readonly height: Word; readonly width: Word; readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-why", args);
+/** a picture {height} high is {width} wide */
+export const failPictureTooNarrowGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-narrow-given", args);
+/** even closed, {leaves} picture leaves of this book are {least} thick */
+export const failPictureTooNarrowAllowed = (args: { readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-allowed", args);
+/** raise the height to at least {leastHeight} or use fewer picture leaves */
+export const failPictureTooNarrowDoAuthor = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-author", args);
+/** Make the picture at least {leastHeight} tall, or fold more leaves as borders. */
+export const failPictureTooNarrowDoReader = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-reader", args);
+/** Set this seat’s height to at least {leastHeight}, or raise its borderBefore and borderAfter. */
+export const failPictureTooNarrowDoTeacher = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
+/** A picture {height} tall is {width} wide. Opened to {widest}, {leaves} picture leaves of this book fill only {most}. */
+export const failPictureTooWideWhy = (args: { readonly height: Word; readonly width: Word; readonly widest: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-picture-too-wide-why", args);
+/** a picture {height} high is {width} wide */
+export const failPictureTooWideGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-wide-given", args);
+/** at {widest} this book can show at most {most} with {leaves} picture leaves */
+export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
+/** lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves */
+export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-author", args);
+/** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
+export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
+export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
+/** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
+export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
+/** a picture {height} high and {width} wide at {opening} */
+export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; readonly width: Word; readonly opening: Word }): string => say("fail-leaves-show-too-little-given", args);
+/** the {leaves} leaves between the borders fill only {most} */
+export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
+/** open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
+export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-author", args);
+/** Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
+export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
+export const failLeavesShowTooLittleDoTeacher = (args: { readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
+export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
+/** leaf {leaf} */
+export const failLostLeafOutsideGiven = (args: { readonly leaf: Word }): string => say("fail-lost-leaf-outside-given", args);
+/** picture leaves are {first} to {last} */
+export const failLostLeafOutsideAllowed = (args: { readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-allowed", args);
+/** a lost border leaf changes nothing in the picture: leave it out of the list */
+export const failLostLeafOutsideDoAuthor = (): string => say("fail-lost-leaf-outside-do-author");
+/** A border leaf that is left out changes nothing in the picture. Go on with the next one. */
+export const failLostLeafOutsideDoReader = (): string => say("fail-lost-leaf-outside-do-reader");
+/** A border leaf that is left out changes nothing in the picture. */
+export const failLostLeafOutsideDoTeacher = (): string => say("fail-lost-leaf-outside-do-teacher");
+/** {lost} of {leaves} picture leaves are left out, and two must remain. */
+export const failTooFewRemainWhy = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-why", args);
+/** {lost} of {leaves} picture leaves */
+export const failTooFewRemainGiven = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-given", args);
+/** two picture leaves remain */
+export const failTooFewRemainAllowed = (): string => say("fail-too-few-remain-allowed");
+/** begin again with another book */
+export const failTooFewRemainDoAuthor = (): string => say("fail-too-few-remain-do-author");
+/** Begin again with another book. */
+export const failTooFewRemainDoReader = (): string => say("fail-too-few-remain-do-reader");
+/** Begin again with another book. */
+export const failTooFewRemainDoTeacher = (): string => say("fail-too-few-remain-do-teacher");
+/** A light {diameter} wide and {height} high with {clearance} of free space does not fit: {obstacle}. */
+export const failNoRoomForLightWhy = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-why", args);
+/** a light {diameter} wide and {height} high with {clearance} clearance: {obstacle} */
+export const failNoRoomForLightGiven = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-given", args);
+/** the largest that can stand here: one of {height} height may be {mostDiameter} wide, or one of {diameter} width may be {mostHeight} high|the largest that can stand here: one of {height} height may be {mostDiameter} wide|the largest that can stand here: one of {diameter} width may be {mostHeight} high|no light of this width or height can stand in "{level}" — $choice says which of the two largest lights there are: both, only a width, only a height, or none. */
+export const failNoRoomForLightAllowed = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word; readonly level: Word }): string => say("fail-no-room-for-light-allowed", args);
+/** choose another region for light.in, a larger picture or a wider book|choose a smaller light, a larger picture or a wider region */
+export const failNoRoomForLightDoAuthor = (args: { readonly choice: Word }): string => say("fail-no-room-for-light-do-author", args);
+/** Here, a light {height} high may be up to {mostDiameter} wide, or one {diameter} wide up to {mostHeight} high. Or make the picture larger.|Here, a light {height} high may be up to {mostDiameter} wide. Or make the picture larger.|Here, a light {diameter} wide may be up to {mostHeight} high. Or make the picture larger.|No light of this width or height has room here. Make the picture larger, or choose a wider book. */
+export const failNoRoomForLightDoReader = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-reader", args);
+/** Give this seat a light up to {mostDiameter} wide (light: diameter), or up to {mostHeight} high (light: height), or raise its height.|Give this seat a light up to {mostDiameter} wide (light: diameter), or raise its height.|Give this seat a light up to {mostHeight} high (light: height), or raise its height.|Raise this seat’s height, or give it a wider book. */
+export const failNoRoomForLightDoTeacher = (args: { readonly choice: Word; readonly mostDiameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-teacher", args);
+/** “{level}” is nowhere {need} wide over {height} of height */
+export const obstacleNowhereWide = (args: { readonly level: Word; readonly need: Word; readonly height: Word }): string => say("obstacle-nowhere-wide", args);
+/** “{level}” is not there at {floor} from the head */
+export const obstacleLevelAbsent = (args: { readonly level: Word; readonly floor: Word }): string => say("obstacle-level-absent", args);
+/** it would reach {by} above the head */
+export const obstacleAboveHead = (args: { readonly by: Word }): string => say("obstacle-above-head", args);
+/** leaf {leaf} would keep {remaining} of paper at the gutter, and {least} is needed */
+export const obstacleLittlePaper = (args: { readonly leaf: Word; readonly remaining: Word; readonly least: Word }): string => say("obstacle-little-paper", args);
+/** The light would stand only {free} behind the closed window. It needs {clearance}. */
+export const failLightNearWindowWhy = (args: { readonly free: Word; readonly clearance: Word }): string => say("fail-light-near-window-why", args);
+/** the light would stand {free} behind the closed door|window */
+export const failLightNearWindowGiven = (args: { readonly free: Word; readonly panel: Word }): string => say("fail-light-near-window-given", args);
+/** at least its clearance, {clearance} */
+export const failLightNearWindowAllowed = (args: { readonly clearance: Word }): string => say("fail-light-near-window-allowed", args);
+/** raise the setback by {more} */
+export const failLightNearWindowDoAuthor = (args: { readonly more: Word }): string => say("fail-light-near-window-do-author", args);
+/** Use a narrower light. */
+export const failLightNearWindowDoReader = (): string => say("fail-light-near-window-do-reader");
+/** Give this seat a narrower light (light: diameter). */
+export const failLightNearWindowDoTeacher = (): string => say("fail-light-near-window-do-teacher");
+/** The level “{level}”, which the window follows, cannot be seen in the picture. */
+export const failOutlineHiddenWhy = (args: { readonly level: Word }): string => say("fail-outline-hidden-why", args);
+/** "{level}" shows nowhere in the picture */
+export const failOutlineHiddenGiven = (args: { readonly level: Word }): string => say("fail-outline-hidden-given", args);
+/** a level that shows as one region */
+export const failOutlineHiddenAllowed = (): string => say("fail-outline-hidden-allowed");
+/** name another level */
+export const failOutlineHiddenDoAuthor = (): string => say("fail-outline-hidden-do-author");
+/** This is a fault of the kit. Its author can name another level. */
+export const failOutlineHiddenDoReader = (): string => say("fail-outline-hidden-do-reader");
+/** This is a fault of the kit. Its author can name another level. */
+export const failOutlineHiddenDoTeacher = (): string => say("fail-outline-hidden-do-teacher");
+/** With a lip of {lip}, the window’s hole closes up.|With a lip of {lip}, the window’s hole falls into pieces. */
+export const failHoleBreaksWhy = (args: { readonly fate: Word; readonly lip: Word }): string => say("fail-hole-breaks-why", args);
+/** a lip of {lip} closes the hole up|breaks the hole into pieces */
+export const failHoleBreaksGiven = (args: { readonly lip: Word; readonly fate: Word }): string => say("fail-hole-breaks-given", args);
+/** a lip of at most {most} for "{level}"|"{level}" takes a lip of {most} at the most, and {least} is the least that holds */
+export const failHoleBreaksAllowed = (args: { readonly holds: Word; readonly most: Word; readonly level: Word; readonly least: Word }): string => say("fail-hole-breaks-allowed", args);
+/** make the lip smaller or the hole’s narrow places wider|make the hole’s narrow places wider or choose another outline */
+export const failHoleBreaksDoAuthor = (args: { readonly holds: Word }): string => say("fail-hole-breaks-do-author", args);
+/** Make the picture larger, so that the hole’s narrow places grow wider. */
+export const failHoleBreaksDoReader = (): string => say("fail-hole-breaks-do-reader");
+/** Raise this seat’s height, so that the hole’s narrow places grow wider. */
+export const failHoleBreaksDoTeacher = (): string => say("fail-hole-breaks-do-teacher");
+/** The window’s left side has no straight stretch of {shortest} for a hinge.|The window’s right side has no straight stretch of {shortest} for a hinge. */
+export const failNoHingeWhy = (args: { readonly side: Word; readonly shortest: Word }): string => say("fail-no-hinge-why", args);
+/** no straight stretch of {shortest} at the left of "{level}" with card for a flap behind it|no straight stretch of {shortest} at the right of "{level}" with card for a flap behind it */
+export const failNoHingeGiven = (args: { readonly side: Word; readonly shortest: Word; readonly level: Word }): string => say("fail-no-hinge-given", args);
+/** a side where at most {bulge} of the outline bulges beyond a straight hinge */
+export const failNoHingeAllowed = (args: { readonly bulge: Word }): string => say("fail-no-hinge-allowed", args);
+/** hinge the other side, widen the lip or choose another outline */
+export const failNoHingeDoAuthor = (): string => say("fail-no-hinge-do-author");
+/** Make the picture larger, so that the hinge has room. */
+export const failNoHingeDoReader = (): string => say("fail-no-hinge-do-reader");
+/** Raise this seat’s height, so that the hinge has room. */
+export const failNoHingeDoTeacher = (): string => say("fail-no-hinge-do-teacher");
+/** With a lip of {lip}, the glazing would not reach {overlap} past the hole all round. */
+export const failGlazingTooSmallWhy = (args: { readonly lip: Word; readonly overlap: Word }): string => say("fail-glazing-too-small-why", args);
+/** with a lip of {lip} the glazing would not reach {overlap} past the hole all round */
+export const failGlazingTooSmallGiven = (args: { readonly lip: Word; readonly overlap: Word }): string => say("fail-glazing-too-small-given", args);
+/** an outline wider than its hole by twice that */
+export const failGlazingTooSmallAllowed = (): string => say("fail-glazing-too-small-allowed");
+/** choose another outline or lip */
+export const failGlazingTooSmallDoAuthor = (): string => say("fail-glazing-too-small-do-author");
+/** Make the picture larger, so that the frame grows wider. */
+export const failGlazingTooSmallDoReader = (): string => say("fail-glazing-too-small-do-reader");
+/** Raise this seat’s height, so that the frame grows wider. */
+export const failGlazingTooSmallDoTeacher = (): string => say("fail-glazing-too-small-do-teacher");
+/** Check the book: one leaf would be {caliper} thick, and {least} to {most} is usual. Pages may have been counted as leaves: {leaves} pages are {half} leaves. */
+export const doubtCaliperThin = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-caliper-thin", args);
+/** Check the book: one leaf would be {caliper} thick, and {least} to {most} is usual. Measure the leaves pressed, without the boards, and count every leaf. */
+export const doubtCaliperThick = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word }): string => say("doubt-caliper-thick", args);
+/** Check the book: {unnumbered} leaves after page {lastPage} would carry no number. If {leaves} is the number of pages, the book has {half} leaves. */
+export const doubtUnnumberedLeaves = (args: { readonly unnumbered: Word; readonly lastPage: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-unnumbered-leaves", args);
+/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help. */
+export const doubtSpringsOpen = (args: { readonly resting: Word; readonly opening: Word }): string => say("doubt-springs-open", args);
+/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower levels, fewer folded leaves or a taller picture would help. */
+export const doubtSpringsOpenRound = (args: { readonly opening: Word }): string => say("doubt-springs-open-round", args);
+/** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and smaller details are lost. A book with more leaves, or a smaller picture, would help. */
+export const doubtCoarse = (args: { readonly leaves: Word; readonly column: Word }): string => say("doubt-coarse", args);
+/** The picture comes out {percent} wider than drawn. */
+export const doubtWiderThanDrawn = (args: { readonly percent: Word }): string => say("doubt-wider-than-drawn", args);
+/** The picture comes out {percent} narrower than drawn. */
+export const doubtNarrowerThanDrawn = (args: { readonly percent: Word }): string => say("doubt-narrower-than-drawn", args);
+/** Let one of height, opening and pictureLeaves be "solve" to keep its shape. */
+export const doubtOutOfShapeDoAuthor = (): string => say("doubt-out-of-shape-do-author");
+/** Where the light stands, “{level}” is only {width} wide at its narrowest, and the light needs {need}. Paper beside the level is cut away too. */
+export const doubtNarrowFloor = (args: { readonly level: Word; readonly width: Word; readonly need: Word }): string => say("doubt-narrow-floor", args);
+/** floor: auto looks for a wide enough place. */
+export const doubtNarrowFloorDoAuthor = (): string => say("doubt-narrow-floor-do-author");
+/** The light is {diameter} wide and the window’s hole {width} × {height}: the light is too wide to go in. Use a narrower light, or a larger hole. */
+export const doubtLightWiderThanHole = (args: { readonly diameter: Word; readonly width: Word; readonly height: Word }): string => say("doubt-light-wider-than-hole", args);
+/** The last {missing} of “{level}” at the side will look too deep, or vanish: its folds cannot reach so far out. */
+export const doubtLevelOutOfReach = (args: { readonly missing: Word; readonly level: Word }): string => say("doubt-level-out-of-reach", args);
+/** One strip was shorter than {leastTab}, too short to fold, and was merged with the next.|{spans} strips on one leaf|{leaves} leaves were shorter than {leastTab}, too short to fold, and were merged with the next. */
+export const doubtMergedSpans = (args: { readonly spans: number; readonly leastTab: Word; readonly leaves: number }): string => say("doubt-merged-spans", args);
+/** One leaf stays unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it.|{unfolded} leaves stay unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it. */
+export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
+/** In the front matter: borderLeaves: [{before}, {after}]. */
+export const doubtOffCentreDoAuthor = (args: { readonly before: Word; readonly after: Word }): string => say("doubt-off-centre-do-author", args);
+/** Make the picture {height} tall */
+export const offerHeight = (args: { readonly height: Word }): string => say("offer-height", args);
+/** Open the book to {opening} */
+export const offerOpening = (args: { readonly opening: Word }): string => say("offer-opening", args);
+/** Fold {before} border leaves before and {after} after */
+export const offerBorders = (args: { readonly before: Word; readonly after: Word }): string => say("offer-borders", args);
+/** Make the levels shallower: {depths} */
+export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
+/** Use stepped folds|Use single folds */
+export const offerFolds = (args: { readonly style: Word }): string => say("offer-folds", args);
+/** Use a light {diameter} wide */
+export const offerLightWidth = (args: { readonly diameter: Word }): string => say("offer-light-width", args);
+/** Use a light {height} high */
+export const offerLightHeight = (args: { readonly height: Word }): string => say("offer-light-height", args);
+/** Choose a book with at least {leaves} leaves of this paper ({thickness} thick) */
+export const offerBookLeast = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-least", args);
+/** Choose a book with at most {leaves} leaves of this paper ({thickness} thick) */
+export const offerBookMost = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-most", args);
+/** {first}; also: {more} — Two changes that go together: $first is a whole offer from above, $more the second one with a small letter. */
+export const offerBoth = (args: { readonly first: Word; readonly more: Word }): string => say("offer-both", args);
+/** {offer}. Its flaps will push this book open beyond flat */
+export const offerSpringsOpen = (args: { readonly offer: Word }): string => say("offer-springs-open", args);
+/** Leaf height */
+export const fitFieldLeafHeight = (): string => say("fit-field-leaf-height");
+/** Lay the ruler along the fore-edge: head to tail of one leaf, not of the boards. */
+export const fitHelpLeafHeight = (): string => say("fit-help-leaf-height");
+/** Leaf width */
+export const fitFieldLeafWidth = (): string => say("fit-field-leaf-width");
+/** From the fore-edge to where the leaf disappears in the gutter. */
+export const fitHelpLeafWidth = (): string => say("fit-help-leaf-width");
+/** Thickness */
+export const fitFieldBlockThickness = (): string => say("fit-field-block-thickness");
+/** All leaves pressed under a board, without the book’s own boards, measured at the fore-edge. */
+export const fitHelpBlockThickness = (): string => say("fit-help-block-thickness");
+/** Leaves */
+export const fitFieldLeaves = (): string => say("fit-field-leaves");
+/** Sheets, not pages: half the page count. Or count 50 leaves and compare thicknesses. */
+export const fitHelpLeaves = (): string => say("fit-help-leaves");
+/** Leaf with page 1 */
+export const fitFieldPageOneLeaf = (): string => say("fit-field-page-one-leaf");
+/** Count leaves from the front until the one whose front is page 1. */
+export const fitHelpPageOneLeaf = (): string => say("fit-help-page-one-leaf");
+/** Last page */
+export const fitFieldLastPage = (): string => say("fit-field-last-page");
+/** The last printed page number. */
+export const fitHelpLastPage = (): string => say("fit-help-last-page");
+/** Plates */
+export const fitFieldPlates = (): string => say("fit-field-plates");
+/** Unnumbered leaves between the pages, as page × leaves: 192 × 4, 300 × 2. Empty where there are none. */
+export const fitHelpPlates = (): string => say("fit-help-plates");
+/** Reading direction */
+export const fitFieldDirection = (): string => say("fit-field-direction");
+/** Which way the pages turn. */
+export const fitHelpDirection = (): string => say("fit-help-direction");
+/** Border leaves */
+export const fitFieldBorderLeaves = (): string => say("fit-field-border-leaves");
+/** Whole leaves before and after the picture: 12, 12. */
+export const fitHelpBorderLeaves = (): string => say("fit-help-border-leaves");
+/** Picture height */
+export const fitFieldHeight = (): string => say("fit-field-height");
+/** How tall the picture should be. */
+export const fitHelpHeight = (): string => say("fit-help-height");
+/** Opening */
+export const fitFieldOpening = (): string => say("fit-field-opening");
+/** Degrees between the first and the last leaf of the opened book. */
+export const fitHelpOpening = (): string => say("fit-help-opening");
+/** Depth of {level} — $level is the name of a level, in the kit author's words. */
+export const fitFieldDepth = (args: { readonly level: Word }): string => say("fit-field-depth", args);
+/** From the fore-edge to your gauge’s line. */
+export const fitHelpDepth = (): string => say("fit-help-depth");
+/** Folds */
+export const fitFieldFoldStyle = (): string => say("fit-field-fold-style");
+/** Single: fold each strip once. Stepped: fold the whole leaf at the front line first. */
+export const fitHelpFoldStyle = (): string => say("fit-help-fold-style");
+/** Mark step */
+export const fitFieldMarkStep = (): string => say("fit-field-mark-step");
+/** The finest step on your ruler: 0.5 mm, 1 mm, 1/32 in, 1/16 in. */
+export const fitHelpMarkStep = (): string => say("fit-help-mark-step");
+/** Light width */
+export const fitFieldLightDiameter = (): string => say("fit-field-light-diameter");
+/** Your LED light at its widest. */
+export const fitHelpLightDiameter = (): string => say("fit-help-light-diameter");
+/** Light height */
+export const fitFieldLightHeight = (): string => say("fit-field-light-height");
+/** With its tip. */
+export const fitHelpLightHeight = (): string => say("fit-help-light-height");
+/** left to right */
+export const fitOptionLtr = (): string => say("fit-option-ltr");
+/** right to left */
+export const fitOptionRtl = (): string => say("fit-option-rtl");
+/** single */
+export const fitOptionSingle = (): string => say("fit-option-single");
+/** stepped */
+export const fitOptionStepped = (): string => say("fit-option-stepped");
+/** a length like 216, 21.6 cm or 8 1/2 in */
+export const fitAllowedLengthMm = (): string => say("fit-allowed-length-mm");
+/** a length like 8 1/2, 8.5 in or 216 mm */
+export const fitAllowedLengthIn = (): string => say("fit-allowed-length-in");
+/** {least} to {most} */
+export const fitAllowedLengthBetween = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-length-between", args);
+/** a whole number, {least} to {most} */
+export const fitAllowedCount = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-count", args);
+/** degrees, {least} to {most} */
+export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-degrees", args);
+/** page × leaves, separated by commas: 192 × 4, 300 × 2 */
+export const fitAllowedPlates = (): string => say("fit-allowed-plates");
+/** two whole numbers: 12, 12 */
+export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** It fits. This page is now worked out for your book. */
+export const fitPanelFits = (): string => say("fit-panel-fits");
+/** It fits, but check this first. This page is now worked out for your book. */
+export const fitPanelCheck = (): string => say("fit-panel-check");
+/** This page shows the kit’s own book. */
+export const fitPanelOwn = (): string => say("fit-panel-own");
+/** The picture now begins {head} from the head, so that it fits on your leaf. */
+export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
+/** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
+export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
+/** It does not fit this book. {why} */
+export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
+/** This book is saved in this browser. Other kits offer it. */
+export const fitPanelSaved = (): string => say("fit-panel-saved");
+/** This browser cannot save your book. Bookmark this page instead. */
+export const fitPanelNotSaved = (): string => say("fit-panel-not-saved");
+/** The page still shows the kit’s own book. */
+export const fitPanelStillOwn = (): string => say("fit-panel-still-own");
+/** This kit has no such file for your book. */
+export const fitPanelNoFile = (): string => say("fit-panel-no-file");
+/** Allowed: {allowed}. — Below a field whose text cannot be taken. */
+export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say("fit-panel-allowed", args);
+/** The kit’s data could not be loaded. */
+export const loadKitData = (): string => say("load-kit-data");
+/** What makes the files could not be loaded. */
+export const loadFileMaker = (): string => say("load-file-maker");
+/** The view could not be fetched. The front picture above shows the same book. Press again to try once more. */
+export const loadRound = (): string => say("load-round");
+/** given "{value}" */
+export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
+/** correct the name */
+export const frontCorrectName = (): string => say("front-correct-name");
+/** pieces — Usual unit of a supply of the kit’s own, after its quantity: 3 pieces */
+export const frontPieces = (): string => say("front-pieces");
+/** {fields} are both|all "solve" — $fields: two or three of them, as a list */
+export const frontSolved = (args: { readonly fields: Word; readonly count: number }): string => say("front-solved", args);
+/** one of pictureLeaves, height and opening can be solved, from the other two */
+export const frontOneSolved = (): string => say("front-one-solved");
+/** state {fields} */
+export const frontState = (args: { readonly fields: Word }): string => say("front-state", args);
+/** not given, while {field} is "solve" */
+export const frontNoOpening = (args: { readonly field: Word }): string => say("front-no-opening", args);
+/** degrees, 5 to 180 */
+export const frontOpeningDegrees = (): string => say("front-opening-degrees");
+/** state the opening, or let opening be the one that is solved */
+export const frontStateOpening = (): string => say("front-state-opening");
+/** 5 to 180 degrees with view: front */
+export const frontOpeningBeyondFlat = (): string => say("front-opening-beyond-flat");
+/** lower it, or use view: along for a piece seen while walking round */
+export const frontLowerOpening = (): string => say("front-lower-opening");
+/** a leaf of the book, 1 to {leaves} */
+export const frontPageOneLeaf = (args: { readonly leaves: Word }): string => say("front-page-one-leaf", args);
+/** count again from the first leaf */
+export const frontCountAgain = (): string => say("front-count-again");
+/** {plates} unnumbered leaf between the pages|{plates} unnumbered leaves between the pages */
+export const frontManyPlates = (args: { readonly plates: number }): string => say("front-many-plates", args);
+/** fewer than the {leaves} leaf from page 1 on|fewer than the {leaves} leaves from page 1 on */
+export const frontFewerPlates = (args: { readonly leaves: number }): string => say("front-fewer-plates", args);
+/** count the plates again (leaves, not pages) */
+export const frontCountPlates = (): string => say("front-count-plates");
+/** a printed page, 1 to {last} */
+export const frontPlatePage = (args: { readonly last: Word }): string => say("front-plate-page", args);
+/** leaves after the last page need no entry: they are unnumbered end leaves */
+export const frontEndLeaves = (): string => say("front-end-leaves");
+/** {line} mm after {before} mm */
+export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly before: Word }): string => say("front-lines-out-of-order", args);
+/** lines further and further from the fore-edge */
+export const frontLinesOutward = (): string => say("front-lines-outward");
+/** put the lines in order */
+export const frontOrderLines = (): string => say("front-order-lines");
+/** "{level}" at {depth} mm after "{before}" at {beforeDepth} mm */
+export const frontLevelsOutOfOrder = (args: { readonly level: Word; readonly depth: Word; readonly before: Word; readonly beforeDepth: Word }): string => say("front-levels-out-of-order", args);
+/** depths that increase from the first level (front) to the last (back) */
+export const frontLevelsInward = (): string => say("front-levels-inward");
+/** put the levels in order or deepen this one */
+export const frontOrderLevels = (): string => say("front-order-levels");
+/** a second level "{level}" */
+export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
+/** a name of its own for each level */
+export const frontLevelNames = (): string => say("front-level-names");
+/** rename one of them */
+export const frontRename = (): string => say("front-rename");
+/** {count} level with background: true|{count} levels with background: true */
+export const frontBackgrounds = (args: { readonly count: number }): string => say("front-backgrounds", args);
+/** exactly one, the level that shows where no shape is */
+export const frontOneBackground = (): string => say("front-one-background");
+/** add background: true to one level */
+export const frontAddBackground = (): string => say("front-add-background");
+/** leave it on one level only */
+export const frontRemoveBackground = (): string => say("front-remove-background");
+/** neither depth nor line */
+export const frontNoDepth = (): string => say("front-no-depth");
+/** both depth and line */
+export const frontDepthAndLine = (): string => say("front-depth-and-line");
+/** one of them: depth (a length) or line (a number of gauge.lines) */
+export const frontDepthOrLine = (): string => say("front-depth-or-line");
+/** add depth or line */
+export const frontAddDepth = (): string => say("front-add-depth");
+/** remove one */
+export const frontRemoveOne = (): string => say("front-remove-one");
+/** 1 to {lines}, the lines of gauge.lines */
+export const frontGaugeLines = (args: { readonly lines: Word }): string => say("front-gauge-lines", args);
+/** a line of gauge.lines, and there are none */
+export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
+/** correct the number or add the line to gauge.lines */
+export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
+/** a level: {levels} — $levels: names of levels */
+export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** {date} below {above} */
+export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
+/** newest first: each date the same as the one above it or earlier */
+export const frontNewestFirst = (): string => say("front-newest-first");
+/** put the versions in order or correct the date */
+export const frontOrderVersions = (): string => say("front-order-versions");
+/** a second version "{version}" */
+export const frontVersionTwice = (args: { readonly version: Word }): string => say("front-version-twice", args);
+/** a name of its own for each version */
+export const frontVersionNames = (): string => say("front-version-names");
+/** "{file}" is not there */
+export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
+/** "{file}" is outside the kit folder */
+export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
+/** "{file}" is a folder */
+export const frontFileFolder = (args: { readonly file: Word }): string => say("front-file-folder", args);
+/** "{file}" is a link to a file outside the kit folder */
+export const frontFileLink = (args: { readonly file: Word }): string => say("front-file-link", args);
+/** a file in the kit folder */
+export const frontFileInside = (): string => say("front-file-inside");
+/** a file in the kit folder (it holds {files}) */
+export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
+/** correct the name or add the file */
+export const frontAddFile = (): string => say("front-add-file");
+/** name the file itself */
+export const frontNameFile = (): string => say("front-name-file");
+/** copy the photo into the kit folder|copy the picture beside index.md */
+export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
+/** "{file}" is not an SVG file */
+export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
+/** an SVG picture (.svg) */
+export const frontAnSvg = (): string => say("front-an-svg");
+/** draw the levels as filled shapes and save them as SVG */
+export const frontDrawSvg = (): string => say("front-draw-svg");
+/** "{file}" is not a photo */
+export const frontNoPhoto = (args: { readonly file: Word }): string => say("front-no-photo", args);
+/** save it as one of these */
+export const frontSavePhoto = (): string => say("front-save-photo");
+/** "{file}" cannot be read as a photo: {fault} — $fault: the words of the program that reads photos, in English. */
+export const frontPhotoUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("front-photo-unreadable", args);
+/** a whole photo: {kinds} */
+export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
+/** open it in a photo program and save it again */
+export const frontSavePhotoAgain = (): string => say("front-save-photo-again");
+/** filled shapes, paths, groups and use, as the README’s reference lists them */
+export const frontPictureShapes = (): string => say("front-picture-shapes");
+/** change this element in your drawing program and save again */
+export const frontChangeElement = (): string => say("front-change-element");
+/** {place}: {note} — A note on a picture, with its place: content/kits/moon/moon.svg:7 */
+export const frontPictureNote = (args: { readonly place: Word; readonly note: Word }): string => say("front-picture-note", args);
+/** shapes for a level "{level}" */
+export const frontShapesOfNoLevel = (args: { readonly level: Word }): string => say("front-shapes-of-no-level", args);
+/** the levels: {levels} */
+export const frontTheLevels = (args: { readonly levels: Word }): string => say("front-the-levels", args);
+/** correct the name or add the level */
+export const frontAddLevel = (): string => say("front-add-level");
+/** "{id}" */
+export const frontId = (args: { readonly id: Word }): string => say("front-id", args);
+/** an id of the picture: {ids} */
+export const frontPictureIds = (args: { readonly ids: Word }): string => say("front-picture-ids", args);
+/** an id of the picture, and it has none */
+export const frontPictureNoIds = (): string => say("front-picture-no-ids");
+/** correct the id, or give the shape this id in the SVG */
+export const frontGiveId = (): string => say("front-give-id");
+/** "{id}" a second time */
+export const frontIdTwice = (args: { readonly id: Word }): string => say("front-id-twice", args);
+/** each id belongs to one level */
+export const frontIdOnce = (): string => say("front-id-once");
+/** remove one of the two */
+export const frontRemoveId = (): string => say("front-remove-id");
+/** a shape of no level: <{element}> without an id */
+export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
+/** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
+export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
+/** every painted shape belongs to a level, by its own id or a group’s */
+export const frontShapesBelong = (): string => say("front-shapes-belong");
+/** name its id in picture.levels, move it into a named group, or give it no fill */
+export const frontNameShape = (): string => say("front-name-shape");
+/** level "{level}" has no painted shape */
+export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
+/** every level but the background has at least one */
+export const frontLevelsPainted = (): string => say("front-levels-painted");
+/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+export const frontCheckShapes = (): string => say("front-check-shapes");
+/** list its shapes under picture.levels.{level} */
+export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
+/** no filled shape|{pieces} pieces that do not touch */
+export const frontMotifPieces = (args: { readonly pieces: number }): string => say("front-motif-pieces", args);
+/** one connected silhouette, filled */
+export const frontMotifOne = (): string => say("front-motif-one");
+/** draw a filled shape, or remove the file|join the pieces in your drawing program */
+export const frontJoinMotif = (args: { readonly pieces: number }): string => say("front-join-motif", args);
+/** a list of cautions, each beginning with - id: */
+export const frontCautionsList = (): string => say("front-cautions-list");
+/** a second caution "{id}" */
+export const frontCautionTwice = (args: { readonly id: Word }): string => say("front-caution-twice", args);
+/** an id of its own for each caution */
+export const frontCautionIds = (): string => say("front-caution-ids");
+/** {date} or later, as the sessions follow each other */
+export const frontSessionBefore = (args: { readonly date: Word }): string => say("front-session-before", args);
+/** correct the day, or put the sessions in order */
+export const frontOrderSessions = (): string => say("front-order-sessions");
+/** The session */
+export const frontTheSession = (): string => say("front-the-session");
+/** Session {number} */
+export const frontSession = (args: { readonly number: Word }): string => say("front-session", args);
+/** a CSV file beside index.md */
+export const frontTableBeside = (): string => say("front-table-beside");
+/** a CSV file beside index.md (there is {files}) */
+export const frontTableAmong = (args: { readonly files: Word }): string => say("front-table-among", args);
+/** a kit: {kits} */
+export const frontAKit = (args: { readonly kits: Word }): string => say("front-a-kit", args);
+/** a kit of the class: {kits} */
+export const frontClassKit = (args: { readonly kits: Word }): string => say("front-class-kit", args);
+/** the kit "{kit}" cannot be built — The kit itself has something wrong that is told of before. */
+export const frontKitBroken = (args: { readonly kit: Word }): string => say("front-kit-broken", args);
+/** correct the kit first */
+export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
+/** seat {seat} has a book here and in {table} */
+export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
+/** one book a seat */
+export const frontOneBook = (): string => say("front-one-book");
+/** remove one of them */
+export const frontRemoveBook = (): string => say("front-remove-book");
+/** no seat */
+export const frontNoSeat = (): string => say("front-no-seat");
+/** at least one seat, here or in a books table */
+export const frontSomeSeat = (): string => say("front-some-seat");
+/** add seats, each with its number and book */
+export const frontAddSeats = (): string => say("front-add-seats");
+/** seat {seat} stands here a second time */
+export const frontSeatTwice = (args: { readonly seat: Word }): string => say("front-seat-twice", args);
+/** each number once */
+export const frontSeatOnce = (): string => say("front-seat-once");
+/** give every seat a number of its own */
+export const frontNumberSeats = (): string => say("front-number-seats");
+/** seat {seat} has no book */
+export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
+/** a book for every seat: here, or in the books table */
+export const frontSeatBook = (): string => say("front-seat-book");
+/** measure its book and add it */
+export const frontMeasureSeat = (): string => say("front-measure-seat");
+/** {count} depth|{count} depths */
+export const frontDepths = (args: { readonly count: number }): string => say("front-depths", args);
+/** {count}, one for each level of {kit}: {levels} */
+export const frontDepthsOfKit = (args: { readonly count: Word; readonly kit: Word; readonly levels: Word }): string => say("front-depths-of-kit", args);
+/** state one for each level, front to back */
+export const frontStateDepths = (): string => say("front-state-depths");
+/** an empty file */
+export const frontTableEmpty = (): string => say("front-table-empty");
+/** a head row with the columns {columns} */
+export const frontTableHead = (args: { readonly columns: Word }): string => say("front-table-head", args);
+/** unknown column "{column}" */
+export const frontColumnUnknown = (args: { readonly column: Word }): string => say("front-column-unknown", args);
+/** these columns, in any order: {columns} */
+export const frontColumns = (args: { readonly columns: Word }): string => say("front-columns", args);
+/** two columns "{column}" */
+export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
+/** each column once */
+export const frontColumnOnce = (): string => say("front-column-once");
+/** "{cell}" stands beyond the last column */
+export const frontCellBeyond = (args: { readonly cell: Word }): string => say("front-cell-beyond", args);
+/** {count} cell, as the head row has; a text with a comma in quotes|{count} cells, as the head row has; a text with a comma in quotes */
+export const frontCells = (args: { readonly count: number }): string => say("front-cells", args);
+/** cells separated by commas, a text that holds a comma or a quote in quotes */
+export const frontCellsApart = (): string => say("front-cells-apart");
+/** plates: "{cell}" */
+export const frontPlatesCell = (args: { readonly cell: Word }): string => say("front-plates-cell", args);
+/** page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300 */
+export const frontPlatesForm = (): string => say("front-plates-form");
+/** correct the table here */
+export const frontCorrectTable = (): string => say("front-correct-table");
+/** correct this cell */
+export const frontCorrectCell = (): string => say("front-correct-cell");
+/** Glossary */
+export const glossaryTitle = (): string => say("glossary-title");
+/** The words that kits, packets and the bench use, one meaning each. */
+export const glossarySummary = (): string => say("glossary-summary");
+/** The trade’s words and ours, one meaning each. They are linked where a section first uses them. */
+export const glossaryLede = (): string => say("glossary-lede");
+/** {term}, in the glossary — $term is the term that a link leads to. */
+export const glossaryLink = (args: { readonly term: Word }): string => say("glossary-link", args);
+/** leaf */
+export const termLeaf = (): string => say("term-leaf");
+/** leaf|leaves */
+export const termLeafForms = (): string => say("term-leaf-forms");
+/** One sheet of paper in the book. It has two pages, a front (recto) and a back (verso), so 200 leaves are 400 pages. */
+export const termLeafMeaning = (): string => say("term-leaf-meaning");
+/** page */
+export const termPage = (): string => say("term-page");
+/** book page|printed page|page number */
+export const termPageForms = (): string => say("term-page-forms");
+/** One side of a leaf. A page number is what is printed on it; look for the number on the front of the leaf. */
+export const termPageMeaning = (): string => say("term-page-meaning");
+/** pattern page */
+export const termPatternPage = (): string => say("term-pattern-page");
+/** pattern page|pattern pages */
+export const termPatternPageForms = (): string => say("term-pattern-page-forms");
+/** The picture’s own page number: 1, 3, 5 … for its first, second and third leaf, whatever the book prints there. */
+export const termPatternPageMeaning = (): string => say("term-pattern-page-meaning");
+/** picture leaf */
+export const termPictureLeaf = (): string => say("term-picture-leaf");
+/** picture leaf|picture leaves */
+export const termPictureLeafForms = (): string => say("term-picture-leaf-forms");
+/** A leaf that carries one upright line of the picture. */
+export const termPictureLeafMeaning = (): string => say("term-picture-leaf-meaning");
+/** border leaf */
+export const termBorderLeaf = (): string => say("term-border-leaf");
+/** border leaf|border leaves */
+export const termBorderLeafForms = (): string => say("term-border-leaf-forms");
+/** A leaf before or after the picture. It is folded whole at the background’s line. */
+export const termBorderLeafMeaning = (): string => say("term-border-leaf-meaning");
+/** plate */
+export const termPlate = (): string => say("term-plate");
+/** plate|plates */
+export const termPlateForms = (): string => say("term-plate-forms");
+/** A leaf without a page number, bound in between numbered ones. */
+export const termPlateMeaning = (): string => say("term-plate-meaning");
+/** head */
+export const termHead = (): string => say("term-head");
+/** head edge|head */
+export const termHeadForms = (): string => say("term-head-forms");
+/** The top edge of a leaf. All marks are measured from it. */
+export const termHeadMeaning = (): string => say("term-head-meaning");
+/** tail */
+export const termTail = (): string => say("term-tail");
+/** tail */
+export const termTailForms = (): string => say("term-tail-forms");
+/** The bottom edge of a leaf. */
+export const termTailMeaning = (): string => say("term-tail-meaning");
+/** fore-edge */
+export const termForeEdge = (): string => say("term-fore-edge");
+/** fore-edge */
+export const termForeEdgeForms = (): string => say("term-fore-edge-forms");
+/** The edge of a leaf that opens. Depths are measured from it inward. */
+export const termForeEdgeMeaning = (): string => say("term-fore-edge-meaning");
+/** gutter */
+export const termGutter = (): string => say("term-gutter");
+/** gutter */
+export const termGutterForms = (): string => say("term-gutter-forms");
+/** The inner edge of a leaf, where it joins the others. */
+export const termGutterMeaning = (): string => say("term-gutter-meaning");
+/** boards */
+export const termBoards = (): string => say("term-boards");
+/** boards */
+export const termBoardsForms = (): string => say("term-boards-forms");
+/** The two stiff covers of the book. */
+export const termBoardsMeaning = (): string => say("term-boards-meaning");
+/** caliper */
+export const termCaliper = (): string => say("term-caliper");
+/** caliper */
+export const termCaliperForms = (): string => say("term-caliper-forms");
+/** The thickness of one leaf: the thickness of all leaves, pressed, divided by their number. */
+export const termCaliperMeaning = (): string => say("term-caliper-meaning");
+/** level */
+export const termLevel = (): string => say("term-level");
+/** level|levels */
+export const termLevelForms = (): string => say("term-level-forms");
+/** A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back. */
+export const termLevelMeaning = (): string => say("term-level-meaning");
+/** background */
+export const termBackground = (): string => say("term-background");
+/** background */
+export const termBackgroundForms = (): string => say("term-background-forms");
+/** The level that stands where the picture has no shape. */
+export const termBackgroundMeaning = (): string => say("term-background-meaning");
+/** scoring gauge */
+export const termGauge = (): string => say("term-gauge");
+/** scoring gauge|gauge */
+export const termGaugeForms = (): string => say("term-gauge-forms");
+/** A card with numbered lines at the levels’ distances from the fore-edge. Laid on a leaf, it shows where to press. */
+export const termGaugeMeaning = (): string => say("term-gauge-meaning");
+/** score line */
+export const termScoreLine = (): string => say("term-score-line");
+/** score line|score lines */
+export const termScoreLineForms = (): string => say("term-score-line-forms");
+/** A crease pressed with a blunt tool, parallel to the fore-edge, so that a fold falls exactly there. */
+export const termScoreLineMeaning = (): string => say("term-score-line-meaning");
+/** mark */
+export const termMark = (): string => say("term-mark");
+/** mark|marks */
+export const termMarkForms = (): string => say("term-mark-forms");
+/** A pencil point on a leaf, measured from the head, where a cut begins. */
+export const termMarkMeaning = (): string => say("term-mark-meaning");
+/** cut */
+export const termCut = (): string => say("term-cut");
+/** cut|cuts */
+export const termCutForms = (): string => say("term-cut-forms");
+/** A slit from the fore-edge inward, square to it, that frees neighbouring strips from each other. */
+export const termCutMeaning = (): string => say("term-cut-meaning");
+/** strip */
+export const termStrip = (): string => say("term-strip");
+/** strip|strips */
+export const termStripForms = (): string => say("term-strip-forms");
+/** A stretch of one leaf at one level, between two cuts. It is folded as one flap. */
+export const termStripMeaning = (): string => say("term-strip-meaning");
+/** flap */
+export const termFlap = (): string => say("term-flap");
+/** flap|flaps */
+export const termFlapForms = (): string => say("term-flap-forms");
+/** A strip once it is folded back and tucked behind. */
+export const termFlapMeaning = (): string => say("term-flap-meaning");
+/** stepped folds */
+export const termSteppedFolds = (): string => say("term-stepped-folds");
+/** stepped folds|stepped */
+export const termSteppedFoldsForms = (): string => say("term-stepped-folds-forms");
+/** The whole leaf is folded at the front level’s line first; deeper strips are then folded back once more. */
+export const termSteppedFoldsMeaning = (): string => say("term-stepped-folds-meaning");
+/** single folds */
+export const termSingleFolds = (): string => say("term-single-folds");
+/** single folds */
+export const termSingleFoldsForms = (): string => say("term-single-folds-forms");
+/** Each strip is folded once, from flat, at its own level’s line. */
+export const termSingleFoldsMeaning = (): string => say("term-single-folds-meaning");
+/** merged */
+export const termMerged = (): string => say("term-merged");
+/** merged */
+export const termMergedForms = (): string => say("term-merged-forms");
+/** A strip too short to fold is merged: it is folded together with the strip next to it. */
+export const termMergedMeaning = (): string => say("term-merged-meaning");
+/** tack */
+export const termTack = (): string => say("term-tack");
+/** tack|tacks */
+export const termTackForms = (): string => say("term-tack-forms");
+/** A dot of glue under a flap that the next leaf does not hold. */
+export const termTackMeaning = (): string => say("term-tack-meaning");
+/** loose */
+export const termLoose = (): string => say("term-loose");
+/** loose */
+export const termLooseForms = (): string => say("term-loose-forms");
+/** A flap is loose where no next leaf covers it. */
+export const termLooseMeaning = (): string => say("term-loose-meaning");
+/** batch */
+export const termBatch = (): string => say("term-batch");
+/** batch|batches */
+export const termBatchForms = (): string => say("term-batch-forms");
+/** As many leaves as are worked before a pause, usually 15 to 20. */
+export const termBatchMeaning = (): string => say("term-batch-meaning");
+/** checkpoint */
+export const termCheckpoint = (): string => say("term-checkpoint");
+/** checkpoint|checkpoints */
+export const termCheckpointForms = (): string => say("term-checkpoint-forms");
+/** Every tenth picture leaf: compare its page number and its first mark before you go on. */
+export const termCheckpointMeaning = (): string => say("term-checkpoint-meaning");
+/** packing */
+export const termPacking = (): string => say("term-packing");
+/** packing */
+export const termPackingForms = (): string => say("term-packing-forms");
+/** Card or pieces of one’s own under the lower side of the book, so that the gauge lies level. */
+export const termPackingMeaning = (): string => say("term-packing-meaning");
+/** opening */
+export const termOpening = (): string => say("term-opening");
+/** opening */
+export const termOpeningForms = (): string => say("term-opening-forms");
+/** The angle between the first and the last leaf of the opened book. */
+export const termOpeningMeaning = (): string => say("term-opening-meaning");
+/** hold width */
+export const termHoldWidth = (): string => say("term-hold-width");
+/** hold width */
+export const termHoldWidthForms = (): string => say("term-hold-width-forms");
+/** How far apart the first and the last picture leaf stand, measured straight between their folded edges at the head. There the picture has its true shape. */
+export const termHoldWidthMeaning = (): string => say("term-hold-width-meaning");
+/** holder */
+export const termHolder = (): string => say("term-holder");
+/** holder */
+export const termHolderForms = (): string => say("term-holder-forms");
+/** A strip of card with two slots that keeps the book at its hold width while glue dries. */
+export const termHolderMeaning = (): string => say("term-holder-meaning");
+/** pocket */
+export const termPocket = (): string => say("term-pocket");
+/** pocket */
+export const termPocketForms = (): string => say("term-pocket-forms");
+/** The room cut into the leaves for the light. */
+export const termPocketMeaning = (): string => say("term-pocket-meaning");
+/** notch */
+export const termNotch = (): string => say("term-notch");
+/** notch|notches */
+export const termNotchForms = (): string => say("term-notch-forms");
+/** A piece cut out of one leaf, from the fore-edge inward, so that the light has room. */
+export const termNotchMeaning = (): string => say("term-notch-meaning");
+/** window */
+export const termWindow = (): string => say("term-window");
+/** window */
+export const termWindowForms = (): string => say("term-window-forms");
+/** What closes the front: base frame, glazing and a door on a hinge. */
+export const termWindowMeaning = (): string => say("term-window-meaning");
+/** base frame */
+export const termBaseFrame = (): string => say("term-base-frame");
+/** base frame */
+export const termBaseFrameForms = (): string => say("term-base-frame-forms");
+/** The card frame that is glued to the front tips of the leaves. The door hangs on it. */
+export const termBaseFrameMeaning = (): string => say("term-base-frame-meaning");
+/** glazing */
+export const termGlazing = (): string => say("term-glazing");
+/** glazing */
+export const termGlazingForms = (): string => say("term-glazing-forms");
+/** Clear acetate behind the door’s hole. */
+export const termGlazingMeaning = (): string => say("term-glazing-meaning");
+/** hole */
+export const termHole = (): string => say("term-hole");
+/** hole */
+export const termHoleForms = (): string => say("term-hole-forms");
+/** What you look through in the window’s frame and door. */
+export const termHoleMeaning = (): string => say("term-hole-meaning");
+/** motif */
+export const termMotif = (): string => say("term-motif");
+/** motif|motifs */
+export const termMotifForms = (): string => say("term-motif-forms");
+/** A silhouette of card that decorates the window. The largest one covers the light. */
+export const termMotifMeaning = (): string => say("term-motif-meaning");
+/** packet */
+export const termPacket = (): string => say("term-packet");
+/** packet */
+export const termPacketForms = (): string => say("term-packet-forms");
+/** The printed kit: table, gauge, strips and templates at true scale. */
+export const termPacketMeaning = (): string => say("term-packet-meaning");
 /** {hours} h */
 export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-only", args);
 /** {minutes} min */
@@ -316,6 +2038,34 @@ export const leafNotFolded = (args: { readonly leaf: Word }): string => say("lea
 export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
 /** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
 export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** On this device: works offline. */
+export const offlineKit = (): string => say("offline-kit");
+/** On this device with its packet: works offline. */
+export const offlineKitAndPacket = (): string => say("offline-kit-and-packet");
+/** Save the packet on this device */
+export const offlineKeepPacket = (): string => say("offline-keep-packet");
+/** Saving the packet … */
+export const offlineKeeping = (): string => say("offline-keeping");
+/** on this device — On a kit's card in the catalogue. */
+export const offlineTag = (): string => say("offline-tag");
+/** Not all of it could be saved on this device. {why} — $why is one of the sentences that follow. */
+export const offlineNotAll = (args: { readonly why: Word }): string => say("offline-not-all", args);
+/** {path} is not there. */
+export const offlineAbsent = (args: { readonly path: Word }): string => say("offline-absent", args);
+/** {path} is of another version. */
+export const offlineOtherVersion = (args: { readonly path: Word }): string => say("offline-other-version", args);
+/** This version has no kit “{kit}”. */
+export const offlineNoKit = (args: { readonly kit: Word }): string => say("offline-no-kit", args);
+/** There is no room left. */
+export const offlineFull = (): string => say("offline-full");
+/** The site could not be reached. */
+export const offlineUnreachable = (): string => say("offline-unreachable");
+/** A newer version is ready. */
+export const offlineNewer = (): string => say("offline-newer");
+/** Reload */
+export const offlineReload = (): string => say("offline-reload");
+/** Later */
+export const offlineLater = (): string => say("offline-later");
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: large-print table */
@@ -398,8 +2148,142 @@ export const packetFooterVersion = (args: { readonly version: Word }): string =>
 export const packetFooterBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word }): string => say("packet-footer-book", args);
 /** page {page} of {pages} */
 export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
-/** This kit does not fit the book in this address: {given}; {allowed}. Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
-export const packetMisfit = (args: { readonly given: Word; readonly allowed: Word }): string => say("packet-misfit", args);
+/** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
+export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** not an SVG picture: it has no <svg> element */
+export const pictureNoSvg = (): string => say("picture-no-svg");
+/** not an SVG picture: its root is <{name}> */
+export const pictureOtherRoot = (args: { readonly name: Word }): string => say("picture-other-root", args);
+/** not an SVG picture: add xmlns="{namespace}" to <svg> */
+export const pictureNoNamespace = (args: { readonly namespace: Word }): string => say("picture-no-namespace", args);
+/** not well-formed XML: {fault} — $fault: the words of the XML reader, in English. */
+export const pictureNotWellFormed = (args: { readonly fault: Word }): string => say("picture-not-well-formed", args);
+/** entity {entity} is not read: write its text in place */
+export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
+/** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
+export const pictureExternalSheet = (): string => say("picture-external-sheet");
+/** id {id} is taken by <{name}> in line {line}: give each element its own */
+export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
+/** <svg> has no size: add viewBox="0 0 width height" */
+export const pictureNoSize = (): string => say("picture-no-size");
+/** <svg> transform is not supported: move it to a <g> around the content */
+export const pictureRootTransform = (): string => say("picture-root-transform");
+/** the picture needs more than {most} points: simplify it */
+export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
+/** more than {most} levels of groups: flatten groups */
+export const pictureManyLevels = (args: { readonly most: Word }): string => say("picture-many-levels", args);
+/** the picture shows more than {most} elements: simplify it */
+export const pictureManyElements = (args: { readonly most: Word }): string => say("picture-many-elements", args);
+/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
+/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
+export const pictureInnerSvg = (): string => say("picture-inner-svg");
+/** <{name}> is ignored; the picture is taken at rest */
+export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
+/** <script> is ignored; the picture is taken as written */
+export const pictureScript = (): string => say("picture-script");
+/** <{name}> is ignored: it is outside the SVG namespace */
+export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
+/** <{name}> {attribute} is not supported: remove it */
+export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
+/** <{name}> transform-origin is not supported: write rotate(angle x y) */
+export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
+/** <symbol> {attribute} is not supported: move the <use> instead */
+export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
+/** <{name}> is not painted: it lies outside its symbol’s viewBox */
+export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
+/** <{name}> is not painted: it has no area */
+export const pictureNoArea = (args: { readonly name: Word }): string => say("picture-no-area", args);
+/** <use> has no href: name the id of a shape or group */
+export const pictureUseNoHref = (): string => say("picture-use-no-href");
+/** <use> href {href} is not in this file: write "#" and an id of it */
+export const pictureUseElsewhere = (args: { readonly href: Word }): string => say("picture-use-elsewhere", args);
+/** <use> href {href} has no target: no element has this id */
+export const pictureUseNoTarget = (args: { readonly href: Word }): string => say("picture-use-no-target", args);
+/** <use> href {href} shows itself: break the cycle */
+export const pictureUseCycle = (args: { readonly href: Word }): string => say("picture-use-cycle", args);
+/** <use> href {href} is a <{name}>: name a shape or group */
+export const pictureUseIdle = (args: { readonly href: Word; readonly name: Word }): string => say("picture-use-idle", args);
+/** {what} {value} is not a length: write a number, or one with px, mm, cm, in, pt, pc, Q or % */
+export const pictureNoLength = (args: { readonly what: Word; readonly value: Word }): string => say("picture-no-length", args);
+/** {what} {value} has the unit {unit}: use px, mm, cm, in, pt, pc, Q or % */
+export const pictureOtherUnit = (args: { readonly what: Word; readonly value: Word; readonly unit: Word }): string => say("picture-other-unit", args);
+/** {what} {value} is too large */
+export const pictureTooLarge = (args: { readonly what: Word; readonly value: Word }): string => say("picture-too-large", args);
+/** {what} {value} has nothing to be a part of: write a length */
+export const picturePartOfNothing = (args: { readonly what: Word; readonly value: Word }): string => say("picture-part-of-nothing", args);
+/** {what} {value} is negative: write 0 or more */
+export const pictureNegative = (args: { readonly what: Word; readonly value: Word }): string => say("picture-negative", args);
+/** {what} {value} must be above 0 */
+export const pictureNotAboveZero = (args: { readonly what: Word; readonly value: Word }): string => say("picture-not-above-zero", args);
+/** {what} {value} has {found} where a number belongs */
+export const pictureNoNumber = (args: { readonly what: Word; readonly value: Word; readonly found: Word }): string => say("picture-no-number", args);
+/** {what} {value} ends in a comma */
+export const pictureEndsInComma = (args: { readonly what: Word; readonly value: Word }): string => say("picture-ends-in-comma", args);
+/** {what} {value} has {count} numbers: every x needs its y */
+export const pictureOddPoints = (args: { readonly what: Word; readonly value: Word; readonly count: Word }): string => say("picture-odd-points", args);
+/** {what} {value} needs four numbers: x, y, width and height */
+export const pictureViewBoxNumbers = (args: { readonly what: Word; readonly value: Word }): string => say("picture-view-box-numbers", args);
+/** {what} {value} needs a width and a height above 0 */
+export const pictureViewBoxSize = (args: { readonly what: Word; readonly value: Word }): string => say("picture-view-box-size", args);
+/** {what} {value} is unknown: write none or, for example, xMidYMid meet */
+export const pictureFitting = (args: { readonly what: Word; readonly value: Word }): string => say("picture-fitting", args);
+/** {what} {value} is no opacity: write a number from 0 to 1 */
+export const pictureNoOpacity = (args: { readonly what: Word; readonly value: Word }): string => say("picture-no-opacity", args);
+/** {what} {value} counts as solid */
+export const pictureSolid = (args: { readonly what: Word; readonly value: Word }): string => say("picture-solid", args);
+/** {what} {value} is no transform: use {names} */
+export const pictureNoTransform = (args: { readonly what: Word; readonly value: Word; readonly names: Word }): string => say("picture-no-transform", args);
+/** {what} {value} has {found} where a transform such as rotate(30) belongs */
+export const pictureTransformRest = (args: { readonly what: Word; readonly value: Word; readonly found: Word }): string => say("picture-transform-rest", args);
+/** {what} {value} takes {count} number|{count} numbers */
+export const pictureTransformNumber = (args: { readonly what: Word; readonly value: Word; readonly count: number }): string => say("picture-transform-number", args);
+/** {what} {value} takes {count} or {more} numbers */
+export const pictureTransformNumbers = (args: { readonly what: Word; readonly value: Word; readonly count: Word; readonly more: Word }): string => say("picture-transform-numbers", args);
+/** {what} has a curve thousands of times as large as the picture: draw it at the picture’s size */
+export const pictureCurveTooLarge = (args: { readonly what: Word }): string => say("picture-curve-too-large", args);
+/** {what} has coordinates too large to compute with */
+export const pictureCoordinates = (args: { readonly what: Word }): string => say("picture-coordinates", args);
+/** {what} needs more than {most} points: simplify it */
+export const pictureOutlinePoints = (args: { readonly what: Word; readonly most: Word }): string => say("picture-outline-points", args);
+/** {what} has {found} at character {at} where a path command|an arc flag, 0 or 1,|"M"|a number belongs — $at counts characters; $before is what stands before it. */
+export const picturePathFault = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word }): string => say("picture-path-fault", args);
+/** {what} has {found} at character {at} where a path command|an arc flag, 0 or 1,|"M"|a number belongs, after {before} */
+export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
+/** the end — Found where a path’s text ends too early. */
+export const picturePathEnd = (): string => say("picture-path-end");
+/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
+/** malformed CSS: nested too deeply */
+export const pictureCssDepth = (): string => say("picture-css-depth");
+/** malformed CSS: {text} is no declaration */
+export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
+/** @{name} is not supported: write the rules plainly in this <style> */
+export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
+/** selector {selector} is too complex: use an element name, .class, #id or * */
+export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
+/** <style> media {media} is not supported: remove it */
+export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** {property} "" has no value: write one or remove {property} */
+export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
+/** {property} {value} is not supported: write the value itself */
+export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
+/** {property} {value} is unknown: use {values} */
+export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
+/** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
+export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
+/** fill {fill} is in another file: bring it into this one */
+export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** fill {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** fill {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
+/** <{name}> stroke is ignored; only fills count */
+export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
+/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
+export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -448,6 +2332,70 @@ export const preparationPieces = (): string => say("preparation-pieces");
 export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
 /** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
 export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
+/** Printing {count} PDF|Printing {count} PDFs with the browser of LEAFLIGHT_BROWSER,|the installed browser|the downloaded browser|the packaged browser {path} — $browser: how the browser was found. $path: its file. */
+export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);
+/** {done} of {count}: {title} */
+export const printStep = (args: { readonly done: Word; readonly count: Word; readonly title: Word }): string => say("print-step", args);
+/** Printed {count} PDF|Printed {count} PDFs */
+export const printDone = (args: { readonly count: number }): string => say("print-done", args);
+/** no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one */
+export const printNoBrowser = (): string => say("print-no-browser");
+/** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
+export const printNoSetting = (args: { readonly path: Word }): string => say("print-no-setting", args);
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page’s file. $boxes: one or several of the messages below. */
+export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
+/** the page is {width} px wide in {room} px — Pixels. */
+export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
+/** {box} "{text}" is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
+export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
+/** {box} "{text}" is {height} px high in {room} px */
+export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** {title}: teacher’s packet */
+export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
+/** {title}: measuring card */
+export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
+/** {title}: packets of all seats */
+export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
+/** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
+export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** {title}: {material}, {sheet} sheet {number}: {parts} */
+export const cutClassTitle = (args: { readonly title: Word; readonly material: Word; readonly sheet: Word; readonly number: Word; readonly parts: Word }): string => say("cut-class-title", args);
+/** It is not JSON: it may be cut short, or another kind of file. */
+export const progressNotJson = (): string => say("progress-not-json");
+/** It is not a progress file of this version: its schema is {given}, not {expected}. */
+export const progressOtherSchema = (args: { readonly given: Word; readonly expected: Word }): string => say("progress-other-schema", args);
+/** It belongs to the kit “{kit}”, and this is “{wanted}”. */
+export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Word }): string => say("progress-other-kit", args);
+/** It belongs to this kit on another book or fit. */
+export const progressOtherFit = (): string => say("progress-other-fit");
+/** {place} has leaf {leaf} twice. */
+export const progressTwice = (args: { readonly place: Word; readonly leaf: Word }): string => say("progress-twice", args);
+/** {place} is {given}, but must be an object|a list|text|a whole number from 1 to 5000|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
+export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word }): string => say("progress-wrong-value", args);
+/** missing — In place of a value that is not there. */
+export const progressMissing = (): string => say("progress-missing");
+/** The file — The place of the file itself. */
+export const progressWholeFile = (): string => say("progress-whole-file");
+/** Fetching the view … */
+export const roundFetching = (): string => say("round-fetching");
+/** Close the view */
+export const roundClose = (): string => say("round-close");
+/** This browser cannot draw in three dimensions: WebGL is missing or off. The front picture above shows the same book. */
+export const roundNotDrawn = (): string => say("round-not-drawn");
+/** Seen from the front|behind|{turn}° to the left|{turn}° to the right|, {tilt}° above|, {tilt}° below|, at {near}%. */
+export const roundSeen = (args: { readonly around: Word; readonly turn: Word; readonly height: Word; readonly tilt: Word; readonly zoom: Word; readonly near: Word }): string => say("round-seen", args);
+/** Opening {opening}°, the kit’s own|. */
+export const roundOpening = (args: { readonly opening: Word; readonly whose: Word }): string => say("round-opening", args);
+/** The picture is {width} wide along its front|The picture is {width} wide, its true shape.|, {share}% wider than true: a circle becomes a wide oval.|, {share}% narrower than true: a circle becomes a tall oval. */
+export const roundWidth = (args: { readonly measured: Word; readonly width: Word; readonly shape: Word; readonly share: Word }): string => say("round-width", args);
+/** The folded leaves hold this book open to about {angle}° or more. */
+export const roundResting = (args: { readonly angle: Word }): string => say("round-resting", args);
+/** The window is cut for the kit’s own opening and does not fit here.|and is left out here. */
+export const roundWindow = (args: { readonly shown: Word }): string => say("round-window", args);
+/** closed|open {angle}° */
+export const roundDoor = (args: { readonly state: Word; readonly angle: Word }): string => say("round-door", args);
+/** {level} {name} — In the legend of colours: the level's number and name. */
+export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */
@@ -620,6 +2568,110 @@ export const supplyMaterials = (): string => say("supply-materials");
 export const supplyTools = (): string => say("supply-tools");
 /** Total of the prices given: {total}. */
 export const supplyTotal = (args: { readonly total: Word }): string => say("supply-total", args);
+/** second-hand book|second-hand books */
+export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
+/** card */
+export const supplyCard = (): string => say("supply-card");
+/** acetate */
+export const supplyAcetate = (): string => say("supply-acetate");
+/** paper */
+export const supplyPaper = (): string => say("supply-paper");
+/** double-sided tape */
+export const supplyTape = (): string => say("supply-tape");
+/** string */
+export const supplyString = (): string => say("supply-string");
+/** glue dot|glue dots */
+export const supplyGlueDots = (args: { readonly quantity: number }): string => say("supply-glue-dots", args);
+/** button|buttons */
+export const supplyButton = (args: { readonly quantity: number }): string => say("supply-button", args);
+/** battery LED light|battery LED lights */
+export const supplyLight = (args: { readonly quantity: number }): string => say("supply-light", args);
+/** cells for the light */
+export const supplyCells = (): string => say("supply-cells");
+/** craft-knife blade|craft-knife blades */
+export const supplyBlades = (args: { readonly quantity: number }): string => say("supply-blades", args);
+/** bone folder or other blunt scoring tool */
+export const supplyBoneFolder = (): string => say("supply-bone-folder");
+/** ruler with clear marks */
+export const supplyRuler = (): string => say("supply-ruler");
+/** soft pencil and eraser */
+export const supplyPencil = (): string => say("supply-pencil");
+/** craft knife */
+export const supplyKnife = (): string => say("supply-knife");
+/** cutting mat and metal safety ruler */
+export const supplyMat = (): string => say("supply-mat");
+/** packing */
+export const supplyPacking = (): string => say("supply-packing");
+/** {amount} {item} — A quantity with what it counts: "4 craft-knife blades", "2 sheets of card", "1.1 m of string", "1 set of cells". */
+export const supplyLineEach = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-each", args);
+/** {amount} sheet of {item}|{amount} sheets of {item} */
+export const supplyLineSheet = (args: { readonly quantity: number; readonly amount: Word; readonly item: Word }): string => say("supply-line-sheet", args);
+/** {amount} set of {item}|{amount} sets of {item} */
+export const supplyLineSet = (args: { readonly quantity: number; readonly amount: Word; readonly item: Word }): string => say("supply-line-set", args);
+/** {amount} m of {item} */
+export const supplyLineM = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-m", args);
+/** {amount} ft of {item} */
+export const supplyLineFt = (args: { readonly amount: Word; readonly item: Word }): string => say("supply-line-ft", args);
+/** {amount} {unit} of {item} — The author's own unit: "3 rolls of washi tape". */
+export const supplyLineOwn = (args: { readonly amount: Word; readonly unit: Word; readonly item: Word }): string => say("supply-line-own", args);
+/** piece|pieces — Units by themselves, as in a table or in data. */
+export const supplyUnitEach = (args: { readonly quantity: number }): string => say("supply-unit-each", args);
+/** sheet|sheets */
+export const supplyUnitSheet = (args: { readonly quantity: number }): string => say("supply-unit-sheet", args);
+/** set|sets */
+export const supplyUnitSet = (args: { readonly quantity: number }): string => say("supply-unit-set", args);
+/** m */
+export const supplyUnitM = (): string => say("supply-unit-m");
+/** ft */
+export const supplyUnitFt = (): string => say("supply-unit-ft");
+/** {leaves} leaves, each {leafHeight} high and {leafWidth} wide */
+export const whyBook = (args: { readonly leaves: Word; readonly leafHeight: Word; readonly leafWidth: Word }): string => say("why-book", args);
+/** {cuts} cuts in the book, a fresh blade every {perBlade} */
+export const whyBlades = (args: { readonly cuts: Word; readonly perBlade: Word }): string => say("why-blades", args);
+/** {tacks} for tacks */
+export const whyGlueDotsTacks = (args: { readonly tacks: Word }): string => say("why-glue-dots-tacks", args);
+/** {window} for closure and motifs */
+export const whyGlueDotsWindow = (args: { readonly window: Word }): string => say("why-glue-dots-window", args);
+/** {tacks} for tacks, {window} for closure and motifs */
+export const whyGlueDotsBoth = (args: { readonly tacks: Word; readonly window: Word }): string => say("why-glue-dots-both", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines) */
+export const whyCardGauge = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number }): string => say("why-card-gauge", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
+export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly window: Word }): string => say("why-card-window", args);
+/** {sheet}, clear, for the glazing */
+export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);
+/** {sheet} (too small for {parts}) — $sheet is a sheet's name; $parts are parts that it has no room for. */
+export const whySheetTooSmall = (args: { readonly sheet: Word; readonly parts: Word }): string => say("why-sheet-too-small", args);
+/** at most {diameter} wide and {height} high; measure it */
+export const whyLight = (args: { readonly diameter: Word; readonly height: Word }): string => say("why-light", args);
+/** as the light’s maker says; battery door closed with a screw */
+export const whyCells = (): string => say("why-cells");
+/** twice round the frame ({frame}) */
+export const whyTape = (args: { readonly frame: Word }): string => say("why-tape", args);
+/** twice round the frame ({frame}), with {waste} for waste */
+export const whyTapeWaste = (args: { readonly frame: Word; readonly waste: Word }): string => say("why-tape-waste", args);
+/** loop and knot of the closure */
+export const whyString = (): string => say("why-string");
+/** loop and knot of the closure, with {waste} for waste */
+export const whyStringWaste = (args: { readonly waste: Word }): string => say("why-string-waste", args);
+/** for the closure */
+export const whyButton = (): string => say("why-button");
+/** to press the score lines and sharpen folds */
+export const whyBoneFolder = (): string => say("why-bone-folder");
+/** in millimetres */
+export const whyRulerMm = (): string => say("why-ruler-mm");
+/** in sixteenths or thirty-seconds of an inch */
+export const whyRulerIn = (): string => say("why-ruler-in");
+/** for the marks */
+export const whyPencil = (): string => say("why-pencil");
+/** with a cap */
+export const whyKnife = (): string => say("why-knife");
+/** under and beside every cut */
+export const whyMat = (): string => say("why-mat");
+/** card, up to {height} in all, to keep the gauge level */
+export const whyPacking = (args: { readonly height: Word }): string => say("why-packing", args);
+/** {pieces} packing pieces of {piece}, {height} in all, to keep the gauge level */
+export const whyPackingPieces = (args: { readonly pieces: Word; readonly piece: Word; readonly height: Word }): string => say("why-packing-pieces", args);
 /** ruler */
 export const toolRuler = (): string => say("tool-ruler");
 /** metal ruler */

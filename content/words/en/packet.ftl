@@ -55,4 +55,4 @@ packet-footer-version = version { $version }
 packet-footer-book = { $leaves } leaves of { $height } × { $width }
 packet-page-number = page { $page } of { $pages }
 # Told in the browser where the book in the address does not fit.
-packet-misfit = This kit does not fit the book in this address: { $given }; { $allowed }. Go back to the kit’s page and choose one of its offers.
+packet-misfit = This kit does not fit the book in this address. { $why } Go back to the kit’s page and choose one of its offers.

@@ -1,6 +1,6 @@
 import nunjucks from "nunjucks";
-import { bookFields } from "../../core/refit/fields.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import { benchPart } from "../../output/parts/bench.ts";
 import { kitCards, type LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
@@ -44,19 +44,18 @@ export function registerParts(
     const { summary, author } = opened().settings;
     return footPart({ summary, author, feed: feedOf(opened(), linkOf(page))?.address });
   });
+  config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("kitCards", (slugs: readonly string[], page: string) =>
     kitCards(slugs.map(opened().view), linkOf(page)),
   );
-  config.addFilter("cataloguePage", (page: string, heading: string, story: string, finder: string) => {
+  config.addFilter("cataloguePage", (page: string, heading: string, story: string) => {
     const { views: kits, classes } = opened();
-    const markup = { story: raw(stated(story)), finder: raw(stated(finder)) };
-    return cataloguePage({ heading: stated(heading), ...markup, kits, classes, link: linkOf(page) });
+    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
   });
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
-  config.addFilter("bookFields", bookFields);
   config.addFilter("stepGist", stepGist);
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {
     const packet = seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat);

@@ -1,20 +1,14 @@
-import { join } from "node:path";
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
-import { KitError } from "../../input/files/message.ts";
 import { basePath } from "../../input/settings/settings.ts";
 import * as messages from "../../words/messages.ts";
-import { bundlePageScripts } from "../bundle/page-scripts.ts";
-import { bundleScripts } from "../bundle/scripts.ts";
-import { publishClasses } from "../files/publish-classes.ts";
-import { publishFiles } from "../files/publish-files.ts";
-import { writeSiteFiles } from "../files/site-files.ts";
-import { type Library, openLibrary } from "../library.ts";
-import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
-import { printPackets } from "../print/print-packets.ts";
+import { currentLibrary as opened } from "../current-library.ts";
+import { watchedFolders } from "../stages.ts";
+import { registerFrontMatter } from "./front-matter.ts";
 import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
 import { linkFrom, NOT_FOUND } from "./relative-url.ts";
+import { registerServing } from "./serving.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
 export interface SiteConfig {
@@ -28,20 +22,20 @@ export interface SiteConfig {
   addTemplate(path: string, content: string, data: Record<string, unknown>): void;
   addPassthroughCopy(paths: Record<string, string>): void;
   addWatchTarget(path: string): void;
+  setFrontMatterParsingOptions(options: Readonly<Record<string, unknown>>): void;
+  addPreprocessor(
+    name: string,
+    extensions: string,
+    process: (data: { readonly page: { readonly inputPath: string } }, content: string) => false | undefined,
+  ): void;
   on(event: string, handler: (event: never) => unknown): void;
 }
 
 const FONTS = "node_modules/@fontsource";
 const BASE = process.cwd();
 
-/** Registers kits, pages and files with Eleventy. While serving, patterns and packets follow each change; src/build/build.ts does it for a build. */
+/** Registers pages and what they show with Eleventy, from the library of the run. */
 export function registerSite(config: SiteConfig): void {
-  let library: Library | undefined;
-  const opened = (): Library => {
-    library ??= openLibrary(BASE);
-    return library;
-  };
-  const kits = () => opened().views.map(({ kit }) => kit);
   let serving = false;
   // While serving, the site stands at the root, whatever its address will be.
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
@@ -98,35 +92,12 @@ export function registerSite(config: SiteConfig): void {
     ),
     [`${FONTS}/literata/files/literata-latin-600-normal.woff2`]: "assets/fonts/literata-600.woff2",
   });
-  for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
+  for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
     serving = runMode !== "build";
-    try {
-      library = openLibrary(BASE);
-    } catch (error) {
-      if (runMode === "build" || library === undefined || !(error instanceof KitError)) throw error;
-      console.error(`${error.message}\nThe last good pages stay.`);
-    }
   });
-  config.on(
-    "eleventy.after",
-    async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
-      if (runMode === "build") return;
-      await bundlePageScripts(directories.output, opened());
-      await publishFiles(join(BASE, "content"), directories.output, opened().views);
-      publishClasses(directories.output, opened().classes);
-      writeSiteFiles(
-        directories.output,
-        kits(),
-        opened().classes.map(({ slug }) => slug),
-        opened().settings,
-      );
-      await bundleScripts(directories.output, opened());
-      await printPackets(directories.output, opened().views, opened().classes);
-      await writeInstallable(directories.output, opened().settings);
-      retireWorker(directories.output);
-    },
-  );
+  registerFrontMatter(config);
+  registerServing(config, BASE);
 }
 
 function paged(name: string, permalink: string): Record<string, unknown> {

@@ -30,15 +30,15 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     ];
   });
   const whole = [
-    { name: "teacher", title: `${plan.title}: teacher's packet` },
-    { name: "measuring-card", title: `${plan.title}: measuring card` },
+    { name: "teacher", title: say.printTeacher({ title: plan.title }) },
+    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }) },
   ].map(({ name, title }) => ({
     page: join(folder, name, "index.html"),
     pictures: [],
     paper,
     target: join(folder, `${name}.pdf`),
     title,
-    footer: `${title} · ${view.date} · ${paperLabel(paper.name)}`,
+    footer: say.printClassFooter({ title, date: view.date, paper: paperLabel(paper.name) }),
   }));
   return [...seats, ...whole];
 }
@@ -57,5 +57,5 @@ export async function mergeSeats(output: string, view: ClassView): Promise<void>
     if (pages.length % 2 === 1) merged.addPage([width, height]);
   }
   const raw = await merged.save({ addDefaultPage: false });
-  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, `${title}: packets of all seats`));
+  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, say.printAllSeats({ title })));
 }

@@ -11,7 +11,8 @@ import { PAPERS, type Paper, pageRule } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import { findBrowser, launchBrowser } from "./browser.ts";
 import { finishPdf } from "./finish-pdf.ts";
-import { findOverflow } from "./overflow.ts";
+import { findOverflow, sayOverflow } from "./overflow.ts";
+import { PrintError } from "./print-error.ts";
 
 /** One PDF to print: a page of the built site, on a paper. */
 export interface PrintJob {
@@ -25,9 +26,6 @@ export interface PrintJob {
   readonly footer: string;
 }
 
-/** A packet that cannot be printed as it must be. */
-export class PrintError extends Error {}
-
 const CACHE = ".cache/packets";
 const CSS_PIXELS_PER_MM = 96 / MM_PER_INCH;
 
@@ -40,7 +38,7 @@ export interface PrintLog {
 
 /**
  * Prints into the built site what changed: a PDF is kept under the hash of all that it is made from.
- * @throws PrintError on overflow, or Error without a browser
+ * @throws PrintError on overflow, or without a browser
  */
 export async function printJobs(
   output: string,
@@ -51,7 +49,7 @@ export async function printJobs(
   if (stale.length === 0) return;
   const { line, step } = log(stale.length);
   const found = await findBrowser();
-  line(`Printing ${stale.length} PDFs with the ${found.source} browser ${found.path}`);
+  line(say.printStart({ count: stale.length, browser: found.source, path: found.path }));
   const browser = await launchBrowser(found);
   try {
     await printAll(browser, output, stale, step);
@@ -111,9 +109,7 @@ async function printOne(page: Page, job: PrintJob): Promise<Uint8Array> {
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
   const overflow = await page.evaluate(findOverflow);
   if (overflow.length > 0)
-    throw new PrintError(
-      `${job.page}: would not print at true scale: ${overflow.join("; ")}. Shorten what stands there, or report this kit`,
-    );
+    throw new PrintError(say.printOverflow({ page: job.page, boxes: overflow.map(sayOverflow).join("; ") }));
   const raw = await page.pdf({
     preferCSSPageSize: true,
     printBackground: true,

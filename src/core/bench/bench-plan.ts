@@ -1,5 +1,6 @@
+import type { Outcome } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern } from "../pattern/compute.ts";
+import { computePattern, type FitResult } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Batch, batchesOf, isCheckpoint } from "../plan/batches.ts";
 import { revisionOf } from "../revision.ts";
@@ -23,24 +24,27 @@ export type Gate =
   | { readonly kind: "check"; readonly name: string }
   | { readonly kind: "measure"; readonly name: string; readonly batch: Batch };
 
-/** Lays the bench work of a kit out; marks are at the step that a ruler in its units has. @throws Problem as computePattern does */
-export function planBench(kit: Kit): BenchPlan {
-  const pattern = atRulerStep(kit);
+/** Lays the bench work of a kit out, or says why it cannot be; marks are at the step that a ruler in its units has. */
+export function planBench(kit: Kit): Outcome<BenchPlan> {
+  const result = atRulerStep(kit);
+  if (!result.fits) return { failure: result.finding };
+  const { pattern } = result;
   return {
-    kit,
-    pattern,
-    stops: pattern.leaves.map((leaf) => leaf.leaf),
-    batches: batchesOf(pattern, kit.fit.batch, kit.gaugeTile),
-    estimates: leafEstimates(pattern, kit.rates),
+    value: {
+      kit,
+      pattern,
+      stops: pattern.leaves.map((leaf) => leaf.leaf),
+      batches: batchesOf(pattern, kit.fit.batch, kit.gaugeTile),
+      estimates: leafEstimates(pattern, kit.rates),
+    },
   };
 }
 
-function atRulerStep(kit: Kit): Pattern {
-  const pattern = computePattern(kit);
+function atRulerStep(kit: Kit): FitResult {
+  const result = computePattern(kit);
   const markStep = stepFor(kit.units, kit.fit.markStep);
-  return Math.abs(markStep - kit.fit.markStep) < 1e-6
-    ? pattern
-    : computePattern({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
+  if (!result.fits || Math.abs(markStep - kit.fit.markStep) < 1e-6) return result;
+  return computePattern({ ...kit, fit: { ...kit.fit, markStep, head: result.pattern.fit.head } });
 }
 
 /** The first question before a leaf that is not answered yet; none once the leaf is ticked. */
@@ -97,7 +101,8 @@ export function untickedBefore(plan: BenchPlan, progress: Progress, leaf: number
 }
 
 /** Tells whether a kit's pattern is still the one that work began with. Lost leaves and units do not count. */
-export function patternRevision(kit: Kit): string {
-  const pattern = computePattern({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } });
-  return revisionOf(pattern.leaves.map(({ leaf, spans }) => [leaf, spans]));
+export function patternRevision(kit: Kit): Outcome<string> {
+  const result = computePattern({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } });
+  if (!result.fits) return { failure: result.finding };
+  return { value: revisionOf(result.pattern.leaves.map(({ leaf, spans }) => [leaf, spans])) };
 }

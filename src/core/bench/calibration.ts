@@ -1,10 +1,9 @@
-import { formatLength } from "../../words/lengths.ts";
 import { caliper } from "../book/book.ts";
 import { flapBulkFromBatch } from "../fan/resting.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
-import { edgeAtHead } from "../pattern/edge-at-head.ts";
 import { fanOf } from "../pattern/fan-of.ts";
+import { holdWidthOf } from "../pattern/hold-width.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Measured } from "./progress.ts";
 
@@ -29,37 +28,40 @@ export interface Calibration extends Holding {
   readonly flapBulk: number;
 }
 
-/** Why a measurement cannot be right: what is allowed. */
-export class MeasureError extends Error {}
+/** What a measured batch may be: so many leaves are `least` thick, mm, before they are folded. */
+export interface ThicknessBounds {
+  readonly leaves: number;
+  readonly least: number;
+  readonly most: number;
+}
 
-/** Fits the bulk of a flap to a measured batch and works the resting opening out with it. @throws MeasureError */
-export function calibrate(kit: Kit, measured: Measured): Calibration {
-  const flapBulk = bulkOf(kit, measured);
+/** Fits the bulk of a flap to a measured batch and works the resting opening out with it; the bounds where the measurement cannot be right. */
+export function calibrate(
+  kit: Kit,
+  measured: Measured,
+): { readonly calibration: Calibration } | { readonly bounds: ThicknessBounds } {
+  const one = caliper(kit.book);
+  const flapBulk = flapBulkFromBatch(measured.thickness, measured.leaves, one);
+  if (!(flapBulk >= 0 && flapBulk <= MOST_BULK)) return { bounds: boundsOf(measured.leaves, one) };
   const fitted = { ...kit, light: undefined, insert: undefined, fit: { ...kit.fit, flapBulk } };
-  return { flapBulk, ...holdingOf(computePattern(fitted)) };
+  const result = computePattern(fitted);
+  if (!result.fits) throw new Error(`a kit on the bench does not fit its book: ${result.finding.kind}`);
+  return { calibration: { flapBulk, ...holdingOf(result.pattern) } };
 }
 
 /** The widths of a pattern as its picture wants them and as its flaps allow them. */
 export function holdingOf(pattern: Pattern): Holding {
-  const { opening, restingOpening, edgeWidth } = pattern.fit;
+  const { opening, restingOpening, holdWidth } = pattern.fit;
   const fan = { ...fanOf(pattern), opening: Math.max(opening, restingOpening) };
   return {
     opening,
     restingOpening,
-    holdWidth: edgeWidth,
-    restingWidth: edgeAtHead(fan, pattern.levels, pattern.leaves),
+    holdWidth,
+    restingWidth: holdWidthOf(fan, pattern.levels, pattern.leaves),
     holds: restingOpening <= opening,
   };
 }
 
-function bulkOf(kit: Kit, { leaves, thickness }: Measured): number {
-  const one = caliper(kit.book);
-  const bulk = flapBulkFromBatch(thickness, leaves, one);
-  if (bulk >= 0 && bulk <= MOST_BULK) return bulk;
-  const size = (mm: number): string =>
-    formatLength(mm, { units: kit.units, step: kit.units === "mm" ? 0.1 : 25.4 / 32 });
-  const least = Math.ceil(leaves * one * 10) / 10;
-  throw new MeasureError(
-    `${size(least)} to ${size(leaves * one * (1 + MOST_BULK))}: ${leaves} leaves of this book are ${size(least)} before they are folded`,
-  );
+function boundsOf(leaves: number, one: number): ThicknessBounds {
+  return { leaves, least: Math.ceil(leaves * one * 10) / 10, most: leaves * one * (1 + MOST_BULK) };
 }

@@ -1,3 +1,4 @@
+import { isFailure, type Outcome } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
 import { toAddress } from "../refit/address.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
@@ -20,29 +21,30 @@ export interface Desk {
   readonly changedSince: boolean;
 }
 
-/** Opens a kit for work: goes on from kept progress, or begins with the leaves that the refit leaves out. @throws Problem */
-export function openDesk(kit: Kit, refit: Refit, units: UnitSystem, kept?: Progress): Desk {
+/** Opens a kit for work: goes on from kept progress, or begins with the leaves that the refit leaves out. Fails where the kit does not fit the book. */
+export function openDesk(kit: Kit, refit: Refit, units: UnitSystem, kept?: Progress): Outcome<Desk> {
   const own = refitKit(kit, refit);
   const revision = patternRevision(own);
-  const fresh = (): Progress =>
-    beginProgress({ kit: kit.slug, fit: fitOf(refit), revision, at: 1, lost: own.fit.lostLeaves });
-  const progress = kept ?? fresh();
-  const plan = planFor(kit, refit, units, progress);
-  return {
-    kit,
-    refit,
-    units,
-    plan,
-    progress: { ...progress, at: nearestStop(plan, progress.at) },
-    changedSince: progress.revision !== revision,
-  };
+  if (isFailure(revision)) return revision;
+  const fresh = { kit: kit.slug, fit: fitOf(refit), revision: revision.value, at: 1, lost: own.fit.lostLeaves };
+  const progress = kept ?? beginProgress(fresh);
+  return laidOut({ kit, refit, units, changedSince: progress.revision !== revision.value }, progress);
 }
 
 /** The desk after progress changed. The pattern follows when leaves were lost or brought back, or a batch was measured. */
-export function moveDesk(desk: Desk, progress: Progress): Desk {
+export function moveDesk(desk: Desk, progress: Progress): Outcome<Desk> {
   const same = progress.lost === desk.progress.lost && progress.measured === desk.progress.measured;
-  const plan = same ? desk.plan : planFor(desk.kit, desk.refit, desk.units, progress);
-  return { ...desk, plan, progress: { ...progress, at: nearestStop(plan, progress.at) } };
+  return same ? { value: atStop({ ...desk, progress }) } : laidOut(desk, progress);
+}
+
+function laidOut(desk: Omit<Desk, "plan" | "progress">, progress: Progress): Outcome<Desk> {
+  const plan = planBench(benchKit(desk.kit, refitNow(desk.kit, desk.refit, progress), desk.units));
+  return isFailure(plan) ? plan : { value: atStop({ ...desk, plan: plan.value, progress }) };
+}
+
+/** At a leaf that is folded. */
+function atStop(desk: Desk): Desk {
+  return { ...desk, progress: { ...desk.progress, at: nearestStop(desk.plan, desk.progress.at) } };
 }
 
 /** The address parameters that bring this desk back: the refit with lost leaves and the bulk of the flaps. */
@@ -53,8 +55,4 @@ export function deskAddress({ kit, refit, progress }: Desk): string {
 /** How marks are written here. */
 export function deskStyle({ units, plan }: Desk): LengthStyle {
   return { units, step: stepFor(units, plan.kit.fit.markStep) };
-}
-
-function planFor(kit: Kit, refit: Refit, units: UnitSystem, progress: Progress): BenchPlan {
-  return planBench(benchKit(kit, refitNow(kit, refit, progress), units));
 }

@@ -1,6 +1,6 @@
+import { isFailure, type Outcome } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
-import { Problem } from "../problem.ts";
 import { type BenchPlan, planBench } from "./bench-plan.ts";
 
 /** What leaving a leaf out, or taking it back in, does to the rest. */
@@ -11,14 +11,10 @@ export interface Recovery {
 }
 
 /** Lays the rest of the picture out anew over the leaves that remain, or says why that cannot be. */
-export function recover(before: BenchPlan, lost: readonly number[]): Recovery | Problem {
-  try {
-    const plan = planBench(withLost(before.kit, lost));
-    return { plan, changed: changedLeaves(before.pattern, plan.pattern) };
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
+export function recover(before: BenchPlan, lost: readonly number[]): Outcome<Recovery> {
+  const plan = planBench(withLost(before.kit, lost));
+  if (isFailure(plan)) return plan;
+  return { value: { plan: plan.value, changed: changedLeaves(before.pattern, plan.value.pattern) } };
 }
 
 export function withLost(kit: Kit, lost: readonly number[]): Kit {

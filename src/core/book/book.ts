@@ -31,15 +31,3 @@ export function caliper(book: Book): number {
 
 /** Outside this range of calipers (mm) the counts are almost always a mix-up of leaves and pages (common practice, no source). */
 export const PLAUSIBLE_CALIPER: readonly [number, number] = [0.04, 0.3];
-
-/** A sentence about a caliper that cannot be right, or nothing. */
-export function caliperDoubt(book: Book): string | undefined {
-  const one = caliper(book);
-  const [least, most] = PLAUSIBLE_CALIPER;
-  if (one >= least && one <= most) return undefined;
-  const hint =
-    one < least
-      ? `pages may have been counted instead of leaves: ${book.leaves} pages are ${Math.ceil(book.leaves / 2)} leaves`
-      : "measure the pressed leaves without the boards, and count every leaf";
-  return `one leaf would be ${one.toFixed(3)} mm thick (usual: ${least} to ${most.toFixed(2)} mm); ${hint}`;
-}

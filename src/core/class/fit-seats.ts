@@ -1,10 +1,12 @@
 import { judge } from "../finder/verdict.ts";
+import type { Doubt } from "../findings/doubt.ts";
+import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts";
-import { Problem } from "../problem.ts";
-import { type Offer, offersFor } from "../refit/offers.ts";
+import type { Offer } from "../refit/offer.ts";
+import { offersFor } from "../refit/offers.ts";
 import { refitKit } from "../refit/refit.ts";
 import type { UnitSystem } from "../units/length.ts";
 import type { Seat } from "./kit-class.ts";
@@ -15,6 +17,7 @@ export interface FittingSeat {
   /** The kit matched to the seat's book, as its page shows it to a reader with that book. */
   readonly kit: Kit;
   readonly pattern: Pattern;
+  readonly findings: readonly Doubt[];
   readonly counts: Counts;
   /** By the kit's own rates, pace 1. */
   readonly effort: Effort;
@@ -23,7 +26,7 @@ export interface FittingSeat {
 /** A seat whose book does not carry its kit: why, and the changes that help. */
 export interface Misfit {
   readonly seat: Seat;
-  readonly problem: Problem;
+  readonly failure: Failure;
   readonly offers: readonly Offer[];
   /** Other kits of the class that this book carries, as they are or with a change. */
   readonly otherKits: readonly { readonly kit: Kit; readonly offer: Offer | undefined }[];
@@ -34,47 +37,45 @@ export interface SeatFits {
   readonly misfits: readonly Misfit[];
 }
 
-/** Fits every seat's kit to its book; a seat that does not fit stops none of the others and is told of in `units`, or its kit's own. */
+/** Fits every seat's kit to its book; a seat that does not fit stops none of the others. Offers for it are in `units`, or its kit's own. */
 export function fitSeats(seats: readonly Seat[], kits: readonly Kit[], units?: UnitSystem): SeatFits {
   const fitting: FittingSeat[] = [];
   const misfits: Misfit[] = [];
   for (const seat of seats) {
-    const result = fitSeat(seat);
-    if (result instanceof Problem) misfits.push(misfit(inUnits(seat, units), result, kits));
-    else fitting.push(result);
+    const fit = fitSeat(seat);
+    if ("failure" in fit) misfits.push(misfit(inUnits(seat, units), fit.failure, kits));
+    else fitting.push(fit);
   }
   return { fitting, misfits };
 }
 
 /** One seat's kit on its book, or why not. */
-export function fitSeat(seat: Seat): FittingSeat | Problem {
+export function fitSeat(seat: Seat): FittingSeat | { readonly failure: Failure } {
   const kit = refitKit(seat.kit, seat.refit);
-  try {
-    const pattern = computePattern(kit);
-    const counts = countsOf(pattern);
-    return { seat, kit, pattern, counts, effort: effortOf(counts, kit.rates) };
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
+  const result = computePattern(kit);
+  if (!result.fits) return { failure: result.finding };
+  const { pattern, findings } = result;
+  const counts = countsOf(pattern);
+  return { seat, kit, pattern, findings, counts, effort: effortOf(counts, kit.rates) };
 }
 
 function inUnits(seat: Seat, units: UnitSystem | undefined): Seat {
   return units === undefined ? seat : { ...seat, kit: { ...seat.kit, units } };
 }
 
-function misfit(seat: Seat, found: Problem, kits: readonly Kit[]): Misfit {
-  const told = fitSeat(seat);
+function misfit(seat: Seat, failure: Failure, kits: readonly Kit[]): Misfit {
   return {
     seat,
-    problem: told instanceof Problem ? told : found,
+    failure,
     offers: offersFor(seat.kit, seat.refit),
-    otherKits: kits.flatMap((kit) => {
-      const verdict = kit.slug === seat.kit.slug ? undefined : judge({ ...kit, units: seat.kit.units }, seat.book);
-      if (verdict?.kind === "own") return [{ kit, offer: undefined }];
-      return verdict?.kind === "change" ? [{ kit, offer: verdict.offers[0] }] : [];
-    }),
+    otherKits: kits.filter((kit) => kit.slug !== seat.kit.slug).flatMap((kit) => otherKit(seat, kit)),
   };
+}
+
+function otherKit(seat: Seat, kit: Kit): Misfit["otherKits"] {
+  const verdict = judge({ ...kit, units: seat.kit.units }, seat.book);
+  if (verdict.kind === "no") return [];
+  return [{ kit, offer: verdict.kind === "change" ? verdict.offers[0] : undefined }];
 }
 
 /** The seat's book under another kit of the class, as that kit is. */

@@ -1,4 +1,5 @@
-import type { Kit, Priced, SheetSize } from "../kit/kit.ts";
+import type { Kit, SheetSize } from "../kit/kit.ts";
+import type { Priced, SupplyId } from "../kit/supply-id.ts";
 import type { Refit } from "../refit/refit.ts";
 import type { UnitSystem } from "../units/length.ts";
 
@@ -22,10 +23,15 @@ export interface KitClass {
   readonly waste: number;
   readonly prices: Readonly<Partial<Record<Priced, number>>>;
   readonly currency: string;
-  readonly stock: readonly { readonly item: string; readonly quantity: number }[];
+  readonly stock: readonly Stock[];
   readonly bring: readonly string[];
-  /** The teacher's own words, Markdown. */
-  readonly body: string;
+}
+
+/** Something at hand: a supply that the program counts, or what a kit's author calls it; in the list's unit. */
+export interface Stock {
+  readonly id: SupplyId | "paper" | undefined;
+  readonly item: string;
+  readonly quantity: number;
 }
 
 /** A place in the class, known by its number alone. */

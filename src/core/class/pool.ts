@@ -1,19 +1,24 @@
-import type { Priced } from "../kit/kit.ts";
-import type { Layout } from "../packing/lay-out.ts";
+import type { SupplyId, SupplyUnit } from "../kit/supply-id.ts";
+import type { SheetLayout } from "../packing/lay-out.ts";
 import { extentOf } from "../packing/pack.ts";
-import { isLength, lengthToBuy, type Supply, suppliesOf } from "../supplies/supplies.ts";
+import { isLength, toBuy } from "../supplies/lengths.ts";
+import { suppliesOf } from "../supplies/supplies.ts";
+import type { Supply, SupplyReason } from "../supplies/supply.ts";
 import { tidy } from "../units/length.ts";
 import type { SeatPart } from "./class-sheets.ts";
 import type { FittingSeat } from "./fit-seats.ts";
-import type { KitClass } from "./kit-class.ts";
+import type { KitClass, Stock } from "./kit-class.ts";
 
 /** A line of the class's shopping list. Quantities in `unit`, prices in the class's currency. */
 export interface PooledSupply {
   readonly kind: Supply["kind"];
-  readonly id: Priced | undefined;
-  readonly item: string;
-  readonly unit: string;
-  readonly note: string;
+  /** Of a supply that the program counts; `paper` is what a guide is drawn on. */
+  readonly id: SupplyId | "paper" | undefined;
+  readonly own: Supply["own"];
+  readonly unit: SupplyUnit | undefined;
+  /** Name of the sheets' size, where it is counted in sheets. */
+  readonly sheet: string | undefined;
+  readonly reason: PooledReason;
   /** For all seats together, rounded up once to what can be bought. */
   readonly need: number;
   readonly stock: number;
@@ -25,143 +30,129 @@ export interface PooledSupply {
   readonly shares: ReadonlyMap<number, number>;
 }
 
+/** Why a line is on the list: for so many seats, with the size or use of the thing where all share it; sheets as they are packed. */
+export type PooledReason =
+  | { readonly kind: "seats"; readonly seats: number; readonly of: SupplyReason | undefined }
+  | { readonly kind: "packed"; readonly tooLarge: readonly SeatPart[] };
+
 type Line = Omit<PooledSupply, "stock" | "buy" | "toPay">;
 
 /** The shopping list of all fitting seats: sheets as they are packed over the class, lengths added before they are rounded. */
 export function poolSupplies(
   plan: KitClass,
   seats: readonly FittingSeat[],
-  parts: readonly SeatPart[],
-  layouts: readonly Layout[],
+  layouts: readonly SheetLayout<SeatPart>[],
 ): PooledSupply[] {
   const lists = seats.map((fit) => ({ seat: fit.seat.number, supplies: seatSupplies(plan, fit) }));
-  const lines = [...sheetLines(plan, parts, layouts), ...otherLines(plan, lists)];
+  const lines = [...sheetLines(plan, layouts), ...otherLines(plan, lists)];
   return takeFromStock(lines.toSorted(byKind), plan.stock);
 }
 
 /** Stock that no line of the list has a use for. */
-export function unusedStock(plan: KitClass, list: readonly PooledSupply[]): string[] {
-  return plan.stock.filter((one) => !list.some((line) => isCalled(line, one.item))).map((one) => one.item);
+export function unusedStock(plan: KitClass, list: readonly PooledSupply[]): Stock[] {
+  return plan.stock.filter((one) => !list.some((line) => isOfLine(one, line)));
 }
 
 function seatSupplies(plan: KitClass, { kit, pattern, counts }: FittingSeat): Supply[] {
   return suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
 }
 
-function sheetLines(plan: KitClass, parts: readonly SeatPart[], layouts: readonly Layout[]): Line[] {
+function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): Line[] {
   return layouts.flatMap((layout) =>
-    (["card", "acetate", "paper"] as const).flatMap((material) => {
+    (["card", "acetate", "paper"] as const).flatMap((material): Line[] => {
       const sheets = layout.sheets.filter((sheet) => sheet.material === material);
-      const tooLarge = layout.tooLarge.filter((name) => materialOf(parts, name) === material);
+      const tooLarge = layout.tooLarge.filter((part) => part.material === material);
       const need = sheets.length + tooLarge.length;
       if (need === 0) return [];
-      const laid = new Set([...sheets.flatMap((sheet) => sheet.parts), ...tooLarge]);
       const price = material === "paper" ? undefined : plan.prices[material];
-      const note = tooLarge.length > 0 ? `too small for ${tooLarge.join(", ")}` : "packed over all seats";
       return [
         {
-          kind: "material" as const,
-          id: material === "paper" ? undefined : material,
-          item: material,
-          unit: `${layout.sheet.name} ${need === 1 ? "sheet" : "sheets"}`,
-          note,
+          kind: "material",
+          id: material,
+          own: undefined,
+          unit: "sheet",
+          sheet: layout.sheet.name,
+          reason: { kind: "packed", tooLarge },
           need,
           worth: price === undefined ? undefined : tidy(price * need, 2),
-          shares: areaShares(parts.filter(({ part }) => laid.has(part.name) && part.material === material)),
+          shares: areaShares([...new Set([...sheets.flatMap((sheet) => sheet.parts), ...tooLarge])]),
         },
       ];
     }),
   );
 }
 
-function materialOf(parts: readonly SeatPart[], name: string): string | undefined {
-  return parts.find(({ part }) => part.name === name)?.part.material;
-}
-
 /** Seats share their sheets by the boxes that their parts take up. */
 function areaShares(parts: readonly SeatPart[]): Map<number, number> {
   const shares = new Map<number, number>();
-  for (const { seat, part } of parts) {
+  for (const part of parts) {
     const box = extentOf(part);
     const area = (box.right - box.left) * (box.bottom - box.top) * part.count;
-    shares.set(seat, (shares.get(seat) ?? 0) + area);
+    shares.set(part.seat, (shares.get(part.seat) ?? 0) + area);
   }
   return shares;
 }
 
-interface SeatSupplies {
+interface SeatSupply {
   readonly seat: number;
-  readonly supplies: readonly Supply[];
+  readonly supply: Supply;
 }
 
 /** Everything but sheets: one line for each item, unit and size. */
-function otherLines(plan: KitClass, lists: readonly SeatSupplies[]): Line[] {
-  const groups = new Map<string, { readonly first: Supply; readonly of: { seat: number; supply: Supply }[] }>();
-  for (const { seat, supplies } of lists) {
-    for (const supply of supplies) {
-      if (supply.id === "card" || supply.id === "acetate") continue;
-      const key = groupOf(supply);
-      const group = groups.get(key) ?? { first: supply, of: [] };
-      group.of.push({ seat, supply });
-      groups.set(key, group);
-    }
-  }
-  return [...groups.values()].map(({ first, of }) => pooledLine(plan, first, of));
+function otherLines(
+  plan: KitClass,
+  lists: readonly { readonly seat: number; readonly supplies: readonly Supply[] }[],
+): Line[] {
+  const all = lists.flatMap(({ seat, supplies }) => supplies.map((supply): SeatSupply => ({ seat, supply })));
+  const counted = all.filter(({ supply }) => supply.id !== "card" && supply.id !== "acetate");
+  const groups = Map.groupBy(counted, ({ supply }) => groupOf(supply));
+  return [...groups.values()].map((of) => pooledLine(plan, of));
 }
 
-/** Lights of different sizes are different things; notes of other supplies tell of the seat's own book. */
-function groupOf(supply: Supply): string {
-  const size = supply.id === "light" ? supply.note : "";
-  return JSON.stringify([supply.kind, supply.id ?? supply.item.toLowerCase(), supply.id ? "" : supply.unit, size]);
+/** Lights of different sizes are different things; reasons of other supplies tell of the seat's own book. */
+function groupOf({ kind, id, own, reason }: Supply): string {
+  const size = reason?.kind === "light" ? [reason.diameter, reason.height] : [];
+  return JSON.stringify([kind, id ?? own?.item.toLowerCase(), id ? "" : own?.unit, size]);
 }
 
-function pooledLine(plan: KitClass, first: Supply, of: readonly { seat: number; supply: Supply }[]): Line {
+function pooledLine(plan: KitClass, of: readonly SeatSupply[]): Line {
+  const first = of[0]!.supply;
   const exact = sum(of.map(({ supply }) => supply.exact));
-  const need = isLength(first.unit) ? lengthToBuy(exact, first.unit) : sum(of.map(({ supply }) => supply.quantity));
-  const each = first.id === undefined ? undefined : plan.prices[first.id];
-  const own = of.map(({ supply }) => supply.price).filter((price) => price !== undefined);
-  const worth = each === undefined ? (own.length > 0 ? sum(own) : undefined) : each * need;
+  const need = isLength(first.unit) ? toBuy(exact, first.unit) : sum(of.map(({ supply }) => supply.quantity));
+  const worth = worthOf(plan, of, need);
   return {
     kind: first.kind,
     id: first.id,
-    item: first.id === "blades" ? "craft-knife blades" : first.item,
-    unit: first.kind === "tool" ? "" : plural(first.unit, need),
-    note: noteOf(first, of.length),
+    own: first.own,
+    unit: first.unit,
+    sheet: undefined,
+    reason: { kind: "seats", seats: of.length, of: first.reason },
     need: tidy(need),
     worth: worth === undefined ? undefined : tidy(worth, 2),
     shares: new Map(of.map(({ seat, supply }) => [seat, supply.exact])),
   };
 }
 
-function noteOf(first: Supply, seats: number): string {
-  const forSeats = seats === 1 ? "for one seat" : `for ${seats} seats`;
-  if (first.id === "light" || (first.kind === "tool" && first.item !== "packing")) return `${first.note}; ${forSeats}`;
-  if (first.id === "book") return "one a seat, as the roster measures them";
-  return forSeats;
+/** At the class's own price, or the sum of what the kits state. */
+function worthOf(plan: KitClass, of: readonly SeatSupply[], need: number): number | undefined {
+  const { id } = of[0]!.supply;
+  const each = id !== undefined && id in plan.prices ? plan.prices[id as keyof KitClass["prices"]] : undefined;
+  if (each !== undefined) return each * need;
+  const own = of.map(({ supply }) => supply.price).filter((price) => price !== undefined);
+  return own.length > 0 ? sum(own) : undefined;
 }
 
-function plural(unit: string, need: number): string {
-  const plurals: Readonly<Record<string, string>> = {
-    book: "books",
-    blade: "blades",
-    light: "lights",
-    button: "buttons",
-    set: "sets",
-  };
-  return need === 1 ? unit : (plurals[unit] ?? unit);
-}
-
-/** Stock is taken off the lines that it is named after, one after the other. */
-function takeFromStock(lines: readonly Line[], stock: KitClass["stock"]): PooledSupply[] {
+/** Stock is taken off the lines that it is for, one after the other. */
+function takeFromStock(lines: readonly Line[], stock: readonly Stock[]): PooledSupply[] {
   const left = stock.map((one) => ({ ...one }));
   return lines.map((line) => {
     let buy = line.need;
-    for (const one of left.filter((other) => isCalled(line, other.item))) {
+    for (const one of left.filter((other) => isOfLine(other, line))) {
       const taken = Math.min(one.quantity, buy);
       one.quantity -= taken;
       buy -= taken;
     }
-    const rest = lengthToBuy(buy, line.unit);
+    const rest = toBuy(buy, line.unit);
     return {
       ...line,
       stock: tidy(line.need - rest),
@@ -171,9 +162,10 @@ function takeFromStock(lines: readonly Line[], stock: KitClass["stock"]): Pooled
   });
 }
 
-function isCalled(line: Pick<PooledSupply, "item" | "id" | "unit">, name: string): boolean {
-  const names = [line.item, line.id ?? "", `${line.unit} of ${line.item}`, line.item.replace(/s$/, "")];
-  return names.some((one) => one.toLowerCase() === name.trim().toLowerCase());
+/** What the program counts is told by its id, another thing by the name that kit and class give it. */
+function isOfLine(stock: Stock, { id, own }: Pick<PooledSupply, "id" | "own">): boolean {
+  if (id !== undefined) return stock.id === id;
+  return stock.id === undefined && stock.item.trim().toLowerCase() === own?.item.trim().toLowerCase();
 }
 
 function byKind(a: Line, b: Line): number {

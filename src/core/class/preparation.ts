@@ -1,11 +1,14 @@
-import { fileName } from "../packing/file-name.ts";
-import type { Layout } from "../packing/lay-out.ts";
+import { fileName } from "../file-name.ts";
+import type { SheetLayout } from "../packing/lay-out.ts";
+import type { PartKind } from "../window/part.ts";
 import type { SeatPart } from "./class-sheets.ts";
 
 /** Pieces of one kind to cut for the class, in the order in which they are best cut. */
 export interface PartCount {
-  readonly kind: string;
-  readonly material: SeatPart["part"]["material"];
+  readonly kind: PartKind;
+  /** A motif's own name. */
+  readonly motif: string | undefined;
+  readonly material: SeatPart["material"];
   /** Pieces over all seats. */
   readonly count: number;
   readonly seats: readonly number[];
@@ -15,16 +18,16 @@ export interface PartCount {
 
 /** How many pieces of each kind, and on which sheets: large pieces first, as they are packed. */
 export function partCounts(parts: readonly SeatPart[], sheets: readonly NamedSheet[]): PartCount[] {
-  const kinds = [...new Set(parts.map((one) => `${one.part.material}|${one.kind}`))];
-  return kinds.map((key) => {
-    const own = parts.filter((one) => `${one.part.material}|${one.kind}` === key);
-    const names = new Set(own.map(({ part }) => part.name));
+  const groups = Map.groupBy(parts, (part) => `${part.material}|${part.id}`);
+  return [...groups.values()].map((own) => {
+    const { kind, motif, material } = own[0]!;
     return {
-      kind: own[0]!.kind,
-      material: own[0]!.part.material,
-      count: own.reduce((sum, { part }) => sum + part.count, 0),
+      kind,
+      motif,
+      material,
+      count: own.reduce((sum, { count }) => sum + count, 0),
       seats: [...new Set(own.map(({ seat }) => seat))],
-      sheets: sheets.filter(({ sheet }) => sheet.parts.some((part) => names.has(part))).map(({ name }) => name),
+      sheets: sheets.filter(({ sheet }) => sheet.parts.some((part) => own.includes(part))).map(({ name }) => name),
     };
   });
 }
@@ -32,11 +35,11 @@ export function partCounts(parts: readonly SeatPart[], sheets: readonly NamedShe
 /** A merged cut sheet with the name of its files. */
 export interface NamedSheet {
   readonly name: string;
-  readonly size: Layout["sheet"];
-  readonly sheet: Layout["sheets"][number];
+  readonly size: SheetLayout["sheet"];
+  readonly sheet: SheetLayout<SeatPart>["sheets"][number];
 }
 
-export function namedSheets(layouts: readonly Layout[]): NamedSheet[] {
+export function namedSheets(layouts: readonly SheetLayout<SeatPart>[]): NamedSheet[] {
   return layouts.flatMap((layout) =>
     layout.sheets.map((sheet) => ({
       name: `${sheet.material}-${fileName(layout.sheet.name)}-${sheet.number}`,

@@ -1,7 +1,6 @@
 import type { Kit } from "../kit/kit.ts";
 import type { PatternLeaf } from "../pattern/pattern.ts";
 import { leafMinutes } from "../plan/leaf-effort.ts";
-import { Problem } from "../problem.ts";
 import { type FittingSeat, fitSeat, onKit } from "./fit-seats.ts";
 import type { KitClass } from "./kit-class.ts";
 
@@ -100,7 +99,7 @@ function reachesOf(tasks: readonly Task[], work: readonly number[]): Reach[] {
 
 function finishes(plan: KitClass, fit: FittingSeat, kit: Kit): boolean {
   const other = fitSeat(onKit(fit.seat, kit));
-  if (other instanceof Problem) return false;
+  if ("failure" in other) return false;
   return sum(tasksOf(plan, other)) <= sum(workMinutes(plan).map((minutes) => ({ minutes })));
 }
 

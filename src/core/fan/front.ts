@@ -56,13 +56,13 @@ export function stationAt(
   return across(fan, j, depth) - reference;
 }
 
-/** Straight distance between the first and last picture leaf's front tips: what a ruler can measure. */
-export function holdWidth(fan: Fan, range: LeafRange, frontDepth: number): number {
+/** Straight distance between the first and last picture leaf's front tips, where the picture lies: no ruler reaches both. */
+export function tipWidth(fan: Fan, range: LeafRange, frontDepth: number): number {
   return distance(leafTip(fan, range.first, frontDepth), leafTip(fan, range.first + range.count - 1, frontDepth));
 }
 
 /** Straight distance between the folded edges of two leaves (0-based), each at its own depth: what a ruler meets there. */
-export function edgeWidth(fan: Fan, first: number, firstDepth: number, last: number, lastDepth: number): number {
+export function holdWidth(fan: Fan, first: number, firstDepth: number, last: number, lastDepth: number): number {
   return distance(leafTip(fan, first, firstDepth), leafTip(fan, last, lastDepth));
 }
 

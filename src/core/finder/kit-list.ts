@@ -10,16 +10,24 @@ export interface KitEntry {
   readonly light: boolean;
 }
 
-export type Verdicts = ReadonlyMap<string, Verdict>;
+/** What is known of a kit in a book; one that could not be worked out is not known. */
+export type Known = Verdict | { readonly kind: "unknown"; readonly cause: "not-loaded" | "failed" };
 
-const FIT_ORDER: Readonly<Record<Verdict["kind"], number>> = { own: 0, change: 1, no: 2, unknown: 3 };
+export type Verdicts = ReadonlyMap<string, Known>;
 
-/** The kits that a query asks for, in its order; equals stand by title. */
-export function listKits<T extends KitEntry>(kits: readonly T[], verdicts: Verdicts, query: Query): T[] {
+const FIT_ORDER: Readonly<Record<Known["kind"], number>> = { fits: 0, check: 1, change: 2, no: 3, unknown: 4 };
+
+/** The kits that a query asks for, in its order; equals stand by title, in a language's (BCP 47) alphabet. */
+export function listKits<T extends KitEntry>(
+  kits: readonly T[],
+  verdicts: Verdicts,
+  query: Query,
+  language: string,
+): T[] {
   const compare = comparers(verdicts)[sortOf(query)];
   return kits
     .filter((kit) => isAskedFor(kit, verdicts, query))
-    .sort((a, b) => compare(a, b) || a.title.localeCompare(b.title, "en"));
+    .sort((a, b) => compare(a, b) || a.title.localeCompare(b.title, language));
 }
 
 /** The order that is in force: a stated book puts what fits it first. */
@@ -36,7 +44,8 @@ export function minutesOf(kit: KitEntry, verdicts: Verdicts): number {
 
 function isAskedFor(kit: KitEntry, verdicts: Verdicts, query: Query): boolean {
   const kind = verdicts.get(kit.slug)?.kind;
-  const fits = query.fit === undefined || kind === undefined || kind === "own" || kind === query.fit;
+  const fits =
+    query.fit === undefined || kind === undefined || kind === "fits" || kind === "check" || kind === query.fit;
   return (
     fits &&
     (query.levels === undefined || kit.levels === query.levels) &&

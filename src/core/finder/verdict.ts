@@ -1,41 +1,51 @@
+import { type Doubt, type GraveDoubt, isGrave } from "../findings/doubt.ts";
+import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern } from "../pattern/compute.ts";
-import { graveWarnings } from "../pattern/warnings.ts";
 import { countsOf, effortOf } from "../plan/effort.ts";
-import { Problem } from "../problem.ts";
-import { type Offer, offersFor } from "../refit/offers.ts";
+import type { Offer } from "../refit/offer.ts";
+import { offersFor } from "../refit/offers.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
-import { reasonOf } from "./reason.ts";
 
-/** Whether a kit can be made in a reader's book: as it is (and what to look at before), with one of some changes, or why not. Minutes are the work on that book. */
+/**
+ * Whether a kit can be made in a reader's book: it fits; it fits, but something is to be checked first; with one of some
+ * changes; or not. Minutes are the work on that book.
+ */
 export type Verdict =
-  | { readonly kind: "own"; readonly minutes: number; readonly look: readonly string[] }
+  | { readonly kind: "fits"; readonly minutes: number }
+  | { readonly kind: "check"; readonly minutes: number; readonly doubts: readonly GraveDoubt[] }
   | { readonly kind: "change"; readonly offers: readonly Offer[]; readonly minutes: number }
-  | { readonly kind: "no"; readonly why: string }
-  | { readonly kind: "unknown"; readonly why: string };
+  | { readonly kind: "no"; readonly failure: Failure };
 
 /** Computes the kit in a book, light and window included. A change counts only when the whole kit fits with it. */
 export function judge(kit: Kit, book: Refit): Verdict {
   const own = madeIn(kit, book);
-  if (!(own instanceof Problem)) return { kind: "own", ...own };
+  if (!("failure" in own)) return { ...verdictOn(own.findings), minutes: own.minutes };
   const asked = offersFor(kit, book).filter((offer) => !offer.otherBook);
   const fitting = asked.flatMap((offer) => {
     const made = madeIn(kit, offer.refit);
-    return made instanceof Problem ? [] : [{ offer, minutes: made.minutes }];
+    return "failure" in made ? [] : [{ offer, minutes: made.minutes }];
   });
   const [first] = fitting;
   return first
     ? { kind: "change", offers: fitting.map((one) => one.offer), minutes: first.minutes }
-    : { kind: "no", why: reasonOf(own) };
+    : { kind: "no", failure: own.failure };
 }
 
-function madeIn(kit: Kit, refit: Refit): { minutes: number; look: string[] } | Problem {
-  try {
-    const fitted = refitKit(kit, refit);
-    const pattern = computePattern(fitted);
-    return { minutes: effortOf(countsOf(pattern), kit.rates).minutes, look: graveWarnings(fitted, pattern) };
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
+/** A fit is good only where nothing says that the book was measured wrong or will not carry the piece well. */
+export function verdictOn(
+  findings: readonly Doubt[],
+): { readonly kind: "fits" } | { readonly kind: "check"; readonly doubts: readonly GraveDoubt[] } {
+  const doubts = findings.filter(isGrave);
+  return doubts.length === 0 ? { kind: "fits" } : { kind: "check", doubts };
+}
+
+function madeIn(
+  kit: Kit,
+  refit: Refit,
+): { readonly minutes: number; readonly findings: readonly Doubt[] } | { readonly failure: Failure } {
+  const fitted = refitKit(kit, refit);
+  const result = computePattern(fitted);
+  if (!result.fits) return { failure: result.finding };
+  return { minutes: effortOf(countsOf(result.pattern), kit.rates).minutes, findings: result.findings };
 }

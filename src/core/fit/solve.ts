@@ -1,17 +1,9 @@
-import { sayLength } from "../../words/lengths.ts";
 import type { Fan } from "../fan/fan.ts";
 import { frontWidth, type LeafRange, type View } from "../fan/front.ts";
+import type { FitFailure } from "../findings/failure.ts";
 import { bisect } from "../geometry/bisect.ts";
-import { Problem } from "../problem.ts";
-import { toDegrees } from "../units/angle.ts";
-import type { UnitSystem } from "../units/length.ts";
-
-/** What a maker states of a fit; one of the three may be "solve". Lengths mm, opening radians. */
-export interface Wish {
-  readonly pictureLeaves: "fill" | "solve" | number;
-  readonly height: "solve" | number;
-  readonly opening: "solve" | number;
-}
+import { greatest } from "../geometry/greatest.ts";
+import type { PictureLeaves, Shape } from "./shape.ts";
 
 /** What stays the same while one quantity is solved. */
 export interface Frame {
@@ -22,8 +14,6 @@ export interface Frame {
   readonly firstLeaf: number;
   /** Greatest number of picture leaves: leaves less borders. */
   readonly mostLeaves: number;
-  /** Units of messages. */
-  readonly units: UnitSystem;
   /** Picture width / height. */
   readonly aspect: number;
 }
@@ -43,54 +33,47 @@ export function widestOpening(view: View): number {
   return view === "front" ? Math.PI : 2 * Math.PI;
 }
 
-/**
- * Solves the free one of opening, height and picture leaves so that the picture keeps its shape.
- * @throws Problem when none fits, saying what would.
- */
-export function solveFit(wish: Wish, frame: Frame): Solution {
-  const count = wish.pictureLeaves === "fill" ? frame.mostLeaves : wish.pictureLeaves;
-  if (count === "solve") return solveLeaves(wish.height as number, wish.opening as number, frame);
-  if (wish.opening === "solve") return solveOpening(wish.height as number, count, frame);
-  const width = widthAt(frame, wish.opening, count);
-  return solution(frame, count, wish.height === "solve" ? width / frame.aspect : wish.height, wish.opening);
+/** The free quantity of a shape, or why no value of it shows the picture. */
+export function solveFit(shape: Shape, frame: Frame): Solution | FitFailure {
+  switch (shape.solve) {
+    case "pictureLeaves":
+      return solveLeaves(shape.height, shape.opening, frame);
+    case "opening":
+      return solveOpening(shape.height, leavesOf(shape, frame), frame);
+    case "height": {
+      const count = leavesOf(shape, frame);
+      return solution(frame, count, widthAt(frame, shape.opening, count) / frame.aspect, shape.opening);
+    }
+    case "nothing":
+      return solution(frame, leavesOf(shape, frame), shape.height, shape.opening);
+  }
 }
 
-function solveOpening(height: number, count: number, frame: Frame): Solution {
-  const wanted = height * frame.aspect;
-  const widest = widestOpening(frame.view);
+function leavesOf({ pictureLeaves }: { readonly pictureLeaves: PictureLeaves }, frame: Frame): number {
+  return pictureLeaves === "fill" ? frame.mostLeaves : pictureLeaves;
+}
+
+/**
+ * The width grows with the opening up to one opening and may shrink beyond it (a picture on one side of the fan, a thick
+ * rounded spine): the widest is found first, and the answer is sought on the rising side.
+ */
+function solveOpening(height: number, count: number, frame: Frame): Solution | FitFailure {
+  const width = height * frame.aspect;
+  const widest = openingOfMost(count, frame);
   const most = widthAt(frame, widest, count);
   const least = widthAt(frame, CLOSED, count);
-  if (wanted > most) throw tooWide(height, count, frame, most);
-  if (wanted < least) {
-    throw new Problem("fit.height", {
-      given: `a picture ${say(height, frame)} high is ${say(wanted, frame)} wide`,
-      allowed: `even closed, ${count} picture leaves of this book are ${say(least, frame)} thick`,
-      remedy: `raise the height to at least ${say(halfMillimetre(least / frame.aspect, frame, Math.ceil), frame, "ceil")} or use fewer picture leaves`,
-    });
-  }
-  return solution(
-    frame,
-    count,
-    height,
-    bisect((opening) => widthAt(frame, opening, count), wanted, CLOSED, widest),
-  );
+  if (width > most) return tooWide(height, count, frame, widest);
+  if (width < least)
+    return { kind: "picture-too-narrow", height, width, leaves: count, least, leastHeight: least / frame.aspect };
+  const opening = bisect((angle) => widthAt(frame, angle, count), width, CLOSED, widest);
+  return solution(frame, count, height, opening);
 }
 
-function solveLeaves(height: number, opening: number, frame: Frame): Solution {
+function solveLeaves(height: number, opening: number, frame: Frame): Solution | FitFailure {
   const wanted = height * frame.aspect;
   const most = widthAt(frame, opening, frame.mostLeaves);
   const last = frame.mostLeaves > 2 ? most - widthAt(frame, opening, frame.mostLeaves - 1) : 0;
-  if (wanted > most + last / 2) {
-    const openingNeeded =
-      wanted <= widthAt(frame, widestOpening(frame.view), frame.mostLeaves)
-        ? `open the book to ${degrees(solveOpening(height, frame.mostLeaves, frame).opening, Math.ceil)}, or `
-        : "";
-    throw new Problem("fit.pictureLeaves", {
-      given: `a picture ${say(height, frame)} high and ${say(wanted, frame)} wide at ${degrees(opening)}`,
-      allowed: `all ${frame.mostLeaves} leaves between the borders show ${say(most, frame)}`,
-      remedy: `${openingNeeded}lower the height to ${say(halfMillimetre(most / frame.aspect, frame, Math.floor), frame, "floor")}, or choose a book with more leaves`,
-    });
-  }
+  if (wanted > most + last / 2) return leavesShowTooLittle(height, opening, most, frame);
   let best = 2;
   for (let count = 3; count <= frame.mostLeaves; count += 1) {
     const nearer = Math.abs(widthAt(frame, opening, count) - wanted) < Math.abs(widthAt(frame, opening, best) - wanted);
@@ -104,25 +87,49 @@ function solution(frame: Frame, pictureLeaves: number, height: number, opening: 
   return { pictureLeaves, height, opening, width, stretch: width / (height * frame.aspect) };
 }
 
-function tooWide(height: number, count: number, frame: Frame, most: number): Problem {
-  const widest = widestOpening(frame.view);
-  const enough = fewestLeaves(height * frame.aspect, count, frame);
-  const more =
-    enough === undefined ? "choose a book with more or wider leaves" : `use ${enough} picture leaves (smaller borders)`;
-  return new Problem("fit.height", {
-    given: `a picture ${say(height, frame)} high is ${say(height * frame.aspect, frame)} wide`,
-    allowed: `at ${degrees(widest)} this book can show at most ${say(most, frame)} with ${count} picture leaves`,
-    remedy: `lower the height to ${say(halfMillimetre(most / frame.aspect, frame, Math.floor), frame, "floor")}, or ${more}`,
-  });
+function tooWide(height: number, count: number, frame: Frame, widest: number): FitFailure {
+  const most = widthAt(frame, widest, count);
+  return {
+    kind: "picture-too-wide",
+    height,
+    width: height * frame.aspect,
+    leaves: count,
+    widest,
+    most,
+    mostHeight: most / frame.aspect,
+    enough: fewestLeaves(height * frame.aspect, count, frame),
+  };
 }
 
-/** Fewest picture leaves of the whole book that show `wanted` at the widest opening, starting at its middle. */
+function leavesShowTooLittle(height: number, opening: number, most: number, frame: Frame): FitFailure {
+  const wider = solveOpening(height, frame.mostLeaves, frame);
+  return {
+    kind: "leaves-show-too-little",
+    height,
+    width: height * frame.aspect,
+    opening,
+    leaves: frame.mostLeaves,
+    most,
+    mostHeight: most / frame.aspect,
+    openingNeeded: "kind" in wider ? undefined : wider.opening,
+  };
+}
+
+/** Fewest picture leaves of the whole book that show `wanted` at some opening, starting at its middle. */
 function fewestLeaves(wanted: number, more: number, frame: Frame): number | undefined {
   for (let count = more + 1; count <= frame.fan.leaves; count += 1) {
-    const firstLeaf = Math.floor((frame.fan.leaves - count) / 2);
-    if (widthAt({ ...frame, firstLeaf }, widestOpening(frame.view), count) >= wanted) return count;
+    const inMiddle = { ...frame, firstLeaf: Math.floor((frame.fan.leaves - count) / 2) };
+    if (widthAt(inMiddle, openingOfMost(count, inMiddle), count) >= wanted) return count;
   }
   return undefined;
+}
+
+/** The first opening at which the picture is widest. */
+function openingOfMost(count: number, frame: Frame): number {
+  const end = widestOpening(frame.view);
+  const width = (opening: number): number => widthAt(frame, opening, count);
+  if (width(end) > width(end * (1 - 1e-6))) return end;
+  return greatest(width, CLOSED, end);
 }
 
 function widthAt(frame: Frame, opening: number, count: number): number {
@@ -132,16 +139,3 @@ function widthAt(frame: Frame, opening: number, count: number): number {
 
 /** An opening as good as closed; 0 itself has no rounded spine. */
 const CLOSED = 1e-6;
-
-function say(value: number, frame: Frame, bound?: "floor" | "ceil"): string {
-  return sayLength(value, frame.units, bound);
-}
-
-/** Heights in millimetres are named in halves; inches are rounded where they are written. */
-function halfMillimetre(value: number, frame: Frame, round: (value: number) => number): number {
-  return frame.units === "mm" ? round(value * 2) / 2 : value;
-}
-
-function degrees(opening: number, round: (value: number) => number = (value) => Math.round(value * 10) / 10): string {
-  return `${round(toDegrees(opening))}°`;
-}

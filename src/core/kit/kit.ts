@@ -1,10 +1,13 @@
 import type { Book } from "../book/book.ts";
 import type { View } from "../fan/front.ts";
+import type { Shape } from "../fit/shape.ts";
 import type { LightWish } from "../light/light.ts";
 import type { LevelMap } from "../picture/level-map.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import type { UnitSystem } from "../units/length.ts";
-import type { InsertWish } from "../window/insert.ts";
 import type { Motif } from "../window/motif.ts";
+import type { WindowWish } from "../window/window.ts";
+import type { Priced, SupplyId, SupplyUnit } from "./supply-id.ts";
 
 /** A depth of the picture. Kits list levels front to back; level 1 is the first. */
 export interface Level {
@@ -16,16 +19,12 @@ export interface Level {
   readonly background: boolean;
 }
 
-export type FoldStyle = "single" | "stepped";
-
 /** What the kit asks of the fit. Lengths mm, opening radians. */
 export interface FitWish {
   readonly borderLeaves: readonly [number, number];
-  readonly pictureLeaves: "fill" | "solve" | number;
+  readonly shape: Shape;
   /** Head edge to the picture's top; undefined centres the picture on the leaf. */
   readonly head: number | undefined;
-  readonly height: "solve" | number;
-  readonly opening: "solve" | number;
   readonly view: View;
   readonly spine: "flat" | "rounded";
   readonly markStep: number;
@@ -61,23 +60,13 @@ export interface SheetSize {
   readonly height: number;
 }
 
-/** What a computed supply costs, for one of its unit. */
-export type Priced =
-  | "book"
-  | "card"
-  | "acetate"
-  | "tape"
-  | "glueDots"
-  | "string"
-  | "button"
-  | "light"
-  | "cells"
-  | "blades";
-
+/** A supply that the author states; `id` and `unitId` where it is one that the program counts, too. */
 export interface OwnSupply {
+  readonly id: SupplyId | undefined;
   readonly item: string;
   readonly quantity: number;
   readonly unit: string;
+  readonly unitId: SupplyUnit | undefined;
   readonly price: number | undefined;
 }
 
@@ -129,7 +118,7 @@ export interface Kit {
   readonly light: LightWish | undefined;
   /** Which cells the light takes, in the author's words. */
   readonly cells: string | undefined;
-  readonly insert: InsertWish | undefined;
+  readonly insert: WindowWish | undefined;
   readonly sheets: readonly SheetSize[];
   /** Silhouettes to decorate the window with. */
   readonly motifs: readonly Motif[];

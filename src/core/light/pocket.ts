@@ -1,9 +1,9 @@
-import { sayLength } from "../../words/lengths.ts";
 import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
 import type { FrontCurve } from "../fan/front-curve.ts";
-import { Problem } from "../problem.ts";
+import type { Obstacle } from "../findings/failure.ts";
+import type { Outcome } from "../findings/outcome.ts";
 import type { Span } from "../spans/span.ts";
-import { tidy, type UnitSystem } from "../units/length.ts";
+import { tidy } from "../units/length.ts";
 import type { LightWish, Notch, Pocket } from "./light.ts";
 import type { RegionRows } from "./region-rows.ts";
 
@@ -22,47 +22,26 @@ export interface PocketBook {
   readonly depths: readonly number[];
   /** Spans of each leaf of the book, 0-based; an unfolded leaf has none, a lost one is undefined. */
   readonly leaves: readonly (readonly Span[] | undefined)[];
-  readonly levelName: string;
-  /** Units of messages. */
-  readonly units: UnitSystem;
 }
 
-/** Where a light would stand and what it would need, or why it cannot. */
+/** Where a light would stand and what it would need, or what keeps it from standing. */
 type Attempt =
   | { readonly floor: number; readonly centre: Place; readonly notches: readonly Notch[] }
-  | { readonly why: string };
+  | { readonly obstacle: Obstacle };
 
 /**
  * Cuts the room for a light: its axis stands at the middle of the region's extent at the floor, D/2 + setback behind the
  * front level's tips; each leaf whose ray enters the cylinder grown by the clearance is notched back to where it enters.
- * @throws Problem where it cannot stand, with the largest light that can.
+ * Where it cannot stand, the failure names the largest light that can.
  */
-export function cutPocket(light: LightWish, book: PocketBook): Pocket {
+export function cutPocket(light: LightWish, book: PocketBook): Outcome<Pocket> {
   const attempt = tryLight(light, book);
-  const say = (mm: number): string => sayLength(mm, book.units);
   const largest = largestIn(light, book);
-  if ("why" in attempt) {
-    const most = [
-      largest.diameter > 0
-        ? `one of ${say(light.height)} height may be ${sayLength(largest.diameter, book.units, "floor")} wide`
-        : "",
-      largest.height > 0
-        ? `one of ${say(light.diameter)} width may be ${sayLength(largest.height, book.units, "floor")} high`
-        : "",
-    ].filter(Boolean);
-    throw new Problem("light", {
-      given: `a light ${say(light.diameter)} wide and ${say(light.height)} high with ${say(light.clearance)} clearance: ${attempt.why}`,
-      allowed:
-        most.length > 0
-          ? `the largest that can stand here: ${most.join(", or ")}`
-          : `no light of this width or height can stand in "${book.levelName}"`,
-      remedy:
-        most.length > 0
-          ? "choose a smaller light, a larger picture or a wider region"
-          : "choose another region for light.in, a larger picture or a wider book",
-    });
-  }
-  return { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor), largest };
+  if (!("obstacle" in attempt))
+    return { value: { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor), largest } };
+  const { level, diameter, height, clearance } = light;
+  const { obstacle } = attempt;
+  return { failure: { kind: "no-room-for-light", level, diameter, height, clearance, obstacle, largest } };
 }
 
 /** The largest light that stands: the widest of its height, the highest of its width; 0 where none does. */
@@ -71,32 +50,33 @@ export function largestIn(light: LightWish, book: PocketBook): Pocket["largest"]
 }
 
 function tryLight(light: LightWish, book: PocketBook): Attempt {
-  const say = (mm: number): string => sayLength(mm, book.units);
   const floor = light.floor === "auto" ? lowestFloor(light, book) : light.floor;
-  if (floor === undefined)
-    return {
-      why: `"${book.levelName}" is nowhere ${say(light.diameter + 2 * light.clearance)} wide over ${say(light.height)} of height`,
-    };
+  if (floor === undefined) return { obstacle: { kind: "nowhere-wide", need: light.diameter + 2 * light.clearance } };
   const run = book.rows(floor - JUST_ABOVE);
-  if (!run) return { why: `"${book.levelName}" does not stand at ${say(floor)} from the head` };
+  if (!run) return { obstacle: { kind: "level-absent", floor } };
   const front = book.curve.atAcross((run.from + run.to) / 2);
   const centre = { x: front.x, z: front.z - light.setback - light.diameter / 2 };
   const from = floor - light.height - light.clearance;
-  if (from < 0) return { why: `it would reach ${say(-from)} above the head` };
-  const notches: Notch[] = [];
-  for (const [j, spans] of book.leaves.entries()) {
-    const notch = spans && notchOf(light, book, j, spans, centre, from, floor);
-    if (notch) notches.push(notch);
+  if (from < 0) return { obstacle: { kind: "above-head", by: -from } };
+  const notches = notchesOf(light, book, centre, from, floor);
+  const tight = tightest(notches);
+  if (tight && tight.remaining < LEAST_REMAINING) {
+    const { leaf, remaining } = tight;
+    return { obstacle: { kind: "little-paper", leaf, remaining, least: LEAST_REMAINING } };
   }
-  const tight = notches.reduce<Notch | undefined>(
+  return { floor, centre, notches };
+}
+
+function notchesOf(light: LightWish, book: PocketBook, centre: Place, from: number, to: number): Notch[] {
+  return book.leaves.flatMap((spans, j) => (spans && notchOf(light, book, j, spans, centre, from, to)) ?? []);
+}
+
+/** The notch that leaves the least paper at the gutter; the first among equals. */
+function tightest(notches: readonly Notch[]): Notch | undefined {
+  return notches.reduce<Notch | undefined>(
     (worst, notch) => (worst && worst.remaining <= notch.remaining ? worst : notch),
     undefined,
   );
-  if (tight && tight.remaining < LEAST_REMAINING)
-    return {
-      why: `leaf ${tight.leaf} would keep ${say(tight.remaining)} of paper at the gutter, and ${sayLength(LEAST_REMAINING, book.units, "ceil")} are needed`,
-    };
-  return { floor, centre, notches };
 }
 
 /** The notch of leaf j: from the fore-edge to where its ray enters the cylinder; nothing where it misses or its tips stand behind. */
@@ -186,7 +166,7 @@ function lowestWide(wide: (height: number) => boolean, inside: number, outside: 
 
 /** The largest diameter or height, to 0.5 mm, at which the light still stands; 0 where none does. */
 function largestValue(light: LightWish, book: PocketBook, key: "diameter" | "height"): number {
-  const stands = (value: number): boolean => !("why" in tryLight({ ...light, [key]: value }, book));
+  const stands = (value: number): boolean => !("obstacle" in tryLight({ ...light, [key]: value }, book));
   let low = 0;
   let high = 600;
   while (high - low > 1) {

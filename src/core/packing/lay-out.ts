@@ -7,8 +7,8 @@ import { APART, type PlacedPart, packParts } from "./pack.ts";
 const EDGE = 8;
 
 /** Where a part lies on its sheet, mm from the sheet's upper left corner. */
-export interface PartPlace {
-  readonly name: string;
+export interface PartPlace<P extends Part = Part> {
+  readonly part: P;
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -16,23 +16,23 @@ export interface PartPlace {
 }
 
 /** One sheet of a material with the parts that are cut from it. */
-export interface LaidSheet {
+export interface LaidSheet<P extends Part = Part> {
   readonly material: Part["material"];
   readonly number: number;
-  readonly parts: readonly string[];
-  readonly places: readonly PartPlace[];
+  readonly parts: readonly P[];
+  readonly places: readonly PartPlace<P>[];
   readonly paths: readonly ToolPath[];
 }
 
 /** Parts laid on sheets of one size, and those that are too large for it. */
-export interface Layout {
+export interface SheetLayout<P extends Part = Part> {
   readonly sheet: SheetSize;
-  readonly sheets: readonly LaidSheet[];
-  readonly tooLarge: readonly string[];
+  readonly sheets: readonly LaidSheet<P>[];
+  readonly tooLarge: readonly P[];
 }
 
 /** Lays parts on as few sheets as the packing finds, each material apart; the reference rectangle stands below where there is room. */
-export function layOut(parts: readonly Part[], sheet: SheetSize): Layout {
+export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): SheetLayout<P> {
   const materials = [...new Set(parts.map((part) => part.material))];
   const packings = materials.map((material) => ({
     material,
@@ -47,7 +47,7 @@ export function layOut(parts: readonly Part[], sheet: SheetSize): Layout {
     sheets: packings.flatMap(({ material, fields }) =>
       fields.map((field, i) => laidSheet(material, i + 1, field, sheet)),
     ),
-    tooLarge: packings.flatMap(({ tooLarge }) => tooLarge.map((part) => part.name)),
+    tooLarge: packings.flatMap(({ tooLarge }) => tooLarge),
   };
 }
 
@@ -55,12 +55,12 @@ export function layOut(parts: readonly Part[], sheet: SheetSize): Layout {
  * Lays parts on the first of several sheet sizes that takes them; a part larger than one size goes on to the next. Layouts
  * without a sheet are left out; the last one names what no size takes.
  */
-export function layOutOnSizes(parts: readonly Part[], sizes: readonly SheetSize[]): Layout[] {
+export function layOutOnSizes<P extends Part>(parts: readonly P[], sizes: readonly SheetSize[]): SheetLayout<P>[] {
   let rest = parts;
-  const layouts: Layout[] = [];
+  const layouts: SheetLayout<P>[] = [];
   for (const [i, size] of sizes.entries()) {
     const layout = layOut(rest, size);
-    rest = rest.filter((part) => layout.tooLarge.includes(part.name));
+    rest = rest.filter((part) => layout.tooLarge.includes(part));
     const isLast = i === sizes.length - 1;
     if (layout.sheets.length > 0 || (isLast && rest.length > 0))
       layouts.push({ ...layout, tooLarge: isLast ? layout.tooLarge : [] });
@@ -68,20 +68,20 @@ export function layOutOnSizes(parts: readonly Part[], sizes: readonly SheetSize[
   return layouts;
 }
 
-function laidSheet(
+function laidSheet<P extends Part>(
   material: Part["material"],
   number: number,
-  field: readonly PlacedPart[],
+  field: readonly PlacedPart<P>[],
   sheet: SheetSize,
-): LaidSheet {
+): LaidSheet<P> {
   const used = Math.max(...field.map((placed) => placed.y + placed.height)) + EDGE;
   const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
   return {
     material,
     number,
-    parts: field.map(({ part }) => part.name),
+    parts: field.map(({ part }) => part),
     places: field.map(({ part, x, y, width, height }) => ({
-      name: part.name,
+      part,
       x: x + EDGE,
       y: y + EDGE,
       width,

@@ -5,8 +5,8 @@ import type { Part } from "../window/part.ts";
 import { packOnShelves } from "./shelves.ts";
 
 /** A part with its place: `place` maps the part's own frame to the field's, turned by a quarter where the packing turned it. */
-export interface PlacedPart {
-  readonly part: Part;
+export interface PlacedPart<P extends Part = Part> {
+  readonly part: P;
   readonly place: (point: Point) => Point;
   readonly x: number;
   readonly y: number;
@@ -15,17 +15,17 @@ export interface PlacedPart {
 }
 
 /** Parts on as few fields as the packing finds, and those that are larger than a field. */
-export interface Packing {
-  readonly fields: readonly (readonly PlacedPart[])[];
-  readonly tooLarge: readonly Part[];
+export interface Packing<P extends Part = Part> {
+  readonly fields: readonly (readonly PlacedPart<P>[])[];
+  readonly tooLarge: readonly P[];
 }
 
 /** Free space between parts, mm. */
 export const APART = 4;
 
 /** A part as it is packed: what it takes up, measured once. */
-interface Piece {
-  readonly part: Part;
+interface Piece<P extends Part = Part> {
+  readonly part: P;
   readonly box: Box;
   readonly width: number;
   readonly height: number;
@@ -43,7 +43,7 @@ const ORDERS: readonly ((piece: Piece) => number)[] = [
  * Packs parts (each as often as its count) into fields of a size, quarter turns allowed: the fewest fields of several orders.
  * Plain shelves are tried last, so that the result never needs more than they do.
  */
-export function packParts(parts: readonly Part[], width: number, height: number): Packing {
+export function packParts<P extends Part>(parts: readonly P[], width: number, height: number): Packing<P> {
   const pieces = parts.flatMap((part) => {
     const box = extentOf(part);
     const piece = { part, box, width: box.right - box.left, height: box.bottom - box.top };
@@ -56,8 +56,8 @@ export function packParts(parts: readonly Part[], width: number, height: number)
   };
 }
 
-function fewestFields(pieces: readonly Piece[], width: number, height: number): PlacedPart[][] {
-  let best: PlacedPart[][] | undefined;
+function fewestFields<P extends Part>(pieces: readonly Piece<P>[], width: number, height: number): PlacedPart<P>[][] {
+  let best: PlacedPart<P>[][] | undefined;
   for (const measure of ORDERS) {
     // One field cannot be bettered.
     if (best && best.length <= 1) return best;
@@ -70,19 +70,19 @@ function fewestFields(pieces: readonly Piece[], width: number, height: number): 
   return shelved.map((field) => field.map(({ piece, ...spot }) => placed(piece, spot)));
 }
 
-function packInOrder(pieces: readonly Piece[], width: number, height: number): PlacedPart[][] {
+function packInOrder<P extends Part>(pieces: readonly Piece<P>[], width: number, height: number): PlacedPart<P>[][] {
   const options = { smart: false, pot: false, square: false, allowRotation: true };
-  const packer = new MaxRectsPacker<Piece>(width, height, APART, options);
+  const packer = new MaxRectsPacker<Piece<P>>(width, height, APART, options);
   for (const piece of pieces) packer.add(piece.width, piece.height, piece);
   return packer.bins.map((bin) =>
     bin.rects.map(({ x, y, width, height, rot, data }) => placed(data, { x, y, width, height, turned: rot })),
   );
 }
 
-function placed(
-  { part, box }: Piece,
+function placed<P extends Part>(
+  { part, box }: Piece<P>,
   spot: Omit<PlacedPart, "part" | "place"> & { readonly turned: boolean },
-): PlacedPart {
+): PlacedPart<P> {
   const { x, y, width, height, turned } = spot;
   return { part, place: placer(box, x, y, turned), x, y, width, height };
 }

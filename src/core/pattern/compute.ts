@@ -1,183 +1,80 @@
 import { caliper } from "../book/book.ts";
-import { bookPageOf, numberLeaves, patternPageOf } from "../book/numbering.ts";
-import { type Fan, leafTip } from "../fan/fan.ts";
-import { boardWidth, type Front, holdWidth, type LeafRange, layFront, stationAt } from "../fan/front.ts";
-import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
+import { bookPageOf, numberLeaves } from "../book/numbering.ts";
+import { boardWidth, tipWidth } from "../fan/front.ts";
 import { restingOpening } from "../fan/resting.ts";
-import { type FaceMap, layFaces } from "../fit/face.ts";
-import { levelsOfLeaf, type Placing } from "../fit/leaf-levels.ts";
-import { type Solution, solveFit } from "../fit/solve.ts";
+import type { Doubt } from "../findings/doubt.ts";
+import type { Failure } from "../findings/failure.ts";
+import { isFailure, type Outcome } from "../findings/outcome.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import type { LightWish } from "../light/light.ts";
 import { cutPocket, largestIn, type PocketBook } from "../light/pocket.ts";
-import { type PictureBox, regionRows } from "../light/region-rows.ts";
-import { type ColumnReader, readColumns } from "../picture/column.ts";
-import { Problem } from "../problem.ts";
-import { markLeaf } from "../spans/marks.ts";
-import { cutsBetween, type Span } from "../spans/span.ts";
+import { regionRows } from "../light/region-rows.ts";
+import type { Span } from "../spans/span.ts";
 import { tacksOf } from "../spans/tacks.ts";
-import { roundTo } from "../units/length.ts";
-import { makeInsert } from "../window/insert.ts";
-import { edgeAtHead } from "./edge-at-head.ts";
-import { checkBook, checkFlaps, checkLostLeaves, checkOpening, checkPlace } from "./limits.ts";
-import { type AbsorbedOnLeaf, depthsOf, type Fit, type Pattern, type PatternLeaf } from "./pattern.ts";
-import { warningsOf } from "./warnings.ts";
+import { makeWindow } from "../window/make-window.ts";
+import { doubtsOf } from "./doubts.ts";
+import { boxOfFace, curveOfFace, type Face, faceOf, layOutPicture } from "./face.ts";
+import { type FoldedLeaf, foldLeaves } from "./fold.ts";
+import { holdWidthOf } from "./hold-width.ts";
+import { depthsOf, type Fit, type Pattern, type PatternLeaf } from "./pattern.ts";
 
-/**
- * Computes the whole pattern of a kit for its book: fan, picture leaves, spans, cuts, tacks.
- * Pure: no files, no clock. @throws Problem where the kit cannot be made as stated, saying what would do.
- */
-export function computePattern(kit: Kit): Pattern {
-  checkBook(kit);
-  checkFlaps(kit);
-  const face = fitFace(kit);
-  const numbering = numberLeaves(kit.book);
+/** Whether a book carries a kit: with the pattern and what may disappoint, or why it does not. */
+export type FitResult =
+  | { readonly fits: true; readonly pattern: Pattern; readonly findings: readonly Doubt[] }
+  | { readonly fits: false; readonly finding: Failure };
+
+/** Computes the whole pattern of a kit for its book: fan, picture leaves, spans, cuts, tacks, pocket, window. Pure: no files, no clock. */
+export function computePattern(kit: Kit): FitResult {
+  const layout = layOutPicture(kit);
+  if (isFailure(layout)) return { fits: false, finding: layout.failure };
+  const face = faceOf(kit, layout.value);
   const folded = foldLeaves(kit, face);
-  const spansOf = new Map(folded.leaves.map((one) => [one.leaf, one.spans]));
-  const leaves = folded.leaves.map((one): PatternLeaf => {
-    const name = numbering.nameOf(one.leaf);
-    return {
-      ...one,
-      bookPage: bookPageOf(name),
-      name,
-      tacks: tacksOf(one.spans, spansAfter(kit, spansOf, one.leaf), depthsOf(kit.levels)),
-    };
-  });
+  const leaves = nameLeaves(kit, folded.leaves);
   const fit = describeFit(kit, face, leaves);
+  const closing = fitWindow(kit, face, folded.leaves, fit.holdWidth);
+  if (isFailure(closing)) return { fits: false, finding: closing.failure };
   const pattern = {
     book: kit.book,
     levels: kit.levels,
     background: backgroundLevel(kit.levels),
     fit,
     leaves,
-    absorbed: folded.absorbed,
+    merged: folded.merged,
     lostLeaves: kit.fit.lostLeaves,
-    ...fitWindow(kit, face, folded.leaves, fit.edgeWidth),
+    ...closing.value,
   };
-  return { ...pattern, warnings: warningsOf(kit, pattern, face) };
+  return { fits: true, pattern, findings: doubtsOf(kit, pattern, face) };
+}
+
+/** The pattern of a kit that is known to fit, at another mark step or in other units. @throws Error where it does not fit after all */
+export function patternAt(kit: Kit): Pattern {
+  const result = computePattern(kit);
+  if (!result.fits) throw new Error(`${kit.slug} fits its book, but not at another step: ${result.finding.kind}`);
+  return result.pattern;
 }
 
 /** Why a kit cannot be laid out on its book, without folding a leaf; undefined where it can. Light and window are not tried. */
-export function tryFit(kit: Kit): Problem | undefined {
-  try {
-    checkBook(kit);
-    checkFlaps(kit);
-    placePicture(kit);
-    return undefined;
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
+export function tryFit(kit: Kit): Failure | undefined {
+  const layout = layOutPicture(kit);
+  return isFailure(layout) ? layout.failure : undefined;
 }
 
-/** The largest light that stands in a kit on its book: width at the kit's height, height at its width. @throws Problem where the kit cannot be laid out */
+/** The largest light that stands in a kit on its book: width at the kit's height, height at its width; 0 where the kit cannot be laid out. */
 export function largestLight(kit: Kit, light: LightWish): { readonly diameter: number; readonly height: number } {
-  const face = fitFace(kit);
-  const { leaves } = foldLeaves(kit, face);
-  return largestIn(light, pocketBook(kit, face, leaves, light.level));
+  const layout = layOutPicture(kit);
+  if (isFailure(layout)) return { diameter: 0, height: 0 };
+  const face = faceOf(kit, layout.value);
+  return largestIn(light, pocketBook(kit, face, foldLeaves(kit, face).leaves, light.level));
 }
 
-/** The fan with the picture laid out on its front. */
-export interface Face {
-  readonly fan: Fan;
-  readonly range: LeafRange;
-  readonly front: Front;
-  readonly solution: Solution;
-  readonly head: number;
-  readonly faces: readonly FaceMap[];
-  readonly read: ColumnReader;
-}
-
-/** Where the picture comes to lie: what every limit but those of light and window looks at. */
-type Place = Pick<Face, "fan" | "range" | "solution" | "head">;
-
-type FoldedLeaf = Omit<PatternLeaf, "bookPage" | "name" | "tacks">;
-
-function placePicture(kit: Kit): Place {
-  const { book, fit } = kit;
-  checkOpening(kit);
-  const frontDepth = kit.levels[0]!.depth;
-  const first = fit.borderLeaves[0];
-  const stillFan = {
-    leaves: book.leaves,
-    leafWidth: book.leafWidth,
-    blockThickness: book.blockThickness,
-    spine: fit.spine,
-    direction: book.direction,
-  };
-  const solution = solveFit(fit, {
-    fan: stillFan,
-    frontDepth,
-    view: fit.view,
-    firstLeaf: first,
-    mostLeaves: book.leaves - first - fit.borderLeaves[1],
-    units: kit.units,
-    aspect: kit.picture.width / kit.picture.height,
-  });
-  const head = fit.head ?? roundTo((book.leafHeight - solution.height) / 2, fit.markStep);
-  checkPlace(kit, solution, head);
-  const fan = { ...stillFan, opening: solution.opening };
-  const range = { first, count: solution.pictureLeaves };
-  checkLostLeaves(kit, range);
-  return { fan, range, solution, head };
-}
-
-function fitFace(kit: Kit): Face {
-  const place = placePicture(kit);
-  const front = layFront(place.fan, place.range, kit.levels[0]!.depth, kit.fit.view);
-  const faces = layFaces(
-    front,
-    kit.fit.lostLeaves.map((leaf) => leaf - 1 - place.range.first),
-  );
-  return { ...place, front, faces, read: readColumns(kit.picture) };
-}
-
-function foldLeaves(kit: Kit, face: Face): { leaves: FoldedLeaf[]; absorbed: AbsorbedOnLeaf[] } {
+function nameLeaves(kit: Kit, folded: readonly FoldedLeaf[]): PatternLeaf[] {
+  const numbering = numberLeaves(kit.book);
   const depths = depthsOf(kit.levels);
-  const rules = { step: kit.fit.markStep, leastTab: kit.fit.leastTab, depths };
-  const background = backgroundLevel(kit.levels);
-  const placing: Placing = {
-    head: face.head,
-    height: face.solution.height,
-    leafHeight: kit.book.leafHeight,
-    pictureHeight: kit.picture.height,
-    background,
-  };
-  const absorbed: AbsorbedOnLeaf[] = [];
-  const leaves: FoldedLeaf[] = [];
-  const last = face.range.first + face.range.count + kit.fit.borderLeaves[1];
-  for (let j = 0; j < last; j += 1) {
-    if (kit.fit.lostLeaves.includes(j + 1)) continue;
-    const x = depths.map((depth) => leafTip(face.fan, j, depth).x);
-    const i = j - face.range.first;
-    if (i < 0 || i >= face.range.count) {
-      const spans = [{ from: 0, to: kit.book.leafHeight, level: background }];
-      leaves.push({ leaf: j + 1, patternPage: null, x, spans, cuts: [] });
-      continue;
-    }
-    const marked = markLeaf(levelsOfLeaf(pictureColumns(kit, face, j), face.read, placing), rules);
-    absorbed.push(...marked.absorbed.map((span) => ({ leaf: j + 1, ...span })));
-    leaves.push({
-      leaf: j + 1,
-      patternPage: patternPageOf(i + 1),
-      x,
-      spans: marked.spans,
-      cuts: cutsBetween(marked.spans, depths),
-    });
-  }
-  return { leaves, absorbed };
-}
-
-/** The picture's x (picture units) under each level's tip of leaf j. Walking along the fan there is no parallax. */
-function pictureColumns(kit: Kit, face: Face, j: number): number[] {
-  const i = j - face.range.first;
-  return kit.levels.map((level) => {
-    const station =
-      kit.fit.view === "along"
-        ? face.front.stations[i]!
-        : stationAt(face.fan, face.range, face.front, kit.levels[0]!.depth, j, level.depth);
-    const fraction = face.faces[i]!(station);
-    return (kit.book.direction === "ltr" ? fraction : 1 - fraction) * kit.picture.width;
+  const spansOf = new Map(folded.map((one) => [one.leaf, one.spans]));
+  return folded.map((one): PatternLeaf => {
+    const name = numbering.nameOf(one.leaf);
+    const tacks = tacksOf(one.spans, spansAfter(kit, spansOf, one.leaf), depths);
+    return { ...one, bookPage: bookPageOf(name), name, tacks };
   });
 }
 
@@ -198,39 +95,30 @@ function fitWindow(
   kit: Kit,
   face: Face,
   leaves: readonly FoldedLeaf[],
-  edge: number,
-): Pick<Pattern, "pocket" | "insert"> {
-  const curve = curveOf(kit, face);
-  const box = boxOf(face);
+  holdWidth: number,
+): Outcome<Pick<Pattern, "pocket" | "window">> {
   const pocket = kit.light && cutPocket(kit.light, pocketBook(kit, face, leaves, kit.light.level));
-  const insert =
+  if (pocket && isFailure(pocket)) return pocket;
+  const window =
     kit.insert &&
-    makeInsert(kit.insert, {
+    makeWindow(kit.insert, {
       map: kit.picture,
-      box,
-      curve,
-      pocket,
-      edgeWidth: edge,
+      box: boxOfFace(face),
+      curve: curveOfFace(kit, face),
+      pocket: pocket?.value,
+      holdWidth,
       motifs: kit.motifs,
-      units: kit.units,
     });
-  return { pocket, insert };
-}
-
-function curveOf(kit: Kit, face: Face): FrontCurve {
-  return frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
-}
-
-function boxOf(face: Face): PictureBox {
-  return { head: face.head, height: face.solution.height, width: face.solution.width };
+  if (window && isFailure(window)) return window;
+  return { value: { pocket: pocket?.value, window: window?.value } };
 }
 
 function pocketBook(kit: Kit, face: Face, leaves: readonly FoldedLeaf[], level: number): PocketBook {
-  const box = boxOf(face);
+  const box = boxOfFace(face);
   const folded = new Map(leaves.map((leaf) => [leaf.leaf, leaf.spans]));
   return {
     fan: face.fan,
-    curve: curveOf(kit, face),
+    curve: curveOfFace(kit, face),
     rows: regionRows(kit.picture, level, box),
     top: box.head,
     bottom: box.head + box.height,
@@ -239,8 +127,6 @@ function pocketBook(kit: Kit, face: Face, leaves: readonly FoldedLeaf[], level: 
     leaves: Array.from({ length: kit.book.leaves }, (_, j) =>
       kit.fit.lostLeaves.includes(j + 1) ? undefined : (folded.get(j + 1) ?? []),
     ),
-    levelName: kit.levels[level - 1]!.name,
-    units: kit.units,
   };
 }
 
@@ -255,6 +141,7 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
     flapBulk: fit.flapBulk,
     depths,
   };
+  const spans = leaves.map((leaf) => leaf.spans);
   return {
     firstLeaf: face.range.first + 1,
     lastLeaf: face.range.first + face.range.count,
@@ -265,13 +152,10 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
     height: face.solution.height,
     width: face.solution.width,
     stretch: face.solution.stretch,
-    holdWidth: holdWidth(face.fan, face.range, depths[0]!),
-    edgeWidth: edgeAtHead(face.fan, kit.levels, leaves),
+    tipWidth: tipWidth(face.fan, face.range, depths[0]!),
+    holdWidth: holdWidthOf(face.fan, kit.levels, leaves),
     boardWidth: boardWidth(face.fan, book.square, book.boardThickness),
-    restingOpening: restingOpening(
-      stack,
-      leaves.map((leaf) => leaf.spans),
-    ),
+    restingOpening: restingOpening(stack, spans),
     foldStyle: fit.foldStyle,
     markStep: fit.markStep,
     leastTab: fit.leastTab,

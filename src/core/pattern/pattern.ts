@@ -1,11 +1,12 @@
 import type { Book } from "../book/book.ts";
 import type { LeafName } from "../book/numbering.ts";
 import type { View } from "../fan/front.ts";
-import type { FoldStyle, Level } from "../kit/kit.ts";
+import type { Level } from "../kit/kit.ts";
 import type { Pocket } from "../light/light.ts";
-import type { AbsorbedSpan, Cut, Span } from "../spans/span.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
+import type { Cut, MergedSpan, Span } from "../spans/span.ts";
 import type { Tack } from "../spans/tacks.ts";
-import type { Insert } from "../window/insert.ts";
+import type { BookWindow } from "../window/window.ts";
 
 /** The kit matched to its book. Lengths mm, angles radians; leaves count from 1. */
 export interface Fit {
@@ -20,9 +21,9 @@ export interface Fit {
   /** Displayed width over the width that keeps the drawn shape; 1 is true. */
   readonly stretch: number;
   /** Front tips of the first and last picture leaf, straight. */
-  readonly holdWidth: number;
+  readonly tipWidth: number;
   /** Folded edges of the first and last picture leaf at the head edge, straight: where a ruler can be laid. */
-  readonly edgeWidth: number;
+  readonly holdWidth: number;
   /** Fore-edges of the boards, straight. */
   readonly boardWidth: number;
   /** The opening below which the folded book will not close. */
@@ -47,7 +48,7 @@ export interface PatternLeaf {
   readonly tacks: readonly Tack[];
 }
 
-export interface AbsorbedOnLeaf extends AbsorbedSpan {
+export interface MergedOnLeaf extends MergedSpan {
   readonly leaf: number;
 }
 
@@ -59,14 +60,13 @@ export interface Pattern {
   readonly background: number;
   readonly fit: Fit;
   readonly leaves: readonly PatternLeaf[];
-  readonly absorbed: readonly AbsorbedOnLeaf[];
+  readonly merged: readonly MergedOnLeaf[];
   /** Leaves that are left out because they were skipped or torn. */
   readonly lostLeaves: readonly number[];
   /** Room for the light, where the kit has one. */
   readonly pocket: Pocket | undefined;
   /** The window, where the kit has one. */
-  readonly insert: Insert | undefined;
-  readonly warnings: readonly string[];
+  readonly window: BookWindow | undefined;
 }
 
 /** The leaves that carry the picture. */

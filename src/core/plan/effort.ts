@@ -1,5 +1,6 @@
 import type { Rates } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
+import { partsOf } from "../window/window.ts";
 import { isCheckpoint } from "./batches.ts";
 import { foldsOf } from "./leaf-effort.ts";
 import { scoringPlan } from "./scoring.ts";
@@ -41,7 +42,7 @@ export function countsOf(pattern: Pattern): Counts {
     checks: leaves.filter(isCheckpoint).length,
     tacks: tackList(pattern).glued.length,
     notches: pattern.pocket?.notches.length ?? 0,
-    parts: pattern.insert?.parts.reduce((total, part) => total + part.count, 0) ?? 0,
+    parts: partsOf(pattern.window).reduce((total, part) => total + part.count, 0),
   };
 }
 
@@ -62,7 +63,7 @@ export function effortOf(counts: Counts, rates: Rates): Effort {
   return { minutes: Object.values(byStage).reduce((a, b) => a + b, 0), byStage };
 }
 
-export type Difficulty = "easy" | "medium" | "long";
+export type Difficulty = "easy" | "moderate" | "demanding";
 
 /** A word for the work: from cuts a picture leaf and hours; an estimate like they are. */
 export function difficultyOf(pattern: Pattern, effort: Effort): Difficulty {
@@ -70,5 +71,5 @@ export function difficultyOf(pattern: Pattern, effort: Effort): Difficulty {
   const cuts = leaves.reduce((total, leaf) => total + leaf.cuts.length, 0) / Math.max(1, leaves.length);
   const hours = effort.minutes / 60;
   if (pattern.levels.length <= 2 && cuts <= 6 && hours <= 5) return "easy";
-  return cuts <= 6.5 && hours <= 9 ? "medium" : "long";
+  return cuts <= 6.5 && hours <= 9 ? "moderate" : "demanding";
 }

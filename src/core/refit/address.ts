@@ -1,4 +1,5 @@
 import type { Plate } from "../book/book.ts";
+import { readPlates, writePlates } from "../book/plates.ts";
 import { tidy } from "../units/length.ts";
 import type { Refit } from "./refit.ts";
 
@@ -15,7 +16,7 @@ const NAMES = {
   borderLeaves: "border",
   head: "head",
   height: "picture",
-  opening: "open",
+  openingDegrees: "open",
   depths: "depths",
   units: "units",
   markStep: "step",
@@ -34,7 +35,7 @@ const LENGTHS: readonly (keyof Refit)[] = [
   "blockThickness",
   "head",
   "height",
-  "opening",
+  "openingDegrees",
   "markStep",
   "lightDiameter",
   "lightHeight",
@@ -46,18 +47,19 @@ const CHOICES: Readonly<Partial<Record<keyof Refit, readonly string[]>>> = {
   foldStyle: ["single", "stepped"],
 };
 
-/** Writes a refit as address parameters: `height=210&leaves=180`. Empty where nothing is changed. */
-export function toAddress(refit: Refit): URLSearchParams {
-  const address = new URLSearchParams();
-  for (const key of Object.keys(NAMES) as (keyof Refit)[]) {
-    const value = refit[key];
-    if (value !== undefined) address.set(NAMES[key], writeValue(key, value));
-  }
-  return address;
+/** What an address says, by name; `URLSearchParams` is one. */
+export interface AddressParameters {
+  get(name: string): string | null;
+}
+
+/** Writes a refit as address parameters: `height=210&leaves=180`. Empty where nothing is changed. Nothing in it needs an escape. */
+export function toAddress(refit: Refit): string {
+  const keys = (Object.keys(NAMES) as (keyof Refit)[]).filter((key) => refit[key] !== undefined);
+  return keys.map((key) => `${NAMES[key]}=${writeValue(key, refit[key]!)}`).join("&");
 }
 
 /** Reads address parameters; what is not a sensible figure is left out, so an old or damaged link still opens the kit. */
-export function fromAddress(address: URLSearchParams): Refit {
+export function fromAddress(address: AddressParameters): Refit {
   const refit: Record<string, unknown> = {};
   for (const key of Object.keys(NAMES) as (keyof Refit)[]) {
     const text = address.get(NAMES[key]);
@@ -68,8 +70,7 @@ export function fromAddress(address: URLSearchParams): Refit {
 }
 
 function writeValue(key: keyof Refit, value: NonNullable<Refit[keyof Refit]>): string {
-  if (key === "plates")
-    return (value as readonly Plate[]).map((plate) => `${plate.afterPage}x${plate.leaves}`).join(".");
+  if (key === "plates") return writePlates(value as readonly Plate[], "address");
   if (Array.isArray(value)) return value.map((one: number) => tidy(one)).join("_");
   return typeof value === "number" ? String(tidy(value)) : String(value);
 }
@@ -93,12 +94,4 @@ function readNumbers(text: string, allowed: (value: number) => boolean): number[
   if (text === "") return [];
   const values = text.split("_").map(Number);
   return values.every((value) => Number.isFinite(value) && allowed(value)) ? values : undefined;
-}
-
-function readPlates(text: string): Plate[] | undefined {
-  if (text === "") return [];
-  const plates = text.split(".").map((one) => /^(\d+)x(\d+)$/.exec(one));
-  return plates.every((match) => match !== null)
-    ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
-    : undefined;
 }

@@ -1,8 +1,7 @@
-import { formatSize } from "../../words/lengths.ts";
 import { caliper } from "../book/book.ts";
 import type { Kit } from "../kit/kit.ts";
 import { nearestCount } from "./nearest.ts";
-import type { Change, Fits } from "./offers.ts";
+import type { Change, Fits } from "./offer.ts";
 import type { Refit } from "./refit.ts";
 
 /** Books are sought up to this many leaves. */
@@ -14,17 +13,14 @@ export function bookOffers(kit: Kit, fits: Fits): Change[] {
   const more = nearestCount(leaves, 1, MOST_LEAVES, (count) => fits(bookOf(kit, count)));
   const fewer = nearestCount(leaves, -1, 4, (count) => fits(bookOf(kit, count)));
   return [
-    ...(more === undefined ? [] : [offer(kit, more, "at least")]),
-    ...(fewer === undefined ? [] : [offer(kit, fewer, "at most")]),
+    ...(more === undefined ? [] : [offer(kit, more, "least")]),
+    ...(fewer === undefined ? [] : [offer(kit, fewer, "most")]),
   ];
 }
 
-function offer(kit: Kit, leaves: number, bound: string): Change {
-  const thickness = formatSize(leaves * caliper(kit.book), kit.units);
-  return {
-    words: `choose a book with ${bound} ${leaves} leaves of this paper (${thickness} thick)`,
-    change: bookOf(kit, leaves),
-  };
+function offer(kit: Kit, leaves: number, bound: "least" | "most"): Change {
+  const thickness = leaves * caliper(kit.book);
+  return { says: [{ kind: "book", bound, leaves, thickness }], change: bookOf(kit, leaves) };
 }
 
 /** As thick as the leaves make it; its page numbers are not known, so it counts from its first leaf to its last. */

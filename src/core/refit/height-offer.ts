@@ -1,7 +1,8 @@
-import { formatSize } from "../../words/lengths.ts";
+import { heightOf } from "../fit/shape.ts";
 import type { Kit } from "../kit/kit.ts";
+import { rulerStep } from "../units/ruler.ts";
 import { nearestCount } from "./nearest.ts";
-import type { Change, Fits } from "./offers.ts";
+import type { Change, Fits } from "./offer.ts";
 import type { Refit } from "./refit.ts";
 
 /** Pictures lower than this are not offered, mm. */
@@ -9,9 +10,10 @@ const LEAST_HEIGHT = 10;
 
 /** On a step that a ruler shows: the nearest lower picture that fits, or else the nearest higher one; `ways` asks for another order. */
 export function heightOffer(kit: Kit, fits: Fits, ways: readonly (1 | -1)[] = [-1, 1]): Change[] {
-  if (kit.fit.height === "solve") return [];
-  const step = kit.units === "mm" ? 1 : 25.4 / 8;
-  const now = kit.fit.height / step;
+  const stated = heightOf(kit.fit.shape);
+  if (stated === undefined) return [];
+  const step = rulerStep(kit.units, "coarse");
+  const now = stated / step;
   const change = (count: number): Partial<Refit> => atHeight(kit, count * step);
   const allowed = (count: number): boolean => fits(change(count));
   const most = Math.floor(kit.book.leafHeight / step);
@@ -21,7 +23,7 @@ export function heightOffer(kit: Kit, fits: Fits, ways: readonly (1 | -1)[] = [-
   };
   const count = towards[ways[0]!]() ?? (ways[1] && towards[ways[1]]());
   if (count === undefined) return [];
-  return [{ words: `make the picture ${formatSize(count * step, kit.units)} high`, change: change(count) }];
+  return [{ says: [{ kind: "height", height: count * step }], change: change(count) }];
 }
 
 /** The kit's own head where the picture still lies on the leaf with it; otherwise in the middle, on a mark. */

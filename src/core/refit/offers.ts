@@ -1,29 +1,15 @@
+import { openingOf } from "../fit/shape.ts";
 import type { Kit } from "../kit/kit.ts";
 import { tryFit } from "../pattern/compute.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
 import { nearestCount } from "./nearest.ts";
+import type { Change, Fits, Offer } from "./offer.ts";
 import { type Refit, refitKit } from "./refit.ts";
 import { higherOffers, lightOffers, wholeOffers } from "./window-offers.ts";
-
-/** A change that makes a kit fit after all. */
-export interface Offer {
-  readonly words: string;
-  readonly refit: Refit;
-  /** Whether it asks for another book than the reader's. */
-  readonly otherBook: boolean;
-}
-
-/** What an offer changes of the reader's figures, and how it says so. */
-export interface Change {
-  readonly words: string;
-  readonly change: Partial<Refit>;
-}
-
-/** Whether a kit can be laid out with a change. */
-export type Fits = (change: Partial<Refit>) => boolean;
 
 /**
  * The nearest changes with which the whole kit, light and window included, fits the reader's book, each by itself: another
@@ -32,10 +18,10 @@ export type Fits = (change: Partial<Refit>) => boolean;
  */
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
-  const problem = tryFit(fitted);
+  const failure = tryFit(fitted);
   // Figures of the book that contradict each other are to be read again; no other picture helps.
-  if (problem?.field.startsWith("book")) return [];
-  const offers = problem ? layoutOffers(kit, fitted, refit) : lightOffers(kit, refit);
+  if (failure?.kind === "pages-need-more-leaves") return [];
+  const offers = failure ? layoutOffers(kit, fitted, refit) : lightOffers(kit, refit);
   return offers.length > 0 ? offers : higherOffers(kit, refit);
 }
 
@@ -58,15 +44,17 @@ function layoutOffers(kit: Kit, fitted: Kit, refit: Refit): Offer[] {
 
 /** To the degree, where the kit states its opening: the nearest that fits, narrower or wider. */
 function openingOffer(kit: Kit, fits: Fits): Change[] {
-  if (kit.fit.opening === "solve") return [];
-  const now = toDegrees(kit.fit.opening);
-  const allowed = (opening: number): boolean => fits({ opening });
+  const stated = openingOf(kit.fit.shape);
+  if (stated === undefined) return [];
+  const now = toDegrees(stated);
+  const allowed = (openingDegrees: number): boolean => fits({ openingDegrees });
   const narrower = nearestCount(Math.ceil(now), -1, 1, allowed);
   const wider = nearestCount(Math.floor(now), 1, 360, allowed);
   const nearest = [narrower, wider]
     .filter((one) => one !== undefined)
     .toSorted((a, b) => Math.abs(a - now) - Math.abs(b - now))[0];
-  return nearest === undefined ? [] : [{ words: `open the book to ${nearest}°`, change: { opening: nearest } }];
+  if (nearest === undefined) return [];
+  return [{ says: [{ kind: "opening", degrees: nearest }], change: { openingDegrees: nearest } }];
 }
 
 /** As many leaves less, or else more, at each end. */
@@ -79,12 +67,10 @@ function borderOffer(kit: Kit, fits: Fits): Change[] {
     nearestCount(0, 1, Math.floor((kit.book.leaves - before - after) / 2), allowed);
   if (more === undefined) return [];
   const borderLeaves = by(more);
-  return [
-    { words: `fold ${borderLeaves[0]} border leaves before and ${borderLeaves[1]} after`, change: { borderLeaves } },
-  ];
+  return [{ says: [{ kind: "borders", before: borderLeaves[0], after: borderLeaves[1] }], change: { borderLeaves } }];
 }
 
 function foldOffer(kit: Kit, fits: Fits): Change[] {
-  const foldStyle = kit.fit.foldStyle === "single" ? "stepped" : "single";
-  return fits({ foldStyle }) ? [{ words: `use ${foldStyle} folds`, change: { foldStyle } }] : [];
+  const foldStyle: FoldStyle = kit.fit.foldStyle === "single" ? "stepped" : "single";
+  return fits({ foldStyle }) ? [{ says: [{ kind: "folds", foldStyle }], change: { foldStyle } }] : [];
 }

@@ -1,10 +1,13 @@
 import type { Book, Plate } from "../book/book.ts";
-import type { FoldStyle, Kit } from "../kit/kit.ts";
+import { lastPageOf } from "../book/last-page.ts";
+import { heightOf, type Shape, withHeight, withOpening } from "../fit/shape.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import { toRadians } from "../units/angle.ts";
 import type { UnitSystem } from "../units/length.ts";
 
 /**
- * What a reader may change of a kit to match her own book. Lengths mm, opening degrees; what is undefined stays as the
+ * What a reader may change of a kit to match her own book. Lengths mm; what is undefined stays as the
  * kit has it. Everything else (picture, levels' names, gauge) is the author's.
  */
 export interface Refit {
@@ -20,7 +23,7 @@ export interface Refit {
   readonly head?: number;
   readonly height?: number;
   /** Taken only where the kit states its opening; where it is solved, the picture's shape decides it. */
-  readonly opening?: number;
+  readonly openingDegrees?: number;
   readonly depths?: readonly number[];
   readonly units?: UnitSystem;
   readonly markStep?: number;
@@ -71,8 +74,7 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
       ...kit.fit,
       borderLeaves: refit.borderLeaves ?? kit.fit.borderLeaves,
       head: refit.head ?? (refit.leafHeight === undefined ? kit.fit.head : fittingHead(kit, refit)),
-      height: refit.height ?? kit.fit.height,
-      opening: refit.opening === undefined || kit.fit.opening === "solve" ? kit.fit.opening : toRadians(refit.opening),
+      shape: shapeOf(kit, refit),
       markStep: refit.markStep ?? kit.fit.markStep,
       foldStyle: refit.foldStyle ?? kit.fit.foldStyle,
       flapBulk: refit.flapBulk ?? kit.fit.flapBulk,
@@ -81,10 +83,16 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
   };
 }
 
+function shapeOf(kit: Kit, { height, openingDegrees }: Refit): Shape {
+  const { shape } = kit.fit;
+  const opened = openingDegrees === undefined ? shape : withOpening(shape, toRadians(openingDegrees));
+  return height === undefined ? opened : withHeight(opened, height);
+}
+
 /** The author's head where the picture still lies on the leaf; otherwise the picture is centred. */
 function fittingHead(kit: Kit, refit: Refit): number | undefined {
-  const height = refit.height ?? kit.fit.height;
-  if (kit.fit.head === undefined || height === "solve") return kit.fit.head;
+  const height = refit.height ?? heightOf(kit.fit.shape);
+  if (kit.fit.head === undefined || height === undefined) return kit.fit.head;
   return kit.fit.head + height <= refit.leafHeight! ? kit.fit.head : undefined;
 }
 
@@ -93,8 +101,7 @@ function refitBook(book: Book, refit: Refit): Book {
   const pageOneLeaf = refit.pageOneLeaf ?? book.pageOneLeaf;
   const plates = refit.plates ?? book.plates;
   const renumbered = refit.leaves !== undefined || refit.pageOneLeaf !== undefined || refit.plates !== undefined;
-  const plateLeaves = plates.reduce((sum, plate) => sum + plate.leaves, 0);
-  const lastPage = refit.lastPage ?? (renumbered ? 2 * (leaves - pageOneLeaf + 1 - plateLeaves) : book.lastPage);
+  const lastPage = refit.lastPage ?? (renumbered ? lastPageOf({ leaves, pageOneLeaf, plates }) : book.lastPage);
   return {
     ...book,
     leafHeight: refit.leafHeight ?? book.leafHeight,

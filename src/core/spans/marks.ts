@@ -1,10 +1,10 @@
 import { roundTo, tidy } from "../units/length.ts";
-import { type AbsorbedSpan, joinSpans, type Span } from "./span.ts";
+import { joinSpans, type MergedSpan, type Span } from "./span.ts";
 
 export interface MarkRules {
   /** Marks are multiples of this, mm. */
   readonly step: number;
-  /** Spans shorter than this are absorbed, mm. */
+  /** Spans shorter than this are merged with a neighbour, mm. */
   readonly leastTab: number;
   /** Depth of each level, mm, front to back. */
   readonly depths: readonly number[];
@@ -12,7 +12,7 @@ export interface MarkRules {
 
 export interface MarkedLeaf {
   readonly spans: readonly Span[];
-  readonly absorbed: readonly AbsorbedSpan[];
+  readonly merged: readonly MergedSpan[];
 }
 
 /** Lengths (mm) that differ by less are the same: binary dust. */
@@ -27,22 +27,22 @@ interface Working extends Span {
 /**
  * From the exact spans of one leaf to spans that a hand can mark and fold.
  * First every boundary is rounded to the step; then, shortest first (nearest the head among equals), each span under the
- * least tab is absorbed into the neighbour whose depth is nearest, the longer one among equals, else the one toward the head.
- * A span that rounding closes up has no length left, so it is absorbed and listed like the others.
+ * least tab is merged with the neighbour whose depth is nearest, the longer one among equals, else the one toward the head.
+ * A span that rounding closes up has no length left, so it is merged and listed like the others.
  */
 export function markLeaf(exact: readonly Span[], rules: MarkRules): MarkedLeaf {
   let working = roundBoundaries(joinSpans(exact), rules.step);
-  const absorbed: AbsorbedSpan[] = [];
+  const merged: MergedSpan[] = [];
   for (;;) {
     const index = shortest(working, rules.leastTab);
     if (index < 0) break;
     const span = working[index]!;
     const into = nearestNeighbour(working, index, rules.depths);
-    absorbed.push({ from: tidy(span.exactFrom, 3), to: tidy(span.exactTo, 3), level: span.level, into: into.level });
-    working = absorb(working, index, into.level);
+    merged.push({ from: tidy(span.exactFrom, 3), to: tidy(span.exactTo, 3), level: span.level, into: into.level });
+    working = merge(working, index, into.level);
   }
   const spans = working.map(({ from, to, level }) => ({ from, to, level }));
-  return { spans, absorbed };
+  return { spans, merged };
 }
 
 function roundBoundaries(spans: readonly Span[], step: number): Working[] {
@@ -73,7 +73,7 @@ function nearestNeighbour(spans: readonly Working[], index: number, depths: read
   return after.to - after.from > before.to - before.from + SAME ? after : before;
 }
 
-function absorb(spans: readonly Working[], index: number, level: number): Working[] {
+function merge(spans: readonly Working[], index: number, level: number): Working[] {
   const joined: Working[] = [];
   spans.forEach((span, i) => {
     const next = i === index ? { ...span, level } : span;

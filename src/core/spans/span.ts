@@ -11,8 +11,8 @@ export interface Cut {
   readonly depth: number;
 }
 
-/** A span too short to fold, and the level it was given to. `from` and `to` as the picture draws them, before rounding. */
-export interface AbsorbedSpan {
+/** A span too short to fold, and the level of the neighbour that it was merged with. `from` and `to` as the picture draws them, before rounding. */
+export interface MergedSpan {
   readonly from: number;
   readonly to: number;
   readonly level: number;

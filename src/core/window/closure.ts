@@ -32,28 +32,28 @@ export function closureOf(frame: Area, hinge: "left" | "right", score: Line): Cl
   const reach = TAB_LENGTH - TAB_GLUE - 6 + Math.abs(far - button[0]);
   return {
     tab: tabPart(),
-    baseMarks: [{ line: glue, label: "closure tab behind here" }],
+    baseMarks: [{ line: glue, kind: "tab-behind" }],
     doorMarks: [
       {
         line: [
           [button[0] - CROSS, middle],
           [button[0] + CROSS, middle],
         ],
-        label: "button",
+        kind: "button",
       },
       {
         line: [
           [button[0], middle - CROSS],
           [button[0], middle + CROSS],
         ],
-        label: "",
+        kind: undefined,
       },
     ],
     stringLength: 2 * reach + KNOT,
   };
 }
 
-/** The card between opening and rim on the side away from the hinge, as x of its inner and outer edge. */
+/** The card between hole and edge on the side away from the hinge, as x of its inner and outer edge. */
 function cardOpposite(frame: Area, y: number, hingeX: number): [number, number] {
   const xs = frame
     .flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const))
@@ -78,7 +78,8 @@ function tabPart(): Part {
       ] as const,
   );
   return {
-    name: "closure tab",
+    id: "closure-tab",
+    kind: "closure-tab",
     material: "card",
     count: 1,
     frame: "own",
@@ -90,9 +91,8 @@ function tabPart(): Part {
           [TAB_GLUE, 0],
           [TAB_GLUE, TAB_WIDTH],
         ],
-        label: "glue this end behind the base frame",
+        kind: "glue-behind-frame",
       },
     ],
-    use: "string through the hole, looped round the button",
   };
 }

@@ -11,8 +11,8 @@ export interface Door {
 
 /** How long a hinge is wanted, the shortest that holds, how much of a bulge may be cut straight for it, and flap sizes; mm (common practice, no source). */
 const LONG = 40;
-const SHORT = 18;
-const BULGE = 4;
+export const SHORTEST_HINGE = 18;
+export const MOST_BULGE = 4;
 const FLAP = 12;
 const LEAST_FLAP = 5;
 const CHAMFER = 2;
@@ -30,8 +30,8 @@ export function hangDoor(frame: Area, side: "left" | "right"): Door | undefined 
   }
   const box = boxOf(frame);
   const wanted = Math.min(LONG, (box.bottom - box.top) * 0.4);
-  for (const least of [wanted, (wanted + SHORT) / 2, SHORT]) {
-    for (let bulge = 0.1; bulge <= BULGE && least >= SHORT; bulge += 0.1) {
+  for (const least of [wanted, (wanted + SHORTEST_HINGE) / 2, SHORTEST_HINGE]) {
+    for (let bulge = 0.1; bulge <= MOST_BULGE && least >= SHORTEST_HINGE; bulge += 0.1) {
       const x = box.left + bulge;
       const stretch = longestStretch(frame, x);
       if (!stretch || stretch.to - stretch.from < least) continue;

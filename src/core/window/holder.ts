@@ -9,9 +9,9 @@ const SLOT_WIDTH = 2;
 const TONGUE = 2;
 
 /** A strip of card with two slots as far apart as the outer picture leaves' folded edges at the head: set there, it keeps the book at its opening while glue dries. */
-export function holderOf(edgeWidth: number): Part {
+export function holderOf(holdWidth: number): Part {
   const left = BEYOND;
-  const right = BEYOND + edgeWidth;
+  const right = BEYOND + holdWidth;
   const half = SLOT_WIDTH / 2;
   const rest = HEIGHT - SLOT_DEPTH;
   const slot = (x: number): Point[] => [
@@ -27,7 +27,8 @@ export function holderOf(edgeWidth: number): Part {
     [left + half + TONGUE, HEIGHT],
   ];
   return {
-    name: "holder",
+    id: "holder",
+    kind: "holder",
     material: "card",
     count: 1,
     frame: "own",
@@ -41,16 +42,15 @@ export function holderOf(edgeWidth: number): Part {
           [left, 0],
           [left, HEIGHT - SLOT_DEPTH],
         ],
-        label: "first picture leaf",
+        kind: "first-picture-leaf",
       },
       {
         line: [
           [right, 0],
           [right, HEIGHT - SLOT_DEPTH],
         ],
-        label: "last picture leaf",
+        kind: "last-picture-leaf",
       },
     ],
-    use: "slots over the first and last picture leaf at the head, just behind their folded edges",
   };
 }

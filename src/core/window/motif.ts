@@ -1,3 +1,4 @@
+import { fileName } from "../file-name.ts";
 import { type Area, type Box, boxOf, sizeOf } from "../geometry/area.ts";
 import { simplify } from "../geometry/simplify.ts";
 import type { LightWish } from "../light/light.ts";
@@ -39,17 +40,15 @@ export function motifParts(motifs: readonly Motif[], window: Box, light: LightWi
       ring.map(([x, y]) => [(x - box.left) * scale, (y - box.top) * scale] as const),
     );
     return {
-      name: `motif ${motif.name}`,
+      id: `motif-${fileName(motif.name)}`,
+      kind: i === 0 ? "largest-motif" : "motif",
+      motif: motif.name,
       material: "card",
       count: 1,
       frame: "own",
       outlines: simplify(area, CHORD_ERROR),
       scores: [],
       marks: [],
-      use:
-        i === 0
-          ? "the largest: low on the glazing, in front of the light"
-          : "raised on card spacers, above or beside the largest",
     };
   });
 }

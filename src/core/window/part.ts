@@ -4,10 +4,32 @@ import type { Point } from "../geometry/point.ts";
 /** A line that is not cut: pressed with a blunt tool, or drawn to show a position. */
 export type Line = readonly Point[];
 
+/** What a position line shows. */
+export type MarkKind =
+  | "tab-behind"
+  | "button"
+  | "glue-behind-frame"
+  | "light-here"
+  | "first-picture-leaf"
+  | "last-picture-leaf";
+
 export interface PositionMark {
   readonly line: Line;
-  readonly label: string;
+  /** Undefined on a line that another line of its mark explains. */
+  readonly kind: MarkKind | undefined;
 }
+
+/** What a part is. The gauge is no part of the window, but is cut from card as they are. */
+export type PartKind =
+  | "base-frame"
+  | "glazing"
+  | "door"
+  | "closure-tab"
+  | "decoration-guide"
+  | "holder"
+  | "largest-motif"
+  | "motif"
+  | "scoring-gauge";
 
 /**
  * A flat part to cut, mm; x right, y down, as seen from the front (the face toward the viewer).
@@ -15,7 +37,11 @@ export interface PositionMark {
  * (wrap) or straight across (flat). Other parts have a frame of their own.
  */
 export interface Part {
-  readonly name: string;
+  /** One of a kit's parts, also in addresses and file names: small letters, digits and hyphens. */
+  readonly id: string;
+  readonly kind: PartKind;
+  /** A motif's own name, in its author's words. */
+  readonly motif?: string;
   readonly material: "card" | "acetate" | "paper";
   readonly count: number;
   /** What x means: along the tips, straight across, or the part's own. */
@@ -24,8 +50,6 @@ export interface Part {
   readonly outlines: Area;
   readonly scores: readonly Line[];
   readonly marks: readonly PositionMark[];
-  /** What it is for, in a few words. */
-  readonly use: string;
 }
 
 export interface PartSize {

@@ -17,15 +17,15 @@ export function visibleRegion(map: LevelMap, level: number, box: PictureBox): Ar
   return intersect(painted, frame);
 }
 
-/** A region's greatest outer outline and the greatest hole in it; without a hole the outline itself is the opening. */
-export function outlineAndOpening(region: Area): { readonly outline: Area; readonly opening: Area } | undefined {
+/** A region's greatest outer outline and the greatest hole in it; without one the outline itself stands for it. */
+export function outlineAndHole(region: Area): { readonly outline: Area; readonly hole: Area } | undefined {
   const { outer } = outlinesOf(region);
   const outline = greatest(outer);
   if (!outline) return undefined;
   const hole = greatest(
     subtract([outline], region).filter((ring) => sizeOf(intersect([ring], region)) < sizeOf([ring])),
   );
-  return { outline: [outline], opening: [hole ?? outline] };
+  return { outline: [outline], hole: [hole ?? outline] };
 }
 
 function greatest(rings: Area): Ring | undefined {

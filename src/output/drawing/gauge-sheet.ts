@@ -1,11 +1,10 @@
 import type { Kit, Level } from "../../core/kit/kit.ts";
+import { gaugeSize } from "../../core/plan/gauge-size.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { formatSize } from "../../words/lengths.ts";
 import { num, tag, text } from "./svg-text.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
-/** Beyond the deepest line the card goes on this far, mm, so that it can be held. */
-const GRIP = 14;
 const TOP = 18;
 
 /**
@@ -35,14 +34,6 @@ export function gaugeSheet(kit: Kit): string {
     text(left, TOP - 2, "Dashed: score lines, each at its distance from the fore-edge.", { "font-size": 3 }),
     calibration(kit.units),
   ].join("");
-}
-
-/** Width and height of a kit's gauge, mm. */
-export function gaugeSize(kit: Kit): { width: number; height: number } {
-  return {
-    width: Math.max(...gaugeLines(kit).map((line) => line.depth)) + GRIP,
-    height: Math.min(SHEET.height - BAR_ROOM.foot - TOP - 6, kit.book.leafHeight),
-  };
 }
 
 interface GaugeLine {

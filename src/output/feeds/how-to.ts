@@ -10,12 +10,13 @@ import type {
   WithContext,
 } from "schema-dts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { costOf, type Supply } from "../../core/supplies/supplies.ts";
+import { costOf } from "../../core/supplies/supplies.ts";
 import type { SiteSettings } from "../../input/settings/settings.ts";
 import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
 import { sectionName } from "../../words/steps.ts";
-import type { KitView } from "../views/kit-view.ts";
+import { supplyUnit } from "../../words/supplies.ts";
+import type { KitView, SupplyView } from "../views/kit-view.ts";
 import { photoViews } from "../views/photo-files.ts";
 import type { Step } from "../views/step.ts";
 import { isoDuration } from "./duration.ts";
@@ -86,17 +87,18 @@ function cost(kit: Kit, price: number | undefined): { readonly estimatedCost?: M
   return { estimatedCost: { "@type": "MonetaryAmount", currency: kit.currency, value: Number(price.toFixed(2)) } };
 }
 
-function supplyOf(kit: Kit, { item, quantity, unit, note, price }: Supply): HowToSupply {
+function supplyOf(kit: Kit, supply: SupplyView): HowToSupply {
+  const { item, quantity, note, price } = supply;
   return {
     "@type": "HowToSupply",
     name: item,
     ...(note === "" ? {} : { description: note }),
-    requiredQuantity: { "@type": "QuantitativeValue", value: quantity, unitText: unit },
+    requiredQuantity: { "@type": "QuantitativeValue", value: quantity, unitText: supplyUnit(supply) },
     ...cost(kit, price),
   };
 }
 
-function toolOf({ item, note }: Supply): HowToTool {
+function toolOf({ item, note }: SupplyView): HowToTool {
   return { "@type": "HowToTool", name: item, ...(note === "" ? {} : { description: note }) };
 }
 

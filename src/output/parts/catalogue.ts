@@ -2,23 +2,23 @@ import * as say from "../../words/messages.ts";
 import type { ClassView } from "../views/class/class-view.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { kitCards, type LinkTo } from "./cards.ts";
+import { finderPart } from "./finder.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** What the catalogue shows. `link` leads from its page. */
 export interface Catalogue {
   readonly heading: string;
-  /** What the site's author tells, and the finder, as markup. */
+  /** What the site's author tells. */
   readonly story: Html;
-  readonly finder: Html;
   readonly kits: readonly KitView[];
   readonly classes: readonly ClassView[];
   readonly link: LinkTo;
 }
 
 /** The main part of the catalogue: all kits with their finder, and all classes. */
-export function cataloguePage({ heading, story, finder, kits, classes, link }: Catalogue): Html {
+export function cataloguePage({ heading, story, kits, classes, link }: Catalogue): Html {
   const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
-${finder}
+${finderPart({ kind: "catalogue", units: "mm" })}
 ${kitCards(kits, link)}
 ${classList(classes, link)}`;
   return html`<main id="main" class="wrap">

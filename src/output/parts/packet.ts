@@ -55,9 +55,9 @@ ${lightAndWindow(view)}
 </section>`;
 }
 
-function warnings({ pattern }: PrintedKit): Markup {
-  if (pattern.warnings.length === 0) return false;
-  const items = pattern.warnings.map((one) => html`<li>${one}</li>`);
+function warnings({ warnings }: PrintedKit): Markup {
+  if (warnings.length === 0) return false;
+  const items = warnings.map((one) => html`<li>${one}</li>`);
   return html`<div class="warn"><h2>${say.packetWarnings()}</h2><ul>${items}</ul></div>`;
 }
 

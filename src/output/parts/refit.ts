@@ -1,10 +1,8 @@
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
-import { type RefitGroup, refitGroups } from "../views/refit-groups.ts";
+import { type RefitField, type RefitGroup, refitGroups } from "../views/refit-groups.ts";
 import { type Html, html, raw } from "./markup.ts";
 import { measurePart } from "./measure.ts";
-
-type RefitField = RefitGroup["fields"][number];
 
 /** The fit panel, in which a reader states her own book. It is hidden until its script runs. */
 export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {

@@ -1,5 +1,5 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { computePattern } from "../../core/pattern/compute.ts";
+import { patternAt } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import { stepFor, type UnitSystem } from "../../core/units/length.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
@@ -19,7 +19,7 @@ export interface DualRow {
 export function dualRows(kit: Kit, pattern: Pattern, shown: Pattern): DualRow[] {
   const other: UnitSystem = kit.units === "mm" ? "in" : "mm";
   const markStep = stepFor(other, kit.fit.markStep);
-  const twin = computePattern({
+  const twin = patternAt({
     ...kit,
     light: undefined,
     insert: undefined,

@@ -52,7 +52,7 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
 }
 
 function keyFacts(pattern: Pattern, counts: Counts, hours: string): Fact[] {
-  const { width, height, edgeWidth } = pattern.fit;
+  const { width, height, holdWidth } = pattern.fit;
   const pictured = pictureLeaves(pattern).length;
   const size = dual((unit) =>
     say.figureSides({ width: formatDepth(width, unit), height: formatDepth(height, unit), unit }),
@@ -66,7 +66,7 @@ function keyFacts(pattern: Pattern, counts: Counts, hours: string): Fact[] {
       note: say.figurePictureLeavesNote({ count: counts.leaves - pictured }),
     },
     { label: say.figureCuts(), value: same(String(counts.cuts)), note: say.figureCutsNote(counts) },
-    { label: say.figureHoldWidth(), value: dualByHand(edgeWidth), note: say.figureHoldWidthNote() },
+    { label: say.figureHoldWidth(), value: dualByHand(holdWidth), note: say.figureHoldWidthNote() },
     { label: say.figureTime(), value: same(hours), note: say.figureTimeNote() },
   ];
 }

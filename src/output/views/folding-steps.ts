@@ -39,10 +39,10 @@ export function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort:
     ...(pattern.pocket ? [notchStep(kit, pattern, pattern.pocket, effort)] : []),
     tackStep(kit, pattern, counts, effort),
     step("book", "hold", holdText(pattern), {
-      parts: pattern.insert ? ["holder"] : [],
+      parts: pattern.window ? [pattern.window.holder] : [],
       tools: ["ruler"],
       figure: holdWidth(kit, pattern),
-      cautions: pattern.insert ? [] : ["flame"],
+      cautions: pattern.window ? [] : ["flame"],
     }),
   ];
 }
@@ -125,8 +125,8 @@ function notchText(kit: Kit, { notches, floor }: Pocket): Dual {
   return dual((units) => say.stepNotchText({ ...leaves, floor: place[units] }));
 }
 
-function holdText({ fit, insert }: Pattern): Dual {
-  const [width, boards] = [dualByHand(fit.edgeWidth), dualByHand(fit.boardWidth)];
-  const holder = insert ? "yes" : "no";
+function holdText({ fit, window }: Pattern): Dual {
+  const [width, boards] = [dualByHand(fit.holdWidth), dualByHand(fit.boardWidth)];
+  const holder = window ? "yes" : "no";
   return dual((units) => say.stepHoldText({ width: width[units], boards: boards[units], holder }));
 }

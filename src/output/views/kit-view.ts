@@ -1,21 +1,27 @@
+import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { computePattern } from "../../core/pattern/compute.ts";
+import { patternAt } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
+import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import type { Caution } from "../../core/plan/caution.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
-import { costOf, type Supply, suppliesOf, supplyLine } from "../../core/supplies/supplies.ts";
-import type { KitFolder } from "../../input/kit/read-kit.ts";
+import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
+import type { Supply } from "../../core/supplies/supply.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
+import { doubtText } from "../../words/findings/doubts.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
 import { money } from "../../words/money.ts";
+import { supplyLine, supplyName, supplyNote } from "../../words/supplies.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/pocket-figure.ts";
-import { type Caution, cautionsFor } from "./cautions.ts";
+import { cautionsFor } from "./cautions.ts";
 import { type DualRow, dualRows } from "./dual-rows.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
@@ -44,8 +50,11 @@ export interface KitView {
   readonly measuring: Figure;
   /** How a row of the table is read: one leaf whole, and how deep a cut goes. */
   readonly reading: readonly Figure[];
-  readonly supplies: readonly (Supply & { readonly line: string })[];
+  readonly supplies: readonly SupplyView[];
   readonly cautions: readonly Caution[];
+  /** What may disappoint, and the same in words for a reader. */
+  readonly findings: readonly Doubt[];
+  readonly warnings: readonly string[];
   readonly notes: readonly string[];
   readonly tacks: TackView;
   /** Spans too short to fold, each with the level it was joined to. */
@@ -54,6 +63,13 @@ export interface KitView {
   readonly window: WindowView | undefined;
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
+}
+
+/** A supply with its words: `2 sheets of card`, and why. */
+export interface SupplyView extends Supply {
+  readonly item: string;
+  readonly line: string;
+  readonly note: string;
 }
 
 export interface MergedView {
@@ -70,15 +86,13 @@ export interface TackView {
 }
 
 /** Prepares one kit for its page; what only the printed packet has is added by packet-view.ts. Pure. */
-export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitView {
-  const { kit, pattern } = folder;
+export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): KitView {
+  const { kit, pattern, findings, pictureNotes } = computed;
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
   const shown = atStep(kit, pattern, style.step);
-  const supplies = once(() =>
-    suppliesOf(kit, pattern, counts).map((supply) => ({ ...supply, line: supplyLine(supply) })),
-  );
+  const supplies = once(() => suppliesOf(kit, pattern, counts).map((supply) => supplyView(supply, kit.units)));
   return lazily<KitView>({
     slug: () => kit.slug,
     kit: () => kit,
@@ -96,7 +110,9 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),
     supplies,
     cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),
-    notes: () => folder.pictureNotes,
+    findings: () => findings,
+    warnings: () => findings.map((doubt) => doubtText(doubt, kit)),
+    notes: () => pictureNotes,
     tacks: () => tackView(kit, pattern),
     merged: () => mergedViews(kit, pattern),
     pocket: () => pocketView(kit, pattern),
@@ -106,7 +122,7 @@ export function viewKit(folder: KitFolder, cautions: readonly Caution[]): KitVie
 }
 
 function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
-  return pattern.absorbed.map(({ leaf, from, to, level, into }) => ({
+  return pattern.merged.map(({ leaf, from, to, level, into }) => ({
     leaf,
     place: stretch(from, to, kit.fit.markStep),
     level,
@@ -117,7 +133,11 @@ function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
 /** The pattern with marks that a ruler in the kit's units has: rounded from the picture, not from other marks. */
 function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
-  return computePattern({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
+  return patternAt({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
+}
+
+function supplyView(supply: Supply, units: UnitSystem): SupplyView {
+  return { ...supply, item: supplyName(supply), line: supplyLine(supply), note: supplyNote(supply, units) };
 }
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {

@@ -1,3 +1,4 @@
+import { partsOf } from "../../core/window/window.ts";
 import { gaugeSheet } from "../drawing/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
 import { type TemplateSheet, templateSheets } from "../drawing/template-sheets.ts";
@@ -34,7 +35,7 @@ function packetView(view: KitView): PacketView {
     sheet: SHEET,
     gauge: gaugeSheet(view.kit),
     strips: stripSheets(view.kit, view.shown),
-    templates: templateSheets(view.pattern.insert?.parts ?? [], view.kit.units),
+    templates: templateSheets(partsOf(view.pattern.window), view.kit.units),
     pages: tablePages(rows, packetTable(rows)),
     cells: packetTable(rows).marksPerLine,
     largePages: tablePages(rows, largeTable(rows)),

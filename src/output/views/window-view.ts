@@ -1,15 +1,16 @@
+import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { fileName } from "../../core/packing/file-name.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
-import type { Insert } from "../../core/window/insert.ts";
 import type { PanelKind } from "../../core/window/panel.ts";
-import { sizeOfPart } from "../../core/window/part.ts";
+import { type Part, sizeOfPart } from "../../core/window/part.ts";
+import { type BookWindow, partsOf } from "../../core/window/window.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName, stepPart, stepPartName, stepPartUse } from "../../words/step-parts.ts";
+import { materialName, partName, partUse } from "../../words/parts.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
 import { type NotchText, notchText } from "./row.ts";
@@ -71,37 +72,33 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
 }
 
 export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
-  const { insert } = pattern;
-  if (!insert) return undefined;
+  const { window } = pattern;
+  if (!window) return undefined;
+  const parts = partsOf(window);
   return {
-    layers: windowLayers(insert.parts),
-    parts: partViews(insert),
+    layers: windowLayers(window),
+    parts: parts.map((part) => partView(part, window, kit.units)),
     sheets: kit.sheets.map((sheet) => {
-      const { sheets, tooLarge } = layOut(insert.parts, sheet);
-      const parts = rowText(tooLarge.map((name) => stepPartName(stepPart({ name }))));
+      const { sheets, tooLarge } = layOut(parts, sheet);
       return {
         name: sheet.name,
         files: sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
-        note: tooLarge.length > 0 ? say.kitSheetTooSmall({ parts }) : "",
+        note: tooLarge.length > 0 ? say.kitSheetTooSmall({ parts: rowText(tooLarge.map(partName)) }) : "",
       };
     }),
-    panel: insert.wish.panel,
+    panel: window.wish.panel,
   };
 }
 
-function partViews({ parts, wish }: Insert): PartView[] {
-  const largest = parts.find((part) => typeof stepPart(part) === "object");
-  return parts.map((part) => {
-    const { width, height } = sizeOfPart(part);
-    const named = stepPart(part);
-    return {
-      name: stepPartName(named),
-      file: fileName(part.name),
-      count: part.count,
-      material: materialName(part.material),
-      use: stepPartUse(named, wish.lip, part === largest),
-      size: dual((units) => say.kitPartSize({ width: dualDepth(width)[units], height: dualDepth(height)[units] })),
-      figure: partFigure(part),
-    };
-  });
+function partView(part: Part, window: BookWindow, units: UnitSystem): PartView {
+  const { width, height } = sizeOfPart(part);
+  return {
+    name: partName(part),
+    file: part.id,
+    count: part.count,
+    material: materialName(part.material),
+    use: dual((system) => partUse(part, window, system)),
+    size: dual((system) => say.kitPartSize({ width: dualDepth(width)[system], height: dualDepth(height)[system] })),
+    figure: partFigure(part, window, units),
+  };
 }

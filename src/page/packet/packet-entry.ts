@@ -5,6 +5,7 @@ import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { withPacket } from "../../output/views/packet-view.ts";
 import { PAPERS, pageRule } from "../../output/views/paper.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { viewOf } from "../kit/fitted.ts";
 import { loadKitData } from "../shared/kit-data.ts";
@@ -22,9 +23,8 @@ bar?.querySelector("button")?.addEventListener("click", () => window.print());
 async function layOut(target: HTMLElement, name: PacketPage): Promise<void> {
   const data = await loadKitData("../kit-data.js");
   const result = viewOf(data, refitKit(data.kit, refit));
-  if ("problem" in result) {
-    const { given, allowed } = result.problem;
-    target.textContent = say.packetMisfit({ given, allowed });
+  if ("failure" in result) {
+    target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
     return;
   }
   const view = withPacket(result.view);

@@ -27,7 +27,7 @@ export function movingSuite(served: () => Served): void {
       expect(await maker.page.$$eval(".edge-notch", (all) => all.length)).toBe(0);
       await maker.press("next");
       expect(await maker.page.$$eval(".edge-notch", (all) => all.length)).toBe(1);
-      expect(await maker.text("work-notes")).toContain(`${notches[0]!.depth.toFixed(1)} mm deep`);
+      expect(await maker.text("work-notes")).toContain(`${notches[0]!.depth.toFixed(1)}\u00a0mm deep`);
     });
 
     it("goes on and back by keys, and stays at the ends", async () => {

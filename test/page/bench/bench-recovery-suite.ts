@@ -57,7 +57,7 @@ export function recoverySuite(served: () => Served): void {
       const words = await maker.text("recovery-words");
       expect(await maker.text("recovery-title")).toBe("Leave p. 75 (leaf 40) out?");
       expect(words).toContain(
-        `${changed.length} leaves change, the first is p. ${changed[0]!.bookPage} (leaf ${changed[0]!.leaf})`,
+        `${changed.length} leaves change, starting with p. ${changed[0]!.bookPage} (leaf ${changed[0]!.leaf})`,
       );
       const { slug, title } = demoKit("little-gull");
       const drawn = (name: string) =>
@@ -99,14 +99,14 @@ export function recoverySuite(served: () => Served): void {
       await maker.goTo("leaf", 40);
       const before = await kept();
       await maker.press("lose");
-      const warned = /(\d+) of them are ticked and would lose the tick/.exec(await maker.text("recovery-words"))!;
+      const warned = /(\d+) of them are ticked and would lose their ticks/.exec(await maker.text("recovery-words"))!;
       await maker.press("recovery-do");
       // The lost leaf's own tick goes, too.
       expect(await maker.done()).toBe(59 - Number(warned[1]) - 1);
       await maker.open(GULL);
       expect(await maker.done()).toBe(59 - Number(warned[1]) - 1);
-      await maker.answer("Take it back in");
-      expect(await maker.text("recovery-title")).toBe("Take p. 75 (leaf 40) back in?");
+      await maker.answer("Put it back in");
+      expect(await maker.text("recovery-title")).toBe("Put p. 75 (leaf 40) back in?");
       await maker.press("recovery-do");
       expect([await maker.leaf(), await maker.done()]).toEqual([40, 59]);
       const { clock, ...after } = await kept();

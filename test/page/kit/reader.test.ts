@@ -11,10 +11,10 @@ import { Problem } from "../../../src/core/problem.ts";
 import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import { makeProject, type Project } from "../../build/site/project.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 import { type Host, serve } from "../offline/serve.ts";
 
 const SLUG = "little-gull";
@@ -218,7 +218,7 @@ describe("a kit page with a reader's book in its address", () => {
     expect(await said("leaves=224&last=218")).toMatch(/unnumbered leaves.*write 112 leaves/);
     expect(await said("leaves=36&thick=4&last=68&border=4_4")).toMatch(/Only 28 leaves carry the picture/);
     expect(await said("height=140")).toMatch(/picture now begins .* from the head/);
-    expect(await said("thick=12.6")).toBe("It fits. The page shows the kit on your book.");
+    expect(await said("thick=12.6")).toBe("It fits. This page is now worked out for your book.");
   });
 
   it("draws the reader's own measurements in the figure that says how to measure", async () => {

@@ -1,6 +1,7 @@
 import type { FittingSeat, Misfit } from "../../../core/class/fit-seats.ts";
 import type { KitClass, Seat } from "../../../core/class/kit-class.ts";
 import type { SeatSchedule } from "../../../core/class/schedule.ts";
+import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
 import type { Refit } from "../../../core/refit/refit.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
@@ -8,7 +9,6 @@ import { hoursText } from "../../../words/hours.ts";
 import { formatDepth, formatSize } from "../../../words/lengths.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
 import type { Figure } from "../../drawing/pocket-figure.ts";
-import type { Caution } from "../cautions.ts";
 import { viewKit } from "../kit-view.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 
@@ -49,7 +49,7 @@ interface Setting {
 
 export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, setting: Setting): SeatView {
   const { seat, kit, pattern } = fit;
-  const view = withPacket(viewKit({ kit, pattern, body: "", pictureNotes: [] }, setting.cautions));
+  const view = withPacket(viewKit({ kit, pattern, pictureNotes: [] }, setting.cautions));
   return {
     ...seatBasics(seat, setting),
     view,

@@ -1,0 +1,244 @@
+### Why a kit does not fit a book, and what may disappoint. Lengths come with their unit ("118 mm"), angles with their sign ("180°").
+### For each reason: -why is told to a reader and a teacher, -given and -allowed to a kit's author, and -do-author, -do-reader and
+### -do-teacher say to each of them what would help. Words such as lastPage are keys of a file and stay as they are.
+
+## The book
+
+fail-pages-need-more-leaves-why = Page { $lastPage }, with page 1 on leaf { $pageOneLeaf }, needs { $needed } leaves. This book has { $leaves }. A leaf is two pages.
+fail-pages-need-more-leaves-given = page { $lastPage } of a book of { $leaves } leaves whose page 1 is on leaf { $pageOneLeaf }
+fail-pages-need-more-leaves-allowed = { $needed } leaves would be needed (a leaf is two pages)
+fail-pages-need-more-leaves-do-author = count the leaves again, or correct lastPage, pageOneLeaf or plates
+fail-pages-need-more-leaves-do-reader = Count the leaves again, or correct the last page, the leaf with page 1, or the plates.
+fail-pages-need-more-leaves-do-teacher = Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates.
+
+fail-too-few-leaves-why = { $before } border leaves, { $picture } picture leaves and { $after } border leaves make { $sum }. This book has { $leaves }.
+fail-too-few-leaves-given = { $before } border leaves + { $picture } picture leaves + { $after } border leaves = { $sum }
+fail-too-few-leaves-allowed = the book has { $leaves } leaves
+fail-too-few-leaves-do-author = { $room ->
+    [none] use narrower borders or a thicker book
+   *[some] use at most { $most } picture leaves, narrower borders or a thicker book
+ }
+fail-too-few-leaves-do-reader = Fold fewer border leaves, or choose a book with more leaves.
+fail-too-few-leaves-do-teacher = Lower this seat’s borderBefore and borderAfter, or give it a thicker book.
+
+fail-flap-in-gutter-why = The level “{ $level }” is { $depth } deep, so its flap reaches { $reach } inward. The leaf is { $leafWidth } wide, and { $clearance } must stay free at the gutter.
+fail-flap-in-gutter-given = level "{ $level }" is { $depth } deep, its flap reaches { $reach } inward
+fail-flap-in-gutter-allowed = leaf width { $leafWidth } less { $clearance } clearance at the gutter
+fail-flap-in-gutter-do-author = the deepest fold possible is { $deepest } ({ $style ->
+    [stepped] stepped folds
+   *[single] single folds
+ })
+fail-flap-in-gutter-do-reader = The deepest fold possible is { $deepest }. Make the levels shallower, or choose a wider book.
+fail-flap-in-gutter-do-teacher = The deepest fold possible is { $deepest }: lower this seat’s depths, or give it a wider book.
+
+## Picture and opening
+
+fail-opening-too-wide-why = The book cannot be opened to { $opening } for this picture; { $widest } is the widest.
+fail-opening-too-wide-given = an opening of { $opening }
+fail-opening-too-wide-allowed = at most { $widest }
+fail-opening-too-wide-do-author = open the book to { $widest } or less
+fail-opening-too-wide-do-reader = Open the book to { $widest } or less.
+fail-opening-too-wide-do-teacher = Choose another kit for this seat: its opening belongs to the kit.
+
+fail-picture-off-leaf-why = The picture would end { $end } from the head. The leaf is { $leafHeight } high.
+fail-picture-off-leaf-given = head { $head } + height { $height }{ $solved ->
+    [yes] {" "}(solved)
+   *[no] {""}
+ }
+fail-picture-off-leaf-allowed = the leaf is { $leafHeight } high
+fail-picture-off-leaf-do-author = { $solved ->
+    [yes] lower the opening or use fewer picture leaves until the height is at most { $room }, or choose a taller book
+   *[no] lower the height to at most { $room }{ $stated ->
+        [yes] {" "}or the head
+       *[no] {""}
+    }, or choose a taller book
+ }
+fail-picture-off-leaf-do-reader = Make the picture at most { $room } tall, or choose a taller book.
+fail-picture-off-leaf-do-teacher = Set this seat’s height to at most { $room }, or give it a taller book.
+
+fail-picture-too-narrow-why = A picture { $height } tall is { $width } wide. Even closed, { $leaves } picture leaves of this book are { $least } thick.
+fail-picture-too-narrow-given = a picture { $height } high is { $width } wide
+fail-picture-too-narrow-allowed = even closed, { $leaves } picture leaves of this book are { $least } thick
+fail-picture-too-narrow-do-author = raise the height to at least { $leastHeight } or use fewer picture leaves
+fail-picture-too-narrow-do-reader = Make the picture at least { $leastHeight } tall, or fold more leaves as borders.
+fail-picture-too-narrow-do-teacher = Set this seat’s height to at least { $leastHeight }, or raise its borderBefore and borderAfter.
+
+fail-picture-too-wide-why = A picture { $height } tall is { $width } wide. Opened to { $widest }, { $leaves } picture leaves of this book fill only { $most }.
+fail-picture-too-wide-given = a picture { $height } high is { $width } wide
+fail-picture-too-wide-allowed = at { $widest } this book can show at most { $most } with { $leaves } picture leaves
+fail-picture-too-wide-do-author = { $help ->
+    [leaves] lower the height to { $mostHeight }, or use { $enough } picture leaves (smaller borders)
+   *[book] lower the height to { $mostHeight }, or choose a book with more or wider leaves
+ }
+fail-picture-too-wide-do-reader = { $help ->
+    [leaves] Make the picture { $mostHeight } tall, or fold fewer border leaves, so that { $enough } leaves carry it.
+   *[book] Make the picture { $mostHeight } tall, or choose a book with more or wider leaves.
+ }
+fail-picture-too-wide-do-teacher = { $help ->
+    [leaves] Set this seat’s height to { $mostHeight }, or lower its borderBefore and borderAfter, so that { $enough } leaves carry the picture.
+   *[book] Set this seat’s height to { $mostHeight }, or give it a book with more or wider leaves.
+ }
+
+fail-leaves-show-too-little-why = A picture { $height } tall is { $width } wide. At { $opening }, the { $leaves } leaves between the borders fill only { $most }.
+fail-leaves-show-too-little-given = a picture { $height } high and { $width } wide at { $opening }
+fail-leaves-show-too-little-allowed = the { $leaves } leaves between the borders fill only { $most }
+fail-leaves-show-too-little-do-author = { $help ->
+    [opening] open the book to { $openingNeeded }, or lower the height to { $mostHeight }, or choose a book with more leaves
+   *[height] lower the height to { $mostHeight }, or choose a book with more leaves
+ }
+fail-leaves-show-too-little-do-reader = { $help ->
+    [opening] Open the book to { $openingNeeded }, make the picture { $mostHeight } tall, or choose a book with more leaves.
+   *[height] Make the picture { $mostHeight } tall, or choose a book with more leaves.
+ }
+fail-leaves-show-too-little-do-teacher = Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
+
+fail-lost-leaf-outside-why = Leaf { $leaf } carries no picture: the picture leaves run from { $first } to { $last }.
+fail-lost-leaf-outside-given = leaf { $leaf }
+fail-lost-leaf-outside-allowed = picture leaves are { $first } to { $last }
+fail-lost-leaf-outside-do-author = a lost border leaf changes nothing in the picture: leave it out of the list
+fail-lost-leaf-outside-do-reader = A border leaf that is left out changes nothing in the picture. Go on with the next one.
+fail-lost-leaf-outside-do-teacher = A border leaf that is left out changes nothing in the picture.
+
+fail-too-few-remain-why = { $lost } of { $leaves } picture leaves are left out, and two must remain.
+fail-too-few-remain-given = { $lost } of { $leaves } picture leaves
+fail-too-few-remain-allowed = two picture leaves remain
+fail-too-few-remain-do-author = begin again with another book
+fail-too-few-remain-do-reader = Begin again with another book.
+fail-too-few-remain-do-teacher = Begin again with another book.
+
+## Light
+
+fail-no-room-for-light-why = A light { $diameter } wide and { $height } high with { $clearance } of free space does not fit: { $obstacle }.
+fail-no-room-for-light-given = a light { $diameter } wide and { $height } high with { $clearance } clearance: { $obstacle }
+# $choice says which of the two largest lights there are: both, only a width, only a height, or none.
+fail-no-room-for-light-allowed = { $choice ->
+    [both] the largest that can stand here: one of { $height } height may be { $mostDiameter } wide, or one of { $diameter } width may be { $mostHeight } high
+    [width] the largest that can stand here: one of { $height } height may be { $mostDiameter } wide
+    [height] the largest that can stand here: one of { $diameter } width may be { $mostHeight } high
+   *[none] no light of this width or height can stand in "{ $level }"
+ }
+fail-no-room-for-light-do-author = { $choice ->
+    [none] choose another region for light.in, a larger picture or a wider book
+   *[some] choose a smaller light, a larger picture or a wider region
+ }
+fail-no-room-for-light-do-reader = { $choice ->
+    [both] Here, a light { $height } high may be up to { $mostDiameter } wide, or one { $diameter } wide up to { $mostHeight } high. Or make the picture larger.
+    [width] Here, a light { $height } high may be up to { $mostDiameter } wide. Or make the picture larger.
+    [height] Here, a light { $diameter } wide may be up to { $mostHeight } high. Or make the picture larger.
+   *[none] No light of this width or height has room here. Make the picture larger, or choose a wider book.
+ }
+fail-no-room-for-light-do-teacher = { $choice ->
+    [both] Give this seat a light up to { $mostDiameter } wide (light: diameter), or up to { $mostHeight } high (light: height), or raise its height.
+    [width] Give this seat a light up to { $mostDiameter } wide (light: diameter), or raise its height.
+    [height] Give this seat a light up to { $mostHeight } high (light: height), or raise its height.
+   *[none] Raise this seat’s height, or give it a wider book.
+ }
+
+obstacle-nowhere-wide = “{ $level }” is nowhere { $need } wide over { $height } of height
+obstacle-level-absent = “{ $level }” is not there at { $floor } from the head
+obstacle-above-head = it would reach { $by } above the head
+obstacle-little-paper = leaf { $leaf } would keep { $remaining } of paper at the gutter, and { $least } is needed
+
+fail-light-near-window-why = The light would stand only { $free } behind the closed window. It needs { $clearance }.
+fail-light-near-window-given = the light would stand { $free } behind the closed { $panel ->
+    [flat] door
+   *[wrap] window
+ }
+fail-light-near-window-allowed = at least its clearance, { $clearance }
+fail-light-near-window-do-author = raise the setback by { $more }
+fail-light-near-window-do-reader = Use a narrower light.
+fail-light-near-window-do-teacher = Give this seat a narrower light (light: diameter).
+
+## Window
+
+fail-outline-hidden-why = The level “{ $level }”, which the window follows, cannot be seen in the picture.
+fail-outline-hidden-given = "{ $level }" shows nowhere in the picture
+fail-outline-hidden-allowed = a level that shows as one region
+fail-outline-hidden-do-author = name another level
+fail-outline-hidden-do-reader = This is a fault of the kit. Its author can name another level.
+fail-outline-hidden-do-teacher = This is a fault of the kit. Its author can name another level.
+
+fail-hole-breaks-why = { $fate ->
+    [closes] With a lip of { $lip }, the window’s hole closes up.
+   *[breaks] With a lip of { $lip }, the window’s hole falls into pieces.
+ }
+fail-hole-breaks-given = a lip of { $lip } { $fate ->
+    [closes] closes the hole up
+   *[breaks] breaks the hole into pieces
+ }
+fail-hole-breaks-allowed = { $holds ->
+    [yes] a lip of at most { $most } for "{ $level }"
+   *[no] "{ $level }" takes a lip of { $most } at the most, and { $least } is the least that holds
+ }
+fail-hole-breaks-do-author = { $holds ->
+    [yes] make the lip smaller or the hole’s narrow places wider
+   *[no] make the hole’s narrow places wider or choose another outline
+ }
+fail-hole-breaks-do-reader = Make the picture larger, so that the hole’s narrow places grow wider.
+fail-hole-breaks-do-teacher = Raise this seat’s height, so that the hole’s narrow places grow wider.
+
+fail-no-hinge-why = { $side ->
+    [left] The window’s left side has no straight stretch of { $shortest } for a hinge.
+   *[right] The window’s right side has no straight stretch of { $shortest } for a hinge.
+ }
+fail-no-hinge-given = { $side ->
+    [left] no straight stretch of { $shortest } at the left of "{ $level }" with card for a flap behind it
+   *[right] no straight stretch of { $shortest } at the right of "{ $level }" with card for a flap behind it
+ }
+fail-no-hinge-allowed = a side where at most { $bulge } of the outline bulges beyond a straight hinge
+fail-no-hinge-do-author = hinge the other side, widen the lip or choose another outline
+fail-no-hinge-do-reader = Make the picture larger, so that the hinge has room.
+fail-no-hinge-do-teacher = Raise this seat’s height, so that the hinge has room.
+
+fail-glazing-too-small-why = With a lip of { $lip }, the glazing would not reach { $overlap } past the hole all round.
+fail-glazing-too-small-given = with a lip of { $lip } the glazing would not reach { $overlap } past the hole all round
+fail-glazing-too-small-allowed = an outline wider than its hole by twice that
+fail-glazing-too-small-do-author = choose another outline or lip
+fail-glazing-too-small-do-reader = Make the picture larger, so that the frame grows wider.
+fail-glazing-too-small-do-teacher = Raise this seat’s height, so that the frame grows wider.
+
+## What can be made but may disappoint
+
+doubt-caliper-thin = Check the book: one leaf would be { $caliper } thick, and { $least } to { $most } is usual. Pages may have been counted as leaves: { $leaves } pages are { $half } leaves.
+doubt-caliper-thick = Check the book: one leaf would be { $caliper } thick, and { $least } to { $most } is usual. Measure the leaves pressed, without the boards, and count every leaf.
+doubt-unnumbered-leaves = Check the book: { $unnumbered } leaves after page { $lastPage } would carry no number. If { $leaves } is the number of pages, the book has { $half } leaves.
+doubt-springs-open = The folded flaps will push the book open to about { $resting }. The picture has its true shape at { $opening }. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help.
+doubt-springs-open-round = The folded flaps will push the book open all the way round. The picture has its true shape at { $opening }. Shallower levels, fewer folded leaves or a taller picture would help.
+doubt-coarse = Only { $leaves } leaves carry the picture. Each step is { $column } wide, so curves look jagged and smaller details are lost. A book with more leaves, or a smaller picture, would help.
+doubt-wider-than-drawn = The picture comes out { $percent } wider than drawn.
+doubt-narrower-than-drawn = The picture comes out { $percent } narrower than drawn.
+doubt-out-of-shape-do-author = Let one of height, opening and pictureLeaves be "solve" to keep its shape.
+doubt-narrow-floor = Where the light stands, “{ $level }” is only { $width } wide at its narrowest, and the light needs { $need }. Paper beside the level is cut away too.
+doubt-narrow-floor-do-author = floor: auto looks for a wide enough place.
+doubt-light-wider-than-hole = The light is { $diameter } wide and the window’s hole { $width } × { $height }: the light is too wide to go in. Use a narrower light, or a larger hole.
+doubt-level-out-of-reach = The last { $missing } of “{ $level }” at the side will look too deep, or vanish: its folds cannot reach so far out.
+doubt-merged-spans = { $spans ->
+    [one] One strip was shorter than { $leastTab }, too short to fold, and was merged with the next.
+   *[other] { $spans } strips on { $leaves ->
+        [one] one leaf
+       *[other] { $leaves } leaves
+    } were shorter than { $leastTab }, too short to fold, and were merged with the next.
+ }
+doubt-off-centre = { $unfolded ->
+    [one] One leaf stays unfolded after the last border leaf, so the picture sits off-centre. Fold { $before } leaves before and { $after } after to centre it.
+   *[other] { $unfolded } leaves stay unfolded after the last border leaf, so the picture sits off-centre. Fold { $before } leaves before and { $after } after to centre it.
+ }
+doubt-off-centre-do-author = In the front matter: borderLeaves: [{ $before }, { $after }].
+
+## Changes that help
+
+offer-height = Make the picture { $height } tall
+offer-opening = Open the book to { $opening }
+offer-borders = Fold { $before } border leaves before and { $after } after
+offer-depths = Make the levels shallower: { $depths }
+offer-folds = { $style ->
+    [stepped] Use stepped folds
+   *[single] Use single folds
+ }
+offer-light-width = Use a light { $diameter } wide
+offer-light-height = Use a light { $height } high
+offer-book-least = Choose a book with at least { $leaves } leaves of this paper ({ $thickness } thick)
+offer-book-most = Choose a book with at most { $leaves } leaves of this paper ({ $thickness } thick)
+# Two changes that go together: $first is a whole offer from above, $more the second one with a small letter.
+offer-both = { $first }; also: { $more }
+offer-springs-open = { $offer }. Its flaps will push this book open beyond flat

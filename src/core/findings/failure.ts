@@ -1,0 +1,155 @@
+import type { View } from "../fan/front.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
+
+/**
+ * Why a kit cannot be made on a book as it stands. Lengths mm, angles radians, leaves and pages as people count them, levels
+ * by number from 1. Nothing here is prose: words/failures.ts says it to an author, a reader or a teacher.
+ */
+export type Failure =
+  | BookFailure
+  | FitFailure
+  | FlapFailure
+  | LostLeafFailure
+  | LightFailure
+  | LightNearWindow
+  | WindowFailure;
+
+/** The book's own figures contradict each other, or leave no room for the picture. */
+export type BookFailure =
+  | {
+      readonly kind: "pages-need-more-leaves";
+      readonly lastPage: number;
+      readonly leaves: number;
+      readonly pageOneLeaf: number;
+      readonly needed: number;
+    }
+  | {
+      readonly kind: "too-few-leaves";
+      readonly before: number;
+      /** Fewest picture leaves, or as many as are asked for. */
+      readonly picture: number;
+      readonly after: number;
+      readonly leaves: number;
+      /** Picture leaves that the borders leave; below 2 none can. */
+      readonly most: number;
+    };
+
+/** A flap would run into the gutter. */
+export interface FlapFailure {
+  readonly kind: "flap-in-gutter";
+  readonly level: number;
+  readonly depth: number;
+  /** How far inward the flap reaches. */
+  readonly reach: number;
+  readonly leafWidth: number;
+  readonly clearance: number;
+  readonly deepest: number;
+  readonly foldStyle: FoldStyle;
+}
+
+/** No opening, height or count of leaves shows the picture in its shape, or not on the leaf. */
+export type FitFailure =
+  | { readonly kind: "opening-too-wide"; readonly opening: number; readonly widest: number; readonly view: View }
+  | {
+      readonly kind: "picture-off-leaf";
+      readonly head: number;
+      readonly height: number;
+      readonly leafHeight: number;
+      /** The height that there is room for. */
+      readonly room: number;
+      readonly heightSolved: boolean;
+      readonly headStated: boolean;
+    }
+  | {
+      readonly kind: "picture-too-narrow";
+      readonly height: number;
+      readonly width: number;
+      readonly leaves: number;
+      /** Width of the closed picture leaves, and the height that fills it. */
+      readonly least: number;
+      readonly leastHeight: number;
+    }
+  | {
+      readonly kind: "picture-too-wide";
+      readonly height: number;
+      readonly width: number;
+      readonly leaves: number;
+      readonly widest: number;
+      /** Greatest width at the opening that shows most, and the height that it allows. */
+      readonly most: number;
+      readonly mostHeight: number;
+      /** Picture leaves that would show it; undefined where no count of this book does. */
+      readonly enough: number | undefined;
+    }
+  | {
+      readonly kind: "leaves-show-too-little";
+      readonly height: number;
+      readonly width: number;
+      readonly opening: number;
+      readonly leaves: number;
+      readonly most: number;
+      readonly mostHeight: number;
+      /** Opening at which all leaves show it; undefined where none does. */
+      readonly openingNeeded: number | undefined;
+    };
+
+export type LostLeafFailure =
+  | { readonly kind: "lost-leaf-outside"; readonly leaf: number; readonly first: number; readonly last: number }
+  | { readonly kind: "too-few-remain"; readonly lost: number; readonly leaves: number };
+
+/** What keeps a light from standing in the book. */
+export type Obstacle =
+  | { readonly kind: "nowhere-wide"; readonly need: number }
+  | { readonly kind: "level-absent"; readonly floor: number }
+  | { readonly kind: "above-head"; readonly by: number }
+  | { readonly kind: "little-paper"; readonly leaf: number; readonly remaining: number; readonly least: number };
+
+export interface LightFailure {
+  readonly kind: "no-room-for-light";
+  readonly level: number;
+  readonly diameter: number;
+  readonly height: number;
+  readonly clearance: number;
+  readonly obstacle: Obstacle;
+  /** The widest of its height, the highest of its width; 0 where none stands. */
+  readonly largest: { readonly diameter: number; readonly height: number };
+}
+
+/** The light would come too near to the closed window. */
+export interface LightNearWindow {
+  readonly kind: "light-near-window";
+  readonly free: number;
+  readonly clearance: number;
+  /** How much more setback would do. */
+  readonly more: number;
+  readonly panel: "wrap" | "flat";
+}
+
+/** The window cannot be cut. */
+export type WindowFailure =
+  | { readonly kind: "outline-hidden"; readonly level: number }
+  | {
+      readonly kind: "hole-breaks";
+      readonly level: number;
+      readonly lip: number;
+      /** Whether the hole closes up, or falls into pieces. */
+      readonly closes: boolean;
+      /** The greatest lip that leaves one hole, and the least that holds. */
+      readonly most: number;
+      readonly least: number;
+    }
+  | {
+      readonly kind: "no-hinge";
+      readonly level: number;
+      readonly side: "left" | "right";
+      readonly shortest: number;
+      readonly bulge: number;
+    }
+  | { readonly kind: "glazing-too-small"; readonly level: number; readonly lip: number; readonly overlap: number };
+
+const LIGHT: readonly Failure["kind"][] = ["no-room-for-light", "light-near-window"];
+
+/** Whether a smaller light, or one that stands further back, is what helps. */
+export function isOfLight(failure: Failure): failure is LightFailure | LightNearWindow {
+  return LIGHT.includes(failure.kind);
+}

@@ -1,0 +1,109 @@
+import type { Kit } from "../core/kit/kit.ts";
+import type { Field, FieldKey } from "../core/refit/fields.ts";
+import type { FieldFault } from "../core/refit/read-field.ts";
+import { tidy, type UnitSystem } from "../core/units/length.ts";
+import { formatSize } from "./lengths.ts";
+import * as say from "./messages.ts";
+
+/** The text that stands in a field for a kit. Plain spaces and points: it is read again. */
+export function fieldText(field: Field, kit: Kit): string {
+  switch (field.form) {
+    case "length":
+      return formatSize(field.figure(kit), kit.units).replace("\u00a0", " ");
+    case "count":
+      return String(field.figure(kit));
+    case "degrees":
+      return String(tidy(field.figure(kit), 1));
+    case "choice":
+      return field.figure(kit);
+    case "plates":
+      return field
+        .figure(kit)
+        .map(({ afterPage, leaves }) => `${afterPage} × ${leaves}`)
+        .join(", ");
+    case "borders":
+      return field.figure(kit).join(", ");
+  }
+}
+
+/** What a field asks for; a level's depth names the level. */
+export function fieldLabel(field: Field, { levels }: Pick<Kit, "levels">): string {
+  const level = field.form === "length" && field.level !== undefined ? levels[field.level - 1] : undefined;
+  return LABELS[field.key](level?.name ?? "");
+}
+
+/** How a figure is measured. */
+export function fieldHelp(field: Field): string {
+  return HELPS[field.key]();
+}
+
+/** An option of a choice. */
+export function optionText(option: string): string {
+  return OPTIONS[option]?.() ?? option;
+}
+
+/** What would be allowed where a text cannot be taken. */
+export function faultText(fault: FieldFault, units: UnitSystem): string {
+  switch (fault.kind) {
+    case "no-length":
+      return units === "mm" ? say.fitAllowedLengthMm() : say.fitAllowedLengthIn();
+    case "length-outside":
+      return say.fitAllowedLengthBetween({
+        least: formatSize(fault.least, units),
+        most: formatSize(fault.most, units),
+      });
+    case "count-outside":
+      return say.fitAllowedCount({ least: fault.least, most: fault.most });
+    case "degrees-outside":
+      return say.fitAllowedDegrees({ least: fault.least, most: fault.most });
+    case "no-plates":
+      return say.fitAllowedPlates();
+    case "no-borders":
+      return say.fitAllowedBorders();
+  }
+}
+
+const LABELS: Readonly<Record<FieldKey, (level: string) => string>> = {
+  leafHeight: say.fitFieldLeafHeight,
+  leafWidth: say.fitFieldLeafWidth,
+  blockThickness: say.fitFieldBlockThickness,
+  leaves: say.fitFieldLeaves,
+  pageOneLeaf: say.fitFieldPageOneLeaf,
+  lastPage: say.fitFieldLastPage,
+  plates: say.fitFieldPlates,
+  direction: say.fitFieldDirection,
+  borderLeaves: say.fitFieldBorderLeaves,
+  height: say.fitFieldHeight,
+  openingDegrees: say.fitFieldOpening,
+  foldStyle: say.fitFieldFoldStyle,
+  markStep: say.fitFieldMarkStep,
+  lightDiameter: say.fitFieldLightDiameter,
+  lightHeight: say.fitFieldLightHeight,
+  depths: (level) => say.fitFieldDepth({ level }),
+};
+
+const HELPS: Readonly<Record<FieldKey, () => string>> = {
+  leafHeight: say.fitHelpLeafHeight,
+  leafWidth: say.fitHelpLeafWidth,
+  blockThickness: say.fitHelpBlockThickness,
+  leaves: say.fitHelpLeaves,
+  pageOneLeaf: say.fitHelpPageOneLeaf,
+  lastPage: say.fitHelpLastPage,
+  plates: say.fitHelpPlates,
+  direction: say.fitHelpDirection,
+  borderLeaves: say.fitHelpBorderLeaves,
+  height: say.fitHelpHeight,
+  openingDegrees: say.fitHelpOpening,
+  foldStyle: say.fitHelpFoldStyle,
+  markStep: say.fitHelpMarkStep,
+  lightDiameter: say.fitHelpLightDiameter,
+  lightHeight: say.fitHelpLightHeight,
+  depths: say.fitHelpDepth,
+};
+
+const OPTIONS: Readonly<Record<string, () => string>> = {
+  ltr: say.fitOptionLtr,
+  rtl: say.fitOptionRtl,
+  single: say.fitOptionSingle,
+  stepped: say.fitOptionStepped,
+};

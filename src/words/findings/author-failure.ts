@@ -1,0 +1,112 @@
+import type { Failure } from "../../core/findings/failure.ts";
+import * as say from "../messages.ts";
+import { type FailureMessages, sayFailure, type Telling } from "./failure-figures.ts";
+
+/** A failure for a kit's author: the field of the front matter it is about, what it gives, what is allowed, what to do. */
+export interface AuthorFailure {
+  readonly path: readonly (string | number)[];
+  readonly given: string;
+  readonly allowed: string;
+  readonly remedy: string;
+}
+
+export function authorFailure(failure: Failure, telling: Telling): AuthorFailure {
+  return {
+    path: fieldOf(failure),
+    given: sayFailure(GIVEN, failure, telling),
+    allowed: sayFailure(ALLOWED, failure, telling),
+    remedy: sayFailure(REMEDY, failure, telling),
+  };
+}
+
+/** Where the front matter says what cannot be made. */
+function fieldOf(failure: Failure): readonly (string | number)[] {
+  switch (failure.kind) {
+    case "pages-need-more-leaves":
+      return ["book", "lastPage"];
+    case "too-few-leaves":
+      return ["fit", failure.most < 2 ? "borderLeaves" : "pictureLeaves"];
+    case "flap-in-gutter":
+      return ["levels", failure.level - 1];
+    case "opening-too-wide":
+      return ["fit", "opening"];
+    case "picture-off-leaf":
+      return ["fit", failure.heightSolved ? "head" : "height"];
+    case "picture-too-narrow":
+    case "picture-too-wide":
+      return ["fit", "height"];
+    case "leaves-show-too-little":
+      return ["fit", "pictureLeaves"];
+    case "lost-leaf-outside":
+    case "too-few-remain":
+      return ["fit", "lostLeaves"];
+    case "no-room-for-light":
+      return ["light"];
+    case "light-near-window":
+      return ["light", "setback"];
+    case "outline-hidden":
+      return ["insert", "outline"];
+    case "no-hinge":
+      return ["insert", "hinge"];
+    case "hole-breaks":
+    case "glazing-too-small":
+      return ["insert", "lip"];
+  }
+}
+
+const GIVEN: FailureMessages = {
+  "pages-need-more-leaves": say.failPagesNeedMoreLeavesGiven,
+  "too-few-leaves": say.failTooFewLeavesGiven,
+  "flap-in-gutter": say.failFlapInGutterGiven,
+  "opening-too-wide": say.failOpeningTooWideGiven,
+  "picture-off-leaf": say.failPictureOffLeafGiven,
+  "picture-too-narrow": say.failPictureTooNarrowGiven,
+  "picture-too-wide": say.failPictureTooWideGiven,
+  "leaves-show-too-little": say.failLeavesShowTooLittleGiven,
+  "lost-leaf-outside": say.failLostLeafOutsideGiven,
+  "too-few-remain": say.failTooFewRemainGiven,
+  "no-room-for-light": say.failNoRoomForLightGiven,
+  "light-near-window": say.failLightNearWindowGiven,
+  "outline-hidden": say.failOutlineHiddenGiven,
+  "hole-breaks": say.failHoleBreaksGiven,
+  "no-hinge": say.failNoHingeGiven,
+  "glazing-too-small": say.failGlazingTooSmallGiven,
+};
+
+const ALLOWED: FailureMessages = {
+  "pages-need-more-leaves": say.failPagesNeedMoreLeavesAllowed,
+  "too-few-leaves": say.failTooFewLeavesAllowed,
+  "flap-in-gutter": say.failFlapInGutterAllowed,
+  "opening-too-wide": say.failOpeningTooWideAllowed,
+  "picture-off-leaf": say.failPictureOffLeafAllowed,
+  "picture-too-narrow": say.failPictureTooNarrowAllowed,
+  "picture-too-wide": say.failPictureTooWideAllowed,
+  "leaves-show-too-little": say.failLeavesShowTooLittleAllowed,
+  "lost-leaf-outside": say.failLostLeafOutsideAllowed,
+  "too-few-remain": say.failTooFewRemainAllowed,
+  "no-room-for-light": say.failNoRoomForLightAllowed,
+  "light-near-window": say.failLightNearWindowAllowed,
+  "outline-hidden": say.failOutlineHiddenAllowed,
+  "hole-breaks": say.failHoleBreaksAllowed,
+  "no-hinge": say.failNoHingeAllowed,
+  "glazing-too-small": say.failGlazingTooSmallAllowed,
+};
+
+const REMEDY: FailureMessages = {
+  "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoAuthor,
+  "too-few-leaves": say.failTooFewLeavesDoAuthor,
+  "flap-in-gutter": say.failFlapInGutterDoAuthor,
+  "opening-too-wide": say.failOpeningTooWideDoAuthor,
+  "picture-off-leaf": say.failPictureOffLeafDoAuthor,
+  "picture-too-narrow": say.failPictureTooNarrowDoAuthor,
+  "picture-too-wide": say.failPictureTooWideDoAuthor,
+  "leaves-show-too-little": say.failLeavesShowTooLittleDoAuthor,
+  "lost-leaf-outside": say.failLostLeafOutsideDoAuthor,
+  "too-few-remain": say.failTooFewRemainDoAuthor,
+  "no-room-for-light": say.failNoRoomForLightDoAuthor,
+  "light-near-window": say.failLightNearWindowDoAuthor,
+  "outline-hidden": say.failOutlineHiddenDoAuthor,
+  "hole-breaks": say.failHoleBreaksDoAuthor,
+  "no-hinge": say.failNoHingeDoAuthor,
+  "glazing-too-small": say.failGlazingTooSmallDoAuthor,
+};
