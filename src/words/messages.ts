@@ -384,6 +384,154 @@ export const checkKitCount = (args: { readonly kits: number; readonly page: Word
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
+/** Class */
+export const classOver = (): string => say("class-over");
+/** {date}, {place} — The day and the place of a class. */
+export const classWhen = (args: { readonly date: Word; readonly place: Word }): string => say("class-when", args);
+/** On this page */
+export const classContents = (): string => say("class-contents");
+/** What to bring */
+export const classBring = (): string => say("class-bring");
+/** Does my book fit? */
+export const classFits = (): string => say("class-fits");
+/** Schedule */
+export const classSchedule = (): string => say("class-schedule");
+/** Seats */
+export const classSeats = (): string => say("class-seats");
+/** Cautions */
+export const classCautions = (): string => say("class-cautions");
+/** For the teacher */
+export const classTeacher = (): string => say("class-teacher");
+/** A book nobody will miss */
+export const classBringBook = (): string => say("class-bring-book");
+/** Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below. */
+export const classBringBookNote = (): string => say("class-bring-book-note");
+/** Its measurements */
+export const classBringMeasurements = (): string => say("class-bring-measurements");
+/** Write them on the {card} ({pdf}). — $card and $pdf are links. */
+export const classBringMeasurementsNote = (args: { readonly card: Word; readonly pdf: Word }): string => say("class-bring-measurements-note", args);
+/** measuring card */
+export const classMeasuringCard = (): string => say("class-measuring-card");
+/** PDF to print */
+export const classMeasuringCardPdf = (): string => say("class-measuring-card-pdf");
+/** With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for. */
+export const classNoscript = (): string => say("class-noscript");
+/** Session — Heads of the table of sessions. */
+export const classSession = (): string => say("class-session");
+/** When */
+export const classSessionWhen = (): string => say("class-session-when");
+/** Length */
+export const classSessionLength = (): string => say("class-session-length");
+/** At the book */
+export const classSessionWork = (): string => say("class-session-work");
+/** {date}, {clock} */
+export const classSessionTime = (args: { readonly date: Word; readonly clock: Word }): string => say("class-session-time", args);
+/** {session}, {date} */
+export const classSessionDay = (args: { readonly session: Word; readonly date: Word }): string => say("class-session-day", args);
+/** Where each seat should be at the end of each session */
+export const classReaches = (): string => say("class-reaches");
+/** Seat */
+export const classSeatHead = (): string => say("class-seat-head");
+/** Work */
+export const classWorkHead = (): string => say("class-work-head");
+/** Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it. */
+export const classScheduleNote = (): string => say("class-schedule-note");
+/** Pattern */
+export const classSeatPattern = (): string => say("class-seat-pattern");
+/** Work along */
+export const classSeatBench = (): string => say("class-seat-bench");
+/** Packet */
+export const classSeatPacket = (): string => say("class-seat-packet");
+/** Does not fit yet: {help} — $help is a link, class-seat-help. */
+export const classSeatMisfit = (args: { readonly help: Word }): string => say("class-seat-misfit", args);
+/** what would help */
+export const classSeatHelp = (): string => say("class-seat-help");
+/** Seats have numbers only. Nothing about anyone is kept here. */
+export const classSeatsNote = (): string => say("class-seats-note");
+/** Teacher’s packet */
+export const classTeacherPacket = (): string => say("class-teacher-packet");
+/** All seats’ packets, to print */
+export const classAllPackets = (): string => say("class-all-packets");
+/** Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $read is a link, class-teacher-read. */
+export const classTeacherText = (args: { readonly read: Word }): string => say("class-teacher-text", args);
+/** Read it here */
+export const classTeacherRead = (): string => say("class-teacher-read");
+/** Cut files for the whole class: {files} (SVG in mm; DXF and 72 dpi beside them). — $files is a list of links. */
+export const classCutFiles = (args: { readonly files: Word }): string => say("class-cut-files", args);
+/** {height} × {width} */
+export const classBookSides = (args: { readonly height: Word; readonly width: Word }): string => say("class-book-sides", args);
+/** one leaf|{leaves} leaves */
+export const classBookLeaves = (args: { readonly leaves: number }): string => say("class-book-leaves", args);
+/** {thickness} thick */
+export const classBookThick = (args: { readonly thickness: Word }): string => say("class-book-thick", args);
+/** reads right to left */
+export const classBookRightToLeft = (): string => say("class-book-right-to-left");
+/** one plate|{plates} plates */
+export const classBookPlates = (args: { readonly plates: number }): string => say("class-book-plates", args);
+/** Seat {seat} */
+export const seatNumber = (args: { readonly seat: Word }): string => say("seat-number", args);
+/** seat {numbers}|seats {numbers} — $numbers is a list of seats' numbers; $count says how many they are. */
+export const seatNumbers = (args: { readonly count: number; readonly numbers: Word }): string => say("seat-numbers", args);
+/** Seat {seat}: {class} */
+export const seatTitle = (args: { readonly seat: Word; readonly class: Word }): string => say("seat-title", args);
+/** {kit}, in this book: {book}. — $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
+export const seatLede = (args: { readonly kit: Word; readonly book: Word }): string => say("seat-lede", args);
+/** {kit} as it comes out in this book, seen from the front */
+export const seatFrontAlt = (args: { readonly kit: Word }): string => say("seat-front-alt", args);
+/** Hold width */
+export const seatHoldWidth = (): string => say("seat-hold-width");
+/** between the folded edges of the first and last picture leaf, at the head */
+export const seatHoldWidthNote = (): string => say("seat-hold-width-note");
+/** Opening */
+export const seatOpening = (): string => say("seat-opening");
+/** angle of the opened book, first leaf to last */
+export const seatOpeningNote = (): string => say("seat-opening-note");
+/** Folded leaves */
+export const seatLeaves = (): string => say("seat-leaves");
+/** one cut|{cuts} cuts, one fold|{folds} folds */
+export const seatLeavesNote = (args: { readonly cuts: number; readonly folds: number }): string => say("seat-leaves-note", args);
+/** Work */
+export const seatWork = (): string => say("seat-work");
+/** {difficulty}; a guide, at the class’s pace — $difficulty is easy, moderate or demanding. */
+export const seatWorkNote = (args: { readonly difficulty: Word }): string => say("seat-work-note", args);
+/** Work along, leaf by leaf */
+export const seatBench = (): string => say("seat-bench");
+/** Packet to print ({paper}) */
+export const seatPacket = (args: { readonly paper: Word }): string => say("seat-packet", args);
+/** Pattern page for this book */
+export const seatPattern = (): string => say("seat-pattern");
+/** Pattern as CSV */
+export const seatCsv = (): string => say("seat-csv");
+/** Before you begin */
+export const seatDoubts = (): string => say("seat-doubts");
+/** Cut files for the window */
+export const seatCutFiles = (): string => say("seat-cut-files");
+/** This picture does not fit this book yet */
+export const seatMisfit = (): string => say("seat-misfit");
+/** What would help */
+export const seatHelp = (): string => say("seat-help");
+/** Choose {kit} instead: it fits as it is. — $kit is another kit of the class. */
+export const seatOtherFits = (args: { readonly kit: Word }): string => say("seat-other-fits", args);
+/** Choose {kit} instead. {offer}. — $offer is one change that makes the other kit fit: "Make the picture 105 mm tall". */
+export const seatOtherChange = (args: { readonly kit: Word; readonly offer: Word }): string => say("seat-other-change", args);
+/** At the end of each session */
+export const seatReaches = (): string => say("seat-reaches");
+/** This piece needs {minutes} more than the sessions allow. Your teacher has a list of what can be done about it. */
+export const seatShort = (args: { readonly minutes: Word }): string => say("seat-short", args);
+/** Code for seat {seat}: {url} — A code that a phone reads. */
+export const seatCode = (args: { readonly seat: Word; readonly url: Word }): string => say("seat-code", args);
+/** finished */
+export const reachFinished = (): string => say("reach-finished");
+/** pressing score lines */
+export const reachScores = (): string => say("reach-scores");
+/** score lines pressed */
+export const reachScored = (): string => say("reach-scored");
+/** all {all} leaves folded, working on the window */
+export const reachWindow = (args: { readonly all: Word }): string => say("reach-window", args);
+/** {leaves} of {all} leaves, up to {leaf} — $leaf is the last folded leaf: "leaf 48, p. 87". */
+export const reachLeaf = (args: { readonly leaves: Word; readonly all: Word; readonly leaf: Word }): string => say("reach-leaf", args);
+/** {from} to {to} — When a session begins and ends: "18:30 to 21:00". */
+export const clockFromTo = (args: { readonly from: Word; readonly to: Word }): string => say("clock-from-to", args);
 /** {about} A length of {least} to {most} mm: {help}. — help: field-length-help */
 export const fieldLength = (args: { readonly about: Word; readonly least: Word; readonly most: Word; readonly help: Word }): string => say("field-length", args);
 /** a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in" */
@@ -2372,6 +2520,14 @@ export const progressWrongValue = (args: { readonly place: Word; readonly given:
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
 export const progressWholeFile = (): string => say("progress-whole-file");
+/** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
+export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
+/**   - {help} */
+export const reportHelp = (args: { readonly help: Word }): string => say("report-help", args);
+/** warning  {class}, seat {seat}: {doubt} */
+export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
+/** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */
+export const reportUnusedStock = (args: { readonly class: Word; readonly item: Word }): string => say("report-unused-stock", args);
 /** Fetching the view … */
 export const roundFetching = (): string => say("round-fetching");
 /** Close the view */
@@ -2668,6 +2824,210 @@ export const whyMat = (): string => say("why-mat");
 export const whyPacking = (args: { readonly height: Word }): string => say("why-packing", args);
 /** {pieces} packing pieces of {piece}, {height} in all, to keep the gauge level */
 export const whyPackingPieces = (args: { readonly pieces: Word; readonly piece: Word; readonly height: Word }): string => say("why-packing-pieces", args);
+/** Teacher’s packet */
+export const teacherOver = (): string => say("teacher-over");
+/** {date} · {place} · one seat|{seats} seats, one session|{sessions} sessions */
+export const teacherLede = (args: { readonly date: Word; readonly place: Word; readonly seats: number; readonly sessions: number }): string => say("teacher-lede", args);
+/** Roster */
+export const teacherRoster = (): string => say("teacher-roster");
+/** Kit and book */
+export const teacherKitHead = (): string => say("teacher-kit-head");
+/** Picture leaves */
+export const teacherLeavesHead = (): string => say("teacher-leaves-head");
+/** Opening */
+export const teacherOpeningHead = (): string => say("teacher-opening-head");
+/** Hold width */
+export const teacherWidthHead = (): string => say("teacher-width-head");
+/** {first}–{last} — The first and the last picture leaf. */
+export const teacherLeaves = (args: { readonly first: Word; readonly last: Word }): string => say("teacher-leaves", args);
+/** Does not fit */
+export const teacherNoFit = (): string => say("teacher-no-fit");
+/** see below */
+export const teacherSeeBelow = (): string => say("teacher-see-below");
+/** Work is at the pace of the class, without what is ready beforehand. A kit’s own page and bench give its author’s estimate. */
+export const teacherRosterNote = (): string => say("teacher-roster-note");
+/** Seat {seat}: {kit} does not fit its book */
+export const teacherMisfit = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-misfit", args);
+/** What would help: */
+export const teacherHelp = (): string => say("teacher-help");
+/** Will work, but check first */
+export const teacherDoubts = (): string => say("teacher-doubts");
+/** Seat {seat}. — Stands in bold before what is to be checked at a seat. */
+export const teacherSeat = (args: { readonly seat: Word }): string => say("teacher-seat", args);
+/** Shopping list */
+export const teacherShopping = (): string => say("teacher-shopping");
+/** Material */
+export const teacherMaterialHead = (): string => say("teacher-material-head");
+/** Tool */
+export const teacherToolHead = (): string => say("teacher-tool-head");
+/** Needed */
+export const teacherNeededHead = (): string => say("teacher-needed-head");
+/** From stock */
+export const teacherStockHead = (): string => say("teacher-stock-head");
+/** To buy */
+export const teacherBuyHead = (): string => say("teacher-buy-head");
+/** To find */
+export const teacherFindHead = (): string => say("teacher-find-head");
+/** Price */
+export const teacherPriceHead = (): string => say("teacher-price-head");
+/** {count} {sheet} sheet|{count} {sheet} sheets — Sheets of a size: "4 A4 sheets". */
+export const shoppingSheets = (args: { readonly count: number; readonly sheet: Word }): string => say("shopping-sheets", args);
+/** {amount} {unit} — A quantity in a unit: "1.9 m", "2 sets", "3 rolls". */
+export const shoppingAmount = (args: { readonly amount: Word; readonly unit: Word }): string => say("shopping-amount", args);
+/** packed over all seats */
+export const shoppingPacked = (): string => say("shopping-packed");
+/** too small for {parts} */
+export const shoppingTooSmall = (args: { readonly parts: Word }): string => say("shopping-too-small", args);
+/** one per seat, measured as in the roster */
+export const shoppingBooks = (): string => say("shopping-books");
+/** for one seat|for {seats} seats */
+export const shoppingSeats = (args: { readonly seats: number }): string => say("shopping-seats", args);
+/** {why}; for one seat|{why}; for {seats} seats — $why says which it is: "at most 38 mm wide and 45 mm high; measure it". */
+export const shoppingWhy = (args: { readonly seats: number; readonly why: Word }): string => say("shopping-why", args);
+/** In stock, not needed here: {items}. */
+export const teacherUnused = (args: { readonly items: Word }): string => say("teacher-unused", args);
+/** Not in this list: {seats}, whose book does not fit yet. Sort this out first, and build again.|Not in this list: {seats}, whose books do not fit yet. Sort this out first, and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherAway = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-away", args);
+/** Costs */
+export const teacherCosts = (): string => say("teacher-costs");
+/** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
+export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Word }): string => say("teacher-costs-text", args);
+/** Uses */
+export const teacherUses = (): string => say("teacher-uses");
+/** Preparation, in order */
+export const teacherPrepare = (): string => say("teacher-prepare");
+/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
+export const teacherPrint = (): string => say("teacher-print");
+/** Sort out seat {seat}: {kit} does not fit its book. */
+export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);
+/** Buy what is on the shopping list. Check the tools: sharp blades, caps on. */
+export const teacherBuy = (): string => say("teacher-buy");
+/** Buy what is on the shopping list. Test every light and screw its battery door shut. */
+export const teacherBuyLight = (): string => say("teacher-buy-light");
+/** Cut {what} — $what is how many pieces of what: "2 × door, card". */
+export const teacherCut = (args: { readonly what: Word }): string => say("teacher-cut", args);
+/** {count} × {part}, {material} */
+export const teacherPieces = (args: { readonly count: Word; readonly part: Word; readonly material: Word }): string => say("teacher-pieces", args);
+/** all seats that fit */
+export const teacherAllSeats = (): string => say("teacher-all-seats");
+/** {where}; on sheet {names}|{where}; on sheets {names} — $where is for which seats; $names are names of sheets, as their files have them. */
+export const teacherOnSheets = (args: { readonly count: number; readonly where: Word; readonly names: Word }): string => say("teacher-on-sheets", args);
+/** Print or mark the cut sheets below and lay out their card. Students cut their own parts in class. */
+export const teacherLayOut = (): string => say("teacher-lay-out");
+/** Print or mark the cut sheets below and lay out their card, acetate and paper. Students cut their own parts in class. */
+export const teacherLayOutWindow = (): string => say("teacher-lay-out-window");
+/** Press the score lines of every book, as the scoring plan in its packet says. */
+export const teacherScores = (): string => say("teacher-scores");
+/** Put together a bag for each seat: {things}. — $things is a list of what goes in, from the messages below. */
+export const teacherBag = (args: { readonly things: Word }): string => say("teacher-bag", args);
+/** packet */
+export const teacherBagPacket = (): string => say("teacher-bag-packet");
+/** gauge */
+export const teacherBagGauge = (): string => say("teacher-bag-gauge");
+/** gauge and window parts */
+export const teacherBagParts = (): string => say("teacher-bag-parts");
+/** sheet for its gauge */
+export const teacherBagGaugeSheet = (): string => say("teacher-bag-gauge-sheet");
+/** sheets for its gauge and window */
+export const teacherBagSheets = (): string => say("teacher-bag-sheets");
+/** light with its battery door screwed shut (no loose cells) */
+export const teacherBagLight = (): string => say("teacher-bag-light");
+/** seat card */
+export const teacherBagCard = (): string => say("teacher-bag-card");
+/** Lay out the room: a mat, a lamp and elbow room for each seat, and a closed container for old blades. Where a glue gun is used, keep water ready for burns. */
+export const teacherRoom = (): string => say("teacher-room");
+/** To cut in class */
+export const teacherCutInClass = (): string => say("teacher-cut-in-class");
+/** {what}: {where} — What is to be cut, and for which seats: "2 × door, card: seats 2 and 8". */
+export const teacherCutFor = (args: { readonly what: Word; readonly where: Word }): string => say("teacher-cut-for", args);
+/** Cut sheets of the class */
+export const teacherCutSheets = (): string => say("teacher-cut-sheets");
+/** {size} {material} — A sheet's size and stuff: "A4 card". */
+export const teacherSheet = (args: { readonly size: Word; readonly material: Word }): string => say("teacher-sheet", args);
+/** Numbers are seats. The files to cut are under {folder} beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
+export const teacherCutNote = (args: { readonly folder: Word }): string => say("teacher-cut-note", args);
+/** Who may need more time, and what to do */
+export const teacherLate = (): string => say("teacher-late");
+/** Seat {seat}, {kit}: {minutes} short. */
+export const teacherLateSeat = (args: { readonly seat: Word; readonly kit: Word; readonly minutes: Word }): string => say("teacher-late-seat", args);
+/** By this estimate, every seat that fits finishes in these sessions. */
+export const teacherNoneLate = (): string => say("teacher-none-late");
+/** Finish one leaf at home with “Work along”: about {hours}.|Finish {leaves} leaves at home with “Work along”: about {hours}. — “Work along” is the name of a link: class-seat-bench. */
+export const remedyLeavesAtHome = (args: { readonly leaves: number; readonly hours: Word }): string => say("remedy-leaves-at-home", args);
+/** Press the score lines and fold one leaf at home with “Work along”: about {hours}.|Press the score lines and fold {leaves} leaves at home with “Work along”: about {hours}. */
+export const remedyLeavesAndScoresAtHome = (args: { readonly leaves: number; readonly hours: Word }): string => say("remedy-leaves-and-scores-at-home", args);
+/** Finish the window at home: about {hours}. */
+export const remedyWindowAtHome = (args: { readonly hours: Word }): string => say("remedy-window-at-home", args);
+/** Press its score lines before the class. That saves {saves}; the seat is still {missing} short. */
+export const remedyScoresBefore = (args: { readonly saves: Word; readonly missing: Word }): string => say("remedy-scores-before", args);
+/** Press its score lines before the class. That saves {saves}, enough to finish. */
+export const remedyScoresEnough = (args: { readonly saves: Word }): string => say("remedy-scores-enough", args);
+/** Cut its window parts before the class. That saves {saves}; the seat is still {missing} short. */
+export const remedyPartsBefore = (args: { readonly saves: Word; readonly missing: Word }): string => say("remedy-parts-before", args);
+/** Cut its window parts before the class. That saves {saves}, enough to finish. */
+export const remedyPartsEnough = (args: { readonly saves: Word }): string => say("remedy-parts-enough", args);
+/** Do both. The seat is still {missing} short. — Both of the two before. */
+export const remedyBothBefore = (args: { readonly missing: Word }): string => say("remedy-both-before", args);
+/** Do both. That is enough to finish. */
+export const remedyBothEnough = (): string => say("remedy-both-enough");
+/** Make {kit} instead. It fits this book and would be finished in time. */
+export const remedyShorterKit = (args: { readonly kit: Word }): string => say("remedy-shorter-kit", args);
+/** Add a session like the last one.|Add {sessions} sessions like the last one. */
+export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
+/** Supervision list */
+export const teacherSupervision = (): string => say("teacher-supervision");
+/** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */
+export const teacherSupervisionText = (): string => say("teacher-supervision-text");
+/** Knife out */
+export const teacherKnifeOut = (): string => say("teacher-knife-out");
+/** Knife back, capped */
+export const teacherKnifeBack = (): string => say("teacher-knife-back");
+/** Cells in, door screwed shut */
+export const teacherCellsIn = (): string => say("teacher-cells-in");
+/** Cells counted back */
+export const teacherCellsBack = (): string => say("teacher-cells-back");
+/** Out/back: knives ____/____ · new blades ____ · old blades in the container ____ · glue guns cold {box} — Underscores are room to write; $box is a box to tick. */
+export const teacherCounts = (args: { readonly box: Word }): string => say("teacher-counts", args);
+/** Out/back: knives ____/____ · cells ____/____ · new blades ____ · old blades in the container ____ · glue guns cold {box} */
+export const teacherCountsLight = (args: { readonly box: Word }): string => say("teacher-counts-light", args);
+/** What goes home unfinished goes without loose blades or cells. A light that goes home keeps its cells behind the screwed door and counts as out until it is back: seats ____________________. Anyone carrying on at home works beside a competent adult where the cautions above ask for one. */
+export const teacherHome = (): string => say("teacher-home");
+/** Handout · {class} */
+export const teacherHandout = (args: { readonly class: Word }): string => say("teacher-handout", args);
+/** {kit}: the steps */
+export const teacherSteps = (args: { readonly kit: Word }): string => say("teacher-steps", args);
+/** {title}. — A step's or a caution's title in bold, before its sentence. */
+export const teacherHandoutTitle = (args: { readonly title: Word }): string => say("teacher-handout-title", args);
+/** Done for you before the class. */
+export const teacherDone = (): string => say("teacher-done");
+/** Your own leaves, marks and widths are in your packet. Stop after every batch, and compare at every checkpoint. */
+export const teacherHandoutFoot = (): string => say("teacher-handout-foot");
+/** Seat cards */
+export const teacherCards = (): string => say("teacher-cards");
+/** Seat cards, continued */
+export const teacherCardsMore = (): string => say("teacher-cards-more");
+/** This site has no address yet, so there is no code. */
+export const teacherNoCode = (): string => say("teacher-no-code");
+/** Measuring card · {class} */
+export const cardOver = (args: { readonly class: Word }): string => say("card-over", args);
+/** Measure your book */
+export const cardHeading = (): string => say("card-heading");
+/** Seat — Before room to write the seat's number. */
+export const cardSeat = (): string => say("card-seat");
+/** A ruler at true scale: centimetres above, inches below. Cut along its upper line. */
+export const cardRuler = (): string => say("card-ruler");
+/** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
+export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
+/** seat {seat}: {part} — A part of one seat. */
+export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);
+/** {seat} {part} — The same in short, on the part in the drawing. */
+export const sheetPartShort = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
+export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
+/** {class}: {material}, {size} sheet {number}: {parts} */
+export const sheetTitle = (args: { readonly class: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("sheet-title", args);
+/** Leaflight class {class}; parts of all seats; layers: {layers} — In the file's description; $layers are names in the file. */
+export const sheetAbout = (args: { readonly class: Word; readonly layers: Word }): string => say("sheet-about", args);
 /** ruler */
 export const toolRuler = (): string => say("tool-ruler");
 /** metal ruler */

@@ -1,7 +1,7 @@
 import nunjucks from "nunjucks";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
-import { kitCards, type LinkTo } from "../../output/parts/cards.ts";
+import type { LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { headPart } from "../../output/parts/head.ts";
@@ -10,11 +10,11 @@ import { type Html, raw } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
 import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
-import { stepGist } from "../../words/gists.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library.ts";
 import { feedOf, pageHead } from "./page-head.ts";
 import type { SiteConfig } from "./register.ts";
+import { stated } from "./stated.ts";
 
 /** A packet's sheets with what its frame says of them. */
 interface Packet {
@@ -47,27 +47,17 @@ export function registerParts(
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
-  config.addFilter("kitCards", (slugs: readonly string[], page: string) =>
-    kitCards(slugs.map(opened().view), linkOf(page)),
-  );
   config.addFilter("cataloguePage", (page: string, heading: string, story: string) => {
     const { views: kits, classes } = opened();
     return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
   });
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
-  config.addFilter("stepGist", stepGist);
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {
     const packet = seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat);
     const { heading: title, summary } = packet;
     return { ...packet, bar: printBar(), head: pageHead(opened(), page, { title, summary, link: linkOf(page) }) };
   });
-}
-
-/** What a frame hands over. @throws Error where its name there is misspelt, and so stands for nothing */
-function stated<T>(value: T | undefined): T {
-  if (value === undefined) throw new Error("a frame hands over a name that is not defined");
-  return value;
 }
 
 function kitPacket(library: Library, template: PacketPage, slug: string): Packet {

@@ -1,8 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { KitClass, Stock } from "../../core/class/kit-class.ts";
+import type { KitClass } from "../../core/class/kit-class.ts";
 import * as say from "../../words/messages.ts";
-import { supplyNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
@@ -15,6 +14,7 @@ import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { readBooks } from "./read-books.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { seatsOf } from "./seats.ts";
+import { stockOf } from "./stock.ts";
 
 /** Reads every folder under `root` (…/classes), in the order of their days; a class that cannot be held stops none of the others. */
 export function readClasses(root: string, base: string, kits: OfferedKits): Readings<KitClass> {
@@ -59,12 +59,6 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     stock: data.stock.map(stockOf),
     bring: data.bring,
   };
-}
-
-/** What the program counts is known by its id or by what the words in force call it. */
-function stockOf({ item, quantity }: ClassMatter["stock"][number]): Stock {
-  const isPaper = item.trim().toLowerCase() === say.materialPaper().toLowerCase();
-  return { id: isPaper ? "paper" : supplyNamed(item), item, quantity };
 }
 
 function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {

@@ -18,8 +18,8 @@ describe("stepsOf(kit, pattern, counts, effort)", () => {
   it.each(DEMO_KITS)("%s: says the hold width and the string in whole millimetres", (slug) => {
     const { steps, pattern } = demoView(slug);
     const text = (wanted: string): string => steps.find(({ id }) => id === wanted)?.text.mm ?? "";
-    expect(text("hold")).toContain(`are ${Math.round(pattern.fit.edgeWidth)}\u00a0mm apart at the head edge`);
-    const string = pattern.insert?.stringLength;
+    expect(text("hold")).toContain(`are ${Math.round(pattern.fit.holdWidth)}\u00a0mm apart at the head edge`);
+    const string = pattern.window?.stringLength;
     if (string !== undefined) expect(text("close")).toContain(`Tie ${Math.round(string)}\u00a0mm of string`);
   });
 

@@ -1,5 +1,10 @@
+import type { SeatPart } from "../../../core/class/class-sheets.ts";
 import type { NamedSheet } from "../../../core/class/preparation.ts";
+import type { PartPlace } from "../../../core/packing/lay-out.ts";
 import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
+import * as say from "../../../words/messages.ts";
+import { partName } from "../../../words/parts.ts";
+import { seatPartsText } from "../../../words/seats.ts";
 import { escapeXml } from "../../xml.ts";
 import { lineLook } from "../line-kinds.ts";
 import type { Figure } from "../pocket-figure.ts";
@@ -13,14 +18,14 @@ const ROOM_FOR_NAME = 60;
 
 /** A cut sheet of the class, small: every part with its seat's number, and its name where there is room. */
 export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
-  const label = `Sheet ${name}, ${num(size.width, 0)} × ${num(size.height, 0)} mm: ${sheet.parts.join(", ")}`;
-  const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
-  const names = sheet.places.map((place) => {
-    const [seat, kind] = place.name.split(": ");
-    const number = seat!.replace("seat ", "");
-    const long = Math.max(place.width, place.height) >= ROOM_FOR_NAME;
-    return stepPartName(place, long ? `${number} ${kind}` : number);
+  const label = say.sheetLabel({
+    name,
+    width: num(size.width, 0),
+    height: num(size.height, 0),
+    parts: seatPartsText(sheet.parts),
   });
+  const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
+  const names = sheet.places.map((place) => partWords(place, placeText(place)));
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
     fill: "#fff",
@@ -33,8 +38,14 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
   };
 }
 
+function placeText({ part, width, height }: PartPlace<SeatPart>): string {
+  return Math.max(width, height) >= ROOM_FOR_NAME
+    ? say.sheetPartShort({ seat: part.seat, part: partName(part) })
+    : String(part.seat);
+}
+
 /** A part's words in the middle of its box, along its longer side, on a white ground so that lines do not run through them. */
-function stepPartName(place: { x: number; y: number; width: number; height: number }, words: string): string {
+function partWords(place: Omit<PartPlace, "part">, words: string): string {
   const x = place.x + place.width / 2;
   const y = place.y + place.height / 2;
   const upright = place.height > place.width && words.length * LETTERS * 0.5 > place.width;
