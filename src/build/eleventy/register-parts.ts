@@ -13,7 +13,7 @@ import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library.ts";
 import { feedOf, pageHead } from "./page-head.ts";
-import type { SiteConfig } from "./register.ts";
+import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
 
 /** A packet's sheets with what its frame says of them. */
