@@ -31,6 +31,7 @@ export function registerSite(config: SiteConfig): void {
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   addBundleLinks(config, root);
   addKitPages(config);
+  addGlossary(config);
   addStandIns(config);
   registerClasses(config, () => opened().classes);
   registerFonts(config);
@@ -62,6 +63,15 @@ function addKitPages(config: SiteConfig): void {
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
+  });
+}
+
+function addGlossary(config: SiteConfig): void {
+  config.addTemplate("glossary.njk", "{{ page.url | glossaryPage | safe }}", {
+    layout: "base.njk",
+    eleventyComputed: { title: () => messages.glossaryTitle(), summary: () => messages.glossarySummary() },
+    permalink: "glossary/index.html",
+    eleventyExcludeFromCollections: true,
   });
 }
 
