@@ -1,13 +1,15 @@
 import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import { extname, join, relative, resolve, sep } from "node:path";
+import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import { computePattern } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import { Problem } from "../../core/problem.ts";
-import { toRadians } from "../../core/units/angle.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
 import type { Motif } from "../../core/window/motif.ts";
+import { authorFailure } from "../../words/findings/author-failure.ts";
+import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { openFolder, readFolders } from "../files/folders.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
@@ -17,6 +19,7 @@ import { PictureError, readSvg } from "../svg/read-svg.ts";
 import { assignLevels } from "./assign-levels.ts";
 import { readMotifs } from "./read-motifs.ts";
 import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
+import { resolveShape } from "./resolve-shape.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
 import { checkVersions } from "./versions.ts";
 
@@ -24,6 +27,7 @@ import { checkVersions } from "./versions.ts";
 export interface KitFolder {
   readonly kit: Kit;
   readonly pattern: Pattern;
+  readonly findings: readonly Doubt[];
   /** The author's own telling, Markdown. */
   readonly body: string;
   /** What the picture holds that does not count, in sentences. */
@@ -53,8 +57,16 @@ export function readKit(folder: string, base: string): KitFolder {
     const motifs = readMotifs(join(base, "content/motifs"));
     const { map, notes } = readPicture(folder, base, parsed.data, levels);
     const kit = toKit(slug, parsed.data, levels, map, motifs);
-    return { kit, pattern: computePattern(kit), body: front.body, pictureNotes: notes };
+    return { kit, ...patternOf(kit), body: front.body, pictureNotes: notes };
   });
+}
+
+/** @throws Problem where the kit's own book does not carry it */
+function patternOf(kit: Kit): Pick<KitFolder, "pattern" | "findings"> {
+  const result = computePattern(kit);
+  if (result.fits) return result;
+  const { path, ...texts } = authorFailure(result.finding, kit);
+  throw new Problem(path, texts);
 }
 
 function readPicture(
@@ -159,7 +171,7 @@ function toKit(
     fit: {
       ...fit,
       head: fit.head,
-      opening: fit.opening === undefined || fit.opening === "solve" ? "solve" : toRadians(fit.opening),
+      shape: resolveShape(fit),
       markStep: fit.markStep ?? (data.units === "mm" ? 0.5 : MM_PER_INCH / 32),
     },
     ...windowOf(data, levels),
@@ -168,7 +180,12 @@ function toKit(
     prices: data.prices,
     currency: data.currency ?? "",
     rates: data.rates,
-    supplies: data.supplies.map((supply) => ({ ...supply, price: supply.price })),
+    supplies: data.supplies.map((supply) => ({
+      ...supply,
+      id: supplyNamed(supply.item),
+      unitId: unitNamed(supply.unit),
+      price: supply.price,
+    })),
     picture,
     photos: data.photos,
   };

@@ -150,7 +150,6 @@ export function windowOf(
     cells: light?.cells,
     insert: insert && {
       outline: numberOf(insert.outline, "insert.outline"),
-      outlineName: insert.outline,
       lip: insert.lip,
       hinge: insert.hinge,
       panel: insert.panel,
