@@ -2,6 +2,12 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** {title}: {part}, {count} of {material}, seen from the front — $part is a part's name, $material what it is cut from. */
+export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; readonly count: Word; readonly material: Word }): string => say("cut-part-title", args);
+/** {title}: {material}, {size} sheet {number}: {parts} — $size is a sheet's size, $number which sheet of it, $parts the parts on it. */
+export const cutSheetTitle = (args: { readonly title: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("cut-sheet-title", args);
+/** Leaflight kit {slug}, revision {revision}; wrap|flat panel, lip {lip} mm, hinge left|right; layers: {layers} ({width} x {height} mm) — $revision is a short code. $layers are the names of the file's layers; the last one holds a rectangle to measure, which is $width by $height mm. */
+export const cutAbout = (args: { readonly slug: Word; readonly revision: Word; readonly panel: Word; readonly lip: Word; readonly hinge: Word; readonly layers: Word; readonly width: Word; readonly height: Word }): string => say("cut-about", args);
 /** Page {lastPage}, with page 1 on leaf {pageOneLeaf}, needs {needed} leaves. This book has {leaves}. A leaf is two pages. */
 export const failPagesNeedMoreLeavesWhy = (args: { readonly lastPage: Word; readonly pageOneLeaf: Word; readonly needed: Word; readonly leaves: Word }): string => say("fail-pages-need-more-leaves-why", args);
 /** page {lastPage} of a book of {leaves} leaves whose page 1 is on leaf {pageOneLeaf} */
@@ -342,6 +348,26 @@ export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: W
 export const fitAllowedPlates = (): string => say("fit-allowed-plates");
 /** two whole numbers: 12, 12 */
 export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** leaf {leaf} */
+export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
+/** p. {page} — A printed page, short. */
+export const leafPage = (args: { readonly page: Word }): string => say("leaf-page", args);
+/** front leaf {index} of {of} */
+export const leafFront = (args: { readonly index: Word; readonly of: Word }): string => say("leaf-front", args);
+/** plate {index} of {of} after p. {page} */
+export const leafPlate = (args: { readonly index: Word; readonly of: Word; readonly page: Word }): string => say("leaf-plate", args);
+/** end leaf {index} of {of} */
+export const leafEnd = (args: { readonly index: Word; readonly of: Word }): string => say("leaf-end", args);
+/** leaf {leaf}, p. {page} */
+export const leafWithPage = (args: { readonly leaf: Word; readonly page: Word }): string => say("leaf-with-page", args);
+/** leaf {leaf} ({name}) — A leaf without a page number; $name is one of front leaf, plate, end leaf. */
+export const leafWithName = (args: { readonly leaf: Word; readonly name: Word }): string => say("leaf-with-name", args);
+/** leaf {leaf} (not folded) */
+export const leafNotFolded = (args: { readonly leaf: Word }): string => say("leaf-not-folded", args);
+/** leaves {first} to {last} */
+export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
+/** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
+export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
 /** second-hand book|second-hand books */
 export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
 /** card */

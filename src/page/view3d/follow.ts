@@ -5,6 +5,6 @@ import { BOOK_CHANGED, shared } from "./shared.ts";
 
 /** Hands the reader's own book to the view: an open one shows it at once, a closed one when it is opened. */
 export function showOwnBook(view: KitView): void {
-  shared().data = roundData(JSON.parse(patternJson(view.kit, view.pattern, view.supplies, view.effort)));
+  shared().data = roundData(JSON.parse(patternJson(view.kit, view.pattern, view.findings, view.supplies, view.effort)));
   document.dispatchEvent(new Event(BOOK_CHANGED));
 }
