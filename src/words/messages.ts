@@ -30,7 +30,7 @@ export const failTooFewLeavesAllowed = (args: { readonly leaves: Word }): string
 export const failTooFewLeavesDoAuthor = (args: { readonly room: Word; readonly most: Word }): string => say("fail-too-few-leaves-do-author", args);
 /** Fold fewer border leaves, or choose a book with more leaves. */
 export const failTooFewLeavesDoReader = (): string => say("fail-too-few-leaves-do-reader");
-/** Lower this seat’s borderLeaves, or give it a thicker book. */
+/** Lower this seat’s borderBefore and borderAfter, or give it a thicker book. */
 export const failTooFewLeavesDoTeacher = (): string => say("fail-too-few-leaves-do-teacher");
 /** The level “{level}” is {depth} deep, so its flap reaches {reach} inward. The leaf is {leafWidth} wide, and {clearance} must stay free at the gutter. */
 export const failFlapInGutterWhy = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word; readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-why", args);
@@ -78,7 +78,7 @@ export const failPictureTooNarrowAllowed = (args: { readonly leaves: Word; reado
 export const failPictureTooNarrowDoAuthor = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-author", args);
 /** Make the picture at least {leastHeight} tall, or fold more leaves as borders. */
 export const failPictureTooNarrowDoReader = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-reader", args);
-/** Set this seat’s height to at least {leastHeight}, or raise its borderLeaves. */
+/** Set this seat’s height to at least {leastHeight}, or raise its borderBefore and borderAfter. */
 export const failPictureTooNarrowDoTeacher = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
 /** A picture {height} tall is {width} wide. Opened to {widest}, {leaves} picture leaves of this book fill only {most}. */
 export const failPictureTooWideWhy = (args: { readonly height: Word; readonly width: Word; readonly widest: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-picture-too-wide-why", args);
@@ -90,7 +90,7 @@ export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonl
 export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-author", args);
 /** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
 export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
-/** Set this seat’s height to {mostHeight}, or lower its borderLeaves, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
+/** Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
 export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
 /** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
 export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
@@ -138,7 +138,7 @@ export const failNoRoomForLightAllowed = (args: { readonly choice: Word; readonl
 export const failNoRoomForLightDoAuthor = (args: { readonly choice: Word }): string => say("fail-no-room-for-light-do-author", args);
 /** Here, a light {height} high may be up to {mostDiameter} wide, or one {diameter} wide up to {mostHeight} high. Or make the picture larger.|Here, a light {height} high may be up to {mostDiameter} wide. Or make the picture larger.|Here, a light {diameter} wide may be up to {mostHeight} high. Or make the picture larger.|No light of this width or height has room here. Make the picture larger, or choose a wider book. */
 export const failNoRoomForLightDoReader = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-reader", args);
-/** Give this seat a light up to {mostDiameter} wide (lightDiameter), or up to {mostHeight} high (lightHeight), or raise its height.|Give this seat a light up to {mostDiameter} wide (lightDiameter), or raise its height.|Give this seat a light up to {mostHeight} high (lightHeight), or raise its height.|Raise this seat’s height, or give it a wider book. */
+/** Give this seat a light up to {mostDiameter} wide (light: diameter), or up to {mostHeight} high (light: height), or raise its height.|Give this seat a light up to {mostDiameter} wide (light: diameter), or raise its height.|Give this seat a light up to {mostHeight} high (light: height), or raise its height.|Raise this seat’s height, or give it a wider book. */
 export const failNoRoomForLightDoTeacher = (args: { readonly choice: Word; readonly mostDiameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-teacher", args);
 /** “{level}” is nowhere {need} wide over {height} of height */
 export const obstacleNowhereWide = (args: { readonly level: Word; readonly need: Word; readonly height: Word }): string => say("obstacle-nowhere-wide", args);
@@ -158,7 +158,7 @@ export const failLightNearWindowAllowed = (args: { readonly clearance: Word }): 
 export const failLightNearWindowDoAuthor = (args: { readonly more: Word }): string => say("fail-light-near-window-do-author", args);
 /** Use a narrower light. */
 export const failLightNearWindowDoReader = (): string => say("fail-light-near-window-do-reader");
-/** Give this seat a narrower light (lightDiameter). */
+/** Give this seat a narrower light (light: diameter). */
 export const failLightNearWindowDoTeacher = (): string => say("fail-light-near-window-do-teacher");
 /** The level “{level}”, which the window follows, cannot be seen in the picture. */
 export const failOutlineHiddenWhy = (args: { readonly level: Word }): string => say("fail-outline-hidden-why", args);

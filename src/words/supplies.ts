@@ -1,4 +1,5 @@
-import type { Supply, SupplyId, SupplyReason, SupplyUnit } from "../core/supplies/supply.ts";
+import type { SupplyId, SupplyUnit } from "../core/kit/supply-id.ts";
+import type { Supply, SupplyReason } from "../core/supplies/supply.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import type { Part } from "../core/window/part.ts";
 import { formatSize } from "./lengths.ts";

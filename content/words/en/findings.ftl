@@ -19,7 +19,7 @@ fail-too-few-leaves-do-author = { $room ->
    *[some] use at most { $most } picture leaves, narrower borders or a thicker book
  }
 fail-too-few-leaves-do-reader = Fold fewer border leaves, or choose a book with more leaves.
-fail-too-few-leaves-do-teacher = Lower this seat’s borderLeaves, or give it a thicker book.
+fail-too-few-leaves-do-teacher = Lower this seat’s borderBefore and borderAfter, or give it a thicker book.
 
 fail-flap-in-gutter-why = The level “{ $level }” is { $depth } deep, so its flap reaches { $reach } inward. The leaf is { $leafWidth } wide, and { $clearance } must stay free at the gutter.
 fail-flap-in-gutter-given = level "{ $level }" is { $depth } deep, its flap reaches { $reach } inward
@@ -61,7 +61,7 @@ fail-picture-too-narrow-given = a picture { $height } high is { $width } wide
 fail-picture-too-narrow-allowed = even closed, { $leaves } picture leaves of this book are { $least } thick
 fail-picture-too-narrow-do-author = raise the height to at least { $leastHeight } or use fewer picture leaves
 fail-picture-too-narrow-do-reader = Make the picture at least { $leastHeight } tall, or fold more leaves as borders.
-fail-picture-too-narrow-do-teacher = Set this seat’s height to at least { $leastHeight }, or raise its borderLeaves.
+fail-picture-too-narrow-do-teacher = Set this seat’s height to at least { $leastHeight }, or raise its borderBefore and borderAfter.
 
 fail-picture-too-wide-why = A picture { $height } tall is { $width } wide. Opened to { $widest }, { $leaves } picture leaves of this book fill only { $most }.
 fail-picture-too-wide-given = a picture { $height } high is { $width } wide
@@ -75,7 +75,7 @@ fail-picture-too-wide-do-reader = { $help ->
    *[book] Make the picture { $mostHeight } tall, or choose a book with more or wider leaves.
  }
 fail-picture-too-wide-do-teacher = { $help ->
-    [leaves] Set this seat’s height to { $mostHeight }, or lower its borderLeaves, so that { $enough } leaves carry the picture.
+    [leaves] Set this seat’s height to { $mostHeight }, or lower its borderBefore and borderAfter, so that { $enough } leaves carry the picture.
    *[book] Set this seat’s height to { $mostHeight }, or give it a book with more or wider leaves.
  }
 
@@ -128,9 +128,9 @@ fail-no-room-for-light-do-reader = { $choice ->
    *[none] No light of this width or height has room here. Make the picture larger, or choose a wider book.
  }
 fail-no-room-for-light-do-teacher = { $choice ->
-    [both] Give this seat a light up to { $mostDiameter } wide (lightDiameter), or up to { $mostHeight } high (lightHeight), or raise its height.
-    [width] Give this seat a light up to { $mostDiameter } wide (lightDiameter), or raise its height.
-    [height] Give this seat a light up to { $mostHeight } high (lightHeight), or raise its height.
+    [both] Give this seat a light up to { $mostDiameter } wide (light: diameter), or up to { $mostHeight } high (light: height), or raise its height.
+    [width] Give this seat a light up to { $mostDiameter } wide (light: diameter), or raise its height.
+    [height] Give this seat a light up to { $mostHeight } high (light: height), or raise its height.
    *[none] Raise this seat’s height, or give it a wider book.
  }
 
@@ -147,7 +147,7 @@ fail-light-near-window-given = the light would stand { $free } behind the closed
 fail-light-near-window-allowed = at least its clearance, { $clearance }
 fail-light-near-window-do-author = raise the setback by { $more }
 fail-light-near-window-do-reader = Use a narrower light.
-fail-light-near-window-do-teacher = Give this seat a narrower light (lightDiameter).
+fail-light-near-window-do-teacher = Give this seat a narrower light (light: diameter).
 
 ## Window
 

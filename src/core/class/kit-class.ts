@@ -1,6 +1,6 @@
-import type { Kit, Priced, SheetSize } from "../kit/kit.ts";
+import type { Kit, SheetSize } from "../kit/kit.ts";
+import type { Priced, SupplyId } from "../kit/supply-id.ts";
 import type { Refit } from "../refit/refit.ts";
-import type { SupplyId } from "../supplies/supply.ts";
 import type { UnitSystem } from "../units/length.ts";
 
 /** A class as its teacher states it, every default filled in. */

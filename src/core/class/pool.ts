@@ -1,8 +1,9 @@
+import type { SupplyId, SupplyUnit } from "../kit/supply-id.ts";
 import type { SheetLayout } from "../packing/lay-out.ts";
 import { extentOf } from "../packing/pack.ts";
 import { isLength, toBuy } from "../supplies/lengths.ts";
 import { suppliesOf } from "../supplies/supplies.ts";
-import type { Supply, SupplyId, SupplyReason, SupplyUnit } from "../supplies/supply.ts";
+import type { Supply, SupplyReason } from "../supplies/supply.ts";
 import { tidy } from "../units/length.ts";
 import type { SeatPart } from "./class-sheets.ts";
 import type { FittingSeat } from "./fit-seats.ts";

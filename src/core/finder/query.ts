@@ -1,4 +1,4 @@
-import { fromAddress, toAddress } from "../refit/address.ts";
+import { type AddressParameters, fromAddress, toAddress } from "../refit/address.ts";
 import type { Refit } from "../refit/refit.ts";
 import { bookFigures } from "./book-figures.ts";
 
@@ -31,17 +31,14 @@ export const NO_QUERY: Query = {
 };
 
 /** Writes a query as address parameters, the book under the names that kit pages read: `height=210&hours=6`. */
-export function toQueryAddress(query: Query): URLSearchParams {
-  const address = toAddress(bookFigures(query.book));
-  for (const key of ["hours", "levels", "light", "fit", "sort"] as const) {
-    const value = query[key];
-    if (value !== undefined) address.set(key, String(value));
-  }
-  return address;
+export function toQueryAddress(query: Query): string {
+  const asked = (["hours", "levels", "light", "fit", "sort"] as const).filter((key) => query[key] !== undefined);
+  const book = toAddress(bookFigures(query.book));
+  return [...(book === "" ? [] : [book]), ...asked.map((key) => `${key}=${query[key]}`)].join("&");
 }
 
 /** Reads a query; what is not sensible is left out, so that an old or damaged link still opens the catalogue. */
-export function fromQueryAddress(address: URLSearchParams): Query {
+export function fromQueryAddress(address: AddressParameters): Query {
   return {
     book: bookFigures(fromAddress(address)),
     hours: readHours(address.get("hours") ?? ""),

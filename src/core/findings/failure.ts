@@ -1,5 +1,5 @@
 import type { View } from "../fan/front.ts";
-import type { FoldStyle } from "../kit/kit.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 
 /**
  * Why a kit cannot be made on a book as it stands. Lengths mm, angles radians, leaves and pages as people count them, levels

@@ -3,10 +3,11 @@ import type { View } from "../fan/front.ts";
 import type { Shape } from "../fit/shape.ts";
 import type { LightWish } from "../light/light.ts";
 import type { LevelMap } from "../picture/level-map.ts";
-import type { SupplyId, SupplyUnit } from "../supplies/supply.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import type { UnitSystem } from "../units/length.ts";
 import type { Motif } from "../window/motif.ts";
 import type { WindowWish } from "../window/window.ts";
+import type { Priced, SupplyId, SupplyUnit } from "./supply-id.ts";
 
 /** A depth of the picture. Kits list levels front to back; level 1 is the first. */
 export interface Level {
@@ -17,8 +18,6 @@ export interface Level {
   readonly line: number | undefined;
   readonly background: boolean;
 }
-
-export type FoldStyle = "single" | "stepped";
 
 /** What the kit asks of the fit. Lengths mm, opening radians. */
 export interface FitWish {
@@ -60,19 +59,6 @@ export interface SheetSize {
   readonly width: number;
   readonly height: number;
 }
-
-/** What a computed supply costs, for one of its unit. */
-export type Priced =
-  | "book"
-  | "card"
-  | "acetate"
-  | "tape"
-  | "glueDots"
-  | "string"
-  | "button"
-  | "light"
-  | "cells"
-  | "blades";
 
 /** A supply that the author states; `id` and `unitId` where it is one that the program counts, too. */
 export interface OwnSupply {

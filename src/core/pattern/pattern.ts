@@ -1,8 +1,9 @@
 import type { Book } from "../book/book.ts";
 import type { LeafName } from "../book/numbering.ts";
 import type { View } from "../fan/front.ts";
-import type { FoldStyle, Level } from "../kit/kit.ts";
+import type { Level } from "../kit/kit.ts";
 import type { Pocket } from "../light/light.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import type { Cut, MergedSpan, Span } from "../spans/span.ts";
 import type { Tack } from "../spans/tacks.ts";
 import type { BookWindow } from "../window/window.ts";

@@ -1,7 +1,8 @@
 import type { Plate } from "../book/book.ts";
 import { heightOf, openingOf } from "../fit/shape.ts";
 import { widestOpening } from "../fit/solve.ts";
-import type { FoldStyle, Kit } from "../kit/kit.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
 import type { Refit } from "./refit.ts";
 

@@ -1,4 +1,4 @@
-import type { FoldStyle } from "../kit/kit.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import type { Refit } from "./refit.ts";
 
 /** One thing that an offer changes. Lengths mm. */

@@ -1,6 +1,7 @@
 import { openingOf } from "../fit/shape.ts";
-import type { FoldStyle, Kit } from "../kit/kit.ts";
+import type { Kit } from "../kit/kit.ts";
 import { tryFit } from "../pattern/compute.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";

@@ -1,6 +1,7 @@
 import type { Book, Plate } from "../book/book.ts";
 import { heightOf, type Shape, withHeight, withOpening } from "../fit/shape.ts";
-import type { FoldStyle, Kit } from "../kit/kit.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import { toRadians } from "../units/angle.ts";
 import type { UnitSystem } from "../units/length.ts";
 

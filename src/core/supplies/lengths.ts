@@ -1,5 +1,5 @@
+import type { SupplyUnit } from "../kit/supply-id.ts";
 import { MM_PER_INCH, tidy, type UnitSystem } from "../units/length.ts";
-import type { SupplyUnit } from "./supply.ts";
 
 /** How lengths are bought: the unit and its length, mm. */
 export const BOUGHT_BY: Readonly<Record<UnitSystem, { readonly unit: SupplyUnit; readonly length: number }>> = {

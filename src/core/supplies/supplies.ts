@@ -1,11 +1,12 @@
-import type { Kit, OwnSupply, Priced } from "../kit/kit.ts";
+import type { Kit, OwnSupply } from "../kit/kit.ts";
+import type { Priced, SupplyUnit, ToolSupply } from "../kit/supply-id.ts";
 import { layOut } from "../packing/lay-out.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
 import type { Part } from "../window/part.ts";
 import { partsOf } from "../window/window.ts";
 import { BOUGHT_BY, toBuy } from "./lengths.ts";
-import type { Supply, SupplyReason, SupplyUnit, ToolSupply } from "./supply.ts";
+import type { Supply, SupplyReason } from "./supply.ts";
 
 /** Cuts after which a craft-knife blade drags in book paper (common practice, no source). */
 const CUTS_A_BLADE = 250;

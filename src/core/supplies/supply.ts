@@ -1,14 +1,5 @@
-import type { Priced } from "../kit/kit.ts";
+import type { SupplyId, SupplyUnit } from "../kit/supply-id.ts";
 import type { Part } from "../window/part.ts";
-
-/** Tools that every kit, or those with cuts, ask for. */
-export type ToolSupply = "boneFolder" | "ruler" | "pencil" | "knife" | "mat" | "packing";
-
-/** A supply that the program counts. */
-export type SupplyId = Priced | ToolSupply;
-
-/** What a quantity counts: things by themselves (`each`, a pair of cells is a `set`), sheets, or a length as it is bought. */
-export type SupplyUnit = "each" | "set" | "sheet" | "m" | "ft";
 
 /** Something to have at hand; words/supplies.ts names it. */
 export interface Supply {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Fan } from "../../../src/core/fan/fan.ts";
-import { boardWidth, holdWidth, layFront, stationAt } from "../../../src/core/fan/front.ts";
+import { boardWidth, layFront, stationAt, tipWidth } from "../../../src/core/fan/front.ts";
 import { cellEdges, readingPositions, tip } from "../../oracle/fan.ts";
 
 const FLAT: Fan = { leaves: 204, leafWidth: 140, blockThickness: 24, opening: 1.2, spine: "flat", direction: "ltr" };
@@ -65,16 +65,16 @@ describe("stationAt(…)", () => {
   });
 });
 
-describe("holdWidth(fan, range, frontDepth)", () => {
+describe("tipWidth(fan, range, frontDepth)", () => {
   it.each(BOOKS)("is the straight distance between the outermost front tips, %s", (_, fan) => {
     const [a, b] = [tip(fan, 13, 18), tip(fan, 192, 18)];
-    expect(holdWidth(fan, RANGE, 18)).toBeCloseTo(Math.hypot(a.x - b.x, a.z - b.z), 9);
+    expect(tipWidth(fan, RANGE, 18)).toBeCloseTo(Math.hypot(a.x - b.x, a.z - b.z), 9);
   });
 
   it("counts depth where borders differ", () => {
     const [a, b] = [tip(FLAT, 3, 18), tip(FLAT, 102, 18)];
     expect(Math.abs(a.z - b.z)).toBeGreaterThan(10);
-    expect(holdWidth(FLAT, { first: 2, count: 100 }, 18)).toBeCloseTo(Math.hypot(a.x - b.x, a.z - b.z), 9);
+    expect(tipWidth(FLAT, { first: 2, count: 100 }, 18)).toBeCloseTo(Math.hypot(a.x - b.x, a.z - b.z), 9);
   });
 });
 

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type KitEntry, listKits, minutesOf, sortOf } from "../../../src/core/finder/kit-list.ts";
+import { type KitEntry, type Known, listKits, minutesOf, sortOf } from "../../../src/core/finder/kit-list.ts";
 import { NO_QUERY, type Query } from "../../../src/core/finder/query.ts";
-import { reasonOf } from "../../../src/core/finder/reason.ts";
-import type { Verdict } from "../../../src/core/finder/verdict.ts";
 import { missingFigures, summary } from "../../../src/words/finder.ts";
 
 const kit = (title: string, hours: number, levels: number, light: boolean): KitEntry => ({
@@ -14,18 +12,18 @@ const kit = (title: string, hours: number, levels: number, light: boolean): KitE
 });
 
 const KITS = [kit("Buoy", 6, 3, false), kit("Anchor", 9, 3, true), kit("Crane", 3, 2, false), kit("Dory", 5, 5, true)];
-const offers = [{ words: "fold less", refit: {}, otherBook: false }];
-const VERDICTS = new Map<string, Verdict>([
-  ["buoy", { kind: "no", why: "Too few leaves." }],
-  ["anchor", { kind: "own", look: [], minutes: 4 * 60 }],
+const offers = [{ says: [], refit: {}, otherBook: false, springsOpen: false }];
+const VERDICTS = new Map<string, Known>([
+  ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
+  ["anchor", { kind: "fits", minutes: 4 * 60 }],
   ["crane", { kind: "change", offers, minutes: 2 * 60 }],
-  ["dory", { kind: "unknown", why: "Not loaded." }],
+  ["dory", { kind: "unknown" }],
 ]);
-const NONE = new Map<string, Verdict>();
+const NONE = new Map<string, Known>();
 const book = { leafHeight: 200 };
 
 describe("listKits(kits, verdicts, query)", () => {
-  const CASES: readonly (readonly [string, Partial<Query>, ReadonlyMap<string, Verdict>, string])[] = [
+  const CASES: readonly (readonly [string, Partial<Query>, ReadonlyMap<string, Known>, string])[] = [
     ["nothing asked: by title", {}, NONE, "Anchor Buoy Crane Dory"],
     ["by hours of their own books", { sort: "hours" }, NONE, "Crane Dory Buoy Anchor"],
     ["by hours in the reader's book where known", { book, sort: "hours" }, VERDICTS, "Crane Anchor Dory Buoy"],
@@ -91,20 +89,5 @@ describe("summary(shown, all, verdicts), missingFigures(book)", () => {
     ],
   ])("%j: %s", (stated, words) => {
     expect(missingFigures(stated)).toBe(words);
-  });
-});
-
-describe("reasonOf(problem)", () => {
-  it.each([
-    ["levels.2", "Too deep for these leaves: a; b."],
-    ["fit.height", "Too high for these leaves: a; b."],
-    ["fit.head", "Too high for these leaves: a; b."],
-    ["fit.borderLeaves", "Too few leaves: a; b."],
-    ["light.diameter", "No room for the light: a; b."],
-    ["insert.lip", "No room for the window: a; b."],
-    ["book.lastPage", "These figures do not agree: a; b."],
-    ["sheets", "Does not fit: a; b."],
-  ])("%s: %s", (field, sentence) => {
-    expect(reasonOf({ field, given: "a", allowed: "b" })).toBe(sentence);
   });
 });

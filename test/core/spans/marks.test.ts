@@ -38,9 +38,9 @@ describe("markLeaf(exact, rules): rounding", () => {
   });
 
   it("never marks beyond the tail", () => {
-    const { spans, absorbed } = marked(spansTo([216.26, 2], [216.3, 1]), { step: 0.5 });
+    const { spans, merged } = marked(spansTo([216.26, 2], [216.3, 1]), { step: 0.5 });
     expect(spans).toEqual(spansTo([216.3, 2]));
-    expect(absorbed).toEqual([{ from: 216.26, to: 216.3, level: 1, into: 2 }]);
+    expect(merged).toEqual([{ from: 216.26, to: 216.3, level: 1, into: 2 }]);
   });
 
   it("joins neighbours of one level before anything else", () => {
@@ -52,14 +52,14 @@ describe("markLeaf(exact, rules): rounding", () => {
 
 describe("markLeaf(exact, rules): absorption", () => {
   it("keeps a span of exactly the least tab, as marked", () => {
-    expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).absorbed).toEqual([]);
+    expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).merged).toEqual([]);
     expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).spans).toEqual(spansTo([50, 2], [53, 1], [216, 2]));
   });
 
   it("gives a shorter one to its neighbours and lists it as drawn", () => {
-    const { spans, absorbed } = marked(spansTo([50.3, 2], [53.1, 1], [216, 2]));
+    const { spans, merged } = marked(spansTo([50.3, 2], [53.1, 1], [216, 2]));
     expect(spans).toEqual(spansTo([216, 2]));
-    expect(absorbed).toEqual([{ from: 50.3, to: 53.1, level: 1, into: 2 }]);
+    expect(merged).toEqual([{ from: 50.3, to: 53.1, level: 1, into: 2 }]);
   });
 
   it("gives it to the neighbour whose depth is nearest, however short", () => {
@@ -79,20 +79,20 @@ describe("markLeaf(exact, rules): absorption", () => {
   it("takes the shortest first, and nearest the head among equals", () => {
     // 1 mm at 50 goes first and makes 47 … 51 long enough; then 2 mm at 100.
     const exact = spansTo([48, 1], [50, 2], [51, 3], [100, 2], [102, 1], [216, 2]);
-    const { spans, absorbed } = marked(exact);
-    expect(absorbed.map(({ from, to }) => [from, to])).toEqual([
+    const { spans, merged } = marked(exact);
+    expect(merged.map(({ from, to }) => [from, to])).toEqual([
       [50, 51],
       [100, 102],
     ]);
     expect(spans).toEqual(spansTo([48, 1], [216, 2]));
     const equal = marked(spansTo([50, 1], [52, 2], [100, 1], [102, 2], [216, 1]));
-    expect(equal.absorbed.map(({ from }) => from)).toEqual([50, 100]);
+    expect(equal.merged.map(({ from }) => from)).toEqual([50, 100]);
   });
 
-  it("goes on until every span is long enough: a joined span that is still short is absorbed in turn", () => {
+  it("goes on until every span is long enough: a joined span that is still short is merged in turn", () => {
     // 3 (1 mm) goes to 2, its nearest; with 2 it is 2.5 mm, and that goes to 1.
-    const { spans, absorbed } = marked(spansTo([50, 1], [51.5, 2], [52.5, 3], [216, 1]));
-    expect(absorbed).toEqual([
+    const { spans, merged } = marked(spansTo([50, 1], [51.5, 2], [52.5, 3], [216, 1]));
+    expect(merged).toEqual([
       { from: 51.5, to: 52.5, level: 3, into: 2 },
       { from: 50, to: 52.5, level: 2, into: 1 },
     ]);
@@ -104,19 +104,19 @@ describe("markLeaf(exact, rules): absorption", () => {
   });
 
   it("leaves a leaf of one span alone, even one shorter than the least tab", () => {
-    expect(marked(spansTo([2, 1]))).toEqual({ spans: spansTo([2, 1]), absorbed: [] });
+    expect(marked(spansTo([2, 1]))).toEqual({ spans: spansTo([2, 1]), merged: [] });
   });
 
   it("lists a span that rounding closes up", () => {
-    const { spans, absorbed } = marked(spansTo([50.3, 2], [50.6, 1], [216, 2]), { leastTab: 0.5 });
+    const { spans, merged } = marked(spansTo([50.3, 2], [50.6, 1], [216, 2]), { leastTab: 0.5 });
     expect(spans).toEqual(spansTo([216, 2]));
-    expect(absorbed).toEqual([{ from: 50.3, to: 50.6, level: 1, into: 2 }]);
+    expect(merged).toEqual([{ from: 50.3, to: 50.6, level: 1, into: 2 }]);
   });
 
   it("lists a span that rounding closes up even when no tab is too short", () => {
-    const { spans, absorbed } = marked(spansTo([50.3, 2], [50.6, 1], [216, 2]), { leastTab: 0 });
+    const { spans, merged } = marked(spansTo([50.3, 2], [50.6, 1], [216, 2]), { leastTab: 0 });
     expect(spans).toEqual(spansTo([216, 2]));
-    expect(absorbed).toEqual([{ from: 50.3, to: 50.6, level: 1, into: 2 }]);
+    expect(merged).toEqual([{ from: 50.3, to: 50.6, level: 1, into: 2 }]);
   });
 
   it("takes depths as equally near whatever the binary dust in them", () => {
@@ -195,12 +195,12 @@ describe("markLeaf(exact, rules): properties", () => {
 
   it("a span of the picture either has a span of its level where it was drawn or is listed", () => {
     all((exact, rules) => {
-      const { spans, absorbed } = markLeaf(exact, rules);
+      const { spans, merged } = markLeaf(exact, rules);
       for (const { from, to, level } of exact) {
         const covers = (other: { from: number; to: number }) =>
           other.from <= to + rules.step && other.to >= from - rules.step;
         const kept = spans.some((span) => span.level === level && covers(span));
-        const listed = absorbed.some((span) => covers(span));
+        const listed = merged.some((span) => covers(span));
         expect(kept || listed).toBe(true);
       }
     });
@@ -208,13 +208,13 @@ describe("markLeaf(exact, rules): properties", () => {
 
   it("whatever stands at another level than drawn, beyond half a step of a boundary, is listed", () => {
     all((exact, rules) => {
-      const { spans, absorbed } = markLeaf(exact, rules);
+      const { spans, merged } = markLeaf(exact, rules);
       const end = exact.at(-1)!.to;
       for (let u = 0.05; u < end; u += 0.37) {
         const at = (list: readonly Span[]) => list.find((span) => span.from <= u && u < span.to)!.level;
         if (at(exact) === at(spans)) continue;
         const rounded = exact.some((span) => Math.abs(span.from - u) <= rules.step / 2 + 1e-6);
-        const listed = absorbed.some((span) => span.from - rules.step / 2 <= u && u <= span.to + rules.step / 2);
+        const listed = merged.some((span) => span.from - rules.step / 2 <= u && u <= span.to + rules.step / 2);
         expect(rounded || listed).toBe(true);
       }
     });

@@ -1,4 +1,4 @@
-import type { FoldStyle } from "../../../core/kit/kit.ts";
+import type { FoldStyle } from "../../../core/spans/fold-style.ts";
 import { num, tag } from "../svg-text.ts";
 import type { At, Look } from "./ink.ts";
 
