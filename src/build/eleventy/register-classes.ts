@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileName } from "../../core/packing/file-name.ts";
+import { fileName } from "../../core/file-name.ts";
 import { bookFields } from "../../core/refit/fields.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { printedRuler } from "../../output/drawing/class/ruler.ts";
-import { SHEET } from "../../output/drawing/true-scale.ts";
+import { SHEET } from "../../output/drawing/sheets/true-scale.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import { seatsText } from "../../output/views/class/words.ts";

@@ -21,7 +21,7 @@ const CHAMFER = 2;
 const MARGIN = 1.5;
 
 /**
- * Hinges a frame (outer outline less opening) at its left or right. The hinge is the straight line nearest the side whose
+ * Hinges a frame (outer outline less hole) at its left or right. The hinge is the straight line nearest the side whose
  * stretch inside the frame is long enough; what bulges beyond it is cut away, at most 4 mm. Undefined where no such line is,
  * or no flap of 5 mm would lie on the card behind the door.
  */

@@ -13,7 +13,7 @@ import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
-import type { Figure } from "../drawing/pocket-figure.ts";
+import type { Figure } from "../drawing/figure.ts";
 import { type Caution, cautionsFor } from "./cautions.ts";
 import { type Edition, editionOf } from "./edition.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";

@@ -1,5 +1,5 @@
 import { MM_PER_INCH } from "../../core/units/length.ts";
-import { SHEET } from "../drawing/true-scale.ts";
+import { SHEET } from "../drawing/sheets/true-scale.ts";
 
 /** A paper that packets are printed on, upright; mm. */
 export interface Paper {

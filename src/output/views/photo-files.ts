@@ -1,5 +1,5 @@
+import { fileName } from "../../core/file-name.ts";
 import type { Photo } from "../../core/kit/kit.ts";
-import { fileName } from "../../core/packing/file-name.ts";
 
 /** Widths a photo is offered in, pixels; none larger than the photo itself. */
 export const PHOTO_WIDTHS = [480, 960, 1600] as const;

@@ -1,11 +1,12 @@
+import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { fileName } from "../../core/packing/file-name.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import { sizeOfPart } from "../../core/window/part.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
+import type { Figure } from "../drawing/figure.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
-import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
+import { pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
 import { leafAndPage, type NotchText, notchText } from "./row.ts";
 
 /** The light's pocket as the page and the packet show it. */

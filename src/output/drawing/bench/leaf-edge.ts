@@ -2,8 +2,8 @@ import { depthsOf, type Pattern } from "../../../core/pattern/pattern.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import type { LeafCard } from "../../views/leaf-card.ts";
 import { paperTone } from "../front/tone.ts";
+import { placeLabels } from "../label-places.ts";
 import { escapeXml, num, tag, text } from "../svg-text.ts";
-import { placeLabels } from "./label-places.ts";
 
 /** The room for the drawing, CSS pixels. */
 export interface Room {

@@ -1,7 +1,7 @@
 import type { NamedSheet } from "../../../core/class/preparation.ts";
 import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
+import type { Figure } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
-import type { Figure } from "../pocket-figure.ts";
 import { escapeXml, num, tag, text } from "../svg-text.ts";
 
 /** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */

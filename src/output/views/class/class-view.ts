@@ -6,7 +6,7 @@ import { type PooledSupply, poolSupplies, unusedStock } from "../../../core/clas
 import { type NamedSheet, namedSheets, partCounts } from "../../../core/class/preparation.ts";
 import { scheduleOf } from "../../../core/class/schedule.ts";
 import { cutSheetFigure } from "../../drawing/class/cut-sheet.ts";
-import type { Figure } from "../../drawing/pocket-figure.ts";
+import type { Figure } from "../../drawing/figure.ts";
 import type { Caution } from "../cautions.ts";
 import type { KitView } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";

@@ -6,7 +6,7 @@ import type { Refit } from "../../../core/refit/refit.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { formatDepth, formatSize } from "../../../words/lengths.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
-import type { Figure } from "../../drawing/pocket-figure.ts";
+import type { Figure } from "../../drawing/figure.ts";
 import type { Caution } from "../cautions.ts";
 import { hoursText } from "../figures.ts";
 import { viewKit } from "../kit-view.ts";
