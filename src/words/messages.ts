@@ -102,7 +102,7 @@ export const drawGaugeListUsed = (args: { readonly levels: Word; readonly line: 
 export const drawGaugeListOwn = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-list-own", args);
 /** line {line}, {depth}: not used in this kit */
 export const drawGaugeListUnused = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-unused", args);
-/** Cut apart, fold the tab over the head edge, and copy the marks. */
+/** Cut apart, fold the tab over the head edge, copy the marks. */
 export const drawStripFirst = (): string => say("draw-strip-first");
 /** Lay the top line on your own mark at {from} from the head. */
 export const drawStripNext = (args: { readonly from: Word }): string => say("draw-strip-next", args);

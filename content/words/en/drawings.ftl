@@ -66,7 +66,7 @@ draw-gauge-list-unused = line { $line }, { $depth }: not used in this kit
 
 ## Marking strips
 
-draw-strip-first = Cut apart, fold the tab over the head edge, and copy the marks.
+draw-strip-first = Cut apart, fold the tab over the head edge, copy the marks.
 draw-strip-next = Lay the top line on your own mark at { $from } from the head.
 draw-strip-key = Top: leaf, book page, (pattern page). Fields: level. › cut depth from the { $style ->
     [stepped] folded edge

@@ -5,16 +5,10 @@ import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
 import { type Boundary, depthOf, exampleBoundary, exampleLeaf } from "./example-leaf.ts";
-import { FACE_CELL, type FaceCell, faceOf } from "./fold-face.ts";
-import { bladeAbove, foldingOver, matUnder, nextLeaf, scoringTools, sectionOf } from "./fold-section.ts";
+import { FACE_CELL, type FaceCell } from "./fold-face.ts";
+import { foldPanels } from "./fold-panels.ts";
 import { diagram, SMALL, WIDTH } from "./ink.ts";
 import { penFor } from "./pen.ts";
-
-/** One panel: what is done, on the face and edge-on. */
-interface Panel {
-  readonly title: string;
-  readonly draw: (cell: FaceCell) => string;
-}
 
 const CELL = { width: 38, height: 52, gap: 4 };
 
@@ -28,7 +22,7 @@ export function foldSteps(kit: Kit, pattern: Pattern): Figure | undefined {
   const boundary = exampleBoundary(pattern, leaf, stepped ? "with" : "either");
   if (!boundary) return undefined;
   const size = (mm: number): string => formatSize(mm, kit.units);
-  const panels = stepped ? steppedPanels(pattern, boundary, size) : singlePanels(pattern, boundary, size);
+  const panels = foldPanels(pattern, boundary, size);
   const drawn = panels.map((panel, i) => {
     const row = Math.floor(i / 2);
     const field = { left: (i % 2) * (CELL.width + CELL.gap), top: row * CELL.height, width: CELL.width };
@@ -53,91 +47,6 @@ function faceCell(pen: FaceCell["pen"], pattern: Pattern, boundary: Boundary): F
   const reach = stepped ? Math.max(2 * deeper - front, 2 * front) : 2 * deeper;
   const scale = (FACE_CELL.foreEdge - FACE_CELL.torn - 2) / reach;
   return { pen, pattern, boundary, scale, x: (depth) => FACE_CELL.foreEdge - depth * scale };
-}
-
-function singlePanels(pattern: Pattern, boundary: Boundary, size: (mm: number) => string): Panel[] {
-  const { upper, lower } = boundary;
-  const [a, b] = [depthOf(pattern, upper), depthOf(pattern, lower)];
-  const deeper = Math.max(a, b);
-  const depths = [a, b].sort((one, other) => one - other);
-  return [
-    {
-      title: say.drawFoldScore(),
-      draw: (cell) =>
-        faceOf(cell, {
-          edges: [0, 0],
-          scores: depths,
-          dimensions: depths.map((depth, i) => ({ depth, words: size(depth), above: i === 0 })),
-        }) +
-        sectionOf(cell, 0) +
-        scoringTools(cell, depths),
-    },
-    {
-      title: say.drawFoldCut(),
-      draw: (cell) =>
-        faceOf(cell, {
-          edges: [0, 0],
-          scores: depths,
-          cut: [0, deeper],
-          dimensions: [{ depth: deeper, words: say.drawCut({ depth: size(deeper) }) }],
-        }) +
-        sectionOf(cell, 0) +
-        matUnder(cell, 0) +
-        bladeAbove(cell, deeper),
-    },
-    {
-      title: say.drawFoldEach(),
-      draw: (cell) =>
-        faceOf(cell, { edges: [a, 0], scores: [b], cut: [0, deeper], folding: true }) + foldingOver(cell, a, 0),
-    },
-    {
-      title: say.drawFoldTuck(),
-      draw: (cell) => faceOf(cell, { edges: [a, b], scores: [] }) + sectionOf(cell, deeper) + nextLeaf(cell, deeper),
-    },
-  ];
-}
-
-function steppedPanels(pattern: Pattern, boundary: Boundary, size: (mm: number) => string): Panel[] {
-  const front = depthOf(pattern, 1);
-  const [a, b] = [depthOf(pattern, boundary.upper), depthOf(pattern, boundary.lower)];
-  const deeper = Math.max(a, b);
-  const bench = benchCutDepth(pattern, deeper);
-  const lines = [...new Set([front, deeper])];
-  return [
-    {
-      title: say.drawFoldScore(),
-      draw: (cell) =>
-        faceOf(cell, {
-          edges: [0, 0],
-          scores: lines,
-          dimensions: lines.map((depth, i) => ({ depth, words: size(depth), above: i === 0 })),
-        }) +
-        sectionOf(cell, 0) +
-        scoringTools(cell, lines),
-    },
-    {
-      title: say.drawFoldWhole({ depth: size(front) }),
-      draw: (cell) =>
-        faceOf(cell, { edges: [front, front], scores: [deeper], folding: true }) + foldingOver(cell, front, 0),
-    },
-    {
-      title: say.drawFoldCut(),
-      draw: (cell) =>
-        faceOf(cell, {
-          edges: [front, front],
-          scores: [deeper],
-          cut: [front, deeper],
-          dimensions: [{ depth: deeper, from: front, words: say.drawCut({ depth: size(bench) }) }],
-        }) +
-        sectionOf(cell, front) +
-        matUnder(cell, front) +
-        bladeAbove(cell, deeper),
-    },
-    {
-      title: say.drawFoldAgain(),
-      draw: (cell) => faceOf(cell, { edges: [a, b], scores: [] }) + sectionOf(cell, deeper) + nextLeaf(cell, deeper),
-    },
-  ];
 }
 
 function labelOf(pattern: Pattern, { upper, lower }: Boundary, size: (mm: number) => string): string {
