@@ -1,22 +1,34 @@
 import { toDegrees } from "../core/units/angle.ts";
-import { KitError } from "../input/files/message.ts";
 import { formatSize } from "../words/lengths.ts";
-import { openLibrary } from "./library.ts";
-import { MisfitError, reportClasses, STOP_AT_MISFIT } from "./report.ts";
+import * as say from "../words/messages.ts";
+import { fixed } from "../words/numbers.ts";
+import { foreseen } from "./foreseen.ts";
+import { type Library, openLibrary } from "./library.ts";
+import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
+import { authorWarnings } from "./tell.ts";
 
 /** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
 try {
   const { views, classes } = openLibrary(process.cwd());
-  for (const { kit, pattern, notes, figures } of views) {
-    const { fit } = pattern;
-    const size = `${formatSize(fit.width, kit.units)} × ${formatSize(fit.height, kit.units)}`;
-    console.log(
-      `${kit.slug}: leaves ${fit.firstLeaf} to ${fit.lastLeaf}, ${size}, opening ${toDegrees(fit.opening).toFixed(1)}°, hold width ${formatSize(fit.edgeWidth, kit.units)}, ${figures.hours}`,
-    );
-    for (const warning of [...pattern.warnings, ...notes]) console.warn(`  warning: ${warning}`);
+  for (const view of views) {
+    console.log(kitLine(view));
+    for (const warning of authorWarnings(view)) console.warn(`  ${say.checkWarningInside({ warning })}`);
   }
   reportClasses(classes, process.argv.includes(STOP_AT_MISFIT));
 } catch (error) {
-  console.error(error instanceof KitError || error instanceof MisfitError ? error.message : error);
+  console.error(foreseen(error) ?? error);
   process.exitCode = 1;
+}
+
+function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): string {
+  return say.checkKit({
+    kit: kit.slug,
+    first: fit.firstLeaf,
+    last: fit.lastLeaf,
+    width: formatSize(fit.width, kit.units),
+    height: formatSize(fit.height, kit.units),
+    opening: say.unitDegree({ angle: fixed(toDegrees(fit.opening), 1) }),
+    hold: formatSize(fit.holdWidth, kit.units),
+    hours: figures.hours,
+  });
 }

@@ -1,18 +1,25 @@
 import { join } from "node:path";
+import type { Caution } from "../core/plan/caution.ts";
 import { readCautions } from "../input/cautions/read-cautions.ts";
 import { readClasses } from "../input/class/read-classes.ts";
-import { type KitFolder, readKits } from "../input/kit/read-kit.ts";
+import { foldersIn, slugOf } from "../input/files/folders.ts";
+import type { KitMessage } from "../input/files/message.ts";
+import { readEach } from "../input/files/readings.ts";
+import { readKits } from "../input/kit/read-kit.ts";
+import { readMotifs } from "../input/kit/read-motifs.ts";
 import { readSettings } from "../input/settings/read-settings.ts";
-import { type SiteSettings, URL_VARIABLE } from "../input/settings/settings.ts";
-import { readWords, SOURCE } from "../input/words/read-words.ts";
-import type { Caution } from "../output/views/cautions.ts";
+import { type SiteSettings, siteSettings, URL_VARIABLE } from "../input/settings/settings.ts";
+import { catalogueOf } from "../input/words/fluent.ts";
+import { readLanguage, readWords, SOURCE } from "../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../output/views/class/class-view.ts";
 import { viewKit } from "../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../output/views/packet-view.ts";
 import type { Catalogue } from "../words/message.ts";
 import { speak } from "../words/speak.ts";
+import { Gathering, type WhenBroken } from "./gathering.ts";
+import { patternKit } from "./pattern-kit.ts";
 
-/** All kits and classes of a site, computed once a build; templates look them up by slug. */
+/** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
 export interface Library {
   readonly views: readonly PrintedKit[];
   readonly classes: readonly ClassView[];
@@ -20,31 +27,69 @@ export interface Library {
   readonly settings: SiteSettings;
   /** The words of the site's language. */
   readonly words: Catalogue;
+  /** About what is left out, as it cannot be built. */
+  readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
 }
 
-/** Reads `content` under the project folder `base`. @throws KitError */
-export function openLibrary(base: string): Library {
-  speak(readWords(base, SOURCE), SOURCE);
-  const settings = readSettings(base, process.env[URL_VARIABLE]);
-  const words = readWords(base, settings.language);
-  speak(words, settings.language);
-  const folders: KitFolder[] = readKits(join(base, "content/kits"), base);
-  const cautions = readCautions(join(base, "content/words/cautions.yaml"));
-  const views = folders.map((folder) => withPacket(viewKit(folder, cautions)));
-  const kits = folders.map((folder) => folder.kit);
+/**
+ * Reads `content` under the project folder `base`; from then on the site's language is spoken.
+ * @throws KitError where something is broken and that is to stop; WordsError where the program's own words are
+ */
+export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Library {
+  const gathering = new Gathering(whenBroken);
+  const { settings, words } = openLanguage(base, gathering);
+  const motifs = gathering.all(readMotifs(base));
+  const root = join(base, "content/kits");
+  const stated = gathering.all(readKits(root, base, motifs));
+  const patterned = gathering
+    .all(readEach(stated, patternKit))
+    .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
+  const cautions = gathering.one(
+    () => readCautions(base, settings.language),
+    () => [],
+  );
+  gathering.stopWhereBroken();
+  const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
+  const kits = patterned.map(({ kit }) => kit);
+  const broken = foldersIn(root)
+    .map(slugOf)
+    .filter((slug) => !kits.some((kit) => kit.slug === slug));
+  const plans = gathering
+    .all(readClasses(join(base, "content/classes"), base, { kits, broken }))
+    .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
+  gathering.stopWhereBroken();
   return {
     views,
-    classes: readClasses(join(base, "content/classes"), base, kits).map((plan) =>
-      viewClass(plan, views, cautions, settings.url),
-    ),
+    classes: plans.map((plan) => viewClass(plan, views, cautions, settings.url)),
     cautions,
     settings,
     words,
+    messages: gathering.messages,
     view: (slug) => {
       const found = views.find((view) => view.slug === slug);
       if (!found) throw new Error(`no kit "${slug}"`);
       return found;
     },
   };
+}
+
+/** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */
+function openLanguage(base: string, gathering: Gathering): Pick<Library, "settings" | "words"> {
+  const english = gathering.one(
+    () => readWords(base, SOURCE),
+    () => catalogueOf(readLanguage(base, SOURCE)),
+  );
+  speak(english, SOURCE);
+  const read = (): SiteSettings => readSettings(base, process.env[URL_VARIABLE]);
+  const settings = gathering.one(read, () => siteSettings.parse({}));
+  const { language } = settings;
+  const words = gathering.one(
+    () => readWords(base, language),
+    () => english,
+  );
+  gathering.stopWhereBroken();
+  speak(words, language);
+  // What settings leave out is filled in with words of their language.
+  return { settings: language === SOURCE ? settings : read(), words };
 }

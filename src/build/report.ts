@@ -1,4 +1,7 @@
 import type { ClassView } from "../output/views/class/class-view.ts";
+import type { MisfitView } from "../output/views/class/misfit-view.ts";
+import * as say from "../words/messages.ts";
+import { otherKitText } from "../words/seats.ts";
 
 /** With it, a seat whose book does not fit stops the command. */
 export const STOP_AT_MISFIT = "--stop-at-misfit";
@@ -15,24 +18,26 @@ export function reportClasses(
   const lines = classes.flatMap(misfitLines);
   if (lines.length > 0 && stop) throw new MisfitError(lines.join("\n"));
   for (const line of lines) log(line);
-  for (const { slug, warnings, unusedStock } of classes) {
-    for (const { seat, warnings: own } of warnings)
-      for (const warning of own) log(`warning  ${slug}, seat ${seat}: ${warning}`);
-    for (const item of unusedStock) log(`warning  ${slug}: stock "${item}" is nothing on the shopping list`);
-  }
+  for (const line of classes.flatMap(warningLines)) log(line);
 }
 
 function misfitLines({ slug, seats }: ClassView): string[] {
   return seats.flatMap(({ number, kitSlug, misfit }) => {
     if (!misfit) return [];
-    const help = [
-      ...misfit.offers.map((offer) => offer.words),
-      ...misfit.otherKits.map((other) => `${other.title} instead ${other.words}`),
-      misfit.todo,
-    ];
-    return [
-      `${slug}, seat ${number}: ${kitSlug} does not fit its book: ${misfit.why}. What would help:`,
-      ...help.map((words) => `  - ${words}`),
-    ];
+    const why = say.reportMisfit({ class: slug, seat: number, kit: kitSlug, why: misfit.why });
+    return [why, ...helpsOf(misfit).map((help) => say.reportHelp({ help }))];
   });
+}
+
+function helpsOf({ offers, otherKits, teacher }: MisfitView): string[] {
+  return [...offers.map((offer) => offer.words), ...otherKits.map(otherKitText), teacher];
+}
+
+function warningLines({ slug, seats, unusedStock }: ClassView): string[] {
+  return [
+    ...seats.flatMap(({ number, doubts }) =>
+      doubts.map((doubt) => say.reportDoubt({ class: slug, seat: number, doubt })),
+    ),
+    ...unusedStock.map((item) => say.reportUnusedStock({ class: slug, item })),
+  ];
 }

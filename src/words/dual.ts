@@ -30,3 +30,8 @@ export function styleFor(units: UnitSystem, step: number): LengthStyle {
 export function same(text: string): Dual {
   return { mm: text, in: text };
 }
+
+/** A length that hands measure or cut, to the whole millimetre or sixteenth of an inch, with unit: a string, the hold width. */
+export function dualByHand(mm: number): Dual {
+  return dualLength(mm, 1);
+}

@@ -24,30 +24,36 @@ export type Catalogue = Readonly<Record<string, Pattern>>;
 const numbers = new Map<string, Intl.NumberFormat>();
 const plurals = new Map<string, Intl.PluralRules>();
 
-/** Fills a message. Numbers keep up to three decimals; groups of digits are parted from five digits on. */
+/**
+ * Fills a message. Numbers keep up to three decimals; groups of digits are parted from five digits on.
+ * @throws Error where an argument has no value: a layout, which no compiler reads, hands over a misspelt name
+ */
 export function fill(pattern: Pattern, args: Arguments): string {
   let text = "";
   for (const piece of pattern) {
     if (typeof piece === "string") text += piece;
-    else if ("arg" in piece) text += written(args[piece.arg]!);
-    else text += fill(chosen(piece, args[piece.by]!), args);
+    else if ("arg" in piece) text += written(given(args, piece.arg));
+    else text += fill(chosen(given(args, piece.by), piece.of, piece.other), args);
   }
   return text;
 }
 
-/** A message of a fixed pattern as a function: what the pages' scripts carry instead of the whole catalogue. */
-export function message(pattern: Pattern): (args?: Arguments) => string {
-  return (args = {}) => fill(pattern, args);
+function given(args: Arguments, name: string): Word {
+  const value = args[name];
+  if (value === undefined) throw new Error(`a message without its argument "${name}"`);
+  return value;
 }
 
-function written(value: Word): string {
+/** An argument as it stands in a message. */
+export function written(value: Word): string {
   return typeof value === "number" ? numberFormat().format(value) : value;
 }
 
-function chosen(piece: Exclude<Piece, string | { readonly arg: string }>, value: Word): Pattern {
-  const exact = piece.of[String(value)];
-  if (exact || typeof value === "string") return exact ?? piece.other;
-  return piece.of[pluralRules().select(value)] ?? piece.other;
+/** The choice for a value: by itself, or by the plural category of a number; otherwise the other one. */
+export function chosen<T>(value: Word, of: Readonly<Record<string, T>>, other: T): T {
+  // An author's word may be the name of something that every object has.
+  if (Object.hasOwn(of, value)) return of[value]!;
+  return typeof value === "string" ? other : (of[pluralRules().select(value)] ?? other);
 }
 
 function numberFormat(): Intl.NumberFormat {

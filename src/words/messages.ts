@@ -2,6 +2,536 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** {title}: work along */
+export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
+/** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
+export const benchNoScript = (args: { readonly table: Word }): string => say("bench-no-script", args);
+/** The pattern table */
+export const benchNoScriptTable = (): string => say("bench-no-script-table");
+/** This kit does not fit the book in this address. {why} — $why is a whole sentence of its own. */
+export const benchMisfit = (args: { readonly why: Word }): string => say("bench-misfit", args);
+/** The kit’s page has the pattern table and the fit panel */
+export const benchTableLink = (): string => say("bench-table-link");
+/** Back to the kit’s page: — Read aloud before the kit's title, which is the link. */
+export const benchHome = (): string => say("bench-home");
+/** Keep the screen on — A switch that keeps the device from dimming its screen. */
+export const benchAwake = (): string => say("bench-awake");
+/** Screen set by device — In place of the switch where the browser cannot do it. */
+export const benchAwakeNone = (): string => say("bench-awake-none");
+/** Menu */
+export const benchMenu = (): string => say("bench-menu");
+/** {place} of {count} leaf|{count} leaves to fold */
+export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
+/** {count} done */
+export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
+/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** {worked} worked · about {left} left */
+export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {worked} worked · none left */
+export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
+/** {minutes} min */
+export const benchMinutes = (args: { readonly minutes: Word }): string => say("bench-minutes", args);
+/** {hours} h {minutes} min — $minutes has two digits. */
+export const benchHoursMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("bench-hours-minutes", args);
+/** The leaf on the bench */
+export const benchStage = (): string => say("bench-stage");
+/** Book page */
+export const benchBookPage = (): string => say("bench-book-page");
+/** Leaf */
+export const benchLeafLabel = (): string => say("bench-leaf-label");
+/** Pattern page */
+export const benchPatternPage = (): string => say("bench-pattern-page");
+/** leaf {leaf} — In place of the page number, large, on a leaf that has none. */
+export const benchBigLeaf = (args: { readonly leaf: Word }): string => say("bench-big-leaf", args);
+/** Done */
+export const benchDone = (): string => say("bench-done");
+/** Folds, head to tail */
+export const benchFolds = (): string => say("bench-folds");
+/** Border leaf {number} of {count} before the picture|after the picture */
+export const benchBorder = (args: { readonly number: Word; readonly count: Word; readonly side: Word }): string => say("bench-border", args);
+/** {name}, {place} — A level that the leaf needs, after its number: its name, and the line of the gauge that it is folded at. */
+export const benchLevel = (args: { readonly name: Word; readonly place: Word }): string => say("bench-level", args);
+/** line {line}, {depth} */
+export const benchLine = (args: { readonly line: Word; readonly depth: Word }): string => say("bench-line", args);
+/** No marks: fold the whole leaf at level {level} ({place}). */
+export const benchNoteWhole = (args: { readonly level: Word; readonly place: Word }): string => say("bench-note-whole", args);
+/** First fold the whole leaf at {name} ({place}). Cuts start at that folded edge. */
+export const benchNoteStepped = (args: { readonly name: Word; readonly place: Word }): string => say("bench-note-stepped", args);
+/** Notch for the light: mark it from {from} to {to}, {depth} deep from the unfolded fore-edge. Cut it after folding. */
+export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-note-notch", args);
+/** Glue later: {stretches}. — $stretches is a list like “12–34 mm and 50–60 mm”. */
+export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
+/** {from}–{to} */
+export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
+export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
+/** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
+export const benchSpokenLeaf = (args: { readonly kind: Word; readonly leaf: Word; readonly index: Word; readonly count: Word; readonly page: Word }): string => say("bench-spoken-leaf", args);
+/** Pattern page {page}. */
+export const benchSpokenPatternPage = (args: { readonly page: Word }): string => say("bench-spoken-pattern-page", args);
+/** {border}. */
+export const benchSpokenBorder = (args: { readonly border: Word }): string => say("bench-spoken-border", args);
+/** {count} mark|{count} marks in inches|millimetres from the head: {marks}. */
+export const benchSpokenMarks = (args: { readonly count: number; readonly units: Word; readonly marks: Word }): string => say("bench-spoken-marks", args);
+/** {at}, cut {cut} */
+export const benchSpokenMark = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-spoken-mark", args);
+/** Folds from head to tail: {folds}. */
+export const benchSpokenFolds = (args: { readonly folds: Word }): string => say("bench-spoken-folds", args);
+/** Left out before it: {leaves}. */
+export const benchSpokenLeftOut = (args: { readonly leaves: Word }): string => say("bench-spoken-left-out", args);
+/** Ticked. */
+export const benchSpokenTicked = (): string => say("bench-spoken-ticked");
+/** Not ticked. */
+export const benchSpokenNotTicked = (): string => say("bench-spoken-not-ticked");
+/** Fore-edge of the leaf. {leaf} */
+export const benchEdge = (args: { readonly leaf: Word }): string => say("bench-edge", args);
+/** head */
+export const benchEdgeHead = (): string => say("bench-edge-head");
+/** tail */
+export const benchEdgeTail = (): string => say("bench-edge-tail");
+/** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
+export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** Back */
+export const benchBack = (): string => say("bench-back");
+/** Next */
+export const benchNext = (): string => say("bench-next");
+/** Go on */
+export const benchGoOn = (): string => say("bench-go-on");
+/** All done */
+export const benchAllDone = (): string => say("bench-all-done");
+/** Go to a page or leaf */
+export const benchOpenJump = (): string => say("bench-open-jump");
+/** I skipped, tore or miscut this leaf */
+export const benchLose = (): string => say("bench-lose");
+/** Cancel */
+export const benchCancel = (): string => say("bench-cancel");
+/** Close */
+export const benchClose = (): string => say("bench-close");
+/** Checkpoint: is this page {page}|{leaf}, with no mark|with its first mark at {mark}? */
+export const benchCheck = (args: { readonly kind: Word; readonly page: Word; readonly leaf: Word; readonly marks: Word; readonly mark: Word }): string => say("bench-check", args);
+/** Yes, that’s right */
+export const benchCheckYes = (): string => say("bench-check-yes");
+/** No, something is off */
+export const benchCheckNo = (): string => say("bench-check-no");
+/** Which page is in front of you? */
+export const benchCheckReason = (): string => say("bench-check-reason");
+/** Batch {number} of {count}: {packing} of packing under the working side. */
+export const benchBatch = (args: { readonly number: Word; readonly count: Word; readonly packing: Word }): string => say("bench-batch", args);
+/** Batch {number} of {count}: {packing} of packing ({pieces} piece|{pieces} pieces of {size}) under the working side. */
+export const benchBatchPieces = (args: { readonly number: Word; readonly count: Word; readonly packing: Word; readonly pieces: number; readonly size: Word }): string => say("bench-batch-pieces", args);
+/** {count} leaf|{count} leaves, to {last}. */
+export const benchBatchLeaves = (args: { readonly count: number; readonly last: Word }): string => say("bench-batch-leaves", args);
+/** Packed, begin */
+export const benchBatchBegin = (): string => say("bench-batch-begin");
+/** Batch {number} is folded. */
+export const benchMeasureGate = (args: { readonly number: Word }): string => say("bench-measure-gate", args);
+/** Press its one leaf at the flap and measure it: that tells how far your book will close.|Press its {count} leaves together at the flaps and measure them: that tells how far your book will close. */
+export const benchMeasureWhy = (args: { readonly count: number }): string => say("bench-measure-why", args);
+/** Measure */
+export const benchMeasureNow = (): string => say("bench-measure-now");
+/** Not now */
+export const benchMeasureLater = (): string => say("bench-measure-later");
+/** Left out before this: {leaf}. */
+export const benchLeftOutBefore = (args: { readonly leaf: Word }): string => say("bench-left-out-before", args);
+/** Put it back in */
+export const benchPutBack = (): string => say("bench-put-back");
+/** Not ticked before this: {leaves}. — $leaves is a list of one to three leaves. */
+export const benchNotTicked = (args: { readonly leaves: Word }): string => say("bench-not-ticked", args);
+/** Not ticked before this: {count} leaves, starting with {first}. */
+export const benchNotTickedMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-ticked-many", args);
+/** Go there */
+export const benchGoThere = (): string => say("bench-go-there");
+/** They are folded */
+export const benchAreFolded = (): string => say("bench-are-folded");
+/** The one leaf is folded.|All {count} leaves are folded. */
+export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
+/** Now glue the tacks, and then open the book to a hold width of {width}. */
+export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
+/** Your flaps push it open to about {width}. */
+export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
+export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
+/** See {steps}. — $steps is the link below. */
+export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
+/** the kit’s steps */
+export const benchEndStepsLink = (): string => say("bench-end-steps-link");
+/** This kit has changed since you began: compare the next leaves with those you have folded. */
+export const benchKitChanged = (): string => say("bench-kit-changed");
+/** This browser cannot save your progress: save it as a file before you leave. */
+export const benchNotSaved = (): string => say("bench-not-saved");
+/** The progress saved in this browser cannot be read, so this starts again. {why} — $why is a sentence of progress.ftl. */
+export const benchKeptBroken = (args: { readonly why: Word }): string => say("bench-kept-broken", args);
+/** Number */
+export const benchJumpNumber = (): string => say("bench-jump-number");
+/** Go to book page */
+export const benchJumpPage = (): string => say("bench-jump-page");
+/** Go to leaf */
+export const benchJumpLeaf = (): string => say("bench-jump-leaf");
+/** Write a whole number. */
+export const benchJumpNotWhole = (): string => say("bench-jump-not-whole");
+/** Page {page} is not in this book: pages run from 1 to {last}. */
+export const benchJumpNoPage = (args: { readonly page: Word; readonly last: Word }): string => say("bench-jump-no-page", args);
+/** Leaf {leaf} is not in this book: it has {leaves} leaf|{leaves} leaves. */
+export const benchJumpNoLeaf = (args: { readonly leaf: Word; readonly leaves: number }): string => say("bench-jump-no-leaf", args);
+/** Page {page} is on leaf {leaf}. */
+export const benchJumpPageOnLeaf = (args: { readonly page: Word; readonly leaf: Word }): string => say("bench-jump-page-on-leaf", args);
+/** Leaf {leaf} is left out. */
+export const benchJumpLeftOut = (args: { readonly leaf: Word }): string => say("bench-jump-left-out", args);
+/** Leaf {leaf} stays unfolded: folded leaves run from {first} to {last}. */
+export const benchJumpUnfolded = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("bench-jump-unfolded", args);
+/** Leave this leaf out? */
+export const benchLeaveOutThis = (): string => say("bench-leave-out-this");
+/** Leave {leaf} out? */
+export const benchLeaveOut = (args: { readonly leaf: Word }): string => say("bench-leave-out", args);
+/** Put {leaf} back in? */
+export const benchPutLeafBack = (args: { readonly leaf: Word }): string => say("bench-put-leaf-back", args);
+/** Leave it out */
+export const benchLeaveOutDo = (): string => say("bench-leave-out-do");
+/** The rest of the picture is spread over the remaining leaves, so nothing is lost. */
+export const benchSpread = (): string => say("bench-spread");
+/** The rest of the picture is spread again, with this leaf. */
+export const benchSpreadBack = (): string => say("bench-spread-back");
+/** No other leaf changes. */
+export const benchNoLeafChanges = (): string => say("bench-no-leaf-changes");
+/** {count} leaf changes: {first}. All before it keep their marks and ticks.|{count} leaves change, starting with {first}. All before it keep their marks and ticks. */
+export const benchLeavesChange = (args: { readonly count: number; readonly first: Word }): string => say("bench-leaves-change", args);
+/** {count} of them is ticked and would lose its tick.|{count} of them are ticked and would lose their ticks. Already cut them? Choose Cancel; one missing leaf hardly shows. */
+export const benchTicksGo = (args: { readonly count: number }): string => say("bench-ticks-go", args);
+/** Fold leaf {leaf} whole, deep enough to vanish behind its neighbours, or cut it away near the gutter. */
+export const benchFoldAway = (args: { readonly leaf: Word }): string => say("bench-fold-away", args);
+/** Left out: {leaf}. {count} leaf has new marks.|Left out: {leaf}. {count} leaves have new marks. */
+export const benchLeftOutNow = (args: { readonly count: number; readonly leaf: Word }): string => say("bench-left-out-now", args);
+/** Back in: {leaf}. */
+export const benchBackInNow = (args: { readonly leaf: Word }): string => say("bench-back-in-now", args);
+/** This leaf cannot be left out. {why} {remedy} */
+export const benchCannotLeaveOut = (args: { readonly why: Word; readonly remedy: Word }): string => say("bench-cannot-leave-out", args);
+/** The picture cannot close over it. {why} */
+export const benchCannotClose = (args: { readonly why: Word }): string => say("bench-cannot-close", args);
+/** Before */
+export const benchBefore = (): string => say("bench-before");
+/** After */
+export const benchAfter = (): string => say("bench-after");
+/** The front before */
+export const benchFrontBefore = (): string => say("bench-front-before");
+/** The front after */
+export const benchFrontAfter = (): string => say("bench-front-after");
+/** Measure the first batch */
+export const benchMeasureTitle = (): string => say("bench-measure-title");
+/** Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch tells. */
+export const benchMeasureLead = (): string => say("bench-measure-lead");
+/** Folded leaves */
+export const benchMeasureLeaves = (): string => say("bench-measure-leaves");
+/** Thickness */
+export const benchMeasureThickness = (): string => say("bench-measure-thickness");
+/** Save */
+export const benchMeasureSave = (): string => say("bench-measure-save");
+/** Allowed: 2 to {most} leaf.|Allowed: 2 to {most} leaves. */
+export const benchMeasureCountAllowed = (args: { readonly most: number }): string => say("bench-measure-count-allowed", args);
+/** Allowed: a length like 3/8 or 9.5 mm.|Allowed: a length like 9.5 or 3/8 in. */
+export const benchMeasureLengthAllowed = (args: { readonly units: Word }): string => say("bench-measure-length-allowed", args);
+/** Allowed: {least} to {most}. {count} leaves of this book are {least} before they are folded. — $count is at least 2. */
+export const benchMeasureThicknessAllowed = (args: { readonly least: Word; readonly most: Word; readonly count: Word }): string => say("bench-measure-thickness-allowed", args);
+/** Each flap is as bulky as {bulk} leaves. */
+export const benchFlapBulk = (args: { readonly bulk: Word }): string => say("bench-flap-bulk", args);
+/** Folded, the book rests at about {rest}°. The picture needs {opening}°, a hold width of {width}. */
+export const benchRests = (args: { readonly rest: Word; readonly opening: Word; readonly width: Word }): string => say("bench-rests", args);
+/** Your book closes far enough for it. */
+export const benchHolds = (): string => say("bench-holds");
+/** Your flaps push it wider, to about {width}. To hold it at the picture’s opening, press the folds harder and tie the book while it settles. */
+export const benchPushes = (args: { readonly width: Word }): string => say("bench-pushes", args);
+/** Lengths in */
+export const benchUnits = (): string => say("bench-units");
+/** millimetres */
+export const benchMillimetres = (): string => say("bench-millimetres");
+/** inches */
+export const benchInches = (): string => say("bench-inches");
+/** Leaves left out */
+export const benchLeftOutTitle = (): string => say("bench-left-out-title");
+/** none */
+export const benchLeftOutNone = (): string => say("bench-left-out-none");
+/** Put back in */
+export const benchPutBackShort = (): string => say("bench-put-back-short");
+/** Put {leaf} back in — Read aloud for the button above. */
+export const benchPutBackLeaf = (args: { readonly leaf: Word }): string => say("bench-put-back-leaf", args);
+/** Progress */
+export const benchProgressTitle = (): string => say("bench-progress-title");
+/** It is saved in this browser, for this kit in this book. A file takes it to another device. */
+export const benchProgressLead = (): string => say("bench-progress-lead");
+/** Save as a file */
+export const benchSaveFile = (): string => say("bench-save-file");
+/** Open a saved file */
+export const benchOpenFile = (): string => say("bench-open-file");
+/** Start again */
+export const benchStartAgain = (): string => say("bench-start-again");
+/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
+/** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
+export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
+/** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
+export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
+/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
+export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
+/** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
+export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
+/** Go to that book */
+export const benchFileElsewhereLink = (): string => say("bench-file-elsewhere-link");
+/** Keys */
+export const benchKeysTitle = (): string => say("bench-keys-title");
+/** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
+export const benchKeys = (): string => say("bench-keys");
+/** Kits */
+export const catalogueKits = (): string => say("catalogue-kits");
+/** Classes */
+export const catalogueClasses = (): string => say("catalogue-classes");
+/** {count} level|{count} levels — On a kit's card. */
+export const catalogueLevels = (args: { readonly count: number }): string => say("catalogue-levels", args);
+/** {count} leaf|{count} leaves */
+export const catalogueLeaves = (args: { readonly count: number }): string => say("catalogue-leaves", args);
+/** about {hours} */
+export const catalogueHours = (args: { readonly hours: Word }): string => say("catalogue-hours", args);
+/** {date} · {place} — A class's day and place. */
+export const catalogueClass = (args: { readonly date: Word; readonly place: Word }): string => say("catalogue-class", args);
+/** There is no kit yet. Make a folder under {folder} with {file} and a picture; the README says what goes into it. — Told to the site's author; both arguments are names of files. */
+export const catalogueEmpty = (args: { readonly folder: Word; readonly file: Word }): string => say("catalogue-empty", args);
+/** {place}  {field}: {given}; allowed: {allowed}; do: {remedy} — $place: file, line and column. $field: the field as it stands in the file. $given, $allowed and $remedy: messages of these files. */
+export const checkMessage = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("check-message", args);
+/** front matter */
+export const checkFieldFrontMatter = (): string => say("check-field-front-matter");
+/** settings */
+export const checkFieldSettings = (): string => say("check-field-settings");
+/** cautions */
+export const checkFieldCautions = (): string => say("check-field-cautions");
+/** books table */
+export const checkFieldBooks = (): string => say("check-field-books");
+/** picture */
+export const checkFieldPicture = (): string => say("check-field-picture");
+/** motif */
+export const checkFieldMotif = (): string => say("check-field-motif");
+/** class folder|kit folder */
+export const checkFieldFolder = (args: { readonly kind: Word }): string => say("check-field-folder", args);
+/** environment — In place of a file. */
+export const checkEnvironment = (): string => say("check-environment");
+/** not given */
+export const checkNotGiven = (): string => say("check-not-given");
+/** given {value} — $value as it stands in the file. */
+export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
+export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
+/** given {value}, which has the unit "{unit}" */
+export const checkGivenUnit = (args: { readonly value: Word; readonly unit: Word }): string => say("check-given-unit", args);
+/** given {value}, which has a comma: write a point|has no unit|is not a finite number|divides by zero|is more than the address of a folder|is as long as the session|is not a length */
+export const checkGivenFault = (args: { readonly value: Word; readonly fault: Word }): string => say("check-given-fault", args);
+/** unknown key "{key}" */
+export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
+/** add {field} */
+export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
+/** correct this value */
+export const checkCorrectValue = (): string => say("check-correct-value");
+/** remove it, or use one of the keys that are allowed */
+export const checkRemoveKey = (): string => say("check-remove-key");
+/** write "{key}" */
+export const checkWriteKey = (args: { readonly key: Word }): string => say("check-write-key", args);
+/** folder "{name}" */
+export const checkFolderName = (args: { readonly name: Word }): string => say("check-folder-name", args);
+/** small letters, digits and single hyphens */
+export const checkFolderNames = (): string => say("check-folder-names");
+/** rename the folder */
+export const checkRenameFolder = (): string => say("check-rename-folder");
+/** no index.md in the folder */
+export const checkNoIndex = (): string => say("check-no-index");
+/** a class folder holds index.md, and a books table where one is named|a kit folder holds index.md and its picture */
+export const checkFolderHolds = (args: { readonly kind: Word }): string => say("check-folder-holds", args);
+/** add index.md or remove the folder */
+export const checkAddIndex = (): string => say("check-add-index");
+/** no front matter */
+export const checkNoFrontMatter = (): string => say("check-no-front-matter");
+/** a block of YAML between two lines of --- */
+export const checkFrontMatterBlock = (): string => say("check-front-matter-block");
+/** start the file with ---, its fields, and --- again */
+export const checkStartFrontMatter = (): string => say("check-start-front-matter");
+/** well-formed YAML */
+export const checkWellFormedYaml = (): string => say("check-well-formed-yaml");
+/** correct the YAML here */
+export const checkCorrectYaml = (): string => say("check-correct-yaml");
+/** {fault} (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece") — $fault: the words of the YAML reader, in English. */
+export const checkYamlNested = (args: { readonly fault: Word }): string => say("check-yaml-nested", args);
+/** {fault} (# starts a comment: write ids in quotes, ["#eye"]) */
+export const checkYamlHash = (args: { readonly fault: Word }): string => say("check-yaml-hash", args);
+/** an alias without an anchor before it: {alias} */
+export const checkYamlAlias = (args: { readonly alias: Word }): string => say("check-yaml-alias", args);
+/** correct the variable, or leave it out to use url in {file} */
+export const checkCorrectVariable = (args: { readonly file: Word }): string => say("check-correct-variable", args);
+/** given "{language}", which has no words here — Languages that the project has words in: en, nl */
+export const checkLanguageWithoutWords = (args: { readonly language: Word }): string => say("check-language-without-words", args);
+/** one of these, also with a region: {languages} */
+export const checkLanguagesWithWords = (args: { readonly languages: Word }): string => say("check-languages-with-words", args);
+/** choose one of them, or add a folder of words */
+export const checkLanguageRemedy = (): string => say("check-language-remedy");
+/** warning  {name}: {warning} — $name: the kit’s or class’s folder. $warning: a whole message. */
+export const checkWarning = (args: { readonly name: Word; readonly warning: Word }): string => say("check-warning", args);
+/** warning: {warning} — Under the line of its kit. */
+export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
+/** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
+export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
+/** Nothing was built; dist is as it was. */
+export const checkNothingBuilt = (): string => say("check-nothing-built");
+/** Left out until this is corrected: */
+export const checkLeftOut = (): string => say("check-left-out");
+/** {kits} kit|{kits} kits in dist: open {page} */
+export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
+/** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
+export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
+export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
+/** Class */
+export const classOver = (): string => say("class-over");
+/** {date}, {place} — The day and the place of a class. */
+export const classWhen = (args: { readonly date: Word; readonly place: Word }): string => say("class-when", args);
+/** On this page */
+export const classContents = (): string => say("class-contents");
+/** What to bring */
+export const classBring = (): string => say("class-bring");
+/** Does my book fit? */
+export const classFits = (): string => say("class-fits");
+/** Schedule */
+export const classSchedule = (): string => say("class-schedule");
+/** Seats */
+export const classSeats = (): string => say("class-seats");
+/** Cautions */
+export const classCautions = (): string => say("class-cautions");
+/** For the teacher */
+export const classTeacher = (): string => say("class-teacher");
+/** A book nobody will miss */
+export const classBringBook = (): string => say("class-bring-book");
+/** Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below. */
+export const classBringBookNote = (): string => say("class-bring-book-note");
+/** Its measurements */
+export const classBringMeasurements = (): string => say("class-bring-measurements");
+/** Write them on the {card} ({pdf}). — $card and $pdf are links. */
+export const classBringMeasurementsNote = (args: { readonly card: Word; readonly pdf: Word }): string => say("class-bring-measurements-note", args);
+/** measuring card */
+export const classMeasuringCard = (): string => say("class-measuring-card");
+/** PDF to print */
+export const classMeasuringCardPdf = (): string => say("class-measuring-card-pdf");
+/** With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for. */
+export const classNoscript = (): string => say("class-noscript");
+/** Session — Heads of the table of sessions. */
+export const classSession = (): string => say("class-session");
+/** When */
+export const classSessionWhen = (): string => say("class-session-when");
+/** Length */
+export const classSessionLength = (): string => say("class-session-length");
+/** At the book */
+export const classSessionWork = (): string => say("class-session-work");
+/** {date}, {clock} */
+export const classSessionTime = (args: { readonly date: Word; readonly clock: Word }): string => say("class-session-time", args);
+/** {session}, {date} */
+export const classSessionDay = (args: { readonly session: Word; readonly date: Word }): string => say("class-session-day", args);
+/** Where each seat should be at the end of each session */
+export const classReaches = (): string => say("class-reaches");
+/** Seat */
+export const classSeatHead = (): string => say("class-seat-head");
+/** Work */
+export const classWorkHead = (): string => say("class-work-head");
+/** Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it. */
+export const classScheduleNote = (): string => say("class-schedule-note");
+/** Pattern */
+export const classSeatPattern = (): string => say("class-seat-pattern");
+/** Work along */
+export const classSeatBench = (): string => say("class-seat-bench");
+/** Packet */
+export const classSeatPacket = (): string => say("class-seat-packet");
+/** Does not fit yet: {help} — $help is a link, class-seat-help. */
+export const classSeatMisfit = (args: { readonly help: Word }): string => say("class-seat-misfit", args);
+/** what would help */
+export const classSeatHelp = (): string => say("class-seat-help");
+/** Seats have numbers only. Nothing about anyone is kept here. */
+export const classSeatsNote = (): string => say("class-seats-note");
+/** Teacher’s packet */
+export const classTeacherPacket = (): string => say("class-teacher-packet");
+/** All seats’ packets, to print */
+export const classAllPackets = (): string => say("class-all-packets");
+/** Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $read is a link, class-teacher-read. */
+export const classTeacherText = (args: { readonly read: Word }): string => say("class-teacher-text", args);
+/** Read it here */
+export const classTeacherRead = (): string => say("class-teacher-read");
+/** Cut files for the whole class: {files} (SVG in mm; DXF and 72 dpi beside them). — $files is a list of links. */
+export const classCutFiles = (args: { readonly files: Word }): string => say("class-cut-files", args);
+/** {height} × {width} */
+export const classBookSides = (args: { readonly height: Word; readonly width: Word }): string => say("class-book-sides", args);
+/** one leaf|{leaves} leaves */
+export const classBookLeaves = (args: { readonly leaves: number }): string => say("class-book-leaves", args);
+/** {thickness} thick */
+export const classBookThick = (args: { readonly thickness: Word }): string => say("class-book-thick", args);
+/** reads right to left */
+export const classBookRightToLeft = (): string => say("class-book-right-to-left");
+/** one plate|{plates} plates */
+export const classBookPlates = (args: { readonly plates: number }): string => say("class-book-plates", args);
+/** Seat {seat} */
+export const seatNumber = (args: { readonly seat: Word }): string => say("seat-number", args);
+/** seat {numbers}|seats {numbers} — $numbers is a list of seats' numbers; $count says how many they are. */
+export const seatNumbers = (args: { readonly count: number; readonly numbers: Word }): string => say("seat-numbers", args);
+/** Seat {seat}: {class} */
+export const seatTitle = (args: { readonly seat: Word; readonly class: Word }): string => say("seat-title", args);
+/** {kit}, in this book: {book}. — $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
+export const seatLede = (args: { readonly kit: Word; readonly book: Word }): string => say("seat-lede", args);
+/** {kit} as it comes out in this book, seen from the front */
+export const seatFrontAlt = (args: { readonly kit: Word }): string => say("seat-front-alt", args);
+/** Hold width */
+export const seatHoldWidth = (): string => say("seat-hold-width");
+/** between the folded edges of the first and last picture leaf, at the head */
+export const seatHoldWidthNote = (): string => say("seat-hold-width-note");
+/** Opening */
+export const seatOpening = (): string => say("seat-opening");
+/** angle of the opened book, first leaf to last */
+export const seatOpeningNote = (): string => say("seat-opening-note");
+/** Folded leaves */
+export const seatLeaves = (): string => say("seat-leaves");
+/** one cut|{cuts} cuts, one fold|{folds} folds */
+export const seatLeavesNote = (args: { readonly cuts: number; readonly folds: number }): string => say("seat-leaves-note", args);
+/** Work */
+export const seatWork = (): string => say("seat-work");
+/** {difficulty}; a guide, at the class’s pace — $difficulty is easy, moderate or demanding. */
+export const seatWorkNote = (args: { readonly difficulty: Word }): string => say("seat-work-note", args);
+/** Work along, leaf by leaf */
+export const seatBench = (): string => say("seat-bench");
+/** Packet to print ({paper}) */
+export const seatPacket = (args: { readonly paper: Word }): string => say("seat-packet", args);
+/** Pattern page for this book */
+export const seatPattern = (): string => say("seat-pattern");
+/** Pattern as CSV */
+export const seatCsv = (): string => say("seat-csv");
+/** Before you begin */
+export const seatDoubts = (): string => say("seat-doubts");
+/** Cut files for the window */
+export const seatCutFiles = (): string => say("seat-cut-files");
+/** This picture does not fit this book yet */
+export const seatMisfit = (): string => say("seat-misfit");
+/** What would help */
+export const seatHelp = (): string => say("seat-help");
+/** Choose {kit} instead: it fits as it is. — $kit is another kit of the class. */
+export const seatOtherFits = (args: { readonly kit: Word }): string => say("seat-other-fits", args);
+/** Choose {kit} instead. {offer}. — $offer is one change that makes the other kit fit: "Make the picture 105 mm tall". */
+export const seatOtherChange = (args: { readonly kit: Word; readonly offer: Word }): string => say("seat-other-change", args);
+/** At the end of each session */
+export const seatReaches = (): string => say("seat-reaches");
+/** This piece needs {minutes} more than the sessions allow. Your teacher has a list of what can be done about it. */
+export const seatShort = (args: { readonly minutes: Word }): string => say("seat-short", args);
+/** Code for seat {seat}: {url} — A code that a phone reads. */
+export const seatCode = (args: { readonly seat: Word; readonly url: Word }): string => say("seat-code", args);
+/** finished */
+export const reachFinished = (): string => say("reach-finished");
+/** pressing score lines */
+export const reachScores = (): string => say("reach-scores");
+/** score lines pressed */
+export const reachScored = (): string => say("reach-scored");
+/** all {all} leaves folded, working on the window */
+export const reachWindow = (args: { readonly all: Word }): string => say("reach-window", args);
+/** {leaves} of {all} leaves, up to {leaf} — $leaf is the last folded leaf: "leaf 48, p. 87". */
+export const reachLeaf = (args: { readonly leaves: Word; readonly all: Word; readonly leaf: Word }): string => say("reach-leaf", args);
+/** {from} to {to} — When a session begins and ends: "18:30 to 21:00". */
+export const clockFromTo = (args: { readonly from: Word; readonly to: Word }): string => say("clock-from-to", args);
 /** {title}: {part}, {count} of {material}, seen from the front — $part is a part's name, $material what it is cut from. */
 export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; readonly count: Word; readonly material: Word }): string => say("cut-part-title", args);
 /** {title}: {material}, {size} sheet {number}: {parts} — $size is a sheet's size, $number which sheet of it, $parts the parts on it. */
@@ -308,6 +838,546 @@ export const drawClosingButton = (): string => say("draw-closing-button");
 export const drawClosingTab = (): string => say("draw-closing-tab");
 /** tab, glued behind the base frame */
 export const drawClosingTabGlued = (): string => say("draw-closing-tab-glued");
+/** {about} A length of {least} to {most} mm: {help}. — help: field-length-help */
+export const fieldLength = (args: { readonly about: Word; readonly least: Word; readonly most: Word; readonly help: Word }): string => say("field-length", args);
+/** a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in" */
+export const fieldLengthHelp = (): string => say("field-length-help");
+/** {about} A whole number, {least} to {most}. */
+export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
+/** {about} A number, {least} to {most}. */
+export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
+/** {about} Text. */
+export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} One of: {values}. */
+export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
+/** {about} Seconds, {least} to {most}. */
+export const fieldSeconds = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-seconds", args);
+/** {about} Minutes, {least} to {most}. */
+export const fieldMinutes = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-minutes", args);
+/** {about} A day of the calendar as YYYY-MM-DD: 2027-01-14. */
+export const fieldDate = (args: { readonly about: Word }): string => say("field-date", args);
+/** {about} https://… or http://… */
+export const fieldAddress = (args: { readonly about: Word }): string => say("field-address", args);
+/** {about} A number, 0.2 to 5; 1 is the kit’s own estimate. */
+export const fieldPace = (args: { readonly about: Word }): string => say("field-pace", args);
+/** Front matter of content/kits/<slug>/index.md. */
+export const fieldKit = (): string => say("field-kit");
+/** The kit’s name. */
+export const fieldKitTitle = (): string => say("field-kit-title");
+/** One line for the catalogue. */
+export const fieldKitSummary = (): string => say("field-kit-summary");
+/** Units of page and packet. */
+export const fieldUnits = (): string => say("field-units");
+/** Share added to lengths for waste. A number, 0 to 1. */
+export const fieldKitWaste = (): string => say("field-kit-waste");
+/** Currency of the prices. */
+export const fieldCurrency = (): string => say("field-currency");
+/** Where the picture is, and which of its shapes lie at which level. */
+export const fieldPicture = (): string => say("field-picture");
+/** The SVG picture beside index.md, as a path inside the kit folder. */
+export const fieldPictureFile = (): string => say("field-picture-file");
+/** Which shapes belong to which level: a level’s name, and the ids under it. */
+export const fieldPictureLevels = (): string => say("field-picture-levels");
+/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
+export const fieldPictureIds = (): string => say("field-picture-ids");
+/** The id of a shape or group, with its #. */
+export const fieldPictureId = (): string => say("field-picture-id");
+/** The levels, front (nearest the viewer) to back; 2 to 9 of them. */
+export const fieldLevels = (): string => say("field-levels");
+/** A level of the picture: its name, and either depth or line. */
+export const fieldLevel = (): string => say("field-level");
+/** The level’s name, used on page and packet. */
+export const fieldLevelName = (): string => say("field-level-name");
+/** Distance of the fold from the fore-edge. */
+export const fieldLevelDepth = (): string => say("field-level-depth");
+/** Number of a gauge line, 1 for the first of gauge.lines. */
+export const fieldLevelLine = (): string => say("field-level-line");
+/** true on the level that shows where no shape is. true or false. */
+export const fieldLevelBackground = (): string => say("field-level-background");
+/** The scoring gauge: its lines, and the packing pieces that support the working side. */
+export const fieldGauge = (): string => say("field-gauge");
+/** Distances of the gauge’s lines from the fore-edge, line 1 first, increasing. */
+export const fieldGaugeLines = (): string => say("field-gauge-lines");
+/** Distance of a gauge line from the fore-edge. */
+export const fieldGaugeLine = (): string => say("field-gauge-line");
+/** Thickness of one of your own packing pieces, for the support table. */
+export const fieldGaugeTile = (): string => say("field-gauge-tile");
+/** Published versions, newest first; the first is the current one. */
+export const fieldVersions = (): string => say("field-versions");
+/** A version that was published: version, date, note. */
+export const fieldVersion = (): string => say("field-version");
+/** The version’s name, in quotes so that 1.10 stays 1.10: "1.1" */
+export const fieldVersionName = (): string => say("field-version-name");
+/** The day it was published: year-month-day, 2026-10-03 */
+export const fieldVersionDate = (): string => say("field-version-date");
+/** What changed. */
+export const fieldVersionNote = (): string => say("field-version-note");
+/** Licence of the kit itself: what others may do with it. */
+export const fieldLicence = (): string => say("field-licence");
+/** Name of the licence, as people know it. */
+export const fieldLicenceName = (): string => say("field-licence-name");
+/** Where the licence can be read. */
+export const fieldLicenceUrl = (): string => say("field-licence-url");
+/** Links of your own, up to 12. */
+export const fieldLinks = (): string => say("field-links");
+/** A link of your own: label and url. */
+export const fieldLink = (): string => say("field-link");
+/** The words of the link. */
+export const fieldLinkLabel = (): string => say("field-link-label");
+/** What it opens. */
+export const fieldLinkUrl = (): string => say("field-link-url");
+/** Whose picture it is and under which licence; shown on page and packet. */
+export const fieldCredit = (): string => say("field-credit");
+/** What the picture is taken from. */
+export const fieldCreditWork = (): string => say("field-credit-work");
+/** Licence of that work. */
+export const fieldCreditLicence = (): string => say("field-credit-licence");
+/** Where it comes from. */
+export const fieldCreditSource = (): string => say("field-credit-source");
+/** Address of the source: https://… */
+export const fieldCreditUrl = (): string => say("field-credit-url");
+/** Photos shown with the kit, up to 12. */
+export const fieldPhotos = (): string => say("field-photos");
+/** A photo of the finished piece or of the work. */
+export const fieldPhoto = (): string => say("field-photo");
+/** A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder. */
+export const fieldPhotoFile = (): string => say("field-photo-file");
+/** What the photo shows, for people who cannot see it. */
+export const fieldPhotoAlt = (): string => say("field-photo-alt");
+/** The closed book’s measurements. */
+export const fieldBook = (): string => say("field-book");
+/** Head to tail of a leaf. */
+export const fieldBookLeafHeight = (): string => say("field-book-leaf-height");
+/** Fore-edge to gutter, as far as the leaf can be used. */
+export const fieldBookLeafWidth = (): string => say("field-book-leaf-width");
+/** All leaves pressed together, without the boards. */
+export const fieldBookBlockThickness = (): string => say("field-book-block-thickness");
+/** Leaves of the book (a leaf is two pages). */
+export const fieldBookLeaves = (): string => say("field-book-leaves");
+/** The leaf whose front carries printed page 1, counted from 1. */
+export const fieldBookPageOneLeaf = (): string => say("field-book-page-one-leaf");
+/** The last printed page number. */
+export const fieldBookLastPage = (): string => say("field-book-last-page");
+/** Unnumbered leaves between the pages; [] where there are none. */
+export const fieldBookPlates = (): string => say("field-book-plates");
+/** Reading direction. */
+export const fieldBookDirection = (): string => say("field-book-direction");
+/** How far a board stands beyond the leaves. */
+export const fieldBookSquare = (): string => say("field-book-square");
+/** Thickness of one board. */
+export const fieldBookBoardThickness = (): string => say("field-book-board-thickness");
+/** Unnumbered leaves bound in after a printed page. */
+export const fieldPlate = (): string => say("field-plate");
+/** Printed page that the plates follow. */
+export const fieldPlateAfterPage = (): string => say("field-plate-after-page");
+/** How many unnumbered leaves. */
+export const fieldPlateLeaves = (): string => say("field-plate-leaves");
+/** How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve. */
+export const fieldFit = (): string => say("field-fit");
+/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. */
+export const fieldFitBorderLeaves = (): string => say("field-fit-border-leaves");
+/** Whole leaves before the picture. */
+export const fieldBorderBefore = (): string => say("field-border-before");
+/** Whole leaves after the picture. */
+export const fieldBorderAfter = (): string => say("field-border-after");
+/** Leaves that carry the picture: fill, solve, or a whole number from 2. */
+export const fieldFitPictureLeaves = (): string => say("field-fit-picture-leaves");
+/** fill: all between the borders; solve: as many as the shape needs. */
+export const fieldFitPictureLeavesWord = (): string => say("field-fit-picture-leaves-word");
+/** Picture leaves. */
+export const fieldFitPictureLeavesCount = (): string => say("field-fit-picture-leaves-count");
+/** Head edge to the picture’s top, on the front level. Left out: the picture is centred. */
+export const fieldFitHead = (): string => say("field-fit-head");
+/** Height of the picture on the front: solve, or {help}. */
+export const fieldFitHeight = (args: { readonly help: Word }): string => say("field-fit-height", args);
+/** Height of the picture on the front. */
+export const fieldFitHeightLength = (): string => say("field-fit-height-length");
+/** Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve. */
+export const fieldFitOpening = (): string => say("field-fit-opening");
+/** front: true shape as seen from the front; along: for pieces seen while walking round. */
+export const fieldFitView = (): string => say("field-fit-view");
+/** How the spine lies in the opened book. */
+export const fieldFitSpine = (): string => say("field-fit-spine");
+/** Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in). */
+export const fieldFitMarkStep = (): string => say("field-fit-mark-step");
+/** Strips shorter than this are merged with a neighbour. */
+export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
+/** single: each strip is folded once; stepped: the whole leaf at the front line first. */
+export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
+/** Paper to leave between a flap and the gutter. */
+export const fieldFitGutterClearance = (): string => say("field-fit-gutter-clearance");
+/** How many leaf thicknesses a springy flap counts. */
+export const fieldFitFlapBulk = (): string => say("field-fit-flap-bulk");
+/** Most leaves worked before a pause. */
+export const fieldFitBatch = (): string => say("field-fit-batch");
+/** Leaves that were skipped or torn: the picture is closed over the leaves after each. [87]. */
+export const fieldFitLostLeaves = (): string => say("field-fit-lost-leaves");
+/** A leaf of the book. */
+export const fieldFitLostLeaf = (): string => say("field-fit-lost-leaf");
+/** A battery LED light that stands inside the book: an upright cylinder. */
+export const fieldLight = (): string => say("field-light");
+/** Level in whose region the light stands; left out: the deepest. */
+export const fieldLightIn = (): string => say("field-light-in");
+/** Diameter of the light, measured at its widest. */
+export const fieldLightDiameter = (): string => say("field-light-diameter");
+/** Height of the light with its tip. */
+export const fieldLightHeight = (): string => say("field-light-height");
+/** Clear space all round. */
+export const fieldLightClearance = (): string => say("field-light-clearance");
+/** How far the light stands behind the front. */
+export const fieldLightSetback = (): string => say("field-light-setback");
+/** Floor of the pocket, measured from the head: auto, or {help}. */
+export const fieldLightFloor = (args: { readonly help: Word }): string => say("field-light-floor", args);
+/** Height of the floor it stands on, from the head. */
+export const fieldLightFloorLength = (): string => say("field-light-floor-length");
+/** The cells it takes, for the supplies: CR2032, 2 × AAA … */
+export const fieldLightCells = (): string => say("field-light-cells");
+/** The window that closes the hole: base frame, glazing, door. */
+export const fieldInsert = (): string => say("field-insert");
+/** Level whose outline the window’s frame follows. */
+export const fieldInsertOutline = (): string => say("field-insert-outline");
+/** How far the frame reaches beyond the outline, and into the hole. */
+export const fieldInsertLip = (): string => say("field-insert-lip");
+/** Side of the door’s hinge. */
+export const fieldInsertHinge = (): string => say("field-insert-hinge");
+/** wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front. */
+export const fieldInsertPanel = (): string => say("field-insert-panel");
+/** Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
+export const fieldSheets = (): string => say("field-sheets");
+/** A sheet of your own size. */
+export const fieldSheet = (): string => say("field-sheet");
+/** The sheet’s name. */
+export const fieldSheetName = (): string => say("field-sheet-name");
+/** Width of the sheet. */
+export const fieldSheetWidth = (): string => say("field-sheet-width");
+/** Height of the sheet. */
+export const fieldSheetHeight = (): string => say("field-sheet-height");
+/** Your prices for one of each. Keys: {keys}. */
+export const fieldPrices = (args: { readonly keys: Word }): string => say("field-prices", args);
+/** A price for one of it. A number, 0 or more, with a point: 0.35. */
+export const fieldPrice = (): string => say("field-price");
+/** Your own working times; the hours of the kit follow from them. */
+export const fieldRates = (): string => say("field-rates");
+/** Turning to a leaf and reading its row. */
+export const fieldRateLeaf = (): string => say("field-rate-leaf");
+/** Pressing one score line. */
+export const fieldRateScore = (): string => say("field-rate-score");
+/** Making one mark. */
+export const fieldRateMark = (): string => say("field-rate-mark");
+/** Making one cut. */
+export const fieldRateCut = (): string => say("field-rate-cut");
+/** Folding and tucking one strip. */
+export const fieldRateFold = (): string => say("field-rate-fold");
+/** Checking at a checkpoint. */
+export const fieldRateCheck = (): string => say("field-rate-check");
+/** Gluing one tack. */
+export const fieldRateTack = (): string => say("field-rate-tack");
+/** Cutting one notch of the light’s pocket. */
+export const fieldRateNotch = (): string => say("field-rate-notch");
+/** Cutting out and fitting one part of the window. */
+export const fieldRatePart = (): string => say("field-rate-part");
+/** Supplies of the kit’s own. */
+export const fieldSupplies = (): string => say("field-supplies");
+/** A supply of the kit’s own, beside the computed ones. */
+export const fieldSupply = (): string => say("field-supply");
+/** What it is. */
+export const fieldSupplyItem = (): string => say("field-supply-item");
+/** How much. A number above 0. */
+export const fieldSupplyQuantity = (): string => say("field-supply-quantity");
+/** Of what: pieces, sheets, mm … */
+export const fieldSupplyUnit = (): string => say("field-supply-unit");
+/** Your price for all of it. A number, 0 or more. */
+export const fieldSupplyPrice = (): string => say("field-supply-price");
+/** Front matter of content/classes/<slug>/index.md. */
+export const fieldClass = (): string => say("field-class");
+/** The class’s name. */
+export const fieldClassTitle = (): string => say("field-class-title");
+/** One line for the list of classes. */
+export const fieldClassSummary = (): string => say("field-class-summary");
+/** Day of the class, or of its first session. */
+export const fieldClassDate = (): string => say("field-class-date");
+/** Where it is held. */
+export const fieldClassPlace = (): string => say("field-class-place");
+/** Paper that the packets are printed on. */
+export const fieldClassPaper = (): string => say("field-class-paper");
+/** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
+export const fieldClassKits = (): string => say("field-class-kits");
+/** A kit’s folder name. */
+export const fieldClassKit = (): string => say("field-class-kit");
+/** A table of the seats’ books (CSV) beside index.md. */
+export const fieldClassBooks = (): string => say("field-class-books");
+/** The seats, each with a number and a book. */
+export const fieldClassSeats = (): string => say("field-class-seats");
+/** The sessions in order, each with its minutes. */
+export const fieldClassSessions = (): string => say("field-class-sessions");
+/** How many times the kits’ estimate this group takes. */
+export const fieldClassPace = (): string => say("field-class-pace");
+/** Share added to tape and string for waste. */
+export const fieldClassWaste = (): string => say("field-class-waste");
+/** What the teacher has ready: scores (all lines pressed), parts (window parts cut out): [parts]. */
+export const fieldReady = (): string => say("field-ready");
+/** A stage that the teacher does before the class. */
+export const fieldReadyStage = (): string => say("field-ready-stage");
+/** Share of a window part’s time that is left when it is cut out already. */
+export const fieldFittingShare = (): string => say("field-fitting-share");
+/** What is in stock: [{ item: card, quantity: 4 }]. */
+export const fieldStock = (): string => say("field-stock");
+/** Something that is in stock and need not be bought. */
+export const fieldStockEntry = (): string => say("field-stock-entry");
+/** A supply as the shopping list names it. */
+export const fieldStockItem = (): string => say("field-stock-item");
+/** How much is in stock, in the list’s unit. A number above 0. */
+export const fieldStockQuantity = (): string => say("field-stock-quantity");
+/** What students bring beside their book. */
+export const fieldBring = (): string => say("field-bring");
+/** Something to bring. */
+export const fieldBringItem = (): string => say("field-bring-item");
+/** An evening or a morning of the class. */
+export const fieldSession = (): string => say("field-session");
+/** What the session is called. */
+export const fieldSessionTitle = (): string => say("field-session-title");
+/** Day of the session. */
+export const fieldSessionDate = (): string => say("field-session-date");
+/** When it starts: "18:30", in quotes. */
+export const fieldSessionStarts = (): string => say("field-session-starts");
+/** How long the session is. */
+export const fieldSessionMinutes = (): string => say("field-session-minutes");
+/** Of these, not spent on the work: welcome, cautions, clearing away. */
+export const fieldSessionAside = (): string => say("field-session-aside");
+/** A seat: its number, and its book here or in the books table. */
+export const fieldSeat = (): string => say("field-seat");
+/** The seat’s number; never a name. */
+export const fieldSeatNumber = (): string => say("field-seat-number");
+/** The kit of this seat; left out: the class’s first. */
+export const fieldSeatKit = (): string => say("field-seat-kit");
+/** This seat’s own pace instead of the group’s. */
+export const fieldSeatPace = (): string => say("field-seat-pace");
+/** The book of this seat, measured as in a kit. */
+export const fieldSeatBook = (): string => say("field-seat-book");
+/** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
+export const fieldSeatFit = (): string => say("field-seat-fit");
+/** Picture height on this seat’s book. */
+export const fieldSeatHeight = (): string => say("field-seat-height");
+/** Head edge to the picture’s top. */
+export const fieldSeatHead = (): string => say("field-seat-head");
+/** Whole leaves before and after the picture: [8, 8]. */
+export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
+/** How flaps are folded. */
+export const fieldSeatFoldStyle = (): string => say("field-seat-fold-style");
+/** Depth of a level. */
+export const fieldSeatDepth = (): string => say("field-seat-depth");
+/** Depths of all levels, front to back: [16, 24, 36]. */
+export const fieldSeatDepths = (): string => say("field-seat-depths");
+/** This seat’s own light, where it is not the kit’s. */
+export const fieldSeatLight = (): string => say("field-seat-light");
+/** Diameter of this seat’s light. */
+export const fieldSeatLightDiameter = (): string => say("field-seat-light-diameter");
+/** Height of this seat’s light. */
+export const fieldSeatLightHeight = (): string => say("field-seat-light-height");
+/** Settings of the site. */
+export const fieldSite = (): string => say("field-site");
+/** The site’s name. */
+export const fieldSiteTitle = (): string => say("field-site-title");
+/** One line about the site. */
+export const fieldSiteSummary = (): string => say("field-site-summary");
+/** Pictures worked into books, one leaf at a time. — What stands there where the author states no summary. */
+export const fieldSiteSummaryUsual = (): string => say("field-site-summary-usual");
+/** Address of the site’s folder, without parameters: https://host/folder/ */
+export const fieldSiteUrl = (): string => say("field-site-url");
+/** The address that the feed’s ids are made from, kept when the site moves: its first url. */
+export const fieldSiteFeedId = (): string => say("field-site-feed-id");
+/** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
+export const fieldSiteLanguage = (): string => say("field-site-language");
+/** Who makes the kits: name, kind, url. */
+export const fieldAuthor = (): string => say("field-author");
+/** Who makes the kits. */
+export const fieldAuthorName = (): string => say("field-author-name");
+/** A person, or an organisation such as a library or a workshop. */
+export const fieldAuthorKind = (): string => say("field-author-kind");
+/** The author’s own address: https://… */
+export const fieldAuthorUrl = (): string => say("field-author-url");
+/** A list of cautions, each with id, title, when, short and text. */
+export const fieldCautions = (): string => say("field-cautions");
+/** A caution: id, title, when, short, text. */
+export const fieldCaution = (): string => say("field-caution");
+/** A short name of its own, in small letters. */
+export const fieldCautionId = (): string => say("field-caution-id");
+/** What it is about, in a word or two. */
+export const fieldCautionTitle = (): string => say("field-caution-title");
+/** Which kits show it: always, cuts (a knife is used), glue (tacks or a window), light. */
+export const fieldCautionWhen = (): string => say("field-caution-when");
+/** What stands beside a step that needs it. */
+export const fieldCautionShort = (): string => say("field-caution-short");
+/** What stands in the list of cautions. */
+export const fieldCautionText = (): string => say("field-caution-text");
+/** Picture */
+export const figurePicture = (): string => say("figure-picture");
+/** width × height on the front level */
+export const figurePictureNote = (): string => say("figure-picture-note");
+/** {width} × {height} {unit} — $unit is mm or in. */
+export const figureSides = (args: { readonly width: Word; readonly height: Word; readonly unit: Word }): string => say("figure-sides", args);
+/** Levels */
+export const figureLevels = (): string => say("figure-levels");
+/** from front to back */
+export const figureLevelsNote = (): string => say("figure-levels-note");
+/** Picture leaves */
+export const figurePictureLeaves = (): string => say("figure-picture-leaves");
+/** no border leaves|and {count} border leaf|and {count} border leaves */
+export const figurePictureLeavesNote = (args: { readonly count: number }): string => say("figure-picture-leaves-note", args);
+/** Cuts */
+export const figureCuts = (): string => say("figure-cuts");
+/** {folds} fold|{folds} folds, {scores} score line|{scores} score lines */
+export const figureCutsNote = (args: { readonly folds: number; readonly scores: number }): string => say("figure-cuts-note", args);
+/** Hold width */
+export const figureHoldWidth = (): string => say("figure-hold-width");
+/** between the folded edges of the first and last picture leaf, at the head */
+export const figureHoldWidthNote = (): string => say("figure-hold-width-note");
+/** Time */
+export const figureTime = (): string => say("figure-time");
+/** a guide, for a practised hand */
+export const figureTimeNote = (): string => say("figure-time-note");
+/** Leaves */
+export const figureLeaves = (): string => say("figure-leaves");
+/** {before} border + {picture} picture + {after} border; the first {needed} are used */
+export const figureLeavesNote = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly needed: Word }): string => say("figure-leaves-note", args);
+/** Leaf height */
+export const figureHeight = (): string => say("figure-height");
+/** at least {height} */
+export const figureHeightLeast = (args: { readonly height: Word }): string => say("figure-height-least", args);
+/** head to tail; this book: {height} */
+export const figureHeightNote = (args: { readonly height: Word }): string => say("figure-height-note", args);
+/** Leaf width */
+export const figureWidth = (): string => say("figure-width");
+/** fore-edge to gutter; flaps need {width} of it */
+export const figureWidthNote = (args: { readonly width: Word }): string => say("figure-width-note", args);
+/** Thickness */
+export const figureThickness = (): string => say("figure-thickness");
+/** all leaves pressed together, without the boards */
+export const figureThicknessNote = (): string => say("figure-thickness-note");
+/** easy — How much work a kit is. */
+export const difficultyEasy = (): string => say("difficulty-easy");
+/** moderate */
+export const difficultyModerate = (): string => say("difficulty-moderate");
+/** demanding */
+export const difficultyDemanding = (): string => say("difficulty-demanding");
+/** Find a kit for my book */
+export const finderSummaryKits = (): string => say("finder-summary-kits");
+/** My book’s measurements */
+export const finderSummaryClass = (): string => say("finder-summary-class");
+/** Measure the book on your shelf. Each kit of this class|Each kit below is worked out for it. Those that fit come first, and their pages open for your book. */
+export const finderLead = (args: { readonly page: Word }): string => say("finder-lead", args);
+/** My book */
+export const finderBook = (): string => say("finder-book");
+/** Numbers without a unit are */
+export const finderUnits = (): string => say("finder-units");
+/** millimetres */
+export const finderMillimetres = (): string => say("finder-millimetres");
+/** inches */
+export const finderInches = (): string => say("finder-inches");
+/** Use my saved book */
+export const finderUseSaved = (): string => say("finder-use-saved");
+/** Remember this book */
+export const finderRemember = (): string => say("finder-remember");
+/** The work */
+export const finderWork = (): string => say("finder-work");
+/** Hours, at most */
+export const finderHours = (): string => say("finder-hours");
+/** An estimate for the whole piece, such as 6 or 2.5. */
+export const finderHoursHelp = (): string => say("finder-hours-help");
+/** a number of hours, 0.25 to 999 */
+export const finderHoursAllowed = (): string => say("finder-hours-allowed");
+/** Levels */
+export const finderLevels = (): string => say("finder-levels");
+/** any number */
+export const finderLevelsAny = (): string => say("finder-levels-any");
+/** Light */
+export const finderLight = (): string => say("finder-light");
+/** with or without */
+export const finderLightAny = (): string => say("finder-light-any");
+/** with a light */
+export const finderLightWith = (): string => say("finder-light-with");
+/** without a light */
+export const finderLightWithout = (): string => say("finder-light-without");
+/** Fit */
+export const finderFit = (): string => say("finder-fit");
+/** all kits */
+export const finderFitAny = (): string => say("finder-fit-any");
+/** fits, also with a change */
+export const finderFitChange = (): string => say("finder-fit-change");
+/** fits as it is */
+export const finderFitOwn = (): string => say("finder-fit-own");
+/** Applies once you enter a measurement. */
+export const finderFitHelp = (): string => say("finder-fit-help");
+/** Order */
+export const finderOrder = (): string => say("finder-order");
+/** best first */
+export const finderOrderBest = (): string => say("finder-order-best");
+/** title */
+export const finderOrderTitle = (): string => say("finder-order-title");
+/** hours */
+export const finderOrderHours = (): string => say("finder-order-hours");
+/** fit */
+export const finderOrderFit = (): string => say("finder-order-fit");
+/** Start again */
+export const finderStartAgain = (): string => say("finder-start-again");
+/** No kit matches these choices. */
+export const finderEmpty = (): string => say("finder-empty");
+/** Clear the choices, keep my book */
+export const finderClearChoices = (): string => say("finder-clear-choices");
+/** Show all kits */
+export const finderShowAll = (): string => say("finder-show-all");
+/** This book is saved in this browser. Every kit offers it. */
+export const finderSaved = (): string => say("finder-saved");
+/** This browser cannot save your book. */
+export const finderNotSaved = (): string => say("finder-not-saved");
+/** Working out {count} kit for your book …|Working out {count} kits for your book … */
+export const finderWorking = (args: { readonly count: number }): string => say("finder-working", args);
+/** The marked field cannot be read and is left out. */
+export const finderWrongField = (): string => say("finder-wrong-field");
+/** {count} kit|{count} kits */
+export const finderAllKits = (args: { readonly count: number }): string => say("finder-all-kits", args);
+/** {shown} of {count} kit|{shown} of {count} kits — $shown of $count kits. */
+export const finderSomeKits = (args: { readonly count: number; readonly shown: Word }): string => say("finder-some-kits", args);
+/** {kits}. */
+export const finderKits = (args: { readonly kits: Word }): string => say("finder-kits", args);
+/** {kits}: {verdicts}. — $verdicts is a list of the four phrases that follow. */
+export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
+/** {count} fits your book as it is|{count} fit your book as they are */
+export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
+/** {count} fits, but has something to check first|{count} fit, but have something to check first */
+export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
+/** {count} fits with a change|{count} fit with a change */
+export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
+/** {count} does not fit|{count} do not fit */
+export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
+/** {count} could not be checked|{count} could not be checked */
+export const finderCountUnknown = (args: { readonly count: number }): string => say("finder-count-unknown", args);
+/** For {figures}, each kit’s own book stands in until you enter yours. — $figures is a list of the four names that follow. */
+export const finderMissing = (args: { readonly figures: Word }): string => say("finder-missing", args);
+/** leaf height */
+export const finderLeafHeight = (): string => say("finder-leaf-height");
+/** leaf width */
+export const finderLeafWidth = (): string => say("finder-leaf-width");
+/** thickness */
+export const finderThickness = (): string => say("finder-thickness");
+/** leaves */
+export const finderLeaves = (): string => say("finder-leaves");
+/** Fits so far */
+export const finderFitsSoFar = (): string => say("finder-fits-so-far");
+/** Fits as it is */
+export const finderFitsOwn = (): string => say("finder-fits-own");
+/** Fits, but check first */
+export const finderFitsCheck = (): string => say("finder-fits-check");
+/** Fits with a change */
+export const finderFitsChange = (): string => say("finder-fits-change");
+/** Does not fit */
+export const finderFitsNot = (): string => say("finder-fits-not");
+/** Not checked */
+export const finderNotChecked = (): string => say("finder-not-checked");
+/** About {hours} in your book. */
+export const finderTime = (args: { readonly hours: Word }): string => say("finder-time", args);
+/** It could not be worked out. */
+export const finderFailed = (): string => say("finder-failed");
 /** Page {lastPage}, with page 1 on leaf {pageOneLeaf}, needs {needed} leaves. This book has {leaves}. A leaf is two pages. */
 export const failPagesNeedMoreLeavesWhy = (args: { readonly lastPage: Word; readonly pageOneLeaf: Word; readonly needed: Word; readonly leaves: Word }): string => say("fail-pages-need-more-leaves-why", args);
 /** page {lastPage} of a book of {leaves} leaves whose page 1 is on leaf {pageOneLeaf} */
@@ -648,6 +1718,760 @@ export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: W
 export const fitAllowedPlates = (): string => say("fit-allowed-plates");
 /** two whole numbers: 12, 12 */
 export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** It fits. This page is now worked out for your book. */
+export const fitPanelFits = (): string => say("fit-panel-fits");
+/** It fits, but check this first. This page is now worked out for your book. */
+export const fitPanelCheck = (): string => say("fit-panel-check");
+/** This page shows the kit’s own book. */
+export const fitPanelOwn = (): string => say("fit-panel-own");
+/** The picture now begins {head} from the head, so that it fits on your leaf. */
+export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
+/** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
+export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
+/** It does not fit this book. {why} */
+export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
+/** This book is saved in this browser. Other kits offer it. */
+export const fitPanelSaved = (): string => say("fit-panel-saved");
+/** This browser cannot save your book. Bookmark this page instead. */
+export const fitPanelNotSaved = (): string => say("fit-panel-not-saved");
+/** The page still shows the kit’s own book. */
+export const fitPanelStillOwn = (): string => say("fit-panel-still-own");
+/** This kit has no such file for your book. */
+export const fitPanelNoFile = (): string => say("fit-panel-no-file");
+/** Allowed: {allowed}. — Below a field whose text cannot be taken. */
+export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say("fit-panel-allowed", args);
+/** The kit’s data could not be loaded. */
+export const loadKitData = (): string => say("load-kit-data");
+/** What makes the files could not be loaded. */
+export const loadFileMaker = (): string => say("load-file-maker");
+/** The view could not be fetched. The front picture above shows the same book. Press again to try once more. */
+export const loadRound = (): string => say("load-round");
+/** given "{value}" */
+export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
+/** correct the name */
+export const frontCorrectName = (): string => say("front-correct-name");
+/** pieces — Usual unit of a supply of the kit’s own, after its quantity: 3 pieces */
+export const frontPieces = (): string => say("front-pieces");
+/** {fields} are both|all "solve" — $fields: two or three of them, as a list */
+export const frontSolved = (args: { readonly fields: Word; readonly count: number }): string => say("front-solved", args);
+/** one of pictureLeaves, height and opening can be solved, from the other two */
+export const frontOneSolved = (): string => say("front-one-solved");
+/** state {fields} */
+export const frontState = (args: { readonly fields: Word }): string => say("front-state", args);
+/** not given, while {field} is "solve" */
+export const frontNoOpening = (args: { readonly field: Word }): string => say("front-no-opening", args);
+/** degrees, 5 to 180 */
+export const frontOpeningDegrees = (): string => say("front-opening-degrees");
+/** state the opening, or let opening be the one that is solved */
+export const frontStateOpening = (): string => say("front-state-opening");
+/** 5 to 180 degrees with view: front */
+export const frontOpeningBeyondFlat = (): string => say("front-opening-beyond-flat");
+/** lower it, or use view: along for a piece seen while walking round */
+export const frontLowerOpening = (): string => say("front-lower-opening");
+/** a leaf of the book, 1 to {leaves} */
+export const frontPageOneLeaf = (args: { readonly leaves: Word }): string => say("front-page-one-leaf", args);
+/** count again from the first leaf */
+export const frontCountAgain = (): string => say("front-count-again");
+/** {plates} unnumbered leaf between the pages|{plates} unnumbered leaves between the pages */
+export const frontManyPlates = (args: { readonly plates: number }): string => say("front-many-plates", args);
+/** fewer than the {leaves} leaf from page 1 on|fewer than the {leaves} leaves from page 1 on */
+export const frontFewerPlates = (args: { readonly leaves: number }): string => say("front-fewer-plates", args);
+/** count the plates again (leaves, not pages) */
+export const frontCountPlates = (): string => say("front-count-plates");
+/** a printed page, 1 to {last} */
+export const frontPlatePage = (args: { readonly last: Word }): string => say("front-plate-page", args);
+/** leaves after the last page need no entry: they are unnumbered end leaves */
+export const frontEndLeaves = (): string => say("front-end-leaves");
+/** {line} mm after {before} mm */
+export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly before: Word }): string => say("front-lines-out-of-order", args);
+/** lines further and further from the fore-edge */
+export const frontLinesOutward = (): string => say("front-lines-outward");
+/** put the lines in order */
+export const frontOrderLines = (): string => say("front-order-lines");
+/** "{level}" at {depth} mm after "{before}" at {beforeDepth} mm */
+export const frontLevelsOutOfOrder = (args: { readonly level: Word; readonly depth: Word; readonly before: Word; readonly beforeDepth: Word }): string => say("front-levels-out-of-order", args);
+/** depths that increase from the first level (front) to the last (back) */
+export const frontLevelsInward = (): string => say("front-levels-inward");
+/** put the levels in order or deepen this one */
+export const frontOrderLevels = (): string => say("front-order-levels");
+/** a second level "{level}" */
+export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
+/** a name of its own for each level */
+export const frontLevelNames = (): string => say("front-level-names");
+/** rename one of them */
+export const frontRename = (): string => say("front-rename");
+/** {count} level with background: true|{count} levels with background: true */
+export const frontBackgrounds = (args: { readonly count: number }): string => say("front-backgrounds", args);
+/** exactly one, the level that shows where no shape is */
+export const frontOneBackground = (): string => say("front-one-background");
+/** add background: true to one level */
+export const frontAddBackground = (): string => say("front-add-background");
+/** leave it on one level only */
+export const frontRemoveBackground = (): string => say("front-remove-background");
+/** neither depth nor line */
+export const frontNoDepth = (): string => say("front-no-depth");
+/** both depth and line */
+export const frontDepthAndLine = (): string => say("front-depth-and-line");
+/** one of them: depth (a length) or line (a number of gauge.lines) */
+export const frontDepthOrLine = (): string => say("front-depth-or-line");
+/** add depth or line */
+export const frontAddDepth = (): string => say("front-add-depth");
+/** remove one */
+export const frontRemoveOne = (): string => say("front-remove-one");
+/** 1 to {lines}, the lines of gauge.lines */
+export const frontGaugeLines = (args: { readonly lines: Word }): string => say("front-gauge-lines", args);
+/** a line of gauge.lines, and there are none */
+export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
+/** correct the number or add the line to gauge.lines */
+export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
+/** a level: {levels} — $levels: names of levels */
+export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** {date} below {above} */
+export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
+/** newest first: each date the same as the one above it or earlier */
+export const frontNewestFirst = (): string => say("front-newest-first");
+/** put the versions in order or correct the date */
+export const frontOrderVersions = (): string => say("front-order-versions");
+/** a second version "{version}" */
+export const frontVersionTwice = (args: { readonly version: Word }): string => say("front-version-twice", args);
+/** a name of its own for each version */
+export const frontVersionNames = (): string => say("front-version-names");
+/** "{file}" is not there */
+export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
+/** "{file}" is outside the kit folder */
+export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
+/** "{file}" is a folder */
+export const frontFileFolder = (args: { readonly file: Word }): string => say("front-file-folder", args);
+/** "{file}" is a link to a file outside the kit folder */
+export const frontFileLink = (args: { readonly file: Word }): string => say("front-file-link", args);
+/** a file in the kit folder */
+export const frontFileInside = (): string => say("front-file-inside");
+/** a file in the kit folder (it holds {files}) */
+export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
+/** correct the name or add the file */
+export const frontAddFile = (): string => say("front-add-file");
+/** name the file itself */
+export const frontNameFile = (): string => say("front-name-file");
+/** copy the photo into the kit folder|copy the picture beside index.md */
+export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
+/** "{file}" is not an SVG file */
+export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
+/** an SVG picture (.svg) */
+export const frontAnSvg = (): string => say("front-an-svg");
+/** draw the levels as filled shapes and save them as SVG */
+export const frontDrawSvg = (): string => say("front-draw-svg");
+/** "{file}" is not a photo */
+export const frontNoPhoto = (args: { readonly file: Word }): string => say("front-no-photo", args);
+/** save it as one of these */
+export const frontSavePhoto = (): string => say("front-save-photo");
+/** "{file}" cannot be read as a photo: {fault} — $fault: the words of the program that reads photos, in English. */
+export const frontPhotoUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("front-photo-unreadable", args);
+/** a whole photo: {kinds} */
+export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
+/** open it in a photo program and save it again */
+export const frontSavePhotoAgain = (): string => say("front-save-photo-again");
+/** filled shapes, paths, groups and use, as the README’s reference lists them */
+export const frontPictureShapes = (): string => say("front-picture-shapes");
+/** change this element in your drawing program and save again */
+export const frontChangeElement = (): string => say("front-change-element");
+/** {place}: {note} — A note on a picture, with its place: content/kits/moon/moon.svg:7 */
+export const frontPictureNote = (args: { readonly place: Word; readonly note: Word }): string => say("front-picture-note", args);
+/** shapes for a level "{level}" */
+export const frontShapesOfNoLevel = (args: { readonly level: Word }): string => say("front-shapes-of-no-level", args);
+/** the levels: {levels} */
+export const frontTheLevels = (args: { readonly levels: Word }): string => say("front-the-levels", args);
+/** correct the name or add the level */
+export const frontAddLevel = (): string => say("front-add-level");
+/** "{id}" */
+export const frontId = (args: { readonly id: Word }): string => say("front-id", args);
+/** an id of the picture: {ids} */
+export const frontPictureIds = (args: { readonly ids: Word }): string => say("front-picture-ids", args);
+/** an id of the picture, and it has none */
+export const frontPictureNoIds = (): string => say("front-picture-no-ids");
+/** correct the id, or give the shape this id in the SVG */
+export const frontGiveId = (): string => say("front-give-id");
+/** "{id}" a second time */
+export const frontIdTwice = (args: { readonly id: Word }): string => say("front-id-twice", args);
+/** each id belongs to one level */
+export const frontIdOnce = (): string => say("front-id-once");
+/** remove one of the two */
+export const frontRemoveId = (): string => say("front-remove-id");
+/** a shape of no level: <{element}> without an id */
+export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
+/** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
+export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
+/** every painted shape belongs to a level, by its own id or a group’s */
+export const frontShapesBelong = (): string => say("front-shapes-belong");
+/** name its id in picture.levels, move it into a named group, or give it no fill */
+export const frontNameShape = (): string => say("front-name-shape");
+/** level "{level}" has no painted shape */
+export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
+/** every level but the background has at least one */
+export const frontLevelsPainted = (): string => say("front-levels-painted");
+/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+export const frontCheckShapes = (): string => say("front-check-shapes");
+/** list its shapes under picture.levels.{level} */
+export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
+/** no filled shape|{pieces} pieces that do not touch */
+export const frontMotifPieces = (args: { readonly pieces: number }): string => say("front-motif-pieces", args);
+/** one connected silhouette, filled */
+export const frontMotifOne = (): string => say("front-motif-one");
+/** draw a filled shape, or remove the file|join the pieces in your drawing program */
+export const frontJoinMotif = (args: { readonly pieces: number }): string => say("front-join-motif", args);
+/** a list of cautions, each beginning with - id: */
+export const frontCautionsList = (): string => say("front-cautions-list");
+/** a second caution "{id}" */
+export const frontCautionTwice = (args: { readonly id: Word }): string => say("front-caution-twice", args);
+/** an id of its own for each caution */
+export const frontCautionIds = (): string => say("front-caution-ids");
+/** {date} or later, as the sessions follow each other */
+export const frontSessionBefore = (args: { readonly date: Word }): string => say("front-session-before", args);
+/** correct the day, or put the sessions in order */
+export const frontOrderSessions = (): string => say("front-order-sessions");
+/** The session */
+export const frontTheSession = (): string => say("front-the-session");
+/** Session {number} */
+export const frontSession = (args: { readonly number: Word }): string => say("front-session", args);
+/** a CSV file beside index.md */
+export const frontTableBeside = (): string => say("front-table-beside");
+/** a CSV file beside index.md (there is {files}) */
+export const frontTableAmong = (args: { readonly files: Word }): string => say("front-table-among", args);
+/** a kit: {kits} */
+export const frontAKit = (args: { readonly kits: Word }): string => say("front-a-kit", args);
+/** a kit of the class: {kits} */
+export const frontClassKit = (args: { readonly kits: Word }): string => say("front-class-kit", args);
+/** the kit "{kit}" cannot be built — The kit itself has something wrong that is told of before. */
+export const frontKitBroken = (args: { readonly kit: Word }): string => say("front-kit-broken", args);
+/** correct the kit first */
+export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
+/** seat {seat} has a book here and in {table} */
+export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
+/** one book a seat */
+export const frontOneBook = (): string => say("front-one-book");
+/** remove one of them */
+export const frontRemoveBook = (): string => say("front-remove-book");
+/** no seat */
+export const frontNoSeat = (): string => say("front-no-seat");
+/** at least one seat, here or in a books table */
+export const frontSomeSeat = (): string => say("front-some-seat");
+/** add seats, each with its number and book */
+export const frontAddSeats = (): string => say("front-add-seats");
+/** seat {seat} stands here a second time */
+export const frontSeatTwice = (args: { readonly seat: Word }): string => say("front-seat-twice", args);
+/** each number once */
+export const frontSeatOnce = (): string => say("front-seat-once");
+/** give every seat a number of its own */
+export const frontNumberSeats = (): string => say("front-number-seats");
+/** seat {seat} has no book */
+export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
+/** a book for every seat: here, or in the books table */
+export const frontSeatBook = (): string => say("front-seat-book");
+/** measure its book and add it */
+export const frontMeasureSeat = (): string => say("front-measure-seat");
+/** {count} depth|{count} depths */
+export const frontDepths = (args: { readonly count: number }): string => say("front-depths", args);
+/** {count}, one for each level of {kit}: {levels} */
+export const frontDepthsOfKit = (args: { readonly count: Word; readonly kit: Word; readonly levels: Word }): string => say("front-depths-of-kit", args);
+/** state one for each level, front to back */
+export const frontStateDepths = (): string => say("front-state-depths");
+/** an empty file */
+export const frontTableEmpty = (): string => say("front-table-empty");
+/** a head row with the columns {columns} */
+export const frontTableHead = (args: { readonly columns: Word }): string => say("front-table-head", args);
+/** unknown column "{column}" */
+export const frontColumnUnknown = (args: { readonly column: Word }): string => say("front-column-unknown", args);
+/** these columns, in any order: {columns} */
+export const frontColumns = (args: { readonly columns: Word }): string => say("front-columns", args);
+/** two columns "{column}" */
+export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
+/** each column once */
+export const frontColumnOnce = (): string => say("front-column-once");
+/** "{cell}" stands beyond the last column */
+export const frontCellBeyond = (args: { readonly cell: Word }): string => say("front-cell-beyond", args);
+/** {count} cell, as the head row has; a text with a comma in quotes|{count} cells, as the head row has; a text with a comma in quotes */
+export const frontCells = (args: { readonly count: number }): string => say("front-cells", args);
+/** cells separated by commas, a text that holds a comma or a quote in quotes */
+export const frontCellsApart = (): string => say("front-cells-apart");
+/** plates: "{cell}" */
+export const frontPlatesCell = (args: { readonly cell: Word }): string => say("front-plates-cell", args);
+/** page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300 */
+export const frontPlatesForm = (): string => say("front-plates-form");
+/** correct the table here */
+export const frontCorrectTable = (): string => say("front-correct-table");
+/** correct this cell */
+export const frontCorrectCell = (): string => say("front-correct-cell");
+/** Glossary */
+export const glossaryTitle = (): string => say("glossary-title");
+/** The words that kits, packets and the bench use, one meaning each. */
+export const glossarySummary = (): string => say("glossary-summary");
+/** The trade’s words and ours, one meaning each. They are linked where a section first uses them. */
+export const glossaryLede = (): string => say("glossary-lede");
+/** {term}, in the glossary — $term is the term that a link leads to. */
+export const glossaryLink = (args: { readonly term: Word }): string => say("glossary-link", args);
+/** leaf */
+export const termLeaf = (): string => say("term-leaf");
+/** leaf|leaves */
+export const termLeafForms = (): string => say("term-leaf-forms");
+/** One sheet of paper in the book. It has two pages, a front (recto) and a back (verso), so 200 leaves are 400 pages. */
+export const termLeafMeaning = (): string => say("term-leaf-meaning");
+/** page */
+export const termPage = (): string => say("term-page");
+/** book page|printed page|page number */
+export const termPageForms = (): string => say("term-page-forms");
+/** One side of a leaf. A page number is what is printed on it; look for the number on the front of the leaf. */
+export const termPageMeaning = (): string => say("term-page-meaning");
+/** pattern page */
+export const termPatternPage = (): string => say("term-pattern-page");
+/** pattern page|pattern pages */
+export const termPatternPageForms = (): string => say("term-pattern-page-forms");
+/** The picture’s own page number: 1, 3, 5 … for its first, second and third leaf, whatever the book prints there. */
+export const termPatternPageMeaning = (): string => say("term-pattern-page-meaning");
+/** picture leaf */
+export const termPictureLeaf = (): string => say("term-picture-leaf");
+/** picture leaf|picture leaves */
+export const termPictureLeafForms = (): string => say("term-picture-leaf-forms");
+/** A leaf that carries one upright line of the picture. */
+export const termPictureLeafMeaning = (): string => say("term-picture-leaf-meaning");
+/** border leaf */
+export const termBorderLeaf = (): string => say("term-border-leaf");
+/** border leaf|border leaves */
+export const termBorderLeafForms = (): string => say("term-border-leaf-forms");
+/** A leaf before or after the picture. It is folded whole at the background’s line. */
+export const termBorderLeafMeaning = (): string => say("term-border-leaf-meaning");
+/** plate */
+export const termPlate = (): string => say("term-plate");
+/** plate|plates */
+export const termPlateForms = (): string => say("term-plate-forms");
+/** A leaf without a page number, bound in between numbered ones. */
+export const termPlateMeaning = (): string => say("term-plate-meaning");
+/** head */
+export const termHead = (): string => say("term-head");
+/** head edge|head */
+export const termHeadForms = (): string => say("term-head-forms");
+/** The top edge of a leaf. All marks are measured from it. */
+export const termHeadMeaning = (): string => say("term-head-meaning");
+/** tail */
+export const termTail = (): string => say("term-tail");
+/** tail */
+export const termTailForms = (): string => say("term-tail-forms");
+/** The bottom edge of a leaf. */
+export const termTailMeaning = (): string => say("term-tail-meaning");
+/** fore-edge */
+export const termForeEdge = (): string => say("term-fore-edge");
+/** fore-edge */
+export const termForeEdgeForms = (): string => say("term-fore-edge-forms");
+/** The edge of a leaf that opens. Depths are measured from it inward. */
+export const termForeEdgeMeaning = (): string => say("term-fore-edge-meaning");
+/** gutter */
+export const termGutter = (): string => say("term-gutter");
+/** gutter */
+export const termGutterForms = (): string => say("term-gutter-forms");
+/** The inner edge of a leaf, where it joins the others. */
+export const termGutterMeaning = (): string => say("term-gutter-meaning");
+/** boards */
+export const termBoards = (): string => say("term-boards");
+/** boards */
+export const termBoardsForms = (): string => say("term-boards-forms");
+/** The two stiff covers of the book. */
+export const termBoardsMeaning = (): string => say("term-boards-meaning");
+/** caliper */
+export const termCaliper = (): string => say("term-caliper");
+/** caliper */
+export const termCaliperForms = (): string => say("term-caliper-forms");
+/** The thickness of one leaf: the thickness of all leaves, pressed, divided by their number. */
+export const termCaliperMeaning = (): string => say("term-caliper-meaning");
+/** level */
+export const termLevel = (): string => say("term-level");
+/** level|levels */
+export const termLevelForms = (): string => say("term-level-forms");
+/** A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back. */
+export const termLevelMeaning = (): string => say("term-level-meaning");
+/** background */
+export const termBackground = (): string => say("term-background");
+/** background */
+export const termBackgroundForms = (): string => say("term-background-forms");
+/** The level that stands where the picture has no shape. */
+export const termBackgroundMeaning = (): string => say("term-background-meaning");
+/** scoring gauge */
+export const termGauge = (): string => say("term-gauge");
+/** scoring gauge|gauge */
+export const termGaugeForms = (): string => say("term-gauge-forms");
+/** A card with numbered lines at the levels’ distances from the fore-edge. Laid on a leaf, it shows where to press. */
+export const termGaugeMeaning = (): string => say("term-gauge-meaning");
+/** score line */
+export const termScoreLine = (): string => say("term-score-line");
+/** score line|score lines */
+export const termScoreLineForms = (): string => say("term-score-line-forms");
+/** A crease pressed with a blunt tool, parallel to the fore-edge, so that a fold falls exactly there. */
+export const termScoreLineMeaning = (): string => say("term-score-line-meaning");
+/** mark */
+export const termMark = (): string => say("term-mark");
+/** mark|marks */
+export const termMarkForms = (): string => say("term-mark-forms");
+/** A pencil point on a leaf, measured from the head, where a cut begins. */
+export const termMarkMeaning = (): string => say("term-mark-meaning");
+/** cut */
+export const termCut = (): string => say("term-cut");
+/** cut|cuts */
+export const termCutForms = (): string => say("term-cut-forms");
+/** A slit from the fore-edge inward, square to it, that frees neighbouring strips from each other. */
+export const termCutMeaning = (): string => say("term-cut-meaning");
+/** strip */
+export const termStrip = (): string => say("term-strip");
+/** strip|strips */
+export const termStripForms = (): string => say("term-strip-forms");
+/** A stretch of one leaf at one level, between two cuts. It is folded as one flap. */
+export const termStripMeaning = (): string => say("term-strip-meaning");
+/** flap */
+export const termFlap = (): string => say("term-flap");
+/** flap|flaps */
+export const termFlapForms = (): string => say("term-flap-forms");
+/** A strip once it is folded back and tucked behind. */
+export const termFlapMeaning = (): string => say("term-flap-meaning");
+/** stepped folds */
+export const termSteppedFolds = (): string => say("term-stepped-folds");
+/** stepped folds|stepped */
+export const termSteppedFoldsForms = (): string => say("term-stepped-folds-forms");
+/** The whole leaf is folded at the front level’s line first; deeper strips are then folded back once more. */
+export const termSteppedFoldsMeaning = (): string => say("term-stepped-folds-meaning");
+/** single folds */
+export const termSingleFolds = (): string => say("term-single-folds");
+/** single folds */
+export const termSingleFoldsForms = (): string => say("term-single-folds-forms");
+/** Each strip is folded once, from flat, at its own level’s line. */
+export const termSingleFoldsMeaning = (): string => say("term-single-folds-meaning");
+/** merged */
+export const termMerged = (): string => say("term-merged");
+/** merged */
+export const termMergedForms = (): string => say("term-merged-forms");
+/** A strip too short to fold is merged: it is folded together with the strip next to it. */
+export const termMergedMeaning = (): string => say("term-merged-meaning");
+/** tack */
+export const termTack = (): string => say("term-tack");
+/** tack|tacks */
+export const termTackForms = (): string => say("term-tack-forms");
+/** A dot of glue under a flap that the next leaf does not hold. */
+export const termTackMeaning = (): string => say("term-tack-meaning");
+/** loose */
+export const termLoose = (): string => say("term-loose");
+/** loose */
+export const termLooseForms = (): string => say("term-loose-forms");
+/** A flap is loose where no next leaf covers it. */
+export const termLooseMeaning = (): string => say("term-loose-meaning");
+/** batch */
+export const termBatch = (): string => say("term-batch");
+/** batch|batches */
+export const termBatchForms = (): string => say("term-batch-forms");
+/** As many leaves as are worked before a pause, usually 15 to 20. */
+export const termBatchMeaning = (): string => say("term-batch-meaning");
+/** checkpoint */
+export const termCheckpoint = (): string => say("term-checkpoint");
+/** checkpoint|checkpoints */
+export const termCheckpointForms = (): string => say("term-checkpoint-forms");
+/** Every tenth picture leaf: compare its page number and its first mark before you go on. */
+export const termCheckpointMeaning = (): string => say("term-checkpoint-meaning");
+/** packing */
+export const termPacking = (): string => say("term-packing");
+/** packing */
+export const termPackingForms = (): string => say("term-packing-forms");
+/** Card or pieces of one’s own under the lower side of the book, so that the gauge lies level. */
+export const termPackingMeaning = (): string => say("term-packing-meaning");
+/** opening */
+export const termOpening = (): string => say("term-opening");
+/** opening */
+export const termOpeningForms = (): string => say("term-opening-forms");
+/** The angle between the first and the last leaf of the opened book. */
+export const termOpeningMeaning = (): string => say("term-opening-meaning");
+/** hold width */
+export const termHoldWidth = (): string => say("term-hold-width");
+/** hold width */
+export const termHoldWidthForms = (): string => say("term-hold-width-forms");
+/** How far apart the first and the last picture leaf stand, measured straight between their folded edges at the head. There the picture has its true shape. */
+export const termHoldWidthMeaning = (): string => say("term-hold-width-meaning");
+/** holder */
+export const termHolder = (): string => say("term-holder");
+/** holder */
+export const termHolderForms = (): string => say("term-holder-forms");
+/** A strip of card with two slots that keeps the book at its hold width while glue dries. */
+export const termHolderMeaning = (): string => say("term-holder-meaning");
+/** pocket */
+export const termPocket = (): string => say("term-pocket");
+/** pocket */
+export const termPocketForms = (): string => say("term-pocket-forms");
+/** The room cut into the leaves for the light. */
+export const termPocketMeaning = (): string => say("term-pocket-meaning");
+/** notch */
+export const termNotch = (): string => say("term-notch");
+/** notch|notches */
+export const termNotchForms = (): string => say("term-notch-forms");
+/** A piece cut out of one leaf, from the fore-edge inward, so that the light has room. */
+export const termNotchMeaning = (): string => say("term-notch-meaning");
+/** window */
+export const termWindow = (): string => say("term-window");
+/** window */
+export const termWindowForms = (): string => say("term-window-forms");
+/** What closes the front: base frame, glazing and a door on a hinge. */
+export const termWindowMeaning = (): string => say("term-window-meaning");
+/** base frame */
+export const termBaseFrame = (): string => say("term-base-frame");
+/** base frame */
+export const termBaseFrameForms = (): string => say("term-base-frame-forms");
+/** The card frame that is glued to the front tips of the leaves. The door hangs on it. */
+export const termBaseFrameMeaning = (): string => say("term-base-frame-meaning");
+/** glazing */
+export const termGlazing = (): string => say("term-glazing");
+/** glazing */
+export const termGlazingForms = (): string => say("term-glazing-forms");
+/** Clear acetate behind the door’s hole. */
+export const termGlazingMeaning = (): string => say("term-glazing-meaning");
+/** hole */
+export const termHole = (): string => say("term-hole");
+/** hole */
+export const termHoleForms = (): string => say("term-hole-forms");
+/** What you look through in the window’s frame and door. */
+export const termHoleMeaning = (): string => say("term-hole-meaning");
+/** motif */
+export const termMotif = (): string => say("term-motif");
+/** motif|motifs */
+export const termMotifForms = (): string => say("term-motif-forms");
+/** A silhouette of card that decorates the window. The largest one covers the light. */
+export const termMotifMeaning = (): string => say("term-motif-meaning");
+/** packet */
+export const termPacket = (): string => say("term-packet");
+/** packet */
+export const termPacketForms = (): string => say("term-packet-forms");
+/** The printed kit: table, gauge, strips and templates at true scale. */
+export const termPacketMeaning = (): string => say("term-packet-meaning");
+/** {hours} h */
+export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-only", args);
+/** {minutes} min */
+export const hoursMinutesOnly = (args: { readonly minutes: Word }): string => say("hours-minutes-only", args);
+/** {hours} h {minutes} min */
+export const hoursAndMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("hours-and-minutes", args);
+/** {title}, the opened book seen from the front, drawn from the computed leaves — The title of a kit's page in a link elsewhere is the kit's own. */
+export const kitFrontAlt = (args: { readonly title: Word }): string => say("kit-front-alt", args);
+/** {title}, the finished book lit from inside in a dark room */
+export const kitLitAlt = (args: { readonly title: Word }): string => say("kit-lit-alt", args);
+/** Picture */
+export const kitMoods = (): string => say("kit-moods");
+/** by day, open */
+export const kitMoodDay = (): string => say("kit-mood-day");
+/** lit, window closed */
+export const kitMoodLit = (): string => say("kit-mood-lit");
+/** {version}, {day} — $version links to the list of versions. */
+export const kitVersionOf = (args: { readonly version: Word; readonly day: Word }): string => say("kit-version-of", args);
+/** Version {version} */
+export const kitVersion = (args: { readonly version: Word }): string => say("kit-version", args);
+/** Units */
+export const kitUnits = (): string => say("kit-units");
+/** millimetres */
+export const kitMillimetres = (): string => say("kit-millimetres");
+/** inches */
+export const kitInches = (): string => say("kit-inches");
+/** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
+export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
+/** Packet, {paper} — Links to what is printed; $paper is the name of a paper. */
+export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
+/** Large-print table, {paper} */
+export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-large-on", args);
+/** Print my packet */
+export const kitMyPacket = (): string => say("kit-my-packet");
+/** Large-print table */
+export const kitMyLarge = (): string => say("kit-my-large");
+/** Work along, leaf by leaf */
+export const kitWorkAlong = (): string => say("kit-work-along");
+/** On this page — Headings of the page, in its order; the list of contents uses them, too. */
+export const kitContents = (): string => say("kit-contents");
+/** See it from all sides */
+export const kitRound = (): string => say("kit-round");
+/** Does my book fit? */
+export const kitBook = (): string => say("kit-book");
+/** Cautions */
+export const kitCautions = (): string => say("kit-cautions");
+/** Supplies and tools */
+export const kitSupplies = (): string => say("kit-supplies");
+/** Supplies */
+export const kitSuppliesShort = (): string => say("kit-supplies-short");
+/** Prepare the book */
+export const kitPrepare = (): string => say("kit-prepare");
+/** Light and window */
+export const kitWindow = (): string => say("kit-window");
+/** Steps */
+export const kitSteps = (): string => say("kit-steps");
+/** Pattern table */
+export const kitTable = (): string => say("kit-table");
+/** Tack list */
+export const kitTacks = (): string => say("kit-tacks");
+/** Tacks */
+export const kitTacksShort = (): string => say("kit-tacks-short");
+/** Versions */
+export const kitVersions = (): string => say("kit-versions");
+/** Photos */
+export const kitPhotos = (): string => say("kit-photos");
+/** Picture after {work}, {source}, licence {licence}. */
+export const kitCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("kit-credit", args);
+/** Licence of this kit: {licence}. */
+export const kitLicence = (args: { readonly licence: Word }): string => say("kit-licence", args);
+/** opens {host} — After a link to another site. */
+export const kitLinkOpens = (args: { readonly host: Word }): string => say("kit-link-opens", args);
+/** Before you choose this fit — Above warnings. */
+export const kitWarnings = (): string => say("kit-warnings");
+/** The pattern on this page is worked out for one book: this many leaves, this thick, this wide, and tall enough for the picture. For any other book, enter its measurements below and the whole page follows. */
+export const kitBookText = (): string => say("kit-book-text");
+/** Replace these with your book’s measurements. Everything on this page follows: picture, figures, table, window and files. */
+export const kitRefitText = (): string => say("kit-refit-text");
+/** My book */
+export const kitRefitBook = (): string => say("kit-refit-book");
+/** My gauge and folds */
+export const kitRefitFold = (): string => say("kit-refit-fold");
+/** My light */
+export const kitRefitLight = (): string => say("kit-refit-light");
+/** Remember this book */
+export const kitRefitKeep = (): string => say("kit-refit-keep");
+/** Use my saved book */
+export const kitRefitKept = (): string => say("kit-refit-kept");
+/** Back to the kit’s own book */
+export const kitRefitReset = (): string => say("kit-refit-reset");
+/** One row per leaf. {marks} are measured from the head edge. The arrow gives the {cut} at that mark, measured from the fore-edge inward. {folds} lists the level of each strip from head to tail. Lengths are in {units}. — Above the table of leaves. The three arguments name what is emphasised; $units is the word for the units of length. */
+export const kitTableText = (args: { readonly marks: Word; readonly cut: Word; readonly folds: Word; readonly units: Word }): string => say("kit-table-text", args);
+/** One row per leaf. {marks} are measured from the head edge. The arrow gives the {cut} at that mark, measured from the folded edge once the whole leaf is folded at the {level} line. {folds} lists the level of each strip from head to tail. Lengths are in {units}. */
+export const kitTableTextStepped = (args: { readonly marks: Word; readonly cut: Word; readonly level: Word; readonly folds: Word; readonly units: Word }): string => say("kit-table-text-stepped", args);
+/** Marks */
+export const kitTableMarks = (): string => say("kit-table-marks");
+/** cut */
+export const kitTableCut = (): string => say("kit-table-cut");
+/** Folds */
+export const kitTableFolds = (): string => say("kit-table-folds");
+/** {number} {name}, {depth} (background)| — A level of the list: its number is in bold before it. */
+export const kitLevel = (args: { readonly number: Word; readonly name: Word; readonly depth: Word; readonly background: Word }): string => say("kit-level", args);
+/** {number} {name}, line {line}, {depth} (background)| */
+export const kitLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word; readonly background: Word }): string => say("kit-level-line", args);
+/** Pattern table of {title} */
+export const kitTableCaption = (args: { readonly title: Word }): string => say("kit-table-caption", args);
+/** Leaf */
+export const tableLeaf = (): string => say("table-leaf");
+/** Pattern page */
+export const tablePatternPage = (): string => say("table-pattern-page");
+/** Book page */
+export const tableBookPage = (): string => say("table-book-page");
+/** Marks › cuts */
+export const tableMarks = (): string => say("table-marks");
+/** Folds */
+export const tableFolds = (): string => say("table-folds");
+/** border — Stands where a border leaf has no pattern page. */
+export const tableBorder = (): string => say("table-border");
+/** whole leaf */
+export const tableWhole = (): string => say("table-whole");
+/** light: notch {notch} */
+export const kitTableNotch = (args: { readonly notch: Word }): string => say("kit-table-notch", args);
+/** {from} to {to}, {depth} deep */
+export const kitTableNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("kit-table-notch-place", args);
+/** checkpoint: page number and first mark */
+export const kitTableCheckpoint = (): string => say("kit-table-checkpoint");
+/** {count} merged strip|{count} merged strips */
+export const kitMerged = (args: { readonly count: number }): string => say("kit-merged", args);
+/** Too short to fold, so each was merged with the neighbour whose depth is nearest. */
+export const kitMergedText = (): string => say("kit-merged-text");
+/** leaf {leaf}: {place}, level {level} into level {into} */
+export const kitMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("kit-merged-strip", args);
+/** The next leaf does not hold these flaps. Give each one a dot of glue. Measured from the head. */
+export const kitTacksText = (): string => say("kit-tacks-text");
+/** The next leaf holds every flap of this kit: there is nothing to glue. */
+export const kitTacksNone = (): string => say("kit-tacks-none");
+/** {leaf}: {place} — A leaf and a stretch of it. */
+export const kitTack = (args: { readonly leaf: Word; readonly place: Word }): string => say("kit-tack", args);
+/** {count} more loose stretch is too short to need it; the JSON lists it, too.|{count} more loose stretches are too short to need it; the JSON lists them, too. */
+export const kitTacksHeld = (args: { readonly count: number }): string => say("kit-tacks-held", args);
+/** The whole book as this pattern makes it, on a turntable: {parts}. */
+export const kitRoundText = (args: { readonly parts: Word }): string => say("kit-round-text", args);
+/** every leaf with its folds, cuts and flaps */
+export const kitRoundLeaves = (): string => say("kit-round-leaves");
+/** the light in its pocket */
+export const kitRoundLight = (): string => say("kit-round-light");
+/** the window and its door */
+export const kitRoundWindow = (): string => say("kit-round-window");
+/** This view needs JavaScript; the front picture above shows the same book. */
+export const kitRoundScript = (): string => say("kit-round-script");
+/** turntable */
+export const kitRoundRole = (): string => say("kit-round-role");
+/** {title}, the whole book in three dimensions */
+export const kitRoundAlt = (args: { readonly title: Word }): string => say("kit-round-alt", args);
+/** Drag to turn and tilt. Spread two fingers, or hold Ctrl and turn the wheel, to zoom. Keys: arrows turn and tilt, + and − zoom, 0 looks from the front. */
+export const kitRoundHelp = (): string => say("kit-round-help");
+/** Look from */
+export const kitRoundFrom = (): string => say("kit-round-from");
+/** Front */
+export const kitRoundFront = (): string => say("kit-round-front");
+/** Left */
+export const kitRoundLeft = (): string => say("kit-round-left");
+/** Right */
+export const kitRoundRight = (): string => say("kit-round-right");
+/** Above */
+export const kitRoundAbove = (): string => say("kit-round-above");
+/** Behind */
+export const kitRoundBehind = (): string => say("kit-round-behind");
+/** Nearer */
+export const kitRoundNearer = (): string => say("kit-round-nearer");
+/** Further */
+export const kitRoundFurther = (): string => say("kit-round-further");
+/** Opening */
+export const kitRoundOpening = (): string => say("kit-round-opening");
+/** Angle between first and last leaf */
+export const kitRoundAngle = (): string => say("kit-round-angle");
+/** Back to the kit’s opening */
+export const kitRoundOwn = (): string => say("kit-round-own");
+/** Show */
+export const kitRoundShow = (): string => say("kit-round-show");
+/** Light on */
+export const kitRoundShowLight = (): string => say("kit-round-show-light");
+/** Window */
+export const kitRoundShowWindow = (): string => say("kit-round-show-window");
+/** Motifs */
+export const kitRoundShowMotifs = (): string => say("kit-round-show-motifs");
+/** Door, closed to wide open */
+export const kitRoundShowDoor = (): string => say("kit-round-show-door");
+/** Colours by level */
+export const kitRoundShowLevels = (): string => say("kit-round-show-levels");
+/** Room for the light */
+export const kitLight = (): string => say("kit-light");
+/** Mark each notch together with the leaf’s other marks, from the unfolded fore-edge. Cut it after folding, batch by batch, through body and flap. The pocket’s floor is {floor} from the head edge. At least {paper} of paper stays at the gutter. */
+export const kitLightText = (args: { readonly floor: Word; readonly paper: Word }): string => say("kit-light-text", args);
+/** This kit’s light is {given} wide; this book has room for up to {width} at that height, or for a light {height} high at that width. Measure yours first. */
+export const kitLightMost = (args: { readonly given: Word; readonly width: Word; readonly height: Word }): string => say("kit-light-most", args);
+/** Share of the widest light that fits */
+export const kitLightShare = (): string => say("kit-light-share");
+/** Notch table, {count} leaf|Notch table, {count} leaves */
+export const kitNotches = (args: { readonly count: number }): string => say("kit-notches", args);
+/** {leaf}: {notch} — A leaf and its notch. */
+export const kitNotch = (args: { readonly leaf: Word; readonly notch: Word }): string => say("kit-notch", args);
+/** {from}–{to}, {depth} {unit} deep */
+export const kitNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word; readonly unit: Word }): string => say("kit-notch-place", args);
+/** The window */
+export const kitPanes = (): string => say("kit-panes");
+/** The parts are cut as unrolled along the front, for card that bends round it. */
+export const kitPanesWrap = (): string => say("kit-panes-wrap");
+/** The parts are cut as seen from the front, for a stiff panel. */
+export const kitPanesFlat = (): string => say("kit-panes-flat");
+/** {count} of {material}, {size}: {use}. */
+export const kitPart = (args: { readonly count: Word; readonly material: Word; readonly size: Word; readonly use: Word }): string => say("kit-part", args);
+/** {width} × {height} */
+export const kitPartSize = (args: { readonly width: Word; readonly height: Word }): string => say("kit-part-size", args);
+/** {format}, {unit} — Kinds of files to cut by; $unit is mm or inch. */
+export const kitFileUnit = (args: { readonly format: Word; readonly unit: Word }): string => say("kit-file-unit", args);
+/** {format} {unit} */
+export const kitFileShortUnit = (args: { readonly format: Word; readonly unit: Word }): string => say("kit-file-short-unit", args);
+/** inch */
+export const kitFileInch = (): string => say("kit-file-inch");
+/** SVG, 72 dpi */
+export const kitFile72 = (): string => say("kit-file-72");
+/** 72 dpi */
+export const kitFileShort72 = (): string => say("kit-file-short-72");
+/** All parts laid out on sheets */
+export const kitSheets = (): string => say("kit-sheets");
+/** too small for {parts} */
+export const kitSheetTooSmall = (args: { readonly parts: Word }): string => say("kit-sheet-too-small", args);
+/** Layers: {layers}, and {check}, a rectangle of {size} to measure before you cut. The 72 dpi variant is for programs that ignore units. — $layers and $check are names of layers as they stand in the files. */
+export const kitFilesText = (args: { readonly layers: Word; readonly check: Word; readonly size: Word }): string => say("kit-files-text", args);
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */
@@ -668,6 +2492,544 @@ export const leafNotFolded = (args: { readonly leaf: Word }): string => say("lea
 export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
 /** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
 export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** On this device: works offline. */
+export const offlineKit = (): string => say("offline-kit");
+/** On this device with its packet: works offline. */
+export const offlineKitAndPacket = (): string => say("offline-kit-and-packet");
+/** Save the packet on this device */
+export const offlineKeepPacket = (): string => say("offline-keep-packet");
+/** Saving the packet … */
+export const offlineKeeping = (): string => say("offline-keeping");
+/** on this device — On a kit's card in the catalogue. */
+export const offlineTag = (): string => say("offline-tag");
+/** Not all of it could be saved on this device. {why} — $why is one of the sentences that follow. */
+export const offlineNotAll = (args: { readonly why: Word }): string => say("offline-not-all", args);
+/** {path} is not there. */
+export const offlineAbsent = (args: { readonly path: Word }): string => say("offline-absent", args);
+/** {path} is of another version. */
+export const offlineOtherVersion = (args: { readonly path: Word }): string => say("offline-other-version", args);
+/** This version has no kit “{kit}”. */
+export const offlineNoKit = (args: { readonly kit: Word }): string => say("offline-no-kit", args);
+/** There is no room left. */
+export const offlineFull = (): string => say("offline-full");
+/** The site could not be reached. */
+export const offlineUnreachable = (): string => say("offline-unreachable");
+/** A newer version is ready. */
+export const offlineNewer = (): string => say("offline-newer");
+/** Reload */
+export const offlineReload = (): string => say("offline-reload");
+/** Later */
+export const offlineLater = (): string => say("offline-later");
+/** {title}: packet */
+export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
+/** {title}: large-print table */
+export const packetLargeTitle = (args: { readonly title: Word }): string => say("packet-large-title", args);
+/** Seat {seat} · {title}: packet */
+export const packetSeatTitle = (args: { readonly seat: Word; readonly title: Word }): string => say("packet-seat-title", args);
+/** Leaflight packet — Above the kit's name on the cover. */
+export const packetOver = (): string => say("packet-over");
+/** Leaflight packet · seat {seat} */
+export const packetOverSeat = (args: { readonly seat: Word }): string => say("packet-over-seat", args);
+/** version {version}, {day} */
+export const packetVersion = (args: { readonly version: Word; readonly day: Word }): string => say("packet-version", args);
+/** kit licence {licence} */
+export const packetLicence = (args: { readonly licence: Word }): string => say("packet-licence", args);
+/** picture after {work}, {source}, {licence} */
+export const packetCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("packet-credit", args);
+/** Before you begin */
+export const packetWarnings = (): string => say("packet-warnings");
+/** How to read a row of the pattern table */
+export const packetReading = (): string => say("packet-reading");
+/** Scoring gauge, true scale */
+export const packetGauge = (): string => say("packet-gauge");
+/** Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge */
+export const packetGaugeAlt = (): string => say("packet-gauge-alt");
+/** Merged strips */
+export const packetMerged = (): string => say("packet-merged");
+/** Too short to fold, so each was merged with the neighbour whose depth is nearest: leaf, from–to, level into level. */
+export const packetMergedText = (): string => say("packet-merged-text");
+/** leaf {leaf}: {place}, {level} into {into} */
+export const packetMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("packet-merged-strip", args);
+/** Marking strips, true scale: leaves {first} to {last} */
+export const packetStrips = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
+/** Marking strips, true scale: leaves {first} to {last}, part {part} of {parts} */
+export const packetStripsPart = (args: { readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** Marking strips for leaves {first} to {last} at true scale */
+export const packetStripsAlt = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips-alt", args);
+/** Templates, true scale: {parts} */
+export const packetTemplates = (args: { readonly parts: Word }): string => say("packet-templates", args);
+/** Templates at true scale: {parts} */
+export const packetTemplatesAlt = (args: { readonly parts: Word }): string => say("packet-templates-alt", args);
+/** {title}: pattern table */
+export const packetLargeHeading = (args: { readonly title: Word }): string => say("packet-large-heading", args);
+/** continued, sheet {sheet} of {sheets} */
+export const packetTableContinued = (args: { readonly sheet: Word; readonly sheets: Word }): string => say("packet-table-continued", args);
+/** Marks from the head in {units}; ›cut from the fore-edge. Levels: {levels}. — Above the table; $levels is a list. */
+export const packetTableText = (args: { readonly units: Word; readonly levels: Word }): string => say("packet-table-text", args);
+/** Marks from the head in {units}; ›cut from the folded edge (after the whole leaf is folded at the {level} line). Levels: {levels}. */
+export const packetTableTextStepped = (args: { readonly units: Word; readonly level: Word; readonly levels: Word }): string => say("packet-table-text-stepped", args);
+/** {number} {name} */
+export const packetTableLevel = (args: { readonly number: Word; readonly name: Word }): string => say("packet-table-level", args);
+/** {number} {name} (line {line}) */
+export const packetTableLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word }): string => say("packet-table-level-line", args);
+/** Done */
+export const packetTableDone = (): string => say("packet-table-done");
+/** Folds, head to tail */
+export const packetTableFolds = (): string => say("packet-table-folds");
+/** notch {notch} */
+export const packetTableNotch = (args: { readonly notch: Word }): string => say("packet-table-notch", args);
+/** Check: {leaves} leaf|{leaves} leaves and {cuts} cut|{cuts} cuts on this sheet, {sofar} of {all} cuts so far. */
+export const packetTableCheck = (args: { readonly leaves: number; readonly cuts: number; readonly sofar: Word; readonly all: Word }): string => say("packet-table-check", args);
+/** Last row: leaf {leaf} ends the pattern. */
+export const packetTableLast = (args: { readonly leaf: Word }): string => say("packet-table-last", args);
+/** Shaded rows are checkpoints. */
+export const packetTableShaded = (): string => say("packet-table-shaded");
+/** Paper — The bar above a packet in the browser. */
+export const packetPaper = (): string => say("packet-paper");
+/** Print this packet */
+export const packetPrint = (): string => say("packet-print");
+/** at “actual size” or 100% */
+export const packetScale = (): string => say("packet-scale");
+/** A4 */
+export const paperA4 = (): string => say("paper-a4");
+/** US Letter */
+export const paperLetter = (): string => say("paper-letter");
+/** Letter */
+export const paperLetterShort = (): string => say("paper-letter-short");
+/** version {version} — At the foot of every printed page, separated by dots. */
+export const packetFooterVersion = (args: { readonly version: Word }): string => say("packet-footer-version", args);
+/** {leaves} leaves of {height} × {width} */
+export const packetFooterBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word }): string => say("packet-footer-book", args);
+/** page {page} of {pages} */
+export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
+/** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
+export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** not an SVG picture: it has no <svg> element */
+export const pictureNoSvg = (): string => say("picture-no-svg");
+/** not an SVG picture: its root is <{name}> */
+export const pictureOtherRoot = (args: { readonly name: Word }): string => say("picture-other-root", args);
+/** not an SVG picture: add xmlns="{namespace}" to <svg> */
+export const pictureNoNamespace = (args: { readonly namespace: Word }): string => say("picture-no-namespace", args);
+/** not well-formed XML: {fault} — $fault: the words of the XML reader, in English. */
+export const pictureNotWellFormed = (args: { readonly fault: Word }): string => say("picture-not-well-formed", args);
+/** entity {entity} is not read: write its text in place */
+export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
+/** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
+export const pictureExternalSheet = (): string => say("picture-external-sheet");
+/** id {id} is taken by <{name}> in line {line}: give each element its own */
+export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
+/** <svg> has no size: add viewBox="0 0 width height" */
+export const pictureNoSize = (): string => say("picture-no-size");
+/** <svg> transform is not supported: move it to a <g> around the content */
+export const pictureRootTransform = (): string => say("picture-root-transform");
+/** the picture needs more than {most} points: simplify it */
+export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
+/** more than {most} levels of groups: flatten groups */
+export const pictureManyLevels = (args: { readonly most: Word }): string => say("picture-many-levels", args);
+/** the picture shows more than {most} elements: simplify it */
+export const pictureManyElements = (args: { readonly most: Word }): string => say("picture-many-elements", args);
+/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
+/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
+export const pictureInnerSvg = (): string => say("picture-inner-svg");
+/** <{name}> is ignored; the picture is taken at rest */
+export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
+/** <script> is ignored; the picture is taken as written */
+export const pictureScript = (): string => say("picture-script");
+/** <{name}> is ignored: it is outside the SVG namespace */
+export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
+/** <{name}> {attribute} is not supported: remove it */
+export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
+/** <{name}> transform-origin is not supported: write rotate(angle x y) */
+export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
+/** <symbol> {attribute} is not supported: move the <use> instead */
+export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
+/** <{name}> is not painted: it lies outside its symbol’s viewBox */
+export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
+/** <{name}> is not painted: it has no area */
+export const pictureNoArea = (args: { readonly name: Word }): string => say("picture-no-area", args);
+/** <use> has no href: name the id of a shape or group */
+export const pictureUseNoHref = (): string => say("picture-use-no-href");
+/** <use> href {href} is not in this file: write "#" and an id of it */
+export const pictureUseElsewhere = (args: { readonly href: Word }): string => say("picture-use-elsewhere", args);
+/** <use> href {href} has no target: no element has this id */
+export const pictureUseNoTarget = (args: { readonly href: Word }): string => say("picture-use-no-target", args);
+/** <use> href {href} shows itself: break the cycle */
+export const pictureUseCycle = (args: { readonly href: Word }): string => say("picture-use-cycle", args);
+/** <use> href {href} is a <{name}>: name a shape or group */
+export const pictureUseIdle = (args: { readonly href: Word; readonly name: Word }): string => say("picture-use-idle", args);
+/** {what} {value} is not a length: write a number, or one with px, mm, cm, in, pt, pc, Q or % */
+export const pictureNoLength = (args: { readonly what: Word; readonly value: Word }): string => say("picture-no-length", args);
+/** {what} {value} has the unit {unit}: use px, mm, cm, in, pt, pc, Q or % */
+export const pictureOtherUnit = (args: { readonly what: Word; readonly value: Word; readonly unit: Word }): string => say("picture-other-unit", args);
+/** {what} {value} is too large */
+export const pictureTooLarge = (args: { readonly what: Word; readonly value: Word }): string => say("picture-too-large", args);
+/** {what} {value} has nothing to be a part of: write a length */
+export const picturePartOfNothing = (args: { readonly what: Word; readonly value: Word }): string => say("picture-part-of-nothing", args);
+/** {what} {value} is negative: write 0 or more */
+export const pictureNegative = (args: { readonly what: Word; readonly value: Word }): string => say("picture-negative", args);
+/** {what} {value} must be above 0 */
+export const pictureNotAboveZero = (args: { readonly what: Word; readonly value: Word }): string => say("picture-not-above-zero", args);
+/** {what} {value} has {found} where a number belongs */
+export const pictureNoNumber = (args: { readonly what: Word; readonly value: Word; readonly found: Word }): string => say("picture-no-number", args);
+/** {what} {value} ends in a comma */
+export const pictureEndsInComma = (args: { readonly what: Word; readonly value: Word }): string => say("picture-ends-in-comma", args);
+/** {what} {value} has {count} numbers: every x needs its y */
+export const pictureOddPoints = (args: { readonly what: Word; readonly value: Word; readonly count: Word }): string => say("picture-odd-points", args);
+/** {what} {value} needs four numbers: x, y, width and height */
+export const pictureViewBoxNumbers = (args: { readonly what: Word; readonly value: Word }): string => say("picture-view-box-numbers", args);
+/** {what} {value} needs a width and a height above 0 */
+export const pictureViewBoxSize = (args: { readonly what: Word; readonly value: Word }): string => say("picture-view-box-size", args);
+/** {what} {value} is unknown: write none or, for example, xMidYMid meet */
+export const pictureFitting = (args: { readonly what: Word; readonly value: Word }): string => say("picture-fitting", args);
+/** {what} {value} is no opacity: write a number from 0 to 1 */
+export const pictureNoOpacity = (args: { readonly what: Word; readonly value: Word }): string => say("picture-no-opacity", args);
+/** {what} {value} counts as solid */
+export const pictureSolid = (args: { readonly what: Word; readonly value: Word }): string => say("picture-solid", args);
+/** {what} {value} is no transform: use {names} */
+export const pictureNoTransform = (args: { readonly what: Word; readonly value: Word; readonly names: Word }): string => say("picture-no-transform", args);
+/** {what} {value} has {found} where a transform such as rotate(30) belongs */
+export const pictureTransformRest = (args: { readonly what: Word; readonly value: Word; readonly found: Word }): string => say("picture-transform-rest", args);
+/** {what} {value} takes {count} number|{count} numbers */
+export const pictureTransformNumber = (args: { readonly what: Word; readonly value: Word; readonly count: number }): string => say("picture-transform-number", args);
+/** {what} {value} takes {count} or {more} numbers */
+export const pictureTransformNumbers = (args: { readonly what: Word; readonly value: Word; readonly count: Word; readonly more: Word }): string => say("picture-transform-numbers", args);
+/** {what} has a curve thousands of times as large as the picture: draw it at the picture’s size */
+export const pictureCurveTooLarge = (args: { readonly what: Word }): string => say("picture-curve-too-large", args);
+/** {what} has coordinates too large to compute with */
+export const pictureCoordinates = (args: { readonly what: Word }): string => say("picture-coordinates", args);
+/** {what} needs more than {most} points: simplify it */
+export const pictureOutlinePoints = (args: { readonly what: Word; readonly most: Word }): string => say("picture-outline-points", args);
+/** {what} has {found} at character {at} where a path command|an arc flag, 0 or 1,|"M"|a number belongs — $at counts characters; $before is what stands before it. */
+export const picturePathFault = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word }): string => say("picture-path-fault", args);
+/** {what} has {found} at character {at} where a path command|an arc flag, 0 or 1,|"M"|a number belongs, after {before} */
+export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
+/** the end — Found where a path’s text ends too early. */
+export const picturePathEnd = (): string => say("picture-path-end");
+/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
+/** malformed CSS: nested too deeply */
+export const pictureCssDepth = (): string => say("picture-css-depth");
+/** malformed CSS: {text} is no declaration */
+export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
+/** @{name} is not supported: write the rules plainly in this <style> */
+export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
+/** selector {selector} is too complex: use an element name, .class, #id or * */
+export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
+/** <style> media {media} is not supported: remove it */
+export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** {property} "" has no value: write one or remove {property} */
+export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
+/** {property} {value} is not supported: write the value itself */
+export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
+/** {property} {value} is unknown: use {values} */
+export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
+/** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
+export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
+/** fill {fill} is in another file: bring it into this one */
+export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** fill {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** fill {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
+/** <{name}> stroke is ignored; only fills count */
+export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
+/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
+export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
+export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
+/** Pattern pages and book pages */
+export const preparationPages = (): string => say("preparation-pages");
+/** Picture leaves */
+export const preparationPictureLeaves = (): string => say("preparation-picture-leaves");
+/** How the numbers relate */
+export const preparationRelation = (): string => say("preparation-relation");
+/** book page = pattern page −|+ {offset} */
+export const preparationOffset = (args: { readonly sign: Word; readonly offset: Word }): string => say("preparation-offset", args);
+/** not numbered: count them */
+export const preparationUnnumbered = (): string => say("preparation-unnumbered");
+/** Border leaves: fold each one whole at the background line */
+export const preparationBorders = (): string => say("preparation-borders");
+/** Leaves */
+export const preparationLeaves = (): string => say("preparation-leaves");
+/** How many */
+export const preparationCount = (): string => say("preparation-count");
+/** Scoring plan: which line on which leaves */
+export const preparationScoring = (): string => say("preparation-scoring");
+/** Line */
+export const preparationLine = (): string => say("preparation-line");
+/** free — Stands for the number of a line where the gauge has none at this depth. */
+export const preparationLineFree = (): string => say("preparation-line-free");
+/** From fore-edge */
+export const preparationDepth = (): string => say("preparation-depth");
+/** Level */
+export const preparationLevel = (): string => say("preparation-level");
+/** {number} {name} — A level: its number and its name. */
+export const preparationLevelName = (args: { readonly number: Word; readonly name: Word }): string => say("preparation-level-name", args);
+/** Lines that a range does not need are left out. Scoring all of them everywhere does no harm: more strokes, but nothing to look up. */
+export const preparationScoringNote = (): string => say("preparation-scoring-note");
+/** Batches and support: packing needed under the working side */
+export const preparationBatches = (): string => say("preparation-batches");
+/** Batch */
+export const preparationBatch = (): string => say("preparation-batch");
+/** From */
+export const preparationFrom = (): string => say("preparation-from");
+/** To */
+export const preparationTo = (): string => say("preparation-to");
+/** Packing */
+export const preparationPacking = (): string => say("preparation-packing");
+/** Pieces */
+export const preparationPieces = (): string => say("preparation-pieces");
+/** Packing pieces of {size} */
+export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
+/** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
+export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
+/** Printing {count} PDF|Printing {count} PDFs with the browser of LEAFLIGHT_BROWSER,|the installed browser|the downloaded browser|the packaged browser {path} — $browser: how the browser was found. $path: its file. */
+export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);
+/** {done} of {count}: {title} */
+export const printStep = (args: { readonly done: Word; readonly count: Word; readonly title: Word }): string => say("print-step", args);
+/** Printed {count} PDF|Printed {count} PDFs */
+export const printDone = (args: { readonly count: number }): string => say("print-done", args);
+/** no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one */
+export const printNoBrowser = (): string => say("print-no-browser");
+/** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
+export const printNoSetting = (args: { readonly path: Word }): string => say("print-no-setting", args);
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page’s file. $boxes: one or several of the messages below. */
+export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
+/** the page is {width} px wide in {room} px — Pixels. */
+export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
+/** {box} "{text}" is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
+export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
+/** {box} "{text}" is {height} px high in {room} px */
+export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** {title}: teacher’s packet */
+export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
+/** {title}: measuring card */
+export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
+/** {title}: packets of all seats */
+export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
+/** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
+export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** {title}: {material}, {sheet} sheet {number}: {parts} */
+export const cutClassTitle = (args: { readonly title: Word; readonly material: Word; readonly sheet: Word; readonly number: Word; readonly parts: Word }): string => say("cut-class-title", args);
+/** It is not JSON: it may be cut short, or another kind of file. */
+export const progressNotJson = (): string => say("progress-not-json");
+/** It is not a progress file of this version: its schema is {given}, not {expected}. */
+export const progressOtherSchema = (args: { readonly given: Word; readonly expected: Word }): string => say("progress-other-schema", args);
+/** It belongs to the kit “{kit}”, and this is “{wanted}”. */
+export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Word }): string => say("progress-other-kit", args);
+/** It belongs to this kit on another book or fit. */
+export const progressOtherFit = (): string => say("progress-other-fit");
+/** {place} has leaf {leaf} twice. */
+export const progressTwice = (args: { readonly place: Word; readonly leaf: Word }): string => say("progress-twice", args);
+/** {place} is {given}, but must be an object|a list|text|a whole number from 1 to 5000|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
+export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word }): string => say("progress-wrong-value", args);
+/** missing — In place of a value that is not there. */
+export const progressMissing = (): string => say("progress-missing");
+/** The file — The place of the file itself. */
+export const progressWholeFile = (): string => say("progress-whole-file");
+/** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
+export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
+/**   - {help} */
+export const reportHelp = (args: { readonly help: Word }): string => say("report-help", args);
+/** warning  {class}, seat {seat}: {doubt} */
+export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
+/** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */
+export const reportUnusedStock = (args: { readonly class: Word; readonly item: Word }): string => say("report-unused-stock", args);
+/** Fetching the view … */
+export const roundFetching = (): string => say("round-fetching");
+/** Close the view */
+export const roundClose = (): string => say("round-close");
+/** This browser cannot draw in three dimensions: WebGL is missing or off. The front picture above shows the same book. */
+export const roundNotDrawn = (): string => say("round-not-drawn");
+/** Seen from the front|behind|{turn}° to the left|{turn}° to the right|, {tilt}° above|, {tilt}° below|, at {near}%. */
+export const roundSeen = (args: { readonly around: Word; readonly turn: Word; readonly height: Word; readonly tilt: Word; readonly zoom: Word; readonly near: Word }): string => say("round-seen", args);
+/** Opening {opening}°, the kit’s own|. */
+export const roundOpening = (args: { readonly opening: Word; readonly whose: Word }): string => say("round-opening", args);
+/** The picture is {width} wide along its front|The picture is {width} wide, its true shape.|, {share}% wider than true: a circle becomes a wide oval.|, {share}% narrower than true: a circle becomes a tall oval. */
+export const roundWidth = (args: { readonly measured: Word; readonly width: Word; readonly shape: Word; readonly share: Word }): string => say("round-width", args);
+/** The folded leaves hold this book open to about {angle}° or more. */
+export const roundResting = (args: { readonly angle: Word }): string => say("round-resting", args);
+/** The window is cut for the kit’s own opening and does not fit here.|and is left out here. */
+export const roundWindow = (args: { readonly shown: Word }): string => say("round-window", args);
+/** closed|open {angle}° */
+export const roundDoor = (args: { readonly state: Word; readonly angle: Word }): string => say("round-door", args);
+/** {level} {name} — In the legend of colours: the level's number and name. */
+export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** Skip to content */
+export const siteSkip = (): string => say("site-skip");
+/** Every measurement is worked out for the book each kit names. */
+export const siteFoot = (): string => say("site-foot");
+/** Feed of new kits — Link at the foot of every page. */
+export const siteFeed = (): string => say("site-feed");
+/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
+/** {page} · {site} — Title of a page: its own heading and the site's name. */
+export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);
+/** Not on the shelf — Where an address leads nowhere. */
+export const siteMissingTitle = (): string => say("site-missing-title");
+/** This page is not on the shelf */
+export const siteMissingHeading = (): string => say("site-missing-heading");
+/** There is nothing at this address. The page may have been moved or taken away, or a letter may be missing from the link. */
+export const siteMissingText = (): string => say("site-missing-text");
+/** All kits */
+export const siteMissingKits = (): string => say("site-missing-kits");
+/** Go to the catalogue */
+export const siteToCatalogue = (): string => say("site-to-catalogue");
+/** Not on this device — Where a page is asked for without network and is not kept on the device. */
+export const siteAbsentTitle = (): string => say("site-absent-title");
+/** Not on this device yet */
+export const siteAbsentHeading = (): string => say("site-absent-heading");
+/** You are offline, and this page has not been opened on this device before. Kits that you have opened work offline; the catalogue marks them. */
+export const siteAbsentText = (): string => say("site-absent-text");
+/** Try this page again */
+export const siteAbsentAgain = (): string => say("site-absent-again");
+/** {title}, a book folded into a picture, seen from the front — Describes a link preview's picture. */
+export const sitePreviewPicture = (args: { readonly title: Word }): string => say("site-preview-picture", args);
+/** {title}, version {version} — Title of a feed's entry. */
+export const feedEntry = (args: { readonly title: Word; readonly version: Word }): string => say("feed-entry", args);
+/** Licence: {licence} */
+export const feedLicence = (args: { readonly licence: Word }): string => say("feed-licence", args);
+/** 1 folded book — What a kit's instructions make, in data for search engines. */
+export const howToYield = (): string => say("how-to-yield");
+/** Picture after {work}, {source}, licence {licence} */
+export const howToCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("how-to-credit", args);
+/** {title}. {text} — A caution beside a step: title and one sentence. */
+export const howToTip = (args: { readonly title: Word; readonly text: Word }): string => say("how-to-tip", args);
+/** The book */
+export const stepSectionBook = (): string => say("step-section-book");
+/** Light and window */
+export const stepSectionWindow = (): string => say("step-section-window");
+/** What the lines of the drawings mean */
+export const stepLegend = (): string => say("step-legend");
+/** about {time} — How long a step takes. */
+export const stepTime = (args: { readonly time: Word }): string => say("step-time", args);
+/** Parts */
+export const stepParts = (): string => say("step-parts");
+/** Tools */
+export const stepTools = (): string => say("step-tools");
+/** Check the book */
+export const stepCheck = (): string => say("step-check");
+/** Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for {leaves} leaves, {height} high and {width} wide, pressed {thickness} thick. Another book needs the pattern worked out for it. */
+export const stepCheckText = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("step-check-text", args);
+/** Measure height, width and thickness, and count leaves, not pages. */
+export const stepCheckGist = (): string => say("step-check-gist");
+/** Find pattern page 1 */
+export const stepFind = (): string => say("step-find");
+/** The picture begins on {first} (pattern page 1) and ends on {last} (pattern page {page}). Put a slip of paper at each. */
+export const stepFindText = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("step-find-text", args);
+/** Put a slip of paper at the first and at the last picture leaf. */
+export const stepFindGist = (): string => say("step-find-gist");
+/** Set up the gauge */
+export const stepGauge = (): string => say("step-gauge");
+/** Cut the gauge from the packet, or mark a strip of card with these lines: {lines}. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level. */
+export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
+/** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
+export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
+/** {number} {name}: {depth} */
+export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: Word; readonly depth: Word }): string => say("step-gauge-free-line", args);
+/** Glue it to card, cut it out, and slip packing under the lower side of the book so that it lies level. */
+export const stepGaugeGist = (): string => say("step-gauge-gist");
+/** Press the score lines */
+export const stepScore = (): string => say("step-score");
+/** Press {count} line|{count} lines with a blunt tool, following the scoring plan. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. Scoring every line on every leaf takes more strokes, but there is nothing to look up. */
+export const stepScoreText = (args: { readonly count: number }): string => say("step-score-text", args);
+/** Crease the paper with a blunt tool along the gauge’s lines; never press through it. */
+export const stepScoreGist = (): string => say("step-score-gist");
+/** Fold the border leaves */
+export const stepBorder = (): string => say("step-border");
+/** Fold no leaf|{before} whole leaf|{before} whole leaves before the picture and none|{after} after it at the {level} line, {depth} from the fore-edge. */
+export const stepBorderText = (args: { readonly before: number; readonly after: number; readonly level: Word; readonly depth: Word }): string => say("step-border-text", args);
+/** This kit has no border leaves. */
+export const stepBorderNone = (): string => say("step-border-none");
+/** Fold whole leaves at the background line, before the picture and after it. */
+export const stepBorderGist = (): string => say("step-border-gist");
+/** Mark, cut and fold, batch by batch */
+export const stepFold = (): string => say("step-fold");
+/** Work on at most {batch} leaves at a time. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the fore-edge, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldText = (args: { readonly batch: Word; readonly deepest: Word }): string => say("step-fold-text", args);
+/** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the folded edge, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
+/** A card under the leaf; mark from the head, cut square in, fold each strip at its line, tuck it behind, tick the row. */
+export const stepFoldGist = (): string => say("step-fold-gist");
+/** In each batch: notch for the light */
+export const stepNotch = (): string => say("step-notch");
+/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with a card under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
+export const stepNotchText = (args: { readonly count: number; readonly first: Word; readonly last: Word; readonly floor: Word }): string => say("step-notch-text", args);
+/** Once the batch is tucked, cut each notch in several light strokes, one leaf at a time. */
+export const stepNotchGist = (): string => say("step-notch-gist");
+/** In each batch: tack loose flaps */
+export const stepTack = (): string => say("step-tack");
+/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. Put a dot of glue under each one in the tack list, press, and let it dry before the next batch. */
+export const stepTackText = (args: { readonly count: number }): string => say("step-tack-text", args);
+/** Put a dot of glue under each flap in the tack list, press, let it dry. */
+export const stepTackGist = (): string => say("step-tack-gist");
+/** Open to the hold width */
+export const stepHold = (): string => say("step-hold");
+/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry.|Prop it open at that width overnight. */
+export const stepHoldText = (args: { readonly width: Word; readonly boards: Word; readonly holder: Word }): string => say("step-hold-text", args);
+/** Measure straight across at the head edge; there the picture has its true shape. */
+export const stepHoldGist = (): string => say("step-hold-gist");
+/** Cut out the window */
+export const stepCut = (): string => say("step-cut");
+/** Cut {count} part|{count} parts of card and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
+export const stepCutText = (args: { readonly count: number }): string => say("step-cut-text", args);
+/** Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it. */
+export const stepCutGist = (): string => say("step-cut-gist");
+/** Glue the base frame and let it dry */
+export const stepFrame = (): string => say("step-frame");
+/** With the holder on, run double-sided tape or clear-drying glue round the back of the base frame. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Leave the holder on until the glue is dry, for the time on the label; overnight is safe. Make the door meanwhile. */
+export const stepFrameText = (args: { readonly lip: Word }): string => say("step-frame-text", args);
+/** Put the holder on, glue the frame to the front tips, and leave the holder until the glue is dry. */
+export const stepFrameGist = (): string => say("step-frame-gist");
+/** Glaze the door */
+export const stepGlaze = (): string => say("step-glaze");
+/** Fold the flap back along the score and open it again. Then fix the glazing to the back of the door with narrow double-sided tape or a glue made for acetate. Keep it clear of the score line at the left|right. Leave the door flat under a weight while it dries. */
+export const stepGlazeText = (args: { readonly hinge: Word }): string => say("step-glaze-text", args);
+/** Fix the glazing to the back of the door, clear of the score line, and leave it flat under a weight. */
+export const stepGlazeGist = (): string => say("step-glaze-gist");
+/** Decorate in layers */
+export const stepDecorate = (): string => say("step-decorate");
+/** Lay the decoration guide under the glazing. */
+export const stepDecorateGuide = (): string => say("step-decorate-guide");
+/** The {motif} goes low and flat on the glazing, over the marked place. */
+export const stepDecorateLargest = (args: { readonly motif: Word }): string => say("step-decorate-largest", args);
+/** It covers the light, {width} wide, that stands behind. */
+export const stepDecorateLight = (args: { readonly width: Word }): string => say("step-decorate-light", args);
+/** Then set {motifs} on card spacers, raised, above and beside it. — $motifs is a list of names. */
+export const stepDecorateOthers = (args: { readonly motifs: Word }): string => say("step-decorate-others", args);
+/** Then set what else you like on card spacers, raised, above and beside it. */
+export const stepDecorateOwn = (): string => say("step-decorate-own");
+/** Take the guide away when all is dry. */
+export const stepDecorateDry = (): string => say("step-decorate-dry");
+/** Lay the guide under the glazing; the largest motif low and flat, the others raised on card spacers. */
+export const stepDecorateGist = (): string => say("step-decorate-gist");
+/** Hang the door */
+export const stepHang = (): string => say("step-hang");
+/** Fold the flap under the door and glue it to the face of the dry base frame at the left|right, edges lined up. Keep the door ajar by a finger’s width until the glue has set. */
+export const stepHangText = (args: { readonly hinge: Word }): string => say("step-hang-text", args);
+/** Glue the flap to the dry frame, edges lined up; keep the door ajar by a finger’s width until it has set. */
+export const stepHangGist = (): string => say("step-hang-gist");
+/** Close it */
+export const stepClose = (): string => say("step-close");
+/** Glue the button on the door’s mark. Tie {string} of string into a loop through the tab’s hole, long enough to slip over the button. */
+export const stepCloseText = (args: { readonly string: Word }): string => say("step-close-text", args);
+/** Glue the button on its mark; tie the string through the tab so that the loop slips over it. */
+export const stepCloseGist = (): string => say("step-close-gist");
+/** Set the light */
+export const stepLight = (): string => say("step-light");
+/** When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady on the notches, glue in a small floor of card first. */
+export const stepLightText = (args: { readonly setback: Word }): string => say("step-light-text", args);
+/** When all is dry, stand the LED light on the pocket’s floor; no paper may touch it. */
+export const stepLightGist = (): string => say("step-light-gist");
+/** Materials */
+export const supplyMaterials = (): string => say("supply-materials");
+/** Tools */
+export const supplyTools = (): string => say("supply-tools");
+/** Total of the prices given: {total}. */
+export const supplyTotal = (args: { readonly total: Word }): string => say("supply-total", args);
 /** second-hand book|second-hand books */
 export const supplyBook = (args: { readonly quantity: number }): string => say("supply-book", args);
 /** card */
@@ -772,6 +3134,242 @@ export const whyMat = (): string => say("why-mat");
 export const whyPacking = (args: { readonly height: Word }): string => say("why-packing", args);
 /** {pieces} packing pieces of {piece}, {height} in all, to keep the gauge level */
 export const whyPackingPieces = (args: { readonly pieces: Word; readonly piece: Word; readonly height: Word }): string => say("why-packing-pieces", args);
+/** Teacher’s packet */
+export const teacherOver = (): string => say("teacher-over");
+/** {date} · {place} · one seat|{seats} seats, one session|{sessions} sessions */
+export const teacherLede = (args: { readonly date: Word; readonly place: Word; readonly seats: number; readonly sessions: number }): string => say("teacher-lede", args);
+/** Roster */
+export const teacherRoster = (): string => say("teacher-roster");
+/** Kit and book */
+export const teacherKitHead = (): string => say("teacher-kit-head");
+/** Picture leaves */
+export const teacherLeavesHead = (): string => say("teacher-leaves-head");
+/** Opening */
+export const teacherOpeningHead = (): string => say("teacher-opening-head");
+/** Hold width */
+export const teacherWidthHead = (): string => say("teacher-width-head");
+/** {first}–{last} — The first and the last picture leaf. */
+export const teacherLeaves = (args: { readonly first: Word; readonly last: Word }): string => say("teacher-leaves", args);
+/** Does not fit */
+export const teacherNoFit = (): string => say("teacher-no-fit");
+/** see below */
+export const teacherSeeBelow = (): string => say("teacher-see-below");
+/** Work is at the pace of the class, without what is ready beforehand. A kit’s own page and bench give its author’s estimate. */
+export const teacherRosterNote = (): string => say("teacher-roster-note");
+/** Seat {seat}: {kit} does not fit its book */
+export const teacherMisfit = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-misfit", args);
+/** What would help: */
+export const teacherHelp = (): string => say("teacher-help");
+/** Will work, but check first */
+export const teacherDoubts = (): string => say("teacher-doubts");
+/** Seat {seat}. — Stands in bold before what is to be checked at a seat. */
+export const teacherSeat = (args: { readonly seat: Word }): string => say("teacher-seat", args);
+/** Shopping list */
+export const teacherShopping = (): string => say("teacher-shopping");
+/** Material */
+export const teacherMaterialHead = (): string => say("teacher-material-head");
+/** Tool */
+export const teacherToolHead = (): string => say("teacher-tool-head");
+/** Needed */
+export const teacherNeededHead = (): string => say("teacher-needed-head");
+/** From stock */
+export const teacherStockHead = (): string => say("teacher-stock-head");
+/** To buy */
+export const teacherBuyHead = (): string => say("teacher-buy-head");
+/** To find */
+export const teacherFindHead = (): string => say("teacher-find-head");
+/** Price */
+export const teacherPriceHead = (): string => say("teacher-price-head");
+/** {count} {sheet} sheet|{count} {sheet} sheets — Sheets of a size: "4 A4 sheets". */
+export const shoppingSheets = (args: { readonly count: number; readonly sheet: Word }): string => say("shopping-sheets", args);
+/** {amount} {unit} — A quantity in a unit: "1.9 m", "2 sets", "3 rolls". */
+export const shoppingAmount = (args: { readonly amount: Word; readonly unit: Word }): string => say("shopping-amount", args);
+/** packed over all seats */
+export const shoppingPacked = (): string => say("shopping-packed");
+/** too small for {parts} */
+export const shoppingTooSmall = (args: { readonly parts: Word }): string => say("shopping-too-small", args);
+/** one per seat, measured as in the roster */
+export const shoppingBooks = (): string => say("shopping-books");
+/** for one seat|for {seats} seats */
+export const shoppingSeats = (args: { readonly seats: number }): string => say("shopping-seats", args);
+/** {why}; for one seat|{why}; for {seats} seats — $why says which it is: "at most 38 mm wide and 45 mm high; measure it". */
+export const shoppingWhy = (args: { readonly seats: number; readonly why: Word }): string => say("shopping-why", args);
+/** In stock, not needed here: {items}. */
+export const teacherUnused = (args: { readonly items: Word }): string => say("teacher-unused", args);
+/** Not in this list: {seats}, whose book does not fit yet. Sort this out first, and build again.|Not in this list: {seats}, whose books do not fit yet. Sort this out first, and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherAway = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-away", args);
+/** Costs */
+export const teacherCosts = (): string => say("teacher-costs");
+/** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
+export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Word }): string => say("teacher-costs-text", args);
+/** Uses */
+export const teacherUses = (): string => say("teacher-uses");
+/** Preparation, in order */
+export const teacherPrepare = (): string => say("teacher-prepare");
+/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
+export const teacherPrint = (): string => say("teacher-print");
+/** Sort out seat {seat}: {kit} does not fit its book. */
+export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);
+/** Buy what is on the shopping list. Check the tools: sharp blades, caps on. */
+export const teacherBuy = (): string => say("teacher-buy");
+/** Buy what is on the shopping list. Test every light and screw its battery door shut. */
+export const teacherBuyLight = (): string => say("teacher-buy-light");
+/** Cut {what} — $what is how many pieces of what: "2 × door, card". */
+export const teacherCut = (args: { readonly what: Word }): string => say("teacher-cut", args);
+/** {count} × {part}, {material} */
+export const teacherPieces = (args: { readonly count: Word; readonly part: Word; readonly material: Word }): string => say("teacher-pieces", args);
+/** all seats that fit */
+export const teacherAllSeats = (): string => say("teacher-all-seats");
+/** {where}; on sheet {names}|{where}; on sheets {names} — $where is for which seats; $names are names of sheets, as their files have them. */
+export const teacherOnSheets = (args: { readonly count: number; readonly where: Word; readonly names: Word }): string => say("teacher-on-sheets", args);
+/** Print or mark the cut sheets below and lay out their card. Students cut their own parts in class. */
+export const teacherLayOut = (): string => say("teacher-lay-out");
+/** Print or mark the cut sheets below and lay out their card, acetate and paper. Students cut their own parts in class. */
+export const teacherLayOutWindow = (): string => say("teacher-lay-out-window");
+/** Press the score lines of every book, as the scoring plan in its packet says. */
+export const teacherScores = (): string => say("teacher-scores");
+/** Put together a bag for each seat: {things}. — $things is a list of what goes in, from the messages below. */
+export const teacherBag = (args: { readonly things: Word }): string => say("teacher-bag", args);
+/** packet */
+export const teacherBagPacket = (): string => say("teacher-bag-packet");
+/** gauge */
+export const teacherBagGauge = (): string => say("teacher-bag-gauge");
+/** gauge and window parts */
+export const teacherBagParts = (): string => say("teacher-bag-parts");
+/** sheet for its gauge */
+export const teacherBagGaugeSheet = (): string => say("teacher-bag-gauge-sheet");
+/** sheets for its gauge and window */
+export const teacherBagSheets = (): string => say("teacher-bag-sheets");
+/** light with its battery door screwed shut (no loose cells) */
+export const teacherBagLight = (): string => say("teacher-bag-light");
+/** seat card */
+export const teacherBagCard = (): string => say("teacher-bag-card");
+/** Lay out the room: a mat, a lamp and elbow room for each seat, and a closed container for old blades. Where a glue gun is used, keep water ready for burns. */
+export const teacherRoom = (): string => say("teacher-room");
+/** To cut in class */
+export const teacherCutInClass = (): string => say("teacher-cut-in-class");
+/** {what}: {where} — What is to be cut, and for which seats: "2 × door, card: seats 2 and 8". */
+export const teacherCutFor = (args: { readonly what: Word; readonly where: Word }): string => say("teacher-cut-for", args);
+/** Cut sheets of the class */
+export const teacherCutSheets = (): string => say("teacher-cut-sheets");
+/** {size} {material} — A sheet's size and stuff: "A4 card". */
+export const teacherSheet = (args: { readonly size: Word; readonly material: Word }): string => say("teacher-sheet", args);
+/** Numbers are seats. The files to cut are under {folder} beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
+export const teacherCutNote = (args: { readonly folder: Word }): string => say("teacher-cut-note", args);
+/** Who may need more time, and what to do */
+export const teacherLate = (): string => say("teacher-late");
+/** Seat {seat}, {kit}: {minutes} short. */
+export const teacherLateSeat = (args: { readonly seat: Word; readonly kit: Word; readonly minutes: Word }): string => say("teacher-late-seat", args);
+/** By this estimate, every seat that fits finishes in these sessions. */
+export const teacherNoneLate = (): string => say("teacher-none-late");
+/** Finish one leaf at home with “Work along”: about {hours}.|Finish {leaves} leaves at home with “Work along”: about {hours}. — “Work along” is the name of a link: class-seat-bench. */
+export const remedyLeavesAtHome = (args: { readonly leaves: number; readonly hours: Word }): string => say("remedy-leaves-at-home", args);
+/** Press the score lines and fold one leaf at home with “Work along”: about {hours}.|Press the score lines and fold {leaves} leaves at home with “Work along”: about {hours}. */
+export const remedyLeavesAndScoresAtHome = (args: { readonly leaves: number; readonly hours: Word }): string => say("remedy-leaves-and-scores-at-home", args);
+/** Finish the window at home: about {hours}. */
+export const remedyWindowAtHome = (args: { readonly hours: Word }): string => say("remedy-window-at-home", args);
+/** Press its score lines before the class. That saves {saves}; the seat is still {missing} short. */
+export const remedyScoresBefore = (args: { readonly saves: Word; readonly missing: Word }): string => say("remedy-scores-before", args);
+/** Press its score lines before the class. That saves {saves}, enough to finish. */
+export const remedyScoresEnough = (args: { readonly saves: Word }): string => say("remedy-scores-enough", args);
+/** Cut its window parts before the class. That saves {saves}; the seat is still {missing} short. */
+export const remedyPartsBefore = (args: { readonly saves: Word; readonly missing: Word }): string => say("remedy-parts-before", args);
+/** Cut its window parts before the class. That saves {saves}, enough to finish. */
+export const remedyPartsEnough = (args: { readonly saves: Word }): string => say("remedy-parts-enough", args);
+/** Do both. The seat is still {missing} short. — Both of the two before. */
+export const remedyBothBefore = (args: { readonly missing: Word }): string => say("remedy-both-before", args);
+/** Do both. That is enough to finish. */
+export const remedyBothEnough = (): string => say("remedy-both-enough");
+/** Make {kit} instead. It fits this book and would be finished in time. */
+export const remedyShorterKit = (args: { readonly kit: Word }): string => say("remedy-shorter-kit", args);
+/** Add a session like the last one.|Add {sessions} sessions like the last one. */
+export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
+/** Supervision list */
+export const teacherSupervision = (): string => say("teacher-supervision");
+/** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */
+export const teacherSupervisionText = (): string => say("teacher-supervision-text");
+/** Knife out */
+export const teacherKnifeOut = (): string => say("teacher-knife-out");
+/** Knife back, capped */
+export const teacherKnifeBack = (): string => say("teacher-knife-back");
+/** Cells in, door screwed shut */
+export const teacherCellsIn = (): string => say("teacher-cells-in");
+/** Cells counted back */
+export const teacherCellsBack = (): string => say("teacher-cells-back");
+/** Out/back: knives ____/____ · new blades ____ · old blades in the container ____ · glue guns cold {box} — Underscores are room to write; $box is a box to tick. */
+export const teacherCounts = (args: { readonly box: Word }): string => say("teacher-counts", args);
+/** Out/back: knives ____/____ · cells ____/____ · new blades ____ · old blades in the container ____ · glue guns cold {box} */
+export const teacherCountsLight = (args: { readonly box: Word }): string => say("teacher-counts-light", args);
+/** What goes home unfinished goes without loose blades or cells. A light that goes home keeps its cells behind the screwed door and counts as out until it is back: seats ____________________. Anyone carrying on at home works beside a competent adult where the cautions above ask for one. */
+export const teacherHome = (): string => say("teacher-home");
+/** Handout · {class} */
+export const teacherHandout = (args: { readonly class: Word }): string => say("teacher-handout", args);
+/** {kit}: the steps */
+export const teacherSteps = (args: { readonly kit: Word }): string => say("teacher-steps", args);
+/** {title}. — A step's or a caution's title in bold, before its sentence. */
+export const teacherHandoutTitle = (args: { readonly title: Word }): string => say("teacher-handout-title", args);
+/** Done for you before the class. */
+export const teacherDone = (): string => say("teacher-done");
+/** Your own leaves, marks and widths are in your packet. Stop after every batch, and compare at every checkpoint. */
+export const teacherHandoutFoot = (): string => say("teacher-handout-foot");
+/** Seat cards */
+export const teacherCards = (): string => say("teacher-cards");
+/** Seat cards, continued */
+export const teacherCardsMore = (): string => say("teacher-cards-more");
+/** This site has no address yet, so there is no code. */
+export const teacherNoCode = (): string => say("teacher-no-code");
+/** Measuring card · {class} */
+export const cardOver = (args: { readonly class: Word }): string => say("card-over", args);
+/** Measure your book */
+export const cardHeading = (): string => say("card-heading");
+/** Seat — Before room to write the seat's number. */
+export const cardSeat = (): string => say("card-seat");
+/** A ruler at true scale: centimetres above, inches below. Cut along its upper line. */
+export const cardRuler = (): string => say("card-ruler");
+/** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
+export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
+/** seat {seat}: {part} — A part of one seat. */
+export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);
+/** {seat} {part} — The same in short, on the part in the drawing. */
+export const sheetPartShort = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
+export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
+/** {class}: {material}, {size} sheet {number}: {parts} */
+export const sheetTitle = (args: { readonly class: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("sheet-title", args);
+/** Leaflight class {class}; parts of all seats; layers: {layers} — In the file's description; $layers are names in the file. */
+export const sheetAbout = (args: { readonly class: Word; readonly layers: Word }): string => say("sheet-about", args);
+/** ruler */
+export const toolRuler = (): string => say("tool-ruler");
+/** metal ruler */
+export const toolMetalRuler = (): string => say("tool-metal-ruler");
+/** ruler or marking strips */
+export const toolRulerOrStrips = (): string => say("tool-ruler-or-strips");
+/** pencil */
+export const toolPencil = (): string => say("tool-pencil");
+/** craft knife */
+export const toolCraftKnife = (): string => say("tool-craft-knife");
+/** mat */
+export const toolMat = (): string => say("tool-mat");
+/** bone folder */
+export const toolBoneFolder = (): string => say("tool-bone-folder");
+/** gauge */
+export const toolGauge = (): string => say("tool-gauge");
+/** packing */
+export const toolPacking = (): string => say("tool-packing");
+/** glue dots */
+export const toolGlueDots = (): string => say("tool-glue-dots");
+/** double-sided tape */
+export const toolTape = (): string => say("tool-tape");
+/** clear-drying glue */
+export const toolGlue = (): string => say("tool-glue");
+/** gauge — Parts beside a step that are no parts of the window. */
+export const stepPartGauge = (): string => say("step-part-gauge");
+/** button */
+export const stepPartButton = (): string => say("step-part-button");
+/** string */
+export const stepPartString = (): string => say("step-part-string");
+/** battery LED light */
+export const stepPartLight = (): string => say("step-part-light");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** in */

@@ -13,16 +13,34 @@ export function messagesModule(entries: readonly WordsEntry[]): string {
   ].join("\n");
 }
 
-/** The same functions for a page's script, with the words of one language in them; what a page does not use is left out of it. */
+/**
+ * The same functions for a page's script, with the words of one language in them; what a page does not use is left out of it.
+ * They are written as code, not as patterns to be filled, because that is what a page loads least of.
+ */
 export function spokenModule(words: Catalogue, language: string): string {
   return [
     'import { setLanguage } from "./language.ts";',
-    'import { message } from "./message.ts";',
+    'import { chosen, written } from "./message.ts";',
     `setLanguage(${JSON.stringify(language)});`,
-    ...Object.entries(words).map(
-      ([id, pattern]) => `export const ${functionName(id)} = /* @__PURE__ */ message(${JSON.stringify(pattern)});`,
-    ),
+    ...Object.entries(words).map(([id, pattern]) => `export const ${functionName(id)} = (a) => ${codeOf(pattern)};`),
   ].join("\n");
+}
+
+/** A pattern as an expression of its text; `a` holds the arguments. */
+function codeOf(pattern: Pattern): string {
+  const pieces = pattern.map((piece) => {
+    if (typeof piece === "string") return literal(piece);
+    if ("arg" in piece) return `\${written(a.${piece.arg})}`;
+    const choices = Object.entries(piece.of).filter(([, one]) => one !== piece.other);
+    const of = choices.map(([key, one]) => `${JSON.stringify(key)}: ${codeOf(one)}`);
+    return `\${chosen(a.${piece.by}, { ${of.join(", ")} }, ${codeOf(piece.other)})}`;
+  });
+  return `\`${pieces.join("")}\``;
+}
+
+/** Text as it stands in a template literal. */
+function literal(text: string): string {
+  return text.replace(/[`\\]|\$(?=\{)/g, "\\$&");
 }
 
 /** `leaf-count` → `leafCount`. */

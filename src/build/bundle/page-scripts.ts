@@ -1,45 +1,23 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { build, type Plugin } from "esbuild";
+import { build } from "esbuild";
 import type { Library } from "../library.ts";
-import { RUNTIME, templateModule } from "./template-code.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
-const KIT_PARTS = [
-  "book",
-  "cautions",
-  "figures",
-  "measure",
-  "pattern",
-  "preparation",
-  "steps",
-  "supplies",
-  "tacks",
-  "warnings",
-  "window",
-].map((part) => `parts/kit/${part}.njk`);
-
-/** The templates that the pages' scripts fill again for a reader's book. */
-export const FILLED = { kit: KIT_PARTS, packet: ["pages/packet.njk", "pages/large.njk"] } as const;
-
-/** Page scripts by the name they get below assets/scripts, each with the templates that it fills again. */
+/** Page scripts by the name they get below assets/scripts. */
 const SCRIPTS = [
-  { name: "kit", entry: "kit/kit-entry.ts", templates: FILLED.kit },
-  { name: "files", entry: "kit/files-entry.ts", templates: [] },
-  { name: "packet", entry: "packet/packet-entry.ts", templates: FILLED.packet },
-  { name: "bench", entry: "bench/bench-entry.ts", templates: [] },
-  { name: "finder", entry: "finder/finder-entry.ts", templates: [] },
-  { name: "offline", entry: "offline/offline-entry.ts", templates: [] },
+  { name: "kit", entry: "kit/kit-entry.ts" },
+  { name: "files", entry: "kit/files-entry.ts" },
+  { name: "packet", entry: "packet/packet-entry.ts" },
+  { name: "bench", entry: "bench/bench-entry.ts" },
+  { name: "finder", entry: "finder/finder-entry.ts" },
+  { name: "offline", entry: "offline/offline-entry.ts" },
 ] as const;
 
-/** Bundles the page scripts with the templates they fill, and writes each kit's data beside its page. */
-export async function bundlePageScripts(
-  base: string,
-  output: string,
-  { views, cautions, words, settings }: Library,
-): Promise<void> {
+/** Bundles the page scripts, and writes each kit's data beside its page. */
+export async function bundlePageScripts(output: string, { views, cautions, words, settings }: Library): Promise<void> {
   const source = join(import.meta.dirname, "../../page");
-  for (const { name, entry, templates } of SCRIPTS) {
+  for (const { name, entry } of SCRIPTS) {
     await build({
       entryPoints: { [name]: join(source, entry) },
       outdir: join(output, "assets/scripts"),
@@ -49,7 +27,7 @@ export async function bundlePageScripts(
       minify: true,
       charset: "utf8",
       logLevel: "warning",
-      plugins: [wordsPlugin(words, settings.language), templatesPlugin(join(base, "layouts"), source, templates)],
+      plugins: [wordsPlugin(words, settings.language)],
     });
   }
   for (const { slug, kit, notes } of views) {
@@ -59,21 +37,4 @@ export async function bundlePageScripts(
       `(self.leaflightKits??={})[${JSON.stringify(slug)}]=self.leaflightKit=${JSON.stringify({ kit, cautions, notes })};\n`,
     );
   }
-}
-
-/** Gives `leaflight:templates` the templates as functions, so that no page needs a template engine. */
-function templatesPlugin(layouts: string, source: string, templates: readonly string[]): Plugin {
-  return {
-    name: "templates",
-    setup: (setup) => {
-      setup.onResolve({ filter: /^leaflight:templates$/ }, ({ path }) => ({ path, namespace: "leaflight" }));
-      setup.onResolve({ filter: new RegExp(`^${RUNTIME}$`) }, () => ({
-        path: join(source, "kit/template-runtime.ts"),
-      }));
-      setup.onLoad({ filter: /.*/, namespace: "leaflight" }, () => ({
-        contents: templateModule(templates, (path) => readFileSync(join(layouts, path), "utf8")),
-        loader: "js",
-      }));
-    },
-  };
 }

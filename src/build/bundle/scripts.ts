@@ -1,7 +1,5 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
-import { type RoundData, roundData, roundScript } from "../../output/data/round-data.ts";
 import type { Library } from "../library.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
@@ -16,7 +14,7 @@ export interface Bundle {
 const ENTRIES = { "turn-round": "entry.ts", "round-view": "main.ts" };
 
 /**
- * Bundles the view's scripts into `assets/scripts` and writes each kit's `round-data.js` from its pattern.json.
+ * Bundles the view's scripts into `assets/scripts`.
  * Classic scripts, because a module does not load from a page opened from the disk; names and bytes are the same every time.
  */
 export async function bundleScripts(output: string, { words, settings }: Library): Promise<Bundle[]> {
@@ -33,15 +31,8 @@ export async function bundleScripts(output: string, { words, settings }: Library
     logLevel: "warning",
     plugins: [wordsPlugin(words, settings.language)],
   });
-  const kits = join(output, "kits");
-  for (const kit of existsSync(kits) ? readdirSync(kits) : []) writeRoundData(join(output, "kits", kit));
   return Object.keys(ENTRIES).map((name) => {
     const made = Object.entries(metafile.outputs).find(([path]) => path.endsWith(`/${name}.js`));
     return { path: `assets/scripts/${name}.js`, bytes: made?.[1].bytes ?? 0 };
   });
-}
-
-function writeRoundData(folder: string): void {
-  const published: RoundData = JSON.parse(readFileSync(join(folder, "pattern.json"), "utf8"));
-  writeFileSync(join(folder, "round-data.js"), roundScript(roundData(published)));
 }

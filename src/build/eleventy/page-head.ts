@@ -1,38 +1,38 @@
-import { hasFeed } from "../../output/feeds/feed.ts";
+import { FEED, hasFeed } from "../../output/feeds/feed.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
+import type { LinkTo } from "../../output/parts/cards.ts";
+import type { PageHead } from "../../output/parts/head.ts";
+import * as say from "../../words/messages.ts";
 import type { Library } from "../library.ts";
 import { NOT_FOUND } from "./relative-url.ts";
-
-/** What a page's head says about the page to those who link to it. */
-export interface PageHead {
-  /** False on pages that stand for others or are for a class: they are not to be found by a search. */
-  readonly indexed: boolean;
-  /** The page's one address; undefined where the site states none. */
-  readonly canonical: string | undefined;
-  readonly hasFeed: boolean;
-  /** How a link to it is shown elsewhere: properties of the Open Graph protocol (ogp.me) in order. */
-  readonly preview: readonly { readonly property: string; readonly content: string | number }[];
-}
 
 const STAND_INS: readonly string[] = [NOT_FOUND, "/offline.html"];
 
 /** A seat's pages are for those who sit there. */
 const OF_SEATS = /^\/classes\/[^/]+\/(seat-\d+|teacher)\//;
 
-/** `page` is the page's address below the site, `/kits/harbour-moon/`; title and summary are its own. */
-export function pageHead(library: Library, page: string, title: string, summary: string | undefined): PageHead {
-  const { settings, views } = library;
+/** `page` is the page's address below the site, `/kits/harbour-moon/`; title and summary are its own; `link` leads from it to others. */
+export function pageHead(
+  library: Library,
+  page: string,
+  { title, summary, link }: { title: string; summary: string | undefined; link: LinkTo },
+): PageHead {
+  const { settings } = library;
   const indexed = !STAND_INS.includes(page) && !OF_SEATS.test(page);
   const canonical = settings.url === undefined || !indexed ? undefined : settings.url + page.slice(1);
   return {
+    summary: summary ?? settings.summary,
     indexed,
     canonical,
-    hasFeed: hasFeed(
-      settings,
-      views.map(({ kit }) => kit),
-    ),
+    feed: feedOf(library, link),
     preview: canonical === undefined ? [] : previewOf(library, page, { canonical, title, summary }),
   };
+}
+
+/** The feed as a page links to it; undefined where the site has none. */
+export function feedOf({ settings, views }: Library, link: LinkTo): PageHead["feed"] {
+  const kits = views.map(({ kit }) => kit);
+  return hasFeed(settings, kits) ? { address: link(`/${FEED}`), site: settings.title } : undefined;
 }
 
 function previewOf(
@@ -55,7 +55,7 @@ function previewOf(
           property("image:type", "image/png"),
           property("image:width", SOCIAL.width),
           property("image:height", SOCIAL.height),
-          property("image:alt", `${shown.kit.title}, a book folded into a picture, seen from the front`),
+          property("image:alt", say.sitePreviewPicture({ title: shown.kit.title })),
         ]
       : []),
   ];

@@ -1,27 +1,20 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
-import { KitError } from "../../input/files/message.ts";
 import { basePath } from "../../input/settings/settings.ts";
-import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import * as messages from "../../words/messages.ts";
-import { bundlePageScripts } from "../bundle/page-scripts.ts";
-import { bundleScripts } from "../bundle/scripts.ts";
-import { publishClasses } from "../files/publish-classes.ts";
-import { publishFiles } from "../files/publish-files.ts";
-import { writeSiteFiles } from "../files/site-files.ts";
-import { type Library, openLibrary } from "../library.ts";
-import { retireWorker, writeInstallable } from "../offline/write-offline.ts";
-import { printPackets } from "../print/print-packets.ts";
-import { pageHead } from "./page-head.ts";
+import { currentLibrary as opened } from "../current-library.ts";
+import { watchedFolders } from "../stages.ts";
+import { registerFrontMatter } from "./front-matter.ts";
 import { registerClasses } from "./register-classes.ts";
+import { registerParts } from "./register-parts.ts";
 import { linkFrom, NOT_FOUND } from "./relative-url.ts";
+import { registerServing } from "./serving.ts";
 
 /** The parts of Eleventy's configuration that the site uses. */
 export interface SiteConfig {
   addPlugin(plugin: unknown): void;
   setLibrary(name: string, library: unknown): void;
+  setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined: boolean }): void;
   addNunjucksGlobal(name: string, value: unknown): void;
   addFilter(name: string, filter: (...args: never[]) => unknown): void;
   addTransform(name: string, transform: (this: { page: { url: string | false } }, content: string) => string): void;
@@ -29,33 +22,31 @@ export interface SiteConfig {
   addTemplate(path: string, content: string, data: Record<string, unknown>): void;
   addPassthroughCopy(paths: Record<string, string>): void;
   addWatchTarget(path: string): void;
+  setFrontMatterParsingOptions(options: Readonly<Record<string, unknown>>): void;
+  addPreprocessor(
+    name: string,
+    extensions: string,
+    process: (data: { readonly page: { readonly inputPath: string } }, content: string) => false | undefined,
+  ): void;
   on(event: string, handler: (event: never) => unknown): void;
 }
 
 const FONTS = "node_modules/@fontsource";
 const BASE = process.cwd();
 
-/** Registers kits, pages and files with Eleventy. While serving, patterns and packets follow each change; src/build/build.ts does it for a build. */
+/** Registers pages and what they show with Eleventy, from the library of the run. */
 export function registerSite(config: SiteConfig): void {
-  let library: Library | undefined;
-  const opened = (): Library => {
-    library ??= openLibrary(BASE);
-    return library;
-  };
-  const kits = () => opened().views.map(({ kit }) => kit);
   let serving = false;
   // While serving, the site stands at the root, whatever its address will be.
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
   config.setLibrary("md", new MarkdownIt({ typographer: true }));
-  // A misspelt message in a layout calls what is not there, and so stops the build.
+  // A misspelt name in a layout has no value, and a misspelt message calls what is not there: both stop the build.
+  config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
   config.addNunjucksGlobal("words", messages);
   config.addFilter("kitView", (slug: string) => opened().view(slug));
   config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
-  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
-    pageHead(opened(), page, title, summary),
-  );
-  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
+  registerParts(config, opened, (from, target) => linkFrom(from, target, root()));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   config.addTransform("relative bundles", function (content) {
@@ -68,22 +59,22 @@ export function registerSite(config: SiteConfig): void {
         );
   });
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
-  config.addTemplate("packet.njk", ofKit("packet"), paged("packet", "kits/{{ slug }}/packet/index.html"));
-  config.addTemplate("large.njk", ofKit("large"), paged("large", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
+  config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
   });
-  config.addTemplate("offline.njk", template("offline"), {
+  config.addTemplate("offline.njk", "{{ page.url | absentPage | safe }}", {
     layout: "base.njk",
-    title: "Not on this device",
+    eleventyComputed: { title: () => messages.siteAbsentTitle() },
     permalink: "offline.html",
     eleventyExcludeFromCollections: true,
   });
   registerClasses(config, () => opened().classes);
-  config.addTemplate("404.njk", template("404"), {
+  config.addTemplate("404.njk", "{{ page.url | missingPage | safe }}", {
     layout: "base.njk",
-    title: "Not on the shelf",
+    eleventyComputed: { title: () => messages.siteMissingTitle() },
     permalink: "{{ missing }}",
     pagination: { data: "missingPages", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
@@ -101,44 +92,12 @@ export function registerSite(config: SiteConfig): void {
     ),
     [`${FONTS}/literata/files/literata-latin-600-normal.woff2`]: "assets/fonts/literata-600.woff2",
   });
-  for (const path of ["layouts", "src", "content"]) config.addWatchTarget(path);
+  for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
     serving = runMode !== "build";
-    try {
-      library = openLibrary(BASE);
-    } catch (error) {
-      if (runMode === "build" || library === undefined || !(error instanceof KitError)) throw error;
-      console.error(`${error.message}\nThe last good pages stay.`);
-    }
   });
-  config.on(
-    "eleventy.after",
-    async ({ directories, runMode }: { directories: { output: string }; runMode: string }) => {
-      if (runMode === "build") return;
-      await bundlePageScripts(BASE, directories.output, opened());
-      await publishFiles(join(BASE, "content"), directories.output, opened().views);
-      publishClasses(directories.output, opened().classes);
-      writeSiteFiles(
-        directories.output,
-        kits(),
-        opened().classes.map(({ slug }) => slug),
-        opened().settings,
-      );
-      await bundleScripts(directories.output, opened());
-      await printPackets(directories.output, opened().views, opened().classes);
-      await writeInstallable(directories.output, opened().settings);
-      retireWorker(directories.output);
-    },
-  );
-}
-
-/** A page of one kit: its view under the name that the page's script gives it, too. */
-function ofKit(name: string): string {
-  return `{% set view = slug | kitView %}{% include "pages/${name}.njk" %}`;
-}
-
-function template(name: string): string {
-  return readFileSync(join(BASE, `layouts/pages/${name}.njk`), "utf8");
+  registerFrontMatter(config);
+  registerServing(config, BASE);
 }
 
 function paged(name: string, permalink: string): Record<string, unknown> {

@@ -1,7 +1,12 @@
 import { join } from "node:path";
 import type { NamedSheet } from "../../core/class/preparation.ts";
+import { OPERATIONS } from "../../core/packing/operation.ts";
 import { type CutFile, versions } from "../../output/cut/cut-files.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
+import { rowText } from "../../words/lists.ts";
+import * as say from "../../words/messages.ts";
+import { materialName } from "../../words/parts.ts";
+import { seatPartsText } from "../../words/seats.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
 /** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class. */
@@ -18,8 +23,14 @@ export function publishClasses(output: string, classes: readonly ClassView[]): v
 
 function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet): CutFile[] {
   return versions(name, {
-    title: `${plan.title}: ${sheet.material}, ${size.name} sheet ${sheet.number}: ${sheet.parts.join(", ")}`,
-    about: `Leaflight class ${slug}; parts of all seats; layers: through-cut, press-score, pencil-mark, measure-check`,
+    title: say.sheetTitle({
+      class: plan.title,
+      material: materialName(sheet.material),
+      size: size.name,
+      number: sheet.number,
+      parts: seatPartsText(sheet.parts),
+    }),
+    about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
     paths: sheet.paths,

@@ -1,26 +1,22 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Kit } from "../../core/kit/kit.ts";
 import { SETTINGS_FILE, type SiteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
 import { FEED, feed, hasFeed } from "../../output/feeds/feed.ts";
 import { sitemap } from "../../output/feeds/sitemap.ts";
+import * as say from "../../words/messages.ts";
+import type { Library } from "../library.ts";
 
 /** Writes what says where the site's pages stand: site map and feed. Without an address there is neither. */
-export function writeSiteFiles(
-  output: string,
-  kits: readonly Kit[],
-  classes: readonly string[],
-  settings: SiteSettings,
-): void {
+export function writeSiteFiles(output: string, { views, classes, settings }: Library): void {
   const { url } = settings;
   if (url === undefined) return;
-  writeFileSync(join(output, "sitemap.xml"), sitemap(url, kits, classes));
+  const kits = views.map(({ kit }) => kit);
+  const slugs = classes.map(({ slug }) => slug);
+  writeFileSync(join(output, "sitemap.xml"), sitemap(url, kits, slugs));
   if (hasFeed(settings, kits)) writeFileSync(join(output, FEED), feed({ ...settings, url }, kits));
 }
 
 /** What a build leaves out because of its settings, in a sentence; or nothing. */
 export function leftOut(settings: SiteSettings): string | undefined {
-  return settings.url === undefined
-    ? `No url in ${SETTINGS_FILE} or ${URL_VARIABLE}: left out site map, feed, canonical addresses, link previews and the page for missing addresses.`
-    : undefined;
+  return settings.url === undefined ? say.checkNoAddress({ file: SETTINGS_FILE, variable: URL_VARIABLE }) : undefined;
 }

@@ -11,9 +11,8 @@ import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../
 /** Letters of a contents' name: the beginning of its SHA-256. The worker compares as many. */
 const NAME_LENGTH = 16;
 
-/** Makes a built site installable and lets it work without network. The last step of a build: it lists every file. */
-export async function writeOffline(output: string, settings: SiteSettings): Promise<SiteList> {
-  await writeInstallable(output, settings);
+/** Lets a built site work without network. The last step of a build: it lists every file. */
+export async function writeOffline(output: string): Promise<SiteList> {
   const { site, kits } = listSite(filesOf(output), nameOf);
   for (const [slug, list] of Object.entries(kits)) writeFileSync(join(output, "kits", slug, KIT_LIST), list);
   await writeWorker(output, site);

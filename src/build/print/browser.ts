@@ -1,6 +1,8 @@
 import { existsSync } from "node:fs";
 import packaged from "@sparticuz/chromium";
 import puppeteer, { type Browser } from "puppeteer";
+import * as say from "../../words/messages.ts";
+import { PrintError } from "./print-error.ts";
 
 /** A browser that can print, and where it was found. */
 export interface FoundBrowser {
@@ -28,7 +30,7 @@ const INSTALLED: Readonly<Record<string, readonly string[]>> = {
 
 /**
  * Finds a browser in this order: the setting LEAFLIGHT_BROWSER, an installed Chrome or Chromium, one downloaded by puppeteer,
- * the one packaged with @sparticuz/chromium (Linux on x64). @throws Error that says what to do where there is none.
+ * the one packaged with @sparticuz/chromium (Linux on x64). @throws PrintError that says what to do where there is none.
  */
 export async function findBrowser(
   environment: NodeJS.ProcessEnv = process.env,
@@ -37,7 +39,7 @@ export async function findBrowser(
   const setting = environment.LEAFLIGHT_BROWSER;
   if (setting !== undefined && setting !== "") {
     if (existsSync(setting)) return { path: setting, source: "setting" };
-    throw new Error(`LEAFLIGHT_BROWSER names "${setting}", and no file is there: correct the path or unset it`);
+    throw new PrintError(say.printNoSetting({ path: setting }));
   }
   const installed = (INSTALLED[platform] ?? []).find((path) => existsSync(path));
   if (installed) return { path: installed, source: "installed" };
@@ -45,7 +47,7 @@ export async function findBrowser(
   if (downloaded) return { path: downloaded, source: "downloaded" };
   if (platform === "linux" && process.arch === "x64")
     return { path: await packaged.executablePath(), source: "packaged" };
-  throw new Error("no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one");
+  throw new PrintError(say.printNoBrowser());
 }
 
 function downloadedBrowser(): string | undefined {

@@ -4,6 +4,8 @@ import { PDFDocument } from "@cantoo/pdf-lib";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS } from "../../output/views/paper.ts";
+import * as say from "../../words/messages.ts";
+import { paperLabel } from "../../words/papers.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import type { PrintJob } from "./print-jobs.ts";
 
@@ -15,7 +17,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
   const seats = view.seats.flatMap(({ number, view: kitView }): PrintJob[] => {
     if (!kitView) return [];
     const own = join(folder, `seat-${number}`);
-    const title = `Seat ${number} · ${kitView.kit.title}: packet`;
+    const title = say.packetSeatTitle({ seat: number, title: kitView.kit.title });
     return [
       {
         page: join(own, "packet/index.html"),
@@ -28,15 +30,15 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     ];
   });
   const whole = [
-    { name: "teacher", title: `${plan.title}: teacher's packet` },
-    { name: "measuring-card", title: `${plan.title}: measuring card` },
+    { name: "teacher", title: say.printTeacher({ title: plan.title }) },
+    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }) },
   ].map(({ name, title }) => ({
     page: join(folder, name, "index.html"),
     pictures: [],
     paper,
     target: join(folder, `${name}.pdf`),
     title,
-    footer: `${title} · ${view.date} · ${paper.label}`,
+    footer: say.printClassFooter({ title, date: view.date, paper: paperLabel(paper.name) }),
   }));
   return [...seats, ...whole];
 }
@@ -55,5 +57,5 @@ export async function mergeSeats(output: string, view: ClassView): Promise<void>
     if (pages.length % 2 === 1) merged.addPage([width, height]);
   }
   const raw = await merged.save({ addDefaultPage: false });
-  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, `${title}: packets of all seats`));
+  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, say.printAllSeats({ title })));
 }

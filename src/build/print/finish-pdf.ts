@@ -1,4 +1,5 @@
 import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFObject, PDFString } from "@cantoo/pdf-lib";
+import { language } from "../../words/language.ts";
 
 /** The date in every packet, so that the same kit prints the same bytes. */
 const FIXED_DATE = new Date("2000-01-01T00:00:00Z");
@@ -7,7 +8,7 @@ const FIXED_DATE = new Date("2000-01-01T00:00:00Z");
 export async function finishPdf(raw: Uint8Array, title: string): Promise<Uint8Array> {
   const pdf = await PDFDocument.load(raw, { updateMetadata: false });
   pdf.setTitle(title, { showInWindowTitleBar: true });
-  pdf.setLanguage("en");
+  pdf.setLanguage(language());
   pdf.setCreator("Leaflight");
   pdf.setProducer("Leaflight");
   pdf.setCreationDate(FIXED_DATE);

@@ -8,9 +8,11 @@ import { SHEET } from "../../output/drawing/sheets/true-scale.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS, type Paper, pageRule } from "../../output/views/paper.ts";
+import * as say from "../../words/messages.ts";
 import { findBrowser, launchBrowser } from "./browser.ts";
 import { finishPdf } from "./finish-pdf.ts";
-import { findOverflow } from "./overflow.ts";
+import { findOverflow, sayOverflow } from "./overflow.ts";
+import { PrintError } from "./print-error.ts";
 
 /** One PDF to print: a page of the built site, on a paper. */
 export interface PrintJob {
@@ -24,9 +26,6 @@ export interface PrintJob {
   readonly footer: string;
 }
 
-/** A packet that cannot be printed as it must be. */
-export class PrintError extends Error {}
-
 const CACHE = ".cache/packets";
 const CSS_PIXELS_PER_MM = 96 / MM_PER_INCH;
 
@@ -39,7 +38,7 @@ export interface PrintLog {
 
 /**
  * Prints into the built site what changed: a PDF is kept under the hash of all that it is made from.
- * @throws PrintError on overflow, or Error without a browser
+ * @throws PrintError on overflow, or without a browser
  */
 export async function printJobs(
   output: string,
@@ -50,7 +49,7 @@ export async function printJobs(
   if (stale.length === 0) return;
   const { line, step } = log(stale.length);
   const found = await findBrowser();
-  line(`Printing ${stale.length} PDFs with the ${found.source} browser ${found.path}`);
+  line(say.printStart({ count: stale.length, browser: found.source, path: found.path }));
   const browser = await launchBrowser(found);
   try {
     await printAll(browser, output, stale, step);
@@ -64,8 +63,12 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
   const folder = join(output, "kits", slug);
   return PAPERS.flatMap((paper) =>
     [
-      { page: "packet/index.html", target: `packet-${paper.name}.pdf`, title: `${kit.title}: packet` },
-      { page: "packet/large.html", target: `table-large-${paper.name}.pdf`, title: `${kit.title}: large-print table` },
+      { page: "packet/index.html", target: `packet-${paper.name}.pdf`, title: say.packetTitle({ title: kit.title }) },
+      {
+        page: "packet/large.html",
+        target: `table-large-${paper.name}.pdf`,
+        title: say.packetLargeTitle({ title: kit.title }),
+      },
     ].map(({ page, target, title }) => ({
       page: join(folder, page),
       pictures: [join(folder, "front.svg")],
@@ -106,9 +109,7 @@ async function printOne(page: Page, job: PrintJob): Promise<Uint8Array> {
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
   const overflow = await page.evaluate(findOverflow);
   if (overflow.length > 0)
-    throw new PrintError(
-      `${job.page}: would not print at true scale: ${overflow.join("; ")}. Shorten what stands there, or report this kit`,
-    );
+    throw new PrintError(say.printOverflow({ page: job.page, boxes: overflow.map(sayOverflow).join("; ") }));
   const raw = await page.pdf({
     preferCSSPageSize: true,
     printBackground: true,

@@ -6,7 +6,7 @@ import { printLog } from "./progress.ts";
 
 /**
  * Prints every kit's and every class's packets into the built site, and each class's seats as one file.
- * @throws PrintError on overflow, or Error without a browser
+ * @throws PrintError on overflow, or without a browser
  */
 export async function printPackets(
   output: string,

@@ -1,4 +1,5 @@
 import { progress } from "@clack/prompts";
+import * as say from "../../words/messages.ts";
 import type { PrintLog } from "./print-jobs.ts";
 
 /** A bar that fills with each PDF where a person looks on, plain lines elsewhere. */
@@ -13,8 +14,8 @@ export function printLog(count: number): PrintLog {
     },
     step: (title) => {
       done += 1;
-      bar?.advance(1, `${done} of ${count}: ${title}`);
-      if (done === count) bar?.stop(`Printed ${count} PDFs`);
+      bar?.advance(1, say.printStep({ done, count, title }));
+      if (done === count) bar?.stop(say.printDone({ count }));
     },
   };
 }

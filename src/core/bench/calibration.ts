@@ -1,4 +1,3 @@
-import { formatLength } from "../../words/lengths.ts";
 import { caliper } from "../book/book.ts";
 import { flapBulkFromBatch } from "../fan/resting.ts";
 import type { Kit } from "../kit/kit.ts";
@@ -29,16 +28,25 @@ export interface Calibration extends Holding {
   readonly flapBulk: number;
 }
 
-/** Why a measurement cannot be right: what is allowed. */
-export class MeasureError extends Error {}
+/** What a measured batch may be: so many leaves are `least` thick, mm, before they are folded. */
+export interface ThicknessBounds {
+  readonly leaves: number;
+  readonly least: number;
+  readonly most: number;
+}
 
-/** Fits the bulk of a flap to a measured batch and works the resting opening out with it. @throws MeasureError */
-export function calibrate(kit: Kit, measured: Measured): Calibration {
-  const flapBulk = bulkOf(kit, measured);
+/** Fits the bulk of a flap to a measured batch and works the resting opening out with it; the bounds where the measurement cannot be right. */
+export function calibrate(
+  kit: Kit,
+  measured: Measured,
+): { readonly calibration: Calibration } | { readonly bounds: ThicknessBounds } {
+  const one = caliper(kit.book);
+  const flapBulk = flapBulkFromBatch(measured.thickness, measured.leaves, one);
+  if (!(flapBulk >= 0 && flapBulk <= MOST_BULK)) return { bounds: boundsOf(measured.leaves, one) };
   const fitted = { ...kit, light: undefined, insert: undefined, fit: { ...kit.fit, flapBulk } };
   const result = computePattern(fitted);
   if (!result.fits) throw new Error(`a kit on the bench does not fit its book: ${result.finding.kind}`);
-  return { flapBulk, ...holdingOf(result.pattern) };
+  return { calibration: { flapBulk, ...holdingOf(result.pattern) } };
 }
 
 /** The widths of a pattern as its picture wants them and as its flaps allow them. */
@@ -54,14 +62,6 @@ export function holdingOf(pattern: Pattern): Holding {
   };
 }
 
-function bulkOf(kit: Kit, { leaves, thickness }: Measured): number {
-  const one = caliper(kit.book);
-  const bulk = flapBulkFromBatch(thickness, leaves, one);
-  if (bulk >= 0 && bulk <= MOST_BULK) return bulk;
-  const size = (mm: number): string =>
-    formatLength(mm, { units: kit.units, step: kit.units === "mm" ? 0.1 : 25.4 / 32 });
-  const least = Math.ceil(leaves * one * 10) / 10;
-  throw new MeasureError(
-    `${size(least)} to ${size(leaves * one * (1 + MOST_BULK))}: ${leaves} leaves of this book are ${size(least)} before they are folded`,
-  );
+function boundsOf(leaves: number, one: number): ThicknessBounds {
+  return { leaves, least: Math.ceil(leaves * one * 10) / 10, most: leaves * one * (1 + MOST_BULK) };
 }

@@ -1,30 +1,35 @@
-import { describeLeaf, numberLeaves } from "../book/numbering.ts";
+import { numberLeaves } from "../book/numbering.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 
-/** Where a jump leads: a folded leaf, or why there is none. */
-export type Jump = { readonly leaf: number } | { readonly problem: string };
+/** Where a jump leads: a folded leaf, or why there is none. `page` is what was asked for, where it was a page. */
+export type Jump = { readonly leaf: number } | { readonly page: number | undefined; readonly obstacle: JumpObstacle };
+
+/** Why there is no way to a page or leaf. Leaves count from 1. */
+export type JumpObstacle =
+  /** No leaf carries the page; the book's last one is `last`. */
+  | { readonly kind: "no-page"; readonly page: number; readonly last: number }
+  | { readonly kind: "no-leaf"; readonly leaf: number; readonly leaves: number }
+  | { readonly kind: "left-out"; readonly leaf: number }
+  /** Folded leaves run from `first` to `last`. */
+  | { readonly kind: "unfolded"; readonly leaf: number; readonly first: number; readonly last: number };
 
 /** The leaf that carries a printed page, front or back. */
 export function jumpToPage(plan: BenchPlan, page: number): Jump {
   const { book } = plan.pattern;
   const leaf = numberLeaves(book).leafOf(page);
-  if (leaf === undefined) return { problem: `Page ${page} is not in this book: pages run from 1 to ${book.lastPage}.` };
+  if (leaf === undefined) return { page: undefined, obstacle: { kind: "no-page", page, last: book.lastPage } };
   const jump = jumpToLeaf(plan, leaf);
-  return "problem" in jump ? { problem: `Page ${page} is on leaf ${leaf}. ${jump.problem}` } : jump;
+  return "obstacle" in jump ? { ...jump, page } : jump;
 }
 
 /** The n-th sheet of the book, counted from the front. */
 export function jumpToLeaf(plan: BenchPlan, leaf: number): Jump {
-  const { book, lostLeaves } = plan.pattern;
-  if (plan.stops.includes(leaf)) return { leaf };
-  if (leaf < 1 || leaf > book.leaves || !Number.isInteger(leaf))
-    return { problem: `Leaf ${leaf} is not in this book: it has ${book.leaves} leaves.` };
-  if (lostLeaves.includes(leaf)) return { problem: `Leaf ${leaf} is left out.` };
-  return { problem: `Leaf ${leaf} stays unfolded: folded leaves run from ${plan.stops[0]} to ${plan.stops.at(-1)}.` };
+  return plan.stops.includes(leaf) ? { leaf } : { page: undefined, obstacle: obstacleAt(plan, leaf) };
 }
 
-/** A leaf in words: `p. 137 (leaf 80)`, `front leaf 3 of 4 (leaf 3)`. */
-export function leafInWords(plan: BenchPlan, leaf: number): string {
-  const name = numberLeaves(plan.pattern.book).nameOf(leaf);
-  return `${name.kind === "numbered" ? "p. " : ""}${describeLeaf(name)} (leaf ${leaf})`;
+function obstacleAt({ pattern, stops }: BenchPlan, leaf: number): JumpObstacle {
+  const { leaves } = pattern.book;
+  if (leaf < 1 || leaf > leaves || !Number.isInteger(leaf)) return { kind: "no-leaf", leaf, leaves };
+  if (pattern.lostLeaves.includes(leaf)) return { kind: "left-out", leaf };
+  return { kind: "unfolded", leaf, first: stops[0]!, last: stops.at(-1)! };
 }

@@ -55,11 +55,3 @@ function slowness(timed: readonly Tick[], estimates: ReadonlyMap<number, number>
 function sum(values: readonly number[]): number {
   return values.reduce((a, b) => a + b, 0);
 }
-
-/** `3 min`, `1 h 05 min`; from an hour on remaining times are told to 5 minutes. */
-export function timeText(ms: number, round: "exact" | "about"): string {
-  const exact = Math.round(ms / 60_000);
-  const minutes = round === "about" && exact >= 60 ? Math.round(exact / 5) * 5 : exact;
-  const hours = Math.floor(minutes / 60);
-  return hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`;
-}

@@ -25,8 +25,6 @@ export interface KitClass {
   readonly currency: string;
   readonly stock: readonly Stock[];
   readonly bring: readonly string[];
-  /** The teacher's own words, Markdown. */
-  readonly body: string;
 }
 
 /** Something at hand: a supply that the program counts, or what a kit's author calls it; in the list's unit. */

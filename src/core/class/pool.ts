@@ -109,10 +109,10 @@ function otherLines(
   return [...groups.values()].map((of) => pooledLine(plan, of));
 }
 
-/** Lights of different sizes are different things; reasons of other supplies tell of the seat's own book. */
-function groupOf({ kind, id, own, reason }: Supply): string {
+/** Lights of different sizes and cells of different names are different things; other reasons tell of the seat's own book. */
+function groupOf({ kind, id, own, unit, reason }: Supply): string {
   const size = reason?.kind === "light" ? [reason.diameter, reason.height] : [];
-  return JSON.stringify([kind, id ?? own?.item.toLowerCase(), id ? "" : own?.unit, size]);
+  return JSON.stringify([kind, id, nameOf(own), unit ?? own?.unit, size]);
 }
 
 function pooledLine(plan: KitClass, of: readonly SeatSupply[]): Line {
@@ -164,8 +164,11 @@ function takeFromStock(lines: readonly Line[], stock: readonly Stock[]): PooledS
 
 /** What the program counts is told by its id, another thing by the name that kit and class give it. */
 function isOfLine(stock: Stock, { id, own }: Pick<PooledSupply, "id" | "own">): boolean {
-  if (id !== undefined) return stock.id === id;
-  return stock.id === undefined && stock.item.trim().toLowerCase() === own?.item.trim().toLowerCase();
+  return stock.id === undefined ? nameOf(stock) === nameOf(own) : stock.id === id;
+}
+
+function nameOf(thing: { readonly item: string } | undefined): string | undefined {
+  return thing?.item.trim().toLowerCase();
 }
 
 function byKind(a: Line, b: Line): number {

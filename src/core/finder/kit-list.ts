@@ -11,18 +11,23 @@ export interface KitEntry {
 }
 
 /** What is known of a kit in a book; one that could not be worked out is not known. */
-export type Known = Verdict | { readonly kind: "unknown" };
+export type Known = Verdict | { readonly kind: "unknown"; readonly cause: "not-loaded" | "failed" };
 
 export type Verdicts = ReadonlyMap<string, Known>;
 
 const FIT_ORDER: Readonly<Record<Known["kind"], number>> = { fits: 0, check: 1, change: 2, no: 3, unknown: 4 };
 
-/** The kits that a query asks for, in its order; equals stand by title. */
-export function listKits<T extends KitEntry>(kits: readonly T[], verdicts: Verdicts, query: Query): T[] {
+/** The kits that a query asks for, in its order; equals stand by title, in a language's (BCP 47) alphabet. */
+export function listKits<T extends KitEntry>(
+  kits: readonly T[],
+  verdicts: Verdicts,
+  query: Query,
+  language: string,
+): T[] {
   const compare = comparers(verdicts)[sortOf(query)];
   return kits
     .filter((kit) => isAskedFor(kit, verdicts, query))
-    .sort((a, b) => compare(a, b) || a.title.localeCompare(b.title, "en"));
+    .sort((a, b) => compare(a, b) || a.title.localeCompare(b.title, language));
 }
 
 /** The order that is in force: a stated book puts what fits it first. */

@@ -1,3 +1,4 @@
+/// <reference path="./maxrects-packer.d.ts" />
 import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
 import { type Box, boxOf } from "../geometry/box.ts";
 import type { Point } from "../geometry/point.ts";

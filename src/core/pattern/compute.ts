@@ -46,6 +46,13 @@ export function computePattern(kit: Kit): FitResult {
   return { fits: true, pattern, findings: doubtsOf(kit, pattern, face) };
 }
 
+/** The pattern of a kit that is known to fit, at another mark step or in other units. @throws Error where it does not fit after all */
+export function patternAt(kit: Kit): Pattern {
+  const result = computePattern(kit);
+  if (!result.fits) throw new Error(`${kit.slug} fits its book, but not at another step: ${result.finding.kind}`);
+  return result.pattern;
+}
+
 /** Why a kit cannot be laid out on its book, without folding a leaf; undefined where it can. Light and window are not tried. */
 export function tryFit(kit: Kit): Failure | undefined {
   const layout = layOutPicture(kit);

@@ -1,4 +1,5 @@
 import type { Plate } from "../book/book.ts";
+import { readPlates, writePlates } from "../book/plates.ts";
 import { tidy } from "../units/length.ts";
 import type { Refit } from "./refit.ts";
 
@@ -69,8 +70,7 @@ export function fromAddress(address: AddressParameters): Refit {
 }
 
 function writeValue(key: keyof Refit, value: NonNullable<Refit[keyof Refit]>): string {
-  if (key === "plates")
-    return (value as readonly Plate[]).map((plate) => `${plate.afterPage}x${plate.leaves}`).join(".");
+  if (key === "plates") return writePlates(value as readonly Plate[], "address");
   if (Array.isArray(value)) return value.map((one: number) => tidy(one)).join("_");
   return typeof value === "number" ? String(tidy(value)) : String(value);
 }
@@ -94,12 +94,4 @@ function readNumbers(text: string, allowed: (value: number) => boolean): number[
   if (text === "") return [];
   const values = text.split("_").map(Number);
   return values.every((value) => Number.isFinite(value) && allowed(value)) ? values : undefined;
-}
-
-function readPlates(text: string): Plate[] | undefined {
-  if (text === "") return [];
-  const plates = text.split(".").map((one) => /^(\d+)x(\d+)$/.exec(one));
-  return plates.every((match) => match !== null)
-    ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
-    : undefined;
 }

@@ -1,4 +1,5 @@
 import type { Book, Plate } from "../book/book.ts";
+import { lastPageOf } from "../book/last-page.ts";
 import { heightOf, type Shape, withHeight, withOpening } from "../fit/shape.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
@@ -100,8 +101,7 @@ function refitBook(book: Book, refit: Refit): Book {
   const pageOneLeaf = refit.pageOneLeaf ?? book.pageOneLeaf;
   const plates = refit.plates ?? book.plates;
   const renumbered = refit.leaves !== undefined || refit.pageOneLeaf !== undefined || refit.plates !== undefined;
-  const plateLeaves = plates.reduce((sum, plate) => sum + plate.leaves, 0);
-  const lastPage = refit.lastPage ?? (renumbered ? 2 * (leaves - pageOneLeaf + 1 - plateLeaves) : book.lastPage);
+  const lastPage = refit.lastPage ?? (renumbered ? lastPageOf({ leaves, pageOneLeaf, plates }) : book.lastPage);
   return {
     ...book,
     leafHeight: refit.leafHeight ?? book.leafHeight,

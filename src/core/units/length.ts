@@ -22,16 +22,21 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅞": "7/8",
 };
 
+/** What is wrong with something that should be a length. */
+export type LengthFault =
+  | { readonly kind: "comma" | "no-length" | "no-unit" | "not-finite" | "zero-divisor" }
+  | { readonly kind: "other-unit"; readonly unit: string };
+
 /** Why a length could not be read; `given` is the offending value as text. */
 export class LengthError extends Error {
   readonly given: string;
-  constructor(given: string, message: string) {
-    super(message);
+  readonly fault: LengthFault;
+  constructor(given: string, fault: LengthFault) {
+    super(`${given}: ${fault.kind}`);
     this.given = given;
+    this.fault = fault;
   }
 }
-
-export const LENGTH_HELP = 'a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in"';
 
 /**
  * Reads a length and gives millimetres.
@@ -41,22 +46,22 @@ export const LENGTH_HELP = 'a number in mm, or text with a unit: 12, "12 mm", "1
 export function parseLength(value: unknown): number {
   if (typeof value === "number") {
     if (Number.isFinite(value)) return value;
-    throw new LengthError(String(value), "is not a finite number");
+    throw new LengthError(String(value), { kind: "not-finite" });
   }
-  if (typeof value !== "string") throw new LengthError(JSON.stringify(value) ?? String(value), "is not a length");
+  if (typeof value !== "string") throw new LengthError(JSON.stringify(value) ?? String(value), { kind: "no-length" });
   const text = value
     .trim()
     .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
     .trim();
   const match = /^(-?)(?:(\d+)\s+)?(?:(\d+)\s*\/\s*(\d+)|(\d*\.?\d+))\s*([^\d\s./].*)?$/.exec(text);
-  if (!match) throw new LengthError(value, "is not a length");
-  if (match[6]?.startsWith(",")) throw new LengthError(value, "has a comma: write a point");
+  if (!match) throw new LengthError(value, { kind: "no-length" });
+  if (match[6]?.startsWith(",")) throw new LengthError(value, { kind: "comma" });
   const [, sign, whole, numerator, denominator, decimal, unit] = match;
-  if (decimal !== undefined && whole !== undefined) throw new LengthError(value, "is not a length");
-  if (denominator !== undefined && Number(denominator) === 0) throw new LengthError(value, "divides by zero");
-  if (unit === undefined) throw new LengthError(value, "has no unit");
+  if (decimal !== undefined && whole !== undefined) throw new LengthError(value, { kind: "no-length" });
+  if (denominator !== undefined && Number(denominator) === 0) throw new LengthError(value, { kind: "zero-divisor" });
+  if (unit === undefined) throw new LengthError(value, { kind: "no-unit" });
   const factor = MM_PER_UNIT[unit.toLowerCase()];
-  if (factor === undefined) throw new LengthError(value, `has the unit "${unit}"`);
+  if (factor === undefined) throw new LengthError(value, { kind: "other-unit", unit });
   const amount = decimal === undefined ? Number(whole ?? 0) + Number(numerator) / Number(denominator) : Number(decimal);
   return tidy((sign === "-" ? -1 : 1) * amount * factor, 11);
 }

@@ -1,16 +1,33 @@
-import { readFileSync } from "node:fs";
-import { parse } from "yaml";
-import { type Caution, OCCASIONS } from "../../output/views/cautions.ts";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Caution } from "../../core/plan/caution.ts";
+import * as say from "../../words/messages.ts";
+import { KitError } from "../files/message.ts";
+import { fieldIn, schemaMessages } from "../files/schema-messages.ts";
+import { readYaml } from "../files/yaml.ts";
+import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
+import { cautionList, cautionsJsonSchema } from "./schema.ts";
 
-/** Reads content/words/cautions.yaml. @throws Error naming the entry that is not as it should be. */
-export function readCautions(file: string): Caution[] {
-  const entries: unknown = parse(readFileSync(file, "utf8"));
-  if (!Array.isArray(entries)) throw new Error(`${file}: a list of cautions is expected`);
-  return entries.map((entry: Partial<Caution>, i) => {
-    const complete =
-      entry.id && entry.title && entry.text && entry.short && OCCASIONS.some((one) => one === entry.when);
-    if (!complete)
-      throw new Error(`${file}: caution ${i + 1} needs id, title, text, short, and when (${OCCASIONS.join(", ")})`);
-    return entry as Caution;
-  });
+/**
+ * The cautions of a language in the project `base`: of its own folder of words, of the language without its region, or the
+ * English ones. @throws KitError with one message for each thing wrong
+ */
+export function readCautions(base: string, language: string): Caution[] {
+  const files = [language, language.split("-")[0]!, SOURCE].map((folder) => `${WORDS_FOLDER}/${folder}/cautions.yaml`);
+  const file = files.find((one) => existsSync(join(base, one))) ?? files.at(-1)!;
+  const whole = say.checkFieldCautions();
+  const text = existsSync(join(base, file)) ? readFileSync(join(base, file), "utf8").replace(/^\uFEFF/, "") : "";
+  const yaml = readYaml(file, text, 0, whole);
+  const parsed = cautionList.safeParse(yaml.value);
+  if (!parsed.success) {
+    const checked = { file, yaml, schema: cautionsJsonSchema(), whole };
+    throw new KitError(schemaMessages(checked, parsed.error.issues));
+  }
+  const ids = parsed.data.map(({ id }) => id);
+  const twice = ids.findIndex((id, i) => ids.indexOf(id) !== i);
+  if (twice < 0) return parsed.data;
+  const path = [twice, "id"];
+  const given = say.frontCautionTwice({ id: ids[twice]! });
+  const advice = { given, allowed: say.frontCautionIds(), remedy: say.frontRename() };
+  throw new KitError([{ file, ...yaml.placeOf(path), field: fieldIn(whole, path), ...advice }]);
 }

@@ -1,15 +1,14 @@
 import { CsvError, parse } from "csv-parse/sync";
-import type { Plate } from "../../core/book/book.ts";
+import { readPlates } from "../../core/book/plates.ts";
 import { OF_A_BOOK } from "../../core/refit/refit.ts";
-import type { Place } from "../files/front-matter.ts";
-import { KitError, type KitMessage } from "../files/message.ts";
-import { FIT_COLUMNS } from "./schema.ts";
+import * as say from "../../words/messages.ts";
+import { KitError } from "../files/message.ts";
+import type { YamlFile } from "../files/yaml.ts";
+import { FIT_COLUMNS } from "./schema-seat.ts";
 
 /** A row of the books table as the front matter would state it, with its place in the file. */
-export interface BookRow {
+export interface BookRow extends YamlFile {
   readonly value: Record<string, unknown>;
-  readonly line: number;
-  readonly placeOf: (path: readonly PropertyKey[]) => Place;
 }
 
 const COLUMNS: readonly string[] = ["seat", "kit", ...OF_A_BOOK, ...FIT_COLUMNS, "pace"];
@@ -23,12 +22,13 @@ export function readBooks(file: string, text: string): BookRow[] {
   const separator = separatorOf(text);
   const rows = parseTable(file, text, separator);
   const [head, ...body] = rows;
-  if (!head) throw tableError(file, 1, "an empty file", `a head row with the columns ${COLUMNS.join(", ")}`);
+  const columns = COLUMNS.join(", ");
+  if (!head) throw tableError(file, 1, say.frontTableEmpty(), say.frontTableHead({ columns }));
   const unknown = head.record.find((name) => !COLUMNS.includes(name));
   if (unknown !== undefined)
-    throw tableError(file, 1, `unknown column "${unknown}"`, `these columns, in any order: ${COLUMNS.join(", ")}`);
+    throw tableError(file, 1, say.frontColumnUnknown({ column: unknown }), say.frontColumns({ columns }));
   const twice = head.record.find((name, i) => head.record.indexOf(name) !== i);
-  if (twice !== undefined) throw tableError(file, 1, `two columns "${twice}"`, "each column once");
+  if (twice !== undefined) throw tableError(file, 1, say.frontColumnTwice({ column: twice }), say.frontColumnOnce());
   return body.map(({ record, line }) =>
     toRow(file, head.record, separator === ";" ? record.map(withPoint) : record, line),
   );
@@ -68,44 +68,19 @@ function parseTable(file: string, text: string, separator: string): Parsed[] {
     return parsed.map(({ record, info }) => ({ record, line: info.lines }));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    throw tableError(
-      file,
-      Number(error["lines"] ?? 1),
-      error.message,
-      "cells parted by commas, a text that holds a comma or a quote in quotes",
-    );
+    throw tableError(file, Number(error["lines"] ?? 1), error.message, say.frontCellsApart());
   }
 }
 
 function toRow(file: string, head: readonly string[], record: readonly string[], line: number): BookRow {
   const beyond = record.slice(head.length).find((cell) => cell !== "");
   if (beyond !== undefined)
-    throw tableError(
-      file,
-      line,
-      `"${beyond}" stands beyond the last column`,
-      `${head.length} cells, as the head row has; a text with a comma in quotes`,
-    );
-  const cells = new Map(
-    head.map((name, i) => [name, record[i] ?? ""]).filter(([, cell]) => cell !== "") as [string, string][],
-  );
-  const read = (name: string): unknown => {
-    const cell = cells.get(name)!;
-    if (name === "plates") {
-      const plates = readPlates(cell);
-      if (plates) return plates;
-      throw tableError(
-        file,
-        line,
-        `plates: "${cell}"`,
-        "page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300",
-      );
-    }
-    // A bare number is a length in mm, as in the front matter; another text is left for the schema.
-    return /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell;
-  };
+    throw tableError(file, line, say.frontCellBeyond({ cell: beyond }), say.frontCells({ count: head.length }));
+  const cells = new Map(head.map((name, i) => [name, record[i] ?? ""] as const).filter(([, cell]) => cell !== ""));
   const pick = (names: readonly string[]): Record<string, unknown> =>
-    Object.fromEntries(names.filter((name) => cells.has(name)).map((name) => [name, read(name)]));
+    Object.fromEntries(
+      names.filter((name) => cells.has(name)).map((name) => [name, readCell(name, cells.get(name)!, file, line)]),
+    );
   const { borderBefore, borderAfter, ...fit } = pick(FIT_COLUMNS);
   const borders = borderBefore !== undefined || borderAfter !== undefined;
   const value = {
@@ -115,15 +90,18 @@ function toRow(file: string, head: readonly string[], record: readonly string[],
       ? { fit: { ...fit, ...(borders ? { borderLeaves: [borderBefore, borderAfter] } : {}) } }
       : {}),
   };
-  return { value, line, placeOf: (path) => ({ line, column: columnOf(head, path) }) };
+  return {
+    value,
+    placeOf: (path, key) => ({ line, column: columnOf(head, key === undefined ? path : [...path, key]) }),
+  };
 }
 
-/** `192:4; 240:2`, or as the measuring card writes it `192 × 4, 240 × 2`: four leaves after page 192 and two after page 240. */
-function readPlates(cell: string): Plate[] | undefined {
-  const plates = cell.split(/[;,]/).map((one) => /^\s*(\d+)\s*[:×x*]\s*(\d+)\s*$/i.exec(one));
-  return plates.every((match) => match !== null)
-    ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
-    : undefined;
+/** A bare number is a length in mm, as in the front matter; another text is left for the schema. */
+function readCell(name: string, cell: string, file: string, line: number): unknown {
+  if (name !== "plates") return /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell;
+  const plates = readPlates(cell);
+  if (plates) return plates;
+  throw tableError(file, line, say.frontPlatesCell({ cell }), say.frontPlatesForm());
 }
 
 /** The column of the table, from 1, that a field came from. */
@@ -135,14 +113,6 @@ function columnOf(head: readonly string[], path: readonly PropertyKey[]): number
 }
 
 function tableError(file: string, line: number, given: string, allowed: string): KitError {
-  const message: KitMessage = {
-    file,
-    line,
-    column: undefined,
-    field: "books table",
-    given,
-    allowed,
-    remedy: "correct the table here",
-  };
-  return new KitError([message]);
+  const field = say.checkFieldBooks();
+  return new KitError([{ file, line, column: undefined, field, given, allowed, remedy: say.frontCorrectTable() }]);
 }

@@ -1,98 +1,96 @@
 import type { Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { Problem } from "../../core/problem.ts";
 import type { Refit } from "../../core/refit/refit.ts";
+import * as say from "../../words/messages.ts";
 import { KitError } from "../files/message.ts";
+import { type FieldPath, problem } from "../files/problem.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
+import { kitNamed } from "./kit-named.ts";
 import type { BookRow } from "./read-books.ts";
-import { bookRow, type ClassMatter, classJsonSchema } from "./schema.ts";
+import { type ClassMatter, classJsonSchema } from "./schema.ts";
+import { bookRow } from "./schema-seat.ts";
 
 type SeatMatter = ClassMatter["seats"][number];
 
 /**
  * The seats of front matter and books table together, in the order of their numbers: a seat may stand in one and have its
- * book in the other. @throws Problem for the front matter, KitError for the table
+ * book in the other. @throws ProblemError for the front matter, KitError for the table
  */
 export function seatsOf(data: ClassMatter, rows: readonly BookRow[], table: string, kits: readonly Kit[]): Seat[] {
-  const stated = data.seats.map((seat, i) => ({ seat, field: `seats.${i}` }));
-  checkTwice(stated);
+  checkTwice(data.seats);
   const fromTable = readRows(rows, table, data.kits);
-  const seats = stated.map(({ seat, field }) => {
+  const seats = data.seats.map((seat, i) => {
+    const at = ["seats", i];
     const row = fromTable.get(seat.seat);
     fromTable.delete(seat.seat);
     if (row?.book && seat.book)
-      throw new Problem([...split(field), "book"], {
-        given: `seat ${seat.seat} has a book here and in ${table}`,
-        allowed: "one book a seat",
-        remedy: "remove one of them",
+      throw problem([...at, "book"], {
+        given: say.frontTwoBooks({ seat: seat.seat, table }),
+        allowed: say.frontOneBook(),
+        remedy: say.frontRemoveBook(),
       });
-    return toSeat({ ...row, ...defined(seat) }, data, kits, field);
+    return toSeat({ ...row, ...defined(seat) }, data, kits, at);
   });
-  const rest = [...fromTable.values()].map((seat) => toSeat(seat, data, kits, "books"));
+  const rest = [...fromTable.values()].map((seat) => toSeat(seat, data, kits, ["books"]));
   const all = [...seats, ...rest].sort((a, b) => a.number - b.number);
   if (all.length > 0) return all;
-  throw new Problem("seats", {
-    given: "no seat",
-    allowed: "at least one seat, here or in a books table",
-    remedy: "add seats, each with its number and book",
+  throw problem(["seats"], {
+    given: say.frontNoSeat(),
+    allowed: say.frontSomeSeat(),
+    remedy: say.frontAddSeats(),
   });
 }
 
-/** @throws Problem where no kit has the name. */
-export function kitNamed(name: string, kits: readonly Kit[], field: string): Kit {
-  const kit = kits.find((one) => one.slug === name);
-  if (kit) return kit;
-  throw new Problem(field, {
-    given: `given "${name}"`,
-    allowed: `a kit: ${kits.map((one) => one.slug).join(", ")}`,
-    remedy: "correct the name",
+function checkTwice(seats: readonly SeatMatter[]): void {
+  const again = seats.findIndex(({ seat }, i) => seats.findIndex((one) => one.seat === seat) !== i);
+  if (again < 0) return;
+  throw problem(["seats", again, "seat"], {
+    given: say.frontSeatTwice({ seat: seats[again]!.seat }),
+    allowed: say.frontSeatOnce(),
+    remedy: say.frontNumberSeats(),
   });
-}
-
-function checkTwice(stated: readonly { readonly seat: SeatMatter; readonly field: string }[]): void {
-  for (const [i, { seat, field }] of stated.entries()) {
-    if (stated.findIndex((one) => one.seat.seat === seat.seat) === i) continue;
-    throw new Problem([...split(field), "seat"], {
-      given: `seat ${seat.seat} stands here a second time`,
-      allowed: "each number once",
-      remedy: "give every seat a number of its own",
-    });
-  }
 }
 
 function readRows(rows: readonly BookRow[], table: string, kits: readonly string[]): Map<number, SeatMatter> {
   const seats = new Map<number, SeatMatter>();
   for (const row of rows) {
-    const parsed = bookRow.safeParse(row.value);
-    if (!parsed.success)
-      throw new KitError(
-        schemaMessages(table, row, parsed.error.issues, classJsonSchema().properties!["seats"]!.items!),
-      );
-    const seat = parsed.data;
+    const seat = readRow(row, table);
     const wrong = (field: string, given: string, allowed: string): KitError =>
-      new KitError([{ file: table, ...row.placeOf([field]), field, given, allowed, remedy: "correct this cell" }]);
-    if (seats.has(seat.seat)) throw wrong("seat", `seat ${seat.seat} stands here a second time`, "each number once");
+      new KitError([{ file: table, ...row.placeOf([field]), field, given, allowed, remedy: say.frontCorrectCell() }]);
+    if (seats.has(seat.seat)) throw wrong("seat", say.frontSeatTwice({ seat: seat.seat }), say.frontSeatOnce());
     if (seat.kit !== undefined && !kits.includes(seat.kit))
-      throw wrong("kit", `given "${seat.kit}"`, `a kit of the class: ${kits.join(", ")}`);
+      throw wrong("kit", say.frontGivenText({ value: seat.kit }), say.frontClassKit({ kits: kits.join(", ") }));
     seats.set(seat.seat, seat);
   }
   return seats;
 }
 
-function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], field: string): Seat {
-  const kit = seat.kit === undefined ? kits[0]! : kitNamed(seat.kit, kits, `${field}.kit`);
+function readRow(row: BookRow, table: string): SeatMatter {
+  const parsed = bookRow.safeParse(row.value);
+  if (parsed.success) return parsed.data;
+  const schema = classJsonSchema().properties!["seats"]!.items!;
+  const checked = { file: table, yaml: row, schema, whole: say.checkFieldBooks() };
+  throw new KitError(schemaMessages(checked, parsed.error.issues));
+}
+
+function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
+  const kit = seat.kit === undefined ? kits[0]! : kitNamed(seat.kit, { kits, broken: [] }, [...at, "kit"]);
   if (!seat.book)
-    throw new Problem(split(field), {
-      given: `seat ${seat.seat} has no book`,
-      allowed: "a book for every seat: here, or in the books table",
-      remedy: "measure its book and add it",
+    throw problem(at, {
+      given: say.frontSeatNoBook({ seat: seat.seat }),
+      allowed: say.frontSeatBook(),
+      remedy: say.frontMeasureSeat(),
     });
-  const levels = seat.fit?.depths?.length;
-  if (levels !== undefined && levels !== kit.levels.length)
-    throw new Problem([...split(field), "fit", "depths"], {
-      given: `${levels} depths`,
-      allowed: `${kit.levels.length}, one for each level of ${kit.slug}: ${kit.levels.map((level) => level.name).join(", ")}`,
-      remedy: "state one for each level, front to back",
+  const depths = seat.fit?.depths?.length;
+  if (depths !== undefined && depths !== kit.levels.length)
+    throw problem([...at, "fit", "depths"], {
+      given: say.frontDepths({ count: depths }),
+      allowed: say.frontDepthsOfKit({
+        count: kit.levels.length,
+        kit: kit.slug,
+        levels: kit.levels.map((level) => level.name).join(", "),
+      }),
+      remedy: say.frontStateDepths(),
     });
   return {
     number: seat.seat,
@@ -121,8 +119,4 @@ function refitOf(seat: SeatMatter, kit: Kit): Refit {
 
 function defined<T extends object>(object: T): T {
   return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as T;
-}
-
-function split(field: string): (string | number)[] {
-  return field.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 }

@@ -1,15 +1,20 @@
-import { Problem } from "../../core/problem.ts";
-import type { FrontMatterFile } from "./front-matter.ts";
-import { KitError } from "./message.ts";
+import { KitError, type KitMessage } from "./message.ts";
+import { type Problem, ProblemError } from "./problem.ts";
 import { fieldName } from "./schema-messages.ts";
+import type { YamlFile } from "./yaml.ts";
 
-/** Makes something from a front matter; a Problem on the way becomes a message with its place in the file. @throws KitError */
-export function atPlace<T>(file: string, front: FrontMatterFile, make: () => T): T {
+/** Makes something from a front matter; problems on the way become messages with their places in the file. @throws KitError */
+export function atPlace<T>(file: string, front: Pick<YamlFile, "placeOf">, make: () => T): T {
   try {
     return make();
   } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    const { path, given, allowed, remedy } = error;
-    throw new KitError([{ file, ...front.placeOf(path), field: fieldName(path), given, allowed, remedy }]);
+    if (!(error instanceof ProblemError)) throw error;
+    throw new KitError(error.problems.map((one) => placed(file, front, one)));
   }
+}
+
+function placed(file: string, front: Pick<YamlFile, "placeOf">, problem: Problem): KitMessage {
+  const { at, given, allowed, remedy } = problem;
+  if ("line" in at) return { column: undefined, ...at, given, allowed, remedy };
+  return { file, ...front.placeOf(at), field: fieldName(at), given, allowed, remedy };
 }

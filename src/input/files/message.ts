@@ -1,4 +1,4 @@
-/** One thing wrong with one kit, for its author. */
+/** One thing wrong with a file of the site, for its author. */
 export interface KitMessage {
   /** Path of the file as the author knows it, relative to the project. */
   readonly file: string;
@@ -12,17 +12,16 @@ export interface KitMessage {
   readonly remedy: string;
 }
 
-/** A kit that cannot be built, with every message about it. */
+/** Something of a site that cannot be built, with every message about it; format-message.ts writes them. */
 export class KitError extends Error {
   readonly messages: readonly KitMessage[];
   constructor(messages: readonly KitMessage[]) {
-    super(messages.map(formatMessage).join("\n"));
+    super(messages.map((one) => `${placeText(one)}  ${one.field}: ${one.given}`).join("\n"));
     this.messages = messages;
   }
 }
 
-/** `content/kits/moon/index.md:14:3  book.leaves: given 0; allowed: …; do: …` */
-export function formatMessage(message: KitMessage): string {
-  const place = [message.file, message.line, message.column].filter((part) => part !== undefined).join(":");
-  return `${place}  ${message.field}: ${message.given}; allowed: ${message.allowed}; do: ${message.remedy}`;
+/** File, line and column as editors and terminals read them: `content/kits/moon/index.md:14:3`. */
+export function placeText({ file, line, column }: Pick<KitMessage, "file" | "line" | "column">): string {
+  return [file, line, column].filter((part) => part !== undefined).join(":");
 }

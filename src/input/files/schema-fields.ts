@@ -1,54 +1,93 @@
 import { z } from "zod";
-import { LENGTH_HELP, LengthError, parseLength, tidy } from "../../core/units/length.ts";
+import type { Bounds } from "../../core/kit/bounds.ts";
+import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
+import * as say from "../../words/messages.ts";
+import type { FieldFault } from "./field-fault.ts";
 
-/** Fields that front matters share. Descriptions say what is allowed: they appear in messages, in the JSON Schemas and so in editors. */
+/**
+ * Fields that front matters and settings share. What is allowed is said when a message or a JSON Schema asks for it, as there
+ * are no words yet when schemas are made. Numbers that authors type stand in it as they are typed, in every language.
+ */
 
-/** A length in mm, from a number or a text with a unit. Bounds in mm, inclusive. */
-export function length(description: string, least: number, most: number): z.ZodType<number, number | string> {
+/** What a field is for, in a sentence. */
+export type About = () => string;
+
+/** A schema's description for `meta`. */
+export function described(about: About): { readonly description: string } {
+  return {
+    get description() {
+      return about();
+    },
+  };
+}
+
+/** A length in mm, from a number or a text with a unit. */
+export function length(about: About, { least, most }: Bounds<"length">): z.ZodType<number, number | string> {
+  const fail = (context: z.core.$RefinementCtx, fault: FieldFault): void => {
+    context.addIssue({ code: "custom", params: { fault } });
+  };
   return z
     .union([z.number(), z.string()])
     .transform((value, context) => {
       try {
         const mm = parseLength(value);
         if (mm >= least && mm <= most) return mm;
-        context.addIssue({ code: "custom", message: `is ${tidy(mm, 2)} mm, outside ${least} to ${most} mm` });
+        fail(context, { kind: "range", length: tidy(mm, 2), least, most });
       } catch (error) {
         if (!(error instanceof LengthError)) throw error;
-        context.addIssue({ code: "custom", message: error.message, params: { allowed: LENGTH_HELP } });
+        fail(context, error.fault);
       }
       return z.NEVER;
     })
-    .meta({ description: `${description} A length of ${least} to ${most} mm: ${LENGTH_HELP}.` });
+    .meta(described(() => say.fieldLength({ about: about(), ...typed(least, most), help: say.fieldLengthHelp() })));
 }
 
-/** A whole number between bounds, inclusive. */
-export function count(description: string, least: number, most: number): z.ZodNumber {
+/** A whole number. */
+export function count(about: About, { least, most }: Bounds<"count">): z.ZodNumber {
   return z
     .number()
     .int()
     .min(least)
     .max(most)
-    .meta({ description: `${description} A whole number, ${least} to ${most}.` });
+    .meta(described(() => say.fieldCount({ about: about(), ...typed(least, most) })));
+}
+
+/** A number between bounds, inclusive. */
+export function number(about: About, least: number, most: number): z.ZodNumber {
+  return z
+    .number()
+    .min(least)
+    .max(most)
+    .meta(described(() => say.fieldNumber({ about: about(), ...typed(least, most) })));
 }
 
 /** A text that is not empty. */
-export function words(description: string): z.ZodString {
+export function words(about: About): z.ZodString {
   return z
     .string()
     .trim()
     .min(1)
-    .meta({ description: `${description} Text.` });
+    .meta(described(() => say.fieldText({ about: about() })));
 }
 
 /** Working time for one of something. */
-export function seconds(description: string): z.ZodNumber {
+export function seconds(about: About): z.ZodNumber {
   return z
     .number()
     .min(0)
     .max(3600)
-    .meta({ description: `${description} Seconds, 0 to 3600.` });
+    .meta(described(() => say.fieldSeconds({ about: about(), ...typed(0, 3600) })));
 }
 
 /** One of some words. */
-export const choice = <const T extends readonly [string, ...string[]]>(description: string, values: T) =>
-  z.enum(values).meta({ description: `${description} One of: ${values.join(", ")}.` });
+export const choice = <const T extends readonly [string, ...string[]]>(about: About, values: T) =>
+  z.enum(values).meta(described(() => say.fieldChoice({ about: about(), values: values.join(", ") })));
+
+/** Address on the web. */
+export const address = (about: About) =>
+  z.url({ protocol: /^https?$/ }).meta(described(() => say.fieldAddress({ about: about() })));
+
+/** Bounds as an author types them. */
+function typed(least: number, most: number): { readonly least: string; readonly most: string } {
+  return { least: String(least), most: String(most) };
+}

@@ -1,7 +1,9 @@
 import leven from "leven";
 import type { z } from "zod";
-import type { YamlFile } from "./front-matter.ts";
+import * as say from "../../words/messages.ts";
+import { type FieldFault, givenWords } from "./field-fault.ts";
 import type { KitMessage } from "./message.ts";
+import type { YamlFile } from "./yaml.ts";
 
 type Issue = z.core.$ZodIssue;
 /** The parts of a JSON Schema that messages are made from. */
@@ -14,13 +16,18 @@ export type JsonSchema = {
   description?: string;
 };
 
+/** What was read, and what its messages need to know of it. */
+export interface Checked {
+  readonly file: string;
+  readonly yaml: YamlFile;
+  readonly schema: JsonSchema;
+  /** What all of it is called. */
+  readonly whole: string;
+}
+
 /** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
-export function schemaMessages(
-  file: string,
-  front: YamlFile,
-  issues: readonly Issue[],
-  schema: JsonSchema,
-): KitMessage[] {
+export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitMessage[] {
+  const { yaml, schema } = checked;
   const misspelt = new Set(
     issues.flatMap((issue) =>
       issue.code === "unrecognized_keys"
@@ -29,46 +36,38 @@ export function schemaMessages(
     ),
   );
   const told = issues.filter(
-    (issue) => !(misspelt.has(fieldName(issue.path)) && valueAt(front.value, issue.path) === undefined),
+    (issue) => !(misspelt.has(fieldName(issue.path)) && valueAt(yaml.value, issue.path) === undefined),
   );
   return told.flatMap((issue) => {
-    if (issue.code === "unrecognized_keys")
-      return issue.keys.map((key) => unknownKey(file, front, schema, issue.path, key));
-    return [wrongValue(file, front, schema, issue)];
+    if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(checked, issue.path, key));
+    return [wrongValue(checked, issue)];
   });
 }
 
-function wrongValue(file: string, front: YamlFile, schema: JsonSchema, issue: Issue): KitMessage {
-  const given = valueAt(front.value, issue.path);
-  const detail = given === undefined ? undefined : lengthDetail(issue);
-  return {
+function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMessage {
+  const { path } = issue;
+  const given = valueAt(yaml.value, path);
+  const about = {
     file,
-    ...front.placeOf(issue.path),
-    field: fieldName(issue.path),
-    given:
-      given === undefined
-        ? "not given"
-        : `given ${typeof given === "number" ? given : JSON.stringify(given)}${detail ? `, which ${detail}` : ""}`,
-    allowed: (schemaAt(schema, issue.path)?.description ?? issue.message).replace(/\.$/, ""),
-    remedy: given === undefined ? `add ${String(issue.path.at(-1) ?? "the front matter")}` : "correct this value",
+    ...yaml.placeOf(path),
+    field: fieldIn(whole, path),
+    allowed: (schemaAt(schema, path)?.description ?? issue.message).replace(/\.$/, ""),
   };
+  if (given === undefined)
+    return { ...about, given: say.checkNotGiven(), remedy: say.checkAddField({ field: String(path.at(-1) ?? whole) }) };
+  const value = typeof given === "number" ? String(given) : JSON.stringify(given);
+  return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
 }
 
-function unknownKey(
-  file: string,
-  front: YamlFile,
-  schema: JsonSchema,
-  path: readonly PropertyKey[],
-  key: string,
-): KitMessage {
+function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
   const nearest = nearestKey(schema, path, key);
   return {
     file,
-    ...front.placeOf(path, key),
-    field: fieldName([...path, key]),
-    given: `unknown key "${key}"`,
+    ...yaml.placeOf(path, key),
+    field: fieldIn(whole, [...path, key]),
+    given: say.checkUnknownKey({ key }),
     allowed: knownKeys(schema, path).join(", "),
-    remedy: nearest === undefined ? "remove it, or use one of the keys that are allowed" : `write "${nearest}"`,
+    remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
   };
 }
 
@@ -83,11 +82,10 @@ function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {
   return at?.properties ? Object.keys(at.properties) : (at?.propertyNames?.enum ?? []);
 }
 
-/** What our own length reader said, also when it stands inside a choice. */
-function lengthDetail(issue: Issue): string | undefined {
-  if (issue.code === "custom") return issue.message;
-  if (issue.code !== "invalid_union") return undefined;
-  return issue.errors.flat().find((inner) => inner.code === "custom")?.message;
+/** What a check of our own found, also when it stands inside a choice. */
+function faultOf(issue: Issue): FieldFault | undefined {
+  if (issue.code === "invalid_union") return issue.errors.flat().map(faultOf).find(Boolean);
+  return issue.code === "custom" ? (issue.params?.["fault"] as FieldFault | undefined) : undefined;
 }
 
 function schemaAt(schema: JsonSchema, path: readonly PropertyKey[]): JsonSchema | undefined {
@@ -107,9 +105,13 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
+/** A field as its message names it; in a list, or for the whole of it, with what all of it is called: `cautions[2].when`. */
+export function fieldIn(whole: string, path: readonly PropertyKey[]): string {
+  return typeof path[0] === "string" ? fieldName(path) : `${whole}${fieldName(path)}`;
+}
+
 /** `levels.1.depth` as people count: `levels[2].depth`. */
 export function fieldName(path: readonly PropertyKey[]): string {
-  if (path.length === 0) return "front matter";
   return path
     .map((step, i) => (typeof step === "number" ? `[${step + 1}]` : `${i > 0 ? "." : ""}${String(step)}`))
     .join("");

@@ -1,93 +1,103 @@
 import type { Level } from "../../core/kit/kit.ts";
 import type { LevelMap, LevelShape } from "../../core/picture/level-map.ts";
-import { Problem } from "../../core/problem.ts";
-import { KitError } from "../files/message.ts";
-import type { SvgPicture } from "../svg/svg-picture.ts";
+import * as say from "../../words/messages.ts";
+import { type Problem, ProblemError } from "../files/problem.ts";
+import type { PaintedShape, SvgPicture } from "../svg/svg-picture.ts";
+
+/** Which ids belong to which level, as the front matter states it. */
+type Named = Readonly<Record<string, readonly string[]>>;
+
+/** Of more shapes without a level than these, the first are enough to see what is amiss. */
+const MOST_TOLD = 10;
 
 /**
  * Gives every painted shape its level: the one whose list names the shape, or else the nearest group around it.
- * @throws Problem (front matter) or KitError (picture): a level without shapes, a shape of no level, an id that is not there.
+ * @throws ProblemError with all lists, or else all shapes, or else all levels that are wrong: each kind follows from the one before.
  */
-export function assignLevels(
-  picture: SvgPicture,
-  named: Readonly<Record<string, readonly string[]>>,
-  levels: readonly Level[],
-  file: string,
-): LevelMap {
-  const levelOf = levelsById(picture, named, levels);
+export function assignLevels(picture: SvgPicture, named: Named, levels: readonly Level[], file: string): LevelMap {
+  stopAt(wrongLists(picture, named, levels));
+  const levelOf = levelsById(named, levels);
+  const levelOfShape = (shape: PaintedShape): number | undefined =>
+    levelOf.get(shape.ids.find((id) => levelOf.has(id)) ?? "");
+  const lost = picture.shapes.filter((shape) => levelOfShape(shape) === undefined);
+  stopAt(lost.slice(0, MOST_TOLD).map((shape) => withoutLevel(shape, file)));
   const shapes = picture.shapes.map((shape): LevelShape => {
-    const id = shape.ids.find((one) => levelOf.has(one));
-    if (id === undefined) {
-      const name =
-        shape.ids[0] === undefined
-          ? `<${shape.element}> without an id`
-          : `<${shape.element}> under #${shape.ids.join(", #")}`;
-      throw new KitError([
-        {
-          file,
-          line: shape.line,
-          column: undefined,
-          field: "picture.levels",
-          given: `a shape of no level: ${name}`,
-          allowed: "every painted shape belongs to a level, by its own id or a group's",
-          remedy: "name its id in picture.levels, move it into a named group, or give it no fill",
-        },
-      ]);
-    }
-    return { level: levelOf.get(id)!, rule: shape.rule, rings: shape.rings };
+    return { level: levelOfShape(shape)!, rule: shape.rule, rings: shape.rings };
   });
-  levels.forEach((level, i) => {
-    if (level.background || shapes.some((shape) => shape.level === i + 1)) return;
-    const listed = named[level.name] !== undefined;
-    throw new Problem(listed ? ["picture", "levels", level.name] : ["levels", i], {
-      given: `level "${level.name}" has no painted shape`,
-      allowed: "every level but the background has at least one",
-      remedy: listed
-        ? "check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths"
-        : `list its shapes under picture.levels.${level.name}`,
+  stopAt(emptyLevels(shapes, named, levels));
+  const { width, height } = picture;
+  return { width, height, background: levels.findIndex((level) => level.background) + 1, shapes };
+}
+
+function stopAt(problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new ProblemError(problems);
+}
+
+function levelsById(named: Named, levels: readonly Level[]): Map<string, number> {
+  const numbers = Object.entries(named).flatMap(([name, ids]) => {
+    const level = levels.findIndex((one) => one.name === name) + 1;
+    return ids.map((id) => [id.slice(1), level] as const);
+  });
+  return new Map(numbers);
+}
+
+function wrongLists(picture: SvgPicture, named: Named, levels: readonly Level[]): Problem[] {
+  const names = levels.map((level) => level.name);
+  const seen = new Set<string>();
+  return Object.entries(named).flatMap(([name, ids]) => {
+    if (!names.includes(name)) return [strangeLevel(name, names)];
+    return ids.flatMap((id, i): Problem[] => {
+      const at = ["picture", "levels", name, i];
+      if (!picture.ids.has(id.slice(1))) return [{ at, ...strangeId(id, picture) }];
+      const again = seen.has(id);
+      seen.add(id);
+      const once = { given: say.frontIdTwice({ id }), allowed: say.frontIdOnce(), remedy: say.frontRemoveId() };
+      return again ? [{ at, ...once }] : [];
     });
   });
+}
+
+function strangeLevel(name: string, names: readonly string[]): Problem {
   return {
-    width: picture.width,
-    height: picture.height,
-    background: levels.findIndex((level) => level.background) + 1,
-    shapes,
+    at: ["picture", "levels", name],
+    given: say.frontShapesOfNoLevel({ level: name }),
+    allowed: say.frontTheLevels({ levels: names.join(", ") }),
+    remedy: say.frontAddLevel(),
   };
 }
 
-function levelsById(
-  picture: SvgPicture,
-  named: Readonly<Record<string, readonly string[]>>,
-  levels: readonly Level[],
-): Map<string, number> {
-  const levelOf = new Map<string, number>();
-  for (const [name, selectors] of Object.entries(named)) {
-    const level = levels.findIndex((one) => one.name === name) + 1;
-    if (level === 0) {
-      throw new Problem(["picture", "levels", name], {
-        given: `shapes for a level "${name}"`,
-        allowed: `the levels: ${levels.map((one) => one.name).join(", ")}`,
-        remedy: "correct the name or add the level",
-      });
-    }
-    selectors.forEach((selector, i) => {
-      const id = selector.slice(1);
-      if (!picture.ids.has(id)) {
-        throw new Problem(["picture", "levels", name, i], {
-          given: `"${selector}"`,
-          allowed: `an id of the picture: ${[...picture.ids.keys()].map((one) => `#${one}`).join(", ") || "it has none"}`,
-          remedy: "correct the id, or give the shape this id in the SVG",
-        });
-      }
-      if (levelOf.has(id)) {
-        throw new Problem(["picture", "levels", name, i], {
-          given: `"${selector}" a second time`,
-          allowed: "each id belongs to one level",
-          remedy: "remove one of the two",
-        });
-      }
-      levelOf.set(id, level);
-    });
-  }
-  return levelOf;
+function strangeId(id: string, picture: SvgPicture): Omit<Problem, "at"> {
+  const ids = [...picture.ids.keys()].map((one) => `#${one}`).join(", ");
+  return {
+    given: say.frontId({ id }),
+    allowed: ids === "" ? say.frontPictureNoIds() : say.frontPictureIds({ ids }),
+    remedy: say.frontGiveId(),
+  };
+}
+
+function withoutLevel({ element, ids, line }: PaintedShape, file: string): Problem {
+  return {
+    at: { file, line, field: "picture.levels" },
+    given:
+      ids.length === 0
+        ? say.frontShapeUnnamed({ element })
+        : say.frontShapeNoLevel({ element, ids: ids.map((id) => `#${id}`).join(", ") }),
+    allowed: say.frontShapesBelong(),
+    remedy: say.frontNameShape(),
+  };
+}
+
+function emptyLevels(shapes: readonly LevelShape[], named: Named, levels: readonly Level[]): Problem[] {
+  return levels.flatMap((level, i): Problem[] => {
+    if (level.background || shapes.some((shape) => shape.level === i + 1)) return [];
+    const listed = named[level.name] !== undefined;
+    return [
+      {
+        at: listed ? ["picture", "levels", level.name] : ["levels", i],
+        given: say.frontLevelEmpty({ level: level.name }),
+        allowed: say.frontLevelsPainted(),
+        remedy: listed ? say.frontCheckShapes() : say.frontListShapes({ level: level.name }),
+      },
+    ];
+  });
 }

@@ -1,150 +1,76 @@
-import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
-import { extname, join, relative, resolve, sep } from "node:path";
-import type { Doubt } from "../../core/findings/doubt.ts";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Kit, Level } from "../../core/kit/kit.ts";
-import { computePattern } from "../../core/pattern/compute.ts";
-import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
-import { Problem } from "../../core/problem.ts";
-import { MM_PER_INCH } from "../../core/units/length.ts";
+import { rulerStep } from "../../core/units/ruler.ts";
 import type { Motif } from "../../core/window/motif.ts";
-import { authorFailure } from "../../words/findings/author-failure.ts";
+import * as say from "../../words/messages.ts";
 import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
-import { openFolder, readFolders } from "../files/folders.ts";
+import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
+import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
-import { PictureError, readSvg } from "../svg/read-svg.ts";
+import type { YamlFile } from "../files/yaml.ts";
 import { assignLevels } from "./assign-levels.ts";
-import { readMotifs } from "./read-motifs.ts";
-import { checkWishes, lastPageOf, resolveLevels, windowOf } from "./resolve.ts";
-import { resolveShape } from "./resolve-shape.ts";
+import { checkPhotos, pictureFile } from "./kit-files.ts";
+import { readPicture } from "./read-picture.ts";
+import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
+import { resolveLevels } from "./resolve-levels.ts";
+import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
 import { checkVersions } from "./versions.ts";
 
-/** A kit folder, read and computed. */
-export interface KitFolder {
+/** A kit as its folder states it, not yet computed. */
+export interface StatedKit {
   readonly kit: Kit;
-  readonly pattern: Pattern;
-  readonly findings: readonly Doubt[];
-  /** The author's own telling, Markdown. */
-  readonly body: string;
+  /** Its index.md below the project, and where each field stands in it. */
+  readonly file: string;
+  readonly placeOf: YamlFile["placeOf"];
   /** What the picture holds that does not count, in sentences. */
   readonly pictureNotes: readonly string[];
 }
 
-/**
- * Reads every folder under `root` (…/kits) and computes its pattern.
- * @throws KitError with the messages of all kits that cannot be built.
- */
-export function readKits(root: string, base: string): KitFolder[] {
-  const kits = readFolders(root, (folder) => readKit(folder, base));
-  return kits.sort((a, b) => a.kit.title.localeCompare(b.kit.title, "en"));
+/** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
+export function readKits(root: string, base: string, motifs: readonly Motif[]): Readings<StatedKit> {
+  return readEach(foldersIn(root), (folder) => readKit(folder, base, motifs));
 }
 
-/** @throws KitError with one message for each thing wrong. */
-export function readKit(folder: string, base: string): KitFolder {
-  const { slug, file } = openFolder(folder, base, "kit", "a kit folder holds index.md and its picture");
-  const front = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
-  const parsed = frontMatter.safeParse(front.value);
-  if (!parsed.success) throw new KitError(schemaMessages(file, front, parsed.error.issues, kitJsonSchema()));
-  return atPlace(file, front, () => {
-    checkWishes(parsed.data);
-    checkVersions(parsed.data.versions);
-    checkPhotos(folder, parsed.data);
-    const levels = resolveLevels(parsed.data);
-    const motifs = readMotifs(join(base, "content/motifs"));
-    const { map, notes } = readPicture(folder, base, parsed.data, levels);
-    const kit = toKit(slug, parsed.data, levels, map, motifs);
-    return { kit, ...patternOf(kit), body: front.body, pictureNotes: notes };
+/** Reads a kit's folder in the project `base`. @throws KitError with one message for each thing wrong. */
+export function readKit(folder: string, base: string, motifs: readonly Motif[]): StatedKit {
+  const { slug, file } = openFolder(folder, base, "kit");
+  const yaml = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
+  const parsed = frontMatter.safeParse(yaml.value);
+  if (!parsed.success) {
+    const checked = { file, yaml, schema: kitJsonSchema(), whole: say.checkFieldFrontMatter() };
+    throw new KitError(schemaMessages(checked, parsed.error.issues));
+  }
+  const { data } = parsed;
+  return atPlace(file, yaml, () => {
+    checkFit(data);
+    checkBook(data);
+    checkVersions(data.versions);
+    checkPhotos(folder, data.photos);
+    const levels = resolveLevels(data);
+    const { map, notes } = pictureOf(folder, base, data, levels);
+    const kit = toKit(slug, data, levels, map, motifs);
+    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes };
   });
 }
 
-/** @throws Problem where the kit's own book does not carry it */
-function patternOf(kit: Kit): Pick<KitFolder, "pattern" | "findings"> {
-  const result = computePattern(kit);
-  if (result.fits) return result;
-  const { path, ...texts } = authorFailure(result.finding, kit);
-  throw new Problem(path, texts);
-}
-
-function readPicture(
+function pictureOf(
   folder: string,
   base: string,
-  data: FrontMatter,
+  { picture }: FrontMatter,
   levels: readonly Level[],
 ): { map: LevelMap; notes: string[] } {
-  const path = pictureFile(folder, data.picture.file);
-  const file = relative(base, path).split(sep).join("/");
-  try {
-    const picture = readSvg(readFileSync(path, "utf8"));
-    return {
-      map: assignLevels(picture, data.picture.levels, levels, file),
-      notes: picture.notes.map((note) => `${file}:${note.line}: ${note.message}`),
-    };
-  } catch (error) {
-    if (!(error instanceof PictureError)) throw error;
-    throw new KitError([
-      {
-        file,
-        line: error.line,
-        column: undefined,
-        field: "picture",
-        given: error.message,
-        allowed: "filled shapes, paths, groups and use, as the README's reference lists them",
-        remedy: "change this element in your drawing program and save again",
-      },
-    ]);
-  }
-}
-
-function pictureFile(folder: string, name: string): string {
-  const path = fileInside(folder, name, "picture.file", [".svg"], "copy the picture beside index.md");
-  if (extname(path).toLowerCase() !== ".svg") {
-    throw new Problem("picture.file", {
-      given: `"${name}" is not an SVG file`,
-      allowed: "an SVG picture (.svg)",
-      remedy: "draw the levels as filled shapes and save them as SVG",
-    });
-  }
-  return path;
-}
-
-const PHOTO_KINDS = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
-
-function checkPhotos(folder: string, data: FrontMatter): void {
-  for (const [i, photo] of data.photos.entries()) {
-    const path = fileInside(folder, photo.file, `photos.${i}.file`, PHOTO_KINDS, "copy the photo into the kit folder");
-    if (PHOTO_KINDS.includes(extname(path).toLowerCase())) continue;
-    throw new Problem(`photos.${i}.file`, {
-      given: `"${photo.file}" is not a photo`,
-      allowed: PHOTO_KINDS.join(", "),
-      remedy: "save it as one of these",
-    });
-  }
-}
-
-/** A file that the kit names: there, and inside its folder also behind links. @throws Problem */
-function fileInside(folder: string, name: string, field: string, kinds: readonly string[], remedy: string): string {
-  const path = resolve(folder, name);
-  const problem = (given: string, allowed: string, what: string): Problem =>
-    new Problem(field, { given, allowed, remedy: what });
-  if (!path.startsWith(resolve(folder) + sep))
-    throw problem(`"${name}" is outside the kit folder`, "a file in the kit folder", remedy);
-  if (!existsSync(path)) {
-    const found = readdirSync(folder).filter((entry) => kinds.includes(extname(entry).toLowerCase()));
-    throw problem(
-      `"${name}" is not there`,
-      `a file in the kit folder${found.length > 0 ? ` (it holds ${found.join(", ")})` : ""}`,
-      "correct the name or add the file",
-    );
-  }
-  if (!statSync(path).isFile())
-    throw problem(`"${name}" is a folder`, "a file in the kit folder", "name the file itself");
-  if (!realpathSync(path).startsWith(realpathSync(folder) + sep))
-    throw problem(`"${name}" is a link to a file outside the kit folder`, "a file in the kit folder", remedy);
-  return path;
+  const file = pathBelow(base, pictureFile(folder, picture.file));
+  const painted = readPicture(base, file, say.checkFieldPicture());
+  return {
+    map: assignLevels(painted, picture.levels, levels, file),
+    notes: painted.notes.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
+  };
 }
 
 function toKit(
@@ -167,14 +93,22 @@ function toKit(
     levels,
     gaugeLines: data.gauge?.lines ?? levels.map((level) => level.depth),
     gaugeTile: data.gauge?.tile,
-    book: { ...book, lastPage: lastPageOf(book) },
+    book: { ...book, lastPage: statedLastPage(book) },
     fit: {
-      ...fit,
+      borderLeaves: fit.borderLeaves,
+      shape: shapeOf(fit),
       head: fit.head,
-      shape: resolveShape(fit),
-      markStep: fit.markStep ?? (data.units === "mm" ? 0.5 : MM_PER_INCH / 32),
+      view: fit.view,
+      spine: fit.spine,
+      markStep: fit.markStep ?? rulerStep(data.units, "fine"),
+      leastTab: fit.leastTab,
+      foldStyle: fit.foldStyle,
+      gutterClearance: fit.gutterClearance,
+      flapBulk: fit.flapBulk,
+      batch: fit.batch,
+      lostLeaves: fit.lostLeaves,
     },
-    ...windowOf(data, levels),
+    ...resolveWindow(data, levels),
     motifs,
     waste: data.waste,
     prices: data.prices,

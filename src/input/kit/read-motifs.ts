@@ -1,20 +1,49 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { type Area, areaOfRings, outlinesOf, unite } from "../../core/geometry/area.ts";
 import type { Motif } from "../../core/window/motif.ts";
-import { readSvg } from "../svg/read-svg.ts";
+import * as say from "../../words/messages.ts";
+import { KitError } from "../files/message.ts";
+import { type Readings, readEach } from "../files/readings.ts";
+import type { PaintedShape } from "../svg/svg-picture.ts";
+import { readPicture } from "./read-picture.ts";
 
-/** Motifs of a site: every SVG in a folder, by name. @throws Error where one is not a single connected silhouette */
-export function readMotifs(folder: string): Motif[] {
+/** Where a site's motifs stand below the project. */
+const FOLDER = "content/motifs";
+
+/** The motifs of the site in `base`: every SVG in their folder, by name, and the messages about those that are no silhouette. */
+export function readMotifs(base: string): Readings<Motif> {
+  const folder = join(base, FOLDER);
   const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".svg")) : [];
-  return files.sort().map((file) => {
-    const picture = readSvg(readFileSync(join(folder, file), "utf8"));
-    const area = picture.shapes.reduce<Area>((all, shape) => unite(all, areaOfRings(shape.rings, shape.rule)), []);
-    const pieces = outlinesOf(area).outer.length;
-    if (pieces !== 1)
-      throw new Error(
-        `${join(folder, file)}: a motif is one connected silhouette, and this one has ${pieces} pieces: join them`,
-      );
-    return { name: file.replace(/\.svg$/, ""), area };
-  });
+  return readEach(files.sort(), (file) => readMotif(base, file));
+}
+
+function readMotif(base: string, name: string): Motif {
+  const file = `${FOLDER}/${name}`;
+  const field = say.checkFieldMotif();
+  const { shapes } = readPicture(base, file, field);
+  const area = areaOf(shapes);
+  const pieces = piecesOf(area);
+  if (pieces === 1) return { name: name.replace(/\.svg$/, ""), area };
+  const advice = {
+    given: say.frontMotifPieces({ pieces }),
+    allowed: say.frontMotifOne(),
+    remedy: say.frontJoinMotif({ pieces }),
+  };
+  const line = pieces === 0 ? 1 : lineApart(shapes, pieces);
+  throw new KitError([{ file, line, column: undefined, field, ...advice }]);
+}
+
+function areaOf(shapes: readonly PaintedShape[]): Area {
+  return shapes.reduce<Area>((all, shape) => unite(all, areaOfRings(shape.rings, shape.rule)), []);
+}
+
+function piecesOf(area: Area): number {
+  return outlinesOf(area).outer.length;
+}
+
+/** The line of a shape that stands apart from the others, the last one of them. */
+function lineApart(shapes: readonly PaintedShape[], pieces: number): number {
+  const apart = shapes.findLast((shape) => piecesOf(areaOf(shapes.filter((other) => other !== shape))) < pieces);
+  return (apart ?? shapes[0]!).line;
 }

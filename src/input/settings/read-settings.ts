@@ -1,8 +1,10 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { readYaml } from "../files/front-matter.ts";
+import * as say from "../../words/messages.ts";
 import { KitError } from "../files/message.ts";
-import { fieldName, schemaMessages } from "../files/schema-messages.ts";
+import { schemaMessages } from "../files/schema-messages.ts";
+import { readYaml } from "../files/yaml.ts";
+import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
 import {
   SETTINGS_FILE,
   type SiteSettings,
@@ -12,9 +14,6 @@ import {
   URL_VARIABLE,
 } from "./settings.ts";
 
-/** What a message calls the file as a whole. */
-const WHOLE = "settings";
-
 /**
  * Reads content/site.yaml below `base`; without the file, all defaults. `override` is the value of LEAFLIGHT_SITE_URL: a
  * workflow states where it puts the site. Empty is not stated.
@@ -23,13 +22,32 @@ const WHOLE = "settings";
 export function readSettings(base: string, override: string | undefined): SiteSettings {
   const path = join(base, SETTINGS_FILE);
   const text = existsSync(path) ? readFileSync(path, "utf8").replace(/^\uFEFF/, "") : "";
-  const settings = readYaml(SETTINGS_FILE, text, 0, WHOLE);
-  const parsed = siteSettings.safeParse(settings.value);
+  const whole = say.checkFieldSettings();
+  const yaml = readYaml(SETTINGS_FILE, text, 0, whole);
+  const parsed = siteSettings.safeParse(yaml.value);
   if (!parsed.success) {
-    const messages = schemaMessages(SETTINGS_FILE, settings, parsed.error.issues, settingsJsonSchema());
-    throw new KitError(messages.map((one) => ({ ...one, field: one.field === fieldName([]) ? WHOLE : one.field })));
+    const checked = { file: SETTINGS_FILE, yaml, schema: settingsJsonSchema(), whole };
+    throw new KitError(schemaMessages(checked, parsed.error.issues));
+  }
+  const { language } = parsed.data;
+  const languages = languagesOf(base);
+  if (!languages.includes(language.split("-")[0]!) && !languages.includes(language)) {
+    const advice = {
+      given: say.checkLanguageWithoutWords({ language }),
+      allowed: say.checkLanguagesWithWords({ languages: languages.join(", ") }),
+      remedy: say.checkLanguageRemedy(),
+    };
+    throw new KitError([{ file: SETTINGS_FILE, ...yaml.placeOf(["language"]), field: "language", ...advice }]);
   }
   return override ? { ...parsed.data, url: readOverride(override) } : parsed.data;
+}
+
+/** Languages that the project has words in: the names of their folders. */
+function languagesOf(base: string): string[] {
+  const folder = join(base, WORDS_FOLDER);
+  const entries = existsSync(folder) ? readdirSync(folder, { withFileTypes: true }) : [];
+  const own = entries.filter((entry) => entry.isDirectory()).map((entry) => entry.name);
+  return [...new Set([SOURCE, ...own])];
 }
 
 function readOverride(given: string): string {
@@ -37,13 +55,13 @@ function readOverride(given: string): string {
   if (parsed.success) return parsed.data;
   throw new KitError([
     {
-      file: "environment",
+      file: say.checkEnvironment(),
       line: undefined,
       column: undefined,
       field: URL_VARIABLE,
-      given: `given ${JSON.stringify(given)}`,
-      allowed: siteUrl.meta()!.description!,
-      remedy: `correct the variable, or leave it out to use url in ${SETTINGS_FILE}`,
+      given: say.checkGiven({ value: JSON.stringify(given) }),
+      allowed: say.fieldSiteUrl(),
+      remedy: say.checkCorrectVariable({ file: SETTINGS_FILE }),
     },
   ]);
 }

@@ -1,4 +1,5 @@
 import type { Element, Node } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { PictureError, quoted, ValueError } from "./picture-error.ts";
 import { parseLength } from "./svg-length.ts";
 
@@ -19,7 +20,7 @@ export function atLine<T>(line: number, what: string, parse: () => T): T {
   try {
     return parse();
   } catch (error) {
-    if (error instanceof ValueError) throw new PictureError(line, `${what} ${error.message}`);
+    if (error instanceof ValueError) throw new PictureError(line, error.about(what));
     throw error;
   }
 }
@@ -34,7 +35,7 @@ export function readSize(element: Element, name: string, percentOf: number | und
   return readAttribute(element, name, (text) => {
     if (text.trim() === "auto") return undefined;
     const size = parseLength(text, percentOf);
-    if (size < 0) throw new ValueError(`${quoted(text)} is negative: write 0 or more`);
+    if (size < 0) throw new ValueError((what) => say.pictureNegative({ what, value: quoted(text) }));
     return size;
   });
 }

@@ -1,5 +1,6 @@
 import type { Element } from "@xmldom/xmldom";
 import type { Point } from "../../core/geometry/point.ts";
+import * as say from "../../words/messages.ts";
 import { readAttribute, readLength, readSize } from "./attribute.ts";
 import { parseNumberList } from "./number-list.ts";
 import { parsePathData } from "./path-data.ts";
@@ -97,7 +98,7 @@ function readPolygon(element: Element): PathSegment[] {
   const numbers = readAttribute(element, "points", (text) => {
     const list = parseNumberList(text);
     if (list.length % 2 === 1) {
-      throw new ValueError(`${quoted(text)} has ${list.length} numbers: every x needs its y`);
+      throw new ValueError((what) => say.pictureOddPoints({ what, value: quoted(text), count: list.length }));
     }
     return list;
   });

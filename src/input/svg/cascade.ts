@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import { matches } from "./css-selector.ts";
 import { PictureError, quoted } from "./picture-error.ts";
@@ -43,7 +44,10 @@ export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
       return [name, rule.inherited ? parent[name] : rule.initial];
     }
     if (rule.values !== undefined && !rule.values.includes(value)) {
-      throw new PictureError(declaration!.line, `${name} ${quoted(value)} is unknown: use ${rule.values.join(", ")}`);
+      throw new PictureError(
+        declaration!.line,
+        say.pictureUnknownValue({ property: name, value: quoted(value), values: rule.values.join(", ") }),
+      );
     }
     return [name, value];
   });
@@ -51,9 +55,9 @@ export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
 }
 
 function readValue({ property, value, line }: Declaration): string {
-  if (value === "") throw new PictureError(line, `${property} "" has no value: write one or remove ${property}`);
+  if (value === "") throw new PictureError(line, say.pictureNoValue({ property }));
   if (/\bvar\(/i.test(value)) {
-    throw new PictureError(line, `${property} ${quoted(value)} cannot be honoured: write the value itself`);
+    throw new PictureError(line, say.pictureCssVariable({ property, value: quoted(value) }));
   }
   return /url\(/i.test(value) ? value : value.toLowerCase();
 }

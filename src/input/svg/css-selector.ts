@@ -1,5 +1,6 @@
 import type { Element } from "@xmldom/xmldom";
 import { type CssNode, generate, ident } from "css-tree";
+import * as say from "../../words/messages.ts";
 import { PictureError, quoted } from "./picture-error.ts";
 
 /** A type, classes and ids that one element must have together: `path.leaf#a`. */
@@ -26,10 +27,7 @@ export function readSelector(node: CssNode, line: number): CompoundSelector {
     else if (part.type === "ClassSelector") classes.push(name);
     else if (part.type === "IdSelector") ids.push(name);
     else {
-      throw new PictureError(
-        line,
-        `selector ${quoted(generate(node))} is too complex: use an element name, .class, #id or *`,
-      );
+      throw new PictureError(line, say.pictureCssSelector({ selector: quoted(generate(node)) }));
     }
   }
   return { type, classes, ids, specificity: ids.length * 1e6 + classes.length * 1e3 + (type === undefined ? 0 : 1) };

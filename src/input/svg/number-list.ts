@@ -1,3 +1,4 @@
+import * as say from "../../words/messages.ts";
 import { quoted, ValueError } from "./picture-error.ts";
 
 const NUMBER = /[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
@@ -17,13 +18,15 @@ export function parseNumberList(text: string): number[] {
     const number = NUMBER.exec(source)?.[0];
     const value = Number(number);
     if (number === undefined || !Number.isFinite(value)) {
-      throw new ValueError(`${quoted(text)} has ${quoted(source.slice(at, at + 12))} where a number belongs`);
+      const found = quoted(source.slice(at, at + 12));
+      throw new ValueError((what) => say.pictureNoNumber({ what, value: quoted(text), found }));
     }
     numbers.push(value);
     SEPARATOR.lastIndex = at + number.length;
     const separator = SEPARATOR.exec(source)![0];
     at += number.length + separator.length;
-    if (at >= source.length && separator !== "") throw new ValueError(`${quoted(text)} ends in a comma`);
+    if (at >= source.length && separator !== "")
+      throw new ValueError((what) => say.pictureEndsInComma({ what, value: quoted(text) }));
   }
   return numbers;
 }

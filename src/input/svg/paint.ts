@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { PictureError, quoted, ValueError } from "./picture-error.ts";
 import type { Style } from "./style-property.ts";
 import { childElements } from "./svg-document.ts";
@@ -48,13 +49,9 @@ export function shapePaint(
   const fill = servedPaint(resolvePaint(style.fill, style, context), shape.line, byId);
   const alpha = paintAlpha(fill);
   const filled = shape.name !== "line" && alpha > 0 && parseOpacity(style["fill-opacity"]) > 0;
-  if (filled && (alpha < 1 || isPerforated(fill, byId))) notes.push(`fill ${quoted(fill)} counts as solid`);
+  if (filled && (alpha < 1 || isPerforated(fill, byId))) notes.push(say.pictureFillSolid({ fill: quoted(fill) }));
   if (isStroked(style, context)) {
-    notes.push(
-      filled
-        ? `<${shape.name}> stroke is ignored; only fills count`
-        : `<${shape.name}> has a stroke without fill, which has no area: convert the stroke to a path`,
-    );
+    notes.push(filled ? say.pictureStrokeIgnored({ name: shape.name }) : say.pictureStrokeAlone({ name: shape.name }));
   }
   return { filled, notes };
 }
@@ -62,7 +59,7 @@ export function shapePaint(
 /** An opacity as a number 0…1. @throws ValueError unless it is a number or a percentage */
 export function parseOpacity(text: string): number {
   const [, digits, percent] = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?)(%?)$/.exec(text) ?? [];
-  if (digits === undefined) throw new ValueError(`${quoted(text)} is no opacity: write a number from 0 to 1`);
+  if (digits === undefined) throw new ValueError((what) => say.pictureNoOpacity({ what, value: quoted(text) }));
   return Math.min(1, Math.max(0, Number(digits) / (percent === "%" ? 100 : 1)));
 }
 
@@ -81,11 +78,11 @@ function servedPaint(paint: string, line: number, byId: ReadonlyMap<string, Elem
   if (reference === undefined) return paint;
   const { target, fallback } = reference;
   if (!target.startsWith("#")) {
-    throw new PictureError(line, `fill ${quoted(paint)} is in another file: bring it into this one`);
+    throw new PictureError(line, say.pictureFillElsewhere({ fill: quoted(paint) }));
   }
   if (PAINT_SERVERS.includes(byId.get(target.slice(1))?.localName ?? "")) return paint;
   if (fallback !== "") return fallback;
-  throw new PictureError(line, `fill ${quoted(paint)} points to no gradient or pattern: write a colour`);
+  throw new PictureError(line, say.pictureFillNoServer({ fill: quoted(paint) }));
 }
 
 /** What a paint's `url(…)` points to and the paint after it, or undefined for other paints. */

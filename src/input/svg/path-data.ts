@@ -13,7 +13,7 @@ export function parsePathData(text: string): PathSegment[] {
   const scanner = new PathScanner(text);
   const pen = new Pen();
   while (!scanner.atEnd) {
-    if (pen.segments.length === 0 && !scanner.startsWithMove) throw scanner.unexpected('"M"');
+    if (pen.segments.length === 0 && !scanner.startsWithMove) throw scanner.unexpected("move");
     const letter = scanner.command();
     scanner.rounds(letter).forEach((values, i) => {
       pen.draw(i === 0 ? letter : afterFirst(letter), values);

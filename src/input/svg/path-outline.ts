@@ -2,6 +2,7 @@ import { type Affine, mapPoint } from "../../core/geometry/affine.ts";
 import { arcChords, arcPoints, bezierChords, bezierPoints } from "../../core/geometry/chords.ts";
 import { arcFromEnds, mapArc } from "../../core/geometry/ellipse-arc.ts";
 import type { Point, Ring } from "../../core/geometry/point.ts";
+import * as say from "../../words/messages.ts";
 import type { PathSegment } from "./path-segment.ts";
 import { ValueError } from "./picture-error.ts";
 
@@ -75,17 +76,18 @@ class Tracer {
 
   #within(chords: number): number {
     if (chords <= MOST_CHORDS) return chords;
-    throw new ValueError("has a curve thousands of times as large as the picture: draw it at the picture's size");
+    throw new ValueError((what) => say.pictureCurveTooLarge({ what }));
   }
 
   #push(point: Point): void {
     if (!Number.isFinite(point[0]) || !Number.isFinite(point[1])) {
-      throw new ValueError("has coordinates too large to compute with");
+      throw new ValueError((what) => say.pictureCoordinates({ what }));
     }
     const last = this.#ring.at(-1);
     if (last !== undefined && isSame(last, point)) return;
     this.#count += 1;
-    if (this.#count > MOST_POINTS) throw new ValueError(`needs more than ${MOST_POINTS} points: simplify it`);
+    if (this.#count > MOST_POINTS)
+      throw new ValueError((what) => say.pictureOutlinePoints({ what, most: MOST_POINTS }));
     this.#ring.push(point);
   }
 }

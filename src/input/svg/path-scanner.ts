@@ -1,3 +1,4 @@
+import * as say from "../../words/messages.ts";
 import { quoted, ValueError } from "./picture-error.ts";
 
 /** How many arguments one round of a command takes. */
@@ -31,7 +32,7 @@ export class PathScanner {
   /** The next command letter. @throws ValueError when something else stands there */
   command(): string {
     const letter = this.#text[this.#at] ?? "";
-    if (!Object.hasOwn(ARGUMENTS, letter.toUpperCase())) throw this.unexpected("a path command");
+    if (!Object.hasOwn(ARGUMENTS, letter.toUpperCase())) throw this.unexpected("command");
     this.#at += 1;
     this.#skipSpace();
     return letter;
@@ -46,13 +47,17 @@ export class PathScanner {
     return rounds;
   }
 
-  /** An error that shows what stands here in place of `expected`. */
-  unexpected(expected: string): ValueError {
+  /** An error that shows what stands here in place of what is expected. */
+  unexpected(expected: "command" | "flag" | "move" | "number"): ValueError {
     const rest = this.#text.slice(this.#at, this.#at + 12).trim();
-    const found = rest === "" ? "the end" : quoted(rest);
     const before = this.#text.slice(Math.max(0, this.#at - 20), this.#at);
-    const after = before.trim() === "" ? "" : `, after ${quoted(before)}`;
-    return new ValueError(`has ${found} at character ${this.#at + 1} where ${expected} belongs${after}`);
+    const at = this.#at + 1;
+    return new ValueError((what) => {
+      const fault = { what, found: rest === "" ? say.picturePathEnd() : quoted(rest), at, expected };
+      return before.trim() === ""
+        ? say.picturePathFault(fault)
+        : say.picturePathFaultAfter({ ...fault, before: quoted(before) });
+    });
   }
 
   #round(kind: string): number[] {
@@ -78,14 +83,14 @@ export class PathScanner {
     const value = Number(token);
     if (token === "" || !Number.isFinite(value)) {
       this.#at -= token.length;
-      throw this.unexpected("a number");
+      throw this.unexpected("number");
     }
     return value;
   }
 
   #flag(): number {
     const token = this.#match(FLAG);
-    if (token === "") throw this.unexpected("an arc flag, 0 or 1,");
+    if (token === "") throw this.unexpected("flag");
     return Number(token);
   }
 

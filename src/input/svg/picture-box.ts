@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { lineOf, readAttribute } from "./attribute.ts";
 import { PictureError, quoted, ValueError } from "./picture-error.ts";
 import { parseLength } from "./svg-length.ts";
@@ -15,13 +16,13 @@ export function readPictureBox(root: Element): ViewBox {
   const width = readAttribute(root, "width", parseSide);
   const height = readAttribute(root, "height", parseSide);
   if (width === undefined || height === undefined) {
-    throw new PictureError(lineOf(root), '<svg> has no size: add viewBox="0 0 width height"');
+    throw new PictureError(lineOf(root), say.pictureNoSize());
   }
   return { x: 0, y: 0, width, height };
 }
 
 function parseSide(text: string): number {
   const side = parseLength(text, undefined);
-  if (side <= 0) throw new ValueError(`${quoted(text)} must be above 0`);
+  if (side <= 0) throw new ValueError((what) => say.pictureNotAboveZero({ what, value: quoted(text) }));
   return side;
 }

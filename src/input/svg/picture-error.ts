@@ -10,8 +10,16 @@ export class PictureError extends Error {
   }
 }
 
-/** A value that its parser rejects; whoever knows the line turns it into a {@link PictureError}. */
-export class ValueError extends Error {}
+/** A value that its parser rejects; whoever knows the line and what was read turns it into a {@link PictureError}. */
+export class ValueError extends Error {
+  /** What is wrong, about what was read: `<rect> width`. */
+  readonly about: (what: string) => string;
+
+  constructor(about: (what: string) => string) {
+    super(about("…"));
+    this.about = about;
+  }
+}
 
 /** A value as messages show it: in quotes, cut to about 40 characters. */
 export function quoted(value: string): string {

@@ -1,5 +1,6 @@
 import type { Element } from "@xmldom/xmldom";
 import { compose, IDENTITY, translation } from "../../core/geometry/affine.ts";
+import * as say from "../../words/messages.ts";
 import { atLine, lineOf, readAttribute, readLength } from "./attribute.ts";
 import { readShape } from "./basic-shapes.ts";
 import { computedStyle, type DeclaredStyle, declaredStyle } from "./cascade.ts";
@@ -47,12 +48,12 @@ export class PictureWalk {
   /** Gathers from an element and all it shows. @throws PictureError for what cannot be honoured */
   visit(element: Element, outer: Scope): void {
     const role = element === this.#document.root ? ({ kind: "group" } as const) : roleOf(element);
-    if (role.kind === "noted") this.#note(lineOf(element), role.message);
+    if (role.kind === "noted") this.#note(lineOf(element), role.message());
     if (role.kind === "noted" || role.kind === "idle") return;
     if (role.kind === "refused") {
       const style = computedStyle(declaredStyle(element, this.#document.sheet), outer.style);
       if (style.display === "none") return;
-      throw new PictureError(lineOf(element), role.message);
+      throw new PictureError(lineOf(element), role.message());
     }
     const scope = this.#enter(element, outer, role.kind);
     if (scope === undefined) return;
@@ -85,7 +86,7 @@ export class PictureWalk {
       if (line === undefined) continue;
       const value = atLine(line, `<${element.localName}> ${name}`, () => parseOpacity(style[name]));
       if (name === "stroke-opacity" || value === 0 || value === 1) continue;
-      this.#note(line, `<${element.localName}> ${name} ${quoted(style[name])} counts as solid`);
+      this.#note(line, say.pictureSolid({ what: `<${element.localName}> ${name}`, value: quoted(style[name]) }));
     }
     return parseOpacity(style.opacity);
   }
@@ -123,7 +124,7 @@ export class PictureWalk {
       return { ...shape, rings: clipToFrame(shape.rings, frame.corners, this.#tolerance) };
     });
     for (const { element, line } of clipped.filter(({ rings }) => rings.length === 0)) {
-      this.#note(line, `<${element}> is not painted: it lies outside its symbol's viewBox`);
+      this.#note(line, say.pictureOutsideSymbol({ name: element }));
     }
     this.#shapes = [...this.#shapes.slice(0, before), ...clipped.filter(({ rings }) => rings.length > 0)];
   }
@@ -137,22 +138,21 @@ export class PictureWalk {
     if (!paint.filled) return;
     const rings = atLine(line, `<${name}>`, () => outlinePath(segments, scope.map, this.#tolerance));
     if (!hasArea(rings)) {
-      this.#note(line, `<${name}> is not painted: it has no area`);
+      this.#note(line, say.pictureNoArea({ name }));
       return;
     }
     this.#points += rings.reduce((sum, ring) => sum + ring.length, 0);
     if (this.#points > MOST_POINTS) {
-      throw new PictureError(line, `the picture needs more than ${MOST_POINTS} points: simplify it`);
+      throw new PictureError(line, say.pictureManyPoints({ most: MOST_POINTS }));
     }
     this.#shapes.push({ element: name, line, ids: scope.ids, rule: ruleOf(scope.style), rings });
   }
 
   #countElement(element: Element, depth: number): void {
     this.#elements += 1;
-    if (depth >= MOST_LEVELS)
-      throw new PictureError(lineOf(element), `more than ${MOST_LEVELS} levels: flatten groups`);
+    if (depth >= MOST_LEVELS) throw new PictureError(lineOf(element), say.pictureManyLevels({ most: MOST_LEVELS }));
     if (this.#elements <= MOST_ELEMENTS) return;
-    throw new PictureError(lineOf(element), `the picture shows more than ${MOST_ELEMENTS} elements: simplify it`);
+    throw new PictureError(lineOf(element), say.pictureManyElements({ most: MOST_ELEMENTS }));
   }
 
   #note(line: number, message: string): void {

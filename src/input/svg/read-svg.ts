@@ -1,4 +1,5 @@
 import { translation } from "../../core/geometry/affine.ts";
+import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import { NO_CONTEXT } from "./paint.ts";
 import { readPictureBox } from "./picture-box.ts";
@@ -27,7 +28,7 @@ export function readSvg(text: string): SvgPicture {
   const document = parseSvgDocument(text);
   const { root, byId } = document;
   if (root.hasAttribute("transform")) {
-    throw new PictureError(lineOf(root), "<svg> transform cannot be honoured: move it to a <g> around the content");
+    throw new PictureError(lineOf(root), say.pictureRootTransform());
   }
   const box = readPictureBox(root);
   const walk = new PictureWalk(document, Math.max(box.width, box.height) / CHORD_ERRORS_PER_SIDE);

@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import { roleOf } from "./element-role.ts";
 import { PictureError, quoted } from "./picture-error.ts";
@@ -13,19 +14,17 @@ const XLINK_NAMESPACE = "http://www.w3.org/1999/xlink";
  */
 export function resolveUse(use: Element, byId: ReadonlyMap<string, Element>, showing: readonly Element[]): Element {
   const attribute = use.getAttributeNode("href") ?? use.getAttributeNodeNS(XLINK_NAMESPACE, "href");
-  if (attribute === null) throw new PictureError(lineOf(use), "<use> has no href: name the id of a shape or group");
+  if (attribute === null) throw new PictureError(lineOf(use), say.pictureUseNoHref());
   const href = attribute.value.trim();
   const line = lineOf(attribute);
   if (!href.startsWith("#")) {
-    throw new PictureError(line, `<use> href ${quoted(href)} is not in this file: write "#" and an id of it`);
+    throw new PictureError(line, say.pictureUseElsewhere({ href: quoted(href) }));
   }
   const target = byId.get(decodeFragment(href.slice(1)));
-  if (target === undefined)
-    throw new PictureError(line, `<use> href ${quoted(href)} has no target: no element has this id`);
-  if (showing.includes(target))
-    throw new PictureError(line, `<use> href ${quoted(href)} shows itself: break the cycle`);
+  if (target === undefined) throw new PictureError(line, say.pictureUseNoTarget({ href: quoted(href) }));
+  if (showing.includes(target)) throw new PictureError(line, say.pictureUseCycle({ href: quoted(href) }));
   const idle = roleOf(target).kind === "idle" && target.localName !== "symbol";
-  if (idle) throw new PictureError(line, `<use> href ${quoted(href)} is a <${target.nodeName}>: name a shape or group`);
+  if (idle) throw new PictureError(line, say.pictureUseIdle({ href: quoted(href), name: target.nodeName }));
   return target;
 }
 

@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import type { DeclaredStyle } from "./cascade.ts";
 import { PictureError, quoted } from "./picture-error.ts";
@@ -21,16 +22,6 @@ const GEOMETRY_CSS = ["d", "x", "y", "cx", "cy", "r", "rx", "ry", "width", "heig
 const CUTTING: readonly StyleProperty[] = ["clip-path", "mask", "mask-image", "filter"];
 const MARKERS: readonly StyleProperty[] = ["marker-start", "marker-mid", "marker-end"];
 
-const ADVICE: Readonly<Partial<Record<StyleProperty, string>>> = {
-  "clip-path": "cut the shape itself",
-  mask: "cut the shape itself",
-  "mask-image": "cut the shape itself",
-  filter: "remove it or draw its result",
-  "marker-start": "draw the marker as a shape",
-  "marker-mid": "draw the marker as a shape",
-  "marker-end": "draw the marker as a shape",
-};
-
 /** How an element is rendered: geometry properties apply to shapes and `use` (and its symbols), markers to shapes. */
 export type RenderedKind = "group" | "use" | "shape";
 
@@ -40,27 +31,30 @@ export type RenderedKind = "group" | "use" | "shape";
  * @throws PictureError naming the property or attribute
  */
 export function refuseUnhonoured(element: Element, kind: RenderedKind, declared: DeclaredStyle, style: Style): void {
-  const name = `<${element.localName}>`;
+  const name = element.localName!;
   for (const attribute of CONDITIONS.filter((condition) => element.hasAttribute(condition))) {
-    throw new PictureError(lineOf(element), `${name} ${attribute} cannot be honoured: remove it`);
+    throw new PictureError(lineOf(element), say.pictureCondition({ name, attribute }));
   }
   if (element.hasAttribute("transform-origin") && element.hasAttribute("transform")) {
-    throw new PictureError(lineOf(element), `${name} transform-origin cannot be honoured: write rotate(angle x y)`);
+    throw new PictureError(lineOf(element), say.pictureTransformOrigin({ name }));
   }
   for (const property of kind === "group" ? MOVING_CSS : [...MOVING_CSS, ...GEOMETRY_CSS]) {
     const found = declared.get(property);
     if (found === undefined) continue;
-    throw new PictureError(
-      found.line,
-      `${name} ${property} ${quoted(found.value)} in css cannot be honoured: write it as an attribute`,
-    );
+    throw new PictureError(found.line, say.pictureCssGeometry({ name, property, value: quoted(found.value) }));
   }
   for (const property of kind === "shape" ? [...CUTTING, ...MARKERS] : CUTTING) {
     if (style[property] === "none") continue;
     const line = declared.get(property)?.line ?? lineOf(element);
     throw new PictureError(
       line,
-      `${name} ${property} ${quoted(style[property])} cannot be honoured: ${ADVICE[property]}`,
+      say.pictureUnsupported({ name, property, value: quoted(style[property]), advice: adviceFor(property) }),
     );
   }
+}
+
+/** What to do in place of a property that changes what is filled. */
+function adviceFor(property: StyleProperty): "cut" | "draw" | "marker" {
+  if (MARKERS.includes(property)) return "marker";
+  return property === "filter" ? "draw" : "cut";
 }

@@ -1,4 +1,5 @@
 import { type CssNode, generate, type ParseOptions, parse, toPlainObject } from "css-tree";
+import * as say from "../../words/messages.ts";
 import { type CompoundSelector, readSelector } from "./css-selector.ts";
 import { PictureError, quoted } from "./picture-error.ts";
 
@@ -40,7 +41,7 @@ function readRules(sheet: CssNode, line: number): StyleRule[] {
     const at = node.loc?.start.line ?? line;
     if (node.type === "Rule") return readRule(node, at);
     if (node.type === "Atrule" && !IDLE_AT_RULES.includes(node.name!.toLowerCase())) {
-      throw new PictureError(at, `@${node.name} cannot be honoured: write the rules plainly in this <style>`);
+      throw new PictureError(at, say.pictureCssAtRule({ name: node.name! }));
     }
     return [];
   });
@@ -51,8 +52,9 @@ function parseCss(text: string, options: ParseOptions): CssNode {
     ...options,
     positions: true,
     onParseError: (error) => {
-      const message = error instanceof RangeError ? "nested too deeply" : error.message.toLowerCase();
-      throw new PictureError(error.line ?? options.line ?? 1, `malformed css: ${message}`);
+      const fault = error.message.toLowerCase();
+      const message = error instanceof RangeError ? say.pictureCssDepth() : say.pictureCss({ fault });
+      throw new PictureError(error.line ?? options.line ?? 1, message);
     },
   });
   return toPlainObject(node);
@@ -72,7 +74,7 @@ function readDeclarations(block: CssNode, line: number): Declaration[] {
     // css-tree keeps a stray semicolon as raw text.
     if (node.type === "Raw" && /^[\s;]*$/.test(String(node.value))) return [];
     if (node.type !== "Declaration") {
-      throw new PictureError(at, `malformed css: ${quoted(generate(node))} is no declaration`);
+      throw new PictureError(at, say.pictureCssDeclaration({ text: quoted(generate(node)) }));
     }
     const value = typeof node.value === "string" ? node.value : generate(node.value!);
     return [{ property: node.property!.toLowerCase(), value: value.trim(), important: !!node.important, line: at }];

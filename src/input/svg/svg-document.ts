@@ -1,4 +1,5 @@
 import { DOMParser, type Document, type Element, type Node, ParseError } from "@xmldom/xmldom";
+import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import { PictureError, quoted } from "./picture-error.ts";
 import { parseStyleSheet, type StyleRule } from "./style-sheet.ts";
@@ -25,10 +26,9 @@ export interface SvgDocument {
 export function parseSvgDocument(text: string): SvgDocument {
   const document = parseXml(text.replace(/^\uFEFF/, ""));
   const root = document.documentElement!;
-  if (root.localName !== "svg")
-    throw new PictureError(lineOf(root), `not an SVG picture: its root is <${root.nodeName}>`);
+  if (root.localName !== "svg") throw new PictureError(lineOf(root), say.pictureOtherRoot({ name: root.nodeName }));
   if (root.namespaceURI !== SVG_NAMESPACE) {
-    throw new PictureError(lineOf(root), `not an SVG picture: add xmlns="${SVG_NAMESPACE}" to <svg>`);
+    throw new PictureError(lineOf(root), say.pictureNoNamespace({ namespace: SVG_NAMESPACE }));
   }
   refuseExternalSheets(document);
   const byId = new Map<string, Element>();
@@ -67,17 +67,16 @@ function parseXml(text: string): Document {
 function xmlFault(message: string, line: number | undefined): PictureError {
   const at = Math.max(1, line ?? 1);
   const [entity] = /&.*;/.exec(message) ?? [];
-  if (entity !== undefined)
-    return new PictureError(at, `entity ${quoted(entity)} is not read: write its text in place`);
-  if (message === "missing root element") return new PictureError(at, "not an SVG picture: it has no <svg> element");
+  if (entity !== undefined) return new PictureError(at, say.pictureEntity({ entity: quoted(entity) }));
+  if (message === "missing root element") return new PictureError(at, say.pictureNoSvg());
   const plain = message.replace(/^Error constructing the DOM: |\b\w*Error: /g, "");
-  return new PictureError(at, `not well-formed xml: ${plain.charAt(0).toLowerCase()}${plain.slice(1)}`);
+  return new PictureError(at, say.pictureNotWellFormed({ fault: `${plain.charAt(0).toLowerCase()}${plain.slice(1)}` }));
 }
 
 function refuseExternalSheets(document: Document): void {
   for (let node: Node | null = document.firstChild; node !== null; node = node.nextSibling) {
     if (node.nodeType === INSTRUCTION_NODE && node.nodeName === "xml-stylesheet") {
-      throw new PictureError(lineOf(node), "<?xml-stylesheet?> cannot be honoured: put the rules in a <style> element");
+      throw new PictureError(lineOf(node), say.pictureExternalSheet());
     }
   }
 }
@@ -100,7 +99,7 @@ function collectId(element: Element, byId: Map<string, Element>): void {
   if (other !== undefined) {
     throw new PictureError(
       lineOf(attribute),
-      `id ${quoted(attribute.value)} is taken by <${other.nodeName}> in line ${lineOf(other)}: give each element its own`,
+      say.pictureIdTwice({ id: quoted(attribute.value), name: other.nodeName, line: lineOf(other) }),
     );
   }
   byId.set(attribute.value, element);
@@ -111,7 +110,7 @@ function readSheet(style: Element): StyleRule[] {
   if (type !== "" && type.toLowerCase() !== "text/css") return [];
   const media = (style.getAttribute("media") ?? "").trim();
   if (!/^(all|screen)?$/i.test(media)) {
-    throw new PictureError(lineOf(style), `<style> media ${quoted(media)} cannot be honoured: remove it`);
+    throw new PictureError(lineOf(style), say.pictureStyleMedia({ media: quoted(media) }));
   }
   // Each piece is moved down to its own line, so that lines in the sheet are lines in the file.
   const start = lineOf(style.firstChild ?? style);

@@ -1,3 +1,4 @@
+import * as say from "../../words/messages.ts";
 import { quoted, ValueError } from "./picture-error.ts";
 
 /** User units (CSS px) in one of each unit; source: CSS Values 4, "Absolute lengths". */
@@ -24,18 +25,18 @@ const LENGTH = /^([+-]?(?:\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d+)?)(%|[a-z]*)$/i;
 export function parseLength(text: string, percentOf: number | undefined): number {
   const [, digits, unit] = LENGTH.exec(text.trim()) ?? [];
   if (digits === undefined || unit === undefined) {
-    throw new ValueError(`${quoted(text)} is not a length: write a number, or one with px, mm, cm, in, pt, pc, Q or %`);
+    throw new ValueError((what) => say.pictureNoLength({ what, value: quoted(text) }));
   }
   const factor = unit === "%" ? percent(text, percentOf) : PX_PER_UNIT[unit.toLowerCase()];
   const length = Number(digits) * (factor ?? Number.NaN);
   if (Number.isNaN(length)) {
-    throw new ValueError(`${quoted(text)} has the unit ${quoted(unit)}: use px, mm, cm, in, pt, pc, Q or %`);
+    throw new ValueError((what) => say.pictureOtherUnit({ what, value: quoted(text), unit: quoted(unit) }));
   }
-  if (!Number.isFinite(length)) throw new ValueError(`${quoted(text)} is too large`);
+  if (!Number.isFinite(length)) throw new ValueError((what) => say.pictureTooLarge({ what, value: quoted(text) }));
   return length;
 }
 
 function percent(text: string, percentOf: number | undefined): number {
-  if (percentOf === undefined) throw new ValueError(`${quoted(text)} has nothing to be a part of: write a length`);
+  if (percentOf === undefined) throw new ValueError((what) => say.picturePartOfNothing({ what, value: quoted(text) }));
   return percentOf / 100;
 }

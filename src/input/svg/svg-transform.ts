@@ -1,4 +1,5 @@
 import { type Affine, compose, IDENTITY, translation } from "../../core/geometry/affine.ts";
+import * as say from "../../words/messages.ts";
 import { parseNumberList } from "./number-list.ts";
 import { quoted, ValueError } from "./picture-error.ts";
 
@@ -34,8 +35,8 @@ export function parseTransform(text: string): Affine {
     FUNCTION.lastIndex = at;
     const found = FUNCTION.exec(list);
     if (found === null) {
-      throw new ValueError(
-        `${quoted(text)} has ${quoted(list.slice(at))} where a transform such as rotate(30) belongs`,
+      throw new ValueError((what) =>
+        say.pictureTransformRest({ what, value: quoted(text), found: quoted(list.slice(at)) }),
       );
     }
     map = compose(map, buildFunction(found[1]!, found[2]!));
@@ -47,11 +48,18 @@ export function parseTransform(text: string): Affine {
 function buildFunction(name: string, inside: string): Affine {
   const known = Object.hasOwn(FUNCTIONS, name) ? FUNCTIONS[name] : undefined;
   if (known === undefined) {
-    throw new ValueError(`${quoted(`${name}()`)} is no transform: use ${Object.keys(FUNCTIONS).join(", ")}`);
+    const names = Object.keys(FUNCTIONS).join(", ");
+    throw new ValueError((what) => say.pictureNoTransform({ what, value: quoted(`${name}()`), names }));
   }
   const numbers = parseNumberList(inside);
   if (!known.counts.includes(numbers.length)) {
-    throw new ValueError(`${quoted(`${name}(${inside})`)} takes ${known.counts.join(" or ")} numbers`);
+    const [count, more] = known.counts;
+    const value = quoted(`${name}(${inside})`);
+    throw new ValueError((what) =>
+      more === undefined
+        ? say.pictureTransformNumber({ what, value, count: count! })
+        : say.pictureTransformNumbers({ what, value, count: count!, more }),
+    );
   }
   return known.build(numbers);
 }

@@ -2,6 +2,7 @@ import type { Element } from "@xmldom/xmldom";
 import { type Affine, compose, determinant, mapPoint } from "../../core/geometry/affine.ts";
 import { clipRing, staysWithin } from "../../core/geometry/clip-ring.ts";
 import type { Ring } from "../../core/geometry/point.ts";
+import * as say from "../../words/messages.ts";
 import { lineOf, readAttribute, readSize } from "./attribute.ts";
 import { hasArea } from "./path-outline.ts";
 import { PictureError } from "./picture-error.ts";
@@ -28,7 +29,7 @@ const UNHONOURED = ["x", "y", "refX", "refY", "transform"];
  */
 export function frameSymbol(symbol: Element, use: Element, map: Affine, around: Viewport): SymbolFrame {
   for (const name of UNHONOURED.filter((attribute) => symbol.hasAttribute(attribute))) {
-    throw new PictureError(lineOf(symbol), `<symbol> ${name} cannot be honoured: move the <use> instead`);
+    throw new PictureError(lineOf(symbol), say.pictureSymbolAttribute({ attribute: name }));
   }
   const side = (name: "width" | "height"): number =>
     readSize(use, name, around[name]) ?? readSize(symbol, name, around[name]) ?? around[name];

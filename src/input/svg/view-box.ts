@@ -1,4 +1,5 @@
 import type { Affine } from "../../core/geometry/affine.ts";
+import * as say from "../../words/messages.ts";
 import { parseNumberList } from "./number-list.ts";
 import { quoted, ValueError } from "./picture-error.ts";
 
@@ -31,9 +32,9 @@ export function viewportOf(size: { readonly width: number; readonly height: numb
 export function parseViewBox(text: string): ViewBox {
   const [x, y, width, height, ...rest] = parseNumberList(text);
   if (x === undefined || y === undefined || width === undefined || height === undefined || rest.length > 0) {
-    throw new ValueError(`${quoted(text)} needs four numbers: x, y, width and height`);
+    throw new ValueError((what) => say.pictureViewBoxNumbers({ what, value: quoted(text) }));
   }
-  if (width <= 0 || height <= 0) throw new ValueError(`${quoted(text)} needs a width and a height above 0`);
+  if (width <= 0 || height <= 0) throw new ValueError((what) => say.pictureViewBoxSize({ what, value: quoted(text) }));
   return { x, y, width, height };
 }
 
@@ -53,7 +54,7 @@ const SHARE: Readonly<Record<string, number>> = { Min: 0, Mid: 0.5, Max: 1 };
  */
 export function parseFitting(text: string): Fitting {
   const found = /^(?:none|x(Min|Mid|Max)Y(Min|Mid|Max))(?:\s+(meet|slice))?$/.exec(text.trim());
-  if (found === null) throw new ValueError(`${quoted(text)} is unknown: write none or, for example, xMidYMid meet`);
+  if (found === null) throw new ValueError((what) => say.pictureFitting({ what, value: quoted(text) }));
   const [, x, y, mode] = found;
   if (x === undefined || y === undefined) return { align: "stretch", slice: false };
   return { align: [SHARE[x]!, SHARE[y]!], slice: mode === "slice" };

@@ -6,7 +6,8 @@ import {
   type Pattern as Written,
 } from "@fluent/syntax";
 import type { Catalogue, Pattern, Piece } from "../../words/message.ts";
-import { KitError, type KitMessage } from "../files/message.ts";
+import type { KitMessage } from "../files/message.ts";
+import { WordsError } from "./words-error.ts";
 
 /** A message of a words file with where it stands. */
 export interface WordsEntry {
@@ -25,7 +26,7 @@ const PLURALS: readonly string[] = ["zero", "one", "two", "few", "many", "other"
 
 /**
  * Reads a file of words (Project Fluent, syntax 1.0): messages with arguments, terms, and choices by number, plural or word.
- * Attributes and functions are not used here. @throws KitError with every place that cannot be read
+ * Attributes and functions are not used here. @throws WordsError with every place that cannot be read
  */
 export function readFluent(file: string, text: string): WordsEntry[] {
   const resource = new FluentParser().parse(text);
@@ -50,7 +51,7 @@ export function readFluent(file: string, text: string): WordsEntry[] {
       tell(entry, name, error.message, "text, { $argument }, { -term }, and choices by an argument");
     }
   }
-  if (problems.length > 0) throw new KitError(problems);
+  if (problems.length > 0) throw new WordsError(problems);
   return entries;
 }
 

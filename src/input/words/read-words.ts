@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Catalogue } from "../../words/message.ts";
 import { PSEUDO, pseudoWords } from "../../words/pseudo.ts";
-import { KitError } from "../files/message.ts";
 import { argumentsOf, catalogueOf, readFluent, type WordsEntry } from "./fluent.ts";
+import { WordsError } from "./words-error.ts";
 
 /** Where words stand below the project. */
 export const WORDS_FOLDER = "content/words";
@@ -17,7 +17,7 @@ export const SOURCE = "en";
 /**
  * The words of a language below the project `base`: its own folder's, those of the language without its region (`en` for
  * `en-GB`), and English where a message has none. What `own.ftl` states replaces a phrase.
- * @throws KitError where a file cannot be read, or a message is not known or has other arguments than the English one
+ * @throws WordsError where a file cannot be read, or a message is not known or has other arguments than the English one
  */
 export function readWords(base: string, language: string): Catalogue {
   const source = catalogueOf(readLanguage(base, SOURCE));
@@ -29,7 +29,7 @@ export function readWords(base: string, language: string): Catalogue {
   return { ...source, ...catalogueOf(entries), ...catalogueOf(own) };
 }
 
-/** All messages of a language's own folder but the site's own phrases. @throws KitError also where an id stands twice */
+/** All messages of a language's own folder but the site's own phrases. @throws WordsError also where an id stands twice */
 export function readLanguage(base: string, language: string): WordsEntry[] {
   const folder = join(base, WORDS_FOLDER, language);
   const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".ftl") && file !== OWN) : [];
@@ -64,6 +64,6 @@ function checkKnown(entries: readonly WordsEntry[], source: Catalogue): void {
   }
 }
 
-function wordsError({ file, line, id }: WordsEntry, given: string, allowed: string): KitError {
-  return new KitError([{ file, line, column: undefined, field: id, given, allowed, remedy: "correct this message" }]);
+function wordsError({ file, line, id }: WordsEntry, given: string, allowed: string): WordsError {
+  return new WordsError([{ file, line, column: undefined, field: id, given, allowed, remedy: "correct this message" }]);
 }

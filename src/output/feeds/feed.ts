@@ -1,5 +1,6 @@
 import type { Kit, Version } from "../../core/kit/kit.ts";
 import type { SiteSettings } from "../../input/settings/settings.ts";
+import * as say from "../../words/messages.ts";
 import { element } from "./xml.ts";
 
 /** Where the feed stands below the site. */
@@ -45,12 +46,12 @@ function writeEntry({ kit, version, date, note }: Entry, url: string, feedId: st
   return [
     "  <entry>",
     `    ${element("id", `${feedId}${path}#version-${version}`)}`,
-    `    ${element("title", `${kit.title}, version ${version}`)}`,
+    `    ${element("title", say.feedEntry({ title: kit.title, version }))}`,
     `    ${element("updated", midnight(date))}`,
     `    ${element("published", midnight(date))}`,
     `    ${element("link", "", { rel: "alternate", type: "text/html", href: `${url}${path}` })}`,
     `    ${element("summary", note === undefined ? kit.summary : `${note} ${kit.summary}`)}`,
-    ...(kit.licence ? [`    ${element("rights", `Licence: ${kit.licence.name}`)}`] : []),
+    ...(kit.licence ? [`    ${element("rights", say.feedLicence({ licence: kit.licence.name }))}`] : []),
     ...(kit.licence?.url ? [`    ${element("link", "", { rel: "license", href: kit.licence.url })}`] : []),
     "  </entry>",
   ].join("\n");

@@ -10,10 +10,15 @@ import type {
   WithContext,
 } from "schema-dts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { costOf, type Supply } from "../../core/supplies/supplies.ts";
+import { costOf } from "../../core/supplies/supplies.ts";
 import type { SiteSettings } from "../../input/settings/settings.ts";
-import type { KitView } from "../views/kit-view.ts";
-import type { Step } from "../views/steps.ts";
+import * as say from "../../words/messages.ts";
+import { money } from "../../words/money.ts";
+import { sectionName } from "../../words/steps.ts";
+import { supplyUnit } from "../../words/supplies.ts";
+import type { KitView, SupplyView } from "../views/kit-view.ts";
+import { photoViews } from "../views/photo-files.ts";
+import type { Step } from "../views/step.ts";
 import { isoDuration } from "./duration.ts";
 
 /** A kit's page as a HowTo of schema.org, from what the page shows. Without the site's address, links are relative to the page. */
@@ -27,10 +32,10 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
     name: kit.title,
     description: kit.summary,
     inLanguage: settings.language,
-    image: [`${page}social.png`, ...view.photos.map((photo) => page + photo.fallback)],
+    image: [`${page}social.png`, ...photoViews(kit).map((photo) => page + photo.fallback)],
     ...authorship(settings),
     ...publication(kit),
-    yield: "1 folded book",
+    yield: say.howToYield(),
     ...times(view),
     ...cost(kit, costOf(supplies)),
     supply: supplies.filter((one) => one.kind === "material").map((one) => supplyOf(kit, one)),
@@ -57,7 +62,9 @@ function publication({ versions, licence, credit }: Kit) {
   return {
     ...(current ? { version: current.version, dateModified: current.date, datePublished: versions.at(-1)!.date } : {}),
     ...(licence ? { license: licence.url ?? ({ "@type": "CreativeWork", name: licence.name } as const) } : {}),
-    ...(credit ? { creditText: `Picture after ${credit.work}, ${credit.source}, licence ${credit.licence}` } : {}),
+    ...(credit
+      ? { creditText: say.howToCredit({ work: credit.work, source: credit.source, licence: credit.licence }) }
+      : {}),
     ...(credit?.url ? { isBasedOn: credit.url } : {}),
   };
 }
@@ -76,32 +83,31 @@ function times({ effort }: KitView) {
 /** An amount where the currency is a code of ISO 4217, otherwise text as the author writes it. */
 function cost(kit: Kit, price: number | undefined): { readonly estimatedCost?: MonetaryAmount | string } {
   if (price === undefined) return {};
-  if (!/^[A-Z]{3}$/.test(kit.currency)) return { estimatedCost: `${price.toFixed(2)} ${kit.currency}`.trim() };
+  if (!/^[A-Z]{3}$/.test(kit.currency)) return { estimatedCost: money(price, kit.currency) };
   return { estimatedCost: { "@type": "MonetaryAmount", currency: kit.currency, value: Number(price.toFixed(2)) } };
 }
 
-function supplyOf(kit: Kit, { item, quantity, unit, note, price }: Supply): HowToSupply {
+function supplyOf(kit: Kit, supply: SupplyView): HowToSupply {
+  const { item, quantity, note, price } = supply;
   return {
     "@type": "HowToSupply",
     name: item,
     ...(note === "" ? {} : { description: note }),
-    requiredQuantity: { "@type": "QuantitativeValue", value: quantity, unitText: unit },
+    requiredQuantity: { "@type": "QuantitativeValue", value: quantity, unitText: supplyUnit(supply) },
     ...cost(kit, price),
   };
 }
 
-function toolOf({ item, note }: Supply): HowToTool {
+function toolOf({ item, note }: SupplyView): HowToTool {
   return { "@type": "HowToTool", name: item, ...(note === "" ? {} : { description: note }) };
 }
 
 function sections(view: KitView, page: string): HowToSection[] {
-  const names = [...new Set(view.steps.map((step) => step.section))];
-  return names.map((name) => ({
+  const ids = [...new Set(view.steps.map((step) => step.section))];
+  return ids.map((id) => ({
     "@type": "HowToSection",
-    name,
-    itemListElement: view.steps.flatMap((step, at) =>
-      step.section === name ? [stepOf(view, step, at + 1, page)] : [],
-    ),
+    name: sectionName(id),
+    itemListElement: view.steps.flatMap((step, at) => (step.section === id ? [stepOf(view, step, at + 1, page)] : [])),
   }));
 }
 
@@ -114,7 +120,10 @@ function stepOf(view: KitView, step: Step, number: number, page: string): HowToS
     url: `${page}#step-${number}`,
     itemListElement: [
       { "@type": "HowToDirection", text: step.text[view.kit.units] },
-      ...cautions.map(({ title, short }) => ({ "@type": "HowToTip" as const, text: `${title}. ${short}` })),
+      ...cautions.map(({ title, short }) => ({
+        "@type": "HowToTip" as const,
+        text: say.howToTip({ title, text: short }),
+      })),
     ],
   };
 }

@@ -7,6 +7,16 @@ export type Question =
   /** Let a newer version that waits take over. */
   | { readonly ask: "take over" };
 
+/** Why something could not be kept. Paths are below the site. */
+export type KeepFailure =
+  | { readonly kind: "absent"; readonly path: string }
+  /** The host gives another file than the build wrote. */
+  | { readonly kind: "other-version"; readonly path: string }
+  | { readonly kind: "no-kit"; readonly kit: string }
+  /** The device has no room left. */
+  | { readonly kind: "full" }
+  | { readonly kind: "unreachable" };
+
 /** What the worker answers. */
 export interface Answer {
   /** Slugs of the kits that are kept whole. */
@@ -14,5 +24,5 @@ export interface Answer {
   /** Those of them whose packet is kept, too. */
   readonly packets: readonly string[];
   /** Why what was asked could not be done. */
-  readonly problem: string | undefined;
+  readonly failure: KeepFailure | undefined;
 }

@@ -1,11 +1,13 @@
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
-import { describeLeaf, numberLeaves } from "../../core/book/numbering.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { linesOf } from "../../core/plan/scoring.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
 import type { LengthStyle, UnitSystem } from "../../core/units/length.ts";
-import { formatNumber, formatSize } from "../../words/lengths.ts";
-import { leafAndPage, type Row, rowOf } from "./row.ts";
+import { leafArguments, leafWords } from "../../words/bench.ts";
+import { formatLength, formatNumber, formatSize } from "../../words/lengths.ts";
+import { listText } from "../../words/lists.ts";
+import * as say from "../../words/messages.ts";
+import { type Row, rowOf } from "./row.ts";
 
 /** Everything that is shown of one leaf, as text; lengths in the maker's units. */
 export interface LeafCard {
@@ -14,7 +16,7 @@ export interface LeafCard {
   /** What the big figure is: a printed page, or a leaf that has none. */
   readonly big: string;
   readonly bigIsPage: boolean;
-  /** `Border leaf 3 of 12: fold it whole.` Empty on picture leaves. */
+  /** `Border leaf 3 of 12 before the picture`; empty on picture leaves. */
   readonly border: string;
   /** 1-based among all folded leaves. */
   readonly place: number;
@@ -23,17 +25,16 @@ export interface LeafCard {
   readonly levels: readonly LevelText[];
   /** What to know before cutting: stepped folds, notch, tacks; in the order of work. */
   readonly notes: readonly string[];
-  /** Lost leaves right before this one, in words. */
+  /** Leaves left out right before this one, in words. */
   readonly leftOut: readonly string[];
-  /** The whole leaf in a sentence or two, to be spoken. */
+  /** The whole leaf in a few sentences, to be spoken. */
   readonly spoken: string;
 }
 
+/** A level of a leaf; `words` are its name and where it is folded: `wall, line 3, 26 mm`. */
 export interface LevelText {
   readonly number: number;
-  readonly name: string;
-  /** `line 3, 26 mm` or `26 mm`. */
-  readonly place: string;
+  readonly words: string;
 }
 
 /** The card of one of the plan's stops. */
@@ -41,79 +42,88 @@ export function leafCard(plan: BenchPlan, leaf: number, style: LengthStyle): Lea
   const { pattern, stops } = plan;
   const source = pattern.leaves.find((one) => one.leaf === leaf)!;
   const row = rowOf(source, pattern, style);
-  const big = row.unnumbered ? `leaf ${leaf}` : row.bookPage;
-  const border = borderText(plan, source);
   const card = {
     row,
     source,
-    big,
+    big: row.unnumbered ? say.benchBigLeaf({ leaf }) : row.bookPage,
     bigIsPage: !row.unnumbered,
-    border,
+    border: borderText(plan, source),
     place: stops.indexOf(leaf) + 1,
     places: stops.length,
-    levels: linesOf(source, pattern).map((level) => levelText(pattern, level, style.units)),
+    levels: linesOf(source, pattern).map((number) => ({
+      number,
+      words: say.benchLevel({ name: nameOf(pattern, number), place: placeOf(pattern, number, style.units) }),
+    })),
     notes: notesOf(source, row, pattern, style),
-    leftOut: lostBefore(pattern, leaf),
+    leftOut: leftOutBefore(plan, leaf),
   };
-  return { ...card, spoken: speak(card, style.units) };
+  return { ...card, spoken: spokenOf(card, style.units) };
 }
 
-function borderText(plan: BenchPlan, source: PatternLeaf): string {
+function borderText({ pattern }: BenchPlan, source: PatternLeaf): string {
   if (source.patternPage !== null) return "";
-  const { firstLeaf } = plan.pattern.fit;
-  const side = plan.pattern.leaves.filter(
-    (one) => one.patternPage === null && one.leaf < firstLeaf === source.leaf < firstLeaf,
-  );
-  const where = source.leaf < firstLeaf ? "before" : "after";
-  return `Border leaf ${side.indexOf(source) + 1} of ${side.length} ${where} the picture`;
+  const { firstLeaf } = pattern.fit;
+  const before = source.leaf < firstLeaf;
+  const side = pattern.leaves.filter((one) => one.patternPage === null && one.leaf < firstLeaf === before);
+  const number = side.indexOf(source) + 1;
+  return say.benchBorder({ number, count: side.length, side: before ? "before" : "after" });
 }
 
-function levelText(pattern: Pattern, number: number, units: UnitSystem): LevelText {
+function nameOf(pattern: Pattern, number: number): string {
+  return pattern.levels[number - 1]!.name;
+}
+
+/** `line 3, 26 mm`, or `26 mm` where the gauge has no line there. */
+function placeOf(pattern: Pattern, number: number, units: UnitSystem): string {
   const level = pattern.levels[number - 1]!;
   const depth = formatSize(level.depth, units);
-  return { number, name: level.name, place: level.line === undefined ? depth : `line ${level.line}, ${depth}` };
+  return level.line === undefined ? depth : say.benchLine({ line: level.line, depth });
 }
 
 function notesOf(source: PatternLeaf, row: Row, pattern: Pattern, style: LengthStyle): string[] {
-  const front = levelText(pattern, 1, style.units);
-  const only = levelText(pattern, source.spans[0]!.level, style.units);
-  const stepped = pattern.fit.foldStyle === "stepped" && row.marks.length > 0;
-  const length = (mm: number): string => formatNumber(mm, style);
+  const whole = row.marks.length === 0;
+  const level = source.spans[0]!.level;
+  const stepped = pattern.fit.foldStyle === "stepped" && !whole;
   const tacks = tackList(pattern).glued.filter((tack) => tack.leaf === source);
   return [
-    row.marks.length === 0 ? `No marks: fold the whole leaf at level ${only.number} (${only.place}).` : "",
-    stepped ? `First fold the whole leaf at ${front.name} (${front.place}); cuts start at that folded edge.` : "",
-    row.notch
-      ? `Light notch: mark ${row.notch.from} to ${row.notch.to}, ${row.notch.depth} ${style.units} deep from the unfolded fore-edge; cut it after folding.`
-      : "",
-    tacks.length > 0
-      ? `Glue later: ${tacks.map((tack) => `${length(tack.from)}–${length(tack.to)}`).join(", ")} ${style.units}.`
-      : "",
-  ].filter((note) => note !== "");
+    ...(whole ? [say.benchNoteWhole({ level, place: placeOf(pattern, level, style.units) })] : []),
+    ...(stepped ? [say.benchNoteStepped({ name: nameOf(pattern, 1), place: placeOf(pattern, 1, style.units) })] : []),
+    ...(row.notch ? [say.benchNoteNotch({ ...row.notch, depth: `${row.notch.depth}\u00a0${style.units}` })] : []),
+    ...(tacks.length > 0
+      ? [
+          say.benchNoteTacks({
+            stretches: listText(
+              tacks.map(({ from, to }) =>
+                say.benchStretch({ from: formatNumber(from, style), to: formatLength(to, style) }),
+              ),
+            ),
+          }),
+        ]
+      : []),
+  ];
 }
 
-function lostBefore(pattern: Pattern, leaf: number): string[] {
-  const { nameOf } = numberLeaves(pattern.book);
+function leftOutBefore(plan: BenchPlan, leaf: number): string[] {
   const words: string[] = [];
-  for (let lost = leaf - 1; pattern.lostLeaves.includes(lost); lost -= 1) {
-    const name = nameOf(lost);
-    words.unshift(name.kind === "numbered" ? `leaf ${lost}, p. ${name.recto}` : `leaf ${lost} (${describeLeaf(name)})`);
-  }
+  for (let lost = leaf - 1; plan.pattern.lostLeaves.includes(lost); lost -= 1) words.unshift(leafWords(plan, lost));
   return words;
 }
 
-function speak(card: Omit<LeafCard, "spoken">, units: UnitSystem): string {
-  const { row, source } = card;
-  const where = leafAndPage(source);
-  const unit = units === "mm" ? "millimetres" : "inches";
-  const marks = row.marks.map((mark) => `${mark.at}, cut ${mark.cut}`).join("; ");
-  const count = row.marks.length === 1 ? "1 mark" : `${row.marks.length} marks`;
-  const work =
-    row.marks.length === 0
-      ? ""
-      : ` ${count} in ${unit} from the head: ${marks}. Folds from head to tail: ${row.folds.join(", ")}.`;
-  const notes = card.notes.join(" ");
-  const skipped = card.leftOut.length > 0 ? ` Left out before it: ${card.leftOut.join("; ")}.` : "";
-  const page = card.border === "" ? `, pattern page ${row.patternPage}` : `. ${card.border}`;
-  return `${where[0]!.toUpperCase()}${where.slice(1)}${page}.${work} ${notes}${skipped}`.trim();
+function spokenOf(card: Omit<LeafCard, "spoken">, units: UnitSystem): string {
+  const { row, source, leftOut } = card;
+  const marks = row.marks.map((mark) => say.benchSpokenMark(mark)).join("; ");
+  return [
+    say.benchSpokenLeaf(leafArguments(source.leaf, source.name)),
+    card.border === ""
+      ? say.benchSpokenPatternPage({ page: row.patternPage })
+      : say.benchSpokenBorder({ border: card.border }),
+    ...(row.marks.length > 0
+      ? [
+          say.benchSpokenMarks({ count: row.marks.length, units, marks }),
+          say.benchSpokenFolds({ folds: row.folds.join(", ") }),
+        ]
+      : []),
+    ...card.notes,
+    ...(leftOut.length > 0 ? [say.benchSpokenLeftOut({ leaves: listText(leftOut) })] : []),
+  ].join(" ");
 }

@@ -1,6 +1,8 @@
+import { partsOf } from "../../core/window/window.ts";
 import { gaugeSheet } from "../drawing/sheets/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts";
-import { type TemplateSheet, templateSheets } from "../drawing/sheets/template-sheets.ts";
+import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
+import { templateSheets } from "../drawing/sheets/template-sheets.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
@@ -34,7 +36,7 @@ function packetView(view: KitView): PacketView {
     sheet: SHEET,
     gauge: gaugeSheet(view.kit),
     strips: stripSheets(view.kit, view.shown),
-    templates: templateSheets(view.pattern.insert?.parts ?? [], view.kit.units),
+    templates: templateSheets(partsOf(view.pattern.window), view.kit.units),
     pages: tablePages(rows, packetTable(rows)),
     cells: packetTable(rows).marksPerLine,
     largePages: tablePages(rows, largeTable(rows)),

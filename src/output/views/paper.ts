@@ -1,18 +1,19 @@
 import { MM_PER_INCH } from "../../core/units/length.ts";
+import * as say from "../../words/messages.ts";
+import type { PaperName } from "../../words/papers.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
 
 /** A paper that packets are printed on, upright; mm. */
 export interface Paper {
-  readonly name: "a4" | "letter";
-  readonly label: string;
+  readonly name: PaperName;
   readonly width: number;
   readonly height: number;
 }
 
 /** A4 by ISO 216; US Letter 8.5 × 11 in. */
 export const PAPERS: readonly Paper[] = [
-  { name: "a4", label: "A4", width: 210, height: 297 },
-  { name: "letter", label: "US Letter", width: 8.5 * MM_PER_INCH, height: 11 * MM_PER_INCH },
+  { name: "a4", width: 210, height: 297 },
+  { name: "letter", width: 8.5 * MM_PER_INCH, height: 11 * MM_PER_INCH },
 ];
 
 /** Chromium rounds page boxes to 0.24 pt, so the content box is a little higher than the sheet; mm. */
@@ -23,9 +24,20 @@ export function pageRule(paper: Paper, footer: string): string {
   const side = (paper.width - SHEET.width) / 2;
   const spare = paper.height - SHEET.height - ROUNDING;
   const top = spare * 0.42;
-  const words = footer.replaceAll(/\s+/g, " ").replaceAll(/["\\]/g, "\\$&");
   const type = "font: 8.5pt 'Source Sans 3', sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
   return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${top}mm ${side}mm ${spare - top}mm;
-    @bottom-left { content: "${words}"; ${type} white-space: nowrap; }
-    @bottom-right { content: "page " counter(page) " of " counter(pages); ${type} } }`;
+    @bottom-left { content: ${cssText(footer)}; ${type} white-space: nowrap; }
+    @bottom-right { content: ${pageNumber()}; ${type} } }`;
+}
+
+/** The page's number in the words of the site; its figures are the browser's to count. */
+function pageNumber(): string {
+  const pieces = say.packetPageNumber({ page: "\uE000", pages: "\uE001" }).split(/([\uE000\uE001])/);
+  const counters: Readonly<Record<string, string>> = { "\uE000": "counter(page)", "\uE001": "counter(pages)" };
+  return pieces.map((piece) => counters[piece] ?? cssText(piece)).join(" ");
+}
+
+/** Text as a string of CSS. */
+function cssText(text: string): string {
+  return `"${text.replaceAll(/\s+/g, " ").replaceAll(/["\\]/g, "\\$&")}"`;
 }

@@ -1,11 +1,14 @@
 import { caliper } from "../../core/book/book.ts";
-import { bookPageOf, describeLeaf, numberLeaves } from "../../core/book/numbering.ts";
+import { numberLeaves } from "../../core/book/numbering.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { batchesOf } from "../../core/plan/batches.ts";
 import { type LeafRun, scoringPlan } from "../../core/plan/scoring.ts";
-import { type Dual, dualDepth, dualLength } from "../../words/dual.ts";
-import { leafAndPage } from "./row.ts";
+import { MM_PER_INCH } from "../../core/units/length.ts";
+import { type Dual, dual, dualDepth, dualLength } from "../../words/dual.ts";
+import { leafAndPage, leafRun } from "../../words/leaves.ts";
+import * as say from "../../words/messages.ts";
+import { fixed } from "../../words/numbers.ts";
 
 /** How the book is made ready before the first cut. */
 export interface Preparation {
@@ -16,94 +19,107 @@ export interface Preparation {
   /** Why pattern page and book page differ: runs of leaves with one offset. */
   readonly offsets: readonly { readonly leaves: string; readonly text: string }[];
   readonly borders: readonly { readonly leaves: string; readonly count: number }[];
-  readonly scoring: readonly {
-    readonly line: string;
-    readonly name: string;
-    readonly depth: Dual;
-    readonly runs: readonly string[];
-    readonly leaves: number;
-  }[];
-  readonly batches: readonly {
-    readonly number: number;
-    readonly from: string;
-    readonly to: string;
-    readonly count: number;
-    readonly packing: Dual;
-    readonly tiles: number | undefined;
-  }[];
+  readonly scoring: readonly ScoredLevel[];
+  readonly batches: readonly BatchRow[];
+  /** Thickness of one leaf. */
   readonly caliper: Dual;
-  readonly tile: Dual | undefined;
+  /** Thickness of the maker's own packing pieces, where the kit states it. */
+  readonly piece: Dual | undefined;
+}
+
+/** A level's line of the gauge and the leaves that need it. */
+export interface ScoredLevel {
+  /** Number of the gauge's line; undefined where the gauge has none at this depth. */
+  readonly line: number | undefined;
+  readonly name: string;
+  readonly depth: Dual;
+  readonly runs: readonly string[];
+  readonly leaves: number;
+}
+
+/** A batch with the packing that it needs. */
+export interface BatchRow {
+  readonly number: number;
+  readonly from: string;
+  readonly to: string;
+  readonly count: number;
+  readonly packing: Dual;
+  readonly pieces: number | undefined;
 }
 
 export function preparationOf(kit: Kit, pattern: Pattern): Preparation {
   const leaves = pictureLeaves(pattern);
-  const numbering = numberLeaves(pattern.book);
-  const inWords = (run: LeafRun): string =>
-    leafRunText(
-      run,
-      (leaf) => describeLeaf(numbering.nameOf(leaf)),
-      (leaf) => bookPageOf(numbering.nameOf(leaf)) !== null,
-    );
-  const [before, after] = kit.fit.borderLeaves;
-  const { firstLeaf, lastLeaf } = pattern.fit;
-  const borders = [
-    { first: firstLeaf - before, last: firstLeaf - 1, count: before },
-    { first: lastLeaf + 1, last: lastLeaf + after, count: after },
-  ].filter((border) => border.count > 0);
+  const { nameOf } = numberLeaves(pattern.book);
+  const runText = (run: LeafRun): string => leafRun(run, nameOf);
   return {
     firstLeaf: leafAndPage(leaves[0]!),
     lastLeaf: leafAndPage(leaves.at(-1)!),
     lastPatternPage: leaves.at(-1)!.patternPage!,
-    offsets: offsetRuns(pattern).map((run) => ({ leaves: `leaves ${run.first} to ${run.last}`, text: run.text })),
-    borders: borders.map((border) => ({ leaves: inWords(border), count: border.count })),
-    scoring: scoringPlan(pattern)
-      .map((row) => ({ row, level: pattern.levels[row.level - 1]! }))
-      .filter(({ row }) => row.leaves > 0)
-      .map(({ row, level }) => ({
-        line: level.line === undefined ? "free" : String(level.line),
-        name: `${row.level} ${level.name}`,
-        depth: dualDepth(level.depth),
-        runs: row.runs.map(inWords),
-        leaves: row.leaves,
-      })),
+    offsets: offsetRuns(pattern).map(({ first, last, offset }) => ({
+      leaves: say.leafRun({ first, last }),
+      text: offsetText(offset),
+    })),
+    borders: borderRuns(kit, pattern).map((run) => ({ leaves: runText(run), count: run.last - run.first + 1 })),
+    scoring: scoredLevels(pattern, runText),
     batches: batchesOf(pattern, kit.fit.batch, kit.gaugeTile).map((batch) => ({
       number: batch.number,
       from: leafAndPage(batch.first),
       to: leafAndPage(batch.last),
       count: batch.count,
       packing: dualLength(batch.packing, kit.fit.markStep),
-      tiles: batch.tiles,
+      pieces: batch.tiles,
     })),
-    caliper: { mm: `${caliper(pattern.book).toFixed(3)} mm`, in: `${(caliper(pattern.book) / 25.4).toFixed(4)} in` },
-    tile: kit.gaugeTile === undefined ? undefined : dualDepth(kit.gaugeTile),
+    caliper: thickness(caliper(pattern.book)),
+    piece: kit.gaugeTile === undefined ? undefined : dualDepth(kit.gaugeTile),
   };
 }
 
-function leafRunText(run: LeafRun, name: (leaf: number) => string, numbered: (leaf: number) => boolean): string {
-  const page = (leaf: number): string => (numbered(leaf) ? `p. ${name(leaf)}` : name(leaf));
-  return run.first === run.last
-    ? `leaf ${run.first} (${page(run.first)})`
-    : `leaves ${run.first} to ${run.last} (${page(run.first)} to ${page(run.last)})`;
+function borderRuns({ fit: { borderLeaves } }: Kit, { fit }: Pattern): LeafRun[] {
+  const [before, after] = borderLeaves;
+  return [
+    { first: fit.firstLeaf - before, last: fit.firstLeaf - 1 },
+    { first: fit.lastLeaf + 1, last: fit.lastLeaf + after },
+  ].filter((run) => run.last >= run.first);
 }
 
-interface OffsetRun {
-  readonly first: number;
-  readonly last: number;
-  readonly text: string;
+function scoredLevels(pattern: Pattern, runText: (run: LeafRun) => string): ScoredLevel[] {
+  return scoringPlan(pattern)
+    .filter((row) => row.leaves > 0)
+    .map((row) => {
+      const { name, depth, line } = pattern.levels[row.level - 1]!;
+      return {
+        line,
+        name: say.preparationLevelName({ number: row.level, name }),
+        depth: dualDepth(depth),
+        runs: row.runs.map(runText),
+        leaves: row.leaves,
+      };
+    });
 }
 
-/** Runs of picture leaves whose book page is the pattern page plus one number; unnumbered leaves stand in runs of their own. */
+/** Leaves whose book page is the pattern page plus one number; null where they have none. */
+interface OffsetRun extends LeafRun {
+  readonly offset: number | null;
+}
+
+/** Runs of picture leaves with one offset; unnumbered leaves stand in runs of their own. */
 function offsetRuns(pattern: Pattern): OffsetRun[] {
   const runs: OffsetRun[] = [];
   for (const leaf of pictureLeaves(pattern)) {
     const offset = leaf.bookPage === null ? null : leaf.bookPage - leaf.patternPage!;
-    const text =
-      offset === null
-        ? "unnumbered: count them"
-        : `book page = pattern page ${offset < 0 ? "−" : "+"} ${Math.abs(offset)}`;
     const last = runs.at(-1);
-    if (last && last.text === text) runs[runs.length - 1] = { ...last, last: leaf.leaf };
-    else runs.push({ first: leaf.leaf, last: leaf.leaf, text });
+    if (last && last.offset === offset) runs[runs.length - 1] = { ...last, last: leaf.leaf };
+    else runs.push({ first: leaf.leaf, last: leaf.leaf, offset });
   }
   return runs;
+}
+
+function offsetText(offset: number | null): string {
+  if (offset === null) return say.preparationUnnumbered();
+  return say.preparationOffset({ sign: offset < 0 ? "minus" : "plus", offset: Math.abs(offset) });
+}
+
+/** A leaf is thin: more decimals than other lengths have. */
+function thickness(mm: number): Dual {
+  return dual((units) => (units === "mm" ? `${fixed(mm, 3)}\u00a0mm` : `${fixed(mm / MM_PER_INCH, 4)}\u00a0in`));
 }

@@ -1,10 +1,10 @@
-import { describeLeaf } from "../../core/book/numbering.ts";
 import type { Notch } from "../../core/light/light.ts";
 import { notchMarks } from "../../core/light/notch-marks.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { isCheckpoint } from "../../core/plan/batches.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
 import type { LengthStyle } from "../../core/units/length.ts";
+import { leafName } from "../../words/leaves.ts";
 import { formatDepth, formatNumber } from "../../words/lengths.ts";
 
 /** A mark of a leaf and the cut that is made at it, as text without units. */
@@ -42,7 +42,7 @@ export function rowOf(leaf: PatternLeaf, pattern: Pattern, style: LengthStyle): 
   return {
     leaf: leaf.leaf,
     patternPage: leaf.patternPage === null ? "" : String(leaf.patternPage),
-    bookPage: describeLeaf(leaf.name),
+    bookPage: leafName(leaf.name),
     unnumbered: leaf.bookPage === null,
     marks: leaf.cuts.map((cut) => ({
       at: formatNumber(cut.at, style),
@@ -62,10 +62,4 @@ export function notchText(notch: Notch | undefined, style: LengthStyle): NotchTe
   if (!notch) return undefined;
   const { from, to, depth } = notchMarks(notch, style.step);
   return { from: formatNumber(from, style), to: formatNumber(to, style), depth: formatNumber(depth, style) };
-}
-
-/** `leaf 13, p. 17` or `leaf 3 (front leaf 3 of 4)`. */
-export function leafAndPage(leaf: PatternLeaf): string {
-  const name = describeLeaf(leaf.name);
-  return leaf.bookPage === null ? `leaf ${leaf.leaf} (${name})` : `leaf ${leaf.leaf}, p. ${name}`;
 }

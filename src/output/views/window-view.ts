@@ -2,19 +2,26 @@ import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
-import { sizeOfPart } from "../../core/window/part.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import type { PanelKind } from "../../core/window/panel.ts";
+import { type Part, sizeOfPart } from "../../core/window/part.ts";
+import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
+import { leafAndPage } from "../../words/leaves.ts";
+import { rowText } from "../../words/lists.ts";
+import * as say from "../../words/messages.ts";
+import { materialName, partName, partUse } from "../../words/parts.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
-import { leafAndPage, type NotchText, notchText } from "./row.ts";
+import { type NotchText, notchText } from "./row.ts";
 
 /** The light's pocket as the page and the packet show it. */
 export interface PocketView {
   readonly plan: Figure;
   readonly elevation: Figure;
   readonly floor: Dual;
-  readonly notches: readonly { readonly leaf: string; readonly notch: Dual<NotchText>; readonly remaining: Dual }[];
+  readonly notches: readonly { readonly leaf: string; readonly notch: Dual<NotchText> }[];
   readonly leastRemaining: Dual;
   readonly largest: { readonly diameter: Dual; readonly height: Dual; readonly share: number; readonly given: Dual };
 }
@@ -22,17 +29,21 @@ export interface PocketView {
 /** The window as the page and the packet show it. */
 export interface WindowView {
   readonly layers: Figure;
-  readonly parts: readonly {
-    readonly name: string;
-    readonly file: string;
-    readonly count: number;
-    readonly material: string;
-    readonly use: string;
-    readonly size: Dual;
-    readonly figure: Figure;
-  }[];
+  readonly parts: readonly PartView[];
   readonly sheets: readonly { readonly name: string; readonly files: readonly string[]; readonly note: string }[];
-  readonly panel: string;
+  readonly panel: PanelKind;
+}
+
+/** A part of the window with its files. */
+export interface PartView {
+  readonly name: string;
+  /** What its files' names begin with. */
+  readonly file: string;
+  readonly count: number;
+  readonly material: string;
+  readonly use: Dual;
+  readonly size: Dual;
+  readonly figure: Figure;
 }
 
 export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
@@ -41,7 +52,7 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
   const leafOf = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
   const name = (leaf: number): string => {
     const found = leafOf.get(leaf);
-    return found ? leafAndPage(found) : `leaf ${leaf} (not folded)`;
+    return found ? leafAndPage(found) : say.leafNotFolded({ leaf });
   };
   return {
     plan: pocketPlan(pattern, pocket, kit.units),
@@ -50,7 +61,6 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
     notches: pocket.notches.map((notch) => ({
       leaf: name(notch.leaf),
       notch: dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
-      remaining: dualDepth(notch.remaining),
     })),
     leastRemaining: dualDepth(Math.min(pattern.book.leafWidth, ...pocket.notches.map((notch) => notch.remaining))),
     largest: {
@@ -63,33 +73,33 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
 }
 
 export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
-  const { insert } = pattern;
-  if (!insert) return undefined;
+  const { window } = pattern;
+  if (!window) return undefined;
+  const parts = partsOf(window);
   return {
-    layers: windowLayers(insert.parts),
-    parts: insert.parts.map((part) => {
-      const size = sizeOfPart(part);
-      return {
-        name: part.name,
-        file: fileName(part.name),
-        count: part.count,
-        material: part.material,
-        use: part.use,
-        size: dual((units) => `${dualDepth(size.width)[units]} × ${dualDepth(size.height)[units]}`),
-        figure: partFigure(part),
-      };
-    }),
+    layers: windowLayers(window),
+    parts: parts.map((part) => partView(part, window, kit.units)),
     sheets: kit.sheets.map((sheet) => {
-      const layout = layOut(insert.parts, sheet);
+      const { sheets, tooLarge } = layOut(parts, sheet);
       return {
         name: sheet.name,
-        files: layout.sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
-        note: layout.tooLarge.length > 0 ? `too small for ${layout.tooLarge.join(", ")}` : "",
+        files: sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
+        note: tooLarge.length > 0 ? say.kitSheetTooSmall({ parts: rowText(tooLarge.map(partName)) }) : "",
       };
     }),
-    panel:
-      insert.wish.panel === "wrap"
-        ? "unrolled along the front, for card that bends round it"
-        : "as seen from the front, for a stiff panel",
+    panel: window.wish.panel,
+  };
+}
+
+function partView(part: Part, window: BookWindow, units: UnitSystem): PartView {
+  const { width, height } = sizeOfPart(part);
+  return {
+    name: partName(part),
+    file: part.id,
+    count: part.count,
+    material: materialName(part.material),
+    use: dual((system) => partUse(part, window, system)),
+    size: dual((system) => say.kitPartSize({ width: dualDepth(width)[system], height: dualDepth(height)[system] })),
+    figure: partFigure(part, window, units),
   };
 }

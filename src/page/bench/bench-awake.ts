@@ -1,3 +1,4 @@
+import * as say from "../../words/messages.ts";
 import { keepChoice, keptChoice } from "./bench-store.ts";
 
 const CHOICE = "awake";
@@ -14,7 +15,7 @@ export function bindAwake(toggle: HTMLButtonElement): void {
     toggle.dataset.state = state;
     toggle.setAttribute("aria-checked", String(lock !== undefined));
     toggle.disabled = !supported;
-    toggle.querySelector("[data-awake-words]")!.textContent = WORDS[state];
+    toggle.querySelector("[data-awake-words]")!.textContent = supported ? say.benchAwake() : say.benchAwakeNone();
   };
   const ask = async (): Promise<void> => {
     if (!wanted || lock || asking || document.visibilityState !== "visible") return;
@@ -45,10 +46,3 @@ export function bindAwake(toggle: HTMLButtonElement): void {
   show();
   ask();
 }
-
-const WORDS = {
-  on: "Screen stays on",
-  waiting: "Screen may sleep",
-  off: "Screen may sleep",
-  none: "Screen: set by device",
-} as const;

@@ -17,6 +17,15 @@ export function make<K extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
+/** No-one types this: it stands for an element while a message is filled. */
+const MARK = "\u0001";
+
+/** A message with an element in one of its arguments, as what comes before it, itself, and what comes after. */
+export function around(message: (argument: string) => string, element: HTMLElement): (Node | string)[] {
+  const [before = "", after = ""] = message(MARK).split(MARK);
+  return [before, element, after];
+}
+
 /** A button that does something. */
 export function button(words: string, className: string, press: () => void): HTMLButtonElement {
   const made = make("button", className, words);

@@ -1,8 +1,10 @@
-import { Problem } from "../../core/problem.ts";
 import { fromAddress } from "../../core/refit/address.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
+import * as say from "../../words/messages.ts";
 import { loadKitData } from "../shared/kit-data.ts";
+import { LoadError } from "../shared/load-script.ts";
 import { make, part } from "./bench-dom.ts";
-import { BenchPage } from "./bench-page.ts";
+import { openBench } from "./bench-page.ts";
 
 /** Script of a bench page. */
 const root = document.querySelector<HTMLElement>("[data-bench]");
@@ -13,24 +15,19 @@ async function open(bench: HTMLElement): Promise<void> {
   try {
     const data = await loadKitData("../kit-data.js");
     bench.hidden = false;
-    new BenchPage(bench, data, fromAddress(new URLSearchParams(location.search)));
-    wait.remove();
+    const failure = openBench(bench, data, fromAddress(new URLSearchParams(location.search)));
+    bench.hidden = failure !== undefined;
+    if (failure) wait.replaceChildren(make("p", "", say.benchMisfit({ why: whyText(failure, data.kit) })), tableLink());
+    else wait.remove();
   } catch (error) {
     bench.hidden = true;
-    wait.replaceChildren(make("p", "", why(error)), tableLink());
-    if (!(error instanceof Problem || (error instanceof Error && error.message.startsWith("the kit's data"))))
-      throw error;
+    wait.replaceChildren(make("p", "", say.loadKitData()), tableLink());
+    if (!(error instanceof LoadError)) throw error;
   }
 }
 
-function why(error: unknown): string {
-  return error instanceof Problem
-    ? `This kit does not fit the book in this address: ${error.given}; ${error.allowed}.`
-    : "The kit’s data could not be loaded.";
-}
-
 function tableLink(): HTMLElement {
-  const link = make("a", "", "The kit’s page has the pattern table and the fit panel");
+  const link = make("a", "", say.benchTableLink());
   link.href = `../index.html${location.search}`;
   return make("p", "", link, ".");
 }

@@ -1,11 +1,10 @@
-import { type Gate, gateBefore, isFinished, untickedBefore } from "../../core/bench/bench-plan.ts";
-import { holdingOf } from "../../core/bench/calibration.ts";
+import { type Gate, gateBefore } from "../../core/bench/bench-plan.ts";
 import { deskStyle } from "../../core/bench/desk.ts";
-import { leafInWords } from "../../core/bench/jump.ts";
-import { passGate, showLeaf, tickUntimed } from "../../core/bench/progress.ts";
+import { passGate } from "../../core/bench/progress.ts";
 import type { LeafCard } from "../../output/views/leaf-card.ts";
-import { leafAndPage } from "../../output/views/row.ts";
+import { leafWords } from "../../words/bench.ts";
 import { formatLength, formatSize } from "../../words/lengths.ts";
+import * as say from "../../words/messages.ts";
 import { button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 
@@ -19,111 +18,50 @@ export function paintGate(root: HTMLElement, host: BenchHost, card: LeafCard): s
     place.replaceChildren();
     return "";
   }
-  const words = gateWords(gate, host, card);
+  const [question, ...more] = gateWords(gate, host, card);
   place.className = `gate gate-${gate.kind}`;
   place.replaceChildren(
-    make("p", "gate-words", ...words.map((line, i) => make(i === 0 ? "strong" : "span", "", line))),
+    make("p", "gate-words", make("strong", "", question), ...more.map((line) => make("span", "", line))),
   );
   const others = otherAnswers(gate, host);
   if (others.length > 0) place.append(make("p", "gate-answers", ...others));
-  return words.join(" ");
+  return [question, ...more].join(" ");
 }
 
-function gateWords(gate: Gate, { desk }: BenchHost, card: LeafCard): string[] {
-  const { plan } = desk;
-  const style = deskStyle(desk);
-  if (gate.kind === "check") {
-    const mark = card.row.marks[0];
-    const page = card.bigIsPage ? `page ${card.big}` : card.row.bookPage;
-    return [`Checkpoint: ${page}, ${mark ? `first mark ${mark.at}` : "no mark"}: right?`];
-  }
-  const { batch } = gate;
-  if (gate.kind === "measure") {
-    return [
-      `Batch ${batch.number} is folded.`,
-      `Press its ${batch.count} leaves together at the flaps and measure them: that tells how far your book will close.`,
-    ];
-  }
-  const packing = formatLength(batch.packing, style);
-  const tiles =
-    batch.tiles === undefined
-      ? ""
-      : ` (${batch.tiles} ${batch.tiles === 1 ? "tile" : "tiles"} of ${formatSize(plan.kit.gaugeTile!, desk.units)})`;
-  return [
-    `Batch ${batch.number} of ${plan.batches.length}: packing ${packing}${tiles} under the working side.`,
-    `${batch.count} leaves, to ${leafAndPage(batch.last)}.`,
-  ];
+function gateWords(gate: Gate, host: BenchHost, card: LeafCard): [question: string, ...more: string[]] {
+  if (gate.kind === "check") return [checkWords(host, card)];
+  const { number, count } = gate.batch;
+  if (gate.kind === "measure") return [say.benchMeasureGate({ number }), say.benchMeasureWhy({ count })];
+  const { plan } = host.desk;
+  return [batchWords(gate, host), say.benchBatchLeaves({ count, last: leafWords(plan, gate.batch.last.leaf) })];
+}
+
+function checkWords({ desk }: BenchHost, card: LeafCard): string {
+  const first = card.source.cuts[0];
+  return say.benchCheck({
+    kind: card.bigIsPage ? "numbered" : "unnumbered",
+    page: card.big,
+    leaf: leafWords(desk.plan, card.row.leaf),
+    marks: first ? "some" : "none",
+    mark: first ? formatLength(first.at, deskStyle(desk)) : "",
+  });
+}
+
+function batchWords({ batch }: Extract<Gate, { kind: "batch" }>, { desk }: BenchHost): string {
+  const { kit, batches } = desk.plan;
+  const packed = {
+    number: batch.number,
+    count: batches.length,
+    packing: formatLength(batch.packing, deskStyle(desk)),
+  };
+  return batch.tiles === undefined || kit.gaugeTile === undefined
+    ? say.benchBatch(packed)
+    : say.benchBatchPieces({ ...packed, pieces: batch.tiles, size: formatSize(kit.gaugeTile, desk.units) });
 }
 
 function otherAnswers(gate: Gate, host: BenchHost): HTMLButtonElement[] {
-  if (gate.kind === "check")
-    return [button("No, something is off", "quiet", () => host.openJump("What page is in front of you?"))];
+  if (gate.kind === "check") return [button(say.benchCheckNo(), "quiet", () => host.openJump(say.benchCheckReason()))];
   if (gate.kind === "measure")
-    return [button("Not now", "quiet", () => host.move((progress) => passGate(progress, gate.name)))];
+    return [button(say.benchMeasureLater(), "quiet", () => host.move((progress) => passGate(progress, gate.name)))];
   return [];
-}
-
-/** Paints what is out of the ordinary: open leaves before this one, leaves left out, the end of the work. */
-export function paintNotices(root: HTMLElement, host: BenchHost, standing: readonly string[]): void {
-  part(root, "notices").replaceChildren(
-    ...standing.map((words) => make("p", "notice", words)),
-    ...leftOutNotices(host),
-    ...openNotice(host),
-    ...endNotice(host),
-  );
-}
-
-function leftOutNotices(host: BenchHost): HTMLElement[] {
-  const { plan, progress } = host.desk;
-  const before = plan.stops[plan.stops.indexOf(progress.at) - 1] ?? 0;
-  return plan.pattern.lostLeaves
-    .filter((leaf) => leaf > before && leaf < progress.at)
-    .map((leaf) =>
-      make(
-        "p",
-        "notice lost",
-        `Left out before this: ${leafInWords(plan, leaf)}. `,
-        button("Take it back in", "quiet", () => host.openRecovery(leaf)),
-      ),
-    );
-}
-
-function openNotice(host: BenchHost): HTMLElement[] {
-  const { plan, progress } = host.desk;
-  const open = untickedBefore(plan, progress, progress.at);
-  if (open.length === 0) return [];
-  const named =
-    open.length <= 3
-      ? open.map((leaf) => leafInWords(plan, leaf)).join(", ")
-      : `${open.length} leaves, the first ${leafInWords(plan, open[0]!)}`;
-  return [
-    make(
-      "p",
-      "notice",
-      `Not ticked before this: ${named}. `,
-      button("Go there", "quiet", () => host.move((one) => showLeaf(one, open[0]!))),
-      " ",
-      button("They are folded", "quiet", () => host.move((one) => tickUntimed(one, open))),
-    ),
-  ];
-}
-
-function endNotice(host: BenchHost): HTMLElement[] {
-  const { plan, progress, units } = host.desk;
-  if (!isFinished(plan, progress)) return [];
-  const holding = holdingOf(plan.pattern);
-  const width = formatSize(holding.holdWidth, units);
-  const wider = holding.holds ? "" : ` (your flaps push it to about ${formatSize(holding.restingWidth, units)})`;
-  const link = make("a", "", "the kit’s steps");
-  link.href = `../index.html${location.search}#steps`;
-  return [
-    make(
-      "p",
-      "notice end",
-      make("strong", "", `All ${plan.stops.length} leaves are folded.`),
-      ` Next: glue the tacks, then open the book to a hold width of ${width}${wider}, from the folded edge of the first picture leaf to that of the last, at the head; see `,
-      link,
-      ".",
-    ),
-  ];
 }

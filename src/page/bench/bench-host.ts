@@ -1,16 +1,18 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import type { Progress } from "../../core/bench/progress.ts";
+import type { Failure } from "../../core/findings/failure.ts";
 
 /** What the parts of the bench page see of it. */
 export interface BenchHost {
   readonly desk: Desk;
-  /** Changes progress, keeps it and paints it. `say` is spoken instead of the leaf. */
-  move(change: (progress: Progress) => Progress, say?: string): void;
+  /** Changes progress, keeps it and paints it. `spoken` is said before the leaf. */
+  move(change: (progress: Progress) => Progress, spoken?: string): void;
   /** Shows and speaks an answer to what the maker just did, until she goes on. */
   tell(words: string): void;
-  /** Opens the desk anew: other units, or other progress. */
-  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): void;
+  /** Opens the desk anew: other units, or other progress; why not, where the kit does not fit with it. */
+  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): Failure | undefined;
   openMeasure(): void;
+  /** Asks for a page or leaf; `reason` stands above the question. */
   openJump(reason?: string): void;
   /** Asks before a leaf is left out, or taken back in. */
   openRecovery(leaf: number): void;

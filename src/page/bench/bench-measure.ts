@@ -1,9 +1,10 @@
-import { type Calibration, calibrate, MeasureError } from "../../core/bench/calibration.ts";
+import { type Calibration, calibrate } from "../../core/bench/calibration.ts";
 import type { Desk } from "../../core/bench/desk.ts";
 import { type Measured, measureBatch } from "../../core/bench/progress.ts";
-import { toDegrees } from "../../core/units/angle.ts";
 import { LengthError, parseLength } from "../../core/units/length.ts";
+import { calibrationWords, thicknessAllowed } from "../../words/bench.ts";
 import { formatSize } from "../../words/lengths.ts";
+import * as say from "../../words/messages.ts";
 import { openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 
@@ -20,7 +21,7 @@ export function bindMeasure(root: HTMLElement, host: BenchHost): () => void {
     for (const field of Object.values(fields)) field.removeAttribute("aria-invalid");
     if ("field" in read) fields[read.field].setAttribute("aria-invalid", "true");
     result.classList.toggle("wrong", "field" in read);
-    result.textContent = "field" in read ? `Allowed: ${read.allowed}.` : verdict(read.result, host.desk);
+    result.textContent = "field" in read ? read.allowed : calibrationWords(read.result, host.desk.units);
   };
   const follow = (): void => {
     if (fields.thickness.value.trim() !== "") show(readForm(fields, host.desk));
@@ -37,7 +38,7 @@ export function bindMeasure(root: HTMLElement, host: BenchHost): () => void {
     }
     dialog.close();
     host.move((progress) => measureBatch(progress, read.measured));
-    host.tell(verdict(read.result, host.desk));
+    host.tell(calibrationWords(read.result, host.desk.units));
   });
   return () => {
     const { plan, progress, units } = host.desk;
@@ -58,6 +59,7 @@ interface Reading {
 
 interface Mistake {
   readonly field: "leaves" | "thickness";
+  /** What it may say, in a sentence. */
   readonly allowed: string;
 }
 
@@ -66,26 +68,23 @@ function readForm(fields: Readonly<Record<Mistake["field"], HTMLInputElement>>, 
   const { kit, stops } = desk.plan;
   const leaves = Number(fields.leaves.value);
   if (!Number.isInteger(leaves) || leaves < 2 || leaves > stops.length)
-    return { field: "leaves", allowed: `2 to ${stops.length} leaves` };
-  const text = fields.thickness.value.trim();
-  try {
-    const thickness = parseLength(/[\d½¼¾⅛⅜⅝⅞]$/.test(text) ? `${text} ${desk.units}` : text);
-    const measured = { leaves, thickness };
-    return { measured, result: calibrate(kit, measured) };
-  } catch (error) {
-    if (error instanceof MeasureError) return { field: "thickness", allowed: error.message };
-    if (!(error instanceof LengthError)) throw error;
-    const allowed = desk.units === "mm" ? "a length like 9.5 or 3/8 in" : "a length like 3/8 or 9.5 mm";
-    return { field: "thickness", allowed };
-  }
+    return { field: "leaves", allowed: say.benchMeasureCountAllowed({ most: stops.length }) };
+  const thickness = readThickness(fields.thickness.value.trim(), desk);
+  if (thickness === undefined)
+    return { field: "thickness", allowed: say.benchMeasureLengthAllowed({ units: desk.units }) };
+  const measured = { leaves, thickness };
+  const result = calibrate(kit, measured);
+  return "bounds" in result
+    ? { field: "thickness", allowed: thicknessAllowed(result.bounds, desk.units) }
+    : { measured, result: result.calibration };
 }
 
-/** Resting opening, hold width, and whether the wanted opening can be held. */
-export function verdict(result: Calibration, { units }: Desk): string {
-  const degrees = (angle: number): string => `${Math.round(toDegrees(angle))}°`;
-  const bulk = `A flap of yours counts ${result.flapBulk.toFixed(1)} leaf thicknesses.`;
-  const rests = `Folded, the book rests at about ${degrees(result.restingOpening)}; the picture wants ${degrees(result.opening)}, a hold width of ${formatSize(result.holdWidth, units)} from the folded edge of the first picture leaf to that of the last, at the head.`;
-  return result.holds
-    ? `${bulk} ${rests} The wanted opening can be held.`
-    : `${bulk} ${rests} The flaps push it wider, to about ${formatSize(result.restingWidth, units)}: the wanted opening cannot be held unless the folds are pressed harder and the book is tied while it settles.`;
+/** Millimetres; a number without a unit is in the desk's. Undefined where the text is no length. */
+function readThickness(text: string, { units }: Desk): number | undefined {
+  try {
+    return parseLength(/[\d½¼¾⅛⅜⅝⅞]$/.test(text) ? `${text} ${units}` : text);
+  } catch (error) {
+    if (error instanceof LengthError) return undefined;
+    throw error;
+  }
 }

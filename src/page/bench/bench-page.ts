@@ -3,24 +3,39 @@ import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/des
 import { fitOf } from "../../core/bench/fit-key.ts";
 import { touchClock } from "../../core/bench/pace.ts";
 import { isTicked, type Progress, passGate, showLeaf, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import type { Failure } from "../../core/findings/failure.ts";
+import { isFailure } from "../../core/findings/outcome.ts";
 import type { Refit } from "../../core/refit/refit.ts";
+import * as say from "../../words/messages.ts";
+import { progressFailure } from "../../words/progress.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { bindAwake } from "./bench-awake.ts";
 import { part } from "./bench-dom.ts";
-import { paintGate, paintNotices } from "./bench-gates.ts";
+import { paintGate } from "./bench-gates.ts";
 import type { BenchHost } from "./bench-host.ts";
 import { bindKeys, bindSwipe, type Moves } from "./bench-input.ts";
+import { bindJump } from "./bench-jump.ts";
 import { bindRecovery } from "./bench-lost.ts";
 import { bindMeasure } from "./bench-measure.ts";
-import { bindJump, bindMenu } from "./bench-menu.ts";
-import { keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
+import { bindMenu } from "./bench-menu.ts";
+import { paintNotices } from "./bench-notices.ts";
+import { followProgress, keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
 import { paintCount, paintEdge, paintLeaf } from "./bench-view.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
 const TIMES = 20_000;
 
+/** Opens the bench for a kit on a book with what this browser keeps of the work, or says why the kit does not fit that book. */
+export function openBench(root: HTMLElement, { kit }: KitData, refit: Refit): Failure | undefined {
+  const found = keptProgress({ kit: kit.slug, fit: fitOf(refit) });
+  const desk = openDesk(kit, refit, refit.units ?? keptUnits() ?? kit.units, found.progress);
+  if (isFailure(desk)) return desk.failure;
+  new BenchPage(root, desk.value, found.broken ? [say.benchKeptBroken({ why: progressFailure(found.broken) })] : []);
+  return undefined;
+}
+
 /** The page that goes along with the work: one leaf at a time, ticked as it is folded. */
-export class BenchPage implements BenchHost {
+class BenchPage implements BenchHost {
   readonly openMeasure: () => void;
   readonly openJump: (reason?: string) => void;
   readonly openRecovery: (leaf: number) => void;
@@ -31,20 +46,21 @@ export class BenchPage implements BenchHost {
   #told: string | undefined;
   #kept = true;
 
-  /** @throws Problem where the kit does not fit the refit's book */
-  constructor(root: HTMLElement, data: KitData, refit: Refit) {
+  constructor(root: HTMLElement, desk: Desk, standing: readonly string[]) {
     this.#root = root;
-    const wanted = { kit: data.kit.slug, fit: fitOf(refit) };
-    const found = keptProgress(wanted);
-    this.#desk = openDesk(data.kit, refit, refit.units ?? keptUnits() ?? data.kit.units, found.progress);
-    this.#standing = found.broken
-      ? [`The progress kept in this browser cannot be read (${found.broken}); this begins anew.`]
-      : [];
+    this.#desk = desk;
+    this.#standing = standing;
     this.openMeasure = bindMeasure(root, this);
     this.openJump = bindJump(root, this);
     this.openRecovery = bindRecovery(root, this);
     this.#bind(bindMenu(root, this));
-    this.#followOthers(wanted);
+    followProgress({ kit: desk.kit.slug, fit: fitOf(desk.refit) }, (progress) => {
+      if (progress.clock.seen <= this.#desk.progress.clock.seen) return;
+      const moved = moveDesk(this.#desk, progress);
+      if (isFailure(moved)) return;
+      this.#desk = moved.value;
+      this.#paint();
+    });
     this.#paint();
   }
 
@@ -57,25 +73,31 @@ export class BenchPage implements BenchHost {
     this.#paint(words);
   }
 
-  move(change: (progress: Progress) => Progress, say?: string): void {
+  move(change: (progress: Progress) => Progress, spoken?: string): void {
     this.#told = undefined;
     const { progress } = this.#desk;
     const before = progress.at;
     const clock = touchClock(progress.clock, Date.now());
-    this.#desk = moveDesk(this.#desk, change({ ...progress, clock }));
+    const moved = moveDesk(this.#desk, change({ ...progress, clock }));
+    // Leaves are left out only after the dialog has laid the rest out without them.
+    if (isFailure(moved)) throw new Error(`the bench cannot go on: ${moved.failure.kind}`);
+    this.#desk = moved.value;
     this.#keep();
-    this.#paint(say);
+    this.#paint(spoken);
     if (this.#desk.progress.at !== before) window.scrollTo(0, 0);
   }
 
-  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): void {
+  reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): Failure | undefined {
     const { kit, refit, units, progress } = this.#desk;
     const asked = change.units ?? units;
     if (change.units) keepUnits(asked);
     const next = change.units && refit.units ? { ...refit, units: asked } : refit;
-    this.#desk = openDesk(kit, next, asked, "progress" in change ? change.progress : progress);
+    const opened = openDesk(kit, next, asked, "progress" in change ? change.progress : progress);
+    if (isFailure(opened)) return opened.failure;
+    this.#desk = opened.value;
     this.#keep();
     this.#paint();
+    return undefined;
   }
 
   #bind(openMenu: () => void): void {
@@ -94,23 +116,16 @@ export class BenchPage implements BenchHost {
     part<HTMLInputElement>(root, "done").addEventListener("change", (event) => {
       const { at } = this.#desk.progress;
       const ticked = (event.target as HTMLInputElement).checked;
-      this.move((progress) => (ticked ? tickLeaf : untickLeaf)(progress, at), ticked ? "Ticked." : "Not ticked.");
+      this.move(
+        (progress) => (ticked ? tickLeaf : untickLeaf)(progress, at),
+        ticked ? say.benchSpokenTicked() : say.benchSpokenNotTicked(),
+      );
     });
     part(root, "open-jump").addEventListener("click", () => this.openJump());
     part(root, "open-menu").addEventListener("click", openMenu);
     part(root, "lose").addEventListener("click", () => this.openRecovery(this.#desk.progress.at));
     new ResizeObserver(() => this.#paintEdge()).observe(part(root, "edge"));
     setInterval(() => paintCount(root, this.#desk), TIMES);
-  }
-
-  /** Another tab of this kit and fit may go on with the work; this one follows. */
-  #followOthers(wanted: Pick<Progress, "kit" | "fit">): void {
-    window.addEventListener("storage", () => {
-      const { progress } = keptProgress(wanted);
-      if (!progress || progress.clock.seen <= this.#desk.progress.clock.seen) return;
-      this.#desk = moveDesk(this.#desk, progress);
-      this.#paint();
-    });
   }
 
   #step(side: 1 | -1): void {
@@ -137,13 +152,19 @@ export class BenchPage implements BenchHost {
     this.#kept = keepProgress(this.#desk.progress);
   }
 
-  #paint(say?: string): void {
+  /** `told` is spoken before the question and the leaf. */
+  #paint(told?: string): void {
     const card = paintLeaf(this.#root, this.#desk);
     const question = paintGate(this.#root, this, card);
-    paintNotices(this.#root, this, [...(this.#told ? [this.#told] : []), ...this.#standing, ...this.#warnings()]);
+    paintNotices(this.#root, this, [
+      ...(this.#told ? [this.#told] : []),
+      ...this.#standing,
+      ...(this.#kept ? [] : [say.benchNotSaved()]),
+      ...(this.#desk.changedSince ? [say.benchKitChanged()] : []),
+    ]);
     this.#paintEdge();
-    const state = isTicked(this.#desk.progress, card.row.leaf) ? "Ticked. " : "";
-    part(this.#root, "say").textContent = [say, question, state + card.spoken].filter(Boolean).join(" ");
+    const state = isTicked(this.#desk.progress, card.row.leaf) ? say.benchSpokenTicked() : "";
+    part(this.#root, "say").textContent = [told, question, state, card.spoken].filter(Boolean).join(" ");
     const address = deskAddress(this.#desk);
     const search = address ? `?${address}` : "";
     history.replaceState(null, "", `${location.pathname}${search}${location.hash}`);
@@ -152,16 +173,5 @@ export class BenchPage implements BenchHost {
 
   #paintEdge(): void {
     paintEdge(this.#root, this.#desk);
-  }
-
-  #warnings(): string[] {
-    return [
-      ...(this.#kept
-        ? []
-        : ["This browser keeps nothing for this page: save your progress as a file before you leave."]),
-      ...(this.#desk.changedSince
-        ? ["This kit was changed since you began: compare the next leaves with those you have folded."]
-        : []),
-    ];
   }
 }

@@ -1,16 +1,19 @@
 import { gateBefore, isFinished } from "../../core/bench/bench-plan.ts";
 import { type Desk, deskStyle } from "../../core/bench/desk.ts";
-import { remainingTime, timeText, workedAt } from "../../core/bench/pace.ts";
+import { remainingTime, workedAt } from "../../core/bench/pace.ts";
 import { isTicked } from "../../core/bench/progress.ts";
-import { leafEdge, levelTone } from "../../output/drawing/bench/leaf-edge.ts";
+import { leafEdge } from "../../output/drawing/bench/leaf-edge.ts";
+import { levelTone } from "../../output/drawing/bench/level-tone.ts";
 import { ribbon } from "../../output/drawing/bench/ribbon.ts";
 import { type LeafCard, leafCard } from "../../output/views/leaf-card.ts";
+import { gateAnswer, timeWords } from "../../words/bench.ts";
+import * as say from "../../words/messages.ts";
 import { make, part } from "./bench-dom.ts";
 
 /** Paints the leaf on the bench into the page's skeleton. */
 export function paintLeaf(root: HTMLElement, desk: Desk): LeafCard {
   const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
-  part(root, "big-kind").textContent = card.bigIsPage ? "Book page" : card.row.bookPage;
+  part(root, "big-kind").textContent = card.bigIsPage ? say.benchBookPage() : card.row.bookPage;
   const big = part(root, "big");
   big.textContent = card.big;
   big.classList.toggle("long", card.big.length > 4);
@@ -38,12 +41,12 @@ function paintFolds(root: HTMLElement, card: LeafCard, desk: Desk): void {
   const levels = card.levels.map((level) => {
     const disc = make("b", "chip", String(level.number));
     disc.style.setProperty("--tone", levelTone(desk.plan.pattern, level.number));
-    return make("li", "", disc, ` ${level.name}, ${level.place}`);
+    return make("li", "", disc, " ", level.words);
   });
   part(root, "levels").replaceChildren(...levels);
 }
 
-/** Draws the edge to the room that the page leaves for it. */
+/** Draws the edge to the space that the page leaves for it. */
 export function paintEdge(root: HTMLElement, desk: Desk): void {
   const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
   const place = part(root, "edge");
@@ -60,14 +63,19 @@ export function paintCount(root: HTMLElement, desk: Desk): void {
   const { plan, progress } = desk;
   const done = plan.stops.filter((leaf) => isTicked(progress, leaf)).length;
   const place = plan.stops.indexOf(progress.at) + 1;
-  part(root, "count").textContent = `${place} of ${plan.stops.length} leaves to fold`;
-  part(root, "ticked").textContent = `${done} done`;
-  const left = remainingTime(progress, plan.estimates);
-  const worked = timeText(workedAt(progress.clock, Date.now()), "exact");
-  const rest =
-    done === plan.stops.length ? "none left" : `${left.own ? "about" : "estimated"} ${timeText(left.ms, "about")} left`;
-  part(root, "time").textContent = `${worked} worked · ${rest}`;
+  part(root, "count").textContent = say.benchPlace({ place, count: plan.stops.length });
+  part(root, "ticked").textContent = say.benchDoneCount({ count: done });
+  part(root, "time").textContent = timesOf(desk, done);
   part(root, "ribbon").innerHTML = ribbon(plan, progress);
+}
+
+/** Working time so far, and what is left of it. */
+function timesOf({ plan, progress }: Desk, done: number): string {
+  const worked = timeWords(workedAt(progress.clock, Date.now()), "exact");
+  if (done === plan.stops.length) return say.benchTimeNoneLeft({ worked });
+  const { ms, own } = remainingTime(progress, plan.estimates);
+  const left = timeWords(ms, "about");
+  return own ? say.benchTimeOwnPace({ worked, left }) : say.benchTimeEstimated({ worked, left });
 }
 
 /** The words of the main button follow what is next. */
@@ -76,12 +84,14 @@ function paintBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
   const gate = gateBefore(plan, progress, progress.at);
   const ticked = isTicked(progress, progress.at);
   const ended = card.place === card.places && isFinished(plan, progress);
-  const words = gate ? GATE_WORDS[gate.kind] : ended ? "All done" : ticked ? "Go on" : "Done";
-  part(root, "go-words").textContent = words;
+  part(root, "go-words").textContent = gate ? gateAnswer(gate.kind) : stepWords(ticked, ended);
   part<HTMLButtonElement>(root, "go").disabled = ended;
   part(root, "go").classList.toggle("asking", gate !== undefined);
   part<HTMLButtonElement>(root, "back").disabled = card.place === 1;
   part<HTMLButtonElement>(root, "next").disabled = card.place === card.places;
 }
 
-export const GATE_WORDS = { batch: "Packed, begin", check: "Yes, right", measure: "Measure" } as const;
+function stepWords(ticked: boolean, ended: boolean): string {
+  if (ended) return say.benchAllDone();
+  return ticked ? say.benchGoOn() : say.benchDone();
+}

@@ -1,9 +1,17 @@
-import { type KitEntry, minutesOf, type Verdicts } from "../../core/finder/kit-list.ts";
-import type { Verdict } from "../../core/finder/verdict.ts";
+import { type KitEntry, type Known, minutesOf } from "../../core/finder/kit-list.ts";
 import { toAddress } from "../../core/refit/address.ts";
-import type { Offer } from "../../core/refit/offers.ts";
+import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
-import { hoursText } from "../../output/views/figures.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { doubtText } from "../../words/findings/doubts.ts";
+import type { Telling } from "../../words/findings/failure-figures.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
+import { offerText } from "../../words/findings/offers.ts";
+import { hoursText } from "../../words/hours.ts";
+import * as say from "../../words/messages.ts";
+
+/** What is known of a card's kit, and how it is told. */
+export type Judged = Known & { readonly telling: Telling };
 
 /** A card of the catalogue with what it states about its kit. */
 export interface Card extends KitEntry {
@@ -35,7 +43,7 @@ export function arrangeCards(list: Element, all: readonly Card[], shown: readonl
 }
 
 /** Writes a verdict (`soFar`: from figures that are not all stated) on its card and lets its links carry the book, with the first change where one is needed. */
-export function writeCard(card: Card, book: Refit, verdicts: Verdicts, soFar: boolean): void {
+export function writeCard(card: Card, book: Refit, verdicts: ReadonlyMap<string, Judged>, soFar: boolean): void {
   const verdict = verdicts.get(card.slug);
   const carried = verdict?.kind === "change" ? verdict.offers[0]!.refit : book;
   card.element.querySelector(".verdict")?.remove();
@@ -49,22 +57,46 @@ export function writeCard(card: Card, book: Refit, verdicts: Verdicts, soFar: bo
   text?.querySelector("h3 ~ p")?.after(verdictElement(verdict, minutesOf(card, verdicts), to, soFar));
 }
 
-function verdictElement(verdict: Verdict, minutes: number, to: string, soFar: boolean): HTMLElement {
+function verdictElement(verdict: Judged, minutes: number, to: string, soFar: boolean): HTMLElement {
   const box = document.createElement("div");
   box.className = `verdict ${verdict.kind}`;
   const title = document.createElement("strong");
+  title.textContent = titleOf(verdict, soFar);
   box.append(title);
-  if (verdict.kind === "own") {
-    title.textContent = soFar ? "Fits so far" : "Fits as it is";
-    box.append(`About ${hoursText(minutes)} in your book.`, ...verdict.look.map(paragraph));
-  } else if (verdict.kind === "change") {
-    title.textContent = "Fits with a change";
-    box.append(changes(verdict.offers, to), `About ${hoursText(minutes)} in your book.`);
-  } else {
-    title.textContent = verdict.kind === "no" ? "Does not fit" : "Not checked";
-    box.append(verdict.why);
+  const time = say.finderTime({ hours: hoursText(minutes) });
+  const { telling } = verdict;
+  switch (verdict.kind) {
+    case "fits":
+      box.append(time);
+      break;
+    case "check":
+      box.append(time, ...verdict.doubts.map((doubt) => paragraph(doubtText(doubt, telling))));
+      break;
+    case "change":
+      box.append(changes(verdict.offers, telling.units, to), time);
+      break;
+    case "no":
+      box.append(whyText(verdict.failure, telling));
+      break;
+    case "unknown":
+      box.append(verdict.cause === "not-loaded" ? say.loadKitData() : say.finderFailed());
   }
   return box;
+}
+
+function titleOf({ kind }: Known, soFar: boolean): string {
+  switch (kind) {
+    case "check":
+      return say.finderFitsCheck();
+    case "fits":
+      return soFar ? say.finderFitsSoFar() : say.finderFitsOwn();
+    case "change":
+      return say.finderFitsChange();
+    case "no":
+      return say.finderFitsNot();
+    case "unknown":
+      return say.finderNotChecked();
+  }
 }
 
 function paragraph(text: string): HTMLElement {
@@ -73,13 +105,13 @@ function paragraph(text: string): HTMLElement {
   return element;
 }
 
-function changes(offers: readonly Offer[], to: string): HTMLElement {
+function changes(offers: readonly Offer[], units: UnitSystem, to: string): HTMLElement {
   const list = document.createElement("ul");
   for (const offer of offers) {
     const item = document.createElement("li");
     const link = document.createElement("a");
     link.href = withBook(to, offer.refit);
-    link.textContent = offer.words;
+    link.textContent = offerText(offer, units);
     item.append(link);
     list.append(item);
   }
@@ -87,6 +119,6 @@ function changes(offers: readonly Offer[], to: string): HTMLElement {
 }
 
 function withBook(to: string, refit: Refit): string {
-  const address = toAddress(refit).toString();
+  const address = toAddress(refit);
   return address === "" ? to : `${to}?${address}`;
 }

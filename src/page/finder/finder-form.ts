@@ -1,12 +1,13 @@
 import { ASKED, type Asked, restateBook } from "../../core/finder/book-figures.ts";
 import { NO_QUERY, type Query, readHours } from "../../core/finder/query.ts";
-import { bookFields, FieldError } from "../../core/refit/fields.ts";
+import { bookFields } from "../../core/refit/fields.ts";
+import { readField } from "../../core/refit/read-field.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import { faultText } from "../../words/fields.ts";
 import { formatSize } from "../../words/lengths.ts";
-import { markControl } from "../kit/panel.ts";
-
-type Control = HTMLInputElement | HTMLSelectElement;
+import * as say from "../../words/messages.ts";
+import { type Control, markControl } from "../shared/marked-control.ts";
 
 /** Reads the whole form. Wrong texts are marked and ask for nothing; what the form does not show of a book stays. */
 export function readForm(form: HTMLFormElement, before: Query): Query {
@@ -50,21 +51,17 @@ function readBook(form: HTMLFormElement): Pick<Refit, Asked> {
   let book: Refit = {};
   for (const field of bookFields().filter((one) => ASKED.includes(one.name as Asked))) {
     const input = control(form, field.name);
-    try {
-      if (input.value.trim() !== "")
-        book = { ...book, ...field.read(input.value, { units: unitsOf(form), levels: [] }) };
-      markControl(input, undefined);
-    } catch (error) {
-      if (!(error instanceof FieldError)) throw error;
-      markControl(input, error.message);
-    }
+    const units = unitsOf(form);
+    const read = input.value.trim() === "" ? { refit: {} } : readField(field, input.value, { units, levels: [] });
+    if ("refit" in read) book = { ...book, ...read.refit };
+    markControl(input, "fault" in read ? faultText(read.fault, units) : undefined);
   }
   return book;
 }
 
 function readWish(input: Control): number | undefined {
   const hours = readHours(input.value);
-  markControl(input, hours === undefined && input.value.trim() !== "" ? "a number of hours, 0.25 to 999" : undefined);
+  markControl(input, hours === undefined && input.value.trim() !== "" ? say.finderHoursAllowed() : undefined);
   return hours;
 }
 

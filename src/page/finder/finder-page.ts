@@ -1,14 +1,15 @@
 import { bookFigures } from "../../core/finder/book-figures.ts";
 import { listKits } from "../../core/finder/kit-list.ts";
 import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../core/finder/query.ts";
-import { judge, type Verdict } from "../../core/finder/verdict.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
-import { missingFigures, summary } from "../../words/finder.ts";
-import { hasWrongField } from "../kit/panel.ts";
+import { finderSummary, missingFigures } from "../../words/finder.ts";
+import { language } from "../../words/language.ts";
+import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
-import { loadKitOf } from "../shared/kit-data.ts";
-import { arrangeCards, type Card, readCards, writeCard } from "./finder-cards.ts";
+import { hasWrongField } from "../shared/marked-control.ts";
+import { arrangeCards, type Card, type Judged, readCards, writeCard } from "./finder-cards.ts";
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
+import { sayResult } from "./finder-result.ts";
+import { verdictOf } from "./finder-verdict.ts";
 
 /** The kits follow this long after the last key, ms. */
 const REST = 300;
@@ -34,7 +35,7 @@ export function bindFinder(finder: HTMLDetailsElement): void {
   press("all", () => page.forgetAll());
   finder.hidden = false;
   const asked = fromQueryAddress(new URLSearchParams(location.search));
-  finder.open ||= toQueryAddress(asked).size > 0;
+  finder.open ||= toQueryAddress(asked) !== "";
   page.show(asked);
 }
 
@@ -45,7 +46,7 @@ class FinderPage {
   #query: Query = NO_QUERY;
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** Verdicts for the book and units under `#judged`. */
-  #verdicts = new Map<string, Verdict>();
+  #verdicts = new Map<string, Judged>();
   #judged = "";
   /** Counts the questions, so that an answer to an older one is dropped. */
   #run = 0;
@@ -77,10 +78,7 @@ class FinderPage {
   }
 
   keep(): void {
-    const kept = keepBook(this.#query.book);
-    this.#say(
-      kept ? "This book is kept in this browser. Every kit offers it." : "This browser keeps nothing for this page.",
-    );
+    sayResult(keepBook(this.#query.book) ? say.finderSaved() : say.finderNotSaved());
     this.#buttons();
   }
 
@@ -107,9 +105,9 @@ class FinderPage {
     const units = unitsOf(this.#form);
     const wanted = JSON.stringify([book, units]);
     if (wanted === this.#judged) return true;
-    const verdicts = new Map<string, Verdict>();
+    const verdicts = new Map<string, Judged>();
     if (Object.keys(book).length > 0) {
-      this.#say(`Working out ${this.#cards.length} kits for your book …`);
+      sayResult(say.finderWorking({ count: this.#cards.length }));
       for (const card of this.#cards) {
         verdicts.set(card.slug, await verdictOf(card, book, units));
         if (run !== this.#run) return false;
@@ -121,24 +119,24 @@ class FinderPage {
   }
 
   #arrange(): void {
-    const shown = listKits(this.#cards, this.#verdicts, this.#query);
+    const shown = listKits(this.#cards, this.#verdicts, this.#query, language());
     const missing = missingFigures(this.#query.book);
     const wrong = hasWrongField(this.#form);
     for (const card of this.#cards) writeCard(card, this.#query.book, this.#verdicts, wrong || missing !== "");
     arrangeCards(this.#list, this.#cards, shown);
     const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
     if (empty) empty.hidden = shown.length > 0;
-    const asks = toQueryAddress(this.#query).size > 0;
-    this.#say(
-      wrong ? "The marked field cannot be read and is left out." : "",
-      asks ? summary(shown, this.#cards.length, this.#verdicts) : "",
+    const asks = toQueryAddress(this.#query) !== "";
+    sayResult(
+      wrong ? say.finderWrongField() : "",
+      asks ? finderSummary(shown, this.#cards.length, this.#verdicts) : "",
       missing,
     );
   }
 
   /** The address says what is asked, so that it can be shared and comes back with the back button. */
   #remember(): void {
-    const address = toQueryAddress(this.#query).toString();
+    const address = toQueryAddress(this.#query);
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
@@ -147,28 +145,5 @@ class FinderPage {
     this.#form.querySelector<HTMLElement>("[data-finder-keep]")!.hidden = !stated;
     this.#form.querySelector<HTMLElement>("[data-finder-kept]")!.hidden = keptBook() === undefined;
     document.querySelector<HTMLElement>("[data-finder-wishes]")!.hidden = !stated;
-  }
-
-  #say(...sentences: readonly string[]): void {
-    const place = document.querySelector<HTMLElement>("[data-finder-result]");
-    if (!place) return;
-    const said = sentences.filter((sentence) => sentence !== "");
-    place.replaceChildren(
-      ...said.map((sentence) => {
-        const paragraph = document.createElement("p");
-        paragraph.textContent = sentence;
-        return paragraph;
-      }),
-    );
-  }
-}
-
-async function verdictOf(card: Card, book: Query["book"], units: UnitSystem): Promise<Verdict> {
-  try {
-    const { kit } = await loadKitOf(card.slug, card.site);
-    await new Promise((rest) => setTimeout(rest));
-    return judge({ ...kit, units }, book);
-  } catch (error) {
-    return { kind: "unknown", why: `It could not be worked out: ${(error as Error).message}.` };
   }
 }

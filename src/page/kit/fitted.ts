@@ -1,22 +1,28 @@
+import type { Failure } from "../../core/findings/failure.ts";
+import type { Kit } from "../../core/kit/kit.ts";
 import { computePattern } from "../../core/pattern/compute.ts";
-import { Problem } from "../../core/problem.ts";
-import { type Offer, offersFor } from "../../core/refit/offers.ts";
+import type { Offer } from "../../core/refit/offer.ts";
+import { offersFor } from "../../core/refit/offers.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import { type KitView, viewKit } from "../../output/views/kit-view.ts";
 import type { KitData } from "../shared/kit-data.ts";
 
 /** A kit on a reader's book, or why it does not fit and what would. */
-export type Fitted = { readonly view: KitView } | { readonly problem: Problem; readonly offers: readonly Offer[] };
+export type Fitted =
+  | { readonly view: KitView }
+  | { readonly failure: Failure; readonly kit: Kit; readonly offers: readonly Offer[] };
 
-/** Computes page and packet for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
+/** Computes a page for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
 export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
   const kit = refitKit(data.kit, refit);
-  const asked = quick ? { ...kit, light: undefined, insert: undefined } : kit;
-  try {
-    const pattern = computePattern(asked);
-    return { view: viewKit({ kit: asked, pattern, body: "", pictureNotes: data.notes }, data.cautions) };
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    return { problem: error, offers: quick ? [] : offersFor(data.kit, refit) };
-  }
+  const result = viewOf(data, quick ? { ...kit, light: undefined, insert: undefined } : kit);
+  return "view" in result ? result : { ...result, kit, offers: quick ? [] : offersFor(data.kit, refit) };
+}
+
+/** The kit as it is asked for, or why it does not fit: all that a packet needs. */
+export function viewOf(data: KitData, kit: Kit): { readonly view: KitView } | { readonly failure: Failure } {
+  const result = computePattern(kit);
+  if (!result.fits) return { failure: result.finding };
+  const { pattern, findings } = result;
+  return { view: viewKit({ kit, pattern, findings, pictureNotes: data.notes }, data.cautions) };
 }

@@ -14,12 +14,13 @@ export function isFitted(address: string): boolean {
   return /^(pattern\.(json|csv)|cut\/)/.test(address);
 }
 
-/** Gives a file of the kit for the reader's own book. @throws Error where it is none or its script cannot be loaded */
-export async function giveFile(address: string, view: KitView): Promise<void> {
-  if (!window.leaflightFile) await loadScript("../../assets/scripts/files.js", "what makes the files");
+/** Gives a file of the kit for the reader's own book; says whether there is one. @throws LoadError where its script cannot be loaded */
+export async function giveFile(address: string, view: KitView): Promise<boolean> {
+  if (!window.leaflightFile) await loadScript("../../assets/scripts/files.js", "file-maker");
   const text = window.leaflightFile?.(address, view);
-  if (text === undefined) throw new Error("this kit has no such file on your book");
+  if (text === undefined) return false;
   const link = document.createElement("a");
   offerFile(link, text, `${view.slug}-${address.split("/").at(-1)}`);
   link.click();
+  return true;
 }

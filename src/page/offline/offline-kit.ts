@@ -1,4 +1,5 @@
-import type { Answer, Question } from "../../output/offline/messages.ts";
+import type { Answer, KeepFailure, Question } from "../../output/offline/messages.ts";
+import * as say from "../../words/messages.ts";
 
 type Ask = (question: Question) => Promise<Answer>;
 
@@ -16,13 +17,13 @@ export async function keepThisKit(kit: string, ask: Ask): Promise<void> {
   state.dataset.kept = "";
   const button = document.createElement("button");
   button.type = "button";
-  button.textContent = "Keep the packet on this device";
+  button.textContent = say.offlineKeepPacket();
   const tell = (answer: Answer): void => {
     state.textContent = stateWords(kit, answer);
     button.hidden = answer.packets.includes(kit) || !answer.kits.includes(kit);
   };
   button.addEventListener("click", async () => {
-    state.textContent = "Keeping the packet …";
+    state.textContent = say.offlineKeeping();
     tell(await ask({ ask: "keep", kit, packet: true }));
   });
   tell(await ask({ ask: "keep", kit, packet: false }));
@@ -36,13 +37,28 @@ export function tagKept(answer: Answer): void {
     if (!answer.kits.includes(card.dataset.kit!)) continue;
     const tag = document.createElement("li");
     tag.className = "kept-tag";
-    tag.textContent = "on this device";
+    tag.textContent = say.offlineTag();
     card.querySelector(".tags")?.append(tag);
   }
 }
 
-function stateWords(kit: string, { kits, packets, problem }: Answer): string {
-  if (problem !== undefined) return `Not all of it could be kept on this device: ${problem}.`;
-  if (packets.includes(kit)) return "On this device with its packet: works without network.";
-  return kits.includes(kit) ? "On this device: works without network." : "";
+function stateWords(kit: string, { kits, packets, failure }: Answer): string {
+  if (failure) return say.offlineNotAll({ why: whyNot(failure) });
+  if (packets.includes(kit)) return say.offlineKitAndPacket();
+  return kits.includes(kit) ? say.offlineKit() : "";
+}
+
+function whyNot(failure: KeepFailure): string {
+  switch (failure.kind) {
+    case "absent":
+      return say.offlineAbsent(failure);
+    case "other-version":
+      return say.offlineOtherVersion(failure);
+    case "no-kit":
+      return say.offlineNoKit(failure);
+    case "full":
+      return say.offlineFull();
+    case "unreachable":
+      return say.offlineUnreachable();
+  }
 }

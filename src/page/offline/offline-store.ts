@@ -1,8 +1,18 @@
+import type { KeepFailure } from "../../output/offline/messages.ts";
 import { addressOf, keptAddress, pathIn } from "../../output/offline/paths.ts";
 import type { FileNames } from "../../output/offline/site-list.ts";
 
 /** So many files are fetched at a time. */
 const AT_ONCE = 6;
+
+/** Something of the site cannot be kept. */
+export class KeepError extends Error {
+  readonly failure: KeepFailure;
+  constructor(failure: KeepFailure) {
+    super(failure.kind);
+    this.failure = failure;
+  }
+}
 
 /** The files of one site that a device keeps, each under its path and the name of its contents. */
 export class OfflineStore {
@@ -16,7 +26,7 @@ export class OfflineStore {
     return (await this.#cache()).match(keptAddress(this.#site, path, name));
   }
 
-  /** Keeps all of some files below a folder. What is there is not fetched again. @throws Error at the first that cannot be kept */
+  /** Keeps all of some files below a folder. What is there is not fetched again. @throws KeepError at the first that cannot be kept, and what fetching and the cache throw */
   async keepAll(folder: string, files: FileNames): Promise<void> {
     const waiting = Object.entries(files);
     const work = async (): Promise<void> => {
@@ -25,13 +35,13 @@ export class OfflineStore {
     await Promise.all(Array.from({ length: AT_ONCE }, work));
   }
 
-  /** Keeps one file, from a response where there is one. @throws Error where it is absent or has other contents */
+  /** Keeps one file, from a response where there is one. @throws KeepError where it is absent or has other contents, and what fetching and the cache throw */
   async keep(path: string, name: string, response?: Response): Promise<void> {
     if (await this.find(path, name)) return;
     const got = response ?? (await fetch(addressOf(this.#site, path), { cache: "no-cache" }));
-    if (!got.ok) throw new Error(`${path} is not there`);
+    if (!got.ok) throw new KeepError({ kind: "absent", path });
     const bytes = await got.arrayBuffer();
-    if ((await nameOf(bytes, name.length)) !== name) throw new Error(`${path} is of another version`);
+    if ((await nameOf(bytes, name.length)) !== name) throw new KeepError({ kind: "other-version", path });
     const type = got.headers.get("content-type") ?? "application/octet-stream";
     const cache = await this.#cache();
     await cache.put(keptAddress(this.#site, path, name), new Response(bytes, { headers: { "content-type": type } }));

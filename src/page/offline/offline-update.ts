@@ -1,4 +1,5 @@
 import type { Question } from "../../output/offline/messages.ts";
+import * as say from "../../words/messages.ts";
 
 /** Offers a newer version once it is ready. It waits until the reader wants it; what she has kept or filled in is not touched. */
 export function watchUpdates(registration: ServiceWorkerRegistration): void {
@@ -21,17 +22,18 @@ export function watchUpdates(registration: ServiceWorkerRegistration): void {
 
 function offer(place: HTMLElement, worker: ServiceWorker): void {
   const words = document.createElement("span");
-  words.textContent = "A newer version is ready: ";
+  words.textContent = say.offlineNewer();
   place.replaceChildren(
     words,
-    button("reload", () => {
+    " ",
+    button(say.offlineReload(), () => {
       // Another tab may have let it take over meanwhile.
       if (worker.state !== "installed") return location.reload();
       navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
       worker.postMessage({ ask: "take over" } satisfies Question);
     }),
     " ",
-    button("later", () => place.replaceChildren()),
+    button(say.offlineLater(), () => place.replaceChildren()),
   );
 }
 

@@ -1,8 +1,8 @@
-import type { Answer, Question } from "../../output/offline/messages.ts";
+import type { Answer, KeepFailure, Question } from "../../output/offline/messages.ts";
 import { absentAddress, addressOf, kitOf, pathIn } from "../../output/offline/paths.ts";
 import { type FileNames, KIT_LIST, type KitList, type SiteList } from "../../output/offline/site-list.ts";
 import type { AskedEvent, WorkerHost } from "./offline-host.ts";
-import { OfflineStore } from "./offline-store.ts";
+import { KeepError, OfflineStore } from "./offline-store.ts";
 
 /** The site's list, put in by the bundler: another build is another worker. */
 declare const SITE: SiteList;
@@ -33,7 +33,11 @@ async function install(): Promise<void> {
 
 /** A full device drops a kit rather than staying at an old version for ever. */
 function orFull(error: unknown): void {
-  if (!(error instanceof DOMException && error.name === "QuotaExceededError")) throw error;
+  if (!isFull(error)) throw error;
+}
+
+function isFull(error: unknown): boolean {
+  return error instanceof DOMException && error.name === "QuotaExceededError";
 }
 
 async function activate(): Promise<void> {
@@ -61,39 +65,45 @@ async function answer(event: AskedEvent, path: string): Promise<Response> {
 
 async function reply(question: Question, port: MessagePort | undefined): Promise<void> {
   if (question.ask === "take over") return host.skipWaiting();
-  let problem: string | undefined;
+  let failure: KeepFailure | undefined;
   if (question.ask === "keep") {
     try {
       await keepKit(question.kit, question.packet);
     } catch (error) {
-      problem = (error as Error).message;
+      failure = failureOf(error);
     }
   }
-  port?.postMessage(await keptKits(problem));
+  port?.postMessage(await keptKits(failure));
+}
+
+/** Fetching throws a TypeError where the host does not answer. */
+function failureOf(error: unknown): KeepFailure {
+  if (error instanceof KeepError) return error.failure;
+  return { kind: isFull(error) ? "full" : "unreachable" };
 }
 
 async function keepKit(kit: string, packet: boolean): Promise<void> {
   const name = nameIn(SITE.kits, kit);
-  if (name === undefined) throw new Error(`there is no kit ${kit} in this version`);
+  if (name === undefined) throw new KeepError({ kind: "no-kit", kit });
   const folder = `kits/${kit}/`;
   await store.keep(`${folder}${KIT_LIST}`, name);
-  const list = await listOf(kit);
+  const list = await listText(kit);
   if (!list) return;
   await store.keepAll(folder, list.files);
   if (packet) await store.keepAll(folder, list.packet);
 }
 
-async function keptKits(problem: string | undefined): Promise<Answer> {
+async function keptKits(failure: KeepFailure | undefined): Promise<Answer> {
   const holds = await store.holds();
   const kits: string[] = [];
   const packets: string[] = [];
   for (const kit of Object.keys(SITE.kits)) {
-    const list = await listOf(kit);
+    const list = await listText(kit);
     if (!list || !holds(`kits/${kit}/`, list.files)) continue;
     kits.push(kit);
     if (holds(`kits/${kit}/`, list.packet)) packets.push(kit);
   }
-  return { kits, packets, problem };
+  return { kits, packets, failure };
 }
 
 /** The name of a file's contents in this version; undefined for a kit that is not kept. */
@@ -101,14 +111,14 @@ async function nameAt(path: string): Promise<string | undefined> {
   const name = nameIn(SITE.shell, path) ?? nameIn(SITE.seen, path);
   const kit = kitOf(path);
   if (name !== undefined || kit === undefined) return name;
-  const list = await listOf(kit);
+  const list = await listText(kit);
   const inside = path.slice(`kits/${kit}/`.length);
   return list && (nameIn(list.files, inside) ?? nameIn(list.packet, inside));
 }
 
 /** A kept kit's files with its list; nothing where it is not kept. */
 async function listsOf(kit: string): Promise<(readonly [string, FileNames])[]> {
-  const list = await listOf(kit);
+  const list = await listText(kit);
   const folder = `kits/${kit}/`;
   return list
     ? [
@@ -119,7 +129,7 @@ async function listsOf(kit: string): Promise<(readonly [string, FileNames])[]> {
     : [];
 }
 
-async function listOf(kit: string): Promise<KitList | undefined> {
+async function listText(kit: string): Promise<KitList | undefined> {
   const name = nameIn(SITE.kits, kit);
   const known = lists.get(kit);
   if (known || name === undefined) return known;

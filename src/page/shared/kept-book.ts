@@ -7,7 +7,7 @@ const KEY = "leaflight-book";
 /** Keeps a book in this browser for other kits; says whether it could. */
 export function keepBook(refit: Refit): boolean {
   try {
-    localStorage.setItem(KEY, toAddress(bookFigures(refit)).toString());
+    localStorage.setItem(KEY, toAddress(bookFigures(refit)));
     return true;
   } catch {
     return false;

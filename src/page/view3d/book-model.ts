@@ -14,7 +14,7 @@ import { clothOf } from "../../output/drawing/front/boards.ts";
 import { insideTone } from "../../output/drawing/front/tone.ts";
 import { boardMesh, coreMesh } from "./board-mesh.ts";
 import { leafMesh, poseLeaves } from "./leaf-mesh.ts";
-import { paintLeaves } from "./paint.ts";
+import { colourLeaves } from "./level-colours.ts";
 import { fanAt } from "./pose.ts";
 
 /** Boards, leaves and the dark between them; three draw calls. */
@@ -57,7 +57,7 @@ export function makeBook(data: RoundData): BookModel {
     object.add(mesh);
   }
   const colourLevels = (on: boolean): void => {
-    leaves.setAttribute("color", new BufferAttribute(paintLeaves(sheets, data, on), 3));
+    leaves.setAttribute("color", new BufferAttribute(colourLeaves(sheets, data, on), 3));
   };
   colourLevels(false);
   return {

@@ -1,4 +1,4 @@
-import { toDegrees, toRadians } from "../../core/units/angle.ts";
+import { toRadians } from "../../core/units/angle.ts";
 
 /** From where the book is looked at; radians. */
 export interface Orbit {
@@ -46,19 +46,4 @@ export function settled(orbit: Orbit, wanted: Orbit, milliseconds: number): Orbi
 /** The same view with the turn between −180° and 180°. */
 export function unwound(orbit: Orbit): Orbit {
   return { ...orbit, turn: orbit.turn - 2 * Math.PI * Math.round(orbit.turn / (2 * Math.PI)) };
-}
-
-/** Where the book is looked at from, in words. */
-export function orbitWords(orbit: Orbit): string {
-  const turn = Math.round(toDegrees(unwound(orbit).turn));
-  const tilt = Math.round(toDegrees(orbit.tilt));
-  const around =
-    turn === 0
-      ? "the front"
-      : Math.abs(turn) === 180
-        ? "behind"
-        : `${Math.abs(turn)}° to the ${turn > 0 ? "right" : "left"}`;
-  const above = tilt === 0 ? "" : `, ${Math.abs(tilt)}° ${tilt > 0 ? "above" : "below"}`;
-  const near = Math.round(100 / orbit.distance);
-  return `Seen from ${around}${above}${near === 100 ? "" : `, at ${near} %`}.`;
 }

@@ -1,11 +1,15 @@
 import type { RoundData } from "../../output/data/round-data.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
+
+/** What the view is made from: a published pattern, or a book that the page has worked out. */
+export type RoundSource = RoundData | { readonly own: KitView };
 
 /** What the scripts of the view hand to each other: each is fetched on its own, and only when the reader asks. */
 export interface RoundShared {
-  /** Set by the page's round-data.js. */
-  data?: RoundData;
+  /** Set by the page's round-data.js, or the reader's own book as the page shows it. */
+  data?: RoundSource;
   /** Set by round-view.js: fills the stage and gives back what closes it. @throws Error where the picture cannot be drawn */
-  show?: (stage: HTMLElement, template: HTMLTemplateElement, data: RoundData) => () => void;
+  show?: (stage: HTMLElement, template: HTMLTemplateElement, data: RoundSource) => () => void;
 }
 
 /** Told to the document when the page shows the kit on another book. */

@@ -5,7 +5,7 @@ import { type Slab, slabsOf } from "./slabs.ts";
 type Vertex = readonly [x: number, y: number, thickness: number];
 
 /** A flat part as triangles: three numbers a vertex (the part's x and y, and the distance in front of the panel), mm. */
-export interface SheetMesh {
+export interface FlatMesh {
   readonly vertices: Float32Array;
 }
 
@@ -13,7 +13,7 @@ export interface SheetMesh {
 const STEP = 2;
 
 /** A part between two distances in front of the panel: both faces, and the rims of all its outlines. */
-export function sheetMesh(outlines: readonly (readonly Point[])[], back: number, front: number): SheetMesh {
+export function flatMesh(outlines: readonly (readonly Point[])[], back: number, front: number): FlatMesh {
   const slabs = slabsOf(outlines, STEP);
   const triangles = [
     ...slabs.flatMap((slab) => face(slab, front)),
@@ -44,8 +44,8 @@ export function besideHinge(
 }
 
 /** Stands a part in the book; y up from the leaves' middle height. `pivot` (x, z) becomes the origin. */
-export function bendSheet(
-  { vertices }: SheetMesh,
+export function bendFlat(
+  { vertices }: FlatMesh,
   panel: (x: number) => PanelPlace,
   leafHeight: number,
   pivot: { readonly x: number; readonly z: number },

@@ -13,7 +13,7 @@ import type { PartKind } from "../../core/window/part.ts";
 import type { RoundData, RoundInsert, RoundPart } from "../../output/data/round-data.ts";
 import { placedMotifs } from "./motif-places.ts";
 import { fanAt, type PanelPlace, panelIn } from "./pose.ts";
-import { bendSheet, besideHinge, type SheetMesh, sheetMesh } from "./window-mesh.ts";
+import { bendFlat, besideHinge, type FlatMesh, flatMesh } from "./window-mesh.ts";
 
 /** The window on the front tips: the base frame stays, door, glazing and motifs swing round the hinge. */
 export interface WindowModel {
@@ -30,9 +30,9 @@ const GLAZING = [0.9, 0.9] as const;
 const MOTIF = [1.0, 1.5] as const;
 const DOOR = [1, 1.7] as const;
 
-interface Sheet {
+interface Pane {
   readonly mesh: Mesh;
-  readonly flat: SheetMesh;
+  readonly flat: FlatMesh;
   readonly swings: boolean;
 }
 
@@ -52,18 +52,18 @@ export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
     depthWrite: false,
   });
   const dark = new MeshLambertMaterial({ color: 0x22292b, side: DoubleSide });
-  const motifs = sheet(sheetMesh(placedMotifs(data, insert), ...MOTIF), dark, true);
-  const door = sheetMesh(besideHinge(outlinesOf("door"), hinge, insert.hinge), ...DOOR);
-  const sheets = [
-    sheet(sheetMesh(outlinesOf("base-frame"), ...BASE), under, false),
-    sheet(sheetMesh(outlinesOf("glazing"), ...GLAZING), clear, true),
-    sheet(door, card, true),
+  const motifs = pane(flatMesh(placedMotifs(data, insert), ...MOTIF), dark, true);
+  const door = flatMesh(besideHinge(outlinesOf("door"), hinge, insert.hinge), ...DOOR);
+  const panes = [
+    pane(flatMesh(outlinesOf("base-frame"), ...BASE), under, false),
+    pane(flatMesh(outlinesOf("glazing"), ...GLAZING), clear, true),
+    pane(door, card, true),
     motifs,
   ];
   const swinging = new Group();
   const object = new Group();
   object.add(swinging);
-  for (const one of sheets) {
+  for (const one of panes) {
     one.mesh.castShadow = one.mesh.material !== clear;
     one.mesh.receiveShadow = one.mesh.material !== clear;
     (one.swings ? swinging : object).add(one.mesh);
@@ -74,7 +74,7 @@ export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
       const panel = panelIn(data, fanAt(data, opening), insert.panel);
       const pivot = hingePlace(panel(hinge));
       swinging.position.set(pivot.x, 0, pivot.z);
-      for (const one of sheets) bend(one, panel, data.book.leafHeight, one.swings ? pivot : { x: 0, z: 0 });
+      for (const one of panes) bend(one, panel, data.book.leafHeight, one.swings ? pivot : { x: 0, z: 0 });
     },
     openDoor: (angle) => {
       swinging.rotation.y = insert.hinge === "left" ? -angle : angle;
@@ -88,7 +88,7 @@ export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
   };
 }
 
-function sheet(flat: SheetMesh, material: Material, swings: boolean): Sheet {
+function pane(flat: FlatMesh, material: Material, swings: boolean): Pane {
   const geometry = new BufferGeometry();
   geometry.setAttribute("position", new BufferAttribute(new Float32Array(flat.vertices.length), 3));
   const mesh = new Mesh(geometry, material);
@@ -97,13 +97,13 @@ function sheet(flat: SheetMesh, material: Material, swings: boolean): Sheet {
 }
 
 function bend(
-  { mesh, flat }: Sheet,
+  { mesh, flat }: Pane,
   panel: (x: number) => PanelPlace,
   leafHeight: number,
   pivot: { readonly x: number; readonly z: number },
 ): void {
   const position = mesh.geometry.getAttribute("position") as BufferAttribute;
-  bendSheet(flat, panel, leafHeight, pivot, position.array as Float32Array);
+  bendFlat(flat, panel, leafHeight, pivot, position.array as Float32Array);
   position.needsUpdate = true;
   mesh.geometry.computeVertexNormals();
 }

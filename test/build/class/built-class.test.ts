@@ -124,8 +124,9 @@ describe("a seat's files", () => {
 
 describe("the build", () => {
   it("lists the seat that does not fit with what would help, and goes on", () => {
-    expect(stderr).toMatch(/winter-evenings, seat 6: harbour-moon does not fit its book: .*130 mm/);
-    expect(stderr).toMatch(/ {2}- Little Gull instead fits if you make the picture \d+\smm high/);
+    expect(stderr).toMatch(/winter-evenings, seat 6: harbour-moon does not fit its book\. .*130 mm/);
+    expect(stderr).toMatch(/^ {2}- Choose Little Gull instead\. Make the picture \d+\smm tall\.$/m);
+    expect(stderr).toMatch(/^ {2}- Set this seat’s height to \d/m);
     expect(stderr.match(/does not fit its book/g)).toHaveLength(1);
   });
 
@@ -231,7 +232,7 @@ describe("the class's pages", () => {
     await page.keyboard.type("104");
     // The gull is 125 mm high.
     expect(await textOf(page, '[data-kit="little-gull"] .verdict', /^Fits with a change/)).toMatch(
-      /make the picture \d+\smm high/,
+      /make the picture \d+\smm tall/i,
     );
     await page.close();
   });
@@ -263,7 +264,7 @@ describe("what is printed for the class", () => {
       "Preparation, in order",
       "Cut sheets of the class",
       "Schedule",
-      "Who will not finish",
+      "Who may need more time",
       "Supervision list",
       "Knife back, capped",
       "Cells counted back",
@@ -286,7 +287,7 @@ describe("what is printed for the class", () => {
     const edges = card!.outlines.filter((one) => one.paint === "stroke" && Math.abs(widthOf(one.box) - 180) < 0.5);
     expect(edges).toHaveLength(2);
     for (const { box } of edges) expect(Math.abs(widthOf(box) - 180)).toBeLessThan(0.02);
-    for (const words of ["Leaf height", "Leaf width", "Thickness", "Leaves", "Last page", "Reads", "Seat"])
+    for (const words of ["Leaf height", "Leaf width", "Thickness", "Leaves", "Last page", "Reading direction", "Seat"])
       expect(card!.text).toContain(words);
   });
 });

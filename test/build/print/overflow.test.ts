@@ -1,7 +1,7 @@
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
-import { findOverflow } from "../../../src/build/print/overflow.ts";
+import { findOverflow, sayOverflow } from "../../../src/build/print/overflow.ts";
 
 /** A page of one sheet of 500 × 400 px with something in it. */
 function sheet(content: string, kind = "data-sheet"): string {
@@ -24,7 +24,7 @@ describe("findOverflow", () => {
 
   async function problems(html: string): Promise<string[]> {
     await page.setContent(html);
-    return page.evaluate(findOverflow);
+    return (await page.evaluate(findOverflow)).map(sayOverflow);
   }
 
   it("finds nothing where all fits, to the last pixel", async () => {

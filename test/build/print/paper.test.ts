@@ -33,14 +33,14 @@ describe("pageRule", () => {
   }
 
   for (const paper of PAPERS) {
-    it(`prints pages of ${paper.label}`, async () => {
+    it(`prints pages of ${paper.name}`, async () => {
       const { width, height } = (await print(pageRule(paper, "foot"))).getPage(0).getSize();
       // CSS Values 4, absolute lengths: 1 pt = 25.4 / 72 mm.
       expect(Math.abs((width * 25.4) / 72 - SIZES[paper.name][0])).toBeLessThan(0.2);
       expect(Math.abs((height * 25.4) / 72 - SIZES[paper.name][1])).toBeLessThan(0.2);
     });
 
-    it(`leaves room on ${paper.label} for a sheet of 182 × 245 mm, and for none of 247 mm`, async () => {
+    it(`leaves room on ${paper.name} for a sheet of 182 × 245 mm, and for none of 247 mm`, async () => {
       const sheet = '<div style="width: 182mm; height: 245mm; break-after: page"></div>';
       const pages = (await print(pageRule(paper, "foot"), `${sheet}${sheet}<p>x`)).getPageCount();
       expect(pages).toBe(3);

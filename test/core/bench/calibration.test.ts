@@ -1,10 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, holdingOf, MeasureError } from "../../../src/core/bench/calibration.ts";
+import { type Calibration, calibrate, holdingOf } from "../../../src/core/bench/calibration.ts";
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
-import { computePattern } from "../../../src/core/pattern/compute.ts";
+import type { Measured } from "../../../src/core/bench/progress.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
 import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { patternOf } from "../pattern/computed.ts";
 import { calibrateByHand } from "./by-hand.ts";
 import { demoKit } from "./made.ts";
+
+function calibrated(kit: Kit, measured: Measured): Calibration {
+  const result = calibrate(kit, measured);
+  if ("bounds" in result) throw new Error("the measurement was refused");
+  return result.calibration;
+}
 
 describe("calibrate(kit, measured)", () => {
   it.each(DEMO_KITS.flatMap((slug) => [1.6, 3, 5.5].map((share) => [slug, share] as const)))(
@@ -12,7 +20,7 @@ describe("calibrate(kit, measured)", () => {
     (slug, share) => {
       const kit = demoKit(slug);
       const thickness = Math.round(((20 * kit.book.blockThickness) / kit.book.leaves) * share * 10) / 10;
-      const result = calibrate(benchKit(kit, {}, kit.units), { leaves: 20, thickness });
+      const result = calibrated(benchKit(kit, {}, kit.units), { leaves: 20, thickness });
       const hand = calibrateByHand(slug, 20, thickness);
       expect(result.flapBulk).toBeCloseTo(hand.kappa, 9);
       expect(result.restingOpening).toBeCloseTo(hand.rest, 9);
@@ -25,25 +33,24 @@ describe("calibrate(kit, measured)", () => {
 
   it("gives the width that the page gives, and a wider one where the flaps push the book open", () => {
     const kit = demoKit("harbour-moon");
-    const { fit } = computePattern(kit);
-    const easy = calibrate(kit, { leaves: 20, thickness: 9.5 });
-    const stiff = calibrate(kit, { leaves: 20, thickness: 14 });
-    expect([easy.holdWidth, stiff.holdWidth]).toEqual([fit.edgeWidth, fit.edgeWidth]);
+    const { fit } = patternOf(kit);
+    const easy = calibrated(kit, { leaves: 20, thickness: 9.5 });
+    const stiff = calibrated(kit, { leaves: 20, thickness: 14 });
+    expect([easy.holdWidth, stiff.holdWidth]).toEqual([fit.holdWidth, fit.holdWidth]);
     expect([easy.holds, stiff.holds]).toEqual([true, false]);
-    expect(easy.restingWidth).toBe(fit.edgeWidth);
-    expect(stiff.restingWidth).toBeGreaterThan(fit.edgeWidth + 5);
+    expect(easy.restingWidth).toBe(fit.holdWidth);
+    expect(stiff.restingWidth).toBeGreaterThan(fit.holdWidth + 5);
     // The deeper front tips stand elsewhere: the two widths must not be mixed up.
-    expect(Math.abs(fit.holdWidth - fit.edgeWidth)).toBeGreaterThan(1);
-    expect(holdingOf(computePattern(kit)).holdWidth).toBe(fit.edgeWidth);
+    expect(Math.abs(fit.tipWidth - fit.holdWidth)).toBeGreaterThan(1);
+    expect(holdingOf(patternOf(kit)).holdWidth).toBe(fit.holdWidth);
   });
 
-  it.each([
-    ["mm", 1, /^2\.4.mm to 30\.6.mm: 20 leaves of this book are 2\.4.mm before they are folded$/],
-    ["mm", 31, /^2\.4.mm to/],
-    ["in", 95, /^3\/32.in to 1 7\/32.in/],
-  ] as const)("in %s, says of %d mm what is allowed", (units, thickness, message) => {
-    const kit = { ...demoKit("harbour-moon"), units };
-    expect(() => calibrate(kit, { leaves: 20, thickness })).toThrow(MeasureError);
-    expect(() => calibrate(kit, { leaves: 20, thickness })).toThrow(message);
+  // Twelve leaf thicknesses for a flap are the most: 13 times the flat leaves.
+  it.each([1, 31, 95])("refuses %d mm for 20 leaves, and says between what it may be", (thickness) => {
+    const kit = demoKit("harbour-moon");
+    const flat = (20 * kit.book.blockThickness) / kit.book.leaves;
+    const result = calibrate(kit, { leaves: 20, thickness });
+    if (!("bounds" in result)) throw new Error("the measurement was taken");
+    expect(result.bounds).toEqual({ leaves: 20, least: Math.ceil(flat * 10) / 10, most: expect.closeTo(13 * flat, 9) });
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planBench } from "../../../src/core/bench/bench-plan.ts";
-import { jumpToLeaf, jumpToPage, leafInWords } from "../../../src/core/bench/jump.ts";
+import { jumpToLeaf, jumpToPage } from "../../../src/core/bench/jump.ts";
+import { valueOf } from "../findings/made.ts";
 import { demoKit, demoPlan } from "./made.ts";
 
 const gull = demoPlan("little-gull", { lostLeaves: [40] });
@@ -19,38 +20,36 @@ describe("jumpToPage(plan, page)", () => {
     const tide = demoPlan("tide-and-lamp");
     expect(jumpToPage(tide, 95)).toEqual({ leaf: 5 + 47 });
     expect(jumpToPage(tide, 97)).toEqual({ leaf: 5 + 48 + 4 });
-    expect(leafInWords(tide, 53)).toMatch(/plate.*\(leaf 53\)/);
   });
 
   it.each([
-    [0, "Page 0 is not in this book: pages run from 1 to 218."],
-    [219, "Page 219 is not in this book: pages run from 1 to 218."],
-    [75, "Page 75 is on leaf 40. Leaf 40 is left out."],
-  ])("says why there is no way to page %d", (page, problem) => {
-    expect(jumpToPage(gull, page)).toEqual({ problem });
+    [0, { page: undefined, obstacle: { kind: "no-page", page: 0, last: 218 } }],
+    [219, { page: undefined, obstacle: { kind: "no-page", page: 219, last: 218 } }],
+    [75, { page: 75, obstacle: { kind: "left-out", leaf: 40 } }],
+  ])("says why there is no way to page %d", (page, jump) => {
+    expect(jumpToPage(gull, page)).toEqual(jump);
   });
 });
 
 describe("jumpToLeaf(plan, leaf)", () => {
   it.each([
-    [0, "Leaf 0 is not in this book: it has 112 leaves."],
-    [113, "Leaf 113 is not in this book: it has 112 leaves."],
-    [2.5, "Leaf 2.5 is not in this book: it has 112 leaves."],
-    [40, "Leaf 40 is left out."],
-  ])("says why there is no way to leaf %d", (leaf, problem) => {
-    expect(jumpToLeaf(gull, leaf)).toEqual({ problem });
+    [0, { kind: "no-leaf", leaf: 0, leaves: 112 }],
+    [113, { kind: "no-leaf", leaf: 113, leaves: 112 }],
+    [2.5, { kind: "no-leaf", leaf: 2.5, leaves: 112 }],
+    [40, { kind: "left-out", leaf: 40 }],
+  ])("says why there is no way to leaf %d", (leaf, obstacle) => {
+    expect(jumpToLeaf(gull, leaf)).toEqual({ page: undefined, obstacle });
   });
 
   it("says of a leaf that stays unfolded that it does", () => {
     const kit = demoKit("little-gull");
-    const few = planBench({ ...kit, fit: { ...kit.fit, pictureLeaves: 60, height: 100, opening: 1.2 } });
+    const shape = { solve: "nothing", pictureLeaves: 60, height: 100, opening: 1.2 } as const;
+    const few = valueOf(planBench({ ...kit, fit: { ...kit.fit, shape } }));
     // 8 border leaves, 60 picture leaves, 8 border leaves.
     expect(jumpToLeaf(few, 76)).toEqual({ leaf: 76 });
-    expect(jumpToLeaf(few, 77)).toEqual({ problem: "Leaf 77 stays unfolded: folded leaves run from 1 to 76." });
-  });
-
-  it("names a leaf by its page, or says which unnumbered one it is", () => {
-    expect(leafInWords(gull, 39)).toBe("p. 73 (leaf 39)");
-    expect(leafInWords(gull, 2)).toBe("front leaf 2 of 2 (leaf 2)");
+    expect(jumpToLeaf(few, 77)).toEqual({
+      page: undefined,
+      obstacle: { kind: "unfolded", leaf: 77, first: 1, last: 76 },
+    });
   });
 });

@@ -4,8 +4,8 @@ import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { demoFolder } from "../../input/kit/kit-folders.ts";
+import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { valueOf } from "../findings/made.ts";
 
 export function demoKit(slug: string): Kit {
   return readKit(demoFolder(slug), demoFolder("../..")).kit;
@@ -14,7 +14,7 @@ export function demoKit(slug: string): Kit {
 /** A demo kit laid out for the bench, in its own units. */
 export function demoPlan(slug: string, refit: Refit = {}): BenchPlan {
   const kit = demoKit(slug);
-  return planBench(benchKit(kit, refit, kit.units));
+  return valueOf(planBench(benchKit(kit, refit, kit.units)));
 }
 
 export function begin(at = 1): Progress {

@@ -1,14 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  CATCH_UP,
-  IDLE,
-  leafEstimates,
-  remainingTime,
-  timeText,
-  touchClock,
-  workedAt,
-} from "../../../src/core/bench/pace.ts";
+import { CATCH_UP, IDLE, leafEstimates, remainingTime, touchClock, workedAt } from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { begin, demoKit, demoPlan } from "./made.ts";
 
@@ -84,18 +76,5 @@ describe("remainingTime(progress, estimates)", () => {
 
   it("is nothing when all is done", () => {
     expect(remainingTime(ticked(timed(20, 90_000)), estimates).ms).toBe(0);
-  });
-});
-
-describe("timeText(ms, round)", () => {
-  it.each([
-    [29_999, "exact", "0 min"],
-    [59 * MINUTE, "about", "59 min"],
-    [61 * MINUTE, "exact", "1 h 01 min"],
-    [62 * MINUTE, "about", "1 h 00 min"],
-    [63 * MINUTE, "about", "1 h 05 min"],
-    [600 * MINUTE, "exact", "10 h 00 min"],
-  ] as const)("%d ms, %s: %s", (ms, round, text) => {
-    expect(timeText(ms, round)).toBe(text);
   });
 });

@@ -8,9 +8,10 @@ function priced(worth: number | undefined, shares: Record<number, number>, toPay
   return {
     kind: "material",
     id: undefined,
-    item: "thing",
-    unit: "pieces",
-    note: "",
+    own: { item: "thing", unit: "pieces" },
+    unit: "each",
+    sheet: undefined,
+    reason: { kind: "seats", seats: entries.length, of: undefined },
     need: 1,
     stock: 0,
     buy: 1,

@@ -6,8 +6,7 @@ import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { readClass } from "../../../src/input/class/read-classes.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { demoFolder } from "../../input/kit/kit-folders.ts";
+import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 
@@ -21,7 +20,7 @@ export function demoKit(slug: string): Kit {
 export const KITS: readonly Kit[] = ["little-gull", "harbour-moon", "evening-boat"].map(demoKit);
 
 export function readDemoClass(): KitClass {
-  return readClass(DEMO_CLASS, ROOT, KITS);
+  return readClass(DEMO_CLASS, ROOT, { kits: KITS, broken: [] });
 }
 
 /** A small class: one seat at the gull in the gull's own book. Tests change it. */
@@ -45,7 +44,7 @@ export function readMadeClass(matter: object | string, table?: string | Buffer):
     const yaml = typeof matter === "string" ? matter : stringify(matter);
     writeFileSync(join(folder, "index.md"), `---\n${yaml}---\nWords.\n`);
     if (table !== undefined) writeFileSync(join(folder, "books.csv"), table);
-    return readClass(folder, base, KITS);
+    return readClass(folder, base, { kits: KITS, broken: [] });
   } finally {
     rmSync(base, { recursive: true, force: true });
   }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { classLayouts, seatParts } from "../../../src/core/class/class-sheets.ts";
+import { classLayouts, type SeatPart, seatParts } from "../../../src/core/class/class-sheets.ts";
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import { layOut, layOutOnSizes } from "../../../src/core/packing/lay-out.ts";
 import { extentOf } from "../../../src/core/packing/pack.ts";
@@ -32,14 +32,23 @@ const field = (sheet: { width: number; height: number }) => ({
   height: sheet.height - 2 * EDGE,
 });
 
-function rectangle(name: string, width: number, height: number, material: Part["material"] = "card"): Part {
+function rectangle(id: string, width: number, height: number): Part {
   const outline: [number, number][] = [
     [0, 0],
     [width, 0],
     [width, height],
     [0, height],
   ];
-  return { name, material, count: 1, frame: "own", outlines: [outline], scores: [], marks: [], use: "" };
+  return {
+    id,
+    kind: "motif",
+    material: "card",
+    count: 1,
+    frame: "own",
+    outlines: [outline],
+    scores: [],
+    marks: [],
+  };
 }
 
 describe("the sheets of the demo class", () => {
@@ -49,7 +58,7 @@ describe("the sheets of the demo class", () => {
   const layouts = classLayouts(parts, [A4]);
 
   it.each(["card", "acetate", "paper"] as const)("are between the area bound and a shelf packing: %s", (material) => {
-    const own = parts.map(({ part }) => part).filter((part) => part.material === material);
+    const own = parts.filter((part) => part.material === material);
     const pieces = own.flatMap((part) => Array.from({ length: part.count }, () => boxOf(part)));
     const areas = own.flatMap((part) => Array.from({ length: part.count }, () => areaOf(part.outlines)));
     const sheets = layouts[0]!.sheets.filter((sheet) => sheet.material === material).length;
@@ -58,20 +67,16 @@ describe("the sheets of the demo class", () => {
   });
 
   it("hold every part of every seat, each piece once", () => {
-    const laid = layouts.flatMap((layout) => layout.sheets.flatMap((sheet) => sheet.parts));
-    const wanted = parts.flatMap(({ part }) => Array.from({ length: part.count }, () => part.name));
+    const named = ({ seat, id }: SeatPart) => `${seat} ${id}`;
+    const laid = layouts.flatMap((layout) => layout.sheets.flatMap((sheet) => sheet.parts.map(named)));
+    const wanted = parts.flatMap((part) => Array.from({ length: part.count }, () => named(part)));
     expect(laid.toSorted()).toEqual(wanted.toSorted());
+    expect(new Set(wanted).size).toBe(parts.length);
     expect(new Set(parts.map(({ seat }) => seat))).toEqual(new Set([1, 2, 3, 4, 5, 7, 8]));
   });
 
   it("are fewer than the seats' own sheets together", () => {
-    const alone = fitting.map(
-      (fit) =>
-        layOut(
-          seatParts([fit]).map(({ part }) => part),
-          A4,
-        ).sheets.length,
-    );
+    const alone = fitting.map((fit) => layOut(seatParts([fit]), A4).sheets.length);
     expect(layouts[0]!.sheets.length).toBeLessThan(alone.reduce((a, b) => a + b, 0));
   });
 });
@@ -134,7 +139,7 @@ describe("packOnShelves(pieces, sizeOf, field, apart)", () => {
     expect(sheets).toHaveLength(2);
     for (const { places, paths } of sheets) {
       const cut = paths.filter((path) => path.operation === "through-cut").map((path) => spread(path.points));
-      expect(cut).toEqual(places.map(({ name: _, ...place }) => place));
+      expect(cut).toEqual(places.map(({ part: _, ...place }) => place));
     }
   });
 });
@@ -142,14 +147,17 @@ describe("packOnShelves(pieces, sizeOf, field, apart)", () => {
 describe("layOutOnSizes(parts, sizes)", () => {
   it("lays a part that is too large for the first sheet on the next one", () => {
     const layouts = layOutOnSizes([rectangle("small", 100, 100), rectangle("wide", 250, 250)], [A4, LARGE]);
-    expect(layouts.map(({ sheet, sheets }) => [sheet.name, sheets.flatMap((one) => one.parts)])).toEqual([
+    const idsOn = (sheets: (typeof layouts)[number]["sheets"]) =>
+      sheets.flatMap((one) => one.parts.map(({ id }) => id));
+    expect(layouts.map(({ sheet, sheets }) => [sheet.name, idsOn(sheets)])).toEqual([
       ["A4", ["small"]],
       ["12 × 12 in", ["wide"]],
     ]);
   });
 
   it("names what no sheet takes", () => {
-    const [layout] = layOutOnSizes([rectangle("huge", 400, 400)], [A4, LARGE]);
-    expect(layout!.tooLarge).toEqual(["huge"]);
+    const huge = rectangle("huge", 400, 400);
+    const [layout] = layOutOnSizes([huge], [A4, LARGE]);
+    expect(layout!.tooLarge).toEqual([huge]);
   });
 });

@@ -23,7 +23,7 @@ describe("tasksOf(plan, fit)", () => {
 
   // Source: the rates' own words: what is ready takes no time, a part that is cut out takes the fitting share of its own.
   it("leaves out what the teacher has ready", () => {
-    const fit = fitting.find(({ pattern }) => pattern.insert)!;
+    const fit = fitting.find(({ pattern }) => pattern.window)!;
     const tasks = tasksOf({ ready: ["scores", "parts"], fittingShare: 0.25 }, fit);
     const { score, part } = fit.effort.byStage;
     expect(sum(tasks.map((task) => task.minutes))).toBeCloseTo(

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type KitEntry, type Known, listKits, minutesOf, sortOf } from "../../../src/core/finder/kit-list.ts";
 import { NO_QUERY, type Query } from "../../../src/core/finder/query.ts";
-import { missingFigures, summary } from "../../../src/words/finder.ts";
 
 const kit = (title: string, hours: number, levels: number, light: boolean): KitEntry => ({
   slug: title.toLowerCase(),
@@ -17,7 +16,7 @@ const VERDICTS = new Map<string, Known>([
   ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
   ["anchor", { kind: "fits", minutes: 4 * 60 }],
   ["crane", { kind: "change", offers, minutes: 2 * 60 }],
-  ["dory", { kind: "unknown" }],
+  ["dory", { kind: "unknown", cause: "not-loaded" }],
 ]);
 const NONE = new Map<string, Known>();
 const book = { leafHeight: 200 };
@@ -42,14 +41,14 @@ describe("listKits(kits, verdicts, query)", () => {
     ["nothing is left", { levels: 9 }, NONE, ""],
   ];
   it.each(CASES)("%s", (_, query, verdicts, titles) => {
-    const listed = listKits(KITS, verdicts, { ...NO_QUERY, ...query });
+    const listed = listKits(KITS, verdicts, { ...NO_QUERY, ...query }, "en");
     expect(listed.map((one) => one.title).join(" ")).toBe(titles);
   });
 
   it("counts hours as the card shows them, to the quarter", () => {
     const long = { ...kit("Eel", 0, 2, false), minutes: 5 * 60 + 7 };
     expect(minutesOf(long, NONE)).toBe(300);
-    expect(listKits([long], NONE, { ...NO_QUERY, hours: 5 })).toEqual([long]);
+    expect(listKits([long], NONE, { ...NO_QUERY, hours: 5 }, "en")).toEqual([long]);
   });
 });
 
@@ -60,34 +59,5 @@ describe("sortOf(query)", () => {
     [{ book, sort: "hours" as const }, "hours"],
   ])("%j: %s", (query, sort) => {
     expect(sortOf({ ...NO_QUERY, ...query })).toBe(sort);
-  });
-});
-
-describe("summary(shown, all, verdicts), missingFigures(book)", () => {
-  it("counts what fits, what fits with a change, and what does not", () => {
-    expect(summary(KITS, 4, VERDICTS)).toBe(
-      "4 kits: 1 fits your book as it is, 1 fits with a change, 1 does not fit, 1 could not be checked.",
-    );
-  });
-
-  it("counts what a filter leaves", () => {
-    expect(summary(KITS.slice(0, 1), 4, NONE)).toBe("1 of 4 kits.");
-    expect(summary([], 4, VERDICTS)).toBe("0 of 4 kits.");
-    expect(summary(KITS.slice(0, 1), 1, NONE)).toBe("1 kit.");
-  });
-
-  it.each([
-    [{}, ""],
-    [{ leafHeight: 1, leafWidth: 1, blockThickness: 1, leaves: 4 }, ""],
-    [
-      { leafHeight: 200, leafWidth: 130, blockThickness: 20 },
-      "For leaves, each kit’s own book stands in until you state yours.",
-    ],
-    [
-      { leaves: 200 },
-      "For leaf height, leaf width and thickness, each kit’s own book stands in until you state yours.",
-    ],
-  ])("%j: %s", (stated, words) => {
-    expect(missingFigures(stated)).toBe(words);
   });
 });

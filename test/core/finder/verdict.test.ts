@@ -2,8 +2,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { judge } from "../../../src/core/finder/verdict.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { DEMO_KITS, demoFolder, demoFrontMatter } from "../../input/kit/kit-folders.ts";
+import { DEMO_KITS, demoFolder, demoFrontMatter, readKit } from "../../input/kit/kit-folders.ts";
 
 import { patternOf } from "../pattern/computed.ts";
 

@@ -95,7 +95,7 @@ describe("light", () => {
 
   it("is refused where its given floor lies outside its region", () => {
     const message = discMessage({ light: { floor: 195 } });
-    expect(message.given).toContain('“well” is not there at 195 mm from the head');
+    expect(message.given).toContain("“well” is not there at 195 mm from the head");
   });
 
   it("is refused with other words where neither a narrower nor a lower one would do", () => {

@@ -1,11 +1,11 @@
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
-import type { KitFolder } from "../../../src/input/kit/read-kit.ts";
 import { readMadeKit } from "../../input/kit/kit-folders.ts";
 import { publishedText } from "../pattern/published.ts";
 import { type Changes, discKit } from "./disc-kit.ts";
 import type { PublishedWindow } from "./published-window.ts";
 
-export function discFolder(changes: Changes = {}): KitFolder {
+export function discFolder(changes: Changes = {}): PatternedKit {
   const { frontMatter, svg } = discKit(changes);
   return readMadeKit(frontMatter, svg);
 }

@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { DEMO_KITS, demoFolder, demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { DEMO_KITS, demoFolder, demoFrontMatter, readKit, readMadeKit } from "../../input/kit/kit-folders.ts";
 import type { KitInput } from "../../oracle/kit-input.ts";
 import { compareWithOracle, expectPattern } from "../../oracle/oracle.ts";
 import { randomKits } from "../../oracle/random-kits.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { KitFolder } from "../../../src/input/kit/read-kit.ts";
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { readMadeKit } from "../../input/kit/kit-folders.ts";
 import type { Published } from "../../oracle/compare.ts";
 import { randomKits } from "../../oracle/random-kits.ts";
@@ -142,7 +142,7 @@ describe("properties of the pattern with curves", () => {
 });
 
 /** Share of leaves whose spans are the same; a curve's chords may move a mark over a rounding limit. */
-function share(one: KitFolder, other: KitFolder): number {
+function share(one: PatternedKit, other: PatternedKit): number {
   const same = one.pattern.leaves.filter(
     (leaf, i) => JSON.stringify(leaf.spans) === JSON.stringify(other.pattern.leaves[i]!.spans),
   );

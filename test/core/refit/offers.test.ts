@@ -8,7 +8,7 @@ import { offersFor } from "../../../src/core/refit/offers.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { toRadians } from "../../../src/core/units/angle.ts";
 import { rulerStep } from "../../../src/core/units/ruler.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 
 import { failureOf, patternOf } from "../pattern/computed.ts";
 

@@ -8,8 +8,8 @@ import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 const folder = mkdtempSync(join(tmpdir(), "leaflight-refit-"));
@@ -59,7 +59,7 @@ const CASES: readonly (readonly [slug: string, refit: Refit, yaml: Readonly<Reco
 
 function published(kit: Kit): string {
   const result = computePattern(kit);
-  if (!result.fits) throw new Error(`does not fit: ${result.finding.kind}`);
+  if (!result.fits) throw new Error(result.finding.kind);
   const { pattern, findings } = result;
   const counts = countsOf(pattern);
   return patternJson(kit, pattern, findings, suppliesOf(kit, pattern, counts), effortOf(counts, kit.rates));

@@ -4,6 +4,7 @@ import { toDegrees, toRadians } from "../../../src/core/units/angle.ts";
 import {
   inchDenominator,
   LengthError,
+  type LengthFault,
   type LengthStyle,
   MM_PER_INCH,
   parseLength,
@@ -57,35 +58,35 @@ describe("parseLength(value)", () => {
     expect(parseLength(value)).toBeCloseTo(mm, 10);
   });
 
-  it.each<[unknown, string]>([
-    ["12", "has no unit"],
-    ["1 1/2", "has no unit"],
-    ["½", "has no unit"],
-    ["12 pt", 'has the unit "pt"'],
-    ["12 inches", 'has the unit "inches"'],
-    ["1 m", 'has the unit "m"'],
-    ["1/0 in", "divides by zero"],
-    ["2 1/0 in", "divides by zero"],
-    ["", "is not a length"],
-    ["mm", "is not a length"],
-    ["tall", "is not a length"],
-    ["1 2 mm", "is not a length"],
-    ["1 0.5 in", "is not a length"],
-    ["1.5.2 mm", "is not a length"],
-    ["1,5 mm", "has a comma: write a point"],
-    ["1/2/3 in", "is not a length"],
-    ["1e3 mm", 'has the unit "e3 mm"'],
-    ["--1 mm", "is not a length"],
-    [Number.NaN, "is not a finite number"],
-    [Number.POSITIVE_INFINITY, "is not a finite number"],
-    [null, "is not a length"],
-    [undefined, "is not a length"],
-    [true, "is not a length"],
-    [[12], "is not a length"],
-    [{ mm: 12 }, "is not a length"],
-  ])("refuses %j: it %s", (value, message) => {
+  it.each<[unknown, LengthFault]>([
+    ["12", { kind: "no-unit" }],
+    ["1 1/2", { kind: "no-unit" }],
+    ["½", { kind: "no-unit" }],
+    ["12 pt", { kind: "other-unit", unit: "pt" }],
+    ["12 inches", { kind: "other-unit", unit: "inches" }],
+    ["1 m", { kind: "other-unit", unit: "m" }],
+    ["1/0 in", { kind: "zero-divisor" }],
+    ["2 1/0 in", { kind: "zero-divisor" }],
+    ["", { kind: "no-length" }],
+    ["mm", { kind: "no-length" }],
+    ["tall", { kind: "no-length" }],
+    ["1 2 mm", { kind: "no-length" }],
+    ["1 0.5 in", { kind: "no-length" }],
+    ["1.5.2 mm", { kind: "no-length" }],
+    ["1,5 mm", { kind: "comma" }],
+    ["1/2/3 in", { kind: "no-length" }],
+    ["1e3 mm", { kind: "other-unit", unit: "e3 mm" }],
+    ["--1 mm", { kind: "no-length" }],
+    [Number.NaN, { kind: "not-finite" }],
+    [Number.POSITIVE_INFINITY, { kind: "not-finite" }],
+    [null, { kind: "no-length" }],
+    [undefined, { kind: "no-length" }],
+    [true, { kind: "no-length" }],
+    [[12], { kind: "no-length" }],
+    [{ mm: 12 }, { kind: "no-length" }],
+  ])("refuses %j: %j", (value, fault) => {
     expect(() => parseLength(value)).toThrow(LengthError);
-    expect(() => parseLength(value)).toThrow(message);
+    expect(() => parseLength(value)).toThrow(expect.objectContaining({ fault }));
   });
 
   it("tells what was given", () => {

@@ -1,5 +1,4 @@
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { demoFolder } from "../../input/kit/kit-folders.ts";
+import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 import { type Point, type Ring, rimAndHoles } from "../geometry/plane.ts";
 import type { Changes } from "../light/disc-kit.ts";
 import type { PublishedPart, PublishedWindow } from "../light/published-window.ts";

@@ -1,9 +1,9 @@
 import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { formatMessage, type KitMessage } from "../../../src/input/files/message.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
-import { copyDemo, demoText, inFolder, messagesOf } from "./kit-folders.ts";
+import { formatMessage } from "../../../src/input/files/format-message.ts";
+import type { KitMessage } from "../../../src/input/files/message.ts";
+import { copyDemo, demoText, inFolder, messagesOf, readKit } from "./kit-folders.ts";
 
 /** A kit's light and window, which have limits of their own. */
 const LIGHT_AND_WINDOW = /^(light|insert):.*\n/gm;
@@ -851,6 +851,30 @@ describe("readKit(folder, base) of a broken kit", () => {
       };
       expect(messagesOf(folder, base)).toMatchObject([want]);
     });
+  });
+
+  it("several lists of shapes wrong: one message each", () => {
+    const text: Replacements = [
+      ['"#well"]', '"#wel", "#wall"]'],
+      ['"#rim"', '"#rum"'],
+    ];
+    const { messages } = spoil({ kit: MOON, text });
+    expect(messages.map((message) => message.field).sort()).toEqual([
+      "picture.levels.rim[1]",
+      "picture.levels.well[1]",
+      "picture.levels.well[2]",
+    ]);
+  });
+
+  it("several shapes of no level: one message each with its line, the first ten of many", () => {
+    const rects = (count: number) => Array.from({ length: count }, () => '\n<rect width="9" height="9"/>').join("");
+    const lines = (count: number) => {
+      const svg: Replacements = [["</svg>", `${rects(count)}\n</svg>`]];
+      return spoil({ kit: MOON, svg }).messages.map((message) => message.line);
+    };
+    const [first, ...more] = lines(3);
+    expect(more).toEqual([first! + 1, first! + 2]);
+    expect(lines(40)).toHaveLength(10);
   });
 
   it("a message is one line: place, field, what was given, what is allowed, what to do", () => {

@@ -2,8 +2,11 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
+import { patternKit } from "../../../src/build/pattern-kit.ts";
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
-import { type KitFolder, readKit } from "../../../src/input/kit/read-kit.ts";
+import { readKit as readStated } from "../../../src/input/kit/read-kit.ts";
+import { readMotifs } from "../../../src/input/kit/read-motifs.ts";
 
 export const DEMO_KITS = ["evening-boat", "harbour-moon", "little-gull", "tide-and-lamp"] as const;
 
@@ -24,6 +27,11 @@ export function demoFolder(slug: string): string {
   return join(CONTENT, slug);
 }
 
+/** Reads a kit's folder in the project `base` with the project's motifs, and computes its pattern. */
+export function readKit(folder: string, base: string): PatternedKit {
+  return patternKit(readStated(folder, base, readMotifs(base).made));
+}
+
 /** Runs `use` with a folder for one test's kits and removes it afterwards. */
 export function inFolder<T>(use: (base: string) => T): T {
   const base = mkdtempSync(join(tmpdir(), "leaflight-kits-"));
@@ -35,7 +43,7 @@ export function inFolder<T>(use: (base: string) => T): T {
 }
 
 /** Reads a kit that is made of front matter and a picture. */
-export function readMadeKit(frontMatter: object, svg: string, slug = "made"): KitFolder {
+export function readMadeKit(frontMatter: object, svg: string, slug = "made"): PatternedKit {
   return inFolder((base) => {
     const folder = join(base, slug);
     mkdirSync(folder, { recursive: true });

@@ -1,32 +1,30 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { tickUntimed } from "../../../src/core/bench/progress.ts";
-import { ProgressError, parseProgress, serialiseProgress } from "../../../src/input/progress/progress-file.ts";
+import type { ProgressFailure } from "../../../src/core/bench/progress-failure.ts";
+import { parseProgress, serialiseProgress } from "../../../src/input/progress/progress-file.ts";
+import { progressFailure } from "../../../src/words/progress.ts";
 import { anyProgress, begin } from "../../core/bench/made.ts";
 
 const OURS = { kit: "little-gull", fit: "" };
 
-function refusal(text: string, wanted = OURS): ProgressError {
-  try {
-    parseProgress(text, wanted);
-  } catch (error) {
-    if (error instanceof ProgressError) return error;
-    throw error;
-  }
-  throw new Error("the text was taken in");
+function refusal(text: string, wanted = OURS): ProgressFailure {
+  const read = parseProgress(text, wanted);
+  if ("progress" in read) throw new Error("the text was taken in");
+  return read.failure;
 }
 
 describe("a progress file", () => {
   it("gives back what was written, whatever it is", () => {
     fc.assert(
       fc.property(anyProgress, (progress) => {
-        expect(parseProgress(serialiseProgress(progress), progress)).toEqual(progress);
+        expect(parseProgress(serialiseProgress(progress), progress)).toEqual({ progress });
       }),
       { seed: 4, numRuns: 300 },
     );
   });
 
-  it("is refused with a ProgressError, and with nothing else, when a part of it is damaged", () => {
+  it("is refused with what is wrong, and nothing is thrown, when a part of it is damaged", () => {
     const spoil = fc.oneof(
       fc.string(),
       fc.jsonValue().map((value) => JSON.stringify(value)),
@@ -37,7 +35,7 @@ describe("a progress file", () => {
     );
     fc.assert(
       fc.property(spoil, (text) => {
-        expect(refusal(text).message).not.toBe("");
+        expect(progressFailure(refusal(text))).toMatch(/^[A-Z[a-z].*\.$/s);
       }),
       { seed: 5, numRuns: 300 },
     );
@@ -45,13 +43,17 @@ describe("a progress file", () => {
 
   const file = () => JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2]))) as Record<string, unknown>;
   it.each([
-    ["schema", "leaflight/progress/0", /not a progress file of this version: schema is "leaflight\/progress\/0"/],
-    ["schema", undefined, /schema is missing/],
-    ["kit", 7, /kit is 7, expected text/],
-    ["at", 0, /at is 0, expected a whole number from 1 to 5000/],
+    [
+      "schema",
+      "leaflight/progress/0",
+      /^It is not a progress file of this version: its schema is "leaflight\/progress\/0", not "leaflight\/progress\/1"\.$/,
+    ],
+    ["schema", undefined, /its schema is missing/],
+    ["kit", 7, /^kit is 7, but must be text\.$/],
+    ["at", 0, /^at is 0, but must be a whole number from 1 to 5000\.$/],
     ["at", 2.5, /at is 2.5/],
-    ["ticks", {}, /ticks is {}, expected a list/],
-    ["ticks", [[1, -1]], /ticks\[0\]\[1\] is -1, expected a number from 0/],
+    ["ticks", {}, /^ticks is {}, but must be a list\.$/],
+    ["ticks", [[1, -1]], /^ticks\[0\]\[1\] is -1, but must be a number of 0 or more\.$/],
     [
       "ticks",
       [
@@ -61,7 +63,7 @@ describe("a progress file", () => {
       ],
       /ticks has leaf 4 twice/,
     ],
-    ["passed", ["batch 1", 2], /passed\[1\] is 2, expected text/],
+    ["passed", ["batch 1", 2], /^passed\[1\] is 2, but must be text\.$/],
     ["lost", [{ leaf: 5, cleared: [[0, 1]] }], /lost\[0\].cleared\[0\]\[0\] is 0/],
     [
       "lost",
@@ -72,22 +74,41 @@ describe("a progress file", () => {
       /lost has leaf 5 twice/,
     ],
     ["measured", { leaves: 20, thickness: "9" }, /measured.thickness is "9"/],
-    ["measured", { leaves: 20, thickness: 0 }, /measured.thickness is 0, expected a number above 0/],
+    ["measured", { leaves: 20, thickness: 0 }, /^measured.thickness is 0, but must be a number above 0\.$/],
     ["clock", { worked: 1, seen: 2 }, /clock.ticked is missing/],
   ])("says where it is wrong: %s = %j", (key, value, message) => {
-    expect(refusal(JSON.stringify({ ...file(), [key]: value })).message).toMatch(message);
+    expect(progressFailure(refusal(JSON.stringify({ ...file(), [key]: value })))).toMatch(message);
+  });
+
+  it("keeps ticks in book order, whatever their order in the file, and reads past what it does not know", () => {
+    const told = JSON.stringify({
+      ...file(),
+      ticks: [
+        [9, 0, "more"],
+        [2, 5],
+      ],
+      later: true,
+    });
+    expect(parseProgress(told, OURS)).toMatchObject({
+      progress: {
+        ticks: [
+          { leaf: 2, took: 5 },
+          { leaf: 9, took: 0 },
+        ],
+      },
+    });
   });
 
   it("is refused for another kit, and for another fit names that fit", () => {
     const other = serialiseProgress({ ...begin(), kit: "harbour-moon" });
-    expect(refusal(other)).toMatchObject({
-      fit: undefined,
-      message: expect.stringContaining('the kit "harbour-moon"'),
+    expect(refusal(other)).toEqual({ kind: "other-kit", kit: "harbour-moon", wanted: "little-gull" });
+    expect(refusal(serialiseProgress({ ...begin(), fit: "leaves=128" }))).toEqual({
+      kind: "other-fit",
+      fit: "leaves=128",
     });
-    expect(refusal(serialiseProgress({ ...begin(), fit: "leaves=128" })).fit).toBe("leaves=128");
   });
 
   it("says of a text that is no JSON that it is none", () => {
-    expect(refusal("leaf,page\n1,2\n").message).toContain("not JSON");
+    expect(refusal("leaf,page\n1,2\n")).toEqual({ kind: "not-json" });
   });
 });

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readSettings } from "../../../src/input/settings/read-settings.ts";
 import {
@@ -29,7 +30,7 @@ function messageOf(yaml: string, override?: string): string {
   try {
     read(yaml, override);
   } catch (error) {
-    if (error instanceof KitError) return error.message;
+    if (error instanceof KitError) return error.messages.map(formatMessage).join("\n");
     throw error;
   }
   throw new Error("it was read");
@@ -87,9 +88,16 @@ describe("readSettings(base, override)", () => {
     expect(messageOf(yaml)).toContain("; do: ");
   });
 
+  it("takes a language that there are words in, also with a region, and tells of another", () => {
+    expect(read("language: en-GB").language).toBe("en-GB");
+    expect(messageOf("title: Folds\nlanguage: nl")).toBe(
+      'content/site.yaml:2:1  language: given "nl", which has no words here; allowed: one of these, also with a region: en; do: choose one of them, or add a folder of words',
+    );
+  });
+
   it("names the environment variable where that is wrong", () => {
     expect(messageOf("title: Folds", "host/folder")).toBe(
-      'environment  LEAFLIGHT_SITE_URL: given "host/folder"; allowed: Address of the site\'s folder, without parameters: https://host/folder/; do: correct the variable, or leave it out to use url in content/site.yaml',
+      'environment  LEAFLIGHT_SITE_URL: given "host/folder"; allowed: Address of the site’s folder, without parameters: https://host/folder/; do: correct the variable, or leave it out to use url in content/site.yaml',
     );
   });
 });

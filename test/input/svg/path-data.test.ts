@@ -308,7 +308,7 @@ describe("parsePathData(text)", () => {
     ["M0 0L1e 5", 'has "e 5" at character 7 where a number belongs, after "M0 0L1"'],
     ["M0 0 NaN 5", 'has "NaN 5" at character 6 where a path command belongs, after "M0 0"'],
   ])("rejects %s", (d, message) => {
-    expect(() => parsePathData(d)).toThrow(new Error(message));
+    expect(() => parsePathData(d)).toThrow(expect.objectContaining({ message: `… ${message}` }));
     expect(() => readBody(`\n<path d="${d}"/>`)).toThrow(
       expect.objectContaining({ line: 3, message: `<path> d ${message}` }),
     );

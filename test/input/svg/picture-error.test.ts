@@ -21,10 +21,10 @@ describe("readSvg(text): files that are no picture", () => {
     ["moon", 1, "not an SVG picture: it has no <svg> element"],
     ["<!-- -->\n<html/>", 2, "not an SVG picture: its root is <html>"],
     ['<svg viewBox="0 0 1 1"/>', 1, 'not an SVG picture: add xmlns="http://www.w3.org/2000/svg" to <svg>'],
-    [`${OPEN}>\n<g>\n</svg>`, 2, 'not well-formed xml: opening and ending tag mismatch: "g" != "svg"'],
-    [`${OPEN}>\n<g a="1"\n a="2"/></svg>`, 2, "not well-formed xml: attribute a redefined"],
-    [`${OPEN}>\n<g a=1/></svg>`, 2, 'not well-formed xml: attribute "1" missed quot(")!'],
-    [`${OPEN}>\n<x:g/></svg>`, 2, "not well-formed xml: prefix is non-null and namespace is null"],
+    [`${OPEN}>\n<g>\n</svg>`, 2, 'not well-formed XML: opening and ending tag mismatch: "g" != "svg"'],
+    [`${OPEN}>\n<g a="1"\n a="2"/></svg>`, 2, "not well-formed XML: attribute a redefined"],
+    [`${OPEN}>\n<g a=1/></svg>`, 2, 'not well-formed XML: attribute "1" missed quot(")!'],
+    [`${OPEN}>\n<x:g/></svg>`, 2, "not well-formed XML: prefix is non-null and namespace is null"],
     [`${OPEN}>\n<desc>&leaf;</desc></svg>`, 2, 'entity "&leaf;" is not read: write its text in place'],
     [
       `<!DOCTYPE svg [<!ENTITY x SYSTEM "file:///etc/passwd">]>\n${OPEN}>\n<desc>&x;</desc></svg>`,
@@ -34,7 +34,7 @@ describe("readSvg(text): files that are no picture", () => {
     [
       `<?xml-stylesheet href="a.css"?>${OPEN}/>`,
       1,
-      "<?xml-stylesheet?> cannot be honoured: put the rules in a <style> element",
+      "<?xml-stylesheet?> is not supported: put the rules in a <style> element",
     ],
   ])("rejects %s", (text, line, message) => {
     expect(faultOf(() => readSvg(text))).toEqual([line, message]);
@@ -84,16 +84,13 @@ describe("readSvg(text): picture box", () => {
     ['viewBox="0 0 5"', '<svg> viewBox "0 0 5" needs four numbers: x, y, width and height'],
     ['viewBox="0 0 5 5 5"', '<svg> viewBox "0 0 5 5 5" needs four numbers: x, y, width and height'],
     ['viewBox="0 0 5mm 5"', '<svg> viewBox "0 0 5mm 5" has "mm 5" where a number belongs'],
-    [
-      'viewBox="0 0 9 9" transform="scale(2)"',
-      "<svg> transform cannot be honoured: move it to a <g> around the content",
-    ],
+    ['viewBox="0 0 9 9" transform="scale(2)"', "<svg> transform is not supported: move it to a <g> around the content"],
   ])("rejects %s", (attributes, message) => {
     expect(faultOf(() => readBody("", attributes))).toEqual([1, message]);
   });
 });
 
-describe("readSvg(text): elements that cannot be honoured", () => {
+describe("readSvg(text): elements that are not supported", () => {
   it.each<[string, number, string]>([
     ["\n<text>moon</text>", 3, "<text> cannot be drawn: convert the text to paths"],
     ["<g>\n<image/></g>", 3, "<image> cannot be drawn: trace the image to paths"],
@@ -105,7 +102,7 @@ describe("readSvg(text): elements that cannot be honoured", () => {
     ["<constructor/>", 2, "<constructor> cannot be drawn: remove it or correct its name"],
     ['<defs><text id="t"/></defs>\n<use href="#t"/>', 2, "<text> cannot be drawn: convert the text to paths"],
     ["<g\n id='a'/><g\n id='a'/>", 4, 'id "a" is taken by <g> in line 2: give each element its own'],
-    ["<g systemLanguage='en'/>", 2, "<g> systemLanguage cannot be honoured: remove it"],
+    ["<g systemLanguage='en'/>", 2, "<g> systemLanguage is not supported: remove it"],
     ["<use/>", 2, "<use> has no href: name the id of a shape or group"],
     ["<use\nhref='#a'/>", 3, '<use> href "#a" has no target: no element has this id'],
     ["<use href='a.svg#b'/>", 2, '<use> href "a.svg#b" is not in this file: write "#" and an id of it'],
@@ -115,7 +112,7 @@ describe("readSvg(text): elements that cannot be honoured", () => {
     ["<use id='a' href='#a'/>", 2, '<use> href "#a" shows itself: break the cycle'],
     ["<use id='a' href='#b'/>\n<use id='b' href='#a'/>", 2, '<use> href "#b" shows itself: break the cycle'],
     ["<linearGradient id='a'/><use href='#a'/>", 2, '<use> href "#a" is a <linearGradient>: name a shape or group'],
-    ["<symbol id='a' refX='5'/><use href='#a'/>", 2, "<symbol> refX cannot be honoured: move the <use> instead"],
+    ["<symbol id='a' refX='5'/><use href='#a'/>", 2, "<symbol> refX is not supported: move the <use> instead"],
     [
       "<symbol id='a' viewBox='0 0 9 9' preserveAspectRatio='mid'/><use href='#a'/>",
       2,
@@ -184,12 +181,12 @@ describe("readSvg(text): attribute values", () => {
     [
       "<g transform='scale(2)' transform-origin='5 5'/>",
       2,
-      "<g> transform-origin cannot be honoured: write rotate(angle x y)",
+      "<g> transform-origin is not supported: write rotate(angle x y)",
     ],
     [
       "<circle r='1e9'/>",
       2,
-      "<circle> has a curve thousands of times as large as the picture: draw it at the picture's size",
+      "<circle> has a curve thousands of times as large as the picture: draw it at the picture’s size",
     ],
     ["<path d='M0 0H1e308V1e308z' transform='scale(1e9)'/>", 2, "<path> has coordinates too large to compute with"],
   ])("rejects %s", (body, line, message) => {
@@ -206,49 +203,37 @@ describe("readSvg(text): styles", () => {
     [sheet("rect:hover{fill:red}"), 3, 'selector "rect:hover" is too complex: use an element name, .class, #id or *'],
     [sheet("[id]{fill:red}"), 3, 'selector "[id]" is too complex: use an element name, .class, #id or *'],
     [sheet("svg|rect{fill:red}"), 3, 'selector "svg|rect" is too complex: use an element name, .class, #id or *'],
-    [sheet('@import "a.css";'), 3, "@import cannot be honoured: write the rules plainly in this <style>"],
-    [
-      sheet(".a{}\n@media print{.a{fill:none}}"),
-      4,
-      "@media cannot be honoured: write the rules plainly in this <style>",
-    ],
-    [sheet(`.a{fill:${"(".repeat(100_000)}}`), 2, "malformed css: nested too deeply"],
-    [sheet(".a{fill}"), 3, "malformed css: colon is expected"],
-    [`<style media="print"/>`, 2, '<style> media "print" cannot be honoured: remove it'],
-    [`<rect ${SIZE}\nstyle="fill"/>`, 3, "malformed css: colon is expected"],
+    [sheet('@import "a.css";'), 3, "@import is not supported: write the rules plainly in this <style>"],
+    [sheet(".a{}\n@media print{.a{fill:none}}"), 4, "@media is not supported: write the rules plainly in this <style>"],
+    [sheet(`.a{fill:${"(".repeat(100_000)}}`), 2, "malformed CSS: nested too deeply"],
+    [sheet(".a{fill}"), 3, "malformed CSS: colon is expected"],
+    [`<style media="print"/>`, 2, '<style> media "print" is not supported: remove it'],
+    [`<rect ${SIZE}\nstyle="fill"/>`, 3, "malformed CSS: colon is expected"],
     [`<rect ${SIZE} style="fill:"/>`, 2, 'fill "" has no value: write one or remove fill'],
     [`<rect ${SIZE} fill=""/>`, 2, 'fill "" has no value: write one or remove fill'],
-    [`<rect ${SIZE} style="fill:var(--x)"/>`, 2, 'fill "var(--x)" cannot be honoured: write the value itself'],
+    [`<rect ${SIZE} style="fill:var(--x)"/>`, 2, 'fill "var(--x)" is not supported: write the value itself'],
     [`<rect ${SIZE} fill-rule="odd"/>`, 2, 'fill-rule "odd" is unknown: use nonzero, evenodd'],
     [`<rect ${SIZE} visibility="no"/>`, 2, 'visibility "no" is unknown: use visible, hidden, collapse'],
     [`<rect ${SIZE} opacity="half"/>`, 2, '<rect> opacity "half" is no opacity: write a number from 0 to 1'],
     [`<g fill-opacity="x"/>`, 2, '<g> fill-opacity "x" is no opacity: write a number from 0 to 1'],
     [`<rect ${SIZE} fill="url(#g)"/>`, 2, 'fill "url(#g)" points to no gradient or pattern: write a colour'],
     [`<rect ${SIZE} fill="url(a.svg#g)"/>`, 2, 'fill "url(a.svg#g)" is in another file: bring it into this one'],
-    [`<rect ${SIZE} clip-path="url(#c)"/>`, 2, '<rect> clip-path "url(#c)" cannot be honoured: cut the shape itself'],
-    [sheet("g{\nmask:url(#c)}", "\n<g/>"), 4, '<g> mask "url(#c)" cannot be honoured: cut the shape itself'],
-    [`<g filter="blur(2px)"/>`, 2, '<g> filter "blur(2px)" cannot be honoured: remove it or draw its result'],
-    [
-      `<path style="marker:url(#m)"/>`,
-      2,
-      '<path> marker-start "url(#m)" cannot be honoured: draw the marker as a shape',
-    ],
+    [`<rect ${SIZE} clip-path="url(#c)"/>`, 2, '<rect> clip-path "url(#c)" is not supported: cut the shape itself'],
+    [sheet("g{\nmask:url(#c)}", "\n<g/>"), 4, '<g> mask "url(#c)" is not supported: cut the shape itself'],
+    [`<g filter="blur(2px)"/>`, 2, '<g> filter "blur(2px)" is not supported: remove it or draw its result'],
+    [`<path style="marker:url(#m)"/>`, 2, '<path> marker-start "url(#m)" is not supported: draw the marker as a shape'],
     [
       `<g marker-end="url(#m)">\n<line/></g>`,
       3,
-      '<line> marker-end "url(#m)" cannot be honoured: draw the marker as a shape',
+      '<line> marker-end "url(#m)" is not supported: draw the marker as a shape',
     ],
     [
       sheet(".a{transform:scale(2)}", '\n<g class="a"/>'),
       3,
-      '<g> transform "scale(2)" in css cannot be honoured: write it as an attribute',
+      '<g> transform "scale(2)" in CSS is not supported: write it as an attribute',
     ],
-    [
-      `<path style="d:path('M0 0')"/>`,
-      2,
-      '<path> d "path("M0 0")" in css cannot be honoured: write it as an attribute',
-    ],
-    [`<circle style="r:5px"/>`, 2, '<circle> r "5px" in css cannot be honoured: write it as an attribute'],
+    [`<path style="d:path('M0 0')"/>`, 2, '<path> d "path("M0 0")" in CSS is not supported: write it as an attribute'],
+    [`<circle style="r:5px"/>`, 2, '<circle> r "5px" in CSS is not supported: write it as an attribute'],
   ])("rejects %s", (body, line, message) => {
     expect(faultOf(() => readBody(body))).toEqual([line, message]);
   });

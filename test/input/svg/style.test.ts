@@ -161,7 +161,7 @@ describe("readSvg(text): notes", () => {
     [
       `<symbol id="s" viewBox="0 0 9 9"><rect x="20" ${SIZE}/></symbol><use href="#s"/>`,
       0,
-      [[2, "<rect> is not painted: it lies outside its symbol's viewBox"]],
+      [[2, "<rect> is not painted: it lies outside its symbol’s viewBox"]],
     ],
   ])("notes what is left out of %s", (body, shapes, notes) => {
     const picture = readBody(body);

@@ -1,18 +1,18 @@
-import { type KitFolder, readKit } from "../../../src/input/kit/read-kit.ts";
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { type CutFile, cutFiles } from "../../../src/output/cut/cut-files.ts";
 import type { PublishedWindow } from "../../core/light/published-window.ts";
 import { discFolder } from "../../core/light/read-disc-kit.ts";
 import { publishedText } from "../../core/pattern/published.ts";
-import { demoFolder } from "../../input/kit/kit-folders.ts";
+import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 
 /** A kit with a window, its published pattern and its cut files by name. */
 export interface CutKit {
-  readonly folder: KitFolder;
+  readonly folder: PatternedKit;
   readonly pattern: PublishedWindow;
   readonly files: ReadonlyMap<string, string>;
 }
 
-function cutKit(folder: KitFolder): CutKit {
+function cutKit(folder: PatternedKit): CutKit {
   const list: CutFile[] = cutFiles(folder.kit, folder.pattern);
   const files = new Map(list.map((file) => [file.name, file.text]));
   if (files.size !== list.length) throw new Error("two files of one name");

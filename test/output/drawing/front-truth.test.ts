@@ -3,8 +3,8 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
 
 /**
  * The drawn picture against the published leaves, seen by rays: every ray runs straight at the book (along −z) and meets what

@@ -1,10 +1,10 @@
 import { join } from "node:path";
 import type { Kit, Version } from "../../../src/core/kit/kit.ts";
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { readCautions } from "../../../src/input/cautions/read-cautions.ts";
-import { type KitFolder, readKit } from "../../../src/input/kit/read-kit.ts";
 import { type SiteSettings, siteSettings } from "../../../src/input/settings/settings.ts";
 import { type KitView, viewKit } from "../../../src/output/views/kit-view.ts";
-import { demoFolder } from "../../input/kit/kit-folders.ts";
+import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 
@@ -27,9 +27,6 @@ export function kitWith(slug: string, fields: Partial<Kit>): Kit {
 
 /** A demo kit as its page shows it, with some fields changed. */
 export function demoView(slug: string, fields: Partial<Kit> = {}): KitView {
-  const folder: KitFolder = readKit(demoFolder(slug), ROOT);
-  return viewKit(
-    { ...folder, kit: { ...folder.kit, ...fields } },
-    readCautions(join(ROOT, "content/words/cautions.yaml")),
-  );
+  const folder: PatternedKit = readKit(demoFolder(slug), ROOT);
+  return viewKit({ ...folder, kit: { ...folder.kit, ...fields } }, readCautions(ROOT, "en"));
 }

@@ -20,7 +20,7 @@ describe("editionOf(kit)", () => {
 });
 
 describe("packetFooter(kit, title, paper)", () => {
-  const paper = { label: "A4" } as Parameters<typeof packetFooter>[2];
+  const paper = { name: "a4" } as const;
 
   it("names the version that was printed, where there is one", () => {
     const { kit } = demoView("little-gull", { versions: [version("1.1", "2026-09-12")] });

@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError } from "../../../src/input/files/message.ts";
-import type { KitFolder } from "../../../src/input/kit/read-kit.ts";
 import { viewKit } from "../../../src/output/views/kit-view.ts";
 import { demoFolder, demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 
 /** The little gull with other units and another step; undefined where the kit is refused because of its step. */
-function gull(units: "mm" | "in", markStep: number | string): KitFolder | undefined {
+function gull(units: "mm" | "in", markStep: number | string): PatternedKit | undefined {
   const frontMatter = demoFrontMatter("little-gull");
   const svg = readFileSync(join(demoFolder("little-gull"), "gull.svg"), "utf8");
   const picture = { ...frontMatter.picture, file: "picture.svg" };
@@ -26,12 +26,12 @@ function toMillimetres(text: string, units: "mm" | "in"): number {
 }
 
 /** The marks of each leaf that page and packet show in the kit's units. */
-function shownMarks(folder: KitFolder, units: "mm" | "in"): number[][] {
+function shownMarks(folder: PatternedKit, units: "mm" | "in"): number[][] {
   return viewKit(folder, []).rows.map((row) => row.marks[units].map((mark) => toMillimetres(mark.at, units)));
 }
 
 /** The marks of each leaf that are published, as a matcher. */
-function publishedMarks(folder: KitFolder): unknown[][] {
+function publishedMarks(folder: PatternedKit): unknown[][] {
   return folder.pattern.leaves.map((leaf) => leaf.cuts.map((cut) => expect.closeTo(cut.at, 2)));
 }
 

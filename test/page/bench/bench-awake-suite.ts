@@ -64,7 +64,7 @@ export function awakeSuite(served: () => Served): void {
       await maker.page.evaluateOnNewDocument(standIn, true);
       await maker.open(GULL);
       await settled("waiting");
-      expect([await asked(), await maker.text("awake-words")]).toEqual([1, "Screen may sleep"]);
+      expect([await asked(), await maker.text("awake-words")]).toEqual([1, "Keep the screen on"]);
       await maker.press("go");
       expect(await maker.done()).toBe(1);
     });

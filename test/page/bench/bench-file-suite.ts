@@ -66,7 +66,7 @@ export function fileSuite(served: () => Served): void {
       try {
         await other.open(GULL);
         expect(await other.done()).toBe(0);
-        expect(await takeIn(other, path)).toBe("little-gull-progress.json is taken in: 29 leaves ticked.");
+        expect(await takeIn(other, path)).toBe("little-gull-progress.json is opened: 29 leaves ticked.");
         expect(await other.text("lost-list")).toContain("leaf 30");
         await other.page.keyboard.press("Escape");
         expect(await all(other)).toEqual(before);
@@ -78,11 +78,11 @@ export function fileSuite(served: () => Served): void {
     });
 
     it.each([
-      ["notes.json", "leaf,page\n1,2\n", /cannot be taken in: it is not JSON/],
+      ["notes.json", "leaf,page\n1,2\n", /cannot be opened\. It is not JSON/],
       [
         "list.json",
         '{"schema":"leaflight/pattern/1"}',
-        /not a progress file of this version: schema is "leaflight\/pattern\/1"/,
+        /not a progress file of this version: its schema is "leaflight\/pattern\/1"/,
       ],
       ["cut.json", '{"schema":"leaflight/progress/1","kit":"little', /it may be cut short/],
     ])("refuses %s, says why and changes nothing", async (name, text, why) => {
@@ -105,15 +105,15 @@ export function fileSuite(served: () => Served): void {
       await maker.press("go");
       const gull = await save(maker, "little-gull-progress.json");
       await maker.open(GULL);
-      expect(await takeIn(maker, moon)).toContain('it belongs to the kit "harbour-moon", and this is "little-gull"');
+      expect(await takeIn(maker, moon)).toContain("It belongs to the kit “harbour-moon”, and this is “little-gull”.");
       await maker.page.keyboard.press("Escape");
-      expect(await takeIn(maker, gull)).toContain("on another book or fit. Open that one and take the file in there.");
+      expect(await takeIn(maker, gull)).toContain("on another book or fit. Go to that book and open the file there.");
       expect(await maker.done()).toBe(0);
       await Promise.all([maker.page.waitForNavigation(), maker.page.click("[data-file-answer] a")]);
       expect(new URL(maker.page.url()).searchParams.get("leaves")).toBe("128");
     });
 
-    it("begins anew only after she said yes", async () => {
+    it("starts again only after she said yes", async () => {
       await maker.open(GULL);
       await maker.press("go");
       const said: string[] = [];
@@ -127,7 +127,7 @@ export function fileSuite(served: () => Served): void {
       expect(await maker.done()).toBe(1);
       await maker.press("anew");
       expect([await maker.done(), await maker.leaf()]).toEqual([0, 1]);
-      expect(said).toEqual(Array(2).fill("Clear all 1 ticks and begin this book anew?"));
+      expect(said).toEqual(Array(2).fill("Clear 1 tick and start this book again?"));
     });
   });
 }

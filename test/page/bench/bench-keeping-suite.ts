@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Served, textOf } from "../offline/visit.ts";
-import { patternOf, shownOf } from "./bench-pattern.ts";
+import { demoPattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** Progress through reloads, without network, through an update, and apart for each fit. */
@@ -19,7 +19,7 @@ export function keepingSuite(served: () => Served): void {
     const visitKit = async () => {
       await maker.page.goto(`${served().host.site}index.html`, { waitUntil: "load" });
       await maker.page.goto(`${served().host.site}kits/little-gull/index.html`, { waitUntil: "load" });
-      await textOf(maker.page, "[data-kept]", /works without network/);
+      await textOf(maker.page, "[data-kept]", /works offline/);
     };
 
     it("stays through a reload, at the same leaf", async () => {
@@ -51,7 +51,9 @@ export function keepingSuite(served: () => Served): void {
         for (const key of Object.keys(localStorage)) localStorage.setItem(key, "{");
       });
       await maker.open(GULL);
-      expect(await maker.text("notices")).toContain("The progress kept in this browser cannot be read (it is not JSON");
+      expect(await maker.text("notices")).toContain(
+        "The progress saved in this browser cannot be read, so this starts again. It is not JSON",
+      );
       expect(await maker.done()).toBe(0);
       await maker.page.evaluate(() => {
         Storage.prototype.setItem = () => {
@@ -59,7 +61,7 @@ export function keepingSuite(served: () => Served): void {
         };
       });
       await foldSome(1);
-      expect(await maker.text("notices")).toContain("This browser keeps nothing for this page");
+      expect(await maker.text("notices")).toContain("This browser cannot save your progress");
     });
 
     it("follows another tab of the same kit and fit", async () => {
@@ -84,7 +86,7 @@ export function keepingSuite(served: () => Served): void {
         await maker.goTo("leaf", 40);
         await maker.press("lose");
         await maker.press("recovery-do");
-        expect(await maker.walk()).toEqual(shownOf(patternOf("little-gull", [40]), 41));
+        expect(await maker.walk()).toEqual(shownOf(demoPattern("little-gull", [40]), 41));
       } finally {
         await served().host.start();
       }
@@ -104,7 +106,7 @@ export function keepingSuite(served: () => Served): void {
       await Promise.all([maker.page.waitForNavigation(), maker.page.click(".newer button")]);
       await maker.page.waitForSelector("[data-edge] svg");
       expect([await maker.leaf(), await maker.done()]).toEqual([5, 4]);
-      expect(await maker.text("notices")).toContain("This kit was changed since you began");
+      expect(await maker.text("notices")).toContain("This kit has changed since you began");
     });
   });
 }

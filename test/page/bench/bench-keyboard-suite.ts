@@ -109,11 +109,11 @@ export function keyboardSuite(served: () => Served): void {
     it("speaks each leaf, its prompt and what was done", async () => {
       await maker.goTo("leaf", 18);
       expect(await maker.text("say")).toMatch(
-        /^Checkpoint: page 31, first mark .* right\? Leaf 18, p\. 31, pattern page 19\./,
+        /^Checkpoint: is this page 31, with its first mark at .*\? Leaf 18, page 31\. Pattern page 19\./,
       );
       await keys("Enter", "Enter");
       expect(await maker.text("say")).toMatch(
-        /^Leaf 19, p\. 33, pattern page 21\. \d+ marks in millimetres from the head: /,
+        /^Leaf 19, page 33\. Pattern page 21\. \d+ marks in millimetres from the head: /,
       );
     });
   });

@@ -24,7 +24,8 @@ export function measureSuite(served: () => Served): void {
     };
     const result = async () => (await maker.text("measure-result")).replaceAll("\u00a0", " ");
     const degrees = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`;
-    const size = (mm: number) => `${Number(mm.toFixed(1))} mm`;
+    const whole = (mm: number) => `${Math.round(mm)} mm`;
+    const onPage = (mm: number) => `${Number(mm.toFixed(1))} mm`;
 
     it.each([
       ["9.5", 9.5],
@@ -37,12 +38,12 @@ export function measureSuite(served: () => Served): void {
       expect(await maker.page.$eval("[data-measure-leaves]", (field) => (field as HTMLInputElement).value)).toBe("20");
       await write("thickness", written);
       const words = await result();
-      expect(words).toContain(`A flap of yours counts ${hand.kappa.toFixed(1)} leaf thicknesses.`);
+      expect(words).toContain(`Each flap is as bulky as ${hand.kappa.toFixed(1)} leaves.`);
       expect(words).toContain(
-        `rests at about ${degrees(hand.rest)}; the picture wants ${degrees(hand.wanted)}, a hold width of ${size(hand.hold)}`,
+        `rests at about ${degrees(hand.rest)}. The picture needs ${degrees(hand.wanted)}, a hold width of ${whole(hand.hold)}.`,
       );
-      if (hand.rest > hand.wanted) expect(words).toContain(`push it wider, to about ${size(hand.resting)}`);
-      else expect(words).toContain("The wanted opening can be held.");
+      if (hand.rest > hand.wanted) expect(words).toContain(`push it wider, to about ${whole(hand.resting)}.`);
+      else expect(words).toContain("Your book closes far enough for it.");
     });
 
     it("fits the kit's page again, which shows the same hold width", async () => {
@@ -50,8 +51,8 @@ export function measureSuite(served: () => Served): void {
       await openForm();
       await write("thickness", "14");
       await maker.page.keyboard.press("Enter");
-      expect(await maker.text("say")).toContain("A flap of yours counts");
-      expect(await maker.text("notices")).toContain("A flap of yours counts");
+      expect(await maker.text("say")).toContain("Each flap is as bulky as");
+      expect(await maker.text("notices")).toContain("Each flap is as bulky as");
       await openForm();
       expect(await maker.page.$eval("[data-measure-thickness]", (field) => (field as HTMLInputElement).value)).toBe(
         "14 mm",
@@ -64,7 +65,7 @@ export function measureSuite(served: () => Served): void {
       const page = (await textOf(maker.page, "main", /push the book open/)).replaceAll("\u00a0", " ");
       const forced = Number(/push the book open to about ([\d.]+)°/.exec(page)![1]);
       expect(Math.abs(forced - (hand.rest * 180) / Math.PI)).toBeLessThan(0.51);
-      expect(page).toContain(size(hand.hold));
+      expect(page).toContain(onPage(hand.hold));
     });
 
     it("gives that width at the end of the work, with the wider one that her flaps force", async () => {
@@ -77,12 +78,12 @@ export function measureSuite(served: () => Served): void {
       await maker.press("done");
       const notices = (await maker.text("notices")).replaceAll("\u00a0", " ");
       expect(notices).toContain(
-        `a hold width of ${size(hand.hold)} (your flaps push it to about ${size(hand.resting)})`,
+        `a hold width of ${whole(hand.hold)}. Your flaps push it open to about ${whole(hand.resting)}.`,
       );
     });
 
     it.each([
-      ["thickness", "1", /Allowed: 2\.4 mm to 30\.6 mm: 20 leaves of this book are 2\.4 mm/],
+      ["thickness", "1", /Allowed: 2\.4 mm to 30\.6 mm\. 20 leaves of this book are 2\.4 mm/],
       ["thickness", "a lot", /Allowed: a length like 9\.5 or 3\/8 in/],
       ["leaves", "1", /Allowed: 2 to 204 leaves/],
       ["leaves", "300", /Allowed: 2 to 204 leaves/],

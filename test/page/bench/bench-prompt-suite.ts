@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
 import type { Served } from "../offline/visit.ts";
-import { patternOf } from "./bench-pattern.ts";
+import { demoPattern } from "./bench-pattern.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 const MINUTE = 60_000;
@@ -25,7 +25,7 @@ export function promptSuite(served: () => Served): void {
       }, ms);
 
     it("asks before each batch and at each checkpoint of the plan, and nowhere else", async () => {
-      const pattern = patternOf("little-gull");
+      const pattern = demoPattern("little-gull");
       const batches = batchesOf(pattern, 20, undefined);
       const expected = pattern.leaves.flatMap((leaf) => {
         const batch = batches.find((one) => one.first === leaf);
@@ -33,11 +33,11 @@ export function promptSuite(served: () => Served): void {
           ...(batch?.number === 2 ? [`${leaf.leaf} Batch 1 is folded.`] : []),
           ...(batch
             ? [
-                `${leaf.leaf} Batch ${batch.number} of ${batches.length}: packing ${Math.round(batch.packing)} mm under the working side.`,
+                `${leaf.leaf} Batch ${batch.number} of ${batches.length}: ${Math.round(batch.packing)} mm of packing under the working side.`,
               ]
             : []),
           ...(isCheckpoint(leaf)
-            ? [`${leaf.leaf} Checkpoint: page ${leaf.bookPage}, first mark ${leaf.cuts[0]!.at}: right?`]
+            ? [`${leaf.leaf} Checkpoint: is this page ${leaf.bookPage}, with its first mark at ${leaf.cuts[0]!.at} mm?`]
             : []),
         ];
       });
@@ -49,7 +49,7 @@ export function promptSuite(served: () => Served): void {
           const gate = part("gate");
           if (!gate.hidden)
             found.push(
-              `${part("leaf").textContent} ${gate.querySelector("strong")!.textContent!.replace("\u00a0", " ")}`,
+              `${part("leaf").textContent} ${gate.querySelector("strong")!.textContent!.replaceAll("\u00a0", " ")}`,
             );
           const later = [...gate.querySelectorAll("button")].find((one) => one.textContent === "Not now");
           (later && !gate.hidden ? later : part("go")).click();
@@ -60,16 +60,16 @@ export function promptSuite(served: () => Served): void {
       expect(asked.length).toBeGreaterThan(10);
       expect(await maker.done()).toBe(pattern.leaves.length);
       expect(await maker.text("notices")).toContain(`All ${pattern.leaves.length} leaves are folded`);
-      expect(await maker.text("notices")).toContain(`a hold width of ${Number(pattern.fit.edgeWidth.toFixed(1))}`);
+      expect(await maker.text("notices")).toContain(`a hold width of ${Math.round(pattern.fit.holdWidth)}\u00a0mm`);
       expect(await maker.page.$eval("[data-go]", (go) => (go as HTMLButtonElement).disabled)).toBe(true);
     });
 
     it("does not tick while a prompt waits, and leads to the page asked for when something is off", async () => {
       await maker.open(GULL);
       await maker.goTo("leaf", 18);
-      expect(await maker.gate()).toContain("Checkpoint: page 31");
+      expect(await maker.gate()).toContain("Checkpoint: is this page 31,");
       await maker.answer("No, something is off");
-      expect(await maker.text("jump-reason")).toBe("What page is in front of you?");
+      expect(await maker.text("jump-reason")).toBe("Which page is in front of you?");
       await maker.goTo("page", 31);
       await maker.press("go");
       expect([await maker.leaf(), await maker.done(), await maker.gate()]).toEqual([18, 0, ""]);
@@ -81,7 +81,7 @@ export function promptSuite(served: () => Served): void {
       await maker.open(GULL);
       await maker.goTo("leaf", 5);
       expect(await maker.text("notices")).toContain(
-        "Not ticked before this: 4 leaves, the first front leaf 1 of 2 (leaf 1).",
+        "Not ticked before this: 4 leaves, starting with front leaf 1 of 2 (leaf 1).",
       );
       await maker.answer("Go there");
       expect(await maker.leaf()).toBe(1);
@@ -102,7 +102,7 @@ export function promptSuite(served: () => Served): void {
     });
 
     it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
-      const { leaves } = patternOf("little-gull");
+      const { leaves } = demoPattern("little-gull");
       // The kit's rates in seconds: leaf 12, score 6, mark 4, cut 6, fold 10, checkpoint 20.
       const seconds = leaves.map(
         (leaf) =>

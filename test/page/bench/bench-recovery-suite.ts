@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
 import { demoKit } from "../../core/bench/made.ts";
 import type { Served } from "../offline/visit.ts";
-import { patternOf, shownOf } from "./bench-pattern.ts";
+import { demoPattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** "I skipped, tore or miscut this leaf". */
@@ -34,12 +34,12 @@ export function recoverySuite(served: () => Served): void {
         // The bench stands at the next leaf that remains, and says what was left out before it.
         expect(await maker.leaf()).toBe(lost.at(-1)! + 1);
         expect(await maker.text("notices")).toContain(`(leaf ${lost[0]})`);
-        const expected = shownOf(patternOf(slug, lost), lost.at(-1)! + 1);
+        const expected = shownOf(demoPattern(slug, lost), lost.at(-1)! + 1);
         expect(await maker.walk()).toEqual(expected);
-        expect(expected).not.toEqual(shownOf(patternOf(slug), lost.at(-1)! + 1));
+        expect(expected).not.toEqual(shownOf(demoPattern(slug), lost.at(-1)! + 1));
         await maker.goTo("leaf", 1);
         const before = (await maker.walk()).filter((one) => one.leaf < lost[0]!);
-        expect(before).toEqual(shownOf(patternOf(slug)).filter((one) => one.leaf < lost[0]!));
+        expect(before).toEqual(shownOf(demoPattern(slug)).filter((one) => one.leaf < lost[0]!));
         expect(new URL(maker.page.url()).searchParams.get("lost")).toBe(lost.join("_"));
       },
     );
@@ -49,7 +49,7 @@ export function recoverySuite(served: () => Served): void {
       await maker.goTo("leaf", 40);
       const before = await kept();
       await maker.press("lose");
-      const [now, then] = [patternOf("little-gull"), patternOf("little-gull", [40])];
+      const [now, then] = [demoPattern("little-gull"), demoPattern("little-gull", [40])];
       const changed = then.leaves.filter((leaf) => {
         const was = now.leaves.find((one) => one.leaf === leaf.leaf)!;
         return JSON.stringify(was.spans) !== JSON.stringify(leaf.spans);
@@ -57,7 +57,7 @@ export function recoverySuite(served: () => Served): void {
       const words = await maker.text("recovery-words");
       expect(await maker.text("recovery-title")).toBe("Leave p. 75 (leaf 40) out?");
       expect(words).toContain(
-        `${changed.length} leaves change, the first is p. ${changed[0]!.bookPage} (leaf ${changed[0]!.leaf})`,
+        `${changed.length} leaves change, starting with p. ${changed[0]!.bookPage} (leaf ${changed[0]!.leaf})`,
       );
       const { slug, title } = demoKit("little-gull");
       const drawn = (name: string) =>
@@ -99,14 +99,14 @@ export function recoverySuite(served: () => Served): void {
       await maker.goTo("leaf", 40);
       const before = await kept();
       await maker.press("lose");
-      const warned = /(\d+) of them are ticked and would lose the tick/.exec(await maker.text("recovery-words"))!;
+      const warned = /(\d+) of them are ticked and would lose their ticks/.exec(await maker.text("recovery-words"))!;
       await maker.press("recovery-do");
       // The lost leaf's own tick goes, too.
       expect(await maker.done()).toBe(59 - Number(warned[1]) - 1);
       await maker.open(GULL);
       expect(await maker.done()).toBe(59 - Number(warned[1]) - 1);
-      await maker.answer("Take it back in");
-      expect(await maker.text("recovery-title")).toBe("Take p. 75 (leaf 40) back in?");
+      await maker.answer("Put it back in");
+      expect(await maker.text("recovery-title")).toBe("Put p. 75 (leaf 40) back in?");
       await maker.press("recovery-do");
       expect([await maker.leaf(), await maker.done()]).toEqual([40, 59]);
       const { clock, ...after } = await kept();
@@ -115,7 +115,7 @@ export function recoverySuite(served: () => Served): void {
       expect(clock.worked).toBeGreaterThanOrEqual(began.worked);
       expect(new URL(maker.page.url()).search).toBe("");
       await maker.goTo("leaf", 1);
-      expect(await maker.walk()).toEqual(shownOf(patternOf("little-gull")));
+      expect(await maker.walk()).toEqual(shownOf(demoPattern("little-gull")));
     });
 
     it("takes a leaf back in from the menu, too", async () => {

@@ -131,7 +131,7 @@ export function finderSuite(served: () => Served): void {
       await textOf(page, RESULT, /3 kits: /);
       await page.waitForFunction(() => location.search === "?height=200&leaves=150");
       await page.click("[data-finder-keep]");
-      await textOf(page, RESULT, /kept in this browser/);
+      await textOf(page, RESULT, /saved in this browser/);
       expect(await page.evaluate(() => localStorage.getItem("leaflight-book"))).toBe("height=200&leaves=150");
     });
 

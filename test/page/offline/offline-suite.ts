@@ -59,7 +59,7 @@ export function offlineSuite(served: () => Served): void {
       const page = await reader();
       await visit(served(), page, "index.html");
       await visit(served(), page, `${MOON}index.html`);
-      await textOf(page, KEPT, /works without network/);
+      await textOf(page, KEPT, /works offline/);
       await cutOff();
 
       await page.reload();
@@ -99,7 +99,7 @@ export function offlineSuite(served: () => Served): void {
       if (!readdirSync(join(served().dist, MOON)).includes("bench")) return;
       const page = await reader();
       await visit(served(), page, `${MOON}index.html`);
-      await textOf(page, KEPT, /works without network/);
+      await textOf(page, KEPT, /works offline/);
       await cutOff();
       await visit(served(), page, `${MOON}bench/index.html`);
       expect(await page.title()).toContain("Harbour Moon");
@@ -109,7 +109,7 @@ export function offlineSuite(served: () => Served): void {
     it("keeps the packet only when it is asked to", async () => {
       const page = await reader();
       await visit(served(), page, `${GULL}index.html`);
-      expect(await textOf(page, KEPT)).toBe("On this device: works without network.");
+      expect(await textOf(page, KEPT)).toBe("On this device: works offline.");
       expect(served().host.asked.filter((path) => path.startsWith(GULL) && path.endsWith(".pdf"))).toEqual([]);
       await page.click(".kept button");
       await textOf(page, KEPT, /with its packet/);
@@ -136,7 +136,7 @@ export function offlineSuite(served: () => Served): void {
       const page = await reader();
       await visit(served(), page, "index.html");
       await visit(served(), page, `${GULL}index.html`);
-      await textOf(page, KEPT, /works without network/);
+      await textOf(page, KEPT, /works offline/);
       await page.evaluate(() => localStorage.setItem("leaflight-bench", "leaf 57"));
       expect(await page.$eval(".newer", (note) => note.textContent)).toBe("");
 

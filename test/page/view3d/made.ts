@@ -1,9 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { type RoundData, roundData } from "../../../src/output/data/round-data.ts";
 import { published } from "../../core/pattern/published.ts";
-import { demoFolder, demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { demoFolder, demoFrontMatter, readKit, readMadeKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { turnByKey } from "../../../src/page/view3d/gestures.ts";
-import { FRONT, moved, type Orbit, orbitWords, settled, unwound } from "../../../src/page/view3d/orbit.ts";
+import { FRONT, moved, type Orbit, settled, unwound } from "../../../src/page/view3d/orbit.ts";
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 
@@ -22,17 +22,6 @@ describe("settled(orbit, wanted, milliseconds)", () => {
     let orbit: Orbit = FRONT;
     for (let i = 0; i < 60; i += 1) orbit = settled(orbit, wanted, 16);
     expect(orbit).toBe(wanted);
-  });
-});
-
-describe("orbitWords(orbit)", () => {
-  it.each([
-    [FRONT, "Seen from the front."],
-    [{ turn: radians(30), tilt: radians(-10), distance: 1 }, "Seen from 30° to the right, 10° below."],
-    [{ turn: radians(360 - 45), tilt: radians(20), distance: 0.5 }, "Seen from 45° to the left, 20° above, at 200 %."],
-    [{ turn: radians(180), tilt: 0, distance: 1 }, "Seen from behind."],
-  ])("%o", (orbit, words) => {
-    expect(orbitWords(orbit)).toBe(words);
   });
 });
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { fanAt, panelIn, shapeAt } from "../../../src/page/view3d/pose.ts";
-import { openingWords, shapeWords } from "../../../src/page/view3d/words.ts";
 import { dataOf, publishedDemo } from "./made.ts";
 
 const pattern = publishedDemo("harbour-moon");
@@ -35,42 +34,6 @@ describe("shapeAt(data, opening)", () => {
     const { width, stretch } = shapeAt(data, radians(degrees));
     expect(width).toBeCloseTo(extent(radians(degrees)), 6);
     expect(stretch).toBeCloseTo(extent(radians(degrees)) / extent(pattern.fit.opening), 9);
-  });
-});
-
-describe("openingWords(data, opening, units)", () => {
-  it("says that the kit's own opening shows the true shape", () => {
-    expect(openingWords(data, data.fit.opening, "mm")).toBe(
-      "Opening 60°, the kit's own: the picture is 130\u00a0mm wide, its true shape.",
-    );
-  });
-
-  it("says how much wider and narrower, and that the window is for another opening", () => {
-    const wide = openingWords(data, radians(90), "mm");
-    const share = Math.round((extent(radians(90)) / extent(pattern.fit.opening) - 1) * 100);
-    expect(wide).toContain(`${extent(radians(90)).toFixed(1)}\u00a0mm wide, ${share}\u00a0% wider than true`);
-    expect(wide).toContain("does not fit here");
-    const narrow = openingWords(data, radians(40), "mm");
-    expect(narrow).toContain("narrower than true: a circle becomes a standing oval");
-    expect(narrow).toContain("is left out here");
-  });
-
-  it("warns where the flaps hold the book open", () => {
-    expect(openingWords(data, radians(25), "mm")).toContain("open to about 31° or more");
-    expect(openingWords(data, radians(35), "mm")).not.toContain("hold this book open");
-  });
-
-  it("gives inches", () => {
-    expect(openingWords(data, data.fit.opening, "in")).toContain("is 5 1/8\u00a0in wide");
-  });
-
-  it.each([
-    [1, "its true shape"],
-    [1.004, "its true shape"],
-    [1.021, "2.1\u00a0% wider than true"],
-    [0.5, "50\u00a0% narrower than true"],
-  ])("calls %d %s", (stretch, words) => {
-    expect(shapeWords(stretch)).toContain(words);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { slabsOf } from "../../../src/page/view3d/slabs.ts";
-import { bendSheet, besideHinge, sheetMesh } from "../../../src/page/view3d/window-mesh.ts";
+import { bendFlat, besideHinge, flatMesh } from "../../../src/page/view3d/window-mesh.ts";
 import { publishedDemo } from "./made.ts";
 
 const { parts } = publishedDemo("harbour-moon").insert;
@@ -42,10 +42,10 @@ describe("slabsOf(rings, step)", () => {
   });
 });
 
-describe("sheetMesh(outlines, back, front)", () => {
+describe("flatMesh(outlines, back, front)", () => {
   it.each(["base frame", "glazing", "motif lantern"])("%s has the published area on each face", (name) => {
     const { outlines, area } = part(name);
-    const { vertices } = sheetMesh(outlines, 0, 1);
+    const { vertices } = flatMesh(outlines, 0, 1);
     for (const at of [0, 1]) expect(Math.abs(faceArea(vertices, at) / area - 1)).toBeLessThan(2e-3);
   });
 });
@@ -63,9 +63,9 @@ describe("besideHinge(outlines, hinge, side)", () => {
   });
 });
 
-describe("bendSheet(mesh, panel, leafHeight, pivot, into)", () => {
+describe("bendFlat(mesh, panel, leafHeight, pivot, into)", () => {
   it("keeps heights from the head and stands its thickness off the panel", () => {
-    const flat = sheetMesh(
+    const flat = flatMesh(
       [
         [
           [0, 10],
@@ -78,7 +78,7 @@ describe("bendSheet(mesh, panel, leafHeight, pivot, into)", () => {
       2,
     );
     const into = new Float32Array(flat.vertices.length);
-    bendSheet(flat, (x) => ({ x, z: 50, outX: 0, outZ: 1 }), 200, { x: 1, z: 50 }, into);
+    bendFlat(flat, (x) => ({ x, z: 50, outX: 0, outZ: 1 }), 200, { x: 1, z: 50 }, into);
     for (let i = 0; i < into.length; i += 3) {
       expect(into[i]).toBeCloseTo(flat.vertices[i]! - 1, 5);
       expect(into[i + 1]).toBeCloseTo(100 - flat.vertices[i + 1]!, 5);

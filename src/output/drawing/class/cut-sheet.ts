@@ -1,8 +1,14 @@
+import type { SeatPart } from "../../../core/class/class-sheets.ts";
 import type { NamedSheet } from "../../../core/class/preparation.ts";
+import type { PartPlace } from "../../../core/packing/lay-out.ts";
 import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
-import type { Figure } from "../figure.ts";
+import * as say from "../../../words/messages.ts";
+import { partName } from "../../../words/parts.ts";
+import { seatPartsText } from "../../../words/seats.ts";
+import { type Figure, figureOf } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
-import { escapeXml, num, tag, text } from "../svg-text.ts";
+import { linePath, ringPath } from "../path.ts";
+import { num, tag, text } from "../svg-text.ts";
 
 /** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */
 const LETTERS = 8;
@@ -12,28 +18,32 @@ const ROOM_FOR_NAME = 60;
 
 /** A cut sheet of the class, small: every part with its seat's number, and its name where there is room. */
 export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
-  const label = `Sheet ${name}, ${num(size.width, 0)} × ${num(size.height, 0)} mm: ${sheet.parts.join(", ")}`;
-  const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
-  const names = sheet.places.map((place) => {
-    const [seat, kind] = place.name.split(": ");
-    const number = seat!.replace("seat ", "");
-    const long = Math.max(place.width, place.height) >= ROOM_FOR_NAME;
-    return partName(place, long ? `${number} ${kind}` : number);
+  const label = say.sheetLabel({
+    name,
+    width: num(size.width, 0),
+    height: num(size.height, 0),
+    parts: seatPartsText(sheet.parts),
   });
+  const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
+  const names = sheet.places.map((place) => partWords(place, placeText(place)));
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
     fill: "#fff",
     stroke: "#000",
     "stroke-width": 0.8,
   });
-  return {
-    label,
-    svg: `<svg class="cut-sheet" viewBox="-1 -1 ${num(size.width + 2)} ${num(size.height + 2)}" role="img" aria-label="${escapeXml(label)}">${edge}${lines.join("")}${names.join("")}</svg>`,
-  };
+  const field = { left: -1, top: -1, width: size.width + 2, height: size.height + 2 };
+  return figureOf(field, label, edge + lines.join("") + names.join(""), "cut-sheet");
+}
+
+function placeText({ part, width, height }: PartPlace<SeatPart>): string {
+  return Math.max(width, height) >= ROOM_FOR_NAME
+    ? say.sheetPartShort({ seat: part.seat, part: partName(part) })
+    : String(part.seat);
 }
 
 /** A part's words in the middle of its box, along its longer side, on a white ground so that lines do not run through them. */
-function partName(place: { x: number; y: number; width: number; height: number }, words: string): string {
+function partWords(place: Omit<PartPlace, "part">, words: string): string {
   const x = place.x + place.width / 2;
   const y = place.y + place.height / 2;
   const upright = place.height > place.width && words.length * LETTERS * 0.5 > place.width;
@@ -55,6 +65,6 @@ function look(operation: Operation): Record<string, string | number | undefined>
   return { ...lineLook("position", 1.5), fill: "none" };
 }
 
-function pathData(path: ToolPath): string {
-  return `M${path.points.map(([x, y]) => `${num(x)} ${num(y)}`).join("L")}${path.closed ? "Z" : ""}`;
+function pathData({ points, closed }: ToolPath): string {
+  return closed ? ringPath(points) : linePath(points);
 }

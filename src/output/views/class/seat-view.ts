@@ -1,16 +1,18 @@
 import type { FittingSeat, Misfit } from "../../../core/class/fit-seats.ts";
 import type { KitClass, Seat } from "../../../core/class/kit-class.ts";
 import type { SeatSchedule } from "../../../core/class/schedule.ts";
+import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
-import type { Refit } from "../../../core/refit/refit.ts";
-import type { UnitSystem } from "../../../core/units/length.ts";
-import { formatDepth, formatSize } from "../../../words/lengths.ts";
+import { bookText } from "../../../words/books.ts";
+import { dualByHand } from "../../../words/dual.ts";
+import { doubtText } from "../../../words/findings/doubts.ts";
+import { hoursText } from "../../../words/hours.ts";
+import * as say from "../../../words/messages.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
 import type { Figure } from "../../drawing/figure.ts";
-import type { Caution } from "../cautions.ts";
-import { hoursText } from "../figures.ts";
 import { viewKit } from "../kit-view.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
+import { type MisfitView, misfitView } from "./misfit-view.ts";
 
 /** A seat as its pages show it. */
 export interface SeatView {
@@ -29,16 +31,11 @@ export interface SeatView {
   /** The kit on this book; undefined where it does not fit. */
   readonly view: PrintedKit | undefined;
   readonly misfit: MisfitView | undefined;
+  /** What may disappoint, in sentences. */
+  readonly doubts: readonly string[];
   /** Hours at the seat's pace, with what the teacher has ready. */
   readonly hours: string;
   readonly holdWidth: string;
-}
-
-export interface MisfitView {
-  readonly why: string;
-  readonly todo: string;
-  readonly offers: readonly { readonly words: string; readonly address: string }[];
-  readonly otherKits: readonly { readonly title: string; readonly path: string; readonly words: string }[];
 }
 
 interface Setting {
@@ -47,40 +44,33 @@ interface Setting {
   readonly cautions: readonly Caution[];
 }
 
+type OfFit = "view" | "misfit" | "doubts" | "hours" | "holdWidth";
+
 export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, setting: Setting): SeatView {
-  const { seat, kit, pattern } = fit;
-  const view = withPacket(viewKit({ kit, pattern, body: "", pictureNotes: [] }, setting.cautions));
+  const { seat, kit, pattern, findings } = fit;
+  const { units } = setting.plan;
   return {
     ...seatBasics(seat, setting),
-    view,
+    view: withPacket(viewKit({ kit, pattern, findings, pictureNotes: [] }, setting.cautions)),
     misfit: undefined,
+    doubts: findings.map((doubt) => doubtText(doubt, { units, levels: kit.levels })),
     hours: hoursText(schedule.minutes),
-    holdWidth: formatSize(pattern.fit.edgeWidth, setting.plan.units),
+    holdWidth: dualByHand(pattern.fit.holdWidth)[units],
   };
 }
 
 export function misfitSeatView(misfit: Misfit, setting: Setting): SeatView {
-  const { seat, problem } = misfit;
-  const carried = (refit: Refit): string => `?${toAddress(refit)}`;
   return {
-    ...seatBasics(seat, setting),
+    ...seatBasics(misfit.seat, setting),
     view: undefined,
+    misfit: misfitView(misfit, setting.plan.units),
+    doubts: [],
     hours: "",
     holdWidth: "",
-    misfit: {
-      why: sentence(`${problem.given}; ${problem.allowed}`),
-      todo: problem.remedy,
-      offers: misfit.offers.map((offer) => ({ words: offer.words, address: carried(offer.refit) })),
-      otherKits: misfit.otherKits.map(({ kit, offer }) => ({
-        title: kit.title,
-        path: `/kits/${kit.slug}/index.html${carried(offer?.refit ?? seat.book)}`,
-        words: offer === undefined ? "fits as it is" : `fits if you ${offer.words}`,
-      })),
-    },
   };
 }
 
-function seatBasics(seat: Seat, { plan, siteUrl }: Setting): Omit<SeatView, "view" | "misfit" | "hours" | "holdWidth"> {
+function seatBasics(seat: Seat, { plan, siteUrl }: Setting): Omit<SeatView, OfFit> {
   const path = `/classes/${plan.slug}/seat-${seat.number}/`;
   const url = siteUrl === undefined ? undefined : `${siteUrl.replace(/\/$/, "")}${path}`;
   return {
@@ -92,23 +82,6 @@ function seatBasics(seat: Seat, { plan, siteUrl }: Setting): Omit<SeatView, "vie
     address: `?${toAddress(seat.refit)}`,
     path,
     url,
-    code: url === undefined ? undefined : seatCode(url, `Code for seat ${seat.number}: ${url}`),
+    code: url === undefined ? undefined : seatCode(url, say.seatCode({ seat: seat.number, url })),
   };
-}
-
-/** With a capital, as a sentence begins. */
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** `178 × 110 mm, 96 leaves, 9.5 mm thick, pages 1 to 186`, and what is unusual. */
-export function bookText(book: Refit, units: UnitSystem): string {
-  const plates = (book.plates ?? []).reduce((sum, plate) => sum + plate.leaves, 0);
-  return [
-    `${formatDepth(book.leafHeight!, units)} × ${formatSize(book.leafWidth!, units)}`,
-    `${book.leaves} leaves`,
-    `${formatSize(book.blockThickness!, units)} thick`,
-    ...(book.direction === "rtl" ? ["reads right to left"] : []),
-    ...(plates > 0 ? [`${plates} plates`] : []),
-  ].join(", ");
 }

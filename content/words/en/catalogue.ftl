@@ -1,0 +1,18 @@
+### The catalogue: all kits and classes.
+
+catalogue-kits = Kits
+catalogue-classes = Classes
+# On a kit's card.
+catalogue-levels = { $count ->
+    [one] { $count } level
+   *[other] { $count } levels
+}
+catalogue-leaves = { $count ->
+    [one] { $count } leaf
+   *[other] { $count } leaves
+}
+catalogue-hours = about { $hours }
+# A class's day and place.
+catalogue-class = { $date } · { $place }
+# Told to the site's author; both arguments are names of files.
+catalogue-empty = There is no kit yet. Make a folder under { $folder } with { $file } and a picture; the README says what goes into it.

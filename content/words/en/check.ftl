@@ -1,0 +1,96 @@
+### What authors are told on the terminal: messages about their files, and what a build or a check did.
+
+## One message, on one line
+
+# $place: file, line and column. $field: the field as it stands in the file. $given, $allowed and $remedy: messages of these files.
+check-message = { $place }  { $field }: { $given }; allowed: { $allowed }; do: { $remedy }
+
+## What a message is about, where it is no field
+
+check-field-front-matter = front matter
+check-field-settings = settings
+check-field-cautions = cautions
+check-field-books = books table
+check-field-picture = picture
+check-field-motif = motif
+check-field-folder = { $kind ->
+    [class] class folder
+   *[kit] kit folder
+  }
+# In place of a file.
+check-environment = environment
+
+## What was given
+
+check-not-given = not given
+# $value as it stands in the file.
+check-given = given { $value }
+# Lengths as they are typed.
+check-given-outside = given { $value }, which is { $length } mm, outside { $least } to { $most } mm
+check-given-unit = given { $value }, which has the unit "{ $unit }"
+check-given-fault = given { $value }, which { $fault ->
+    [comma] has a comma: write a point
+    [no-unit] has no unit
+    [not-finite] is not a finite number
+    [zero-divisor] divides by zero
+    [more-than-folder] is more than the address of a folder
+    [whole-session] is as long as the session
+   *[no-length] is not a length
+  }
+check-unknown-key = unknown key "{ $key }"
+check-add-field = add { $field }
+check-correct-value = correct this value
+check-remove-key = remove it, or use one of the keys that are allowed
+check-write-key = write "{ $key }"
+
+## Files and folders
+
+check-folder-name = folder "{ $name }"
+check-folder-names = small letters, digits and single hyphens
+check-rename-folder = rename the folder
+check-no-index = no index.md in the folder
+check-folder-holds = { $kind ->
+    [class] a class folder holds index.md, and a books table where one is named
+   *[kit] a kit folder holds index.md and its picture
+  }
+check-add-index = add index.md or remove the folder
+
+check-no-front-matter = no front matter
+check-front-matter-block = a block of YAML between two lines of ---
+check-start-front-matter = start the file with ---, its fields, and --- again
+check-well-formed-yaml = well-formed YAML
+check-correct-yaml = correct the YAML here
+# $fault: the words of the YAML reader, in English.
+check-yaml-nested = { $fault } (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece")
+check-yaml-hash = { $fault } (# starts a comment: write ids in quotes, ["#eye"])
+check-yaml-alias = an alias without an anchor before it: { $alias }
+
+## Settings
+
+check-correct-variable = correct the variable, or leave it out to use url in { $file }
+# Languages that the project has words in: en, nl
+check-language-without-words = given "{ $language }", which has no words here
+check-languages-with-words = one of these, also with a region: { $languages }
+check-language-remedy = choose one of them, or add a folder of words
+
+## Build and check
+
+# $name: the kit’s or class’s folder. $warning: a whole message.
+check-warning = warning  { $name }: { $warning }
+# Under the line of its kit.
+check-warning-inside = warning: { $warning }
+check-kit = { $kit }: leaves { $first } to { $last }, { $width } × { $height }, opening { $opening }, hold width { $hold }, { $hours }
+check-nothing-built = Nothing was built; dist is as it was.
+check-left-out = Left out until this is corrected:
+check-kit-count = { $kits ->
+    [one] { $kits } kit
+   *[other] { $kits } kits
+  } in dist: open { $page }
+check-kits-and-classes = { $kits ->
+    [one] { $kits } kit
+   *[other] { $kits } kits
+  } and { $classes ->
+    [one] { $classes } class
+   *[other] { $classes } classes
+  } in dist: open { $page }
+check-no-address = No url in { $file } or { $variable }: left out site map, feed, canonical addresses, link previews and the page for missing addresses.

@@ -1,0 +1,119 @@
+### A class's page and its seats' pages. A class is an event where several people fold, each at a numbered seat with a book of her own.
+
+class-over = Class
+# The day and the place of a class.
+class-when = { $date }, { $place }
+class-contents = On this page
+class-bring = What to bring
+class-fits = Does my book fit?
+class-schedule = Schedule
+class-seats = Seats
+class-cautions = Cautions
+class-teacher = For the teacher
+
+class-bring-book = A book nobody will miss
+class-bring-book-note = Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below.
+class-bring-measurements = Its measurements
+# $card and $pdf are links.
+class-bring-measurements-note = Write them on the { $card } ({ $pdf }).
+class-measuring-card = measuring card
+class-measuring-card-pdf = PDF to print
+class-noscript = With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for.
+
+# Heads of the table of sessions.
+class-session = Session
+class-session-when = When
+class-session-length = Length
+class-session-work = At the book
+class-session-time = { $date }, { $clock }
+class-session-day = { $session }, { $date }
+class-reaches = Where each seat should be at the end of each session
+class-seat-head = Seat
+class-work-head = Work
+class-schedule-note = Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it.
+
+class-seat-pattern = Pattern
+class-seat-bench = Work along
+class-seat-packet = Packet
+# $help is a link, class-seat-help.
+class-seat-misfit = Does not fit yet: { $help }
+class-seat-help = what would help
+class-seats-note = Seats have numbers only. Nothing about anyone is kept here.
+
+class-teacher-packet = Teacher’s packet
+class-all-packets = All seats’ packets, to print
+# $read is a link, class-teacher-read.
+class-teacher-text = Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. { $read }.
+class-teacher-read = Read it here
+# $files is a list of links.
+class-cut-files = Cut files for the whole class: { $files } (SVG in mm; DXF and 72 dpi beside them).
+
+## A seat's book in a line: these facts are joined as a list
+
+class-book-sides = { $height } × { $width }
+class-book-leaves = { $leaves ->
+    [one] one leaf
+   *[other] { $leaves } leaves
+ }
+class-book-thick = { $thickness } thick
+class-book-right-to-left = reads right to left
+class-book-plates = { $plates ->
+    [one] one plate
+   *[other] { $plates } plates
+ }
+
+## A seat's page
+
+seat-number = Seat { $seat }
+# $numbers is a list of seats' numbers; $count says how many they are.
+seat-numbers = { $count ->
+    [one] seat { $numbers }
+   *[other] seats { $numbers }
+ }
+seat-title = Seat { $seat }: { $class }
+# $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick".
+seat-lede = { $kit }, in this book: { $book }.
+seat-front-alt = { $kit } as it comes out in this book, seen from the front
+seat-hold-width = Hold width
+seat-hold-width-note = between the folded edges of the first and last picture leaf, at the head
+seat-opening = Opening
+seat-opening-note = angle of the opened book, first leaf to last
+seat-leaves = Folded leaves
+seat-leaves-note = { $cuts ->
+    [one] one cut
+   *[other] { $cuts } cuts
+ }, { $folds ->
+    [one] one fold
+   *[other] { $folds } folds
+ }
+seat-work = Work
+# $difficulty is easy, moderate or demanding.
+seat-work-note = { $difficulty }; a guide, at the class’s pace
+seat-bench = Work along, leaf by leaf
+seat-packet = Packet to print ({ $paper })
+seat-pattern = Pattern page for this book
+seat-csv = Pattern as CSV
+seat-doubts = Before you begin
+seat-cut-files = Cut files for the window
+seat-misfit = This picture does not fit this book yet
+seat-help = What would help
+# $kit is another kit of the class.
+seat-other-fits = Choose { $kit } instead: it fits as it is.
+# $offer is one change that makes the other kit fit: "Make the picture 105 mm tall".
+seat-other-change = Choose { $kit } instead. { $offer }.
+seat-reaches = At the end of each session
+seat-short = This piece needs { $minutes } more than the sessions allow. Your teacher has a list of what can be done about it.
+# A code that a phone reads.
+seat-code = Code for seat { $seat }: { $url }
+
+## Where a seat should be when a session ends
+
+reach-finished = finished
+reach-scores = pressing score lines
+reach-scored = score lines pressed
+reach-window = all { $all } leaves folded, working on the window
+# $leaf is the last folded leaf: "leaf 48, p. 87".
+reach-leaf = { $leaves } of { $all } leaves, up to { $leaf }
+
+# When a session begins and ends: "18:30 to 21:00".
+clock-from-to = { $from } to { $to }

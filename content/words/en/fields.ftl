@@ -1,0 +1,229 @@
+### What the fields of kits, classes and settings are for. These texts stand in messages to authors, and in the JSON Schemas
+### that editors show while an author writes. Names of fields and their values (solve, ltr, glueDots …) are the same in every
+### language. Numbers in them are written as they are typed in the file.
+
+## How each kind of field is described: its own sentence, then what may be written.
+
+# help: field-length-help
+field-length = { $about } A length of { $least } to { $most } mm: { $help }.
+field-length-help = a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in"
+field-count = { $about } A whole number, { $least } to { $most }.
+field-number = { $about } A number, { $least } to { $most }.
+field-text = { $about } Text.
+field-choice = { $about } One of: { $values }.
+field-seconds = { $about } Seconds, { $least } to { $most }.
+field-minutes = { $about } Minutes, { $least } to { $most }.
+field-date = { $about } A day of the calendar as YYYY-MM-DD: 2027-01-14.
+field-address = { $about } https://… or http://…
+field-pace = { $about } A number, 0.2 to 5; 1 is the kit’s own estimate.
+
+## A kit: content/kits/<slug>/index.md
+
+field-kit = Front matter of content/kits/<slug>/index.md.
+field-kit-title = The kit’s name.
+field-kit-summary = One line for the catalogue.
+field-units = Units of page and packet.
+field-kit-waste = Share added to lengths for waste. A number, 0 to 1.
+field-currency = Currency of the prices.
+
+field-picture = Where the picture is, and which of its shapes lie at which level.
+field-picture-file = The SVG picture beside index.md, as a path inside the kit folder.
+field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it.
+field-picture-ids = Ids of shapes or groups, each with its #: ["#rim", "#wave"].
+field-picture-id = The id of a shape or group, with its #.
+
+field-levels = The levels, front (nearest the viewer) to back; 2 to 9 of them.
+field-level = A level of the picture: its name, and either depth or line.
+field-level-name = The level’s name, used on page and packet.
+field-level-depth = Distance of the fold from the fore-edge.
+field-level-line = Number of a gauge line, 1 for the first of gauge.lines.
+field-level-background = true on the level that shows where no shape is. true or false.
+
+field-gauge = The scoring gauge: its lines, and the packing pieces that support the working side.
+field-gauge-lines = Distances of the gauge’s lines from the fore-edge, line 1 first, increasing.
+field-gauge-line = Distance of a gauge line from the fore-edge.
+field-gauge-tile = Thickness of one of your own packing pieces, for the support table.
+
+field-versions = Published versions, newest first; the first is the current one.
+field-version = A version that was published: version, date, note.
+field-version-name = The version’s name, in quotes so that 1.10 stays 1.10: "1.1"
+field-version-date = The day it was published: year-month-day, 2026-10-03
+field-version-note = What changed.
+
+field-licence = Licence of the kit itself: what others may do with it.
+field-licence-name = Name of the licence, as people know it.
+field-licence-url = Where the licence can be read.
+
+field-links = Links of your own, up to 12.
+field-link = A link of your own: label and url.
+field-link-label = The words of the link.
+field-link-url = What it opens.
+
+field-credit = Whose picture it is and under which licence; shown on page and packet.
+field-credit-work = What the picture is taken from.
+field-credit-licence = Licence of that work.
+field-credit-source = Where it comes from.
+field-credit-url = Address of the source: https://…
+
+field-photos = Photos shown with the kit, up to 12.
+field-photo = A photo of the finished piece or of the work.
+field-photo-file = A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder.
+field-photo-alt = What the photo shows, for people who cannot see it.
+
+## The book
+
+field-book = The closed book’s measurements.
+field-book-leaf-height = Head to tail of a leaf.
+field-book-leaf-width = Fore-edge to gutter, as far as the leaf can be used.
+field-book-block-thickness = All leaves pressed together, without the boards.
+field-book-leaves = Leaves of the book (a leaf is two pages).
+field-book-page-one-leaf = The leaf whose front carries printed page 1, counted from 1.
+field-book-last-page = The last printed page number.
+field-book-plates = Unnumbered leaves between the pages; [] where there are none.
+field-book-direction = Reading direction.
+field-book-square = How far a board stands beyond the leaves.
+field-book-board-thickness = Thickness of one board.
+field-plate = Unnumbered leaves bound in after a printed page.
+field-plate-after-page = Printed page that the plates follow.
+field-plate-leaves = How many unnumbered leaves.
+
+## The fit
+
+field-fit = How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve.
+field-fit-border-leaves = Whole leaves before and after the picture, folded at the background’s depth: [12, 12].
+field-border-before = Whole leaves before the picture.
+field-border-after = Whole leaves after the picture.
+field-fit-picture-leaves = Leaves that carry the picture: fill, solve, or a whole number from 2.
+field-fit-picture-leaves-word = fill: all between the borders; solve: as many as the shape needs.
+field-fit-picture-leaves-count = Picture leaves.
+field-fit-head = Head edge to the picture’s top, on the front level. Left out: the picture is centred.
+field-fit-height = Height of the picture on the front: solve, or { $help }.
+field-fit-height-length = Height of the picture on the front.
+field-fit-opening = Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve.
+field-fit-view = front: true shape as seen from the front; along: for pieces seen while walking round.
+field-fit-spine = How the spine lies in the opened book.
+field-fit-mark-step = Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in).
+field-fit-least-tab = Strips shorter than this are merged with a neighbour.
+field-fit-fold-style = single: each strip is folded once; stepped: the whole leaf at the front line first.
+field-fit-gutter-clearance = Paper to leave between a flap and the gutter.
+field-fit-flap-bulk = How many leaf thicknesses a springy flap counts.
+field-fit-batch = Most leaves worked before a pause.
+field-fit-lost-leaves = Leaves that were skipped or torn: the picture is closed over the leaves after each. [87].
+field-fit-lost-leaf = A leaf of the book.
+
+## The light and the window
+
+field-light = A battery LED light that stands inside the book: an upright cylinder.
+field-light-in = Level in whose region the light stands; left out: the deepest.
+field-light-diameter = Diameter of the light, measured at its widest.
+field-light-height = Height of the light with its tip.
+field-light-clearance = Clear space all round.
+field-light-setback = How far the light stands behind the front.
+field-light-floor = Floor of the pocket, measured from the head: auto, or { $help }.
+field-light-floor-length = Height of the floor it stands on, from the head.
+field-light-cells = The cells it takes, for the supplies: CR2032, 2 × AAA …
+field-insert = The window that closes the hole: base frame, glazing, door.
+field-insert-outline = Level whose outline the window’s frame follows.
+field-insert-lip = How far the frame reaches beyond the outline, and into the hole.
+field-insert-hinge = Side of the door’s hinge.
+field-insert-panel = wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front.
+# { "{" } and { "}" } write braces.
+field-sheets = Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { "{" } name, width, height { "}" }.
+field-sheet = A sheet of your own size.
+field-sheet-name = The sheet’s name.
+field-sheet-width = Width of the sheet.
+field-sheet-height = Height of the sheet.
+
+## Supplies, prices and working times
+
+field-prices = Your prices for one of each. Keys: { $keys }.
+field-price = A price for one of it. A number, 0 or more, with a point: 0.35.
+field-rates = Your own working times; the hours of the kit follow from them.
+field-rate-leaf = Turning to a leaf and reading its row.
+field-rate-score = Pressing one score line.
+field-rate-mark = Making one mark.
+field-rate-cut = Making one cut.
+field-rate-fold = Folding and tucking one strip.
+field-rate-check = Checking at a checkpoint.
+field-rate-tack = Gluing one tack.
+field-rate-notch = Cutting one notch of the light’s pocket.
+field-rate-part = Cutting out and fitting one part of the window.
+field-supplies = Supplies of the kit’s own.
+field-supply = A supply of the kit’s own, beside the computed ones.
+field-supply-item = What it is.
+field-supply-quantity = How much. A number above 0.
+field-supply-unit = Of what: pieces, sheets, mm …
+field-supply-price = Your price for all of it. A number, 0 or more.
+
+## A class: content/classes/<slug>/index.md
+
+field-class = Front matter of content/classes/<slug>/index.md.
+field-class-title = The class’s name.
+field-class-summary = One line for the list of classes.
+field-class-date = Day of the class, or of its first session.
+field-class-place = Where it is held.
+field-class-paper = Paper that the packets are printed on.
+field-class-kits = Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon].
+field-class-kit = A kit’s folder name.
+field-class-books = A table of the seats’ books (CSV) beside index.md.
+field-class-seats = The seats, each with a number and a book.
+field-class-sessions = The sessions in order, each with its minutes.
+field-class-pace = How many times the kits’ estimate this group takes.
+field-class-waste = Share added to tape and string for waste.
+field-ready = What the teacher has ready: scores (all lines pressed), parts (window parts cut out): [parts].
+field-ready-stage = A stage that the teacher does before the class.
+field-fitting-share = Share of a window part’s time that is left when it is cut out already.
+field-stock = What is in stock: [{ "{" } item: card, quantity: 4 { "}" }].
+field-stock-entry = Something that is in stock and need not be bought.
+field-stock-item = A supply as the shopping list names it.
+field-stock-quantity = How much is in stock, in the list’s unit. A number above 0.
+field-bring = What students bring beside their book.
+field-bring-item = Something to bring.
+
+field-session = An evening or a morning of the class.
+field-session-title = What the session is called.
+field-session-date = Day of the session.
+field-session-starts = When it starts: "18:30", in quotes.
+field-session-minutes = How long the session is.
+field-session-aside = Of these, not spent on the work: welcome, cautions, clearing away.
+
+field-seat = A seat: its number, and its book here or in the books table.
+field-seat-number = The seat’s number; never a name.
+field-seat-kit = The kit of this seat; left out: the class’s first.
+field-seat-pace = This seat’s own pace instead of the group’s.
+field-seat-book = The book of this seat, measured as in a kit.
+field-seat-fit = How the kit is matched to this seat’s book; what is left out stays as the kit has it.
+field-seat-height = Picture height on this seat’s book.
+field-seat-head = Head edge to the picture’s top.
+field-seat-border-leaves = Whole leaves before and after the picture: [8, 8].
+field-seat-fold-style = How flaps are folded.
+field-seat-depth = Depth of a level.
+field-seat-depths = Depths of all levels, front to back: [16, 24, 36].
+field-seat-light = This seat’s own light, where it is not the kit’s.
+field-seat-light-diameter = Diameter of this seat’s light.
+field-seat-light-height = Height of this seat’s light.
+
+## The site: content/site.yaml
+
+field-site = Settings of the site.
+field-site-title = The site’s name.
+field-site-summary = One line about the site.
+# What stands there where the author states no summary.
+field-site-summary-usual = Pictures worked into books, one leaf at a time.
+field-site-url = Address of the site’s folder, without parameters: https://host/folder/
+field-site-feed-id = The address that the feed’s ids are made from, kept when the site moves: its first url.
+field-site-language = Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US …
+field-author = Who makes the kits: name, kind, url.
+field-author-name = Who makes the kits.
+field-author-kind = A person, or an organisation such as a library or a workshop.
+field-author-url = The author’s own address: https://…
+
+## Cautions: content/words/<language>/cautions.yaml
+
+field-cautions = A list of cautions, each with id, title, when, short and text.
+field-caution = A caution: id, title, when, short, text.
+field-caution-id = A short name of its own, in small letters.
+field-caution-title = What it is about, in a word or two.
+field-caution-when = Which kits show it: always, cuts (a knife is used), glue (tacks or a window), light.
+field-caution-short = What stands beside a step that needs it.
+field-caution-text = What stands in the list of cautions.

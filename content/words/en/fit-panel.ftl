@@ -1,0 +1,19 @@
+### What a kit's page answers while a reader replaces the kit's measurements with those of her own book.
+
+fit-panel-fits = It fits. This page is now worked out for your book.
+fit-panel-check = It fits, but check this first. This page is now worked out for your book.
+fit-panel-own = This page shows the kit’s own book.
+fit-panel-moved = The picture now begins { $head } from the head, so that it fits on your leaf.
+fit-panel-wrong-field = The marked field is not a measurement. The kit’s own figure is used until you correct it.
+fit-panel-misfit = It does not fit this book. { $why }
+fit-panel-saved = This book is saved in this browser. Other kits offer it.
+fit-panel-not-saved = This browser cannot save your book. Bookmark this page instead.
+fit-panel-still-own = The page still shows the kit’s own book.
+fit-panel-no-file = This kit has no such file for your book.
+# Below a field whose text cannot be taken.
+fit-panel-allowed = Allowed: { $allowed }.
+
+## What could not be fetched
+load-kit-data = The kit’s data could not be loaded.
+load-file-maker = What makes the files could not be loaded.
+load-round = The view could not be fetched. The front picture above shows the same book. Press again to try once more.

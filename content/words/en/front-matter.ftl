@@ -1,0 +1,194 @@
+### What is wrong with a kit, a class or another file of the site, beyond the type of a field. Each thing has three short texts:
+### what was given, what is allowed, and what to do (remedy).
+
+front-given-text = given "{ $value }"
+front-correct-name = correct the name
+# Usual unit of a supply of the kit’s own, after its quantity: 3 pieces
+front-pieces = pieces
+
+## The fit’s quantities
+
+# $fields: two or three of them, as a list
+front-solved = { $fields } are { $count ->
+    [2] both
+   *[other] all
+  } "solve"
+front-one-solved = one of pictureLeaves, height and opening can be solved, from the other two
+front-state = state { $fields }
+front-no-opening = not given, while { $field } is "solve"
+front-opening-degrees = degrees, 5 to 180
+front-state-opening = state the opening, or let opening be the one that is solved
+front-opening-beyond-flat = 5 to 180 degrees with view: front
+front-lower-opening = lower it, or use view: along for a piece seen while walking round
+
+## The book
+
+front-page-one-leaf = a leaf of the book, 1 to { $leaves }
+front-count-again = count again from the first leaf
+front-many-plates = { $plates ->
+    [one] { $plates } unnumbered leaf between the pages
+   *[other] { $plates } unnumbered leaves between the pages
+  }
+front-fewer-plates = { $leaves ->
+    [one] fewer than the { $leaves } leaf from page 1 on
+   *[other] fewer than the { $leaves } leaves from page 1 on
+  }
+front-count-plates = count the plates again (leaves, not pages)
+front-plate-page = a printed page, 1 to { $last }
+front-end-leaves = leaves after the last page need no entry: they are unnumbered end leaves
+
+## Levels and gauge
+
+front-lines-out-of-order = { $line } mm after { $before } mm
+front-lines-outward = lines further and further from the fore-edge
+front-order-lines = put the lines in order
+front-levels-out-of-order = "{ $level }" at { $depth } mm after "{ $before }" at { $beforeDepth } mm
+front-levels-inward = depths that increase from the first level (front) to the last (back)
+front-order-levels = put the levels in order or deepen this one
+front-level-twice = a second level "{ $level }"
+front-level-names = a name of its own for each level
+front-rename = rename one of them
+front-backgrounds = { $count ->
+    [one] { $count } level with background: true
+   *[other] { $count } levels with background: true
+  }
+front-one-background = exactly one, the level that shows where no shape is
+front-add-background = add background: true to one level
+front-remove-background = leave it on one level only
+front-no-depth = neither depth nor line
+front-depth-and-line = both depth and line
+front-depth-or-line = one of them: depth (a length) or line (a number of gauge.lines)
+front-add-depth = add depth or line
+front-remove-one = remove one
+front-gauge-lines = 1 to { $lines }, the lines of gauge.lines
+front-no-gauge-lines = a line of gauge.lines, and there are none
+front-add-gauge-line = correct the number or add the line to gauge.lines
+# $levels: names of levels
+front-a-level = a level: { $levels }
+
+## Versions
+
+front-version-order = { $date } below { $above }
+front-newest-first = newest first: each date the same as the one above it or earlier
+front-order-versions = put the versions in order or correct the date
+front-version-twice = a second version "{ $version }"
+front-version-names = a name of its own for each version
+
+## Files of a kit
+
+front-file-missing = "{ $file }" is not there
+front-file-outside = "{ $file }" is outside the kit folder
+front-file-folder = "{ $file }" is a folder
+front-file-link = "{ $file }" is a link to a file outside the kit folder
+front-file-inside = a file in the kit folder
+front-file-among = a file in the kit folder (it holds { $files })
+front-add-file = correct the name or add the file
+front-name-file = name the file itself
+front-copy-file = { $kind ->
+    [photo] copy the photo into the kit folder
+   *[picture] copy the picture beside index.md
+  }
+front-no-svg = "{ $file }" is not an SVG file
+front-an-svg = an SVG picture (.svg)
+front-draw-svg = draw the levels as filled shapes and save them as SVG
+front-no-photo = "{ $file }" is not a photo
+front-save-photo = save it as one of these
+# $fault: the words of the program that reads photos, in English.
+front-photo-unreadable = "{ $file }" cannot be read as a photo: { $fault }
+front-photo-kinds = a whole photo: { $kinds }
+front-save-photo-again = open it in a photo program and save it again
+front-picture-shapes = filled shapes, paths, groups and use, as the README’s reference lists them
+front-change-element = change this element in your drawing program and save again
+# A note on a picture, with its place: content/kits/moon/moon.svg:7
+front-picture-note = { $place }: { $note }
+
+## Which shape belongs to which level
+
+front-shapes-of-no-level = shapes for a level "{ $level }"
+front-the-levels = the levels: { $levels }
+front-add-level = correct the name or add the level
+front-id = "{ $id }"
+front-picture-ids = an id of the picture: { $ids }
+front-picture-no-ids = an id of the picture, and it has none
+front-give-id = correct the id, or give the shape this id in the SVG
+front-id-twice = "{ $id }" a second time
+front-id-once = each id belongs to one level
+front-remove-id = remove one of the two
+front-shape-unnamed = a shape of no level: <{ $element }> without an id
+# $ids: its own and its groups’ ids: #gull, #birds
+front-shape-no-level = a shape of no level: <{ $element }> under { $ids }
+front-shapes-belong = every painted shape belongs to a level, by its own id or a group’s
+front-name-shape = name its id in picture.levels, move it into a named group, or give it no fill
+front-level-empty = level "{ $level }" has no painted shape
+front-levels-painted = every level but the background has at least one
+front-check-shapes = check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths
+front-list-shapes = list its shapes under picture.levels.{ $level }
+
+## Motifs
+
+front-motif-pieces = { $pieces ->
+    [0] no filled shape
+   *[other] { $pieces } pieces that do not touch
+  }
+front-motif-one = one connected silhouette, filled
+front-join-motif = { $pieces ->
+    [0] draw a filled shape, or remove the file
+   *[other] join the pieces in your drawing program
+  }
+
+## Cautions
+
+front-cautions-list = a list of cautions, each beginning with - id:
+front-caution-twice = a second caution "{ $id }"
+front-caution-ids = an id of its own for each caution
+
+## Classes
+
+front-session-before = { $date } or later, as the sessions follow each other
+front-order-sessions = correct the day, or put the sessions in order
+front-the-session = The session
+front-session = Session { $number }
+front-table-beside = a CSV file beside index.md
+front-table-among = a CSV file beside index.md (there is { $files })
+front-a-kit = a kit: { $kits }
+front-class-kit = a kit of the class: { $kits }
+# The kit itself has something wrong that is told of before.
+front-kit-broken = the kit "{ $kit }" cannot be built
+front-kit-correct-first = correct the kit first
+front-two-books = seat { $seat } has a book here and in { $table }
+front-one-book = one book a seat
+front-remove-book = remove one of them
+front-no-seat = no seat
+front-some-seat = at least one seat, here or in a books table
+front-add-seats = add seats, each with its number and book
+front-seat-twice = seat { $seat } stands here a second time
+front-seat-once = each number once
+front-number-seats = give every seat a number of its own
+front-seat-no-book = seat { $seat } has no book
+front-seat-book = a book for every seat: here, or in the books table
+front-measure-seat = measure its book and add it
+front-depths = { $count ->
+    [one] { $count } depth
+   *[other] { $count } depths
+  }
+front-depths-of-kit = { $count }, one for each level of { $kit }: { $levels }
+front-state-depths = state one for each level, front to back
+
+## The books table
+
+front-table-empty = an empty file
+front-table-head = a head row with the columns { $columns }
+front-column-unknown = unknown column "{ $column }"
+front-columns = these columns, in any order: { $columns }
+front-column-twice = two columns "{ $column }"
+front-column-once = each column once
+front-cell-beyond = "{ $cell }" stands beyond the last column
+front-cells = { $count ->
+    [one] { $count } cell, as the head row has; a text with a comma in quotes
+   *[other] { $count } cells, as the head row has; a text with a comma in quotes
+  }
+front-cells-apart = cells separated by commas, a text that holds a comma or a quote in quotes
+front-plates-cell = plates: "{ $cell }"
+front-plates-form = page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300
+front-correct-table = correct the table here
+front-correct-cell = correct this cell

@@ -1,0 +1,109 @@
+### What is wrong with a picture (an SVG file): told to the author with file and line. Words in angle brackets and quotes are
+### names and values of the file. $what is an attribute as `<rect> width`, $value its text in quotes.
+
+## Files
+
+picture-no-svg = not an SVG picture: it has no <svg> element
+picture-other-root = not an SVG picture: its root is <{ $name }>
+picture-no-namespace = not an SVG picture: add xmlns="{ $namespace }" to <svg>
+# $fault: the words of the XML reader, in English.
+picture-not-well-formed = not well-formed XML: { $fault }
+picture-entity = entity { $entity } is not read: write its text in place
+picture-external-sheet = <?xml-stylesheet?> is not supported: put the rules in a <style> element
+picture-id-twice = id { $id } is taken by <{ $name }> in line { $line }: give each element its own
+picture-no-size = <svg> has no size: add viewBox="0 0 width height"
+picture-root-transform = <svg> transform is not supported: move it to a <g> around the content
+picture-many-points = the picture needs more than { $most } points: simplify it
+picture-many-levels = more than { $most } levels of groups: flatten groups
+picture-many-elements = the picture shows more than { $most } elements: simplify it
+
+## Elements
+
+picture-undrawn = <{ $name }> cannot be drawn: { $name ->
+    [text] convert the text to paths
+    [image] trace the image to paths
+    [switch] keep only the branch to be shown
+    [foreignObject] remove it
+   *[unknown] remove it or correct its name
+  }
+picture-inner-svg = <svg> inside the picture cannot be drawn: put its content in a <g> with a transform
+picture-animation = <{ $name }> is ignored; the picture is taken at rest
+picture-script = <script> is ignored; the picture is taken as written
+picture-other-namespace = <{ $name }> is ignored: it is outside the SVG namespace
+picture-condition = <{ $name }> { $attribute } is not supported: remove it
+picture-transform-origin = <{ $name }> transform-origin is not supported: write rotate(angle x y)
+picture-symbol-attribute = <symbol> { $attribute } is not supported: move the <use> instead
+picture-outside-symbol = <{ $name }> is not painted: it lies outside its symbol’s viewBox
+picture-no-area = <{ $name }> is not painted: it has no area
+
+picture-use-no-href = <use> has no href: name the id of a shape or group
+picture-use-elsewhere = <use> href { $href } is not in this file: write "#" and an id of it
+picture-use-no-target = <use> href { $href } has no target: no element has this id
+picture-use-cycle = <use> href { $href } shows itself: break the cycle
+picture-use-idle = <use> href { $href } is a <{ $name }>: name a shape or group
+
+## Values of attributes
+
+picture-no-length = { $what } { $value } is not a length: write a number, or one with px, mm, cm, in, pt, pc, Q or %
+picture-other-unit = { $what } { $value } has the unit { $unit }: use px, mm, cm, in, pt, pc, Q or %
+picture-too-large = { $what } { $value } is too large
+picture-part-of-nothing = { $what } { $value } has nothing to be a part of: write a length
+picture-negative = { $what } { $value } is negative: write 0 or more
+picture-not-above-zero = { $what } { $value } must be above 0
+picture-no-number = { $what } { $value } has { $found } where a number belongs
+picture-ends-in-comma = { $what } { $value } ends in a comma
+picture-odd-points = { $what } { $value } has { $count } numbers: every x needs its y
+picture-view-box-numbers = { $what } { $value } needs four numbers: x, y, width and height
+picture-view-box-size = { $what } { $value } needs a width and a height above 0
+picture-fitting = { $what } { $value } is unknown: write none or, for example, xMidYMid meet
+picture-no-opacity = { $what } { $value } is no opacity: write a number from 0 to 1
+picture-solid = { $what } { $value } counts as solid
+picture-no-transform = { $what } { $value } is no transform: use { $names }
+picture-transform-rest = { $what } { $value } has { $found } where a transform such as rotate(30) belongs
+picture-transform-number = { $what } { $value } takes { $count ->
+    [one] { $count } number
+   *[other] { $count } numbers
+  }
+picture-transform-numbers = { $what } { $value } takes { $count } or { $more } numbers
+picture-curve-too-large = { $what } has a curve thousands of times as large as the picture: draw it at the picture’s size
+picture-coordinates = { $what } has coordinates too large to compute with
+picture-outline-points = { $what } needs more than { $most } points: simplify it
+# $at counts characters; $before is what stands before it.
+picture-path-fault = { $what } has { $found } at character { $at } where { $expected ->
+    [command] a path command
+    [flag] an arc flag, 0 or 1,
+    [move] "M"
+   *[number] a number
+  } belongs
+picture-path-fault-after = { $what } has { $found } at character { $at } where { $expected ->
+    [command] a path command
+    [flag] an arc flag, 0 or 1,
+    [move] "M"
+   *[number] a number
+  } belongs, after { $before }
+# Found where a path’s text ends too early.
+picture-path-end = the end
+
+## Styles
+
+# $fault: the words of the style sheet reader, in English.
+picture-css = malformed CSS: { $fault }
+picture-css-depth = malformed CSS: nested too deeply
+picture-css-declaration = malformed CSS: { $text } is no declaration
+picture-css-at-rule = @{ $name } is not supported: write the rules plainly in this <style>
+picture-css-selector = selector { $selector } is too complex: use an element name, .class, #id or *
+picture-style-media = <style> media { $media } is not supported: remove it
+picture-no-value = { $property } "" has no value: write one or remove { $property }
+picture-css-variable = { $property } { $value } is not supported: write the value itself
+picture-unknown-value = { $property } { $value } is unknown: use { $values }
+picture-css-geometry = <{ $name }> { $property } { $value } in CSS is not supported: write it as an attribute
+picture-unsupported = <{ $name }> { $property } { $value } is not supported: { $advice ->
+    [cut] cut the shape itself
+    [draw] remove it or draw its result
+   *[marker] draw the marker as a shape
+  }
+picture-fill-elsewhere = fill { $fill } is in another file: bring it into this one
+picture-fill-no-server = fill { $fill } points to no gradient or pattern: write a colour
+picture-fill-solid = fill { $fill } counts as solid
+picture-stroke-ignored = <{ $name }> stroke is ignored; only fills count
+picture-stroke-alone = <{ $name }> has a stroke without fill, which has no area: convert the stroke to a path

@@ -1,0 +1,33 @@
+import { parse } from "yaml";
+import { currentLibrary } from "../current-library.ts";
+import type { SiteConfig } from "./register.ts";
+
+/** A page of a kit or a class: its folder's name is the kit's. */
+const OF_FOLDER = /(?:^|\/)content\/(kits|classes)\/([^/]+)\/index\.md$/;
+
+/**
+ * Front matters are read by src/input, which tells what is wrong with them. Eleventy takes what it can of them, and makes no
+ * page of a kit or class that the library leaves out.
+ */
+export function registerFrontMatter(config: SiteConfig): void {
+  config.setFrontMatterParsingOptions({ engines: { yaml: plainFields } });
+  config.addPreprocessor("kits and classes of the library", "md", ({ page }) => isInLibrary(page.inputPath));
+}
+
+/** The fields of a front matter; none where it is not YAML. A class's day is no date of Eleventy's. */
+function plainFields(yaml: string): Readonly<Record<string, unknown>> {
+  try {
+    const fields: unknown = parse(yaml);
+    if (typeof fields !== "object" || fields === null || Array.isArray(fields)) return {};
+    return Object.fromEntries(Object.entries(fields).filter(([name]) => name !== "date"));
+  } catch {
+    return {};
+  }
+}
+
+function isInLibrary(inputPath: string): false | undefined {
+  const [, kind, slug] = OF_FOLDER.exec(inputPath) ?? [];
+  if (kind === undefined) return undefined;
+  const { views, classes } = currentLibrary();
+  return (kind === "kits" ? views : classes).some((one) => one.slug === slug) ? undefined : false;
+}

@@ -1,0 +1,81 @@
+import nunjucks from "nunjucks";
+import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import { benchPart } from "../../output/parts/bench.ts";
+import type { LinkTo } from "../../output/parts/cards.ts";
+import { cataloguePage } from "../../output/parts/catalogue.ts";
+import { footPart } from "../../output/parts/foot.ts";
+import { headPart } from "../../output/parts/head.ts";
+import { kitPage } from "../../output/parts/kit-page.ts";
+import { type Html, raw } from "../../output/parts/markup.ts";
+import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
+import { printBar } from "../../output/parts/print-bar.ts";
+import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
+import * as say from "../../words/messages.ts";
+import type { Library } from "../library.ts";
+import { feedOf, pageHead } from "./page-head.ts";
+import type { SiteConfig } from "./register.ts";
+import { stated } from "./stated.ts";
+
+/** A packet's sheets with what its frame says of them. */
+interface Packet {
+  readonly heading: string;
+  readonly summary: string;
+  readonly units: string;
+  readonly main: Html;
+}
+
+/** Gives the page frames their markup, as filters of what a page is about. `link` leads from one page's address to another's. */
+export function registerParts(
+  config: SiteConfig,
+  opened: () => Library,
+  link: (from: string, target: string) => string,
+): void {
+  const linkOf = (page: string): LinkTo => {
+    stated(page);
+    return (target) => link(page, target);
+  };
+  // The engine's own filter of this name writes nothing for a misspelt name.
+  config.addFilter("safe", (markup?: string | Html) => new nunjucks.runtime.SafeString(String(stated(markup))));
+  config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
+    pageHead(opened(), page, { title: stated(title), summary, link: linkOf(page) }),
+  );
+  config.addFilter("headPart", headPart);
+  config.addFilter("footPart", (page: string) => {
+    const { summary, author } = opened().settings;
+    return footPart({ summary, author, feed: feedOf(opened(), linkOf(page))?.address });
+  });
+  config.addFilter("benchPart", benchPart);
+  config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
+  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
+  config.addFilter("cataloguePage", (page: string, heading: string, story: string) => {
+    const { views: kits, classes } = opened();
+    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
+  });
+  config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
+  config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
+  config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {
+    const packet = seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat);
+    const { heading: title, summary } = packet;
+    return { ...packet, bar: printBar(), head: pageHead(opened(), page, { title, summary, link: linkOf(page) }) };
+  });
+}
+
+function kitPacket(library: Library, template: PacketPage, slug: string): Packet {
+  const view = library.view(slug);
+  const { title, summary } = view.kit;
+  const main = PACKET_PAGES[template](view);
+  return { heading: say.packetTitle({ title }), summary, units: view.kit.units, main };
+}
+
+/** `key` is the seat's: its class and its number. */
+function seatPacket({ classes }: Library, key: string): Packet {
+  const seat = classes.flatMap(({ seats }) => seats).find((one) => one.key === key);
+  if (!seat?.view) throw new Error(`no packet for seat "${key}"`);
+  const { kit } = seat.view;
+  return {
+    heading: say.packetSeatTitle({ seat: seat.number, title: kit.title }),
+    summary: kit.summary,
+    units: kit.units,
+    main: packetPart(seat.view, seat.number),
+  };
+}

@@ -1,0 +1,2 @@
+/** A packet that cannot be printed as it must be, or no browser to print it with. */
+export class PrintError extends Error {}

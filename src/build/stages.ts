@@ -1,0 +1,158 @@
+import Eleventy from "@11ty/eleventy";
+import { bundlePageScripts } from "./bundle/page-scripts.ts";
+import { bundleScripts } from "./bundle/scripts.ts";
+import { currentLibrary, holdLibrary } from "./current-library.ts";
+import { publishClasses } from "./files/publish-classes.ts";
+import { publishFiles } from "./files/publish-files.ts";
+import { writeRoundData } from "./files/round-files.ts";
+import { writeSiteFiles } from "./files/site-files.ts";
+import { openLibrary } from "./library.ts";
+import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
+import { printPackets } from "./print/print-packets.ts";
+import { tellLeftOut, tellWarnings } from "./tell.ts";
+
+/** One making of a site: all that a build does, or each turn of serving it. */
+export interface Run {
+  /** The project's folder. */
+  readonly base: string;
+  /** Where the site is made. */
+  readonly output: string;
+  readonly serving: boolean;
+  /** Whether a seat whose book does not fit stops the run. */
+  readonly stopAtMisfit: boolean;
+}
+
+/** A step of making a site. */
+export interface Stage {
+  readonly name: string;
+  /** Folders of the project that it reads: a change in them changes what it makes. */
+  readonly reads: readonly string[];
+  /** What it makes below the output, as globs. */
+  readonly makes: readonly string[];
+  /** What becomes of it while the site is served: it runs as in a build, Eleventy runs it, it is left out, or it runs only then. */
+  readonly serving: "same" | "by Eleventy" | "left out" | "only";
+  readonly run: (run: Run) => Promise<void> | void;
+}
+
+/** All stages in their order; each works on what those before it made. */
+export const STAGES: readonly Stage[] = [
+  {
+    name: "read",
+    reads: ["content"],
+    makes: [],
+    serving: "same",
+    run: ({ base, serving }) => holdLibrary(openLibrary(base, serving ? "leave out" : "stop")),
+  },
+  { name: "warnings", reads: ["content"], makes: [], serving: "left out", run: tellWarnings },
+  { name: "left out", reads: ["content"], makes: [], serving: "only", run: tellLeftOut },
+  {
+    name: "pages",
+    reads: ["content", "layouts"],
+    makes: ["**/*.html", "bundle/**", "assets/fonts/**"],
+    serving: "by Eleventy",
+    run: async ({ output }) => {
+      await new Eleventy("content", output, { configPath: ".eleventy.js", quietMode: true }).write();
+    },
+  },
+  {
+    name: "scripts",
+    reads: ["src", "layouts", "content"],
+    makes: ["assets/scripts/**", "kits/*/kit-data.js"],
+    serving: "same",
+    run: async ({ output }) => {
+      await bundlePageScripts(output, currentLibrary());
+      await bundleScripts(output, currentLibrary());
+    },
+  },
+  {
+    name: "kit files",
+    reads: ["content"],
+    makes: [
+      "kits/*/{pattern.json,pattern.csv,front.svg,front-lit.svg,social.png,round-data.js}",
+      "kits/*/{cut,photos}/*",
+      "schema/*",
+    ],
+    serving: "same",
+    run: async ({ base, output }) => {
+      const { views } = currentLibrary();
+      await publishFiles(base, output, views);
+      writeRoundData(output, views);
+    },
+  },
+  {
+    name: "class files",
+    reads: ["content"],
+    makes: [
+      "classes/*/cut/*",
+      "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg}",
+      "classes/*/seat-*/cut/*",
+    ],
+    serving: "same",
+    run: ({ output }) => publishClasses(output, currentLibrary().classes),
+  },
+  {
+    name: "site files",
+    reads: ["content"],
+    makes: ["sitemap.xml", "feed.xml"],
+    serving: "same",
+    run: ({ output }) => writeSiteFiles(output, currentLibrary()),
+  },
+  {
+    name: "print",
+    reads: ["content", "layouts", "src"],
+    makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf"],
+    serving: "same",
+    run: ({ output }) => printPackets(output, currentLibrary().views, currentLibrary().classes),
+  },
+  {
+    name: "manifest",
+    reads: ["content"],
+    makes: ["manifest.webmanifest", "assets/icons/*"],
+    serving: "same",
+    run: ({ output }) => writeInstallable(output, currentLibrary().settings),
+  },
+  {
+    name: "offline",
+    reads: ["content", "layouts", "src"],
+    makes: ["sw.js", "kits/*/offline.json"],
+    serving: "left out",
+    run: async ({ output }) => {
+      await writeOffline(output);
+    },
+  },
+  {
+    name: "no worker",
+    reads: [],
+    makes: ["sw.js"],
+    serving: "only",
+    run: ({ output }) => retireWorker(output),
+  },
+];
+
+/** Runs every stage of a build. */
+export async function runBuild(run: Run): Promise<void> {
+  for (const stage of STAGES) if (stage.serving !== "only") await stage.run(run);
+}
+
+/** While serving, Eleventy makes the pages: this runs the stages on one side of it. One that fails stops none of the others; `tell` is given why. */
+export async function runServing(
+  run: Run,
+  side: "before pages" | "after pages",
+  tell: (error: unknown) => void,
+): Promise<void> {
+  const pages = STAGES.findIndex((stage) => stage.serving === "by Eleventy");
+  const stages = side === "before pages" ? STAGES.slice(0, pages) : STAGES.slice(pages + 1);
+  for (const stage of stages) {
+    if (stage.serving === "left out") continue;
+    try {
+      await stage.run(run);
+    } catch (error) {
+      tell(error);
+    }
+  }
+}
+
+/** Folders whose changes call for another turn. */
+export function watchedFolders(): string[] {
+  return [...new Set(STAGES.flatMap((stage) => stage.reads))];
+}

@@ -1,0 +1,47 @@
+/** What a figure may be at least and at most, both included: a length in mm, or a whole number. */
+export interface Bounds<Kind extends "length" | "count"> {
+  readonly kind: Kind;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** What may be stated of a book, a fit, a light and a window, whoever states it: author, teacher or reader. */
+export const BOUNDS = {
+  leafHeight: length(40, 600),
+  leafWidth: length(30, 500),
+  blockThickness: length(1, 200),
+  leaves: count(4, 3000),
+  /** The number of a leaf in its book. */
+  leaf: count(1, 3000),
+  page: count(1, 10000),
+  plateLeaves: count(1, 500),
+  square: length(0, 20),
+  boardThickness: length(0, 10),
+  depth: length(1, 200),
+  gaugeLine: count(1, 40),
+  packingPiece: length(0.1, 50),
+  borderLeaves: count(0, 1000),
+  pictureLeaves: count(2, 3000),
+  head: length(0, 600),
+  pictureHeight: length(5, 600),
+  markStep: length(0.1, 5),
+  leastTab: length(0, 30),
+  gutterClearance: length(0, 100),
+  batch: count(5, 60),
+  lightDiameter: length(5, 150),
+  lightHeight: length(5, 300),
+  lightClearance: length(0, 20),
+  lightSetback: length(0, 100),
+  lightFloor: length(0, 600),
+  lip: length(2, 30),
+  sheetSide: length(50, 2000),
+  seat: count(1, 200),
+} as const;
+
+function length(least: number, most: number): Bounds<"length"> {
+  return { kind: "length", least, most };
+}
+
+function count(least: number, most: number): Bounds<"count"> {
+  return { kind: "count", least, most };
+}

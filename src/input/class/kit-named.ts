@@ -1,0 +1,19 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import * as say from "../../words/messages.ts";
+import { type FieldPath, problem } from "../files/problem.ts";
+
+/** The kits that classes may name: those of the site, and the names of those that cannot be built at present. */
+export interface OfferedKits {
+  readonly kits: readonly Kit[];
+  readonly broken: readonly string[];
+}
+
+/** @throws ProblemError where no kit has the name, or it cannot be built. */
+export function kitNamed(name: string, { kits, broken }: OfferedKits, at: FieldPath): Kit {
+  const kit = kits.find((one) => one.slug === name);
+  if (kit) return kit;
+  const allowed = say.frontAKit({ kits: kits.map((one) => one.slug).join(", ") });
+  if (broken.includes(name))
+    throw problem(at, { given: say.frontKitBroken({ kit: name }), allowed, remedy: say.frontKitCorrectFirst() });
+  throw problem(at, { given: say.frontGivenText({ value: name }), allowed, remedy: say.frontCorrectName() });
+}

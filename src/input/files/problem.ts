@@ -1,0 +1,28 @@
+/** Steps to a field: keys, and places in lists from 0. */
+export type FieldPath = readonly (string | number)[];
+
+/** What an author is told about a thing: short texts that carry the offending values. */
+export interface Advice {
+  readonly given: string;
+  readonly allowed: string;
+  readonly remedy: string;
+}
+
+/** Something stated that cannot be made: at a field of the front matter, or at a line of another file of the folder. */
+export interface Problem extends Advice {
+  readonly at: FieldPath | { readonly file: string; readonly line: number; readonly field: string };
+}
+
+/** Problems without the places of the front matter; `atPlace` makes messages of them. */
+export class ProblemError extends Error {
+  readonly problems: readonly Problem[];
+  constructor(problems: readonly Problem[]) {
+    super(problems.map(({ at, given, allowed }) => `${JSON.stringify(at)}: ${given}; ${allowed}`).join("\n"));
+    this.problems = problems;
+  }
+}
+
+/** The error of a single problem, at a field of the front matter. */
+export function problem(at: FieldPath, advice: Advice): ProblemError {
+  return new ProblemError([{ at, ...advice }]);
+}

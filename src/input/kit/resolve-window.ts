@@ -1,0 +1,47 @@
+import type { Kit, Level, SheetSize } from "../../core/kit/kit.ts";
+import { SHEET_SIZES, type SheetName } from "../../core/packing/sheet-sizes.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import * as say from "../../words/messages.ts";
+import { type FieldPath, problem } from "../files/problem.ts";
+import type { FrontMatter } from "./schema.ts";
+
+/** The light and the window with their levels by number, and the sheets for the parts. @throws ProblemError */
+export function resolveWindow(
+  { light, insert, sheets, units }: FrontMatter,
+  levels: readonly Level[],
+): Pick<Kit, "light" | "cells" | "insert" | "sheets"> {
+  return {
+    light: light && {
+      level: light.in === undefined ? levels.length : numberOf(light.in, levels, ["light", "in"]),
+      diameter: light.diameter,
+      height: light.height,
+      clearance: light.clearance,
+      setback: light.setback,
+      floor: light.floor,
+    },
+    cells: light?.cells,
+    insert: insert && {
+      outline: numberOf(insert.outline, levels, ["insert", "outline"]),
+      lip: insert.lip,
+      hinge: insert.hinge,
+      panel: insert.panel,
+    },
+    sheets: sheetsOf(sheets, units),
+  };
+}
+
+/** Sheets as they are named or measured; without any, the usual ones, first the one of the units' own lands. */
+export function sheetsOf(sheets: readonly (SheetName | SheetSize)[] | undefined, units: UnitSystem): SheetSize[] {
+  const usual = units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
+  return (sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEET_SIZES[sheet] : sheet));
+}
+
+function numberOf(name: string, levels: readonly Level[], at: FieldPath): number {
+  const level = levels.findIndex((one) => one.name === name) + 1;
+  if (level > 0) return level;
+  throw problem(at, {
+    given: say.frontGivenText({ value: name }),
+    allowed: say.frontALevel({ levels: levels.map((one) => one.name).join(", ") }),
+    remedy: say.frontCorrectName(),
+  });
+}

@@ -1,0 +1,48 @@
+import { z } from "zod";
+import type { Priced } from "../../core/kit/supply-id.ts";
+import * as say from "../../words/messages.ts";
+import { described, seconds, words } from "../files/schema-fields.ts";
+
+/** Computed supplies that a kit may price. */
+const PRICED = [
+  "book",
+  "card",
+  "acetate",
+  "tape",
+  "glueDots",
+  "string",
+  "button",
+  "light",
+  "cells",
+  "blades",
+] as const satisfies readonly Priced[];
+
+/** An author's or a teacher's own prices. */
+export const priceList = z
+  .partialRecord(z.enum(PRICED), z.number().min(0).meta(described(say.fieldPrice)))
+  .meta(described(() => say.fieldPrices({ keys: PRICED.join(", ") })));
+
+/** Working times, each with a usual one. */
+export const rateFields = z
+  .strictObject({
+    leaf: seconds(say.fieldRateLeaf).default(12),
+    score: seconds(say.fieldRateScore).default(6),
+    mark: seconds(say.fieldRateMark).default(4),
+    cut: seconds(say.fieldRateCut).default(6),
+    fold: seconds(say.fieldRateFold).default(10),
+    check: seconds(say.fieldRateCheck).default(20),
+    tack: seconds(say.fieldRateTack).default(15),
+    notch: seconds(say.fieldRateNotch).default(25),
+    part: seconds(say.fieldRatePart).default(420),
+  })
+  .meta(described(say.fieldRates));
+
+/** A supply beside the computed ones. */
+export const supplyFields = z
+  .strictObject({
+    item: words(say.fieldSupplyItem),
+    quantity: z.number().positive().default(1).meta(described(say.fieldSupplyQuantity)),
+    unit: words(say.fieldSupplyUnit).default(() => say.frontPieces()),
+    price: z.number().min(0).optional().meta(described(say.fieldSupplyPrice)),
+  })
+  .meta(described(say.fieldSupply));

@@ -1,0 +1,46 @@
+import { z } from "zod";
+import { BOUNDS } from "../../core/kit/bounds.ts";
+import { SHEET_NAMES } from "../../core/packing/sheet-sizes.ts";
+import * as say from "../../words/messages.ts";
+import { choice, described, length, words } from "../files/schema-fields.ts";
+
+/** A battery light that stands inside the book. */
+export const lightFields = z
+  .strictObject({
+    in: words(say.fieldLightIn).optional(),
+    diameter: length(say.fieldLightDiameter, BOUNDS.lightDiameter),
+    height: length(say.fieldLightHeight, BOUNDS.lightHeight),
+    clearance: length(say.fieldLightClearance, BOUNDS.lightClearance).default(1),
+    setback: length(say.fieldLightSetback, BOUNDS.lightSetback).default(4),
+    floor: z
+      .union([z.literal("auto"), length(say.fieldLightFloorLength, BOUNDS.lightFloor)])
+      .default("auto")
+      .meta(described(() => say.fieldLightFloor({ help: say.fieldLengthHelp() }))),
+    cells: words(say.fieldLightCells).optional(),
+  })
+  .meta(described(say.fieldLight));
+
+/** The window that closes the hole. */
+export const insertFields = z
+  .strictObject({
+    outline: words(say.fieldInsertOutline),
+    lip: length(say.fieldInsertLip, BOUNDS.lip).default(3),
+    hinge: choice(say.fieldInsertHinge, ["left", "right"]).default("left"),
+    panel: choice(say.fieldInsertPanel, ["wrap", "flat"]).default("wrap"),
+  })
+  .meta(described(say.fieldInsert));
+
+const sheet = z
+  .strictObject({
+    name: words(say.fieldSheetName),
+    width: length(say.fieldSheetWidth, BOUNDS.sheetSide),
+    height: length(say.fieldSheetHeight, BOUNDS.sheetSide),
+  })
+  .meta(described(say.fieldSheet));
+
+/** Sheets that parts are cut from, of a kit or of a class. */
+export const sheetSizes = z
+  .array(z.union([z.enum(SHEET_NAMES), sheet]))
+  .min(1)
+  .max(6)
+  .meta(described(say.fieldSheets));

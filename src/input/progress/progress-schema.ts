@@ -1,0 +1,57 @@
+import * as z from "zod/mini";
+import type { Tick } from "../../core/bench/progress.ts";
+import type { ProgressValue } from "../../core/bench/progress-failure.ts";
+
+/** The schema's name in a progress file; its number grows when old files can no longer be read. */
+export const PROGRESS_SCHEMA = "leaflight/progress/1";
+
+/** The greatest number of a leaf that is believed. */
+const MOST_LEAVES = 5000;
+
+/** The message of an issue is what is allowed there; see `ProgressValue`. */
+const allowed = (error: ProgressValue): { readonly error: ProgressValue } => ({ error });
+
+const text = z.string(allowed("text"));
+const leaf = z.int(allowed("leaf")).check(z.minimum(1, allowed("leaf")), z.maximum(MOST_LEAVES, allowed("leaf")));
+const amount = z.number(allowed("amount")).check(z.minimum(0, allowed("amount")));
+const thickness = z.number(allowed("amount")).check(z.minimum(0, allowed("amount")), z.gt(0, allowed("thickness")));
+
+/** An issue of this code is a leaf that stands twice in a list; its parameter says which. */
+function eachLeafOnce<T extends { readonly leaf: number }>(): z.core.CheckFn<T[]> {
+  return ({ value, issues }) => {
+    const seen = new Set<number>();
+    const twice = value.find((one) => seen.size === seen.add(one.leaf).size);
+    if (twice) issues.push({ code: "custom", input: value, params: { twice: twice.leaf } });
+  };
+}
+
+const tick = z.pipe(
+  z.tuple([leaf, amount], z.unknown(), allowed("list")),
+  z.transform(([at, took]): Tick => ({ leaf: at, took })),
+);
+
+const ticks = z.pipe(
+  z.array(tick, allowed("list")).check(eachLeafOnce()),
+  z.transform((list) => list.toSorted((a, b) => a.leaf - b.leaf)),
+);
+
+const lost = z.array(z.object({ leaf, cleared: ticks }, allowed("object")), allowed("list")).check(eachLeafOnce());
+
+/** What says whose progress a file is. */
+export const headingSchema = z.object({ schema: z.literal(PROGRESS_SCHEMA), kit: text, fit: text }, allowed("object"));
+
+/** A whole progress file. */
+export const progressSchema = z.object(
+  {
+    kit: text,
+    fit: text,
+    revision: text,
+    at: leaf,
+    ticks,
+    passed: z.array(text, allowed("list")),
+    lost,
+    measured: z.optional(z.object({ thickness, leaves: leaf }, allowed("object"))),
+    clock: z.object({ worked: amount, seen: amount, ticked: amount }, allowed("object")),
+  },
+  allowed("object"),
+);

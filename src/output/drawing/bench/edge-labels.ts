@@ -1,0 +1,66 @@
+import type { Pattern } from "../../../core/pattern/pattern.ts";
+import type { UnitSystem } from "../../../core/units/length.ts";
+import * as say from "../../../words/messages.ts";
+import type { LeafCard } from "../../views/leaf-card.ts";
+import { placeLabels } from "../label-places.ts";
+import { escapeXml, num, tag, text } from "../svg-text.ts";
+import { across, down, type EdgeLayout } from "./edge-layout.ts";
+import { levelTone } from "./level-tone.ts";
+
+/** Numbers of the levels, one for each span, on the body's side. */
+export function levelNumbers(card: LeafCard, pattern: Pattern, layout: EdgeLayout): string {
+  const { spans } = card.source;
+  const { circle } = layout;
+  const middles = spans.map((span) => down(layout, (span.from + span.to) / 2));
+  const places = placeLabels(middles, 2 * circle + 2, layout.top + circle, layout.foot - circle);
+  const x = across(layout, layout.origin + layout.shown) + layout.inward * (circle + 12);
+  return spans
+    .map((span, i) => {
+      const fold = across(layout, pattern.levels[span.level - 1]!.depth);
+      const y = places[i]!;
+      return (
+        tag("path", {
+          class: "edge-lead",
+          d: `M${num(fold + layout.inward * 3)} ${num(middles[i]!)}L${num(x - layout.inward * (circle + 9))} ${num(middles[i]!)}L${num(x - layout.inward * circle)} ${num(y)}`,
+        }) +
+        tag("circle", { class: "edge-disc", cx: x, cy: y, r: circle, fill: levelTone(pattern, span.level) }) +
+        text(x, y + circle * 0.42, String(span.level), {
+          class: "edge-level",
+          "text-anchor": "middle",
+          "font-size": circle * 1.25,
+        })
+      );
+    })
+    .join("");
+}
+
+/** Height and cut depth of each mark, beside the fore-edge. */
+export function markLabels(card: LeafCard, layout: EdgeLayout): string {
+  const { size } = layout;
+  const heights = card.source.cuts.map((cut) => down(layout, cut.at));
+  const places = placeLabels(heights, size * 1.12, layout.top + size * 0.2, layout.foot - size * 0.2);
+  const away = -layout.inward;
+  const anchor = away === 1 ? "start" : "end";
+  return card.row.marks
+    .map((mark, i) => {
+      const [y, x] = [places[i]!, layout.edge + away * 30];
+      const lead = `M${num(layout.edge)} ${num(heights[i]!)}L${num(layout.edge + away * 8)} ${num(heights[i]!)}L${num(x - away * 5)} ${num(y)}`;
+      const words = `<tspan class="edge-at">${escapeXml(mark.at)}</tspan><tspan class="edge-depth" dx="${num(size * 0.3)}">›${escapeXml(mark.cut)}</tspan>`;
+      return (
+        tag("path", { class: "edge-lead", d: lead }) +
+        tag("text", { class: "edge-label", x, y: y + size * 0.35, "font-size": size, "text-anchor": anchor }, words)
+      );
+    })
+    .join("");
+}
+
+/** What the figures are. */
+export function unitWord(units: UnitSystem, layout: EdgeLayout): string {
+  const away = -layout.inward;
+  const anchor = away === 1 ? "start" : "end";
+  return text(layout.edge + away * 30, layout.top - 7, say.benchEdgeMarks({ units }), {
+    class: "edge-word",
+    "text-anchor": anchor,
+    "font-size": layout.word,
+  });
+}

@@ -1,0 +1,11 @@
+import * as say from "../../words/messages.ts";
+import type { KitView } from "../views/kit-view.ts";
+import { dual } from "./dual.ts";
+import { factList } from "./facts.ts";
+import { type Html, html } from "./markup.ts";
+
+/** What a book needs to carry the kit as it is published. */
+export function bookPart({ figures }: Pick<KitView, "figures">): Html {
+  return html`<p>${say.kitBookText()}</p>
+${factList(figures.book, "figures wide", dual)}`;
+}

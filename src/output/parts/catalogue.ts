@@ -1,0 +1,53 @@
+import * as say from "../../words/messages.ts";
+import type { ClassView } from "../views/class/class-view.ts";
+import type { KitView } from "../views/kit-view.ts";
+import { kitCards, type LinkTo } from "./cards.ts";
+import { finderPart } from "./finder.ts";
+import { type Html, html, type Markup, rich } from "./markup.ts";
+
+/** What the catalogue shows. `link` leads from its page. */
+export interface Catalogue {
+  readonly heading: string;
+  /** What the site's author tells. */
+  readonly story: Html;
+  readonly kits: readonly KitView[];
+  readonly classes: readonly ClassView[];
+  readonly link: LinkTo;
+}
+
+/** The main part of the catalogue: all kits with their finder, and all classes. */
+export function cataloguePage({ heading, story, kits, classes, link }: Catalogue): Html {
+  const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
+${finderPart({ kind: "catalogue", units: "mm" })}
+${kitCards(kits, link)}
+${classList(classes, link)}`;
+  return html`<main id="main" class="wrap">
+<section class="intro">
+<h1>${heading}</h1>
+<div class="lede">${story}</div>
+</section>
+${kits.length > 0 ? list : emptyCatalogue()}
+</main>`;
+}
+
+/** Told to an author whose site has no kit yet. */
+function emptyCatalogue(): Html {
+  const words = rich(say.catalogueEmpty, {
+    folder: html`<code>content/kits</code>`,
+    file: html`<code>index.md</code>`,
+  });
+  return html`<p class="empty">${words}</p>`;
+}
+
+function classList(classes: readonly ClassView[], link: LinkTo): Markup {
+  if (classes.length === 0) return false;
+  const items = classes.map(
+    ({ slug, date, plan: { title, place, summary } }) =>
+      html`<li><h3><a href="${link(`/classes/${slug}/`)}">${title}</a></h3><p>${say.catalogueClass({ date, place })}${
+        summary && html`<span class="note">${summary}</span>`
+      }</p></li>`,
+  );
+  return html`<section id="classes"><h2>${say.catalogueClasses()}</h2>
+<ul class="classes">${items}</ul>
+</section>`;
+}

@@ -1,0 +1,68 @@
+import { rowText } from "../../../words/lists.ts";
+import * as say from "../../../words/messages.ts";
+import type { ClassView, SheetFigure } from "../../views/class/class-view.ts";
+import type { PreparationRow } from "../../views/class/preparation-view.ts";
+import { type Html, html, type Markup, raw, rich } from "../markup.ts";
+
+/** What the teacher does before the class, in order, and the sheets that parts are cut from. */
+export function preparationSection(view: ClassView): Html {
+  const cutReady = view.plan.ready.includes("parts");
+  return html`<section class="flow" data-flow><h2>${say.teacherPrepare()}</h2>
+<ol class="prepare">${tasks(view).map(
+    (task) => html`
+<li><span class="box"></span>${task}</li>`,
+  )}
+</ol>
+${!cutReady && cutInClass(view.preparation)}
+<h2>${say.teacherCutSheets()}</h2>
+<ul class="cut-sheets">${view.sheetFigures.map(sheet)}</ul>
+<p class="note">${rich(say.teacherCutNote, { folder: html`<code>cut/</code>` })}</p>
+</section>`;
+}
+
+function tasks(view: ClassView): Markup[] {
+  const { plan, seats, preparation, hasLight, hasWindow } = view;
+  const misfits = seats.filter(({ misfit }) => misfit);
+  return [
+    say.teacherPrint(),
+    ...misfits.map(({ number, kitTitle }) => say.teacherSettle({ seat: number, kit: kitTitle })),
+    hasLight ? say.teacherBuyLight() : say.teacherBuy(),
+    ...(plan.ready.includes("parts")
+      ? preparation.map(cutBefore)
+      : [hasWindow ? say.teacherLayOutWindow() : say.teacherLayOut()]),
+    ...(plan.ready.includes("scores") ? [say.teacherScores()] : []),
+    say.teacherBag({ things: rowText(bagThings(view)) }),
+    say.teacherRoom(),
+  ];
+}
+
+function cutBefore({ what, where }: PreparationRow): Html {
+  return html`${rich(say.teacherCut, { what: html`<strong>${what}</strong>` })}<span class="note">${where}</span>`;
+}
+
+/** What goes into each seat's bag. */
+function bagThings({ plan, hasLight, hasWindow }: ClassView): string[] {
+  return [
+    say.teacherBagPacket(),
+    plan.ready.includes("parts") ? cutThings(hasWindow) : sheetThings(hasWindow),
+    ...(hasLight ? [say.teacherBagLight()] : []),
+    say.teacherBagCard(),
+  ];
+}
+
+function cutThings(hasWindow: boolean): string {
+  return hasWindow ? say.teacherBagParts() : say.teacherBagGauge();
+}
+
+function sheetThings(hasWindow: boolean): string {
+  return hasWindow ? say.teacherBagSheets() : say.teacherBagGaugeSheet();
+}
+
+function cutInClass(preparation: readonly PreparationRow[]): Html {
+  return html`<h2>${say.teacherCutInClass()}</h2>
+<ul class="columns two">${preparation.map((row) => html`<li>${say.teacherCutFor({ what: row.what, where: row.where })}</li>`)}</ul>`;
+}
+
+function sheet({ svg, name, size }: SheetFigure): Html {
+  return html`<li>${raw(svg)}<p><b>${name}</b> ${size}</p></li>`;
+}

@@ -1,0 +1,100 @@
+import { partsOf } from "../../../core/window/window.ts";
+import * as say from "../../../words/messages.ts";
+import { paperLabel } from "../../../words/papers.ts";
+import { partName } from "../../../words/parts.ts";
+import type { ClassView } from "../../views/class/class-view.ts";
+import type { MisfitView, OtherKit } from "../../views/class/misfit-view.ts";
+import type { SeatView } from "../../views/class/seat-view.ts";
+import type { PrintedKit } from "../../views/packet-view.ts";
+import { type Html, html, type Markup, rich } from "../markup.ts";
+
+/** The page of one seat of a class. */
+export function seatPage(seat: SeatView, view: ClassView): Html {
+  const { kitSlug, kitTitle, number, book } = seat;
+  return html`<main id="main" class="wrap class-page seat-page" data-keeps="${kitSlug}">
+<section class="intro">
+<p class="over"><a href="../index.html">${view.plan.title}</a></p>
+<h1>${say.seatNumber({ seat: number })}</h1>
+<p class="lede">${say.seatLede({ kit: kitTitle, book })}</p>
+</section>
+${seat.view && fittingSeat(seat, seat.view, view)}
+${seat.misfit && misfitPart(seat.misfit, kitPath(seat))}
+${reachesPart(seat, view)}
+</main>`;
+}
+
+function fittingSeat(seat: SeatView, kit: PrintedKit, view: ClassView): Html {
+  const front = kit.pocket ? "front-lit.svg" : "front.svg";
+  return html`<section class="seat-front"><img src="${front}" alt="${say.seatFrontAlt({ kit: seat.kitTitle })}">
+<div>
+${figures(seat, kit)}
+${links(seat, view)}
+</div></section>
+${doubtsPart(seat)}
+${cutFiles(kit)}`;
+}
+
+function figures({ holdWidth, hours }: SeatView, { figures: { opening }, counts, difficulty }: PrintedKit): Html {
+  const { leaves, cuts, folds } = counts;
+  return html`<dl class="figures">${figure(say.seatHoldWidth(), holdWidth, say.seatHoldWidthNote())}
+${figure(say.seatOpening(), opening, say.seatOpeningNote())}
+${figure(say.seatLeaves(), leaves, say.seatLeavesNote({ cuts, folds }))}
+${figure(say.seatWork(), hours, say.seatWorkNote({ difficulty }))}</dl>`;
+}
+
+function figure(name: string, value: string | number, note: string): Html {
+  return html`<div><dt>${name}</dt><dd>${value}<span class="note">${note}</span></dd></div>`;
+}
+
+function links(seat: SeatView, { plan }: ClassView): Html {
+  const kit = kitPath(seat);
+  const { address } = seat;
+  return html`<ul class="seat-do">
+<li><a class="button" href="${kit}/bench/index.html${address}">${say.seatBench()}</a></li>
+<li><a class="button plain-button" href="packet-${plan.paper}.pdf">${say.seatPacket({ paper: paperLabel(plan.paper) })}</a></li>
+<li><a href="${kit}/index.html${address}">${say.seatPattern()}</a></li>
+<li><a href="pattern.csv">${say.seatCsv()}</a> · <a href="pattern.json">JSON</a></li>
+</ul>`;
+}
+
+function doubtsPart({ doubts }: SeatView): Markup {
+  if (doubts.length === 0) return false;
+  return html`<section class="warn panel"><h2>${say.seatDoubts()}</h2><ul>${doubts.map((doubt) => html`<li>${doubt}</li>`)}</ul></section>`;
+}
+
+function cutFiles({ pattern }: PrintedKit): Markup {
+  if (!pattern.window) return false;
+  const parts = partsOf(pattern.window).map(
+    (part) =>
+      html`<li>${partName(part)}: <a href="cut/${part.id}-mm.svg">SVG</a> · <a href="cut/${part.id}-mm.dxf">DXF</a></li>`,
+  );
+  return html`<section><h2>${say.seatCutFiles()}</h2><ul class="columns">${parts}</ul></section>`;
+}
+
+function misfitPart({ why, offers, otherKits, reader }: MisfitView, kit: string): Html {
+  return html`<section class="warn panel"><h2>${say.seatMisfit()}</h2>
+<p>${why}</p>
+<h3>${say.seatHelp()}</h3>
+<ul>${offers.map(({ words, address }) => html`<li><a href="${kit}/index.html${address}">${words}</a></li>`)}
+${otherKits.map((other) => html`<li>${otherKit(other)}</li>`)}
+<li>${reader}</li></ul></section>`;
+}
+
+function otherKit({ title, path, change }: OtherKit): Html {
+  const kit = html`<a href="../../..${path}">${title}</a>`;
+  return change === undefined ? rich(say.seatOtherFits, { kit }) : rich(say.seatOtherChange, { kit, offer: change });
+}
+
+function reachesPart({ number }: SeatView, { schedule, sessions }: ClassView): Markup {
+  const row = schedule.find(({ seat }) => seat === number);
+  if (!row) return false;
+  const reaches = row.reaches.map((reach, i) => html`<li><b>${sessions[i]!.title}</b> <span>${reach}</span></li>`);
+  return html`<section><h2>${say.seatReaches()}</h2>
+<ol class="reaches">${reaches}</ol>
+${!row.finishes && html`<p>${say.seatShort({ minutes: row.short })}</p>`}</section>`;
+}
+
+/** A kit's folder as seen from a seat's. */
+function kitPath({ kitSlug }: SeatView): string {
+  return `../../../kits/${kitSlug}`;
+}

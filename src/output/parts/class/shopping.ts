@@ -1,0 +1,57 @@
+import { listText } from "../../../words/lists.ts";
+import * as say from "../../../words/messages.ts";
+import { seatsText } from "../../../words/seats.ts";
+import type { ClassView } from "../../views/class/class-view.ts";
+import type { CostsView, ShoppingRow } from "../../views/class/shopping-view.ts";
+import { type Html, html, type Markup, rich } from "../markup.ts";
+
+/** What to buy and to find for the whole class, and what it costs. */
+export function shoppingSection(view: ClassView): Html {
+  return html`<section class="flow" data-flow><h2>${say.teacherShopping()}</h2>
+${materialsTable(view)}
+${toolsTable(view)}
+${view.unusedStock.length > 0 && html`<p class="note">${say.teacherUnused({ items: listText(view.unusedStock) })}</p>`}
+${away(view)}
+${view.costs && costsPart(view.costs)}
+</section>`;
+}
+
+function materialsTable({ shopping, costs }: ClassView): Html {
+  const priced = costs !== undefined;
+  const rows = shopping.filter(({ kind }) => kind === "material");
+  return html`<table class="shopping"><thead><tr>${heads(say.teacherMaterialHead(), say.teacherBuyHead())}${
+    priced && html`<th scope="col">${say.teacherPriceHead()}</th>`
+  }</tr></thead><tbody>${rows.map((row) => html`<tr>${cells(row)}${priced && html`<td>${row.price}</td>`}</tr>`)}</tbody></table>`;
+}
+
+function toolsTable({ shopping }: ClassView): Html {
+  const rows = shopping.filter(({ kind }) => kind === "tool");
+  return html`<table class="shopping"><thead><tr>${heads(say.teacherToolHead(), say.teacherFindHead())}</tr></thead><tbody>${rows.map((row) => html`<tr>${cells(row)}</tr>`)}</tbody></table>`;
+}
+
+function heads(thing: string, rest: string): Html {
+  return html`<th scope="col"></th><th scope="col">${thing}</th><th scope="col">${say.teacherNeededHead()}</th><th scope="col">${say.teacherStockHead()}</th><th scope="col">${rest}</th>`;
+}
+
+function cells({ name, note, need, stock, buy }: ShoppingRow): Html {
+  return html`<td><span class="box"></span></td><th scope="row">${name}<span class="note">${note}</span></th><td>${need}</td><td>${stock}</td><td><strong>${buy}</strong></td>`;
+}
+
+/** Seats that the list leaves out. */
+function away({ seats }: ClassView): Markup {
+  const numbers = seats.filter(({ misfit }) => misfit).map(({ number }) => number);
+  if (numbers.length === 0) return false;
+  return html`<p class="note">${say.teacherAway({ count: numbers.length, seats: seatsText(numbers) })}</p>`;
+}
+
+function costsPart({ seats, used, toPay }: CostsView): Html {
+  const text = rich(say.teacherCostsText, {
+    used: html`<strong>${used}</strong>`,
+    toPay: html`<strong>${toPay}</strong>`,
+  });
+  const numbers = [...seats.keys()].map((seat) => html`<th scope="col">${seat}</th>`);
+  const amounts = [...seats.values()].map((amount) => html`<td>${amount}</td>`);
+  return html`<div class="keep"><h2>${say.teacherCosts()}</h2>
+<p>${text}</p>
+<table class="costs"><thead><tr><th scope="col">${say.classSeatHead()}</th>${numbers}</tr></thead><tbody><tr><th scope="row">${say.teacherUses()}</th>${amounts}</tr></tbody></table></div>`;
+}

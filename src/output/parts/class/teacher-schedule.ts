@@ -1,0 +1,20 @@
+import * as say from "../../../words/messages.ts";
+import type { ClassView } from "../../views/class/class-view.ts";
+import type { ScheduleRow } from "../../views/class/schedule-view.ts";
+import { type Html, html } from "../markup.ts";
+import { reachTable, sessionsTable } from "./sessions.ts";
+
+/** The schedule, which seats it is too short for, and what helps them. */
+export function teacherSchedule(view: ClassView): Html {
+  const late = view.schedule.filter(({ finishes }) => !finishes);
+  return html`<section class="flow" data-flow><h2>${say.classSchedule()}</h2>
+${sessionsTable(view)}
+${reachTable(view)}
+<h2>${say.teacherLate()}</h2>
+${late.length > 0 ? html`<ul class="late">${late.map(lateSeat)}</ul>` : html`<p>${say.teacherNoneLate()}</p>`}
+</section>`;
+}
+
+function lateSeat({ seat, kit, short, remedies }: ScheduleRow): Html {
+  return html`<li><strong>${say.teacherLateSeat({ seat, kit, minutes: short })}</strong><ul>${remedies.map((remedy) => html`<li>${remedy}</li>`)}</ul></li>`;
+}

@@ -1,0 +1,31 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import * as say from "../../words/messages.ts";
+import { editionOf } from "../views/edition.ts";
+import type { PrintedKit } from "../views/packet-view.ts";
+import { factList } from "./facts.ts";
+import { tagline } from "./figures.ts";
+import { type Html, html } from "./markup.ts";
+
+/** The packet's first sheet. */
+export function coverPart(view: PrintedKit, seat: number | undefined): Html {
+  const { kit, figures } = view;
+  return html`<section class="sheet cover" data-sheet>
+<p class="over">${seat === undefined ? say.packetOver() : say.packetOverSeat({ seat })}</p>
+<h1>${kit.title}</h1>
+<p class="lede">${kit.summary}</p>
+<img class="cover-picture" src="../front.svg" alt="${say.kitFrontAlt({ title: kit.title })}">
+${factList(figures.key, "figures", (value) => value[kit.units])}
+<p class="tagline">${tagline(view)}${publication(kit).map((one) => ` · ${one}`)}</p>
+</section>`;
+}
+
+/** Version, licence and credit, as far as the kit states them. */
+function publication(kit: Kit): string[] {
+  const { licence, credit } = kit;
+  const { current } = editionOf(kit);
+  return [
+    ...(current ? [say.packetVersion({ version: current.version, day: current.day })] : []),
+    ...(licence ? [say.packetLicence({ licence: licence.name })] : []),
+    ...(credit ? [say.packetCredit({ work: credit.work, source: credit.source, licence: credit.licence })] : []),
+  ];
+}

@@ -1,0 +1,63 @@
+import * as say from "../../words/messages.ts";
+import { paperLabel } from "../../words/papers.ts";
+import { unitName } from "../../words/units.ts";
+import type { Edition } from "../views/edition.ts";
+import type { KitView } from "../views/kit-view.ts";
+import { PAPERS } from "../views/paper.ts";
+import { figuresPart } from "./figures.ts";
+import { type Html, html, type Markup, raw, rich } from "./markup.ts";
+
+/** The head of a kit's page: its picture, its figures, and what can be printed. */
+export function heroPart(view: KitView, { current }: Edition): Html {
+  const { kit } = view;
+  return html`<section class="hero">
+<div class="hero-picture">
+<img class="day" src="front.svg" alt="${say.kitFrontAlt({ title: kit.title })}">
+${moods(view)}
+</div>
+<div class="hero-text">
+<h1>${kit.title}</h1>
+<p class="lede">${kit.summary}</p>
+${currentVersion(current)}
+<fieldset class="units"><legend>${say.kitUnits()}</legend>
+${(["mm", "in"] as const).map(
+  (units) =>
+    html`<label><input type="radio" name="units" id="units-${units}" value="${units}"${kit.units === units && raw(" checked")}> ${unitName(units)}</label>
+`,
+)}</fieldset>
+<div data-part="figures">${figuresPart(view)}</div>
+${downloads()}
+</div>
+</section>`;
+}
+
+function moods({ pocket, kit }: KitView): Markup {
+  return (
+    pocket &&
+    html`<img class="lit" src="front-lit.svg" alt="${say.kitLitAlt({ title: kit.title })}" loading="lazy">
+<fieldset class="moods"><legend class="sr">${say.kitMoods()}</legend><label><input type="radio" name="mood" id="mood-day" checked> ${say.kitMoodDay()}</label> <label><input type="radio" name="mood" id="mood-lit"> ${say.kitMoodLit()}</label></fieldset>`
+  );
+}
+
+function currentVersion(current: Edition["current"]): Markup {
+  if (!current) return false;
+  const words = rich(say.kitVersionOf, {
+    version: html`<a href="#versions">${say.kitVersion({ version: current.version })}</a>`,
+    day: html`<time datetime="${current.date}">${current.day}</time>`,
+  });
+  return html`<p class="edition">${words}</p>`;
+}
+
+function downloads(): Html {
+  const packets = PAPERS.map(
+    ({ name }, i) =>
+      html`${i > 0 && " "}<a class="button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
+  );
+  return html`<div class="downloads">
+<div data-own-packets>${packets}
+<span class="more"><a href="table-large-a4.pdf">${say.kitLargeOn({ paper: say.paperA4() })}</a> · <a href="table-large-letter.pdf">${say.paperLetterShort()}</a></span></div>
+<div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
+<p class="more"><a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a></p>
+<span class="more"><a href="pattern.csv">CSV</a> · <a href="pattern.json">JSON</a></span>
+</div>`;
+}

@@ -1,0 +1,95 @@
+import * as say from "../../words/messages.ts";
+import type { PrintedKit } from "../views/packet-view.ts";
+import { cautionsPart } from "./cautions.ts";
+import { coverPart } from "./cover.ts";
+import { type Html, html, type Markup, raw } from "./markup.ts";
+import { largePart, packetTable } from "./packet-table.ts";
+import { preparationPart } from "./preparation.ts";
+import { readingPart } from "./reading.ts";
+import { stepsPart } from "./steps.ts";
+import { suppliesPart } from "./supplies.ts";
+import { tacksPart } from "./tacks.ts";
+import { lightAndWindow } from "./window.ts";
+
+/** The whole packet, sheet by sheet. `seat` is the number of a seat in a class. */
+export function packetPart(view: PrintedKit, seat?: number): Html {
+  const { pages, cells } = view.packet;
+  return html`${coverPart(view, seat)}
+
+<section class="flow" data-flow><h2>${say.kitCautions()}</h2>
+${cautionsPart(view)}
+<h2>${say.kitSupplies()}</h2>
+${suppliesPart(view)}
+</section>
+
+${workPart(view)}
+
+${trueScale(view, say.packetGauge(), say.packetGaugeAlt(), view.packet.gauge)}
+
+${packetTable(view, { pages, cells, size: "normal" })}
+
+<section class="flow" data-flow><h2>${say.kitTacks()}</h2>
+${tacksPart(view)}
+${merged(view)}
+</section>
+${strips(view)}
+${templates(view)}`;
+}
+
+/** What a packet's page is filled with, by the name in its `data-template`. */
+export const PACKET_PAGES = { packet: packetPart, large: largePart } as const;
+
+export type PacketPage = keyof typeof PACKET_PAGES;
+
+/** From the book's preparation to the finished piece. */
+function workPart(view: PrintedKit): Html {
+  return html`<section class="flow" data-flow>
+${warnings(view)}
+<h2>${say.kitPrepare()}</h2>
+${preparationPart(view)}
+<h2>${say.kitSteps()}</h2>
+${stepsPart(view)}
+<div class="keep"><h2>${say.packetReading()}</h2>
+${readingPart(view)}</div>
+${lightAndWindow(view)}
+</section>`;
+}
+
+function warnings({ warnings }: PrintedKit): Markup {
+  if (warnings.length === 0) return false;
+  const items = warnings.map((one) => html`<li>${one}</li>`);
+  return html`<div class="warn"><h2>${say.packetWarnings()}</h2><ul>${items}</ul></div>`;
+}
+
+function merged({ merged, kit }: PrintedKit): Markup {
+  if (merged.length === 0) return false;
+  const items = merged.map(
+    ({ leaf, place, level, into }) =>
+      html`<li>${say.packetMergedStrip({ leaf, place: place[kit.units], level, into })}</li>`,
+  );
+  return html`<h2>${say.packetMerged()}</h2><p>${say.packetMergedText()}</p>
+<ul class="columns">${items}</ul>`;
+}
+
+function strips(view: PrintedKit): Markup {
+  return view.packet.strips.map(({ first, last, partNumber, parts, drawing }) => {
+    const leaves = { first: first.leaf, last: last.leaf };
+    const title = parts > 1 ? say.packetStripsPart({ ...leaves, part: partNumber, parts }) : say.packetStrips(leaves);
+    return trueScale(view, title, say.packetStripsAlt(leaves), drawing);
+  });
+}
+
+function templates(view: PrintedKit): Markup {
+  return view.packet.templates.map(({ title: parts, drawing }) =>
+    trueScale(view, say.packetTemplates({ parts }), say.packetTemplatesAlt({ parts }), drawing),
+  );
+}
+
+/** A sheet with one drawing that is printed in its own size. */
+function trueScale({ packet: { sheet } }: PrintedKit, title: string, alt: string, drawing: string): Html {
+  const { width, height } = sheet;
+  return html`<section class="sheet true-scale" data-sheet><h2>${title}</h2>
+<svg class="drawing" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-label="${alt}">${raw(drawing)}</svg>
+</section>
+`;
+}

@@ -1,0 +1,17 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import * as say from "../../words/messages.ts";
+import { photoViews } from "../views/photo-files.ts";
+import { html, type Markup } from "./markup.ts";
+
+/** How wide a photo stands in the page, for the browser's choice of file. */
+const SIZES = "(max-width: 40rem) 100vw, 30rem";
+
+/** The kit's photos; nothing where it has none. */
+export function photosPart(kit: Kit): Markup {
+  if (kit.photos.length === 0) return false;
+  const items = photoViews(kit).map(
+    ({ webp, jpeg, fallback, alt }) =>
+      html`<li><picture><source type="image/webp" srcset="${webp}" sizes="${SIZES}"><img src="${fallback}" srcset="${jpeg}" sizes="${SIZES}" alt="${alt}" loading="lazy"></picture></li>`,
+  );
+  return html`<section aria-label="${say.kitPhotos()}"><ul class="photos">${items}</ul></section>`;
+}

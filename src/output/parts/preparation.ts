@@ -1,0 +1,77 @@
+import * as say from "../../words/messages.ts";
+import type { KitView } from "../views/kit-view.ts";
+import type { Preparation } from "../views/preparation.ts";
+import { dual } from "./dual.ts";
+import { type Html, html, type Markup, rich } from "./markup.ts";
+
+/** How the book is made ready: where the pages are, what is scored, and the packing for each batch. */
+export function preparationPart({ preparation }: Pick<KitView, "preparation">): Html {
+  return html`${places(preparation)}
+${offsets(preparation)}
+${borders(preparation)}
+${scoring(preparation)}
+<p class="note">${say.preparationScoringNote()}</p>
+${batches(preparation)}
+<p class="note">${rich(say.preparationCaliper, { thickness: dual(preparation.caliper) })}</p>`;
+}
+
+function places({ firstLeaf, lastLeaf, lastPatternPage }: Preparation): Html {
+  const words = rich(say.preparationPlaces, {
+    first: html`<strong>${firstLeaf}</strong>`,
+    last: html`<strong>${lastLeaf}</strong>`,
+    page: lastPatternPage,
+  });
+  return html`<p class="key">${words}</p>`;
+}
+
+function offsets({ offsets }: Preparation): Html {
+  const rows = offsets.map(({ leaves, text }) => html`<tr><th scope="row">${leaves}</th><td>${text}</td></tr>`);
+  return table(say.preparationPages(), [say.preparationPictureLeaves(), say.preparationRelation()], rows);
+}
+
+function borders({ borders }: Preparation): Markup {
+  if (borders.length === 0) return false;
+  const rows = borders.map(
+    ({ leaves, count }) =>
+      html`<tr><th scope="row">${leaves}</th><td data-label="${say.preparationCount()}">${count}</td></tr>`,
+  );
+  return table(say.preparationBorders(), [say.preparationLeaves(), say.preparationCount()], rows);
+}
+
+function scoring({ scoring }: Preparation): Html {
+  const heads = [
+    say.preparationLine(),
+    say.preparationDepth(),
+    say.preparationLevel(),
+    say.preparationLeaves(),
+    say.preparationCount(),
+  ];
+  const rows = scoring.map(
+    ({ line, depth, name, runs, leaves }) =>
+      html`<tr><th scope="row" data-label="${say.preparationLine()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepth()}">${dual(depth)}</td><td data-label="${say.preparationLevel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCount()}">${leaves}</td></tr>`,
+  );
+  return table(say.preparationScoring(), heads, rows);
+}
+
+function batches({ batches, piece }: Preparation): Html {
+  const heads = [
+    say.preparationBatch(),
+    say.preparationFrom(),
+    say.preparationTo(),
+    say.preparationLeaves(),
+    say.preparationPacking(),
+    ...(piece ? [rich(say.preparationPiecesOf, { size: dual(piece) })] : []),
+  ];
+  const rows = batches.map(
+    ({ number, from, to, count, packing, pieces }) =>
+      html`<tr><th scope="row" data-label="${say.preparationBatch()}">${number}</th><td data-label="${say.preparationFrom()}">${from}</td><td data-label="${say.preparationTo()}">${to}</td><td data-label="${say.preparationLeaves()}">${count}</td><td data-label="${say.preparationPacking()}">${dual(packing)}</td>${
+        piece && html`<td data-label="${say.preparationPieces()}">${pieces}</td>`
+      }</tr>`,
+  );
+  return table(say.preparationBatches(), heads, rows);
+}
+
+function table(caption: string, heads: readonly Markup[], rows: readonly Html[]): Html {
+  const columns = heads.map((head) => html`<th scope="col">${head}</th>`);
+  return html`<table class="plain"><caption>${caption}</caption><thead><tr>${columns}</tr></thead><tbody>${rows}</tbody></table>`;
+}

@@ -1,0 +1,38 @@
+import * as say from "../../words/messages.ts";
+import type { KitView } from "../views/kit-view.ts";
+import { type RefitField, type RefitGroup, refitGroups } from "../views/refit-groups.ts";
+import { type Html, html, raw } from "./markup.ts";
+import { measurePart } from "./measure.ts";
+
+/** The fit panel, in which a reader states her own book. It is hidden until its script runs. */
+export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {
+  return html`<form class="refit" data-refit-panel hidden novalidate>
+<p>${say.kitRefitText()}</p>
+<figure class="measure" data-part="measure">${measurePart(view)}</figure>
+${refitGroups(view.kit).map(fieldset)}
+<div class="refit-state" role="status" aria-live="polite" data-refit-state></div>
+<p class="refit-buttons"><button type="button" data-refit-keep hidden>${say.kitRefitKeep()}</button> <button type="button" data-refit-kept hidden>${say.kitRefitKept()}</button> <button type="reset" data-refit-reset>${say.kitRefitReset()}</button></p>
+</form>`;
+}
+
+function fieldset({ title, fields }: RefitGroup): Html {
+  return html`
+<fieldset><legend>${title}</legend>
+<div class="fields">${fields.map(
+    (field) => html`
+<div class="field"><label for="fit-${field.name}">${field.label}</label>${control(field)}
+<p class="help" id="fit-${field.name}-help">${field.help}</p></div>`,
+  )}
+</div></fieldset>`;
+}
+
+function control({ name, options, value }: RefitField): Html {
+  const asked = html`id="fit-${name}" name="${name}"`;
+  const help = html`aria-describedby="fit-${name}-help"`;
+  if (!options) return html`<input ${asked} value="${value}" autocomplete="off" ${help}>`;
+  const choices = options.map(
+    (option) =>
+      html`<option value="${option.value}"${option.value === value && raw(" selected")}>${option.label}</option>`,
+  );
+  return html`<select ${asked} ${help}>${choices}</select>`;
+}

@@ -1,0 +1,33 @@
+import { rowText } from "../../words/lists.ts";
+import * as say from "../../words/messages.ts";
+import { stepPartName } from "../../words/step-parts.ts";
+import { toolName } from "../../words/tools.ts";
+import type { KitView } from "../views/kit-view.ts";
+import type { Step } from "../views/step.ts";
+import { dual } from "./dual.ts";
+import { type Html, html, type Markup, raw } from "./markup.ts";
+
+/** The work, step by step. */
+export function stepsPart({ steps, legend, cautions }: Pick<KitView, "steps" | "legend" | "cautions">): Html {
+  return html`<div class="legend drawn"><p>${say.stepLegend()}</p>${raw(legend.svg)}</div>
+<ol class="steps">${steps.map((step, i) => stepItem(step, i + 1, cautions))}</ol>`;
+}
+
+function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Html {
+  const { title, time, text, figure } = step;
+  const care = step.cautions
+    .flatMap((id) => cautions.filter((caution) => caution.id === id))
+    .map((caution) => html`<p class="care"><b>${caution.title}.</b> ${caution.short}</p>`);
+  return html`
+<li id="step-${number}"><div class="step${figure && " with-figure"}"><div><h3>${title}${
+    time !== "" && html` <span class="time">${say.stepTime({ time })}</span>`
+  }</h3><p>${dual(text)}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
+}
+
+/** Parts and tools of a step. */
+function needs({ parts, tools }: Step): Markup {
+  if (parts.length + tools.length === 0) return false;
+  const named = parts.length > 0 && html`<b>${say.stepParts()}</b> ${rowText(parts.map(stepPartName))}`;
+  const used = tools.length > 0 && html`<b>${say.stepTools()}</b> ${rowText(tools.map(toolName))}`;
+  return html`<p class="needs">${named}${named && used && " · "}${used}</p>`;
+}

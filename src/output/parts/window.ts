@@ -1,0 +1,64 @@
+import { dual as both } from "../../words/dual.ts";
+import * as say from "../../words/messages.ts";
+import type { Figure } from "../drawing/figure.ts";
+import type { KitView } from "../views/kit-view.ts";
+import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
+import { dual } from "./dual.ts";
+import { type Html, html, raw, rich } from "./markup.ts";
+
+/** Writes links to the files to cut by. */
+export interface CutLinks {
+  readonly ofPart: (file: string) => Html;
+  readonly ofSheets: (sheets: WindowView["sheets"]) => Html;
+}
+
+/** Light and window, nothing for a kit without them. A page has `links` and folds the notches away; paper has none and shows them. */
+export function lightAndWindow({ pocket, window }: Pick<KitView, "pocket" | "window">, links?: CutLinks): Html {
+  if (!pocket && !window) return html``;
+  return html`<h2>${say.kitWindow()}</h2>
+${pocket && pocketMarkup(pocket, links === undefined)}
+${window && windowMarkup(window, links)}`;
+}
+
+function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches }: PocketView, open: boolean): Html {
+  const most = rich(say.kitLightMost, {
+    given: dual(largest.given),
+    width: html`<strong>${dual(largest.diameter)}</strong>`,
+    height: html`<strong>${dual(largest.height)}</strong>`,
+  });
+  const text = rich(say.kitLightText, {
+    floor: html`<strong>${dual(floor)}</strong>`,
+    paper: dual(leastRemaining),
+  });
+  return html`<h3>${say.kitLight()}</h3>
+<p>${text}</p>
+<div class="figure-pair">${captioned(plan)}${captioned(elevation)}</div>
+<p class="key">${most}</p>
+<p><meter class="bar" min="0" max="100" value="${largest.share}" aria-label="${say.kitLightShare()}">${say.unitPercent(largest)}</meter></p>
+<details class="notches"${open && raw(" open")}><summary>${say.kitNotches({ count: notches.length })}</summary>
+<ul class="columns">${notches.map(notchItem)}</ul></details>`;
+}
+
+function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
+  const place = both((unit) => say.kitNotchPlace({ ...notch[unit], unit }));
+  return html`<li>${rich(say.kitNotch, { leaf, notch: dual(place) })}</li>`;
+}
+
+function windowMarkup({ panel, layers, parts, sheets }: WindowView, links: CutLinks | undefined): Html {
+  return html`<h3>${say.kitPanes()}</h3>
+<p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
+<figure class="layers">${raw(layers.svg)}<figcaption>${layers.label}</figcaption></figure>
+<ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
+${links?.ofSheets(sheets)}`;
+}
+
+function partItem({ name, file, figure, count, material, size, use }: PartView, links: CutLinks | undefined): Html {
+  const words = rich(say.kitPart, { count, material, size: dual(size), use: dual(use) });
+  return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${links?.ofPart(
+    file,
+  )}</div></li>`;
+}
+
+function captioned({ svg, label }: Figure): Html {
+  return html`<figure>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
+}

@@ -1,0 +1,45 @@
+import type { Misfit } from "../../../core/class/fit-seats.ts";
+import { toAddress } from "../../../core/refit/address.ts";
+import type { Refit } from "../../../core/refit/refit.ts";
+import type { UnitSystem } from "../../../core/units/length.ts";
+import { whyText } from "../../../words/findings/failure-why.ts";
+import { offerText } from "../../../words/findings/offers.ts";
+import { readerRemedy } from "../../../words/findings/reader-remedy.ts";
+import { teacherRemedy } from "../../../words/findings/teacher-remedy.ts";
+
+/** Why a seat's book does not carry its kit, and what would help. */
+export interface MisfitView {
+  /** In whole sentences. */
+  readonly why: string;
+  readonly offers: readonly { readonly words: string; readonly address: string }[];
+  readonly otherKits: readonly OtherKit[];
+  /** What the one who sits there can do, and what the teacher can change, each in a sentence. */
+  readonly reader: string;
+  readonly teacher: string;
+}
+
+/** Another kit of the class that the book carries. */
+export interface OtherKit {
+  readonly title: string;
+  /** Its page for the seat's book, below the site. */
+  readonly path: string;
+  /** The change that makes it fit; undefined where it fits as it is. */
+  readonly change: string | undefined;
+}
+
+/** Told in the class's units. */
+export function misfitView({ seat, failure, offers, otherKits }: Misfit, units: UnitSystem): MisfitView {
+  const telling = { units, levels: seat.kit.levels };
+  const carried = (refit: Refit): string => `?${toAddress(refit)}`;
+  return {
+    why: whyText(failure, telling),
+    offers: offers.map((offer) => ({ words: offerText(offer, units), address: carried(offer.refit) })),
+    otherKits: otherKits.map(({ kit, offer }) => ({
+      title: kit.title,
+      path: `/kits/${kit.slug}/index.html${carried(offer?.refit ?? seat.book)}`,
+      change: offer && offerText(offer, units),
+    })),
+    reader: readerRemedy(failure, telling),
+    teacher: teacherRemedy(failure, telling),
+  };
+}

@@ -1,0 +1,43 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import { fieldsOf } from "../../core/refit/fields.ts";
+import { readField } from "../../core/refit/read-field.ts";
+import { type Refit, refitKit } from "../../core/refit/refit.ts";
+import { faultText, fieldText } from "../../words/fields.ts";
+import type { KitData } from "../shared/kit-data.ts";
+import { type Control, markControl } from "../shared/marked-control.ts";
+
+/** Reads the fields that the reader has touched. Wrong texts are marked and left out. */
+export function readPanel(form: HTMLFormElement, data: KitData, touched: ReadonlySet<string>): Refit {
+  let refit: Refit = {};
+  for (const field of fieldsOf(data.kit)) {
+    const control = form.elements.namedItem(field.name) as Control | null;
+    if (!control || !touched.has(field.name)) continue;
+    const text = control.value;
+    // Other fields may have moved what the kit says here: only what it says now can be left out.
+    const fitted = refitKit(data.kit, refit);
+    const read = text.trim() === fieldText(field, fitted) ? { refit: {} } : readField(field, text, fitted);
+    if ("refit" in read) refit = { ...refit, ...read.refit };
+    markControl(control, "fault" in read ? faultText(read.fault, fitted.units) : undefined);
+  }
+  return refit;
+}
+
+/** Writes what the fitted kit says into every field but those that are being written or wrong. */
+export function writePanel(form: HTMLFormElement, kit: Kit, keep: ReadonlySet<string>): void {
+  for (const field of fieldsOf(kit)) {
+    const control = form.elements.namedItem(field.name) as Control | null;
+    if (!control || keep.has(field.name)) continue;
+    control.value = fieldText(field, kit);
+    markControl(control, undefined);
+  }
+}
+
+/** Names of the fields that a refit changes. */
+export function touchedBy(data: KitData, refit: Refit): Set<string> {
+  const fitted = refitKit(data.kit, refit);
+  return new Set(
+    fieldsOf(data.kit)
+      .filter((field) => field.name in refit || fieldText(field, data.kit) !== fieldText(field, fitted))
+      .map((field) => field.name),
+  );
+}

@@ -1,0 +1,30 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
+import { renderPart } from "./render.ts";
+
+/** How much of the page follows at once: at a key press only what is in sight. */
+export type Reach = "in sight" | "all";
+
+/** Parts that light and window change: they wait for the whole computation. */
+const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
+
+/** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
+export function partsToFill(kit: Kit, reach: Reach): HTMLElement[] {
+  const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
+  if (reach === "all") return parts;
+  const waits = kit.insert || kit.light ? SLOW_PARTS : [];
+  return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
+}
+
+/** The parts with their new markup, which is not in the page yet. */
+export function fillParts(
+  parts: readonly HTMLElement[],
+  view: KitView,
+): { readonly part: HTMLElement; readonly text: string }[] {
+  return parts.map((part) => ({ part, text: renderPart(part.dataset["part"]!, view) }));
+}
+
+function isInSight(element: Element): boolean {
+  const box = element.getBoundingClientRect();
+  return box.bottom > 0 && box.top < innerHeight;
+}

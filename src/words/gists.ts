@@ -1,0 +1,26 @@
+import * as say from "./messages.ts";
+import type { StepId } from "./steps.ts";
+
+const GISTS: Readonly<Record<StepId, () => string>> = {
+  check: say.stepCheckGist,
+  find: say.stepFindGist,
+  gauge: say.stepGaugeGist,
+  score: say.stepScoreGist,
+  border: say.stepBorderGist,
+  fold: say.stepFoldGist,
+  notch: say.stepNotchGist,
+  tack: say.stepTackGist,
+  hold: say.stepHoldGist,
+  cut: say.stepCutGist,
+  frame: say.stepFrameGist,
+  glaze: say.stepGlazeGist,
+  decorate: say.stepDecorateGist,
+  hang: say.stepHangGist,
+  close: say.stepCloseGist,
+  light: say.stepLightGist,
+};
+
+/** A step in a sentence that holds for every book, for a class's handout. */
+export function stepGist(id: StepId): string {
+  return GISTS[id]();
+}

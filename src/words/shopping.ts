@@ -1,0 +1,42 @@
+import type { PooledSupply } from "../core/class/pool.ts";
+import type { UnitSystem } from "../core/units/length.ts";
+import * as say from "./messages.ts";
+import { decimal } from "./numbers.ts";
+import { seatPartsText } from "./seats.ts";
+import { supplyName, supplyNote, supplyUnit } from "./supplies.ts";
+
+/** What a line of a class's shopping list is called, in the number of what is needed. */
+export function shoppingName({ id, own, need }: PooledSupply): string {
+  return id === "paper" ? say.supplyPaper() : supplyName({ id, own, quantity: need });
+}
+
+/** How much of it all seats need: `28`, `4 A4 sheets`, `1.9 m`. */
+export function shoppingNeed({ need, unit, own, sheet }: PooledSupply): string {
+  if (sheet !== undefined) return say.shoppingSheets({ count: need, sheet });
+  const amount = decimal(String(need));
+  if (unit === "each") return amount;
+  return say.shoppingAmount({ amount, unit: supplyUnit({ unit, own, quantity: need }) });
+}
+
+/** A quantity by itself; a dash for none. */
+export function shoppingCount(count: number): string {
+  return count === 0 ? "–" : decimal(String(count));
+}
+
+/** Which it is, and for how many seats. */
+export function shoppingNote({ id, reason }: PooledSupply, units: UnitSystem): string {
+  if (reason.kind === "packed") {
+    if (reason.tooLarge.length === 0) return say.shoppingPacked();
+    return say.shoppingTooSmall({ parts: seatPartsText(reason.tooLarge) });
+  }
+  const { seats, of } = reason;
+  switch (of?.kind) {
+    case "book":
+      return say.shoppingBooks();
+    case "light":
+    case "tool":
+      return say.shoppingWhy({ why: supplyNote({ id: id === "paper" ? undefined : id, reason: of }, units), seats });
+    default:
+      return say.shoppingSeats({ seats });
+  }
+}

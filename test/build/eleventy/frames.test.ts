@@ -1,0 +1,92 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import nunjucks from "nunjucks";
+import { describe, expect, it } from "vitest";
+import { registerSite, type SiteConfig } from "../../../src/build/eleventy/register.ts";
+
+const LAYOUTS = join(import.meta.dirname, "../../../layouts");
+
+/** What Eleventy gives each frame's pages; a name that is left out is none of theirs. */
+const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown>>[]>> = {
+  "base.njk": [{ page: at("/offline.html"), title: "Title", summary: "About it", content: "<p>Content</p>" }],
+  "catalogue.njk": [{ page: at("/"), heading: "Kits", content: "<p>Story</p>" }],
+  "kit.njk": [{ page: at("/kits/little-gull/", "little-gull"), content: "<p>Story</p>" }],
+  "packet.njk": [
+    { page: at("/kits/little-gull/packet/"), slug: "little-gull", template: "packet" },
+    { page: at("/classes/winter-evenings/seat-1/packet/"), seat: "winter-evenings/1", template: "packet" },
+  ],
+};
+
+/** Pages may have none: then the site's own stands in. */
+const OPTIONAL = ["summary"];
+
+function at(url: string, fileSlug = ""): { readonly url: string; readonly fileSlug: string } {
+  return { url, fileSlug };
+}
+
+/** Frames as Eleventy renders them: with the options, filters and globals that the site registers. */
+function environment(): nunjucks.Environment {
+  const filters = new Map<string, (...args: never[]) => unknown>();
+  const globals = new Map<string, unknown>();
+  let options = {};
+  const config: Partial<SiteConfig> = {
+    addFilter: (name, filter) => filters.set(name, filter),
+    addNunjucksGlobal: (name, value) => globals.set(name, value),
+    addGlobalData: (name, data) => globals.set(name, data),
+    setNunjucksEnvironmentOptions: (given) => {
+      options = given;
+    },
+  };
+  registerSite(new Proxy(config as SiteConfig, { get: (own, name) => Reflect.get(own, name) ?? (() => {}) }));
+  const loader = new nunjucks.FileSystemLoader(LAYOUTS);
+  const made = new nunjucks.Environment(loader, { autoescape: true, ...options });
+  for (const [name, filter] of filters) made.addFilter(name, filter as (...args: unknown[]) => unknown);
+  for (const [name, value] of globals) made.addGlobal(name, typeof value === "function" ? value() : value);
+  return made;
+}
+
+/** A frame without its front matter, and without bundles, which are Eleventy's. */
+function frame(name: string): string {
+  return readFileSync(join(LAYOUTS, name), "utf8")
+    .replace(/^---[\s\S]*?---\n/, "")
+    .replace(/\{%-? (css|js)\b[^%]*%\}[\s\S]*?\{% end\1 %\}/g, "")
+    .replace(/\{% getBundleFileUrl [^%]*%\}/g, "/bundle/x");
+}
+
+/** The same frame with one name misspelt, once for each name in it. */
+function misspelt(text: string): { readonly name: string; readonly text: string }[] {
+  return [...text.matchAll(/\{\{.*?\}\}|\{% set .*?%\}/g)].flatMap((tag) =>
+    [...tag[0].matchAll(/"[^"]*"|[A-Za-z]\w*(?!\w| =|:)/g)]
+      .filter(([word]) => !word.startsWith('"') && !["set", "endset", "safe", ...OPTIONAL].includes(word))
+      .map((word) => {
+        const end = tag.index + word.index + word[0].length;
+        return { name: word[0], text: `${text.slice(0, end)}x${text.slice(end)}` };
+      }),
+  );
+}
+
+describe("page frames", () => {
+  const engine = environment();
+  const outcomes = (name: string, text: string): (string | Error)[] =>
+    CONTEXTS[name]!.map((context) => {
+      try {
+        return engine.renderString(text, { ...context });
+      } catch (error) {
+        return error as Error;
+      }
+    });
+
+  it.each(Object.keys(CONTEXTS))("%s is filled", (name) => {
+    for (const outcome of outcomes(name, frame(name))) {
+      expect(outcome).toBeTypeOf("string");
+      expect(outcome).not.toMatch(/undefined|\[object/);
+    }
+  });
+
+  it.each(Object.keys(CONTEXTS).flatMap((name) => misspelt(frame(name)).map((wrong) => ({ frame: name, ...wrong }))))(
+    "$frame stops where $name is misspelt",
+    ({ frame: name, text }) => {
+      expect(outcomes(name, text).some((outcome) => outcome instanceof Error)).toBe(true);
+    },
+  );
+});

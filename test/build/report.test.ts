@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { MisfitError, reportClasses } from "../../src/build/report.ts";
+import { demoClassView } from "../output/parts/class/made-view.ts";
+
+function reported(changes: object = {}): string[] {
+  const lines: string[] = [];
+  reportClasses([demoClassView(changes)], false, (line) => lines.push(line.replaceAll("\u00a0", " ")));
+  return lines;
+}
+
+describe("reportClasses(classes, stop, log)", () => {
+  it("tells why a seat does not fit, and what would help, before all else", () => {
+    const [why, ...rest] = reported();
+    expect(why).toMatch(
+      /^winter-evenings, seat 6: harbour-moon does not fit its book\. A picture 130 mm tall .*\. What would help:$/,
+    );
+    const helps = rest.filter((line) => line.startsWith("  - "));
+    expect(rest.slice(0, helps.length)).toEqual(helps);
+    expect(helps[0]).toMatch(/^ {2}- Make the picture 105 mm tall/);
+    expect(helps).toContain("  - Choose Little Gull instead. Make the picture 105 mm tall.");
+    expect(helps.at(-1)).toMatch(/^ {2}- Set this seat’s height to /);
+  });
+
+  it("tells it in the class's units", () => {
+    for (const line of reported({ units: "in" })) expect(line).not.toMatch(/\d mm\b/);
+  });
+
+  it("warns of what may disappoint, by seat, and of stock that nothing uses", () => {
+    const stock = [{ id: undefined, item: "gold leaf", quantity: 1 }];
+    const warnings = reported({ stock }).filter((line) => line.startsWith("warning  "));
+    expect(warnings).toContain(
+      "warning  winter-evenings, seat 1: 3 strips on 3 leaves were shorter than 3 mm, too short to fold, and were merged with the next.",
+    );
+    expect(warnings.at(-1)).toBe(
+      "warning  winter-evenings: nothing on the shopping list is called “gold leaf”, which is in stock",
+    );
+  });
+
+  it("stops at a misfit where that is asked, and logs nothing then", () => {
+    const lines: string[] = [];
+    expect(() => reportClasses([demoClassView()], true, (line) => lines.push(line))).toThrow(MisfitError);
+    expect(lines).toEqual([]);
+  });
+});

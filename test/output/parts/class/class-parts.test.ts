@@ -1,0 +1,163 @@
+import { describe, expect, it } from "vitest";
+import { classPage } from "../../../../src/output/parts/class/class-page.ts";
+import { measuringCard } from "../../../../src/output/parts/class/measuring-card.ts";
+import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
+import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
+import { html } from "../../../../src/output/parts/markup.ts";
+import { demoClassView } from "./made-view.ts";
+
+const view = demoClassView();
+const seat = (number: number) => view.seats.find((one) => one.number === number)!;
+const page = (of = view) => String(classPage(of, html`<p>Come.</p>`, (target) => `..${target}`));
+const packet = (of = view) => String(teacherPacket(of));
+const count = (text: string, wanted: string) => text.split(wanted).length - 1;
+/** What is read: no markup. */
+const read = (markup: string) =>
+  markup
+    .replace(/<svg[\s\S]*?<\/svg>/g, "")
+    .replace(/<[^>]*>/g, "|")
+    .replaceAll("\u00a0", " ");
+
+describe("classPage(view, story, link)", () => {
+  it("has the teacher's own story as it is and her words escaped", () => {
+    const own = demoClassView({ title: "Folds & <knots>", bring: ["a <tray>"] });
+    expect(page(own)).toContain("<h1>Folds &amp; &lt;knots&gt;</h1>");
+    expect(page(own)).toContain("<li>a &lt;tray&gt;</li>");
+    expect(page(own)).toContain('<section class="telling prose"><p>Come.</p></section>');
+  });
+
+  it("has a link of its contents for every section that it names", () => {
+    const sections = [...page().matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id);
+    const contents = /<nav class="contents"[\s\S]*?<\/nav>/.exec(page())![0];
+    expect([...contents.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)).toEqual(
+      sections.filter((id) => id !== "teacher"),
+    );
+  });
+
+  it("lists every seat, and links the one that does not fit to what would help", () => {
+    expect(count(page(), '<li class="seat">')).toBe(8);
+    expect(page()).toContain('Does not fit yet: <a href="seat-6/index.html">what would help</a>');
+    expect(page()).not.toContain("seat-6/packet-a4.pdf");
+  });
+
+  it("leaves the line of cut files out where there are none", () => {
+    expect(read(page())).toContain("Cut files for the whole class: |card-a4-1|, |");
+    expect(read(page(demoClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) })))).not.toContain(
+      "Cut files",
+    );
+  });
+});
+
+describe("seatPage(seat, view)", () => {
+  it("tells lengths for hands in whole millimetres", () => {
+    expect(read(String(seatPage(seat(2), view)))).toMatch(/Hold width\|\|\d+ mm\|/);
+  });
+
+  it("tells them in the class's units", () => {
+    const inches = demoClassView({ units: "in" });
+    const text = read(String(seatPage(inches.seats[1]!, inches)));
+    expect(text).toMatch(/Hold width\|\|\d+( \d+\/\d+)? in\|/);
+    expect(text).not.toMatch(/\d mm\b/);
+    const misfit = read(String(seatPage(inches.seats[5]!, inches)));
+    expect(misfit).toMatch(/Make the picture \d+( \d+\/\d+)? in tall/);
+    expect(misfit).not.toMatch(/\d mm\b/);
+  });
+
+  it("tells a reader what to do, and no key of the teacher's table", () => {
+    const text = read(String(seatPage(seat(6), view)));
+    expect(text).toContain("This picture does not fit this book yet");
+    expect(text).not.toMatch(/this seat’s|leafHeight|borderLeaves/);
+    expect(read(packet())).toContain("Set this seat’s height to");
+  });
+
+  it("carries the changed book to every page that it offers", () => {
+    const links = [...String(seatPage(seat(6), view)).matchAll(/href="(\.\.\/\.\.\/\.\.\/kits[^"]+)"/g)];
+    expect(links.length).toBeGreaterThanOrEqual(3);
+    for (const [, link] of links) expect(link).toMatch(/\/index\.html\?.*height=105&amp;/);
+  });
+
+  it("says how much time is missing only where some is", () => {
+    expect(read(String(seatPage(seat(2), view)))).toMatch(
+      /This piece needs \d+ h \d+ min more than the sessions allow/,
+    );
+    expect(read(String(seatPage(seat(1), view)))).not.toContain("more than the sessions allow");
+  });
+});
+
+describe("teacherPacket(view)", () => {
+  it("has one page of cards for eight seats, and each card its code or says why not", () => {
+    expect(count(packet(), 'class="seat-code"')).toBe(8);
+    const bare = packet(demoClassView({}, undefined));
+    expect(count(bare, 'class="seat-code"')).toBe(0);
+    expect(count(bare, "This site has no address yet, so there is no code.")).toBe(8);
+  });
+
+  it("lists what to cut before the class, or lets the students cut", () => {
+    expect(read(packet())).toContain("Cut |2 × door, card|");
+    expect(read(packet())).not.toContain("Students cut their own parts in class.");
+    const open = read(packet(demoClassView({ ready: [] })));
+    expect(open).toContain("lay out their card, acetate and paper. Students cut their own parts in class.");
+    expect(open).toContain("2 × door, card: seats 2 and 8; on sheet card-a4-1");
+  });
+
+  it("speaks of light and window only where a seat has one", () => {
+    const plain = demoClassView({ seats: view.plan.seats.filter(({ kit }) => kit.slug === "little-gull") });
+    for (const text of [packet(plain)].map(read)) {
+      expect(text).not.toMatch(/Cells in|Cells counted back|acetate|Test every light/);
+      expect(text).toContain("Check the tools: sharp blades, caps on.");
+    }
+    expect(read(packet())).toMatch(/Cells in, door screwed shut[\s\S]*Cells counted back/);
+  });
+
+  it("writes money with two decimals, by its code or as the teacher writes it", () => {
+    expect(read(packet())).toContain("Materials that all seats use: |€21.57|. Still to pay");
+    const own = read(packet(demoClassView({ currency: "shells" })));
+    expect(own).toContain("|21.57 shells|");
+    expect(own).toContain("|0.80 shells|");
+  });
+
+  it("shares the costs out over the seats that fit", () => {
+    const costs = /<table class="costs">[\s\S]*?<\/table>/.exec(packet())![0];
+    const heads = [...costs.matchAll(/<th scope="col">(\d+)</g)].map(([, number]) => Number(number));
+    expect(heads).toEqual([1, 2, 3, 4, 5, 7, 8]);
+    const cents = [...costs.matchAll(/<td>€(\d+)\.(\d\d)<\/td>/g)].map(
+      ([, whole, rest]) => 100 * Number(whole) + Number(rest),
+    );
+    expect(cents.reduce((a, b) => a + b, 0)).toBe(2157);
+  });
+
+  it("names what is in stock and not needed, and no list of it where all is", () => {
+    expect(read(packet())).not.toContain("In stock, not needed here");
+    const stock = [{ id: undefined, item: "gold leaf", quantity: 1 }];
+    expect(read(packet(demoClassView({ stock })))).toContain("In stock, not needed here: gold leaf.");
+  });
+
+  it("says of a handout's step that it is done where the teacher has it ready", () => {
+    const done = "Done for you before the class.";
+    expect(count(packet(demoClassView({ ready: [] })), done)).toBe(0);
+    expect(count(packet(demoClassView({ ready: ["scores"] })), done)).toBe(view.handouts.length);
+  });
+
+  it("says that every seat finishes where all do", () => {
+    const long = demoClassView({
+      sessions: [{ title: "A day", date: undefined, starts: undefined, minutes: 1400, aside: 0 }],
+    });
+    expect(read(packet(long))).toContain("By this estimate, every seat that fits finishes in these sessions.");
+    expect(packet(long)).not.toContain('<ul class="late">');
+  });
+});
+
+describe("measuringCard(view)", () => {
+  const card = String(measuringCard(view));
+
+  it("asks twice for each figure of a book, lengths in the class's unit", () => {
+    for (const label of ["Leaf height", "Leaf width", "Thickness", "Leaves", "Last page", "Reading direction"])
+      expect(count(card, `<dt>${label}</dt>`)).toBe(2);
+    expect(count(card, '<span class="line"></span> mm')).toBe(6);
+    expect(count(String(measuringCard(demoClassView({ units: "in" }))), '<span class="line"></span> in<')).toBe(6);
+  });
+
+  it("says what its ruler may measure", () => {
+    expect(card).toContain("10 cm must be 99.5 to 100.5 mm.");
+  });
+});

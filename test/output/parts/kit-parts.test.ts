@@ -1,0 +1,94 @@
+import { describe, expect, it } from "vitest";
+import { figuresPart } from "../../../src/output/parts/figures.ts";
+import { kitPage } from "../../../src/output/parts/kit-page.ts";
+import { KIT_PARTS, type KitPart } from "../../../src/output/parts/kit-parts.ts";
+import { raw } from "../../../src/output/parts/markup.ts";
+import { PACKET_PAGES, packetPart } from "../../../src/output/parts/packet.ts";
+import { tacksPart } from "../../../src/output/parts/tacks.ts";
+import type { KitView } from "../../../src/output/views/kit-view.ts";
+import { withPacket } from "../../../src/output/views/packet-view.ts";
+import { renderPart } from "../../../src/page/kit/render.ts";
+import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { demoView } from "../feeds/made-kits.ts";
+
+const PARTS = Object.keys(KIT_PARTS) as KitPart[];
+const HOSTILE = `<b onclick="x">&'`;
+
+/** Values that markup made from a misread field would show. */
+const NOTHING = /undefined|\[object|>(null|true|false|NaN)</;
+
+/** The same view with something of it changed: a view makes its parts when they are asked for. */
+function changed(view: KitView, fields: Partial<KitView>): KitView {
+  return Object.create(view, Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, { value }])));
+}
+
+describe("kitPage(view, story)", () => {
+  it.each(DEMO_KITS)("%s: holds every part as the page's script fills it again", (slug) => {
+    const page = String(kitPage(demoView(slug), raw("<p>Story</p>")));
+    for (const part of PARTS) {
+      const filled = renderPart(part, demoView(slug));
+      expect(page).toContain(` data-part="${part}">${filled}</`);
+    }
+    expect(page.match(/data-part="/g)).toHaveLength(PARTS.length);
+    expect(page).toContain("<p>Story</p>");
+  });
+
+  it.each(DEMO_KITS)("%s: shows a value in each place, on page and paper", (slug) => {
+    expect(String(kitPage(demoView(slug), raw("")))).not.toMatch(NOTHING);
+    const printed = withPacket(demoView(slug));
+    for (const part of Object.values(PACKET_PAGES)) expect(String(part(printed))).not.toMatch(NOTHING);
+  });
+
+  it("escapes what authors write", () => {
+    const view = demoView("harbour-moon", {
+      title: HOSTILE,
+      summary: HOSTILE,
+      links: [{ label: HOSTILE, url: "https://example.org/?a=1&b=2" }],
+      credit: { work: HOSTILE, source: HOSTILE, licence: HOSTILE, url: undefined },
+      versions: [{ version: HOSTILE, date: "2026-10-03", note: HOSTILE }],
+    });
+    const page = String(kitPage(view, raw(""))) + String(packetPart(withPacket(view)));
+    expect(page).not.toContain("<b onclick");
+    expect(page).toContain("&lt;b onclick=&quot;x&quot;&gt;&amp;&#39;");
+    expect(page).toContain('href="https://example.org/?a=1&amp;b=2"');
+  });
+});
+
+describe("packetPart(view, seat)", () => {
+  it("names the seat that it is for", () => {
+    const view = withPacket(demoView("little-gull"));
+    expect(String(packetPart(view, 7))).toContain('<p class="over">Leaflight packet · seat 7</p>');
+    expect(String(packetPart(view))).toContain('<p class="over">Leaflight packet</p>');
+  });
+});
+
+describe("a part", () => {
+  const view = demoView("little-gull");
+
+  it("cannot be given a view with a misspelt field", () => {
+    const { difficulty, pattern, figures } = view;
+    expect(String(figuresPart({ difficulty, pattern, figures }))).toContain("tagline");
+    // @ts-expect-error: figures, not figurs
+    expect(() => figuresPart({ difficulty, pattern, figurs: figures })).toThrow();
+  });
+
+  it("cannot read a misspelt field of its view", () => {
+    // @ts-expect-error: a view has no such field
+    expect(view.tackz).toBeUndefined();
+    // @ts-expect-error: nor has a row of one
+    expect(view.rows[0]!.row.leef).toBeUndefined();
+  });
+
+  it.each([
+    [0, 0, /^<p>The next leaf holds every flap of this kit: there is nothing to glue\.<\/p>$/],
+    [0, 1, /1 more loose stretch is too short to need it; the JSON lists it, too\./],
+    [
+      1,
+      2,
+      /<li>leaf 5, p\. 9: <span class="u-mm">1 mm<\/span><span class="u-in">1\/32 in<\/span><\/li>.*\n?.*2 more loose/,
+    ],
+  ])("tacksPart: %i tacks and %i held stretches", (tacks, held, wanted) => {
+    const rows = Array.from({ length: tacks }, () => ({ leaf: "leaf 5, p. 9", place: { mm: "1 mm", in: "1/32 in" } }));
+    expect(String(tacksPart(changed(view, { tacks: { rows, held } })))).toMatch(wanted);
+  });
+});
