@@ -1,5 +1,5 @@
 import encodeQR from "qr";
-import type { Figure } from "../pocket-figure.ts";
+import type { Figure } from "../figure.ts";
 import { escapeXml } from "../svg-text.ts";
 
 /** Free modules round the code: ISO/IEC 18004 asks for four (from memory). */
