@@ -15,6 +15,13 @@ const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown
     { page: at("/kits/little-gull/packet/"), slug: "little-gull", template: "packet" },
     { page: at("/classes/winter-evenings/seat-1/packet/"), seat: "winter-evenings/1", template: "packet" },
   ],
+  "class.njk": [{ page: at("/classes/winter-evenings/", "winter-evenings"), content: "<p>Story</p>" }],
+  "seat.njk": [{ seat: "winter-evenings/1" }, { seat: "winter-evenings/6" }],
+  "class-print.njk": ["teacher", "measuring-card"].map((template) => ({
+    page: at(`/classes/winter-evenings/${template}/`),
+    slug: "winter-evenings",
+    template,
+  })),
 };
 
 /** Pages may have none: then the site's own stands in. */
