@@ -1,20 +1,24 @@
 import { describe, expect, it } from "vitest";
-import type { Verdict } from "../../src/core/finder/verdict.ts";
+import type { Known } from "../../src/core/finder/kit-list.ts";
 import { finderSummary, missingFigures } from "../../src/words/finder.ts";
 
-const KITS = ["buoy", "anchor", "crane", "dory"].map((slug) => ({ slug }));
-const VERDICTS = new Map<string, Verdict>([
-  ["buoy", { kind: "no", why: "Too few leaves." }],
-  ["anchor", { kind: "own", look: [], minutes: 4 * 60 }],
-  ["crane", { kind: "change", offers: [{ words: "fold less", refit: {}, otherBook: false }], minutes: 2 * 60 }],
-  ["dory", { kind: "unknown", why: "Not loaded." }],
+const KITS = ["buoy", "anchor", "barge", "crane", "dory"].map((slug) => ({ slug }));
+const VERDICTS = new Map<string, Known>([
+  ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
+  ["anchor", { kind: "fits", minutes: 4 * 60 }],
+  ["barge", { kind: "check", minutes: 5 * 60, doubts: [{ kind: "coarse", leaves: 20, column: 4 }] }],
+  [
+    "crane",
+    { kind: "change", offers: [{ says: [], refit: {}, otherBook: false, springsOpen: false }], minutes: 2 * 60 },
+  ],
+  ["dory", { kind: "unknown", cause: "not-loaded" }],
 ]);
-const NONE = new Map<string, Verdict>();
+const NONE = new Map<string, Known>();
 
 describe("finderSummary(shown, all, verdicts), missingFigures(book)", () => {
   it("counts what fits, what fits with a change, and what does not", () => {
-    expect(finderSummary(KITS, 4, VERDICTS)).toBe(
-      "4 kits: 1 fits your book as it is, 1 fits with a change, 1 does not fit, and 1 could not be checked.",
+    expect(finderSummary(KITS, 5, VERDICTS)).toBe(
+      "5 kits: 1 fits your book as it is, 1 fits, but has something to check first, 1 fits with a change, 1 does not fit, and 1 could not be checked.",
     );
   });
 

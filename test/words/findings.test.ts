@@ -5,7 +5,7 @@ import type { Doubt } from "../../src/core/findings/doubt.ts";
 import type { Failure } from "../../src/core/findings/failure.ts";
 import type { OfferedChange } from "../../src/core/refit/offer.ts";
 import { OF_A_BOOK } from "../../src/core/refit/refit.ts";
-import { FIT_COLUMNS } from "../../src/input/class/schema.ts";
+import { FIT_COLUMNS } from "../../src/input/class/schema-seat.ts";
 import { authorFailure } from "../../src/words/findings/author-failure.ts";
 import { authorDoubt, doubtText } from "../../src/words/findings/doubts.ts";
 import { whyText } from "../../src/words/findings/failure-why.ts";

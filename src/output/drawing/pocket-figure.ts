@@ -5,8 +5,9 @@ import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { Span } from "../../core/spans/span.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { formatSize } from "../../words/lengths.ts";
+import { escapeXml } from "../xml.ts";
 import { lineLook } from "./line-kinds.ts";
-import { escapeXml, num, tag, text } from "./svg-text.ts";
+import { num, tag, text } from "./svg-text.ts";
 
 /** A figure for page and packet: its own SVG and what it shows in words. */
 export interface Figure {

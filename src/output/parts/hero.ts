@@ -50,8 +50,8 @@ function currentVersion(current: Edition["current"]): Markup {
 
 function downloads(): Html {
   const packets = PAPERS.map(
-    ({ name }) =>
-      html`<a class="button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a> `,
+    ({ name }, i) =>
+      html`${i > 0 && " "}<a class="button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
   );
   return html`<div class="downloads">
 <div data-own-packets>${packets}

@@ -116,7 +116,7 @@ describe("what a page says of itself", () => {
     expect(html).toMatch(
       /<a href="https:\/\/example\.org\/[^"]+" rel="noopener external">Film of the first batch<\/a>/,
     );
-    expect(html).toContain("leads to example.org");
+    expect(html).toContain("opens example.org");
     expect(html).not.toMatch(/<(iframe|video|embed|object)\b/);
     const pattern = JSON.parse(read("kits/harbour-moon/pattern.json"));
     expect(pattern.version).toBe("1.2");

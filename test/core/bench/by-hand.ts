@@ -1,5 +1,5 @@
-import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { tip } from "../../oracle/fan.ts";
+import { patternOf } from "../pattern/computed.ts";
 import { demoKit } from "./made.ts";
 
 /** What a measured first batch says. Angles radians, widths mm. */
@@ -20,7 +20,7 @@ export interface ByHand {
 export function calibrateByHand(slug: string, leaves: number, thickness: number): ByHand {
   const kit = demoKit(slug);
   const { book } = kit;
-  const pattern = computePattern({ ...kit, insert: undefined });
+  const pattern = patternOf({ ...kit, insert: undefined });
   const t = book.blockThickness / book.leaves;
   const kappa = thickness / (leaves * t) - 1;
   const depths = kit.levels.map((level) => level.depth);

@@ -3,8 +3,8 @@ import { type Calibration, calibrate, holdingOf } from "../../../src/core/bench/
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import type { Measured } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { patternOf } from "../pattern/computed.ts";
 import { calibrateByHand } from "./by-hand.ts";
 import { demoKit } from "./made.ts";
 
@@ -33,16 +33,16 @@ describe("calibrate(kit, measured)", () => {
 
   it("gives the width that the page gives, and a wider one where the flaps push the book open", () => {
     const kit = demoKit("harbour-moon");
-    const { fit } = computePattern(kit);
+    const { fit } = patternOf(kit);
     const easy = calibrated(kit, { leaves: 20, thickness: 9.5 });
     const stiff = calibrated(kit, { leaves: 20, thickness: 14 });
-    expect([easy.holdWidth, stiff.holdWidth]).toEqual([fit.edgeWidth, fit.edgeWidth]);
+    expect([easy.holdWidth, stiff.holdWidth]).toEqual([fit.holdWidth, fit.holdWidth]);
     expect([easy.holds, stiff.holds]).toEqual([true, false]);
-    expect(easy.restingWidth).toBe(fit.edgeWidth);
-    expect(stiff.restingWidth).toBeGreaterThan(fit.edgeWidth + 5);
+    expect(easy.restingWidth).toBe(fit.holdWidth);
+    expect(stiff.restingWidth).toBeGreaterThan(fit.holdWidth + 5);
     // The deeper front tips stand elsewhere: the two widths must not be mixed up.
-    expect(Math.abs(fit.holdWidth - fit.edgeWidth)).toBeGreaterThan(1);
-    expect(holdingOf(computePattern(kit)).holdWidth).toBe(fit.edgeWidth);
+    expect(Math.abs(fit.tipWidth - fit.holdWidth)).toBeGreaterThan(1);
+    expect(holdingOf(patternOf(kit)).holdWidth).toBe(fit.holdWidth);
   });
 
   // Twelve leaf thicknesses for a flap are the most: 13 times the flat leaves.

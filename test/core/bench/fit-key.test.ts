@@ -1,14 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { deskAddress, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
+import { type Desk, deskAddress, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
 import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
 import { bringBack, loseLeaf, measureBatch, tickUntimed } from "../../../src/core/bench/progress.ts";
-import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
+import { valueOf } from "../findings/made.ts";
+import { patternOf } from "../pattern/computed.ts";
 import { begin, demoKit } from "./made.ts";
 
 const read = (address: string) => fromAddress(new URLSearchParams(address));
 const kit = demoKit("little-gull");
+
+const opened = (...given: Parameters<typeof openDesk>): Desk => valueOf(openDesk(...given));
+const moved = (...given: Parameters<typeof moveDesk>): Desk => valueOf(moveDesk(...given));
 
 describe("fitOf(refit)", () => {
   it("is one and the same for one book, however its address is written", () => {
@@ -56,30 +61,30 @@ describe("refitNow(kit, refit, progress)", () => {
 
 describe("a desk", () => {
   it("has an address that brings the same pattern to the kit's page", () => {
-    const desk = openDesk(kit, read("border=4_10"), "mm");
-    const moved = moveDesk(desk, measureBatch(loseLeaf(desk.progress, 40, []), { leaves: 20, thickness: 7 }));
-    const page = computePattern(benchKit(kit, read(deskAddress(moved)), "mm"));
-    expect(moved.plan.pattern).toEqual(page);
+    const desk = opened(kit, read("border=4_10"), "mm");
+    const later = moved(desk, measureBatch(loseLeaf(desk.progress, 40, []), { leaves: 20, thickness: 7 }));
+    const page = patternOf(benchKit(kit, read(deskAddress(later)), "mm"));
+    expect(later.plan.pattern).toEqual(page);
     expect(page.lostLeaves).toEqual([40]);
-    const shown = computePattern(refitKit(kit, read(deskAddress(moved)))).fit;
+    const shown = patternOf(refitKit(kit, read(deskAddress(later)))).fit;
     expect(shown.restingOpening).toBeGreaterThan(desk.plan.pattern.fit.restingOpening);
   });
 
   it("begins without the leaves that its address leaves out, and follows kept progress instead of it", () => {
-    const begun = openDesk(kit, read("lost=40"), "mm");
+    const begun = opened(kit, read("lost=40"), "mm");
     expect(begun.plan.pattern.lostLeaves).toEqual([40]);
-    const back = moveDesk(begun, bringBack(begun.progress, 40, []));
+    const back = moved(begun, bringBack(begun.progress, 40, []));
     expect(back.plan.pattern.lostLeaves).toEqual([]);
-    const again = openDesk(kit, read("lost=40"), "mm", back.progress);
+    const again = opened(kit, read("lost=40"), "mm", back.progress);
     expect(again.plan.pattern.lostLeaves).toEqual([]);
     expect(again.changedSince).toBe(false);
   });
 
   it("keeps its plan while only ticks change, and knows when the kit was changed since", () => {
-    const desk = openDesk(kit, {}, "mm");
-    expect(moveDesk(desk, tickUntimed(desk.progress, [1])).plan).toBe(desk.plan);
-    const changed = { ...kit, fit: { ...kit.fit, height: 120 } };
-    expect(openDesk(changed, {}, "mm", desk.progress).changedSince).toBe(true);
-    expect(openDesk(kit, {}, "in", desk.progress).changedSince).toBe(false);
+    const desk = opened(kit, {}, "mm");
+    expect(moved(desk, tickUntimed(desk.progress, [1])).plan).toBe(desk.plan);
+    const changed = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 120) } };
+    expect(opened(changed, {}, "mm", desk.progress).changedSince).toBe(true);
+    expect(opened(kit, {}, "in", desk.progress).changedSince).toBe(false);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { changedLeaves, recover } from "../../../src/core/bench/recovery.ts";
-import { computePattern } from "../../../src/core/pattern/compute.ts";
-import { Problem } from "../../../src/core/problem.ts";
+import { failureIn, valueOf } from "../findings/made.ts";
+import { patternOf } from "../pattern/computed.ts";
 import { demoKit, demoPlan } from "./made.ts";
 
 describe("recover(plan, lost)", () => {
@@ -11,18 +11,16 @@ describe("recover(plan, lost)", () => {
     ["tide-and-lamp", [70]],
   ] as const)("%s without leaves %j is the pattern of the kit with them lost", (slug, lost) => {
     const plan = demoPlan(slug);
-    const result = recover(plan, [...lost].reverse());
-    if (result instanceof Problem) throw result;
+    const result = valueOf(recover(plan, [...lost].reverse()));
     const kit = demoKit(slug);
-    const expected = computePattern({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [...lost] } });
+    const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [...lost] } });
     expect(result.plan.pattern).toEqual(expected);
     expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !(lost as readonly number[]).includes(leaf)));
   });
 
   it("changes no leaf before the lost one, and every other leaf is named when its work changes", () => {
     const plan = demoPlan("harbour-moon");
-    const result = recover(plan, [60]);
-    if (result instanceof Problem) throw result;
+    const result = valueOf(recover(plan, [60]));
     expect(Math.min(...result.changed)).toBeGreaterThan(60);
     const work = (one: typeof plan, leaf: number) => {
       const found = one.pattern.leaves.find((other) => other.leaf === leaf)!;
@@ -44,10 +42,8 @@ describe("recover(plan, lost)", () => {
 
   it("is undone by the leaves that were lost before it", () => {
     const plan = demoPlan("little-gull");
-    const lost = recover(plan, [40]);
-    if (lost instanceof Problem) throw lost;
-    const back = recover(lost.plan, []);
-    if (back instanceof Problem) throw back;
+    const lost = valueOf(recover(plan, [40]));
+    const back = valueOf(recover(lost.plan, []));
     expect(back.plan.pattern).toEqual(plan.pattern);
     expect(back.changed).toEqual(lost.changed);
     expect(changedLeaves(plan.pattern, back.plan.pattern)).toEqual([]);
@@ -55,9 +51,9 @@ describe("recover(plan, lost)", () => {
 
   it("says why a border leaf cannot be left out, and when too few remain", () => {
     const plan = demoPlan("little-gull");
-    expect(recover(plan, [3])).toBeInstanceOf(Problem);
+    expect(failureIn(recover(plan, [3]))).toMatchObject({ kind: "lost-leaf-outside", leaf: 3 });
     const { firstLeaf, lastLeaf } = plan.pattern.fit;
     const all = Array.from({ length: lastLeaf - firstLeaf }, (_, i) => firstLeaf + i);
-    expect(recover(plan, all)).toMatchObject({ field: "fit.lostLeaves", allowed: "two picture leaves remain" });
+    expect(failureIn(recover(plan, all))).toMatchObject({ kind: "too-few-remain", lost: all.length });
   });
 });

@@ -59,8 +59,12 @@ describe("the opening that flaps force", () => {
 
 describe("a picture on few leaves", () => {
   it("is doubted where its leaves stand more than 3 mm apart, with how many and how far", () => {
-    const few = disc({ fit: { pictureLeaves: 44, borderLeaves: [80, 80], height: 130, opening: "solve" } });
-    const many = disc({ fit: { pictureLeaves: 45, borderLeaves: [79, 80], height: 130, opening: "solve" } });
+    const book = (leaves: number): Kit =>
+      disc({
+        book: { leaves, blockThickness: leaves * 0.1, pageOneLeaf: 1, lastPage: 2 * leaves },
+        fit: { borderLeaves: [2, 2] },
+      });
+    const [few, many] = [book(48), book(49)];
     const [doubt] = doubts("coarse", few);
     expect(doubt!.leaves).toBe(44);
     expect(doubt!.column).toBeCloseTo(130 / 43, 1);
@@ -138,7 +142,7 @@ describe("a deep level at the picture's side", () => {
 
 describe("merged spans", () => {
   it("are counted with their leaves, and none is told where none is merged", () => {
-    const kit = disc({ fit: { leastTab: 12 } });
+    const kit = disc({ fit: { leastTab: 20 } });
     const result = computePattern(kit);
     if (!result.fits) throw new Error(result.finding.kind);
     const { merged } = result.pattern;
@@ -148,7 +152,7 @@ describe("merged spans", () => {
         kind: "merged-spans",
         spans: merged.length,
         leaves: new Set(merged.map(({ leaf }) => leaf)).size,
-        leastTab: 12,
+        leastTab: 20,
       },
     ]);
     expect(doubts("merged-spans", disc({ fit: { leastTab: 0, markStep: 0.1 } }))).toEqual([]);

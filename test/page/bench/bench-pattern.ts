@@ -1,12 +1,12 @@
-import { computePattern } from "../../../src/core/pattern/compute.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { demoKit } from "../../core/bench/made.ts";
+import { patternOf } from "../../core/pattern/computed.ts";
 import type { Shown } from "./bench-reader.ts";
 
 /** The pattern of a demo kit with leaves left out. */
-export function patternOf(slug: string, lostLeaves: readonly number[] = []): Pattern {
+export function demoPattern(slug: string, lostLeaves: readonly number[] = []): Pattern {
   const kit = demoKit(slug);
-  return computePattern({ ...kit, fit: { ...kit.fit, lostLeaves } });
+  return patternOf({ ...kit, fit: { ...kit.fit, lostLeaves } });
 }
 
 /** What the bench has to show for a pattern in millimetres, from a leaf on. Cuts of stepped folds are measured from the folded edge. */

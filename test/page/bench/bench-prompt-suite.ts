@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
 import type { Served } from "../offline/visit.ts";
-import { patternOf } from "./bench-pattern.ts";
+import { demoPattern } from "./bench-pattern.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 const MINUTE = 60_000;
@@ -25,7 +25,7 @@ export function promptSuite(served: () => Served): void {
       }, ms);
 
     it("asks before each batch and at each checkpoint of the plan, and nowhere else", async () => {
-      const pattern = patternOf("little-gull");
+      const pattern = demoPattern("little-gull");
       const batches = batchesOf(pattern, 20, undefined);
       const expected = pattern.leaves.flatMap((leaf) => {
         const batch = batches.find((one) => one.first === leaf);
@@ -60,7 +60,7 @@ export function promptSuite(served: () => Served): void {
       expect(asked.length).toBeGreaterThan(10);
       expect(await maker.done()).toBe(pattern.leaves.length);
       expect(await maker.text("notices")).toContain(`All ${pattern.leaves.length} leaves are folded`);
-      expect(await maker.text("notices")).toContain(`a hold width of ${Math.round(pattern.fit.edgeWidth)}\u00a0mm`);
+      expect(await maker.text("notices")).toContain(`a hold width of ${Math.round(pattern.fit.holdWidth)}\u00a0mm`);
       expect(await maker.page.$eval("[data-go]", (go) => (go as HTMLButtonElement).disabled)).toBe(true);
     });
 
@@ -102,7 +102,7 @@ export function promptSuite(served: () => Served): void {
     });
 
     it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
-      const { leaves } = patternOf("little-gull");
+      const { leaves } = demoPattern("little-gull");
       // The kit's rates in seconds: leaf 12, score 6, mark 4, cut 6, fold 10, checkpoint 20.
       const seconds = leaves.map(
         (leaf) =>

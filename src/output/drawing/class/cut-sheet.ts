@@ -5,9 +5,10 @@ import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import { seatPartsText } from "../../../words/seats.ts";
+import { escapeXml } from "../../xml.ts";
 import { lineLook } from "../line-kinds.ts";
 import type { Figure } from "../pocket-figure.ts";
-import { escapeXml, num, tag, text } from "../svg-text.ts";
+import { num, tag, text } from "../svg-text.ts";
 
 /** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */
 const LETTERS = 8;

@@ -1,6 +1,7 @@
+import { escapeXml } from "../../xml.ts";
 import { lineLook } from "../line-kinds.ts";
 import type { Figure } from "../pocket-figure.ts";
-import { escapeXml, num } from "../svg-text.ts";
+import { num } from "../svg-text.ts";
 
 /** Width of every diagram between its margins. With them it is printed 84 mm wide, so that its units are printed millimetres. */
 export const WIDTH = 80;
