@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import nunjucks from "nunjucks";
 import { describe, expect, it } from "vitest";
+import { holdLibrary } from "../../../src/build/current-library.ts";
 import { registerSite, type SiteConfig } from "../../../src/build/eleventy/register.ts";
+import { openLibrary } from "../../../src/build/library.ts";
 
 const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 
@@ -44,6 +46,7 @@ function environment(): nunjucks.Environment {
       options = given;
     },
   };
+  holdLibrary(openLibrary(join(LAYOUTS, "..")));
   registerSite(new Proxy(config as SiteConfig, { get: (own, name) => Reflect.get(own, name) ?? (() => {}) }));
   const loader = new nunjucks.FileSystemLoader(LAYOUTS);
   const made = new nunjucks.Environment(loader, { autoescape: true, ...options });

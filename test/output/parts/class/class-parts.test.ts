@@ -87,7 +87,7 @@ describe("seatPage(seat, view)", () => {
 describe("teacherPacket(view)", () => {
   it("has one page of cards for eight seats, and each card its code or says why not", () => {
     expect(count(packet(), 'class="seat-code"')).toBe(8);
-    const bare = packet(demoClassView({}, undefined));
+    const bare = packet(demoClassView({}, {}));
     expect(count(bare, 'class="seat-code"')).toBe(0);
     expect(count(bare, "This site has no address yet, so there is no code.")).toBe(8);
   });
