@@ -52,7 +52,7 @@ export function registerSite(config: SiteConfig): void {
   addBundleLinks(config, root);
   addKitPages(config);
   addStandIns(config);
-  registerClasses(config, () => opened().classes);
+  registerClasses(config, opened);
   registerFonts(config);
   for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
