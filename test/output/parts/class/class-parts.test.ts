@@ -106,7 +106,7 @@ describe("teacherPacket(view)", () => {
       expect(text).not.toMatch(/Cells in|Cells counted back|acetate|Test every light/);
       expect(text).toContain("Check the tools: sharp blades, caps on.");
     }
-    expect(read(packet())).toMatch(/Cells in, door screwed shut[\s\S]*Cells counted back/);
+    expect(read(packet())).toMatch(/Cells in, door screwed[\s\S]*Cells counted back/);
   });
 
   it("writes money with two decimals, by its code or as the teacher writes it", () => {
