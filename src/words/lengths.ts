@@ -6,6 +6,7 @@ import {
   tidy,
   type UnitSystem,
 } from "../core/units/length.ts";
+import { rulerStep } from "../core/units/ruler.ts";
 import { decimal } from "./numbers.ts";
 
 /** Lengths as people read them: millimetres inside, text in the language's own writing outside. */
@@ -37,6 +38,11 @@ export function formatDepth(mm: number, units: UnitSystem): string {
 /** `formatDepth` with its unit: `26 mm`, `1 1/32 in`. */
 export function formatSize(mm: number, units: UnitSystem): string {
   return `${formatDepth(mm, units)}\u00a0${units}`;
+}
+
+/** A length that hands lay a ruler to or cut from a roll, with its unit: whole millimetres, or sixteenths of an inch. */
+export function formatByHand(mm: number, units: UnitSystem): string {
+  return formatLength(mm, { units, step: rulerStep(units, "plain") });
 }
 
 /**

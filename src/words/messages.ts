@@ -532,6 +532,312 @@ export const reachWindow = (args: { readonly all: Word }): string => say("reach-
 export const reachLeaf = (args: { readonly leaves: Word; readonly all: Word; readonly leaf: Word }): string => say("reach-leaf", args);
 /** {from} to {to} — When a session begins and ends: "18:30 to 21:00". */
 export const clockFromTo = (args: { readonly from: Word; readonly to: Word }): string => say("clock-from-to", args);
+/** {title}: {part}, {count} of {material}, seen from the front — $part is a part's name, $material what it is cut from. */
+export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; readonly count: Word; readonly material: Word }): string => say("cut-part-title", args);
+/** {title}: {material}, {size} sheet {number}: {parts} — $size is a sheet's size, $number which sheet of it, $parts the parts on it. */
+export const cutSheetTitle = (args: { readonly title: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("cut-sheet-title", args);
+/** Leaflight kit {slug}, revision {revision}; wrap|flat panel, lip {lip} mm, hinge left|right; layers: {layers} ({width} x {height} mm) — $revision is a short code. $layers are the names of the file's layers; the last one holds a rectangle to measure, which is $width by $height mm. */
+export const cutAbout = (args: { readonly slug: Word; readonly revision: Word; readonly panel: Word; readonly lip: Word; readonly hinge: Word; readonly layers: Word; readonly width: Word; readonly height: Word }): string => say("cut-about", args);
+/** head */
+export const drawHead = (): string => say("draw-head");
+/** tail */
+export const drawTail = (): string => say("draw-tail");
+/** gutter */
+export const drawGutter = (): string => say("draw-gutter");
+/** fore-edge */
+export const drawForeEdge = (): string => say("draw-fore-edge");
+/** folded edge — The edge that a leaf gets when it is folded whole at the front level's line. */
+export const drawFoldedEdge = (): string => say("draw-folded-edge");
+/** head edge */
+export const drawHeadEdge = (): string => say("draw-head-edge");
+/** spine */
+export const drawSpine = (): string => say("draw-spine");
+/** flap */
+export const drawFlap = (): string => say("draw-flap");
+/** glue */
+export const drawGlue = (): string => say("draw-glue");
+/** light */
+export const drawLight = (): string => say("draw-light");
+/** dot of glue */
+export const drawDotOfGlue = (): string => say("draw-dot-of-glue");
+/** this leaf */
+export const drawThisLeaf = (): string => say("draw-this-leaf");
+/** next leaf */
+export const drawNextLeaf = (): string => say("draw-next-leaf");
+/** from the front */
+export const drawFromFront = (): string => say("draw-from-front");
+/** from the head */
+export const drawFromHead = (): string => say("draw-from-head");
+/** you look from here */
+export const drawLookFromHere = (): string => say("draw-look-from-here");
+/** hold width {width} */
+export const drawHoldWidth = (args: { readonly width: Word }): string => say("draw-hold-width", args);
+/** cut {depth} */
+export const drawCut = (args: { readonly depth: Word }): string => say("draw-cut", args);
+/** cut */
+export const drawLineCut = (): string => say("draw-line-cut");
+/** score */
+export const drawLineScore = (): string => say("draw-line-score");
+/** position */
+export const drawLinePosition = (): string => say("draw-line-position");
+/** What the lines mean. Continuous: a cut, or an edge. Dashed: a score line. Dash-dot: a position only. Thin with ticks: a dimension. Heavy: a folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue. */
+export const drawLegend = (): string => say("draw-legend");
+/** cut, edge */
+export const drawLegendCut = (): string => say("draw-legend-cut");
+/** score line */
+export const drawLegendScore = (): string => say("draw-legend-score");
+/** position only */
+export const drawLegendPosition = (): string => say("draw-legend-position");
+/** dimension */
+export const drawLegendDimension = (): string => say("draw-legend-dimension");
+/** folded edge */
+export const drawLegendFolded = (): string => say("draw-legend-folded");
+/** leaf edge-on */
+export const drawLegendLeaf = (): string => say("draw-legend-leaf");
+/** move this way */
+export const drawLegendMove = (): string => say("draw-legend-move");
+/** {length} across: {least} to {most} is good */
+export const drawBarAcross = (args: { readonly length: Word; readonly least: Word; readonly most: Word }): string => say("draw-bar-across", args);
+/** {length} upright: {least} to {most} is good */
+export const drawBarUpright = (args: { readonly length: Word; readonly least: Word; readonly most: Word }): string => say("draw-bar-upright", args);
+/** 1 print at “actual size” or 100% */
+export const drawBarPrint = (): string => say("draw-bar-print");
+/** 2 measure both bars with your ruler */
+export const drawBarMeasure = (): string => say("draw-bar-measure");
+/** 3 outside the band, change the scale */
+export const drawBarChange = (): string => say("draw-bar-change");
+/** 4 print all true-scale sheets alike */
+export const drawBarAlike = (): string => say("draw-bar-alike");
+/** this edge flush with the fore-edge */
+export const drawGaugeFlush = (): string => say("draw-gauge-flush");
+/** Glue to card, cut along the full outline, prick the holes along each line, and score through them. */
+export const drawGaugeMake = (): string => say("draw-gauge-make");
+/** Dashed: score lines, each at its distance from the fore-edge. */
+export const drawGaugeDashed = (): string => say("draw-gauge-dashed");
+/** {number} {level} — A level by its number in the pattern table and its name. */
+export const drawGaugeLevel = (args: { readonly number: Word; readonly level: Word }): string => say("draw-gauge-level", args);
+/** line {line} · {depth} — Beside a line: the levels folded at it, the line's number, its distance from the fore-edge. */
+export const drawGaugeLine = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-gauge-line", args);
+/** {levels} · line {line} · {depth} */
+export const drawGaugeUsedLine = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-used-line", args);
+/** {levels} · {depth} */
+export const drawGaugeOwnLine = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-line", args);
+/** Levels on your gauge, from the fore-edge */
+export const drawGaugeList = (): string => say("draw-gauge-list");
+/** Bold numbers are the levels of the pattern table. */
+export const drawGaugeListNote = (): string => say("draw-gauge-list-note");
+/** {levels}: line {line}, {depth} */
+export const drawGaugeListUsed = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-used", args);
+/** {levels}: a line of its own, {depth} */
+export const drawGaugeListOwn = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-list-own", args);
+/** line {line}, {depth}: not used in this kit */
+export const drawGaugeListUnused = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-unused", args);
+/** Cut apart, fold the tab over the head edge, copy the marks. */
+export const drawStripFirst = (): string => say("draw-strip-first");
+/** Lay the top line on your own mark at {from} from the head. */
+export const drawStripNext = (args: { readonly from: Word }): string => say("draw-strip-next", args);
+/** Top: leaf, book page, (pattern page). Fields: level. › cut depth from the folded edge|fore-edge. */
+export const drawStripKey = (args: { readonly style: Word }): string => say("draw-strip-key", args);
+/** no p. — On a leaf without a printed page number, where "p. 137" stands on others. */
+export const drawStripNoPage = (): string => say("draw-strip-no-page");
+/** notch, {depth} deep */
+export const drawStripNotch = (args: { readonly depth: Word }): string => say("draw-strip-notch", args);
+/** sheet {number} of {of} */
+export const drawTemplateSheet = (args: { readonly number: Word; readonly of: Word }): string => say("draw-template-sheet", args);
+/** {part}, sheet {number} of {of} */
+export const drawTemplateTile = (args: { readonly part: Word; readonly number: Word; readonly of: Word }): string => say("draw-template-tile", args);
+/** {letter} — The letter by which a part is found on its sheet. */
+export const drawTemplateLetter = (args: { readonly letter: Word }): string => say("draw-template-letter", args);
+/** {letter} {part}: {count} of {material}, either face|face toward you */
+export const drawTemplateKey = (args: { readonly letter: Word; readonly part: Word; readonly count: Word; readonly material: Word; readonly face: Word }): string => say("draw-template-key", args);
+/** {letter} {part}: {count} of {material}, either face|face toward you; position: {marks} — $marks are what the position lines on the part mean. */
+export const drawTemplateKeyMarks = (args: { readonly letter: Word; readonly part: Word; readonly count: Word; readonly material: Word; readonly face: Word; readonly marks: Word }): string => say("draw-template-key-marks", args);
+/** Cut on the full lines only. */
+export const drawTemplateCutOnly = (): string => say("draw-template-cut-only");
+/** match {number} — Two sheets that belong side by side carry the same number at their match lines. */
+export const drawTemplateMatch = (args: { readonly number: Word }): string => say("draw-template-match", args);
+/** Black: this sheet. Lay the sheets so that match lines with the same number lie on each other, and tape them. */
+export const drawTemplateMap = (): string => say("draw-template-map");
+/** {part}: {use} — A part and what it is for. */
+export const drawPart = (args: { readonly part: Word; readonly use: Word }): string => say("draw-part", args);
+/** The window from the book outward: {frame}, then {glazing}, then {door}. */
+export const drawLayers = (args: { readonly frame: Word; readonly glazing: Word; readonly door: Word }): string => say("draw-layers", args);
+/** {number} {part} */
+export const drawLayer = (args: { readonly number: Word; readonly part: Word }): string => say("draw-layer", args);
+/** book */
+export const drawLayersBook = (): string => say("draw-layers-book");
+/** you */
+export const drawLayersYou = (): string => say("draw-layers-you");
+/** The pocket from above, {height} from the head. One leaf is|{notches} leaves are cut back so that the light, {diameter} wide, stands {setback} behind the front with {clearance} free all round. Every third leaf is drawn. */
+export const drawPocketPlan = (args: { readonly height: Word; readonly notches: number; readonly diameter: Word; readonly setback: Word; readonly clearance: Word }): string => say("draw-pocket-plan", args);
+/** Ø {diameter} */
+export const drawPocketDiameter = (args: { readonly diameter: Word }): string => say("draw-pocket-diameter", args);
+/** The pocket from the front. Its floor is {floor} from the head edge. The light is {height} high, and the notches begin {clearance} above it. */
+export const drawPocketElevation = (args: { readonly floor: Word; readonly height: Word; readonly clearance: Word }): string => say("draw-pocket-elevation", args);
+/** {title}: the finished book, lit from inside|the opened book, seen from the front, with one level|{levels} levels and one folded leaf|{leaves} folded leaves */
+export const drawFront = (args: { readonly title: Word; readonly mood: Word; readonly levels: number; readonly leaves: number }): string => say("draw-front", args);
+/** Measuring the book. Leaf height, head to tail: {height}. Leaf width, fore-edge to gutter: {width}. Thickness of all {leaves} leaves, pressed together without the boards: {thickness}. {leaves} leaves are {pages} pages. */
+export const drawMeasure = (args: { readonly height: Word; readonly width: Word; readonly leaves: Word; readonly thickness: Word; readonly pages: Word }): string => say("draw-measure", args);
+/** leaf height {height} */
+export const drawMeasureHeight = (args: { readonly height: Word }): string => say("draw-measure-height", args);
+/** leaf width {width} */
+export const drawMeasureWidth = (args: { readonly width: Word }): string => say("draw-measure-width", args);
+/** thickness {thickness} */
+export const drawMeasureThickness = (args: { readonly thickness: Word }): string => say("draw-measure-thickness", args);
+/** {leaves} leaves */
+export const drawMeasureLeaves = (args: { readonly leaves: Word }): string => say("draw-measure-leaves", args);
+/** = {pages} pages */
+export const drawMeasurePages = (args: { readonly pages: Word }): string => say("draw-measure-pages", args);
+/** one leaf */
+export const drawMeasureOneLeaf = (): string => say("draw-measure-one-leaf");
+/** pressed, without boards */
+export const drawMeasurePressed = (): string => say("draw-measure-pressed");
+/** One leaf is two pages. Pattern page 1 is leaf {leaf} of the book. Its front, the recto, is {front}; its back, the verso, is {back}. Pattern pages count fronts only: 1, 3, 5 and so on. — $front and $back are printed pages ("p. 17") or "no number". */
+export const drawPages = (args: { readonly leaf: Word; readonly front: Word; readonly back: Word }): string => say("draw-pages", args);
+/** One leaf is two pages. Pattern page 1 is leaf {leaf} of the book, {name}. Neither of its pages has a printed number. Pattern pages count fronts only: 1, 3, 5 and so on. — $name is a leaf without a page number: "plate 1 of 4 after p. 192". */
+export const drawPagesUnnumbered = (args: { readonly leaf: Word; readonly name: Word }): string => say("draw-pages-unnumbered", args);
+/** its front, recto */
+export const drawPagesFront = (): string => say("draw-pages-front");
+/** turned: its back, verso */
+export const drawPagesBack = (): string => say("draw-pages-back");
+/** no number */
+export const drawPagesNoNumber = (): string => say("draw-pages-no-number");
+/** pattern page {page} */
+export const drawPagesPattern = (args: { readonly page: Word }): string => say("draw-pages-pattern", args);
+/** one sheet: leaf {leaf} = {front} and {back} */
+export const drawPagesSheet = (args: { readonly leaf: Word; readonly front: Word; readonly back: Word }): string => say("draw-pages-sheet", args);
+/** one sheet: leaf {leaf} = two pages without numbers */
+export const drawPagesSheetUnnumbered = (args: { readonly leaf: Word }): string => say("draw-pages-sheet-unnumbered", args);
+/** Pattern page 1 is leaf {leaf}, page 3 the next leaf. */
+export const drawPagesFirst = (args: { readonly leaf: Word }): string => say("draw-pages-first", args);
+/** Scoring. Above: the gauge lies on the page, its edge flush with the fore-edge. Its lines, measured from the fore-edge: {lines}. Press along a line with a bone folder. Below: the open book from the tail. The working side is lower, so packing goes under it and the gauge lies level, for example {packing} at leaf {leaf}. Thickness is exaggerated. — $lines is a list of the gauge's lines. */
+export const drawScoring = (args: { readonly lines: Word; readonly packing: Word; readonly leaf: Word }): string => say("draw-scoring", args);
+/** line {line} at {depth} */
+export const drawScoringLine = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-scoring-line", args);
+/** line {line} at {depth} for {levels} */
+export const drawScoringUsedLine = (args: { readonly line: Word; readonly depth: Word; readonly levels: Word }): string => say("draw-scoring-used-line", args);
+/** {depth} for {levels} */
+export const drawScoringOwnLine = (args: { readonly depth: Word; readonly levels: Word }): string => say("draw-scoring-own-line", args);
+/** {depth} {level} */
+export const drawScoringLevel = (args: { readonly depth: Word; readonly level: Word }): string => say("draw-scoring-level", args);
+/** gauge */
+export const drawScoringGauge = (): string => say("draw-scoring-gauge");
+/** flush with the fore-edge */
+export const drawScoringFlush = (): string => say("draw-scoring-flush");
+/** bone folder */
+export const drawScoringBoneFolder = (): string => say("draw-scoring-bone-folder");
+/** turned leaves */
+export const drawScoringTurned = (): string => say("draw-scoring-turned");
+/** packing {packing} before leaf {leaf} */
+export const drawScoringPacking = (args: { readonly packing: Word; readonly leaf: Word }): string => say("draw-scoring-packing", args);
+/** gauge lies level */
+export const drawScoringLevelGauge = (): string => say("draw-scoring-level-gauge");
+/** seen from the tail */
+export const drawScoringFromTail = (): string => say("draw-scoring-from-tail");
+/** {number}  {step} — A step's number and what is done. */
+export const drawFoldTitle = (args: { readonly number: Word; readonly step: Word }): string => say("draw-fold-title", args);
+/** Score both lines */
+export const drawFoldScore = (): string => say("draw-fold-score");
+/** Mark and cut */
+export const drawFoldCut = (): string => say("draw-fold-cut");
+/** Fold each span back */
+export const drawFoldEach = (): string => say("draw-fold-each");
+/** Tuck behind the leaf */
+export const drawFoldTuck = (): string => say("draw-fold-tuck");
+/** Fold it all at {depth} */
+export const drawFoldWhole = (args: { readonly depth: Word }): string => say("draw-fold-whole", args);
+/** Fold again and tuck */
+export const drawFoldAgain = (): string => say("draw-fold-again");
+/** mat under this leaf */
+export const drawFoldMat = (): string => say("draw-fold-mat");
+/** Upper: the page before you. Lower: the same leaf edge-on, seen from the head; thickness exaggerated. */
+export const drawFoldFoot = (): string => say("draw-fold-foot");
+/** The single fold in four steps, for two neighbouring spans at levels {upper} and {lower}. 1: score the lines at {nearer} and {deeper} from the fore-edge. 2: mark, and cut from the fore-edge {deeper} inward, on a mat. 3: fold each span back at its own line, the upper one at {upperDepth}, the lower one at {lowerDepth}. 4: tuck the flaps between this leaf and the next. */
+export const drawFoldSingle = (args: { readonly upper: Word; readonly lower: Word; readonly nearer: Word; readonly deeper: Word; readonly upperDepth: Word; readonly lowerDepth: Word }): string => say("draw-fold-single", args);
+/** The stepped fold in four steps, for two neighbouring spans at levels {upper} and {lower}. 1: score the lines at {front} and {deeper} from the fore-edge. 2: fold the whole leaf back at {front}. 3: mark, and cut from the folded edge {cut} inward, through both layers, on a mat. 4: fold the deeper span back again at its line and tuck it between this leaf and the next; the other stays at the folded edge. */
+export const drawFoldStepped = (args: { readonly upper: Word; readonly lower: Word; readonly front: Word; readonly deeper: Word; readonly cut: Word }): string => say("draw-fold-stepped", args);
+/** mark {mark} from the head */
+export const drawCutMark = (args: { readonly mark: Word }): string => say("draw-cut-mark", args);
+/** cut = {depth} − {front} = {cut} — $depth and $front are numbers without a unit. */
+export const drawCutRuleStepped = (args: { readonly depth: Word; readonly front: Word; readonly cut: Word }): string => say("draw-cut-rule-stepped", args);
+/** cut = the deeper of {upper} and {lower}: {cut} */
+export const drawCutRuleSingle = (args: { readonly upper: Word; readonly lower: Word; readonly cut: Word }): string => say("draw-cut-rule-single", args);
+/** How deep to cut, on leaf {leaf} at the mark {mark} from the head. Above the mark the leaf is at level {upper}, {upperDepth} from the fore-edge; below it at level {lower}, {lowerDepth}. The cut reaches the deeper of the two. The leaf is already folded at {front}, so the cut starts at the folded edge and is {cut} long. */
+export const drawCutDepthStepped = (args: { readonly leaf: Word; readonly mark: Word; readonly upper: Word; readonly upperDepth: Word; readonly lower: Word; readonly lowerDepth: Word; readonly front: Word; readonly cut: Word }): string => say("draw-cut-depth-stepped", args);
+/** How deep to cut, on leaf {leaf} at the mark {mark} from the head. Above the mark the leaf is at level {upper}, {upperDepth} from the fore-edge; below it at level {lower}, {lowerDepth}. The cut reaches the deeper of the two. It starts at the fore-edge and is {cut} long. */
+export const drawCutDepthSingle = (args: { readonly leaf: Word; readonly mark: Word; readonly upper: Word; readonly upperDepth: Word; readonly lower: Word; readonly lowerDepth: Word; readonly cut: Word }): string => say("draw-cut-depth-single", args);
+/** Leaf {leaf}, p. {page}, pattern page {patternPage} */
+export const drawLeafTitle = (args: { readonly leaf: Word; readonly page: Word; readonly patternPage: Word }): string => say("draw-leaf-title", args);
+/** Leaf {leaf}, {name}, pattern page {patternPage} — $name is a leaf without a page number: "plate 1 of 4 after p. 192". */
+export const drawLeafTitleUnnumbered = (args: { readonly leaf: Word; readonly name: Word; readonly patternPage: Word }): string => say("draw-leaf-title-unnumbered", args);
+/** mark › cut */
+export const drawLeafMarkCut = (): string => say("draw-leaf-mark-cut");
+/** fold at level */
+export const drawLeafFold = (): string => say("draw-leaf-fold");
+/** notch for the light: {from} to {to} */
+export const drawLeafNotch = (args: { readonly from: Word; readonly to: Word }): string => say("draw-leaf-notch", args);
+/** {depth} deep from the unfolded fore-edge */
+export const drawLeafNotchDepth = (args: { readonly depth: Word }): string => say("draw-leaf-notch-depth", args);
+/** One leaf whole: {title}. Heights from the head in {units}. Spans: {spans}. Marks and cuts from the folded edge|fore-edge: {cuts}. — $title is the leaf with its pages; $units the symbol of the heights' unit; $spans and $cuts are lists. */
+export const drawLeaf = (args: { readonly title: Word; readonly units: Word; readonly spans: Word; readonly style: Word; readonly cuts: Word }): string => say("draw-leaf", args);
+/** One leaf whole: {title}. Heights from the head in {units}. Spans: {spans}. There are no marks. */
+export const drawLeafPlain = (args: { readonly title: Word; readonly units: Word; readonly spans: Word }): string => say("draw-leaf-plain", args);
+/** {from} to {to} at level {level} */
+export const drawLeafSpan = (args: { readonly from: Word; readonly to: Word; readonly level: Word }): string => say("draw-leaf-span", args);
+/** {at} cut {depth} */
+export const drawLeafCut = (args: { readonly at: Word; readonly depth: Word }): string => say("draw-leaf-cut", args);
+/** A notch for the light goes from {from} to {to}, {depth} deep from the unfolded fore-edge. */
+export const drawLeafWithNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("draw-leaf-with-notch", args);
+/** Two leaves edge-on, seen from the head. Leaf {leaf} is folded at {depth}. Its flap lies behind it, and the next leaf, folded at the same depth, holds it. */
+export const drawTucking = (args: { readonly leaf: Word; readonly depth: Word }): string => say("draw-tucking", args);
+/** Every flap of this kit is held like this: there is nothing to glue. */
+export const drawTuckingAllHeld = (): string => say("draw-tucking-all-held");
+/** Leaf {leaf} is folded at {depth}. The next leaf is deeper, folded at {next}, so {loose} of the flap is loose: put a dot of glue between flap and leaf. */
+export const drawTuckingDeeper = (args: { readonly leaf: Word; readonly depth: Word; readonly next: Word; readonly loose: Word }): string => say("draw-tucking-deeper", args);
+/** Leaf {leaf} is folded at {depth}. There is no next leaf behind it: put a dot of glue between flap and leaf. */
+export const drawTuckingLast = (args: { readonly leaf: Word; readonly depth: Word }): string => say("draw-tucking-last", args);
+/** Held by the next leaf */
+export const drawTuckingHeldTitle = (): string => say("draw-tucking-held-title");
+/** Loose, as the next leaf is deeper: glue it */
+export const drawTuckingDeeperTitle = (): string => say("draw-tucking-deeper-title");
+/** Loose, as no leaf follows: glue it */
+export const drawTuckingLastTitle = (): string => say("draw-tucking-last-title");
+/** {width} loose */
+export const drawTuckingLoose = (args: { readonly width: Word }): string => say("draw-tucking-loose", args);
+/** seen edge-on from the head, thickness exaggerated */
+export const drawTuckingFoot = (): string => say("draw-tucking-foot");
+/** The opened book from above. The hold width is {width}, straight across between the folded edges of the first picture leaf, leaf {first}, and the last, leaf {last}. The boards’ edges are then {boards} apart. */
+export const drawHold = (args: { readonly width: Word; readonly first: Word; readonly last: Word; readonly boards: Word }): string => say("draw-hold", args);
+/** boards {width} */
+export const drawHoldBoards = (args: { readonly width: Word }): string => say("draw-hold-boards", args);
+/** The holder in place, seen from the front. The strip of card sits on the head edge, one slot over the first picture leaf, leaf {first}, the other over the last, leaf {last}, {width} apart. It stays there until all glue is dry. */
+export const drawHolder = (args: { readonly first: Word; readonly last: Word; readonly width: Word }): string => say("draw-holder", args);
+/** slot over leaf {leaf} */
+export const drawHolderSlot = (args: { readonly leaf: Word }): string => say("draw-holder-slot", args);
+/** The hinge at the left|right, edge-on from the head, the viewer below. The flap, {flap} wide, is folded back under the door along the score line. It is glued to the face of the base frame, which is glued on the book’s front tips. The glazing is glued behind the door. First closed, then open: only the door moves. Thickness is exaggerated. */
+export const drawHinge = (args: { readonly side: Word; readonly flap: Word }): string => say("draw-hinge", args);
+/** closed */
+export const drawHingeClosed = (): string => say("draw-hinge-closed");
+/** open */
+export const drawHingeOpen = (): string => say("draw-hinge-open");
+/** front tips */
+export const drawHingeTips = (): string => say("draw-hinge-tips");
+/** flap {width} */
+export const drawHingeFlap = (args: { readonly width: Word }): string => say("draw-hinge-flap", args);
+/** only the door moves */
+export const drawHingeMoves = (): string => say("draw-hinge-moves");
+/** flap stays */
+export const drawHingeStays = (): string => say("draw-hinge-stays");
+/** Closing the door. From the front: a card tab, glued behind the base frame, stands out beyond the edge opposite the hinge. The button is glued on the door. A loop of {string} of string goes through the tab’s hole and round the button. Below, the same from the head: front tips of the book, tab, base frame, door with button. Thickness is exaggerated. */
+export const drawClosing = (args: { readonly string: Word }): string => say("draw-closing", args);
+/** string {string} */
+export const drawClosingString = (args: { readonly string: Word }): string => say("draw-closing-string", args);
+/** button */
+export const drawClosingButton = (): string => say("draw-closing-button");
+/** tab */
+export const drawClosingTab = (): string => say("draw-closing-tab");
+/** tab, glued behind the base frame */
+export const drawClosingTabGlued = (): string => say("draw-closing-tab-glued");
 /** {about} A length of {least} to {most} mm: {help}. — help: field-length-help */
 export const fieldLength = (args: { readonly about: Word; readonly least: Word; readonly most: Word; readonly help: Word }): string => say("field-length", args);
 /** a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in" */
@@ -1774,7 +2080,7 @@ export const termCaliperForms = (): string => say("term-caliper-forms");
 export const termCaliperMeaning = (): string => say("term-caliper-meaning");
 /** level */
 export const termLevel = (): string => say("term-level");
-/** level|levels */
+/** levels */
 export const termLevelForms = (): string => say("term-level-forms");
 /** A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back. */
 export const termLevelMeaning = (): string => say("term-level-meaning");
@@ -1798,13 +2104,13 @@ export const termScoreLineForms = (): string => say("term-score-line-forms");
 export const termScoreLineMeaning = (): string => say("term-score-line-meaning");
 /** mark */
 export const termMark = (): string => say("term-mark");
-/** mark|marks */
+/** marks */
 export const termMarkForms = (): string => say("term-mark-forms");
 /** A pencil point on a leaf, measured from the head, where a cut begins. */
 export const termMarkMeaning = (): string => say("term-mark-meaning");
 /** cut */
 export const termCut = (): string => say("term-cut");
-/** cut|cuts */
+/** cuts */
 export const termCutForms = (): string => say("term-cut-forms");
 /** A slit from the fore-edge inward, square to it, that frees neighbouring strips from each other. */
 export const termCutMeaning = (): string => say("term-cut-meaning");

@@ -4,7 +4,7 @@ import type { Expected, ExpectedLeaf } from "./oracle.ts";
 /** What is read of a published pattern. */
 export interface Published {
   levels: { name: string; depth: number; background?: boolean }[];
-  fit: { firstLeaf: number; lastLeaf: number; opening: number; height: number; width: number; holdWidth: number };
+  fit: { firstLeaf: number; lastLeaf: number; opening: number; height: number; width: number; tipWidth: number };
   leaves: PublishedLeaf[];
   absorbed: { leaf: number; from: number; to: number; level: number; into: number }[];
   light?: { notches: { leaf: number; from: number; to: number; depth: number }[] };
@@ -23,7 +23,7 @@ export interface PublishedLeaf {
 export interface CompareOptions {
   /** Radians. */
   openingTolerance?: number;
-  /** For height, width and holdWidth. */
+  /** For height, width and tipWidth. */
   widthTolerance?: number;
   xTolerance?: number;
   /** Added to half a mark step around each expected boundary. */
@@ -102,7 +102,7 @@ function compareFit({ fit, levels }: Published, expected: Expected, o: Required<
   number("opening", fit.opening, expected.opening, o.openingTolerance);
   number("height", fit.height, expected.height, o.widthTolerance);
   number("width", fit.width, expected.width, o.widthTolerance);
-  number("holdWidth", fit.holdWidth, expected.holdWidth, o.widthTolerance);
+  number("tipWidth", fit.tipWidth, expected.tipWidth, o.widthTolerance);
   number("count of levels", levels.length, expected.depths.length, 0);
   expected.depths.forEach((d, i) => {
     number(`depth of level ${i + 1}`, levels[i]?.depth ?? Number.NaN, d, o.printTolerance);

@@ -15,7 +15,7 @@ export interface ExpectedFit {
   opening: number;
   height: number;
   width: number;
-  holdWidth: number;
+  tipWidth: number;
   cellEdges: number[];
   fan: Fan;
 }
@@ -101,7 +101,7 @@ export function expectFit(input: KitInput, box: Pick<PictureBox, "width" | "heig
     opening,
     height,
     width: edges[n]! - edges[0]!,
-    holdWidth: Math.hypot(a.x - b.x, a.z - b.z),
+    tipWidth: Math.hypot(a.x - b.x, a.z - b.z),
     cellEdges: edges,
     fan,
   };

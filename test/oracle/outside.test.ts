@@ -34,11 +34,11 @@ describe("the printed example, leaf 73", () => {
   const pattern = expectPattern(HARBOUR, discs(["rim", 96], ["well", 68]));
 
   it("has the stated opening and widths", async () => {
-    const { opening, width, holdWidth, firstLeaf, lastLeaf } = await pattern;
+    const { opening, width, tipWidth, firstLeaf, lastLeaf } = await pattern;
     expect([firstLeaf, lastLeaf]).toEqual([13, 192]);
     expect(opening).toBeCloseTo(1.0478, 4);
     expect(width).toBeCloseTo(130, 2);
-    expect(holdWidth).toBeCloseTo(129.32, 2);
+    expect(tipWidth).toBeCloseTo(129.32, 2);
   });
 
   it("has the stated pages, positions and marks", async () => {

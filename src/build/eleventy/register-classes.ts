@@ -7,10 +7,10 @@ import { type Html, raw } from "../../output/parts/markup.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library.ts";
+import type { Library } from "../library/library.ts";
 import { pageHead } from "./page-head.ts";
-import type { SiteConfig } from "./register.ts";
 import { relativeUrl } from "./relative-url.ts";
+import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
 
 /** A class's printed sheets with what their frame says of them. */

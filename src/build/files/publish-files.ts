@@ -35,9 +35,9 @@ export async function publishFiles(base: string, output: string, views: readonly
 }
 
 /** Pattern, front pictures and cut files of a kit on a book. */
-export function writePatternFiles(folder: string, { slug, kit, pattern, supplies, effort }: KitView): void {
+export function writePatternFiles(folder: string, { slug, kit, pattern, findings, supplies, effort }: KitView): void {
   mkdirSync(folder, { recursive: true });
-  writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, supplies, effort));
+  writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
   writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern));
   writeFileSync(join(folder, "front.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "day" }));

@@ -4,7 +4,7 @@ import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { MM_PER_INCH } from "../../core/units/length.ts";
-import { SHEET } from "../../output/drawing/true-scale.ts";
+import { SHEET } from "../../output/drawing/sheets/true-scale.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS, type Paper, pageRule } from "../../output/views/paper.ts";

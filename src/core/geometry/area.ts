@@ -1,7 +1,7 @@
 import { FillRule as ClipperRule, ClipType, type PathsD, PathType } from "clipper2-ts/dist/Core.js";
 import { ClipperD } from "clipper2-ts/dist/Engine.js";
 import { ClipperOffset, EndType, JoinType } from "clipper2-ts/dist/Offset.js";
-import type { FillRule, Point, Ring } from "./point.ts";
+import type { FillRule, Ring } from "./point.ts";
 
 /** An area as closed outlines: outer ones run one way, holes the other, none crosses itself or another. Lengths in mm. */
 export type Area = readonly Ring[];
@@ -81,31 +81,6 @@ export function perimeterOf(area: Area): number {
       ),
     0,
   );
-}
-
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
-
-export function boxOf(rings: readonly (readonly Point[])[]): Box {
-  const box = {
-    left: Number.POSITIVE_INFINITY,
-    right: Number.NEGATIVE_INFINITY,
-    top: Number.POSITIVE_INFINITY,
-    bottom: Number.NEGATIVE_INFINITY,
-  };
-  for (const ring of rings) {
-    for (const [x, y] of ring) {
-      if (x < box.left) box.left = x;
-      if (x > box.right) box.right = x;
-      if (y < box.top) box.top = y;
-      if (y > box.bottom) box.bottom = y;
-    }
-  }
-  return box;
 }
 
 /** The outer outlines of an area and its holes, apart. */

@@ -1,5 +1,6 @@
+/// <reference path="./maxrects-packer.d.ts" />
 import { MaxRectsPacker } from "maxrects-packer/dist/maxrects-packer.mjs";
-import { type Box, boxOf } from "../geometry/area.ts";
+import { type Box, boxOf } from "../geometry/box.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Part } from "../window/part.ts";
 import { packOnShelves } from "./shelves.ts";

@@ -2,7 +2,7 @@ import { caliper, PLAUSIBLE_CALIPER } from "../book/book.ts";
 import { numberLeaves } from "../book/numbering.ts";
 import { stationAt } from "../fan/front.ts";
 import type { Doubt } from "../findings/doubt.ts";
-import { boxOf } from "../geometry/area.ts";
+import { boxOf } from "../geometry/box.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { levelExtents } from "../picture/level-extents.ts";
 import type { Face } from "./face.ts";

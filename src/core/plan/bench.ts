@@ -7,8 +7,3 @@ import type { Pattern } from "../pattern/pattern.ts";
 export function benchCutDepth(pattern: Pattern, depth: number): number {
   return pattern.fit.foldStyle === "stepped" ? depth - pattern.levels[0]!.depth : depth;
 }
-
-/** The edge that cuts are measured from at the bench. */
-export function cutEdge(pattern: Pattern): "folded edge" | "fore-edge" {
-  return pattern.fit.foldStyle === "stepped" ? "folded edge" : "fore-edge";
-}

@@ -1,4 +1,6 @@
-import { type Area, boxOf } from "../geometry/area.ts";
+import type { Area } from "../geometry/area.ts";
+import { boxOf } from "../geometry/box.ts";
+import { levelCrossings } from "../geometry/crossings.ts";
 import type { Point, Ring } from "../geometry/point.ts";
 import type { Line, Part, PositionMark } from "./part.ts";
 
@@ -55,11 +57,7 @@ export function closureOf(frame: Area, hinge: "left" | "right", score: Line): Cl
 
 /** The card between hole and edge on the side away from the hinge, as x of its inner and outer edge. */
 function cardOpposite(frame: Area, y: number, hingeX: number): [number, number] {
-  const xs = frame
-    .flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const))
-    .filter(([a, b]) => a[1] <= y !== b[1] <= y)
-    .map(([a, b]) => a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]))
-    .sort((a, b) => Math.abs(b - hingeX) - Math.abs(a - hingeX));
+  const xs = levelCrossings(frame, y).sort((a, b) => Math.abs(b - hingeX) - Math.abs(a - hingeX));
   return [xs[1]!, xs[0]!];
 }
 

@@ -1,4 +1,6 @@
-import { type Area, boxOf, intersect, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
+import { type Area, intersect, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
+import { boxOf } from "../geometry/box.ts";
+import { type Stretch, stretchesOf, uprightCrossings } from "../geometry/crossings.ts";
 import type { Line } from "./part.ts";
 
 /** A door: the frame's outline cut straight at the hinge, with a flap beyond it that folds back under the door. */
@@ -19,7 +21,7 @@ const CHAMFER = 2;
 const MARGIN = 1.5;
 
 /**
- * Hinges a frame (outer outline less opening) at its left or right. The hinge is the straight line nearest the side whose
+ * Hinges a frame (outer outline less hole) at its left or right. The hinge is the straight line nearest the side whose
  * stretch inside the frame is long enough; what bulges beyond it is cut away, at most 4 mm. Undefined where no such line is,
  * or no flap of 5 mm would lie on the card behind the door.
  */
@@ -43,7 +45,7 @@ export function hangDoor(frame: Area, side: "left" | "right"): Door | undefined 
   return undefined;
 }
 
-function withFlap(frame: Area, x: number, stretch: { from: number; to: number }): Door | undefined {
+function withFlap(frame: Area, x: number, stretch: Stretch): Door | undefined {
   const { from, to } = stretch;
   for (let width = FLAP; width >= LEAST_FLAP; width -= 0.5) {
     const flap: Area = [
@@ -70,19 +72,12 @@ function withFlap(frame: Area, x: number, stretch: { from: number; to: number })
   return undefined;
 }
 
-/** The longest stretch of the upright line at x inside an area. */
-function longestStretch(area: Area, x: number): { from: number; to: number } | undefined {
-  const crossings = area
-    .flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const))
-    .filter(([a, b]) => a[0] <= x !== b[0] <= x)
-    .map(([a, b]) => a[1] + ((x - a[0]) / (b[0] - a[0])) * (b[1] - a[1]))
-    .sort((a, b) => a - b);
-  let best: { from: number; to: number } | undefined;
-  for (let i = 0; i + 1 < crossings.length; i += 2) {
-    const stretch = { from: crossings[i]!, to: crossings[i + 1]! };
-    if (!best || stretch.to - stretch.from > best.to - best.from) best = stretch;
-  }
-  return best;
+/** The longest stretch of the upright line at x inside an area, the first among equals. */
+function longestStretch(area: Area, x: number): Stretch | undefined {
+  return stretchesOf(uprightCrossings(area, x)).reduce<Stretch | undefined>(
+    (best, one) => (best && one.to - one.from <= best.to - best.from ? best : one),
+    undefined,
+  );
 }
 
 function mirror(area: Area): Area {

@@ -1,6 +1,7 @@
 import type { LightNearWindow } from "../findings/failure.ts";
 import { isFailure, type Outcome } from "../findings/outcome.ts";
-import { boxOf, outlinesOf, perimeterOf } from "../geometry/area.ts";
+import { outlinesOf, perimeterOf } from "../geometry/area.ts";
+import { boxOf } from "../geometry/box.ts";
 import { simplify } from "../geometry/simplify.ts";
 import { closureOf } from "./closure.ts";
 import { holderOf } from "./holder.ts";

@@ -1,5 +1,6 @@
 import { fileName } from "../file-name.ts";
-import { type Area, type Box, boxOf, sizeOf } from "../geometry/area.ts";
+import { type Area, sizeOf } from "../geometry/area.ts";
+import { type Box, boxOf } from "../geometry/box.ts";
 import { simplify } from "../geometry/simplify.ts";
 import type { LightWish } from "../light/light.ts";
 import type { Part } from "./part.ts";

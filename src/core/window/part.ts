@@ -1,4 +1,5 @@
-import { type Area, boxOf, perimeterOf, sizeOf } from "../geometry/area.ts";
+import { type Area, perimeterOf, sizeOf } from "../geometry/area.ts";
+import { boxOf } from "../geometry/box.ts";
 import type { Point } from "../geometry/point.ts";
 
 /** A line that is not cut: pressed with a blunt tool, or drawn to show a position. */

@@ -1,6 +1,7 @@
 import type { WindowFailure } from "../findings/failure.ts";
 import type { Outcome } from "../findings/outcome.ts";
-import { type Area, boxOf, grow, intersect, outlinesOf, rectangle, sizeOf, subtract } from "../geometry/area.ts";
+import { type Area, grow, intersect, outlinesOf, rectangle, sizeOf, subtract } from "../geometry/area.ts";
+import { boxOf } from "../geometry/box.ts";
 import { simplify, thinOut } from "../geometry/simplify.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { type Door, hangDoor, MOST_BULGE, SHORTEST_HINGE } from "./hinge.ts";

@@ -1,14 +1,17 @@
+import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { fileName } from "../../core/packing/file-name.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
-import { type CutDrawing, REFERENCE, referencePath, toolPaths } from "../../core/packing/operation.ts";
+import { type CutDrawing, OPERATIONS, REFERENCE, referencePath, toolPaths } from "../../core/packing/operation.ts";
 import { extentOf } from "../../core/packing/pack.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
-import { revisionOf } from "../../core/revision.ts";
 import { tidy } from "../../core/units/length.ts";
-import type { Insert } from "../../core/window/insert.ts";
 import type { Part } from "../../core/window/part.ts";
+import { type BookWindow, partsOf } from "../../core/window/window.ts";
+import { rowText } from "../../words/lists.ts";
+import * as say from "../../words/messages.ts";
+import { materialName, partName } from "../../words/parts.ts";
 import { cutDxf } from "./dxf-file.ts";
+import { cutRevision } from "./revision.ts";
 import { cutSvg } from "./svg-file.ts";
 
 export interface CutFile {
@@ -24,21 +27,26 @@ const EDGE = 5;
  * mm, as SVG in 1/72 in for readers that ignore units, and as DXF in mm and in inches; the name says which.
  */
 export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
-  if (!pattern.insert) return [];
-  const { parts } = pattern.insert;
-  const about = aboutKit(kit, pattern, pattern.insert);
-  const single = parts.flatMap((part) => versions(fileName(part.name), partDrawing(part, kit, about)));
+  if (!pattern.window) return [];
+  const parts = partsOf(pattern.window);
+  const about = aboutKit(kit, pattern, pattern.window);
+  const single = parts.flatMap((part) => versions(part.id, partDrawing(part, kit, about)));
   const sheets = kit.sheets.flatMap((size) =>
-    layOut(parts, size).sheets.flatMap((sheet) => {
-      const title = `${kit.title}: ${sheet.material}, ${size.name} sheet ${sheet.number}: ${sheet.parts.join(", ")}`;
-      return versions(`sheet-${fileName(size.name)}-${sheet.material}-${sheet.number}`, {
-        title,
+    layOut(parts, size).sheets.flatMap((sheet) =>
+      versions(`sheet-${fileName(size.name)}-${sheet.material}-${sheet.number}`, {
+        title: say.cutSheetTitle({
+          title: kit.title,
+          material: materialName(sheet.material),
+          size: size.name,
+          number: sheet.number,
+          parts: rowText(sheet.parts.map(partName)),
+        }),
         about,
         width: size.width,
         height: size.height,
         paths: sheet.paths,
-      });
-    }),
+      }),
+    ),
   );
   return [...single, ...sheets];
 }
@@ -59,7 +67,12 @@ function partDrawing(part: Part, kit: Kit, about: string): CutDrawing {
   const bodyHeight = box.bottom - box.top + 2 * EDGE;
   const paths = toolPaths(part, ([x, y]) => [x - box.left + EDGE, y - box.top + EDGE]);
   return {
-    title: `${kit.title}: ${part.name}, ${part.count} of ${part.material}, seen from the front`,
+    title: say.cutPartTitle({
+      title: kit.title,
+      part: partName(part),
+      count: part.count,
+      material: materialName(part.material),
+    }),
     about,
     width,
     height: bodyHeight + REFERENCE.height + EDGE,
@@ -67,9 +80,17 @@ function partDrawing(part: Part, kit: Kit, about: string): CutDrawing {
   };
 }
 
-/** Kit, revision and settings; the revision is a digest of what the parts follow from. */
-function aboutKit(kit: Kit, pattern: Pattern, insert: Insert): string {
-  const settings = { fit: pattern.fit, wish: insert.wish, light: kit.light, book: kit.book };
-  const revision = revisionOf(settings);
-  return `Leaflight kit ${kit.slug}, revision ${revision}; ${insert.wish.panel} panel, lip ${tidy(insert.wish.lip, 2)} mm, hinge ${insert.wish.hinge}; layers: through-cut, press-score, pencil-mark, measure-check (${REFERENCE.width} x ${REFERENCE.height} mm)`;
+/** Kit, revision, settings and layers. */
+function aboutKit(kit: Kit, pattern: Pattern, window: BookWindow): string {
+  const { panel, lip, hinge } = window.wish;
+  return say.cutAbout({
+    slug: kit.slug,
+    revision: cutRevision(kit, pattern, window),
+    panel,
+    lip: tidy(lip, 2),
+    hinge,
+    layers: rowText(OPERATIONS),
+    width: REFERENCE.width,
+    height: REFERENCE.height,
+  });
 }

@@ -27,7 +27,7 @@ const UNITS = {
 export function cutDxf(drawing: CutDrawing, unit: "mm" | "inch"): string {
   const { insunits, measurement, scale } = UNITS[unit];
   const pairs: Pair[] = [
-    [999, drawing.about.replaceAll("\n", " ")],
+    [999, comment(drawing.about)],
     ...header(drawing, insunits, measurement, scale),
     ...tables(scale),
     [0, "SECTION"],
@@ -37,6 +37,13 @@ export function cutDxf(drawing: CutDrawing, unit: "mm" | "inch"): string {
     [0, "EOF"],
   ];
   return pairs.map(([code, value]) => `${code}\r\n${value}\r\n`).join("");
+}
+
+/** Comments of R12 are read in many code pages, so other letters than ASCII are written as DXF writes them elsewhere: `\U+00E9`. */
+function comment(words: string): string {
+  return words
+    .replaceAll("\n", " ")
+    .replace(/[^ -~]/g, (letter) => `\\U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`);
 }
 
 type Pair = readonly [code: number, value: string | number];

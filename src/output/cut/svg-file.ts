@@ -1,7 +1,7 @@
 import { type CutDrawing, OPERATIONS, type Operation, type ToolPath } from "../../core/packing/operation.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
-import { num } from "../drawing/svg-text.ts";
-import { escapeXml } from "../xml.ts";
+import { linePath, ringPath } from "../drawing/path.ts";
+import { escapeXml, num } from "../drawing/svg-text.ts";
 
 /** How a line of each operation is drawn: by pattern as well as by colour. Dash lengths in mm. */
 const LOOK: Readonly<Record<Operation, { readonly colour: string; readonly dash: readonly number[] }>> = {
@@ -42,7 +42,7 @@ ${layers.join("")}</svg>
 `;
 }
 
-function pathData(path: ToolPath, scale: number): string {
-  const points = path.points.map(([x, y]) => `${num(x * scale, 4)} ${num(y * scale, 4)}`);
-  return `M${points.join("L")}${path.closed ? "Z" : ""}`;
+function pathData({ points, closed }: ToolPath, scale: number): string {
+  const placed = points.map(([x, y]) => [x * scale, y * scale] as const);
+  return closed ? ringPath(placed, 4) : linePath(placed, 4);
 }

@@ -1,6 +1,6 @@
-import { describeLeaf } from "../../core/book/numbering.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import { tidy } from "../../core/units/length.ts";
+import { leafToken } from "./leaf-token.ts";
 
 /**
  * One row a leaf (RFC 4180: CRLF, quotes where needed), lengths in mm, marks from the head and cuts from the fore-edge.
@@ -21,7 +21,7 @@ export function patternCsv(pattern: Pattern): string {
     String(leaf.leaf),
     leaf.patternPage === null ? "" : String(leaf.patternPage),
     leaf.bookPage === null ? "" : String(leaf.bookPage),
-    leaf.name.kind === "numbered" ? "" : describeLeaf(leaf.name),
+    leafToken(leaf.name),
     leaf.spans.map((span) => `${tidy(span.from)}-${tidy(span.to)}:${span.level}`).join(" "),
     leaf.cuts.map((cut) => `${tidy(cut.at)}:${tidy(cut.depth)}`).join(" "),
     leaf.tacks.map((tack) => `${tidy(tack.from)}-${tidy(tack.to)}`).join(" "),

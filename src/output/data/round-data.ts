@@ -1,4 +1,5 @@
 import type { Point } from "../../core/geometry/point.ts";
+import type { PartKind } from "../../core/window/part.ts";
 
 /** The part of a published pattern (pattern.json) that the turning view is made from: same keys, same meanings. */
 export interface RoundData {
@@ -60,13 +61,20 @@ export interface RoundInsert {
 }
 
 export interface RoundPart {
-  readonly name: string;
+  readonly kind: PartKind;
   readonly outlines: readonly (readonly Point[])[];
   readonly scores: readonly (readonly Point[])[];
 }
 
 /** Parts of the window that the view shows in place. */
-const SHOWN_PARTS = ["base frame", "glazing", "door", "decoration guide"];
+const SHOWN_PARTS: readonly PartKind[] = [
+  "base-frame",
+  "glazing",
+  "door",
+  "decoration-guide",
+  "largest-motif",
+  "motif",
+];
 
 /** Takes from a published pattern what the view needs. */
 export function roundData(published: RoundData): RoundData {
@@ -123,7 +131,7 @@ function insertOf({ hinge, panel, parts }: RoundInsert): RoundInsert {
     hinge,
     panel,
     parts: parts
-      .filter(({ name }) => SHOWN_PARTS.includes(name) || name.startsWith("motif "))
-      .map(({ name, outlines, scores }) => ({ name, outlines, scores })),
+      .filter(({ kind }) => SHOWN_PARTS.includes(kind))
+      .map(({ kind, outlines, scores }) => ({ kind, outlines, scores })),
   };
 }

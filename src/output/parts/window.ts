@@ -1,6 +1,6 @@
 import { dual as both } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
-import type { Figure } from "../drawing/pocket-figure.ts";
+import type { Figure } from "../drawing/figure.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
 import { dual } from "./dual.ts";

@@ -20,7 +20,7 @@ import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
-import type { Figure } from "../drawing/pocket-figure.ts";
+import type { Figure } from "../drawing/figure.ts";
 import { cautionsFor } from "./cautions.ts";
 import { type DualRow, dualRows } from "./dual-rows.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";

@@ -1,8 +1,9 @@
 import { partsOf } from "../../core/window/window.ts";
-import { gaugeSheet } from "../drawing/gauge-sheet.ts";
-import { type StripSheet, stripSheets } from "../drawing/strip-sheets.ts";
-import { type TemplateSheet, templateSheets } from "../drawing/template-sheets.ts";
-import { SHEET } from "../drawing/true-scale.ts";
+import { gaugeSheet } from "../drawing/sheets/gauge-sheet.ts";
+import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts";
+import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
+import { templateSheets } from "../drawing/sheets/template-sheets.ts";
+import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
 import { type TablePage, tablePages } from "./table-pages.ts";

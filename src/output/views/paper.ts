@@ -1,7 +1,7 @@
 import { SHEET_SIZES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
 import type { PaperName } from "../../words/papers.ts";
-import { SHEET } from "../drawing/true-scale.ts";
+import { SHEET } from "../drawing/sheets/true-scale.ts";
 
 /** A paper that packets are printed on, upright; mm. */
 export interface Paper {

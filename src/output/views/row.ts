@@ -1,4 +1,5 @@
 import type { Notch } from "../../core/light/light.ts";
+import { notchMarks } from "../../core/light/notch-marks.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { isCheckpoint } from "../../core/plan/batches.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
@@ -57,10 +58,8 @@ export function rowOf(leaf: PatternLeaf, pattern: Pattern, style: LengthStyle): 
   };
 }
 
-/** Rounded outward to the step, so that the light keeps its clearance. */
 export function notchText(notch: Notch | undefined, style: LengthStyle): NotchText | undefined {
   if (!notch) return undefined;
-  const down = (mm: number): string => formatNumber(Math.floor(mm / style.step + 1e-6) * style.step, style);
-  const up = (mm: number): string => formatNumber(Math.ceil(mm / style.step - 1e-6) * style.step, style);
-  return { from: down(notch.from), to: up(notch.to), depth: up(notch.depth) };
+  const { from, to, depth } = notchMarks(notch, style.step);
+  return { from: formatNumber(from, style), to: formatNumber(to, style), depth: formatNumber(depth, style) };
 }

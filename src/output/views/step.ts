@@ -2,7 +2,7 @@ import { type Dual, same } from "../../words/dual.ts";
 import type { StepPart } from "../../words/step-parts.ts";
 import { type StepId, type StepSection, stepTitle } from "../../words/steps.ts";
 import type { Tool } from "../../words/tools.ts";
-import type { Figure } from "../drawing/pocket-figure.ts";
+import type { Figure } from "../drawing/figure.ts";
 
 /** One step of the work, with the figures of this kit in it. */
 export interface Step {

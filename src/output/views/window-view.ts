@@ -11,8 +11,9 @@ import { leafAndPage } from "../../words/leaves.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse } from "../../words/parts.ts";
+import type { Figure } from "../drawing/figure.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
-import { type Figure, pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
+import { pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
 import { type NotchText, notchText } from "./row.ts";
 
 /** The light's pocket as the page and the packet show it. */

@@ -5,7 +5,7 @@ import type { KitView } from "../../output/views/kit-view.ts";
 
 /** The text of a file that the build would put beside this page, for the reader's own book; undefined for another address. */
 export function fittedFile(address: string, view: KitView): string | undefined {
-  if (address === "pattern.json") return patternJson(view.kit, view.pattern, view.supplies, view.effort);
+  if (address === "pattern.json") return patternJson(view.kit, view.pattern, view.findings, view.supplies, view.effort);
   if (address === "pattern.csv") return patternCsv(view.pattern);
   return cutFiles(view.kit, view.pattern).find((file) => `cut/${file.name}` === address)?.text;
 }

@@ -8,6 +8,6 @@ shared().show = (stage, template, source) =>
   showControls(stage, template, "own" in source ? ownData(source.own) : source);
 
 /** The same of a reader's book as is published of the kit's own. It is made here, because only this view needs it. */
-function ownData({ kit, pattern, supplies, effort }: KitView): RoundData {
-  return roundData(JSON.parse(patternJson(kit, pattern, supplies, effort)));
+function ownData({ kit, pattern, findings, supplies, effort }: KitView): RoundData {
+  return roundData(JSON.parse(patternJson(kit, pattern, findings, supplies, effort)));
 }

@@ -1,42 +1,24 @@
-import type { Point, Ring } from "../../core/geometry/point.ts";
-import type { RoundData, RoundInsert, RoundPart } from "../../output/data/round-data.ts";
+import { boxOf } from "../../core/geometry/box.ts";
+import type { Ring } from "../../core/geometry/point.ts";
+import { seatMotifs } from "../../core/window/motif-seats.ts";
+import type { RoundData, RoundInsert, RoundLight } from "../../output/data/round-data.ts";
 import { curveIn, fanAt } from "./pose.ts";
 
-type Size = readonly [width: number, height: number];
-
-/** The motifs set on the glazing as in the front picture: the largest low before the light, then high on the right, low on the left. */
+/** The motifs set on the glazing as in the front picture. */
 export function placedMotifs(data: RoundData, insert: RoundInsert): Ring[] {
-  const guide = insert.parts.find((part) => part.name === "decoration guide");
+  const guide = insert.parts.find((part) => part.kind === "decoration-guide");
   if (!guide) return [];
-  const [[left, top], [right, bottom]] = corners(guide);
-  const [across, down] = [right - left, bottom - top];
-  const middle = lightPlace(data, insert) ?? (left + right) / 2;
-  const foot = Math.min(data.light?.floor ?? bottom, bottom - 1);
-  const seats: ((size: Size) => Point)[] = [
-    ([width, height]) => [middle - width / 2, foot - height],
-    ([width]) => [right - width - 0.05 * across, top + 0.25 * down],
-    ([, height]) => [left + 0.025 * across, bottom - 0.13 * down - height],
-  ];
-  const motifs = insert.parts.filter((part) => part.name.startsWith("motif "));
-  return motifs.slice(0, seats.length).flatMap((motif, i) => {
-    const [from, to] = corners(motif);
-    const seat = seats[i]!([to[0] - from[0], to[1] - from[1]]);
-    return motif.outlines.map((ring) => ring.map(([x, y]): Point => [x + seat[0] - from[0], y + seat[1] - from[1]]));
-  });
+  const motifs = insert.parts.filter((part) => part.kind === "largest-motif" || part.kind === "motif");
+  const light = data.light && { middle: middleOf(data, insert, data.light), floor: data.light.floor };
+  const seated = seatMotifs(
+    motifs.map((motif) => motif.outlines),
+    boxOf(guide.outlines),
+    light,
+  );
+  return seated.flat();
 }
 
 /** The light's middle in the panel's own x. */
-function lightPlace(data: RoundData, insert: RoundInsert): number | undefined {
-  if (!data.light) return undefined;
-  const { x } = data.light.centre;
-  return insert.panel === "flat" ? x : curveIn(data, fanAt(data, data.fit.opening)).atX(x).arc;
-}
-
-function corners(part: RoundPart): [Point, Point] {
-  const xs = part.outlines.flat().map(([x]) => x);
-  const ys = part.outlines.flat().map(([, y]) => y);
-  return [
-    [Math.min(...xs), Math.min(...ys)],
-    [Math.max(...xs), Math.max(...ys)],
-  ];
+function middleOf(data: RoundData, { panel }: RoundInsert, { centre }: RoundLight): number {
+  return panel === "flat" ? centre.x : curveIn(data, fanAt(data, data.fit.opening)).atX(centre.x).arc;
 }

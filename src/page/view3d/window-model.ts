@@ -9,7 +9,8 @@ import {
   MeshPhongMaterial,
   type Object3D,
 } from "three";
-import type { RoundData, RoundInsert } from "../../output/data/round-data.ts";
+import type { PartKind } from "../../core/window/part.ts";
+import type { RoundData, RoundInsert, RoundPart } from "../../output/data/round-data.ts";
 import { placedMotifs } from "./motif-places.ts";
 import { fanAt, type PanelPlace, panelIn } from "./pose.ts";
 import { bendFlat, besideHinge, type FlatMesh, flatMesh } from "./window-mesh.ts";
@@ -36,8 +37,9 @@ interface Pane {
 }
 
 export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
-  const outlinesOf = (name: string) => insert.parts.find((part) => part.name === name)?.outlines ?? [];
-  const hinge = insert.parts.find((part) => part.name === "door")?.scores[0]?.[0]?.[0] ?? 0;
+  const partOf = (kind: PartKind): RoundPart | undefined => insert.parts.find((part) => part.kind === kind);
+  const outlinesOf = (kind: PartKind): RoundPart["outlines"] => partOf(kind)?.outlines ?? [];
+  const hinge = partOf("door")?.scores[0]?.[0]?.[0] ?? 0;
   const card = new MeshLambertMaterial({ color: 0x2f5a62, side: DoubleSide });
   const under = new MeshLambertMaterial({ color: 0x234850, side: DoubleSide });
   const clear = new MeshPhongMaterial({
@@ -53,7 +55,7 @@ export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
   const motifs = pane(flatMesh(placedMotifs(data, insert), ...MOTIF), dark, true);
   const door = flatMesh(besideHinge(outlinesOf("door"), hinge, insert.hinge), ...DOOR);
   const panes = [
-    pane(flatMesh(outlinesOf("base frame"), ...BASE), under, false),
+    pane(flatMesh(outlinesOf("base-frame"), ...BASE), under, false),
     pane(flatMesh(outlinesOf("glazing"), ...GLAZING), clear, true),
     pane(door, card, true),
     motifs,

@@ -2,9 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import nunjucks from "nunjucks";
 import { describe, expect, it } from "vitest";
-import { holdLibrary } from "../../../src/build/current-library.ts";
-import { registerSite, type SiteConfig } from "../../../src/build/eleventy/register.ts";
-import { openLibrary } from "../../../src/build/library.ts";
+import { registerSite } from "../../../src/build/eleventy/register.ts";
+import type { SiteConfig } from "../../../src/build/eleventy/site-config.ts";
+import { holdLibrary } from "../../../src/build/library/current-library.ts";
+import { openLibrary } from "../../../src/build/library/library.ts";
 
 const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 

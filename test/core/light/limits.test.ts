@@ -12,8 +12,8 @@ function namedSizes(text: string): { diameter?: number; height?: number } {
 }
 
 const REFUSED: readonly (readonly [name: string, changes: Changes, why: RegExp])[] = [
-  ["wider than its region", { light: WIDE }, /"well" is nowhere 92 mm wide over 45 mm of height/],
-  ["higher than its region", { light: { height: 90 } }, /"well" is nowhere 40 mm wide over 90 mm of height/],
+  ["wider than its region", { light: WIDE }, /“well” is nowhere 92 mm wide over 45 mm of height/],
+  ["higher than its region", { light: { height: 90 } }, /“well” is nowhere 40 mm wide over 90 mm of height/],
   [
     "in a region off the middle",
     {
@@ -95,7 +95,7 @@ describe("light", () => {
 
   it("is refused where its given floor lies outside its region", () => {
     const message = discMessage({ light: { floor: 195 } });
-    expect(message.given).toContain('"well" does not stand at 195 mm from the head');
+    expect(message.given).toContain("“well” is not there at 195 mm from the head");
   });
 
   it("is refused with other words where neither a narrower nor a lower one would do", () => {

@@ -17,8 +17,8 @@ export interface PublishedWindow {
     readonly head: number;
     readonly height: number;
     readonly width: number;
+    readonly tipWidth: number;
     readonly holdWidth: number;
-    readonly edgeWidth: number;
     readonly markStep: number;
     readonly leastTab: number;
   };
@@ -59,6 +59,8 @@ export interface PublishedWindow {
 type XY = readonly [x: number, y: number];
 
 export interface PublishedPart {
+  readonly id: string;
+  readonly kind: string;
   readonly name: string;
   readonly material: string;
   readonly count: number;
@@ -74,6 +76,7 @@ export interface PublishedPart {
 
 export interface PublishedSupply {
   readonly kind: "material" | "tool";
+  readonly id?: string;
   readonly item: string;
   readonly quantity: number;
   readonly unit: string;

@@ -96,7 +96,7 @@ describe("lost leaves", () => {
       from.leaves.filter((leaf) => leaf.leaf < lost[0]!).map(({ spans, cuts, x }) => ({ spans, cuts, x }));
     expect(earlier(pattern)).toEqual(earlier(plain));
     // Fewer flaps let the book close a little further, and another leaf may be the outermost; all else of the fit stays.
-    const same = { restingOpening: 0, edgeWidth: 0 };
+    const same = { restingOpening: 0, holdWidth: 0 };
     expect({ ...pattern.fit, ...same }).toEqual({ ...plain.fit, ...same });
     expect((pattern as unknown as { lostLeaves: number[] }).lostLeaves).toEqual(lost);
   });

@@ -5,9 +5,9 @@ import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import type { Published } from "../../oracle/compare.ts";
 
 /** The text of the published pattern.json of a kit, made in this process. */
-export function publishedText({ kit, pattern }: PatternedKit): string {
+export function publishedText({ kit, pattern, findings }: PatternedKit): string {
   const counts = countsOf(pattern);
-  return patternJson(kit, pattern, suppliesOf(kit, pattern, counts), effortOf(counts, kit.rates));
+  return patternJson(kit, pattern, findings, suppliesOf(kit, pattern, counts), effortOf(counts, kit.rates));
 }
 
 /** The published pattern, parsed. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { benchCutDepth, cutEdge } from "../../../src/core/plan/bench.ts";
+import { benchCutDepth } from "../../../src/core/plan/bench.ts";
 import { type Counts, countsOf, difficultyOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { scoringPlan } from "../../../src/core/plan/scoring.ts";
 import { tackList } from "../../../src/core/plan/tack-list.ts";
@@ -69,11 +69,10 @@ describe("tackList(pattern)", () => {
   });
 });
 
-describe("benchCutDepth(pattern, depth) and cutEdge(pattern)", () => {
+describe("benchCutDepth(pattern, depth)", () => {
   it("measures from the folded front edge when the leaf is folded first", () => {
     const stepped = KITS.find(([name]) => name === "harbour-moon")![1].pattern;
     const front = demoFrontMatter("harbour-moon").gauge.lines[1];
-    expect(cutEdge(stepped)).toBe("folded edge");
     for (const leaf of stepped.leaves) {
       for (const cut of leaf.cuts) expect(benchCutDepth(stepped, cut.depth)).toBe(cut.depth - front);
     }
@@ -81,7 +80,6 @@ describe("benchCutDepth(pattern, depth) and cutEdge(pattern)", () => {
 
   it("measures from the fore-edge when each span is folded once", () => {
     const single = KITS.find(([name]) => name === "little-gull")![1].pattern;
-    expect(cutEdge(single)).toBe("fore-edge");
     expect(benchCutDepth(single, 24)).toBe(24);
   });
 });

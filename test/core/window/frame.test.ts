@@ -83,13 +83,13 @@ const NOTCHED: Ring = [
   [12, 180],
 ];
 
-const OPENINGS: Readonly<Record<string, { readonly rim: string; readonly outline: Ring; readonly well: Ring }>> = {
+const HOLES: Readonly<Record<string, { readonly rim: string; readonly outline: Ring; readonly well: Ring }>> = {
   discs: {
     rim: '<circle id="rim" cx="100" cy="100" r="95"/>',
     outline: circleRing(100, 100, 95, 3000),
     well: circleRing(100, 100, 70, 3000),
   },
-  "a notched plate with a square opening": {
+  "a notched plate with a square hole": {
     rim: `<polygon id="rim" points="${NOTCHED.join(" ")}"/>`,
     outline: NOTCHED,
     well: [
@@ -113,19 +113,19 @@ const PANELS: readonly (readonly [name: string, changes: Changes])[] = [
 
 // Source: definition. Each point of an outline grown or shrunk by the lip lies at the lip's distance from the outline it came
 // from; unrolled coordinates are summed along the front tips in the test.
-describe.each(Object.entries(OPENINGS))("a base frame of %s", (_, { rim: rimShape, outline, well }) => {
-  it.each(PANELS)("runs at the lip's distance from the region and its opening, %s", (_, changes) => {
+describe.each(Object.entries(HOLES))("a base frame of %s", (_, { rim: rimShape, outline, well }) => {
+  it.each(PANELS)("runs at the lip's distance from the region and its hole, %s", (_, changes) => {
     const wellShape = `<polygon id="well" points="${well.join(" ")}"/>`;
     const pattern = discWindow({ ...changes, shapes: rimShape + wellShape });
     const { rim, window } = frameOf(partOf(pattern, "base frame"));
-    const [region, opening] = [densely(pattern, outline), densely(pattern, well)];
+    const [region, hole] = [densely(pattern, outline), densely(pattern, well)];
     for (const point of pointsAlong(rim, 0.7)) {
       expect(Math.abs(distanceTo(point, [region]) - pattern.insert.lip)).toBeLessThan(CHORD);
       expect(isInside(point, [region])).toBe(false);
     }
     for (const point of pointsAlong(window, 0.7)) {
-      expect(Math.abs(distanceTo(point, [opening]) - pattern.insert.lip)).toBeLessThan(CHORD);
-      expect(isInside(point, [opening])).toBe(true);
+      expect(Math.abs(distanceTo(point, [hole]) - pattern.insert.lip)).toBeLessThan(CHORD);
+      expect(isInside(point, [hole])).toBe(true);
     }
   });
 });

@@ -4,7 +4,7 @@ import type { Changes } from "../light/disc-kit.ts";
 import { discMessage, isRefused } from "../light/read-disc-kit.ts";
 import { discWindow, frameOf, partOf } from "./window.ts";
 
-/** A square plate with an opening; 0.65 mm to a unit of the picture. */
+/** A square plate with a hole; 0.65 mm to a unit of the picture. */
 const plate = (well: string): string => `<rect id="rim" x="4" y="4" width="192" height="192"/>${well}`;
 
 const window = (changes: Changes): Changes => ({
@@ -13,32 +13,32 @@ const window = (changes: Changes): Changes => ({
   insert: { panel: "flat", ...changes.insert },
 });
 
-const OPENINGS: readonly (readonly [name: string, shapes: string, lip: number, greatest: number, why: RegExp])[] = [
+const HOLES: readonly (readonly [name: string, shapes: string, lip: number, greatest: number, why: RegExp])[] = [
   [
-    "a small round opening",
+    "a small round hole",
     plate('<circle id="well" cx="100" cy="100" r="20"/>'),
     14,
     13,
-    /a lip of 14 mm closes the opening up/,
+    /a lip of 14 mm closes the hole up/,
   ],
   [
     "a low slot",
     plate('<rect id="well" x="40" y="90" width="120" height="16"/>'),
     6,
     5.2,
-    /a lip of 6 mm closes the opening up/,
+    /a lip of 6 mm closes the hole up/,
   ],
   [
     "a dumbbell",
     plate('<path id="well" d="M40 60H85V94H115V60H160V140H115V106H85V140H40Z"/>'),
     5,
     3.9,
-    /a lip of 5 mm breaks the opening into pieces/,
+    /a lip of 5 mm breaks the hole into pieces/,
   ],
 ];
 
-// Source: closed form. An opening shrinks to nothing at its inner radius or half its height, and breaks at half its neck.
-describe.each(OPENINGS)("a lip too large for %s", (_, shapes, lip, greatest, why) => {
+// Source: closed form. A hole shrinks to nothing at its inner radius or half its height, and breaks at half its neck.
+describe.each(HOLES)("a lip too large for %s", (_, shapes, lip, greatest, why) => {
   const message = discMessage(window({ shapes, insert: { lip } }));
   const named = Number(/at most ([\d.]+) mm/.exec(message.allowed)?.[1]);
 
@@ -83,7 +83,7 @@ describe("a shape with one straight side", () => {
   });
 });
 
-/** A wide picture, 0.917 mm to a unit, in a wide opening: its well far off the middle. */
+/** A wide picture, 0.917 mm to a unit, in a wide hole: its well far off the middle. */
 function aside(well: string): Changes {
   return {
     shapes: `<rect id="rim" x="4" y="4" width="192" height="112"/><path id="well" d="M${well}"/>`,

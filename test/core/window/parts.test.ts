@@ -25,7 +25,7 @@ const WINDOWS: readonly (readonly [name: string, make: () => PublishedWindow])[]
     () => discWindow({ shapes: PLATE, insert: { lip: 2, hinge: "right", panel: "flat" } }),
   ],
   ["an egg", () => discWindow({ shapes: EGG, insert: { lip: 3 } })],
-  ["an ellipse without an opening of its own", () => discWindow({ shapes: SOLID, insert: { lip: 8 } })],
+  ["an ellipse without a hole of its own", () => discWindow({ shapes: SOLID, insert: { lip: 8 } })],
 ];
 
 /** Two outlines of 0.02 mm against each other. */
@@ -115,13 +115,13 @@ describe.each(WINDOWS)("window of %s", (_, make) => {
   });
 
   it("has a holder whose slots stand where the outer picture leaves are folded at the head", () => {
-    const { firstLeaf, lastLeaf, edgeWidth } = pattern.fit;
+    const { firstLeaf, lastLeaf, holdWidth } = pattern.fit;
     const ends = [firstLeaf, lastLeaf].map((number) => {
       const leaf = pattern.leaves.find((one) => one.leaf === number)!;
       return tip(fanOf(pattern), number, pattern.levels[leaf.spans[0]!.level - 1]!.depth);
     });
     const hold = Math.hypot(ends[0]!.x - ends[1]!.x, ends[0]!.z - ends[1]!.z);
-    expect(Math.abs(edgeWidth - hold)).toBeLessThan(0.002);
+    expect(Math.abs(holdWidth - hold)).toBeLessThan(0.002);
     const holder = partOf(pattern, "holder");
     const { bottom } = extentOf(holder.outlines);
     const gaps = gapsAt(holder.outlines, bottom - 1);

@@ -22,10 +22,10 @@ export function partOf(pattern: PublishedWindow, name: string): PublishedPart {
   return part;
 }
 
-/** Outer outline and the one opening of a frame. */
+/** Outer outline and the one hole of a frame. */
 export function frameOf(part: PublishedPart): { readonly rim: Ring; readonly window: Ring } {
   const { rim, holes } = rimAndHoles(part.outlines);
-  if (holes.length !== 1) throw new Error(`${part.name} has ${holes.length} openings`);
+  if (holes.length !== 1) throw new Error(`${part.name} has ${holes.length} holes`);
   return { rim, window: holes[0]! };
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { layOut } from "../../../src/core/packing/lay-out.ts";
 import type { Part } from "../../../src/core/window/part.ts";
+import { partsOf } from "../../../src/core/window/window.ts";
 import {
   distanceTo,
   extentOf,
@@ -64,8 +65,8 @@ describe.each(CUT_KITS)("sheets of %s", (_, { pattern, files, folder }) => {
     for (const part of parts.filter(isLarge)) expect(missing).toContain(part);
     expect(laid).toHaveLength(new Set(laid).size);
     const sheet = folder.kit.sheets.find((one) => one.width === width || Math.abs(one.width - width) < 1e-6)!;
-    const { tooLarge } = layOut(folder.pattern.insert!.parts, sheet);
-    expect([...tooLarge].sort()).toEqual(missing.map((part) => part.name).sort());
+    const { tooLarge } = layOut(partsOf(folder.pattern.window), sheet);
+    expect(tooLarge.map((part) => part.id).sort()).toEqual(missing.map((part) => part.id).sort());
   });
 
   it.each(names)("keep margins and distances: %s", (name) => {
@@ -156,7 +157,7 @@ function furthest(one: readonly Point[], other: readonly Point[]): number {
 }
 
 /** An upright triangle with a notch, so that no turn or mirror image of it is itself. */
-function flag(name: string, width: number, height: number, count = 1): Part {
+function flag(id: string, width: number, height: number, count = 1): Part {
   const outline: Ring = [
     [0, 0],
     [width, 0],
@@ -164,7 +165,7 @@ function flag(name: string, width: number, height: number, count = 1): Part {
     [width * 0.9, height],
     [0, height],
   ];
-  return { name, material: "card", count, frame: "own", outlines: [outline], scores: [], marks: [], use: "" };
+  return { id, kind: "motif", material: "card", count, frame: "own", outlines: [outline], scores: [], marks: [] };
 }
 
 describe("layOut", () => {
@@ -172,9 +173,9 @@ describe("layOut", () => {
 
   it("lays each part as often as its count", () => {
     const { sheets, tooLarge } = layOut([flag("flag", 60, 90, 7), flag("pennant", 30, 20, 3)], sheet);
-    const laid = sheets.flatMap((one) => one.parts);
-    expect(laid.filter((name) => name === "flag")).toHaveLength(7);
-    expect(laid.filter((name) => name === "pennant")).toHaveLength(3);
+    const laid = sheets.flatMap((one) => one.parts.map(({ id }) => id));
+    expect(laid.filter((id) => id === "flag")).toHaveLength(7);
+    expect(laid.filter((id) => id === "pennant")).toHaveLength(3);
     expect(tooLarge).toEqual([]);
   });
 
@@ -189,8 +190,8 @@ describe("layOut", () => {
 
   it("reports a part larger than the sheet both ways and lays the others", () => {
     const { sheets, tooLarge } = layOut([flag("mast", 40, 400), flag("flag", 60, 90)], sheet);
-    expect(tooLarge).toEqual(["mast"]);
-    expect(sheets.flatMap((one) => one.parts)).toEqual(["flag"]);
+    expect(tooLarge.map(({ id }) => id)).toEqual(["mast"]);
+    expect(sheets.flatMap((one) => one.parts.map(({ id }) => id))).toEqual(["flag"]);
   });
 
   it("gives each material its own sheets, numbered from 1", () => {

@@ -16,10 +16,13 @@ const object = (required: Record<string, unknown>, optional: Record<string, unkn
 const list = (items: unknown) => ({ type: "array", items });
 const maybe = (schema: { type: string }) => ({ ...schema, type: [schema.type, "null"] });
 
+/** Small letters, digits and hyphens. */
+const TOKEN = "^[a-z0-9]+(-[a-z0-9]+)*$";
+
 /** What readers of pattern.json may count on, as JSON Schema; more keys may come. */
 const SCHEMA = object(
   {
-    schema: { const: "leaflight/pattern/1" },
+    schema: { const: "leaflight/pattern/2" },
     kit: { type: "string", pattern: "^[a-z0-9-]+$" },
     title: text,
     unit: { const: "mm" },
@@ -46,8 +49,8 @@ const SCHEMA = object(
       height: number,
       width: number,
       stretch: number,
+      tipWidth: number,
       holdWidth: number,
-      edgeWidth: number,
       boardWidth: number,
       restingOpening: number,
       foldStyle: { enum: ["single", "stepped"] },
@@ -73,28 +76,55 @@ const SCHEMA = object(
     supplies: list(
       object(
         { kind: { enum: ["material", "tool"] }, item: text, quantity: number, unit: text, note: { type: "string" } },
-        { price: number },
+        { id: text, price: number },
       ),
     ),
     time: object({ minutes: count, byStage: { type: "object", additionalProperties: number } }),
+    findings: list({ type: "object", required: ["kind"], properties: { kind: { type: "string", pattern: TOKEN } } }),
     warnings: list(text),
   },
-  { light: { type: "object" }, insert: { type: "object" } },
+  {
+    light: { type: "object" },
+    insert: object({
+      lip: number,
+      hinge: { enum: ["left", "right"] },
+      panel: { enum: ["wrap", "flat"] },
+      stringLength: number,
+      frameLength: number,
+      parts: list(
+        object({
+          id: { type: "string", pattern: TOKEN },
+          kind: { type: "string", pattern: TOKEN },
+          name: text,
+          material: { enum: ["card", "acetate", "paper"] },
+          count,
+          frame: { enum: ["wrap", "flat", "own"] },
+          outlines: list(list(list(number))),
+          scores: list(list(list(number))),
+          marks: list(object({ line: list(list(number)), label: { type: "string" } })),
+          width: number,
+          height: number,
+          area: number,
+          perimeter: number,
+        }),
+      ),
+    }),
+  },
 );
 
-/** The names of all keys, but for those of the book (as in the kit) and of the stages of work. */
+/** The names of all keys, but for those of the book (as in the kit), of the stages of work and of the figures of findings. */
 function keysOf(value: unknown): string[] {
   if (Array.isArray(value)) return value.flatMap(keysOf);
   if (value === null || typeof value !== "object") return [];
   return Object.entries(value).flatMap(([key, inner]) => [
     key,
-    ...(["book", "byStage", "unnumbered"].includes(key) ? [] : keysOf(inner)),
+    ...(["book", "byStage", "unnumbered", "findings"].includes(key) ? [] : keysOf(inner)),
   ]);
 }
 
 const validate = new Ajv2020.default({ allErrors: true, strict: false }).compile(SCHEMA);
 
-describe("patternJson(kit, pattern, supplies, effort)", () => {
+describe("patternJson(kit, pattern, findings, supplies, effort)", () => {
   it.each(KITS)("%s: has every key that readers count on, with values of its kind", (_, folder) => {
     const valid = validate(JSON.parse(publishedText(folder)));
     expect(
@@ -114,6 +144,28 @@ describe("patternJson(kit, pattern, supplies, effort)", () => {
   it.each(KITS)("%s: says which leaf an unnumbered one is, and only of those", (_, folder) => {
     const { leaves } = JSON.parse(publishedText(folder));
     for (const leaf of leaves) expect("unnumbered" in leaf).toBe(leaf.bookPage === null);
+  });
+
+  it.each(KITS)("%s: says each finding once as a record and once as a sentence, in one order", (_, folder) => {
+    const { findings, warnings } = JSON.parse(publishedText(folder));
+    expect(findings.map((one: { kind: string }) => one.kind)).toEqual(folder.findings.map((one) => one.kind));
+    expect(warnings).toHaveLength(findings.length);
+  });
+
+  it("names parts the same in every language, by id, kind and name", () => {
+    const { insert } = JSON.parse(publishedText(KITS.find(([name]) => name === "harbour-moon")![1]));
+    const named = insert.parts.map(({ id, kind, name }: Record<string, string>) => [id, kind, name]);
+    expect(named).toEqual([
+      ["base-frame", "base-frame", "base frame"],
+      ["glazing", "glazing", "glazing"],
+      ["door", "door", "door"],
+      ["closure-tab", "closure-tab", "closure tab"],
+      ["decoration-guide", "decoration-guide", "decoration guide"],
+      ["holder", "holder", "holder"],
+      ["motif-lantern", "largest-motif", "motif lantern"],
+      ["motif-gull", "motif", "motif gull"],
+      ["motif-grass", "motif", "motif grass"],
+    ]);
   });
 
   it.each(KITS)("%s: writes a line a leaf and no binary dust", (_, folder) => {

@@ -17,7 +17,7 @@ describe("roundData(published)", () => {
     expect(data.leaves.map(({ spans }) => spans)).toEqual(pattern.leaves.map((leaf: { spans: unknown }) => leaf.spans));
     expect(pattern.light).toMatchObject({ floor: data.light!.floor, centre: data.light!.centre });
     expect(data.light!.notches).toHaveLength(pattern.light.notches.length);
-    expect(data.insert!.parts.map(({ name }) => name)).not.toContain("holder");
+    expect(data.insert!.parts.map(({ kind }) => kind)).not.toContain("holder");
   });
 
   it("leaves out light and window where the kit has none", () => {

@@ -84,7 +84,7 @@ describe("the finished front of Harbour Moon, 180 picture leaves at its hold wid
 
   it("is what the front picture shows: the light tone of the rim stands where the rays meet it", async () => {
     const svg = frontPicture(
-      { ...pattern, pocket: undefined, insert: undefined },
+      { ...pattern, pocket: undefined, window: undefined },
       { slug: kit.slug, title: kit.title, mood: "day" },
     );
     const box = /viewBox="([-\d. ]+)"/.exec(svg)![1]!.split(" ").map(Number);

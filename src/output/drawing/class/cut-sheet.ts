@@ -5,9 +5,9 @@ import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import { seatPartsText } from "../../../words/seats.ts";
-import { escapeXml } from "../../xml.ts";
+import { type Figure, figureOf } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
-import type { Figure } from "../pocket-figure.ts";
+import { linePath, ringPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 
 /** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */
@@ -32,10 +32,8 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     stroke: "#000",
     "stroke-width": 0.8,
   });
-  return {
-    label,
-    svg: `<svg class="cut-sheet" viewBox="-1 -1 ${num(size.width + 2)} ${num(size.height + 2)}" role="img" aria-label="${escapeXml(label)}">${edge}${lines.join("")}${names.join("")}</svg>`,
-  };
+  const field = { left: -1, top: -1, width: size.width + 2, height: size.height + 2 };
+  return figureOf(field, label, edge + lines.join("") + names.join(""), "cut-sheet");
 }
 
 function placeText({ part, width, height }: PartPlace<SeatPart>): string {
@@ -67,6 +65,6 @@ function look(operation: Operation): Record<string, string | number | undefined>
   return { ...lineLook("position", 1.5), fill: "none" };
 }
 
-function pathData(path: ToolPath): string {
-  return `M${path.points.map(([x, y]) => `${num(x)} ${num(y)}`).join("L")}${path.closed ? "Z" : ""}`;
+function pathData({ points, closed }: ToolPath): string {
+  return closed ? ringPath(points) : linePath(points);
 }

@@ -1,9 +1,11 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { benchCutDepth, cutEdge } from "../../../core/plan/bench.ts";
+import { benchCutDepth } from "../../../core/plan/bench.ts";
 import { stepFor } from "../../../core/units/length.ts";
 import { formatDepth, formatLength, formatSize } from "../../../words/lengths.ts";
-import type { Figure } from "../pocket-figure.ts";
+import * as say from "../../../words/messages.ts";
+import type { Figure } from "../figure.ts";
+import { edgeName } from "./edge-name.ts";
 import { type Boundary, depthOf, exampleBoundary, exampleLeaf, levelTint } from "./example-leaf.ts";
 import { CUT, diagram, FOLDED, NO_LINE, PAPER, SCORE, THIN, torn, wordsWidth } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
@@ -16,43 +18,63 @@ const FOOT = 41;
 
 /** A cut between two spans of the example leaf: it reaches the deeper of the two. Undefined where no leaf has a cut. */
 export function cutDepth(kit: Kit, pattern: Pattern): Figure | undefined {
-  const leaf = exampleLeaf(pattern);
   const stepped = pattern.fit.foldStyle === "stepped";
-  const boundary = exampleBoundary(pattern, leaf, stepped ? "without" : "either");
+  const boundary = exampleBoundary(pattern, exampleLeaf(pattern), stepped ? "without" : "either");
   if (!boundary) return undefined;
   const size = (mm: number): string => formatSize(mm, kit.units);
-  const mark = formatLength(boundary.at, { units: kit.units, step: stepFor(kit.units, kit.fit.markStep) });
   const [a, b] = [depthOf(pattern, boundary.upper), depthOf(pattern, boundary.lower)];
-  const front = depthOf(pattern, 1);
   const deeper = Math.max(a, b);
-  const bench = benchCutDepth(pattern, deeper);
-  const plain = (mm: number): string => formatDepth(mm, kit.units);
-  const rule = stepped
-    ? `cut = ${plain(deeper)} − ${plain(front)} = ${size(bench)}`
-    : `cut = the deeper of ${plain(a)} and ${plain(b)}: ${size(bench)}`;
-  const sentence = stepped
-    ? `The leaf is already folded at ${size(front)}, so the cut starts at the folded edge and is ${plain(deeper)} − ${plain(front)} = ${size(bench)} long.`
-    : `The cut starts at the fore-edge and is ${size(bench)} long.`;
-  const label = `How deep to cut, on leaf ${leaf.leaf} at the mark ${mark} from the head. Above the mark the leaf is at level ${boundary.upper}, ${size(a)} from the fore-edge; below it at level ${boundary.lower}, ${size(b)}. The cut reaches the deeper of the two. ${sentence}`;
+  const mark = markOf(kit, boundary);
   const pen = penFor(kit.book.direction);
-  const words = penFor("ltr");
-  const origin = stepped ? front : 0;
+  const origin = stepped ? depthOf(pattern, 1) : 0;
   const scale = Math.min(1.3, 52 / (deeper - origin));
   const x = (depth: number): number => EDGE - (depth - origin) * scale;
-  return diagram(57.5, label, [
+  return diagram(57.5, labelOf(kit, pattern, boundary), [
     piece(pen, pattern, boundary, x, origin),
     ...depthDimensions(pen, { a, b, origin, x, size }),
     pen.segment(EDGE, MIDDLE, x(deeper), MIDDLE, { ...CUT, "stroke-width": "0.9" }),
-    cutWords(pen, x(deeper), `cut ${size(bench)}`),
-    pen.words([79, 4], `mark ${mark} from the head`, { anchor: "end" }),
+    cutWords(pen, x(deeper), say.drawCut({ depth: size(benchCutDepth(pattern, deeper)) })),
+    pen.words([79, 4], say.drawCutMark({ mark }), { anchor: "end" }),
     pen.leader([
       [EDGE + 3.6, 5],
       [EDGE + 3.6, MIDDLE - 5],
       [EDGE + 0.2, MIDDLE],
     ]),
-    pen.upright([EDGE + 4.4, MIDDLE + 8], cutEdge(pattern)),
-    words.words([40, 55.5], rule, { anchor: "middle", bold: true }),
+    pen.upright([EDGE + 4.4, MIDDLE + 8], edgeName(pattern)),
+    penFor("ltr").words([40, 55.5], ruleOf(kit, pattern, a, b), { anchor: "middle", bold: true }),
   ]);
+}
+
+function markOf(kit: Kit, { at }: Boundary): string {
+  return formatLength(at, { units: kit.units, step: stepFor(kit.units, kit.fit.markStep) });
+}
+
+/** How the cut's depth follows from the depths of the two spans. */
+function ruleOf({ units }: Kit, pattern: Pattern, a: number, b: number): string {
+  const plain = (mm: number): string => formatDepth(mm, units);
+  const deeper = Math.max(a, b);
+  const cut = formatSize(benchCutDepth(pattern, deeper), units);
+  return pattern.fit.foldStyle === "stepped"
+    ? say.drawCutRuleStepped({ depth: plain(deeper), front: plain(depthOf(pattern, 1)), cut })
+    : say.drawCutRuleSingle({ upper: plain(a), lower: plain(b), cut });
+}
+
+function labelOf(kit: Kit, pattern: Pattern, boundary: Boundary): string {
+  const size = (mm: number): string => formatSize(mm, kit.units);
+  const { upper, lower } = boundary;
+  const [a, b] = [depthOf(pattern, upper), depthOf(pattern, lower)];
+  const figures = {
+    leaf: exampleLeaf(pattern).leaf,
+    mark: markOf(kit, boundary),
+    upper,
+    upperDepth: size(a),
+    lower,
+    lowerDepth: size(b),
+    cut: size(benchCutDepth(pattern, Math.max(a, b))),
+  };
+  return pattern.fit.foldStyle === "stepped"
+    ? say.drawCutDepthStepped({ ...figures, front: size(depthOf(pattern, 1)) })
+    : say.drawCutDepthSingle(figures);
 }
 
 /** The fore-edge piece: tinted to each span's line, the line dashed. */

@@ -1,9 +1,12 @@
-import { boxOf } from "../../../core/geometry/area.ts";
+import { boxOf } from "../../../core/geometry/box.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import type { Insert } from "../../../core/window/insert.ts";
+import type { Part } from "../../../core/window/part.ts";
+import type { BookWindow } from "../../../core/window/window.ts";
 import { formatSize } from "../../../words/lengths.ts";
-import type { Figure } from "../pocket-figure.ts";
+import * as say from "../../../words/messages.ts";
+import { partName } from "../../../words/parts.ts";
+import type { Figure } from "../figure.ts";
 import { ACETATE, CARD, diagram, GLUE, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
@@ -21,59 +24,43 @@ const THICK = 1.4;
 const SCALE = 1.6;
 
 /** The hinge edge-on: the flap folded under the door and glued on the base frame; door closed and open. Undefined without a window. */
-export function doorHinge(kit: Kit, pattern: Pattern): Figure | undefined {
-  const { insert } = pattern;
-  if (!insert) return undefined;
-  const hinge = hingeOf(insert);
+export function doorHinge(kit: Kit, { window }: Pattern): Figure | undefined {
+  if (!window) return undefined;
+  const side = window.wish.hinge;
+  const hinge = hingeOf(window);
   const flap = formatSize(hinge.flap, kit.units);
-  const label = `The hinge at the ${insert.wish.hinge}, edge-on from the head, the viewer below. The flap, ${flap} wide, is folded back under the door along the score line and glued to the face of the base frame, which is glued on the book's front tips; the glazing is glued behind the door. First closed, then open: only the door moves. Thickness is exaggerated.`;
-  const pen = penFor(insert.wish.hinge === "left" ? "ltr" : "rtl");
-  return diagram(73, label, [closed(pen, hinge, flap), open(pen, hinge)]);
+  const pen = penFor(side === "left" ? "ltr" : "rtl");
+  return diagram(73, say.drawHinge({ side, flap }), [closed(pen, window, hinge, flap), open(pen, hinge)]);
 }
 
-function hingeOf(insert: Insert): Hinge {
-  const box = (name: string): ReturnType<typeof boxOf> =>
-    boxOf(insert.parts.find((part) => part.name === name)!.outlines);
-  const x = insert.parts.find((part) => part.name === "door")!.scores[0]![0]![0];
-  const left = insert.wish.hinge === "left";
-  const inward = (name: string): number => (left ? box(name).left - x : x - box(name).right);
-  return { flap: -inward("door"), glazing: inward("glazing"), bulge: Math.max(0, -inward("base frame")) };
+function hingeOf({ wish, frame, glazing, door }: BookWindow): Hinge {
+  const x = door.scores[0]![0]![0];
+  const inward = (part: Part): number => {
+    const box = boxOf(part.outlines);
+    return wish.hinge === "left" ? box.left - x : x - box.right;
+  };
+  return { flap: -inward(door), glazing: inward(glazing), bulge: Math.max(0, -inward(frame)) };
 }
 
 const CLOSED = { tips: 7, frame: 13, glue: 14.4, flap: 15.4, glazing: 18.8, door: 20.4 };
 
-function closed(pen: Pen, hinge: Hinge, flap: string): string {
+function closed(pen: Pen, window: BookWindow, hinge: Hinge, flap: string): string {
   const x = (mm: number): number => X + mm * SCALE;
   const { frame, glue, flap: flapY, glazing, door } = CLOSED;
   return [
-    pen.words([1, 4], "closed", { bold: true, size: 3.3 }),
+    pen.words([1, 4], say.drawHingeClosed(), { bold: true, size: 3.3 }),
     base(pen, hinge, CLOSED.tips, frame),
     pen.box([x(1.5), glue], [x(hinge.flap - 1.5), flapY], GLUE, THIN),
     pen.box([X, flapY], [x(hinge.flap), flapY + THICK], CARD, THIN),
     pen.box([X, door], [END, door + THICK], CARD, THIN),
     pen.box([x(hinge.glazing), glazing], [END, door], ACETATE, THIN),
-    pen.shape(
-      [
-        [X, flapY],
-        [X - 1.5, flapY + 1],
-        [X - 1.5, door + 0.4],
-        [X, door + THICK],
-        [X, door],
-        [X - 0.4, door - 0.6],
-        [X - 0.4, flapY + THICK + 0.6],
-        [X, flapY + THICK],
-      ],
-      CARD,
-      THIN,
-    ),
-    pen.across(X, x(hinge.flap), 28, `flap ${flap}`, { from: door + THICK }),
-    ...names(pen, [
-      ["front tips", 9.6],
-      ["base frame", frame + 0.8],
-      ["glazing", 18.4],
-      ["door", 22.2],
-    ]),
-    pen.words([x(hinge.flap) + 8, 30.6], "glue"),
+    foldedBack(pen, flapY, door),
+    pen.across(X, x(hinge.flap), 28, say.drawHingeFlap({ width: flap }), { from: door + THICK }),
+    pen.words([END + 2, 10.6], say.drawHingeTips()),
+    pen.words([END + 2, frame + 1.8], partName(window.frame)),
+    pen.words([END + 2, 19.4], partName(window.glazing)),
+    pen.words([END + 2, 23.2], partName(window.door)),
+    pen.words([x(hinge.flap) + 8, 30.6], say.drawGlue()),
     pen.leader([
       [x(hinge.flap) + 8, 29],
       [x(hinge.flap) - 3, glue + 0.5],
@@ -81,8 +68,22 @@ function closed(pen: Pen, hinge: Hinge, flap: string): string {
   ].join("");
 }
 
-function names(pen: Pen, all: readonly (readonly [string, number])[]): string[] {
-  return all.map(([words, y]) => pen.words([END + 2, y + 1], words));
+/** The card where it is folded back from the door to the flap. */
+function foldedBack(pen: Pen, flap: number, door: number): string {
+  return pen.shape(
+    [
+      [X, flap],
+      [X - 1.5, flap + 1],
+      [X - 1.5, door + 0.4],
+      [X, door + THICK],
+      [X, door],
+      [X - 0.4, door - 0.6],
+      [X - 0.4, flap + THICK + 0.6],
+      [X, flap + THICK],
+    ],
+    CARD,
+    THIN,
+  );
 }
 
 /** The book's front tips and the base frame glued on them. */
@@ -108,7 +109,7 @@ function open(pen: Pen, hinge: Hinge): string {
     corner[1] + along * dy + aside * dx,
   ];
   return [
-    pen.words([1, 36], "open", { bold: true, size: 3.3 }),
+    pen.words([1, 36], say.drawHingeOpen(), { bold: true, size: 3.3 }),
     base(pen, hinge, OPEN.tips, OPEN.frame),
     pen.box([x(1.5), OPEN.glue], [x(hinge.flap - 1.5), OPEN.flap], GLUE, THIN),
     pen.box([X - 1, OPEN.flap], [x(hinge.flap), OPEN.flap + THICK], CARD, THIN),
@@ -119,7 +120,7 @@ function open(pen: Pen, hinge: Hinge): string {
       THIN,
     ),
     pen.arrow(X + 26, 52, X + 6, 64, [X + 24, 64]),
-    pen.words([X + 28, 60], "only the door moves"),
-    pen.words([END + 2, OPEN.flap + 1.2], "flap stays"),
+    pen.words([X + 28, 60], say.drawHingeMoves()),
+    pen.words([END + 2, OPEN.flap + 1.2], say.drawHingeStays()),
   ].join("");
 }

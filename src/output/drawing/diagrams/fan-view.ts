@@ -1,7 +1,8 @@
 import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { num, tag } from "../svg-text.ts";
+import { linePath, ringPath } from "../path.ts";
+import { tag } from "../svg-text.ts";
 import { type At, BOARD, EDGE_ON, THIN } from "./ink.ts";
 
 /** About how many leaves are drawn of a book. */
@@ -31,14 +32,13 @@ export function fanView(pattern: Pattern, middle: At, scale: number): FanView {
     return span ? pattern.levels[span.level - 1]!.depth : 0;
   };
   const tipOf = (leaf: number): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
+  const lineOf = (leaf: number): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
   const every = Math.max(1, Math.round(book.leaves / DRAWN));
   const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => 1 + i * every);
-  const lines = drawn.map((leaf) => `M${pair(place(leafRoot(fan, leaf - 1)))}L${pair(tipOf(leaf))}`).join("");
+  const lines = drawn.map((leaf) => lineOf(leaf)).join("");
   const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
   const left = pattern.book.direction === "ltr" ? boards : [...boards].reverse();
-  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) =>
-    tag("path", { d: `M${pair(place(leafRoot(fan, leaf - 1)))}L${pair(tipOf(leaf))}`, ...EDGE_ON }),
-  );
+  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) => tag("path", { d: lineOf(leaf), ...EDGE_ON }));
   return {
     svg:
       tag("path", { d: lines, fill: "none", stroke: "#6b5b3e", "stroke-width": "0.2" }) +
@@ -66,10 +66,8 @@ function boardOf(
   ];
   const inner = ray(book.blockThickness / 2);
   const outer = ray(book.blockThickness / 2 + book.boardThickness);
-  const points = [inner[0], inner[1], outer[1], outer[0]].map(pair).join("L");
-  return { svg: tag("path", { d: `M${points}Z`, ...THIN, fill: BOARD }), edge: outer[1] };
-}
-
-function pair([x, y]: At): string {
-  return `${num(x)} ${num(y)}`;
+  return {
+    svg: tag("path", { d: ringPath([inner[0], inner[1], outer[1], outer[0]]), ...THIN, fill: BOARD }),
+    edge: outer[1],
+  };
 }

@@ -1,4 +1,5 @@
 import type { Pattern } from "../../../core/pattern/pattern.ts";
+import * as say from "../../../words/messages.ts";
 import { type Boundary, depthOf, levelTint } from "./example-leaf.ts";
 import { CUT, FAINT, FOLDED, NO_LINE, PAPER, SCORE, THIN, torn, WIDTH } from "./ink.ts";
 import type { Pen } from "./pen.ts";
@@ -100,8 +101,8 @@ function edgeWords({ pen, x }: FaceCell, { edges, folding = false }: FaceState):
   const middle = (FACE_CELL.top + FACE_CELL.foot) / 2;
   if (edges[0] !== edges[1] || folding) return "";
   return edges[0] === 0
-    ? pen.upright([x(0) + 2.6, middle], "fore-edge")
-    : pen.upright([x(edges[0]) + 2.7, middle], "folded edge");
+    ? pen.upright([x(0) + 2.6, middle], say.drawForeEdge())
+    : pen.upright([x(edges[0]) + 2.7, middle], say.drawFoldedEdge());
 }
 
 function dimensionOf({ pen, x }: FaceCell, { depth, from = 0, words, above = false }: FaceDimension): string {

@@ -1,13 +1,13 @@
+import * as say from "../../../words/messages.ts";
 import { depthOf } from "./example-leaf.ts";
 import { FACE_CELL, type FaceCell } from "./fold-face.ts";
-import { type At, EDGE_ON, FAINT, NEXT_EDGE_ON, THIN } from "./ink.ts";
+import { type At, EDGE_ON, FAINT, GROUND, NEXT_EDGE_ON, THIN } from "./ink.ts";
 import { foldedLayers, layersBehind, paperLine } from "./section.ts";
 
 const BODY_Y = 44.5;
 const LAYER = 1.5;
 /** How far down a flap may hang. */
 const LOWEST = 6.5;
-const GROUND = "#e2e2e2";
 
 /** The leaf edge-on, folded at a depth as its style asks, or flat where the depth is 0. */
 export function sectionOf(cell: FaceCell, depth: number): string {
@@ -40,7 +40,7 @@ export function matUnder(cell: FaceCell, folded: number): string {
   const y = BODY_Y + 0.7 + (folded > 0 ? LAYER : 0);
   return (
     cell.pen.box([6, y], [36, y + 2.2], GROUND, THIN) +
-    cell.pen.words([21, y + 5.4], "mat under this leaf", { anchor: "middle" })
+    cell.pen.words([21, y + 5.4], say.drawFoldMat(), { anchor: "middle" })
   );
 }
 
@@ -83,13 +83,13 @@ export function nextLeaf(cell: FaceCell, depth: number): string {
   const y = BODY_Y + (behind + 1) * LAYER;
   return [
     pen.segment(FACE_CELL.torn, y, cell.x(depth), y, NEXT_EDGE_ON),
-    pen.words([cell.x(depth) + 4.6, BODY_Y + 0.8], "flap"),
+    pen.words([cell.x(depth) + 4.6, BODY_Y + 0.8], say.drawFlap()),
     pen.leader([
       [cell.x(depth) + 4.2, BODY_Y],
       [cell.x(depth) - 1, BODY_Y + behind * LAYER - 0.4],
     ]),
-    pen.words([FACE_CELL.torn + 1, BODY_Y - 1.2], "this leaf"),
-    pen.words([FACE_CELL.torn + 1, y + 3.4], "next leaf"),
+    pen.words([FACE_CELL.torn + 1, BODY_Y - 1.2], say.drawThisLeaf()),
+    pen.words([FACE_CELL.torn + 1, y + 3.4], say.drawNextLeaf()),
   ].join("");
 }
 

@@ -1,7 +1,8 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { formatSize } from "../../../words/lengths.ts";
-import type { Figure } from "../pocket-figure.ts";
+import { formatByHand } from "../../../words/lengths.ts";
+import * as say from "../../../words/messages.ts";
+import type { Figure } from "../figure.ts";
 import { num, text } from "../svg-text.ts";
 import { type FanView, fanView } from "./fan-view.ts";
 import { type At, diagram, TEXT, THIN } from "./ink.ts";
@@ -10,24 +11,27 @@ import { type Pen, penFor } from "./pen.ts";
 /** The opened book from above: hold width between the first and last picture leaf's folded edges, and the width at the boards. */
 export function holdWidth(kit: Kit, pattern: Pattern): Figure {
   const { fit, book } = pattern;
-  const size = (mm: number): string => formatSize(mm, kit.units);
-  const label = `The opened book from above. Hold width, straight across between the folded edges of the first picture leaf, leaf ${fit.firstLeaf}, and the last, leaf ${fit.lastLeaf}: ${size(fit.edgeWidth)}. The boards' edges are then ${size(fit.boardWidth)} apart.`;
+  const width = formatByHand(fit.holdWidth, kit.units);
+  const boardWidth = formatByHand(fit.boardWidth, kit.units);
+  const label = say.drawHold({ width, first: fit.firstLeaf, last: fit.lastLeaf, boards: boardWidth });
   const scale = Math.min(68 / fit.boardWidth, 44 / book.leafWidth);
   const view = fanView(pattern, [40, 7], scale);
   const pen = penFor("ltr");
-  const hold = straightAcross(pen, view, `hold width ${size(fit.edgeWidth)}`, [
-    `leaf ${fit.firstLeaf}`,
-    `leaf ${fit.lastLeaf}`,
+  const hold = straightAcross(pen, view, say.drawHoldWidth({ width }), [
+    say.leafNumber({ leaf: fit.firstLeaf }),
+    say.leafNumber({ leaf: fit.lastLeaf }),
   ]);
   const [one, other] = view.boards;
   const boards = Math.max(hold.foot, one[1], other[1]) + 6;
   return diagram(boards + 10, label, [
     view.svg,
-    pen.words([40, 4], "spine", { anchor: "middle" }),
+    pen.words([40, 4], say.drawSpine(), { anchor: "middle" }),
     hold.svg,
-    pen.across(one[0], other[0], boards, `boards ${size(fit.boardWidth)}`, { from: Math.max(one[1], other[1]) }),
+    pen.across(one[0], other[0], boards, say.drawHoldBoards({ width: boardWidth }), {
+      from: Math.max(one[1], other[1]),
+    }),
     pen.arrow(40, boards + 9.4, 40, boards + 4.6),
-    pen.words([42, boards + 8.4], "you look from here"),
+    pen.words([42, boards + 8.4], say.drawLookFromHere()),
   ]);
 }
 

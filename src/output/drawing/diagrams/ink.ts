@@ -1,7 +1,5 @@
-import { escapeXml } from "../../xml.ts";
+import { type Figure, figureOf } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
-import type { Figure } from "../pocket-figure.ts";
-import { num } from "../svg-text.ts";
 
 /** Width of every diagram between its margins. With them it is printed 84 mm wide, so that its units are printed millimetres. */
 export const WIDTH = 80;
@@ -36,11 +34,18 @@ export const CARD = "#f1e8d5";
 export const BOARD = "#b9b09c";
 export const ACETATE = "#e3eff0";
 export const GLUE = "#e5a84f";
+/** A mat, or packing. */
+export const GROUND = "#e2e2e2";
 
 /** A finished diagram of a height (its margins not counted), with what it shows in words. */
 export function diagram(height: number, label: string, parts: readonly string[]): Figure {
-  const svg = `<svg class="figure diagram" viewBox="${-MARGIN.side} ${-MARGIN.top} ${WIDTH + 2 * MARGIN.side} ${num(height + 2 * MARGIN.top)}" role="img" aria-label="${escapeXml(label)}">${parts.join("")}</svg>`;
-  return { label, svg };
+  const field = {
+    left: -MARGIN.side,
+    top: -MARGIN.top,
+    width: WIDTH + 2 * MARGIN.side,
+    height: height + 2 * MARGIN.top,
+  };
+  return figureOf(field, label, parts.join(""), "figure diagram");
 }
 
 /** A letter's width as a share of its height, on the wide side. */

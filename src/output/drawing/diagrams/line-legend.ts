@@ -1,4 +1,5 @@
-import type { Figure } from "../pocket-figure.ts";
+import * as say from "../../../words/messages.ts";
+import type { Figure } from "../figure.ts";
 import { CUT, diagram, EDGE_ON, FOLDED, GLUE, POSITION, SCORE } from "./ink.ts";
 import { penFor } from "./pen.ts";
 
@@ -12,17 +13,14 @@ export function lineLegend(): Figure {
   const line = (look: Readonly<Record<string, string>>) => (x: number, y: number) =>
     pen.segment(x, y, x + SAMPLE, y, look);
   const items: readonly { readonly words: string; readonly draw: (x: number, y: number) => string }[] = [
-    { words: "cut, edge", draw: line({ ...CUT, "stroke-width": "0.7" }) },
-    { words: "score line", draw: line(SCORE) },
-    { words: "position only", draw: line(POSITION) },
-    { words: "dimension", draw: (x, y) => pen.across(x + 0.5, x + SAMPLE - 0.5, y, "") },
-    { words: "folded edge", draw: line(FOLDED) },
-    { words: "leaf edge-on", draw: line(EDGE_ON) },
-    {
-      words: "move this way",
-      draw: (x, y) => pen.arrow(x, y, x + SAMPLE, y),
-    },
-    { words: "dot of glue", draw: (x, y) => pen.dot([x + SAMPLE / 2, y], 1, GLUE) },
+    { words: say.drawLegendCut(), draw: line({ ...CUT, "stroke-width": "0.7" }) },
+    { words: say.drawLegendScore(), draw: line(SCORE) },
+    { words: say.drawLegendPosition(), draw: line(POSITION) },
+    { words: say.drawLegendDimension(), draw: (x, y) => pen.across(x + 0.5, x + SAMPLE - 0.5, y, "") },
+    { words: say.drawLegendFolded(), draw: line(FOLDED) },
+    { words: say.drawLegendLeaf(), draw: line(EDGE_ON) },
+    { words: say.drawLegendMove(), draw: (x, y) => pen.arrow(x, y, x + SAMPLE, y) },
+    { words: say.drawDotOfGlue(), draw: (x, y) => pen.dot([x + SAMPLE / 2, y], 1, GLUE) },
   ];
   const rows = Math.ceil(items.length / 2);
   const drawn = items.map(({ words, draw }, i) => {
@@ -30,7 +28,5 @@ export function lineLegend(): Figure {
     const y = 3 + (i % rows) * ROW;
     return draw(x, y) + pen.words([x + SAMPLE + 2.5, y + 1.05], words);
   });
-  const label =
-    "What the lines mean. Continuous: cut, or an edge. Dashed: score line. Dash-dot: position only. Thin with ticks: dimension. Heavy: folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue.";
-  return diagram(rows * ROW + 2, label, drawn);
+  return diagram(rows * ROW + 2, say.drawLegend(), drawn);
 }

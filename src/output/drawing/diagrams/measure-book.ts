@@ -1,6 +1,7 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import { formatSize } from "../../../words/lengths.ts";
-import type { Figure } from "../pocket-figure.ts";
+import * as say from "../../../words/messages.ts";
+import type { Figure } from "../figure.ts";
 import { type At, BOARD, CUT, diagram, FAINT, PAPER, THIN, torn } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
@@ -8,24 +9,29 @@ const TOP = 5;
 const GUTTER = 13;
 const PILE = { left: 57, right: 72, middle: 24 };
 
+/** Room for the words above the pile. */
+const PRESSED_WORDS = 22;
+
 /** What is measured on a book: a leaf's height and width, and the pressed leaves without the boards. */
 export function measureBook(kit: Kit): Figure {
   const { book, units } = kit;
-  const size = (mm: number): string => formatSize(mm, units);
-  const label = `Measuring the book. Leaf height, head to tail: ${size(book.leafHeight)}. Leaf width, fore-edge to gutter: ${size(book.leafWidth)}. Thickness of all ${book.leaves} leaves pressed together, without the boards: ${size(book.blockThickness)}. ${book.leaves} leaves are ${2 * book.leaves} pages.`;
+  const { leaves } = book;
+  const [height, width, thickness] = [book.leafHeight, book.leafWidth, book.blockThickness].map((mm) =>
+    formatSize(mm, units),
+  ) as [string, string, string];
+  const pages = 2 * leaves;
   const pen = penFor(book.direction);
   const scale = Math.min(45 / book.leafHeight, 31 / book.leafWidth);
   const right = GUTTER + book.leafWidth * scale;
   const foot = TOP + book.leafHeight * scale;
-  const parts = [
+  return diagram(Math.max(foot + 10, 56), say.drawMeasure({ height, width, thickness, leaves, pages }), [
     openLeaf(pen, right, foot, book.square * scale),
-    pen.down(right + 8, TOP, foot, `leaf height ${size(book.leafHeight)}`, { from: right }),
-    pen.across(GUTTER, right, foot + 7.5, `leaf width ${size(book.leafWidth)}`, { from: foot }),
-    pressedPile(pen, Math.min(16, Math.max(5, book.blockThickness * 0.5)), size(book.blockThickness)),
-    pen.words([66, 48], `${book.leaves} leaves`, { anchor: "middle", bold: true }),
-    pen.words([66, 52], `= ${2 * book.leaves} pages`, { anchor: "middle" }),
-  ];
-  return diagram(Math.max(foot + 10, 56), label, parts);
+    pen.down(right + 8, TOP, foot, say.drawMeasureHeight({ height }), { from: right }),
+    pen.across(GUTTER, right, foot + 7.5, say.drawMeasureWidth({ width }), { from: foot }),
+    pressedPile(pen, Math.min(16, Math.max(5, book.blockThickness * 0.5)), thickness),
+    pen.words([66, 48], say.drawMeasureLeaves({ leaves }), { anchor: "middle", bold: true }),
+    pen.words([66, 52], say.drawMeasurePages({ pages }), { anchor: "middle" }),
+  ]);
 }
 
 /** A leaf of the opened book with a strip of the page before it. */
@@ -39,11 +45,11 @@ function openLeaf(pen: Pen, right: number, foot: number, square: number): string
     ),
     pen.shape([[GUTTER, TOP], [GUTTER, foot], ...torn(3, foot, TOP)], "#ffffff", FAINT),
     pen.box([GUTTER, TOP], [right, foot], PAPER, CUT),
-    pen.words([middle[0], TOP + 4], "head", { anchor: "middle" }),
-    pen.words([middle[0], foot - 1.8], "tail", { anchor: "middle" }),
-    pen.upright([GUTTER + 2.4, middle[1]], "gutter"),
-    pen.upright([right - 2.4, middle[1]], "fore-edge"),
-    pen.words([middle[0], middle[1] + 1], "one leaf", { anchor: "middle" }),
+    pen.words([middle[0], TOP + 4], say.drawHead(), { anchor: "middle" }),
+    pen.words([middle[0], foot - 1.8], say.drawTail(), { anchor: "middle" }),
+    pen.upright([GUTTER + 2.4, middle[1]], say.drawGutter()),
+    pen.upright([right - 2.4, middle[1]], say.drawForeEdge()),
+    pen.words([middle[0], middle[1] + 1], say.drawMeasureOneLeaf(), { anchor: "middle" }),
   ].join("");
 }
 
@@ -75,8 +81,7 @@ function pressedPile(pen: Pen, thickness: number, words: string): string {
     ...[top, foot].map((y) => pen.segment(right + 0.7, y, at + 1, y, THIN)),
     ...[top, foot].map((y) => pen.segment(at - 1, y, at + 1, y, THIN)),
     pen.segment(at, top, at, middle + 15.6, THIN),
-    pen.words([right + 6, middle + 18.8], `thickness ${words}`, { anchor: "end" }),
-    pen.words([right + 6, middle - 19.4], "pressed,", { anchor: "end" }),
-    pen.words([right + 6, middle - 16], "without boards", { anchor: "end" }),
+    pen.words([right + 6, middle + 18.8], say.drawMeasureThickness({ thickness: words }), { anchor: "end" }),
+    pen.wrapped([right + 6, middle - 19.4], say.drawMeasurePressed(), PRESSED_WORDS, { anchor: "end" }),
   ].join("");
 }

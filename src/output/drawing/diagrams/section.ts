@@ -1,5 +1,6 @@
 import type { FoldStyle } from "../../../core/spans/fold-style.ts";
-import { num, tag } from "../svg-text.ts";
+import { linePath, pathPoint } from "../path.ts";
+import { tag } from "../svg-text.ts";
 import type { At, Look } from "./ink.ts";
 
 /** Stretches of one leaf seen edge-on: `from` and `to` in mm from the unfolded fore-edge, `layer` 0 the body, more behind it. */
@@ -33,15 +34,11 @@ export function paperLine(layers: readonly Layer[], place: (depth: number, layer
   const parts = layers.map((one, i) => {
     const end = place(one.to, one.layer);
     const next = layers[i + 1];
-    const line = `L${pair(end)}`;
+    const line = `L${pathPoint(end)}`;
     if (!next) return line;
     const to = place(next.from, next.layer);
     const away = Math.sign(end[0] - place(one.from, one.layer)[0]) * 0.66 * Math.abs(to[1] - end[1]);
-    return `${line}C${pair([end[0] + away, end[1]])} ${pair([to[0] + away, to[1]])} ${pair(to)}`;
+    return `${line}C${pathPoint([end[0] + away, end[1]])} ${pathPoint([to[0] + away, to[1]])} ${pathPoint(to)}`;
   });
-  return tag("path", { d: `M${pair(place(layers[0]!.from, layers[0]!.layer))}${parts.join("")}`, ...look });
-}
-
-function pair([x, y]: At): string {
-  return `${num(x)} ${num(y)}`;
+  return tag("path", { d: `${linePath([place(layers[0]!.from, layers[0]!.layer)])}${parts.join("")}`, ...look });
 }

@@ -3,7 +3,8 @@ import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pat
 import { type GluedTack, tackList } from "../../../core/plan/tack-list.ts";
 import type { Span } from "../../../core/spans/span.ts";
 import { formatSize } from "../../../words/lengths.ts";
-import type { Figure } from "../pocket-figure.ts";
+import * as say from "../../../words/messages.ts";
+import type { Figure } from "../figure.ts";
 import { depthOf } from "./example-leaf.ts";
 import { diagram, EDGE_ON, GLUE, type Look, NEXT_EDGE_ON, SMALL, WIDTH } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
@@ -21,20 +22,20 @@ const TORN = 16;
 const LAYER = 2;
 const BODY = 13;
 
-/** A flap behind its leaf: held by the next leaf's body, or free where that is folded deeper, and then glued. */
+/** A flap behind its leaf: held by the next leaf's body, or loose where that is folded deeper, and then glued. */
 export function tucking(kit: Kit, pattern: Pattern): Figure {
-  const size = (mm: number): string => formatSize(mm, kit.units);
   const held = heldPair(pattern);
-  const free = freePair(pattern);
-  const pairs = free ? [held, free] : [held];
+  const loose = loosePair(pattern);
+  const pairs = loose ? [held, loose] : [held];
   const scale = (EDGE - TORN - 3) / Math.max(...pairs.map((pair) => reachOf(pattern, pair)));
   const tops = pairs.map((_, i) => pairs.slice(0, i).reduce((top, pair) => top + rowHeight(pattern, pair), 0));
   const foot = pairs.reduce((top, pair) => top + rowHeight(pattern, pair), 0);
-  const heldWords = `Leaf ${held.leaf} is folded at ${size(depthOf(pattern, held.level))}; its flap lies behind it, and the next leaf, folded at the same depth, holds it.`;
-  const label = `Two leaves edge-on, seen from the head. ${heldWords} ${free ? freeWords(pattern, free, size) : "Every flap of this kit is held like this: nothing to glue."}`;
+  const size = (mm: number): string => formatSize(mm, kit.units);
+  const heldText = say.drawTucking({ leaf: held.leaf, depth: size(depthOf(pattern, held.level)) });
+  const label = `${heldText} ${loose ? looseText(pattern, loose, size) : say.drawTuckingAllHeld()}`;
   return diagram(foot + 4, label, [
     ...pairs.map((pair, i) => row(kit, pattern, pair, { top: tops[i]!, scale })),
-    penFor("ltr").words([0, foot + 1.5], "seen edge-on from the head, thickness exaggerated", { size: SMALL }),
+    penFor("ltr").words([0, foot + 1.5], say.drawTuckingFoot(), { size: SMALL }),
   ]);
 }
 
@@ -50,7 +51,7 @@ function heldPair(pattern: Pattern): Pair {
 }
 
 /** The kit's first tack whose next leaf is folded deeper, or else its first. */
-function freePair(pattern: Pattern): Pair | undefined {
+function loosePair(pattern: Pattern): Pair | undefined {
   const pairs = tackList(pattern).glued.map((tack) => pairOf(pattern, tack));
   return pairs.find((pair) => pair.nextLevel !== undefined) ?? pairs[0];
 }
@@ -63,19 +64,17 @@ function pairOf(pattern: Pattern, tack: GluedTack): Pair {
   return { leaf: tack.leaf.leaf, level: at(tack.leaf)!.level, nextLevel: at(next)?.level };
 }
 
-/** How much of the flap the next leaf leaves free, mm. */
-function freeOf(pattern: Pattern, { level, nextLevel }: Pair): number {
+/** How much of the flap the next leaf leaves loose, mm. */
+function looseOf(pattern: Pattern, { level, nextLevel }: Pair): number {
   const depth = depthOf(pattern, level);
   return nextLevel === undefined ? depth : Math.max(0, Math.min(depth, depthOf(pattern, nextLevel) - depth));
 }
 
-function freeWords(pattern: Pattern, pair: Pair, size: (mm: number) => string): string {
-  const depth = depthOf(pattern, pair.level);
-  const why =
-    pair.nextLevel === undefined
-      ? "There is no next leaf behind it"
-      : `The next leaf is deeper, folded at ${size(depthOf(pattern, pair.nextLevel))}, so ${size(freeOf(pattern, pair))} of the flap are free`;
-  return `Leaf ${pair.leaf} is folded at ${size(depth)}. ${why}: put a dot of glue between flap and leaf.`;
+function looseText(pattern: Pattern, pair: Pair, size: (mm: number) => string): string {
+  const figures = { leaf: pair.leaf, depth: size(depthOf(pattern, pair.level)) };
+  if (pair.nextLevel === undefined) return say.drawTuckingLast(figures);
+  const next = size(depthOf(pattern, pair.nextLevel));
+  return say.drawTuckingDeeper({ ...figures, next, loose: size(looseOf(pattern, pair)) });
 }
 
 function layersFor(pattern: Pattern, level: number, gutter: number): ReturnType<typeof foldedLayers> {
@@ -96,7 +95,7 @@ function heightsOf(pattern: Pattern, pair: Pair): { next: number; lowest: number
 }
 
 function rowHeight(pattern: Pattern, pair: Pair): number {
-  return heightsOf(pattern, pair).lowest + (freeOf(pattern, pair) > 0 ? 9 : 5);
+  return heightsOf(pattern, pair).lowest + (looseOf(pattern, pair) > 0 ? 9 : 5);
 }
 
 function row(kit: Kit, pattern: Pattern, pair: Pair, { top, scale }: { top: number; scale: number }): string {
@@ -109,39 +108,41 @@ function row(kit: Kit, pattern: Pattern, pair: Pair, { top, scale }: { top: numb
       look,
     );
   const { next, lowest } = heightsOf(pattern, pair);
-  const free = freeOf(pattern, pair);
+  const loose = looseOf(pattern, pair);
   const depth = depthOf(pattern, pair.level);
+  const beside = { anchor: "end" } as const;
   return [
-    penFor("ltr", { left: 0, top, width: WIDTH }).words([0, 4], titleOf(pair, free), { bold: true, size: 3.3 }),
-    pair.nextLevel === undefined ? "" : folded(pair.nextLevel, next, NEXT_EDGE_ON),
+    penFor("ltr", { left: 0, top, width: WIDTH }).words([0, 4], titleOf(pair, loose), { bold: true, size: 3.3 }),
+    ...(pair.nextLevel === undefined
+      ? []
+      : [folded(pair.nextLevel, next, NEXT_EDGE_ON), pen.words([TORN - 1.2, next + 1], say.drawNextLeaf(), beside)]),
     folded(pair.level, BODY, EDGE_ON),
-    pen.words([TORN - 1.2, BODY + 1], `leaf ${pair.leaf}`, { anchor: "end" }),
-    pair.nextLevel === undefined ? "" : pen.words([TORN - 1.2, next + 1], "next leaf", { anchor: "end" }),
-    pen.words([x(depth) + 5.4, BODY + 1.4], "flap"),
+    pen.words([TORN - 1.2, BODY + 1], say.leafNumber({ leaf: pair.leaf }), beside),
+    pen.words([x(depth) + 5.4, BODY + 1.4], say.drawFlap()),
     pen.leader([
       [x(depth) + 5, BODY + 0.6],
       [x(depth) - 0.8, BODY + LAYER],
     ]),
-    free > 0 ? glue(pen, x(depth + free / 2)) : "",
-    free > 0
-      ? pen.across(x(depth + free), x(depth), lowest + 5, `${formatSize(free, kit.units)} free`, {
-          from: BODY + LAYER,
-          outside: "right",
-        })
-      : "",
+    loose > 0 ? looseFlap(pen, x(depth + loose), x(depth), lowest + 5, formatSize(loose, kit.units)) : "",
   ].join("");
 }
 
-function titleOf(pair: Pair, free: number): string {
-  if (free === 0) return "Held by the next leaf";
-  return `Free, as ${pair.nextLevel === undefined ? "no leaf follows" : "the next leaf is deeper"}: glue it`;
+function titleOf(pair: Pair, loose: number): string {
+  if (loose === 0) return say.drawTuckingHeldTitle();
+  return pair.nextLevel === undefined ? say.drawTuckingLastTitle() : say.drawTuckingDeeperTitle();
 }
 
-/** A dot of glue between the leaf and the part of the flap that is free. */
+/** How much of the flap is loose, with a dot of glue between it and the leaf. */
+function looseFlap(pen: Pen, from: number, to: number, y: number, width: string): string {
+  const style = { from: BODY + LAYER, outside: "right" } as const;
+  return glue(pen, (from + to) / 2) + pen.across(from, to, y, say.drawTuckingLoose({ width }), style);
+}
+
+/** A dot of glue between the leaf and the part of the flap that is loose. */
 function glue(pen: Pen, at: number): string {
   return [
     pen.dot([at, BODY + LAYER / 2], 0.95, GLUE),
-    pen.words([at, BODY - 3.4], "dot of glue", { anchor: "middle" }),
+    pen.words([at, BODY - 3.4], say.drawDotOfGlue(), { anchor: "middle" }),
     pen.leader([
       [at, BODY - 2.8],
       [at, BODY + LAYER / 2],

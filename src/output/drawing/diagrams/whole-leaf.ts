@@ -1,15 +1,16 @@
-import { describeLeaf } from "../../../core/book/numbering.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Notch } from "../../../core/light/light.ts";
 import type { Pattern, PatternLeaf } from "../../../core/pattern/pattern.ts";
-import { benchCutDepth, cutEdge } from "../../../core/plan/bench.ts";
-import { stepFor } from "../../../core/units/length.ts";
+import { benchCutDepth } from "../../../core/plan/bench.ts";
 import { formatDepth, formatNumber } from "../../../words/lengths.ts";
-import type { Figure } from "../pocket-figure.ts";
+import * as say from "../../../words/messages.ts";
+import type { Figure } from "../figure.ts";
+import { placeLabels } from "../label-places.ts";
+import { edgeName } from "./edge-name.ts";
 import { depthOf, exampleLeaf, levelTint } from "./example-leaf.ts";
 import { CUT, diagram, FAINT, FOLDED, NO_LINE, PAPER, POSITION, SCORE, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
-import { spreadOut } from "./spread.ts";
+import { leafText, leafTitle, markStyle, notchLines } from "./whole-leaf-text.ts";
 
 const GUTTER = 12;
 const EDGE = 50;
@@ -31,30 +32,24 @@ export function wholeLeaf(kit: Kit, pattern: Pattern): Figure {
   const scale = Math.min(MOST_HEIGHT / book.leafHeight, (EDGE - GUTTER) / (book.leafWidth - origin));
   const place: LeafPlace = { x: (depth) => EDGE - (depth - origin) * scale, y: (height) => TOP + height * scale };
   const foot = place.y(book.leafHeight);
+  const gutter = place.x(book.leafWidth);
   const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf.leaf);
   const words = penFor("ltr");
   const pen = penFor(book.direction);
-  const notchWords = notch ? notchLines(notch, kit) : [];
-  return diagram(foot + (notch ? 16 : 7), labelOf(kit, pattern, leaf, notchWords.join(", ")), [
-    words.words([40, 4], titleOf(leaf), { anchor: "middle", bold: true, size: 3.3 }),
+  const middle = { anchor: "middle" } as const;
+  return diagram(foot + (notch ? 16 : 7), leafText(kit, pattern, leaf, notch), [
+    words.words([40, 4], leafTitle(leaf), { anchor: "middle", bold: true, size: 3.3 }),
     body(pen, pattern, leaf, place),
     notch ? notchShape(pen, notch, place, origin) : "",
     cutsOf(pen, leaf, place),
     markWords(pen, kit, pattern, leaf, place),
     levelWords(pen, pattern, leaf, place),
-    pen.words([(place.x(book.leafWidth) + EDGE) / 2, TOP - 1.2], "head", { anchor: "middle" }),
-    pen.words([place.x(book.leafWidth), foot + 3.6], "gutter"),
-    pen.words([place.x(book.leafWidth) + 0.45 * (EDGE - place.x(book.leafWidth)), foot + 3.6], "tail", {
-      anchor: "middle",
-    }),
-    pen.words([EDGE + 5, foot + 3.6], cutEdge(pattern), { anchor: "end" }),
-    ...notchWords.map((line, i) => words.words([40, foot + 9.6 + i * 4], line, { anchor: "middle" })),
+    pen.words([(gutter + EDGE) / 2, TOP - 1.2], say.drawHead(), middle),
+    pen.words([gutter, foot + 3.6], say.drawGutter()),
+    pen.words([gutter + 0.45 * (EDGE - gutter), foot + 3.6], say.drawTail(), middle),
+    pen.words([EDGE + 5, foot + 3.6], edgeName(pattern), { anchor: "end" }),
+    ...(notch ? notchLines(notch, kit).map((line, i) => words.words([40, foot + 9.6 + i * 4], line, middle)) : []),
   ]);
-}
-
-function titleOf(leaf: PatternLeaf): string {
-  const page = leaf.bookPage === null ? describeLeaf(leaf.name) : `p. ${describeLeaf(leaf.name)}`;
-  return `Leaf ${leaf.leaf}, ${page}, pattern page ${leaf.patternPage}`;
 }
 
 /** Paper to the edge it has when it is marked, tinted to each span's line. */
@@ -91,16 +86,16 @@ function cutsOf(pen: Pen, leaf: PatternLeaf, { x, y }: LeafPlace): string {
 
 /** `mark › cut` at the fore-edge, as in the table. */
 function markWords(pen: Pen, kit: Kit, pattern: Pattern, leaf: PatternLeaf, { y }: LeafPlace): string {
-  const places = spreadOut(
+  const places = placeLabels(
     leaf.cuts.map((cut) => y(cut.at)),
     APART,
     y(0) + 1,
     y(pattern.book.leafHeight) - 1,
   );
   return [
-    pen.words([EDGE + 6, 9], "mark › cut", { bold: true }),
+    pen.words([EDGE + 6, 9], say.drawLeafMarkCut(), { bold: true }),
     ...leaf.cuts.map((cut, i) => {
-      const at = formatNumber(cut.at, { units: kit.units, step: stepFor(kit.units, kit.fit.markStep) });
+      const at = formatNumber(cut.at, markStyle(kit));
       const depth = formatDepth(benchCutDepth(pattern, cut.depth), kit.units);
       const leader = pen.line(
         [
@@ -120,9 +115,9 @@ function markWords(pen: Pen, kit: Kit, pattern: Pattern, leaf: PatternLeaf, { y 
 function levelWords(pen: Pen, pattern: Pattern, leaf: PatternLeaf, { x, y }: LeafPlace): string {
   const gutter = x(pattern.book.leafWidth);
   const middles = leaf.spans.map((span) => y((span.from + span.to) / 2));
-  const places = spreadOut(middles, APART, y(0) + 1, y(pattern.book.leafHeight) - 1);
+  const places = placeLabels(middles, APART, y(0) + 1, y(pattern.book.leafHeight) - 1);
   return [
-    pen.words([gutter - 9.6, 9], "fold at level", { bold: true }),
+    pen.words([gutter - 9.6, 9], say.drawLeafFold(), { bold: true }),
     ...leaf.spans.map(
       (span, i) =>
         pen.line(
@@ -149,21 +144,4 @@ function notchShape(pen: Pen, notch: Notch, { x, y }: LeafPlace, origin: number)
     ],
     POSITION,
   );
-}
-
-/** Rounded outward to the step, as the table does. */
-function notchLines(notch: Notch, { units, fit }: Kit): string[] {
-  const style = { units, step: stepFor(units, fit.markStep) };
-  const down = formatNumber(Math.floor(notch.from / style.step + 1e-6) * style.step, style);
-  const up = (mm: number): string => formatNumber(Math.ceil(mm / style.step - 1e-6) * style.step, style);
-  return [`notch for the light: ${down} to ${up(notch.to)}`, `${up(notch.depth)} deep from the unfolded fore-edge`];
-}
-
-function labelOf(kit: Kit, pattern: Pattern, leaf: PatternLeaf, notch: string): string {
-  const at = (mm: number): string => formatNumber(mm, { units: kit.units, step: stepFor(kit.units, kit.fit.markStep) });
-  const spans = leaf.spans.map((span) => `${at(span.from)} to ${at(span.to)} at level ${span.level}`).join(", ");
-  const cuts = leaf.cuts
-    .map((cut) => `${at(cut.at)} cut ${formatDepth(benchCutDepth(pattern, cut.depth), kit.units)}`)
-    .join(", ");
-  return `One leaf whole: ${titleOf(leaf)}. Heights from the head in ${kit.units}. Spans: ${spans}. Marks and cuts from the ${cutEdge(pattern)}: ${cuts || "none"}.${notch ? ` A ${notch}.` : ""}`;
 }

@@ -2,7 +2,7 @@ import { caliper } from "../../../core/book/book.ts";
 import { type Fan, leafAngle, leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { num } from "../svg-text.ts";
+import { boxPath } from "../path.ts";
 import { insideTone, type Mood, paperTone } from "./tone.ts";
 
 /** A stretch of one leaf as it ends toward the viewer, mm from head and fore-edge. */
@@ -86,6 +86,5 @@ function strip(a: number, b: number, reach: Reach, fill: string): string {
 }
 
 export function stripPath(a: number, b: number, reach: Pick<Reach, "from" | "to">): string {
-  const width = Math.abs(b - a);
-  return `M${num(Math.min(a, b))} ${num(reach.from)}h${num(width)}v${num(reach.to - reach.from)}h${num(-width)}z`;
+  return boxPath(Math.min(a, b), reach.from, Math.abs(b - a), reach.to - reach.from);
 }

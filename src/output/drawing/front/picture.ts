@@ -1,7 +1,7 @@
 import { curveOf, fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { escapeXml } from "../../xml.ts";
-import { num } from "../svg-text.ts";
+import * as say from "../../../words/messages.ts";
+import { escapeXml, num } from "../svg-text.ts";
 import { boards } from "./boards.ts";
 import { glow, lightBody } from "./glow.ts";
 import { drawLeaf, leavesOutsideIn } from "./leaves.ts";
@@ -29,10 +29,10 @@ export function frontPicture(pattern: Pattern, options: FrontOptions): string {
   const height = book.leafHeight + 2 * margin;
   const leaves = leavesOutsideIn(pattern, fan).map((leaf) => drawLeaf(pattern, fan, leaf, mood));
   const inside = mood === "lit" && pattern.pocket ? glow(pattern, pattern.pocket, fan) + lightBody(pattern.pocket) : "";
-  const window = mood === "lit" && pattern.insert ? closedWindow(pattern, pattern.insert, curveOf(pattern), mood) : "";
+  const window = mood === "lit" && pattern.window ? closedWindow(pattern, pattern.window, curveOf(pattern), mood) : "";
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${num(2 * reach)}mm" height="${num(height)}mm" viewBox="${num(-reach)} ${num(-margin)} ${num(2 * reach)} ${num(height)}" role="img">`,
-    `<title>${escapeXml(describe(pattern, title, mood))}</title>`,
+    `<title>${escapeXml(titleOf(pattern, title, mood))}</title>`,
     DEFINITIONS,
     boards(pattern, fan, slug, mood),
     ...leaves,
@@ -42,9 +42,8 @@ export function frontPicture(pattern: Pattern, options: FrontOptions): string {
   ].join("");
 }
 
-function describe(pattern: Pattern, title: string, mood: Mood): string {
-  const state = mood === "lit" ? "the finished book lit from inside" : "the opened book";
-  return `${title}: ${state}, seen from the front, ${pattern.levels.length} levels, ${pattern.leaves.length} folded leaves`;
+function titleOf({ levels, leaves }: Pattern, title: string, mood: Mood): string {
+  return say.drawFront({ title, mood, levels: levels.length, leaves: leaves.length });
 }
 
 const DEFINITIONS =

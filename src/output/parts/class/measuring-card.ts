@@ -3,7 +3,7 @@ import type { UnitSystem } from "../../../core/units/length.ts";
 import { fieldHelp, fieldLabel, optionText } from "../../../words/fields.ts";
 import * as say from "../../../words/messages.ts";
 import { printedRuler } from "../../drawing/class/ruler.ts";
-import { SHEET } from "../../drawing/true-scale.ts";
+import { SHEET } from "../../drawing/sheets/true-scale.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import { type Html, html, type Markup, raw } from "../markup.ts";
 

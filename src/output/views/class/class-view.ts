@@ -10,7 +10,7 @@ import { dayText } from "../../../words/dates.ts";
 import * as say from "../../../words/messages.ts";
 import { materialName } from "../../../words/parts.ts";
 import { cutSheetFigure } from "../../drawing/class/cut-sheet.ts";
-import type { Figure } from "../../drawing/pocket-figure.ts";
+import type { Figure } from "../../drawing/figure.ts";
 import type { KitView } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type PreparationRow, preparationRows } from "./preparation-view.ts";

@@ -9,7 +9,7 @@ import { doubtText } from "../../../words/findings/doubts.ts";
 import { hoursText } from "../../../words/hours.ts";
 import * as say from "../../../words/messages.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
-import type { Figure } from "../../drawing/pocket-figure.ts";
+import type { Figure } from "../../drawing/figure.ts";
 import { viewKit } from "../kit-view.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 import { type MisfitView, misfitView } from "./misfit-view.ts";

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { Part } from "../../../src/core/window/part.ts";
-import { lineLook } from "../../../src/output/drawing/line-kinds.ts";
-import { templateSheets } from "../../../src/output/drawing/template-sheets.ts";
-import { circleRing, extentOf, type Point, type Ring } from "../../core/geometry/plane.ts";
-import { discFolder } from "../../core/light/read-disc-kit.ts";
-import { CUT_KITS } from "../cut/kits.ts";
-import { type Drawing, readDrawing } from "./read-drawing.ts";
+import type { Part } from "../../../../src/core/window/part.ts";
+import { partsOf } from "../../../../src/core/window/window.ts";
+import { lineLook } from "../../../../src/output/drawing/line-kinds.ts";
+import { templateSheets } from "../../../../src/output/drawing/sheets/template-sheets.ts";
+import { markText, partName } from "../../../../src/words/parts.ts";
+import { circleRing, extentOf, type Point, type Ring } from "../../../core/geometry/plane.ts";
+import { discFolder } from "../../../core/light/read-disc-kit.ts";
+import { CUT_KITS } from "../../cut/kits.ts";
+import { type Drawing, readDrawing } from "../read-drawing.ts";
 
 /** What A4 and US Letter can both print: a true-scale sheet is 182 × 245 mm. */
 const SHEET = { width: 182, height: 245 };
@@ -43,8 +45,10 @@ function away(point: Point, text: { readonly x: number; readonly y: number }): n
   return Math.hypot(text.x - point[0], text.y - point[1]);
 }
 
-const ring = (name: string, width: number, height: number): Part => ({
-  name,
+const ring = (motif: string, width: number, height: number): Part => ({
+  id: `motif-${motif}`,
+  kind: "motif",
+  motif,
   material: "card",
   count: 1,
   frame: "wrap",
@@ -54,7 +58,6 @@ const ring = (name: string, width: number, height: number): Part => ({
   ],
   scores: [],
   marks: [],
-  use: "",
 });
 
 const tallWindow = (): Part[] => {
@@ -64,7 +67,7 @@ const tallWindow = (): Part[] => {
     fit: { height: 300, head: 20 },
     insert: { lip: 5 },
   });
-  return [...pattern.insert!.parts];
+  return partsOf(pattern.window);
 };
 
 const LARGE: readonly (readonly [name: string, parts: readonly Part[]])[] = [
@@ -77,7 +80,7 @@ const LARGE: readonly (readonly [name: string, parts: readonly Part[]])[] = [
 describe.each(LARGE)("tiles of a part larger than the sheet: %s", (_, parts) => {
   const sheets = read(parts);
   const tiled = parts
-    .map((part) => ({ part, own: sheets.filter((sheet) => sheet.title.startsWith(`${part.name}, sheet `)) }))
+    .map((part) => ({ part, own: sheets.filter((sheet) => sheet.title.startsWith(`${partName(part)}, sheet `)) }))
     .filter(({ own }) => own.length > 0);
 
   it("are two or more a part, numbered of their count, one drawing each", () => {
@@ -85,7 +88,7 @@ describe.each(LARGE)("tiles of a part larger than the sheet: %s", (_, parts) => 
     for (const { part, own } of tiled) {
       expect(own.length).toBeGreaterThanOrEqual(2);
       expect(own.map((sheet) => sheet.title)).toEqual(
-        own.map((_, i) => `${part.name}, sheet ${i + 1} of ${own.length}`),
+        own.map((_, i) => `${partName(part)}, sheet ${i + 1} of ${own.length}`),
       );
       for (const sheet of own) expect(sheet.tiles).toHaveLength(1);
     }
@@ -144,16 +147,16 @@ describe.each(LARGE)("tiles of a part larger than the sheet: %s", (_, parts) => 
 });
 
 describe.each([
-  ...CUT_KITS.map(([name, kit]) => [name, kit.folder.pattern.insert!.parts] as const),
+  ...CUT_KITS.map(([name, kit]) => [name, partsOf(kit.folder.pattern.window)] as const),
   ["a window 300 mm high", tallWindow()] as const,
 ])("template sheets of %s", (_, parts) => {
   const sheets = read(parts);
 
   it("show every part once, by letter, name, count and material", () => {
     for (const [i, part] of parts.entries()) {
-      const words = `${String.fromCharCode(65 + i)} ${part.name}: ${part.count} of ${part.material}`;
+      const words = `${String.fromCharCode(65 + i)} ${partName(part)}: ${part.count} of ${part.material}`;
       const on = sheets.filter((sheet) => sheet.texts.some((text) => text.words.startsWith(words)));
-      const tiled = on.filter((sheet) => sheet.title.startsWith(`${part.name}, sheet `));
+      const tiled = on.filter((sheet) => sheet.title.startsWith(`${partName(part)}, sheet `));
       expect(on.length, words).toBe(tiled.length > 0 ? tiled.length : 1);
     }
   });
@@ -169,12 +172,12 @@ describe.each([
 
   it("say what each position line means, at it or in the key", () => {
     const words = sheets.flatMap((sheet) => sheet.texts.map((text) => text.words)).join("\n");
-    for (const part of parts) for (const mark of part.marks) expect(words).toContain(mark.label);
+    for (const part of parts) for (const mark of part.marks) expect(words).toContain(markText(mark.kind));
   });
 
   it("draw cuts full, scores dashed and positions dash-dot, all on the sheet", () => {
     const drawn = sheets.flatMap((sheet) => sheet.paths.filter((path) => !path.inTile));
-    const single = parts.filter((part) => !sheets.some((sheet) => sheet.title.startsWith(`${part.name}, sheet `)));
+    const single = parts.filter((part) => !sheets.some((sheet) => sheet.title.startsWith(`${partName(part)}, sheet `)));
     const legend = sheets.length;
     const count = (dash: string | undefined): number => drawn.filter((path) => path.dash === (dash ?? "")).length;
     expect(count(SCORE) - legend).toBe(single.reduce((sum, part) => sum + part.scores.length, 0));
@@ -194,12 +197,12 @@ describe.each([
     const full = sheets.flatMap((sheet) => sheet.paths.filter((path) => !path.inTile && path.dash === ""));
     const sizes = full.map((path) => extentOf([path.points]));
     for (const part of parts) {
-      if (sheets.some((sheet) => sheet.title.startsWith(`${part.name}, sheet `))) continue;
+      if (sheets.some((sheet) => sheet.title.startsWith(`${partName(part)}, sheet `))) continue;
       const { width, height } = extentOf(part.outlines);
       const is = (a: number, b: number): boolean => Math.abs(a - width) < 0.003 && Math.abs(b - height) < 0.003;
       expect(
         sizes.some((size) => is(size.width, size.height) || is(size.height, size.width)),
-        part.name,
+        part.id,
       ).toBe(true);
     }
   });

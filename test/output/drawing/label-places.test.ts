@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { placeLabels } from "../../../../src/output/drawing/bench/label-places.ts";
+import { placeLabels } from "../../../src/output/drawing/label-places.ts";
 
 const line = fc.record({
   wished: fc

@@ -1,0 +1,28 @@
+import type { Point } from "./point.ts";
+
+/** An upright rectangle; y down. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** The smallest box round all points. */
+export function boxOf(rings: readonly (readonly Point[])[]): Box {
+  const box = {
+    left: Number.POSITIVE_INFINITY,
+    right: Number.NEGATIVE_INFINITY,
+    top: Number.POSITIVE_INFINITY,
+    bottom: Number.NEGATIVE_INFINITY,
+  };
+  for (const ring of rings) {
+    for (const [x, y] of ring) {
+      if (x < box.left) box.left = x;
+      if (x > box.right) box.right = x;
+      if (y < box.top) box.top = y;
+      if (y > box.bottom) box.bottom = y;
+    }
+  }
+  return box;
+}

@@ -1,0 +1,39 @@
+import type { Point, Ring } from "./point.ts";
+
+/** A stretch of a line, from its lesser end. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * Where a level line at y meets closed outlines: x, from left to right. An edge counts its upper end and not its lower one,
+ * so that crossings come in pairs also where the line runs through a corner. Pictures are read by
+ * picture/column.ts instead: many columns of one picture, by its fill rule.
+ */
+export function levelCrossings(rings: readonly Ring[], y: number): number[] {
+  return edgesOf(rings)
+    .filter(([a, b]) => a[1] <= y !== b[1] <= y)
+    .map(([a, b]) => a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]))
+    .sort((a, b) => a - b);
+}
+
+/** Where an upright line at x meets closed outlines: y, from the top down; an edge counts its left end. */
+export function uprightCrossings(rings: readonly Ring[], x: number): number[] {
+  return edgesOf(rings)
+    .filter(([a, b]) => a[0] <= x !== b[0] <= x)
+    .map(([a, b]) => a[1] + ((x - a[0]) / (b[0] - a[0])) * (b[1] - a[1]))
+    .sort((a, b) => a - b);
+}
+
+/** What lies inside the outlines between crossings in order: from the first to the second, from the third to the fourth. */
+export function stretchesOf(crossings: readonly number[]): Stretch[] {
+  return Array.from({ length: Math.floor(crossings.length / 2) }, (_, i) => ({
+    from: crossings[2 * i]!,
+    to: crossings[2 * i + 1]!,
+  }));
+}
+
+function edgesOf(rings: readonly Ring[]): (readonly [Point, Point])[] {
+  return rings.flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const));
+}

@@ -1,0 +1,28 @@
+import type { Point } from "../../core/geometry/point.ts";
+import { num } from "./svg-text.ts";
+
+/** Path data (SVG 2, "Path data") of a line through points. */
+export function linePath(points: readonly Point[], decimals = 2): string {
+  return `M${points.map((point) => pathPoint(point, decimals)).join("L")}`;
+}
+
+/** Path data of a closed outline. */
+export function ringPath(points: readonly Point[], decimals = 2): string {
+  return `${linePath(points, decimals)}Z`;
+}
+
+/** Path data of several closed outlines. */
+export function ringsPath(rings: readonly (readonly Point[])[], decimals = 2): string {
+  return rings.map((ring) => ringPath(ring, decimals)).join("");
+}
+
+/** Path data of an upright rectangle from its upper left corner. */
+export function boxPath(x: number, y: number, width: number, height: number, decimals = 2): string {
+  const [across, down, back] = [width, height, -width].map((length) => num(length, decimals));
+  return `M${pathPoint([x, y], decimals)}h${across}v${down}h${back}z`;
+}
+
+/** A place as path data writes it: `12.5 3`. */
+export function pathPoint([x, y]: Point, decimals = 2): string {
+  return `${num(x, decimals)} ${num(y, decimals)}`;
+}

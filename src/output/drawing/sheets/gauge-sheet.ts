@@ -1,0 +1,118 @@
+import type { Kit } from "../../../core/kit/kit.ts";
+import { type GaugeLine, gaugeLines } from "../../../core/plan/gauge-lines.ts";
+import { gaugeSize } from "../../../core/plan/gauge-size.ts";
+import type { UnitSystem } from "../../../core/units/length.ts";
+import { formatSize } from "../../../words/lengths.ts";
+import { rowText } from "../../../words/lists.ts";
+import * as say from "../../../words/messages.ts";
+import { boxPath } from "../path.ts";
+import { num, tag, text } from "../svg-text.ts";
+import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
+
+const TOP = 18;
+
+/** Room for the list of lines beside the gauge, mm. */
+const LIST_ROOM = 50;
+
+/**
+ * A scoring gauge to cut out at true scale: its left edge goes flush with the fore-edge, each numbered line stands at its
+ * distance from it. Lines of the kit's levels are drawn full and carry the level's name; the gauge's other lines are thin.
+ */
+export function gaugeSheet(kit: Kit): string {
+  const lines = gaugeLines(kit);
+  const left = BAR_ROOM.left + 14;
+  const { width, height } = gaugeSize(kit);
+  return [
+    tag("path", { d: boxPath(left, TOP, width, height, 3), fill: "none", stroke: "#000", "stroke-width": 0.35 }),
+    text(0, 0, say.drawGaugeFlush(), {
+      "font-size": 3.2,
+      transform: `translate(${num(left - 2)} ${num(TOP + height / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    }),
+    ...lines.map((line, i) => lineOnGauge(line, i, left, height, kit.units)),
+    lineList(lines, left + width + 10, kit.units),
+    text(left, TOP - 6, say.drawGaugeMake(), { "font-size": 3 }),
+    text(left, TOP - 2, say.drawGaugeDashed(), { "font-size": 3 }),
+    calibration(kit.units),
+  ].join("");
+}
+
+function lineOnGauge(line: GaugeLine, index: number, left: number, height: number, units: UnitSystem): string {
+  const x = left + line.depth;
+  const used = line.levels.length > 0;
+  return [
+    tag("path", {
+      d: `M${num(x, 3)} ${TOP}v${num(height, 3)}`,
+      fill: "none",
+      stroke: "#000",
+      "stroke-width": used ? 0.3 : 0.15,
+      "stroke-dasharray": used ? "3.6 0.9" : "1.8 0.9",
+    }),
+    ...holes(x, height, used),
+    text(0, 0, lineText(line, units), {
+      "font-size": used ? 3.4 : 2.8,
+      "font-weight": used ? 600 : 400,
+      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + 65 + (index % 2) * 60)}) rotate(-90)`,
+    }),
+    ...(used ? [levelNumbers(line, x, TOP + height + 4.4)] : []),
+  ].join("");
+}
+
+/** Holes to prick along a line. */
+function holes(x: number, height: number, used: boolean): string[] {
+  return Array.from({ length: Math.floor(height / 20) }, (_, i) =>
+    tag("circle", {
+      cx: x,
+      cy: TOP + 10 + i * 20,
+      r: 0.5,
+      fill: used ? "#000" : "none",
+      stroke: "#000",
+      "stroke-width": 0.15,
+    }),
+  );
+}
+
+function levelNumbers({ levels }: GaugeLine, x: number, y: number): string {
+  return text(x, y, rowText(levels.map(({ number }) => String(number))), {
+    "font-size": 4.4,
+    "font-weight": 700,
+    "text-anchor": "middle",
+  });
+}
+
+function lineText(line: GaugeLine, units: UnitSystem): string {
+  const depth = formatSize(line.depth, units);
+  const levels = levelsText(line);
+  if (line.number === undefined) return say.drawGaugeOwnLine({ levels, depth });
+  return line.levels.length > 0
+    ? say.drawGaugeUsedLine({ levels, line: line.number, depth })
+    : say.drawGaugeLine({ line: line.number, depth });
+}
+
+function levelsText({ levels }: GaugeLine): string {
+  return rowText(levels.map(({ number, name }) => say.drawGaugeLevel({ number, level: name })));
+}
+
+/** The gauge's lines as a list beside it, where the sheet has room. */
+function lineList(lines: readonly GaugeLine[], left: number, units: UnitSystem): string {
+  if (left > SHEET.width - LIST_ROOM) return "";
+  return [
+    text(left, TOP + 6, say.drawGaugeList(), { "font-size": 4.4, "font-weight": 600 }),
+    text(left, TOP + 10.5, say.drawGaugeListNote(), { "font-size": 3 }),
+    ...lines.map((line, i) =>
+      text(left, TOP + 16 + i * 7, rowOf(line, units), {
+        "font-size": 3.8,
+        "font-weight": line.levels.length > 0 ? 600 : 400,
+      }),
+    ),
+  ].join("");
+}
+
+function rowOf(line: GaugeLine, units: UnitSystem): string {
+  const depth = formatSize(line.depth, units);
+  const levels = levelsText(line);
+  if (line.number === undefined) return say.drawGaugeListOwn({ levels, depth });
+  return line.levels.length > 0
+    ? say.drawGaugeListUsed({ levels, line: line.number, depth })
+    : say.drawGaugeListUnused({ line: line.number, depth });
+}

@@ -1,0 +1,130 @@
+import type { Notch } from "../../../core/light/light.ts";
+import { notchMarks } from "../../../core/light/notch-marks.ts";
+import type { Pattern, PatternLeaf } from "../../../core/pattern/pattern.ts";
+import { benchCutDepth } from "../../../core/plan/bench.ts";
+import type { Span } from "../../../core/spans/span.ts";
+import type { LengthStyle } from "../../../core/units/length.ts";
+import { formatDepth } from "../../../words/lengths.ts";
+import * as say from "../../../words/messages.ts";
+import { paperTone } from "../front/tone.ts";
+import { lineLook } from "../line-kinds.ts";
+import { boxPath } from "../path.ts";
+import { num, tag, text } from "../svg-text.ts";
+
+/** Width of a strip, mm. */
+export const STRIP = 8;
+
+/** The tab that carries the leaf's name and hooks over the edge it is measured from, mm. */
+export const TAB = 12;
+
+/** Room for the sheet's heading and its instruction, mm. */
+export const TITLE = 9.5;
+
+/** Fields lower than this carry their level at the foot, clear of the cut depth above; the lowest carry none. */
+const LOW_FIELD = 9;
+const LEAST_LABELLED = 5.6;
+
+/** A stretch of the leaf that one sheet shows, mm from the head. */
+export interface StripPart {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** One leaf's strip with its left side at x: tab with the leaf's pages, a field for each span, marks with their cuts, the notch. */
+export function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, style: LengthStyle): string {
+  const top = TITLE + TAB - part.from;
+  const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf.leaf);
+  return [
+    ...leaf.spans
+      .filter((span) => span.to > part.from && span.from < part.to)
+      .map((span) => field(span, x, top, part, pattern)),
+    outline(x, part),
+    ...names(leaf, x + STRIP / 2),
+    ...leaf.cuts
+      .filter((cut) => cut.at >= part.from && cut.at <= part.to)
+      .map((cut) => mark(cut.at, formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top)),
+    notch ? notchField(notch, x, part, top, style) : "",
+  ].join("");
+}
+
+function field(span: Span, x: number, top: number, part: StripPart, { levels }: Pattern): string {
+  const from = Math.max(span.from, part.from);
+  const to = Math.min(span.to, part.to);
+  const room = to - from;
+  const low = room < LOW_FIELD;
+  const y = top + (low ? to - 0.7 : (from + to) / 2 + 1.1);
+  return [
+    tag("rect", { x, y: top + from, width: STRIP, height: room, fill: stripTone(span.level, levels.length) }),
+    room >= LEAST_LABELLED
+      ? text(x + 1, y, String(span.level), { "font-size": low ? 2.8 : 3.2, "font-weight": 600 })
+      : "",
+  ].join("");
+}
+
+/** Pale enough to read on and to spare ink; the number in the field says the level too. */
+function stripTone(level: number, levels: number): string {
+  return paperTone(((level - 1) / Math.max(1, levels - 1)) * 0.4, 1.01);
+}
+
+/** The strip to cut out, and the line at which its tab is folded. */
+function outline(x: number, part: StripPart): string {
+  return [
+    tag("path", {
+      d: boxPath(x, TITLE, STRIP, TAB + part.to - part.from),
+      fill: "none",
+      stroke: "#000",
+      "stroke-width": 0.13,
+    }),
+    tag("path", {
+      d: `M${num(x)} ${TITLE + TAB}h${STRIP}`,
+      stroke: "#000",
+      "stroke-width": 0.35,
+      "stroke-dasharray": part.from === 0 ? "1.4 0.7" : undefined,
+    }),
+  ].join("");
+}
+
+/** Leaf, book page and pattern page on the tab. */
+function names({ leaf, bookPage, patternPage }: PatternLeaf, middle: number): string[] {
+  const page = bookPage === null ? say.drawStripNoPage() : say.leafPage({ page: bookPage });
+  const small = { "font-size": 2.5, "text-anchor": "middle" };
+  return [
+    text(middle, TITLE + 4, String(leaf), { "font-size": 3.4, "font-weight": 700, "text-anchor": "middle" }),
+    text(middle, TITLE + 8, page, small),
+    text(middle, TITLE + 11.4, `(${patternPage})`, small),
+  ];
+}
+
+function mark(at: number, cut: string, x: number, top: number): string {
+  return (
+    tag("path", { d: `M${num(x)} ${num(top + at, 3)}h${STRIP}`, stroke: "#000", "stroke-width": 0.25 }) +
+    text(x + STRIP - 0.4, top + at + 2.5, `›${cut}`, { "font-size": 2.4, "text-anchor": "end" })
+  );
+}
+
+/** The notch as a field bounded by dash-dot lines along the strip's right side, with its depth. */
+function notchField(notch: Notch, x: number, part: StripPart, top: number, style: LengthStyle): string {
+  const marks = notchMarks(notch, style.step);
+  const from = Math.max(marks.from, part.from);
+  const to = Math.min(marks.to, part.to);
+  if (to <= from) return "";
+  return [
+    tag("rect", {
+      x: x + STRIP - 1.6,
+      y: top + from,
+      width: 1.6,
+      height: to - from,
+      fill: "#000",
+      "fill-opacity": "0.12",
+    }),
+    tag("path", {
+      d: `M${num(x)} ${num(top + from, 3)}h${STRIP}M${num(x)} ${num(top + to, 3)}h${STRIP}`,
+      ...lineLook("position"),
+    }),
+    text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {
+      "font-size": 2.3,
+      transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    }),
+  ].join("");
+}

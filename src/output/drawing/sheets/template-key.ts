@@ -1,0 +1,41 @@
+import type { Part } from "../../../core/window/part.ts";
+import { rowText } from "../../../words/lists.ts";
+import * as say from "../../../words/messages.ts";
+import { markText, materialName, partName } from "../../../words/parts.ts";
+import { type LineKind, lineLook } from "../line-kinds.ts";
+import { labelFits } from "../part-drawing.ts";
+import { num, tag, text } from "../svg-text.ts";
+import { FIELD, type Letters } from "./template-sheet.ts";
+
+/** Letter, name, count, material and face of each part, and what its position lines mean where no label stands at them. */
+export function keyLines(parts: readonly Part[], letters: Letters): string[] {
+  return parts.map((part, i) =>
+    text(FIELD.left, 8.2 + i * 3.1, keyText(part, letters.get(part)!), { "font-size": 2.5 }),
+  );
+}
+
+function keyText(part: Part, letter: string): string {
+  const marks = new Set(part.marks.filter((mark) => mark.kind && !labelFits(mark)).map((mark) => markText(mark.kind)));
+  const key = {
+    letter,
+    part: partName(part),
+    count: part.count,
+    material: materialName(part.material),
+    face: part.frame === "own" ? "either" : "front",
+  };
+  return marks.size > 0 ? say.drawTemplateKeyMarks({ ...key, marks: rowText([...marks]) }) : say.drawTemplateKey(key);
+}
+
+/** Line kinds in words and samples, on every template sheet. */
+export function legend(): string {
+  const y = FIELD.top - 3.4;
+  const small = { "font-size": 2.7 };
+  const sample = (x: number, kind: LineKind, words: string): string =>
+    tag("path", { d: `M${num(x)} ${num(y)}h14`, ...lineLook(kind) }) + text(x + 15.5, y + 0.9, words, small);
+  return [
+    sample(FIELD.left, "cut", say.drawLineCut()),
+    sample(FIELD.left + 30, "score", say.drawLineScore()),
+    sample(FIELD.left + 62, "position", say.drawLinePosition()),
+    text(FIELD.left + 96, y + 0.9, say.drawTemplateCutOnly(), small),
+  ].join("");
+}
