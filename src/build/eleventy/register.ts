@@ -33,7 +33,7 @@ export function registerSite(config: SiteConfig): void {
   addKitPages(config);
   addGlossary(config);
   addStandIns(config);
-  registerClasses(config, () => opened().classes);
+  registerClasses(config, opened);
   registerFonts(config);
   for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
