@@ -90,7 +90,7 @@ describe("difficultyOf(pattern, effort)", () => {
     expect(pattern.levels).toHaveLength(2);
     const byStage = effortOf(countsOf(pattern), KITS[0]![1].kit.rates).byStage;
     expect(difficultyOf(pattern, { minutes: 240, byStage })).toBe("easy");
-    expect(difficultyOf(pattern, { minutes: 400, byStage })).toBe("medium");
-    expect(difficultyOf(pattern, { minutes: 800, byStage })).toBe("long");
+    expect(difficultyOf(pattern, { minutes: 400, byStage })).toBe("moderate");
+    expect(difficultyOf(pattern, { minutes: 800, byStage })).toBe("demanding");
   });
 });

@@ -31,17 +31,19 @@ function entries(text: string): { loc: string; lastmod: string | undefined }[] {
 }
 
 describe("sitemap(url, kits)", () => {
-  it("lists the catalogue and each kit's page, with the days that kits state", () => {
+  it("lists the catalogue, each kit's page and the glossary, with the days that kits state", () => {
     expect(entries(TEXT)).toEqual([
       { loc: SITE, lastmod: "2026-10-03" },
       { loc: `${SITE}kits/little-gull/`, lastmod: "2026-09-12" },
       { loc: `${SITE}kits/harbour-moon/`, lastmod: "2026-10-03" },
       { loc: `${SITE}kits/tide-and-lamp/`, lastmod: undefined },
+      { loc: `${SITE}glossary/`, lastmod: undefined },
     ]);
   });
 
   it("states no day where no kit does", () => {
     expect(entries(sitemap(SITE, [kitWith("tide-and-lamp", {})])).map((one) => one.lastmod)).toEqual([
+      undefined,
       undefined,
       undefined,
     ]);
