@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import type { Caution } from "../core/plan/caution.ts";
+import type { SiteSettings } from "../core/site-settings.ts";
 import { readCautions } from "../input/cautions/read-cautions.ts";
 import { readClasses } from "../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../input/files/folders.ts";
@@ -8,7 +9,7 @@ import { readEach } from "../input/files/readings.ts";
 import { readKits } from "../input/kit/read-kit.ts";
 import { readMotifs } from "../input/kit/read-motifs.ts";
 import { readSettings } from "../input/settings/read-settings.ts";
-import { type SiteSettings, siteSettings, URL_VARIABLE } from "../input/settings/settings.ts";
+import { siteSettings, URL_VARIABLE } from "../input/settings/settings.ts";
 import { catalogueOf } from "../input/words/fluent.ts";
 import { readLanguage, readWords, SOURCE } from "../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../output/views/class/class-view.ts";

@@ -1,3 +1,4 @@
+import { writePlates } from "../core/book/plates.ts";
 import type { Kit } from "../core/kit/kit.ts";
 import type { Field, FieldKey } from "../core/refit/fields.ts";
 import type { FieldFault } from "../core/refit/read-field.ts";
@@ -17,10 +18,7 @@ export function fieldText(field: Field, kit: Kit): string {
     case "choice":
       return field.figure(kit);
     case "plates":
-      return field
-        .figure(kit)
-        .map(({ afterPage, leaves }) => `${afterPage} × ${leaves}`)
-        .join(", ");
+      return writePlates(field.figure(kit), "plain");
     case "borders":
       return field.figure(kit).join(", ");
   }

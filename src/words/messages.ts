@@ -1918,8 +1918,6 @@ export const frontMotifPieces = (args: { readonly pieces: number }): string => s
 export const frontMotifOne = (): string => say("front-motif-one");
 /** draw a filled shape, or remove the file|join the pieces in your drawing program */
 export const frontJoinMotif = (args: { readonly pieces: number }): string => say("front-join-motif", args);
-/** a list of cautions, each beginning with - id: */
-export const frontCautionsList = (): string => say("front-cautions-list");
 /** a second caution "{id}" */
 export const frontCautionTwice = (args: { readonly id: Word }): string => say("front-caution-twice", args);
 /** an id of its own for each caution */
@@ -2812,8 +2810,6 @@ export const printMeasuringCard = (args: { readonly title: Word }): string => sa
 export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
 /** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
 export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
-/** {title}: {material}, {sheet} sheet {number}: {parts} */
-export const cutClassTitle = (args: { readonly title: Word; readonly material: Word; readonly sheet: Word; readonly number: Word; readonly parts: Word }): string => say("cut-class-title", args);
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
 /** It is not a progress file of this version: its schema is {given}, not {expected}. */

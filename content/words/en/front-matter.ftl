@@ -138,7 +138,6 @@ front-join-motif = { $pieces ->
 
 ## Cautions
 
-front-cautions-list = a list of cautions, each beginning with - id:
 front-caution-twice = a second caution "{ $id }"
 front-caution-ids = an id of its own for each caution
 

@@ -32,7 +32,3 @@ print-measuring-card = { $title }: measuring card
 print-all-seats = { $title }: packets of all seats
 # At the foot of a class’s page: what it is, the day, the paper.
 print-class-footer = { $title } · { $date } · { $paper }
-
-## Cut sheets of a class: in the files for cutting machines
-
-cut-class-title = { $title }: { $material }, { $sheet } sheet { $number }: { $parts }

@@ -4,6 +4,7 @@ import { basePath } from "../../input/settings/settings.ts";
 import * as messages from "../../words/messages.ts";
 import { currentLibrary as opened } from "../current-library.ts";
 import { watchedFolders } from "../stages.ts";
+import { registerFonts } from "./fonts.ts";
 import { registerFrontMatter } from "./front-matter.ts";
 import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
@@ -31,7 +32,6 @@ export interface SiteConfig {
   on(event: string, handler: (event: never) => unknown): void;
 }
 
-const FONTS = "node_modules/@fontsource";
 const BASE = process.cwd();
 
 /** Registers pages and what they show with Eleventy, from the library of the run. */
@@ -49,6 +49,21 @@ export function registerSite(config: SiteConfig): void {
   registerParts(config, opened, (from, target) => linkFrom(from, target, root()));
   config.addGlobalData("site", () => opened().settings);
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
+  addBundleLinks(config, root);
+  addKitPages(config);
+  addStandIns(config);
+  registerClasses(config, () => opened().classes);
+  registerFonts(config);
+  for (const path of watchedFolders()) config.addWatchTarget(path);
+  config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
+    serving = runMode !== "build";
+  });
+  registerFrontMatter(config);
+  registerServing(config, BASE);
+}
+
+/** Bundles stand at the root, and every page links to them from where it is. */
+function addBundleLinks(config: SiteConfig, root: () => string): void {
   config.addTransform("relative bundles", function (content) {
     const { url } = this.page;
     return url === false
@@ -58,6 +73,9 @@ export function registerSite(config: SiteConfig): void {
           (_, name: string, target: string) => `${name}="${linkFrom(url, target, root())}"`,
         );
   });
+}
+
+function addKitPages(config: SiteConfig): void {
   config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
   config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
@@ -65,13 +83,16 @@ export function registerSite(config: SiteConfig): void {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
   });
+}
+
+/** Pages that stand for one that is not there. */
+function addStandIns(config: SiteConfig): void {
   config.addTemplate("offline.njk", "{{ page.url | absentPage | safe }}", {
     layout: "base.njk",
     eleventyComputed: { title: () => messages.siteAbsentTitle() },
     permalink: "offline.html",
     eleventyExcludeFromCollections: true,
   });
-  registerClasses(config, () => opened().classes);
   config.addTemplate("404.njk", "{{ page.url | missingPage | safe }}", {
     layout: "base.njk",
     eleventyComputed: { title: () => messages.siteMissingTitle() },
@@ -79,25 +100,6 @@ export function registerSite(config: SiteConfig): void {
     pagination: { data: "missingPages", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
   });
-  config.addPassthroughCopy({
-    [`${FONTS}-variable/literata/files/literata-latin-wght-normal.woff2`]: "assets/fonts/literata.woff2",
-    [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2`]: "assets/fonts/source-sans-3.woff2",
-    [`${FONTS}-variable/source-sans-3/files/source-sans-3-latin-ext-wght-normal.woff2`]:
-      "assets/fonts/source-sans-3-ext.woff2",
-    ...Object.fromEntries(
-      [400, 600, 700].map((weight) => [
-        `${FONTS}/source-sans-3/files/source-sans-3-latin-${weight}-normal.woff2`,
-        `assets/fonts/source-sans-3-${weight}.woff2`,
-      ]),
-    ),
-    [`${FONTS}/literata/files/literata-latin-600-normal.woff2`]: "assets/fonts/literata-600.woff2",
-  });
-  for (const path of watchedFolders()) config.addWatchTarget(path);
-  config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
-    serving = runMode !== "build";
-  });
-  registerFrontMatter(config);
-  registerServing(config, BASE);
 }
 
 function paged(name: string, permalink: string): Record<string, unknown> {

@@ -1,6 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { SETTINGS_FILE, type SiteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
+import { SETTINGS_FILE, URL_VARIABLE } from "../../input/settings/settings.ts";
 import { FEED, feed, hasFeed } from "../../output/feeds/feed.ts";
 import { sitemap } from "../../output/feeds/sitemap.ts";
 import * as say from "../../words/messages.ts";

@@ -3,7 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { build } from "esbuild";
 import sharp from "sharp";
-import type { SiteSettings } from "../../input/settings/settings.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import { brandMark } from "../../output/drawing/brand-mark.ts";
 import { ICONS, MANIFEST, MARK, manifestText } from "../../output/offline/manifest.ts";
 import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";

@@ -1,6 +1,7 @@
 import type { Plate } from "../book/book.ts";
 import { heightOf, openingOf } from "../fit/shape.ts";
 import { widestOpening } from "../fit/solve.ts";
+import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
@@ -80,12 +81,12 @@ export function fieldsOf(kit: Kit): Field[] {
 /** The fields of a book, the same for every kit. */
 export function bookFields(): Field[] {
   return [
-    bookLength("leafHeight", 40, 600),
-    bookLength("leafWidth", 30, 500),
-    bookLength("blockThickness", 1, 200),
-    bookCount("leaves", 4, 3000),
-    bookCount("pageOneLeaf", 1, 3000),
-    bookCount("lastPage", 1, 10000),
+    bookLength("leafHeight"),
+    bookLength("leafWidth"),
+    bookLength("blockThickness"),
+    bookCount("leaves", BOUNDS.leaves),
+    bookCount("pageOneLeaf", BOUNDS.leaf),
+    bookCount("lastPage", BOUNDS.page),
     {
       name: "plates",
       key: "plates",
@@ -128,13 +129,15 @@ function foldFields(kit: Kit): Field[] {
       figure: (one) => one.fit.foldStyle,
       refit: (foldStyle) => ({ foldStyle: foldStyle as FoldStyle }),
     },
-    length("markStep", "fold", (one) => one.fit.markStep, 0.1, 5),
+    length("markStep", "fold", (one) => one.fit.markStep, BOUNDS.markStep),
   ];
 }
 
 /** Where the kit states its height. */
 function heightField(kit: Kit): Field[] {
-  return kit.fit.shape.solve === "height" ? [] : [length("height", "fold", (one) => heightOf(one.fit.shape)!, 5, 600)];
+  return kit.fit.shape.solve === "height"
+    ? []
+    : [length("height", "fold", (one) => heightOf(one.fit.shape)!, BOUNDS.pictureHeight)];
 }
 
 /** Where the kit states its opening. */
@@ -160,8 +163,8 @@ function depthField(i: number): Field {
     key: "depths",
     group: "fold",
     form: "length",
-    least: 1,
-    most: 200,
+    least: BOUNDS.depth.least,
+    most: BOUNDS.depth.most,
     level: i + 1,
     figure: (kit) => kit.levels[i]!.depth,
     refit: (depth, kit) => ({ depths: kit.levels.map((other, j) => (j === i ? depth : other.depth)) }),
@@ -171,16 +174,16 @@ function depthField(i: number): Field {
 function lightFields(kit: Kit): Field[] {
   if (!kit.light) return [];
   return [
-    length("lightDiameter", "light", (one) => one.light!.diameter, 5, 150),
-    length("lightHeight", "light", (one) => one.light!.height, 5, 300),
+    length("lightDiameter", "light", (one) => one.light!.diameter, BOUNDS.lightDiameter),
+    length("lightHeight", "light", (one) => one.light!.height, BOUNDS.lightHeight),
   ];
 }
 
-function bookLength(name: "leafHeight" | "leafWidth" | "blockThickness", least: number, most: number): Field {
-  return length(name, "book", (kit) => kit.book[name], least, most);
+function bookLength(name: "leafHeight" | "leafWidth" | "blockThickness"): Field {
+  return length(name, "book", (kit) => kit.book[name], BOUNDS[name]);
 }
 
-function bookCount(name: "leaves" | "pageOneLeaf" | "lastPage", least: number, most: number): Field {
+function bookCount(name: "leaves" | "pageOneLeaf" | "lastPage", { least, most }: Bounds<"count">): Field {
   return {
     name,
     key: name,
@@ -193,6 +196,11 @@ function bookCount(name: "leaves" | "pageOneLeaf" | "lastPage", least: number, m
   };
 }
 
-function length(name: FieldKey, group: FieldGroup, figure: (kit: Kit) => number, least: number, most: number): Field {
+function length(
+  name: FieldKey,
+  group: FieldGroup,
+  figure: (kit: Kit) => number,
+  { least, most }: Bounds<"length">,
+): Field {
   return { name, key: name, group, form: "length", least, most, figure, refit: (mm) => ({ [name]: mm }) };
 }

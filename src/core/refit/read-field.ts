@@ -1,4 +1,4 @@
-import type { Plate } from "../book/book.ts";
+import { readPlates } from "../book/plates.ts";
 import type { Kit } from "../kit/kit.ts";
 import { LengthError, parseLength, type UnitSystem } from "../units/length.ts";
 import type { Field } from "./fields.ts";
@@ -61,13 +61,4 @@ function readLength(given: string, units: UnitSystem): number | undefined {
     if (error instanceof LengthError) return undefined;
     throw error;
   }
-}
-
-/** `192 × 4, 300 × 2`: after which printed page, how many leaves. */
-function readPlates(text: string): Plate[] | undefined {
-  const parts = text.split(",").filter((part) => part.trim() !== "");
-  const plates = parts.map((part) => /^\s*(\d+)\s*[×x*]\s*(\d+)\s*$/i.exec(part));
-  return plates.every((match) => match !== null)
-    ? plates.map((match) => ({ afterPage: Number(match![1]), leaves: Number(match![2]) }))
-    : undefined;
 }

@@ -1,18 +1,12 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
 import { KitError } from "../files/message.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { readYaml } from "../files/yaml.ts";
 import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
-import {
-  SETTINGS_FILE,
-  type SiteSettings,
-  settingsJsonSchema,
-  siteSettings,
-  siteUrl,
-  URL_VARIABLE,
-} from "./settings.ts";
+import { SETTINGS_FILE, settingsJsonSchema, siteSettings, siteUrl, URL_VARIABLE } from "./settings.ts";
 
 /**
  * Reads content/site.yaml below `base`; without the file, all defaults. `override` is the value of LEAFLIGHT_SITE_URL: a

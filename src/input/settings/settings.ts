@@ -47,9 +47,6 @@ export const siteSettings = z
     },
   });
 
-/** Settings with defaults filled in; `url` ends with a slash. */
-export type SiteSettings = z.output<typeof siteSettings>;
-
 /** The settings' JSON Schema (draft 2020-12) as the file that is published and that stands beside them. */
 export function settingsSchemaText(): string {
   return `${JSON.stringify(settingsJsonSchema(), null, 2)}\n`;

@@ -1,11 +1,9 @@
+import { escapeXml } from "../xml.ts";
+
 /** Small helpers to write SVG as text. Numbers are millimetres, kept to 0.01 unless said otherwise. */
 
 export function num(value: number, decimals = 2): string {
   return String(Number(value.toFixed(decimals)) + 0);
-}
-
-export function escapeXml(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }
 
 /** Attributes in the order given; undefined ones are left out, numbers are written with `num`. */

@@ -1,7 +1,7 @@
 import type { Kit, Version } from "../../core/kit/kit.ts";
-import type { SiteSettings } from "../../input/settings/settings.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
-import { element } from "./xml.ts";
+import { element } from "../xml.ts";
 
 /** Where the feed stands below the site. */
 export const FEED = "feed.xml";

@@ -10,8 +10,8 @@ import type {
   WithContext,
 } from "schema-dts";
 import type { Kit } from "../../core/kit/kit.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import { costOf } from "../../core/supplies/supplies.ts";
-import type { SiteSettings } from "../../input/settings/settings.ts";
 import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
 import { sectionName } from "../../words/steps.ts";

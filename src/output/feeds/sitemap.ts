@@ -1,5 +1,5 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { element } from "./xml.ts";
+import { element } from "../xml.ts";
 
 /**
  * The site map (sitemaps.org protocol 0.9): the catalogue, each kit's page with the day of its current version where it

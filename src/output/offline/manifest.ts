@@ -1,4 +1,4 @@
-import type { SiteSettings } from "../../input/settings/settings.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 
 /** An icon of the installed site: file below the site, pixels, and whether a mask may cut it. */
 export interface Icon {

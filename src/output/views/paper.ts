@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from "../../core/units/length.ts";
+import { SHEET_SIZES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
 import type { PaperName } from "../../words/papers.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
@@ -10,10 +10,9 @@ export interface Paper {
   readonly height: number;
 }
 
-/** A4 by ISO 216; US Letter 8.5 × 11 in. */
 export const PAPERS: readonly Paper[] = [
-  { name: "a4", width: 210, height: 297 },
-  { name: "letter", width: 8.5 * MM_PER_INCH, height: 11 * MM_PER_INCH },
+  { name: "a4", width: SHEET_SIZES.a4.width, height: SHEET_SIZES.a4.height },
+  { name: "letter", width: SHEET_SIZES.letter.width, height: SHEET_SIZES.letter.height },
 ];
 
 /** Chromium rounds page boxes to 0.24 pt, so the content box is a little higher than the sheet; mm. */

@@ -57,6 +57,66 @@ describe("a build with broken kits", () => {
   });
 });
 
+describe("a build of a site with other broken files", () => {
+  let project: Project;
+  beforeAll(() => {
+    project = makeProject({ demoKits: ["little-gull"] });
+  });
+  afterAll(() => {
+    project.remove();
+  });
+  const trace = /^\s+at .*:\d+/m;
+
+  it("tells of kits, motifs and cautions together, each with its place, and makes nothing", () => {
+    const cautions = project.read("content/words/en/cautions.yaml");
+    const motif = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">\n<path d="M0 0h2v2zM5 5h2v2z"/></svg>';
+    project.write(GULL, demoText("little-gull").replace("leafHeight: 178", "leafHeight: 12"));
+    project.write("content/motifs/two.svg", motif);
+    project.write("content/words/en/cautions.yaml", cautions.replace("when: cuts", "when: cut"));
+    const { code, stderr } = project.build();
+    project.write(GULL, demoText("little-gull"));
+    project.write("content/words/en/cautions.yaml", cautions);
+    rmSync(join(project.folder, "content/motifs/two.svg"));
+    expect(code).toBe(1);
+    expect(stderr).toMatch(/^content\/motifs\/two\.svg:2 {2}motif: 2 pieces/m);
+    expect(stderr).toMatch(/^content\/kits\/little-gull\/index\.md:\d+:3 {2}book\.leafHeight: given 12/m);
+    expect(stderr).toMatch(/^content\/words\/en\/cautions\.yaml:\d+:3 {2}cautions\[2\]\.when: given "cut"/m);
+    expect(stderr).not.toMatch(trace);
+    expect(existsSync(join(project.folder, "dist"))).toBe(false);
+  });
+
+  it("tells of words that are not known, in English", () => {
+    project.write("content/words/en/own.ftl", "nonsense = Nothing\n");
+    const { code, stderr } = project.build();
+    rmSync(join(project.folder, "content/words/en/own.ftl"));
+    expect(code).toBe(1);
+    expect(stderr).toMatch(/content\/words\/en\/own\.ftl:1 {2}nonsense: a message that the program does not use/);
+    expect(stderr).not.toMatch(trace);
+  });
+
+  it("tells of a photo that cannot be read", () => {
+    const photo = "photos: [{ file: gull.jpg, alt: The gull }]\n";
+    project.write(GULL, demoText("little-gull").replace("\nlevels:\n", `\n${photo}levels:\n`));
+    project.write("content/kits/little-gull/gull.jpg", "no photo");
+    const { code, stderr } = project.build();
+    expect(code).toBe(1);
+    expect(stderr).toMatch(
+      /content\/kits\/little-gull\/index\.md {2}photos\[1\]\.file: "gull\.jpg" cannot be read as a photo/,
+    );
+    expect(stderr).toContain("dist is as it was");
+    expect(stderr).not.toMatch(trace);
+    expect(existsSync(join(project.folder, "dist"))).toBe(false);
+  });
+
+  it("tells of a browser that is not there", () => {
+    project.write(GULL, demoText("little-gull"));
+    const { code, stderr } = project.build({ LEAFLIGHT_BROWSER: "/no/such/browser" });
+    expect(code).toBe(1);
+    expect(stderr).toMatch(/LEAFLIGHT_BROWSER names "\/no\/such\/browser"/);
+    expect(stderr).not.toMatch(trace);
+  });
+});
+
 describe("a build without kits", () => {
   it("says on the catalogue that there is none", () => {
     const project = makeProject({ demoKits: [] });

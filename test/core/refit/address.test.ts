@@ -20,7 +20,7 @@ const refits: fc.Arbitrary<Refit> = fc
       borderLeaves: fc.tuple(fc.integer({ min: 0, max: 99 }), fc.integer({ min: 0, max: 99 })),
       head: length,
       height: length,
-      opening: length,
+      openingDegrees: length,
       depths: fc.array(
         fc.integer({ min: 1, max: 4999 }).map((tenths) => tenths / 10),
         { minLength: 1, maxLength: 5 },

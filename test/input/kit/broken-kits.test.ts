@@ -912,7 +912,7 @@ describe("what a message says would do", () => {
     ["stepped", MOON, "42]", (depth: number) => `${depth}]`, 76.5],
   ] as const)("%s folds: the greatest depth that is named passes, 0.2 mm more does not", (_, kit, find, put, most) => {
     const [message] = spoil({ kit, text: [[find, put(most + 3)]] }).messages as [KitMessage];
-    const named = Number(/greatest depth possible is ([\d.]+) mm/.exec(message.remedy)![1]);
+    const named = Number(/deepest fold possible is ([\d.]+) mm/.exec(message.remedy)![1]);
     expect(named).toBe(most);
     expect(reads(kit, [[find, put(named)]]).levels.at(-1)!.depth).toBe(most);
     expect(spoil({ kit, text: [[find, put(named + 0.2)]] }).messages).toHaveLength(1);

@@ -4,15 +4,11 @@ import { join } from "node:path";
 import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import type { SiteSettings } from "../../../src/core/site-settings.ts";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readSettings } from "../../../src/input/settings/read-settings.ts";
-import {
-  basePath,
-  type SiteSettings,
-  settingsJsonSchema,
-  settingsSchemaText,
-} from "../../../src/input/settings/settings.ts";
+import { basePath, settingsJsonSchema, settingsSchemaText } from "../../../src/input/settings/settings.ts";
 
 /** What a project with this content/site.yaml reads; without text there is no such file. */
 function read(yaml: string | undefined, override?: string): SiteSettings {

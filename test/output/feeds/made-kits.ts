@@ -1,8 +1,9 @@
 import { join } from "node:path";
 import type { Kit, Version } from "../../../src/core/kit/kit.ts";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
+import type { SiteSettings } from "../../../src/core/site-settings.ts";
 import { readCautions } from "../../../src/input/cautions/read-cautions.ts";
-import { type SiteSettings, siteSettings } from "../../../src/input/settings/settings.ts";
+import { siteSettings } from "../../../src/input/settings/settings.ts";
 import { type KitView, viewKit } from "../../../src/output/views/kit-view.ts";
 import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
 

@@ -1,6 +1,6 @@
 import { DOMParser } from "@xmldom/xmldom";
 import { describe, expect, it } from "vitest";
-import { element, escapeXml } from "../../../src/output/feeds/xml.ts";
+import { element, escapeXml } from "../../src/output/xml.ts";
 
 describe("element(name, text, attributes)", () => {
   it.each(["a < b && c > d", `"quotes" and 'others'`, "]]> <!-- &amp; -->", "Zwölf Bücher – 📚", "two\nlines"])(

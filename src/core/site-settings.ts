@@ -1,0 +1,19 @@
+/** Settings of a site, every default filled in. */
+export interface SiteSettings {
+  readonly title: string;
+  readonly summary: string;
+  /** Address of the folder where the site stands, with a slash at its end. */
+  readonly url?: string | undefined;
+  /** The address that the feed's ids are made from; the first `url` where the site has moved. */
+  readonly feedId?: string | undefined;
+  readonly author?: SiteAuthor | undefined;
+  /** Language of the pages (BCP 47). */
+  readonly language: string;
+}
+
+/** Who makes the kits. */
+export interface SiteAuthor {
+  readonly name: string;
+  readonly kind: "organisation" | "person";
+  readonly url?: string | undefined;
+}
