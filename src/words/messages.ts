@@ -2080,7 +2080,7 @@ export const termCaliperForms = (): string => say("term-caliper-forms");
 export const termCaliperMeaning = (): string => say("term-caliper-meaning");
 /** level */
 export const termLevel = (): string => say("term-level");
-/** level|levels */
+/** levels */
 export const termLevelForms = (): string => say("term-level-forms");
 /** A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back. */
 export const termLevelMeaning = (): string => say("term-level-meaning");
@@ -2104,13 +2104,13 @@ export const termScoreLineForms = (): string => say("term-score-line-forms");
 export const termScoreLineMeaning = (): string => say("term-score-line-meaning");
 /** mark */
 export const termMark = (): string => say("term-mark");
-/** mark|marks */
+/** marks */
 export const termMarkForms = (): string => say("term-mark-forms");
 /** A pencil point on a leaf, measured from the head, where a cut begins. */
 export const termMarkMeaning = (): string => say("term-mark-meaning");
 /** cut */
 export const termCut = (): string => say("term-cut");
-/** cut|cuts */
+/** cuts */
 export const termCutForms = (): string => say("term-cut-forms");
 /** A slit from the fore-edge inward, square to it, that frees neighbouring strips from each other. */
 export const termCutMeaning = (): string => say("term-cut-meaning");

@@ -1,4 +1,4 @@
-import type { SiteConfig } from "./register.ts";
+import type { SiteConfig } from "./site-config.ts";
 
 const FONTS = "node_modules/@fontsource";
 

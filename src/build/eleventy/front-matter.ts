@@ -1,6 +1,6 @@
 import { parse } from "yaml";
 import { currentLibrary } from "../current-library.ts";
-import type { SiteConfig } from "./register.ts";
+import type { SiteConfig } from "./site-config.ts";
 
 /** A page of a kit or a class: its folder's name is the kit's. */
 const OF_FOLDER = /(?:^|\/)content\/(kits|classes)\/([^/]+)\/index\.md$/;

@@ -6,8 +6,8 @@ import { type Html, raw } from "../../output/parts/markup.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
-import type { SiteConfig } from "./register.ts";
 import { relativeUrl } from "./relative-url.ts";
+import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
 
 /** What the frame of a class's printed page puts around its sheets. */

@@ -4,6 +4,7 @@ import { benchPart } from "../../output/parts/bench.ts";
 import type { LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
+import { glossaryPage } from "../../output/parts/glossary.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { type Html, raw } from "../../output/parts/markup.ts";
@@ -13,7 +14,7 @@ import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library.ts";
 import { feedOf, pageHead } from "./page-head.ts";
-import type { SiteConfig } from "./register.ts";
+import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
 
 /** A packet's sheets with what its frame says of them. */
@@ -42,7 +43,8 @@ export function registerParts(
   config.addFilter("headPart", headPart);
   config.addFilter("footPart", (page: string) => {
     const { summary, author } = opened().settings;
-    return footPart({ summary, author, feed: feedOf(opened(), linkOf(page))?.address });
+    const glossary = linkOf(page)("/glossary/index.html");
+    return footPart({ summary, author, glossary, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
@@ -51,6 +53,7 @@ export function registerParts(
     const { views: kits, classes } = opened();
     return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
   });
+  config.addFilter("glossaryPage", glossaryPage);
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {

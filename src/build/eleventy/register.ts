@@ -10,27 +10,7 @@ import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
 import { linkFrom, NOT_FOUND } from "./relative-url.ts";
 import { registerServing } from "./serving.ts";
-
-/** The parts of Eleventy's configuration that the site uses. */
-export interface SiteConfig {
-  addPlugin(plugin: unknown): void;
-  setLibrary(name: string, library: unknown): void;
-  setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined: boolean }): void;
-  addNunjucksGlobal(name: string, value: unknown): void;
-  addFilter(name: string, filter: (...args: never[]) => unknown): void;
-  addTransform(name: string, transform: (this: { page: { url: string | false } }, content: string) => string): void;
-  addGlobalData(name: string, data: unknown): void;
-  addTemplate(path: string, content: string, data: Record<string, unknown>): void;
-  addPassthroughCopy(paths: Record<string, string>): void;
-  addWatchTarget(path: string): void;
-  setFrontMatterParsingOptions(options: Readonly<Record<string, unknown>>): void;
-  addPreprocessor(
-    name: string,
-    extensions: string,
-    process: (data: { readonly page: { readonly inputPath: string } }, content: string) => false | undefined,
-  ): void;
-  on(event: string, handler: (event: never) => unknown): void;
-}
+import type { SiteConfig } from "./site-config.ts";
 
 const BASE = process.cwd();
 
@@ -51,6 +31,7 @@ export function registerSite(config: SiteConfig): void {
   config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   addBundleLinks(config, root);
   addKitPages(config);
+  addGlossary(config);
   addStandIns(config);
   registerClasses(config, () => opened().classes);
   registerFonts(config);
@@ -82,6 +63,15 @@ function addKitPages(config: SiteConfig): void {
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
+  });
+}
+
+function addGlossary(config: SiteConfig): void {
+  config.addTemplate("glossary.njk", "{{ page.url | glossaryPage | safe }}", {
+    layout: "base.njk",
+    eleventyComputed: { title: () => messages.glossaryTitle(), summary: () => messages.glossarySummary() },
+    permalink: "glossary/index.html",
+    eleventyExcludeFromCollections: true,
   });
 }
 

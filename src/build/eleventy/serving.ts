@@ -1,7 +1,7 @@
 import { isLibraryOpen } from "../current-library.ts";
 import { foreseen } from "../foreseen.ts";
 import { type Run, runServing } from "../stages.ts";
-import type { SiteConfig } from "./register.ts";
+import type { SiteConfig } from "./site-config.ts";
 
 /** What Eleventy tells at each turn; a build's own run is `build`. */
 interface Turn {

@@ -1,9 +1,12 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import { element } from "../xml.ts";
 
+/** The folder of the glossary, below the site. */
+const GLOSSARY = "glossary/";
+
 /**
  * The site map (sitemaps.org protocol 0.9): the catalogue, each kit's page with the day of its current version where it
- * states one, and each class's page. `url` is the site's folder, `classes` are folder names.
+ * states one, each class's page, and the glossary. `url` is the site's folder, `classes` are folder names.
  */
 export function sitemap(url: string, kits: readonly Kit[], classes: readonly string[] = []): string {
   const dates = kits.flatMap(({ versions }) => versions[0]?.date ?? []).sort();
@@ -11,6 +14,7 @@ export function sitemap(url: string, kits: readonly Kit[], classes: readonly str
     { path: "", date: dates.at(-1) },
     ...kits.map(({ slug, versions }) => ({ path: `kits/${slug}/`, date: versions[0]?.date })),
     ...classes.map((slug) => ({ path: `classes/${slug}/`, date: undefined })),
+    { path: GLOSSARY, date: undefined },
   ];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',

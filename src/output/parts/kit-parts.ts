@@ -9,22 +9,31 @@ import { preparationPart } from "./preparation.ts";
 import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
 import { tacksPart } from "./tacks.ts";
+import { withTerms } from "./terms.ts";
 import { warningsPart } from "./warnings.ts";
 import { windowPart } from "./window-part.ts";
+
+/** The glossary as a kit's page links to it. */
+const GLOSSARY = "../../glossary/index.html";
 
 /** The parts of a kit's page that follow a reader's book, by the names that the page gives them (`data-part`). */
 export const KIT_PARTS = {
   book: bookPart,
-  cautions: cautionsPart,
+  cautions: explained(cautionsPart),
   figures: figuresPart,
   measure: measurePart,
   pattern: patternPart,
-  preparation: preparationPart,
-  steps: stepsPart,
-  supplies: suppliesPart,
-  tacks: tacksPart,
+  preparation: explained(preparationPart),
+  steps: explained(stepsPart),
+  supplies: explained(suppliesPart),
+  tacks: explained(tacksPart),
   warnings: warningsPart,
-  window: windowPart,
+  window: explained(windowPart),
 } as const satisfies Readonly<Record<string, (view: KitView) => Html>>;
+
+/** A part in which terms lead to the glossary. */
+function explained<View>(part: (view: View) => Html): (view: View) => Html {
+  return (view) => withTerms(part(view), GLOSSARY);
+}
 
 export type KitPart = keyof typeof KIT_PARTS;

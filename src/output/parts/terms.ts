@@ -1,5 +1,5 @@
-import { glossary, type Term } from "../../words/glossary.ts";
 import * as say from "../../words/messages.ts";
+import { type Term, terms } from "../../words/terms.ts";
 import { type Html, html, raw } from "./markup.ts";
 
 /** In these a term is no link: it is one already, a heading, a control, a drawing, or the cell of a table. */
@@ -13,7 +13,7 @@ const EDGE = "[\\p{L}\\p{N}-]";
  * address as seen from the page. Nothing else of the markup changes.
  */
 export function withTerms(section: Html, page: string): Html {
-  const left = new Map(glossary().flatMap((term) => term.forms.map((form) => [form, term] as const)));
+  const left = new Map(terms().flatMap((term) => term.forms.map((form) => [form, term] as const)));
   const linked = new Set<Term>();
   const closed: string[] = [];
   const pieces = section.toString().split(/(<[^>]*>)/);

@@ -1,9 +1,9 @@
 import { MANIFEST } from "../../output/offline/manifest.ts";
 import type { Answer, Question } from "../../output/offline/messages.ts";
-import { absentPage, kitOf, pathIn } from "../../output/offline/paths.ts";
 import { WORKER } from "../../output/offline/site-list.ts";
 import { keepThisKit, tagKept } from "./offline-kit.ts";
 import { watchUpdates } from "./offline-update.ts";
+import { absentPage, kitOf, pathIn } from "./paths.ts";
 
 /** Makes the site installable and lets it work without network. */
 export function bindOffline(site: URL): void {

@@ -1,6 +1,6 @@
 import type { KeepFailure } from "../../output/offline/messages.ts";
-import { addressOf, keptAddress, pathIn } from "../../output/offline/paths.ts";
 import type { FileNames } from "../../output/offline/site-list.ts";
+import { addressOf, keptAddress, pathIn } from "./paths.ts";
 
 /** So many files are fetched at a time. */
 const AT_ONCE = 6;

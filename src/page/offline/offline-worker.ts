@@ -1,8 +1,8 @@
 import type { Answer, KeepFailure, Question } from "../../output/offline/messages.ts";
-import { absentAddress, addressOf, kitOf, pathIn } from "../../output/offline/paths.ts";
 import { type FileNames, KIT_LIST, type KitList, type SiteList } from "../../output/offline/site-list.ts";
 import type { AskedEvent, WorkerHost } from "./offline-host.ts";
 import { KeepError, OfflineStore } from "./offline-store.ts";
+import { absentAddress, addressOf, kitOf, pathIn } from "./paths.ts";
 
 /** The site's list, put in by the bundler: another build is another worker. */
 declare const SITE: SiteList;

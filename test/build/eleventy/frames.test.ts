@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import nunjucks from "nunjucks";
 import { describe, expect, it } from "vitest";
-import { registerSite, type SiteConfig } from "../../../src/build/eleventy/register.ts";
+import { registerSite } from "../../../src/build/eleventy/register.ts";
+import type { SiteConfig } from "../../../src/build/eleventy/site-config.ts";
 
 const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 

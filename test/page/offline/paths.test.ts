@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { absentAddress, absentPage, addressOf, keptAddress, kitOf, pathIn } from "../../../src/output/offline/paths.ts";
+import { absentAddress, absentPage, addressOf, keptAddress, kitOf, pathIn } from "../../../src/page/offline/paths.ts";
 
 const SITE = "https://library.example/workshop/";
 
