@@ -85,12 +85,12 @@ describe("benchCutDepth(pattern, depth)", () => {
 });
 
 describe("difficultyOf(pattern, effort)", () => {
-  it("calls two levels, few cuts and an evening easy, and many hours long", () => {
+  it("calls two levels, few cuts and an evening easy, and many hours demanding", () => {
     const { pattern } = KITS.find(([name]) => name === "little-gull")![1];
     expect(pattern.levels).toHaveLength(2);
     const byStage = effortOf(countsOf(pattern), KITS[0]![1].kit.rates).byStage;
     expect(difficultyOf(pattern, { minutes: 240, byStage })).toBe("easy");
-    expect(difficultyOf(pattern, { minutes: 400, byStage })).toBe("medium");
-    expect(difficultyOf(pattern, { minutes: 800, byStage })).toBe("long");
+    expect(difficultyOf(pattern, { minutes: 400, byStage })).toBe("moderate");
+    expect(difficultyOf(pattern, { minutes: 800, byStage })).toBe("demanding");
   });
 });
