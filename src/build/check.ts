@@ -3,7 +3,7 @@ import { formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { foreseen } from "./foreseen.ts";
-import { type Library, openLibrary } from "./library.ts";
+import { type Library, openLibrary } from "./library/library.ts";
 import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
 import { authorWarnings } from "./tell.ts";
 

@@ -1,12 +1,12 @@
 import Eleventy from "@11ty/eleventy";
 import { bundlePageScripts } from "./bundle/page-scripts.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
-import { currentLibrary, holdLibrary } from "./current-library.ts";
 import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
-import { openLibrary } from "./library.ts";
+import { currentLibrary, holdLibrary } from "./library/current-library.ts";
+import { openLibrary } from "./library/library.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { tellLeftOut, tellWarnings } from "./tell.ts";

@@ -2,7 +2,7 @@ import { formatMessage } from "../input/files/format-message.ts";
 import type { KitView } from "../output/views/kit-view.ts";
 import { authorDoubt } from "../words/findings/doubts.ts";
 import * as say from "../words/messages.ts";
-import { currentLibrary } from "./current-library.ts";
+import { currentLibrary } from "./library/current-library.ts";
 import { reportClasses } from "./report.ts";
 
 /** Tells the warnings of kits and classes. @throws MisfitError where a seat does not fit and that is to stop */

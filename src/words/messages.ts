@@ -3284,11 +3284,11 @@ export const remedyMoreSessions = (args: { readonly sessions: number }): string 
 export const teacherSupervision = (): string => say("teacher-supervision");
 /** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */
 export const teacherSupervisionText = (): string => say("teacher-supervision-text");
-/** Knife out */
+/** Knife out — Names of rows: up to about 24 letters keep to one line. */
 export const teacherKnifeOut = (): string => say("teacher-knife-out");
 /** Knife back, capped */
 export const teacherKnifeBack = (): string => say("teacher-knife-back");
-/** Cells in, door screwed shut */
+/** Cells in, door screwed */
 export const teacherCellsIn = (): string => say("teacher-cells-in");
 /** Cells counted back */
 export const teacherCellsBack = (): string => say("teacher-cells-back");

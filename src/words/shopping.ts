@@ -1,4 +1,4 @@
-import type { PooledSupply } from "../core/class/pool.ts";
+import type { PooledSupply } from "../core/class/pooled-supply.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import * as say from "./messages.ts";
 import { decimal } from "./numbers.ts";

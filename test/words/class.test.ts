@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { SeatPart } from "../../src/core/class/class-sheets.ts";
-import type { PooledSupply } from "../../src/core/class/pool.ts";
+import type { PooledSupply } from "../../src/core/class/pooled-supply.ts";
 import type { Remedy } from "../../src/core/class/remedies.ts";
 import type { Reach } from "../../src/core/class/schedule.ts";
 import type { PatternLeaf } from "../../src/core/pattern/pattern.ts";

@@ -137,9 +137,10 @@ remedy-more-sessions = { $sessions ->
 
 teacher-supervision = Supervision list
 teacher-supervision-text = The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back.
+# Names of rows: up to about 24 letters keep to one line.
 teacher-knife-out = Knife out
 teacher-knife-back = Knife back, capped
-teacher-cells-in = Cells in, door screwed shut
+teacher-cells-in = Cells in, door screwed
 teacher-cells-back = Cells counted back
 # Underscores are room to write; $box is a box to tick.
 teacher-counts = Out/back: knives ____/____ · new blades ____ · old blades in the container ____ · glue guns cold { $box }

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
-import type { Library } from "../library.ts";
+import type { Library } from "../library/library.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
 /** Page scripts by the name they get below assets/scripts. */

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { build } from "esbuild";
-import type { Library } from "../library.ts";
+import type { Library } from "../library/library.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
 /** A script of the site after bundling. */

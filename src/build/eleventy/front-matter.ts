@@ -1,5 +1,5 @@
 import { parse } from "yaml";
-import { currentLibrary } from "../current-library.ts";
+import { currentLibrary } from "../library/current-library.ts";
 import type { SiteConfig } from "./site-config.ts";
 
 /** A page of a kit or a class: its folder's name is the kit's. */

@@ -3,7 +3,7 @@ import { SOCIAL } from "../../output/feeds/social-size.ts";
 import type { LinkTo } from "../../output/parts/cards.ts";
 import type { PageHead } from "../../output/parts/head.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library.ts";
+import type { Library } from "../library/library.ts";
 import { NOT_FOUND } from "./relative-url.ts";
 
 const STAND_INS: readonly string[] = [NOT_FOUND, "/offline.html"];

@@ -2,18 +2,21 @@ import { classPage } from "../../output/parts/class/class-page.ts";
 import { measuringCard } from "../../output/parts/class/measuring-card.ts";
 import { seatPage } from "../../output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../output/parts/class/teacher-packet.ts";
+import type { PageHead } from "../../output/parts/head.ts";
 import { type Html, raw } from "../../output/parts/markup.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
+import type { Library } from "../library/library.ts";
+import { pageHead } from "./page-head.ts";
 import { relativeUrl } from "./relative-url.ts";
 import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
 
-/** What the frame of a class's printed page puts around its sheets. */
+/** A class's printed sheets with what their frame says of them. */
 interface FramedPrint {
+  readonly head: PageHead;
   readonly heading: string;
-  readonly summary: string;
   readonly units: string;
   readonly main: Html;
 }
@@ -27,7 +30,8 @@ const PRINTS = {
 type Print = keyof typeof PRINTS;
 
 /** Registers the pages of classes: seats with their packets, the teacher's packet, the measuring card. */
-export function registerClasses(config: SiteConfig, classes: () => readonly ClassView[]): void {
+export function registerClasses(config: SiteConfig, opened: () => Library): void {
+  const classes = (): readonly ClassView[] => opened().classes;
   const viewOf = (slug: string): ClassView => found(classes(), ({ slug: own }) => own === slug, slug);
   const classOf = (key: string): ClassView => viewOf(key.split("/")[0]!);
   const seatOf = (key: string): SeatView => found(classOf(key).seats, (seat) => seat.key === key, key);
@@ -35,7 +39,9 @@ export function registerClasses(config: SiteConfig, classes: () => readonly Clas
     classPage(viewOf(slug), raw(stated(story)), (target) => relativeUrl(target, stated(page))),
   );
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
-  config.addFilter("classPrint", (name: Print, slug: string) => framedPrint(name, viewOf(slug)));
+  config.addFilter("classPrint", (name: Print, page: string, slug: string) =>
+    framedPrint(opened(), name, stated(page), viewOf(slug)),
+  );
   addData(config, classes);
   addPages(config, (key) => say.seatTitle({ seat: seatOf(key).number, class: classOf(key).plan.title }));
 }
@@ -46,10 +52,12 @@ function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T 
   return one;
 }
 
-function framedPrint(name: Print, view: ClassView): FramedPrint {
+function framedPrint(library: Library, name: Print, page: string, view: ClassView): FramedPrint {
   const { title, summary, units } = view.plan;
-  const { heading, part } = PRINTS[name];
-  return { heading: heading({ title }), summary, units, main: part(view) };
+  const { heading: headingOf, part } = PRINTS[name];
+  const heading = headingOf({ title });
+  const link = (target: string): string => relativeUrl(target, page);
+  return { head: pageHead(library, page, { title: heading, summary, link }), heading, units, main: part(view) };
 }
 
 function addData(config: SiteConfig, classes: () => readonly ClassView[]): void {

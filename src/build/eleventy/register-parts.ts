@@ -12,7 +12,7 @@ import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/pa
 import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library.ts";
+import type { Library } from "../library/library.ts";
 import { feedOf, pageHead } from "./page-head.ts";
 import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";

@@ -2,7 +2,7 @@ import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import MarkdownIt from "markdown-it";
 import { basePath } from "../../input/settings/settings.ts";
 import * as messages from "../../words/messages.ts";
-import { currentLibrary as opened } from "../current-library.ts";
+import { currentLibrary as opened } from "../library/current-library.ts";
 import { watchedFolders } from "../stages.ts";
 import { registerFonts } from "./fonts.ts";
 import { registerFrontMatter } from "./front-matter.ts";
@@ -33,7 +33,7 @@ export function registerSite(config: SiteConfig): void {
   addKitPages(config);
   addGlossary(config);
   addStandIns(config);
-  registerClasses(config, () => opened().classes);
+  registerClasses(config, opened);
   registerFonts(config);
   for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {

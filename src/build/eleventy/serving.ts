@@ -1,5 +1,5 @@
-import { isLibraryOpen } from "../current-library.ts";
 import { foreseen } from "../foreseen.ts";
+import { isLibraryOpen } from "../library/current-library.ts";
 import { type Run, runServing } from "../stages.ts";
 import type { SiteConfig } from "./site-config.ts";
 

@@ -5,7 +5,7 @@ import { SETTINGS_FILE, URL_VARIABLE } from "../../input/settings/settings.ts";
 import { FEED, feed, hasFeed } from "../../output/feeds/feed.ts";
 import { sitemap } from "../../output/feeds/sitemap.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library.ts";
+import type { Library } from "../library/library.ts";
 
 /** Writes what says where the site's pages stand: site map and feed. Without an address there is neither. */
 export function writeSiteFiles(output: string, { views, classes, settings }: Library): void {

@@ -1,4 +1,4 @@
-import type { PooledSupply } from "./pool.ts";
+import type { PooledSupply } from "./pooled-supply.ts";
 
 /** What a class costs, in the class's currency to 0.01; undefined where no price is stated. */
 export interface ClassCosts {

@@ -1,41 +1,14 @@
-import type { SupplyId, SupplyUnit } from "../kit/supply-id.ts";
 import type { SheetLayout } from "../packing/lay-out.ts";
 import { extentOf } from "../packing/pack.ts";
 import { isLength, toBuy } from "../supplies/lengths.ts";
 import { suppliesOf } from "../supplies/supplies.ts";
-import type { Supply, SupplyReason } from "../supplies/supply.ts";
+import type { Supply } from "../supplies/supply.ts";
 import { tidy } from "../units/length.ts";
 import type { SeatPart } from "./class-sheets.ts";
 import type { FittingSeat } from "./fit-seats.ts";
-import type { KitClass, Stock } from "./kit-class.ts";
-
-/** A line of the class's shopping list. Quantities in `unit`, prices in the class's currency. */
-export interface PooledSupply {
-  readonly kind: Supply["kind"];
-  /** Of a supply that the program counts; `paper` is what a guide is drawn on. */
-  readonly id: SupplyId | "paper" | undefined;
-  readonly own: Supply["own"];
-  readonly unit: SupplyUnit | undefined;
-  /** Name of the sheets' size, where it is counted in sheets. */
-  readonly sheet: string | undefined;
-  readonly reason: PooledReason;
-  /** For all seats together, rounded up once to what can be bought. */
-  readonly need: number;
-  readonly stock: number;
-  readonly buy: number;
-  /** Price of what all seats use, and of what is still to buy; undefined where no price is stated. */
-  readonly worth: number | undefined;
-  readonly toPay: number | undefined;
-  /** What each seat has of it, by its number: parts of a whole that need not be 1. */
-  readonly shares: ReadonlyMap<number, number>;
-}
-
-/** Why a line is on the list: for so many seats, with the size or use of the thing where all share it; sheets as they are packed. */
-export type PooledReason =
-  | { readonly kind: "seats"; readonly seats: number; readonly of: SupplyReason | undefined }
-  | { readonly kind: "packed"; readonly tooLarge: readonly SeatPart[] };
-
-type Line = Omit<PooledSupply, "stock" | "buy" | "toPay">;
+import type { KitClass } from "./kit-class.ts";
+import type { NeededSupply, PooledSupply } from "./pooled-supply.ts";
+import { nameOf, takeFromStock } from "./stock.ts";
 
 /** The shopping list of all fitting seats: sheets as they are packed over the class, lengths added before they are rounded. */
 export function poolSupplies(
@@ -48,18 +21,13 @@ export function poolSupplies(
   return takeFromStock(lines.toSorted(byKind), plan.stock);
 }
 
-/** Stock that no line of the list has a use for. */
-export function unusedStock(plan: KitClass, list: readonly PooledSupply[]): Stock[] {
-  return plan.stock.filter((one) => !list.some((line) => isOfLine(one, line)));
-}
-
 function seatSupplies(plan: KitClass, { kit, pattern, counts }: FittingSeat): Supply[] {
   return suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
 }
 
-function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): Line[] {
+function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): NeededSupply[] {
   return layouts.flatMap((layout) =>
-    (["card", "acetate", "paper"] as const).flatMap((material): Line[] => {
+    (["card", "acetate", "paper"] as const).flatMap((material): NeededSupply[] => {
       const sheets = layout.sheets.filter((sheet) => sheet.material === material);
       const tooLarge = layout.tooLarge.filter((part) => part.material === material);
       const need = sheets.length + tooLarge.length;
@@ -102,7 +70,7 @@ interface SeatSupply {
 function otherLines(
   plan: KitClass,
   lists: readonly { readonly seat: number; readonly supplies: readonly Supply[] }[],
-): Line[] {
+): NeededSupply[] {
   const all = lists.flatMap(({ seat, supplies }) => supplies.map((supply): SeatSupply => ({ seat, supply })));
   const counted = all.filter(({ supply }) => supply.id !== "card" && supply.id !== "acetate");
   const groups = Map.groupBy(counted, ({ supply }) => groupOf(supply));
@@ -115,7 +83,7 @@ function groupOf({ kind, id, own, unit, reason }: Supply): string {
   return JSON.stringify([kind, id, nameOf(own), unit ?? own?.unit, size]);
 }
 
-function pooledLine(plan: KitClass, of: readonly SeatSupply[]): Line {
+function pooledLine(plan: KitClass, of: readonly SeatSupply[]): NeededSupply {
   const first = of[0]!.supply;
   const exact = sum(of.map(({ supply }) => supply.exact));
   const need = isLength(first.unit) ? toBuy(exact, first.unit) : sum(of.map(({ supply }) => supply.quantity));
@@ -142,36 +110,7 @@ function worthOf(plan: KitClass, of: readonly SeatSupply[], need: number): numbe
   return own.length > 0 ? sum(own) : undefined;
 }
 
-/** Stock is taken off the lines that it is for, one after the other. */
-function takeFromStock(lines: readonly Line[], stock: readonly Stock[]): PooledSupply[] {
-  const left = stock.map((one) => ({ ...one }));
-  return lines.map((line) => {
-    let buy = line.need;
-    for (const one of left.filter((other) => isOfLine(other, line))) {
-      const taken = Math.min(one.quantity, buy);
-      one.quantity -= taken;
-      buy -= taken;
-    }
-    const rest = toBuy(buy, line.unit);
-    return {
-      ...line,
-      stock: tidy(line.need - rest),
-      buy: rest,
-      toPay: line.worth === undefined ? undefined : tidy((line.worth * rest) / line.need, 2),
-    };
-  });
-}
-
-/** What the program counts is told by its id, another thing by the name that kit and class give it. */
-function isOfLine(stock: Stock, { id, own }: Pick<PooledSupply, "id" | "own">): boolean {
-  return stock.id === undefined ? nameOf(stock) === nameOf(own) : stock.id === id;
-}
-
-function nameOf(thing: { readonly item: string } | undefined): string | undefined {
-  return thing?.item.trim().toLowerCase();
-}
-
-function byKind(a: Line, b: Line): number {
+function byKind(a: NeededSupply, b: NeededSupply): number {
   return a.kind === b.kind ? 0 : a.kind === "material" ? -1 : 1;
 }
 

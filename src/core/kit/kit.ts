@@ -96,6 +96,8 @@ export interface Licence {
 export interface Link {
   readonly label: string;
   readonly url: string;
+  /** Where the address leads, with its port where it states one. */
+  readonly host: string;
 }
 
 /** A kit as its author states it, every length in mm, every default filled in. */

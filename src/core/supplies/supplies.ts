@@ -51,14 +51,18 @@ function bookSupplies(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
 /** Card and acetate by the sheet, packed on the kit's first sheet size that takes all parts of a material. */
 function sheetSupplies(kit: Kit, pattern: Pattern): Supply[] {
   const parts = partsOf(pattern.window);
-  const card = sheetsFor(kit, parts, "card");
   const acetate = sheetsFor(kit, parts, "acetate");
   const lines = kit.gaugeLines.length;
-  const why = { kind: "card", ...card, gauge: GAUGE_SHEETS, lines, window: card.count } as const;
+  const { sheet, tooLarge, count } = sheetsFor(kit, parts, "card");
+  const why = { kind: "card", sheet, tooLarge, gauge: GAUGE_SHEETS, lines, window: count } as const;
   return [
-    material(kit, "card", card.count + GAUGE_SHEETS, "sheet", why),
-    ...(acetate.count > 0 ? [material(kit, "acetate", acetate.count, "sheet", { kind: "acetate", ...acetate })] : []),
+    material(kit, "card", count + GAUGE_SHEETS, "sheet", why),
+    ...(acetate.count > 0 ? [acetateSupply(kit, acetate)] : []),
   ];
+}
+
+function acetateSupply(kit: Kit, { count, sheet, tooLarge }: ReturnType<typeof sheetsFor>): Supply {
+  return material(kit, "acetate", count, "sheet", { kind: "acetate", sheet, tooLarge });
 }
 
 function sheetsFor(

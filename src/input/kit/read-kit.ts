@@ -88,7 +88,7 @@ function toKit(
     units: data.units,
     versions: data.versions.map((one) => ({ ...one, note: one.note })),
     licence: data.licence && { ...data.licence, url: data.licence.url },
-    links: data.links,
+    links: data.links.map((link) => ({ ...link, host: new URL(link.url).host })),
     credit: data.credit && { ...data.credit, url: data.credit.url },
     levels,
     gaugeLines: data.gauge?.lines ?? levels.map((level) => level.depth),

@@ -4,7 +4,7 @@ import type { Edition } from "../views/edition.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** Whose picture it is, under which licence the kit stands, and where its author's links lead. */
-export function creditsPart({ credit }: Kit, { licence, links }: Edition): Html {
+export function creditsPart({ credit, links }: Kit, { licence }: Edition): Html {
   const picture =
     credit &&
     rich(say.kitCredit, {

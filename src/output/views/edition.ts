@@ -7,8 +7,6 @@ export interface Edition {
   readonly versions: readonly (Version & { readonly day: string })[];
   readonly current: (Version & { readonly day: string }) | undefined;
   readonly licence: Licence | undefined;
-  /** The author's links, each with the host that it leads to. */
-  readonly links: readonly { readonly label: string; readonly url: string; readonly host: string }[];
 }
 
 export function editionOf(kit: Kit): Edition {
@@ -17,6 +15,5 @@ export function editionOf(kit: Kit): Edition {
     versions,
     current: versions[0],
     licence: kit.licence,
-    links: kit.links.map((link) => ({ ...link, host: new URL(link.url).host })),
   };
 }

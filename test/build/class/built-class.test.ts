@@ -276,6 +276,8 @@ describe("what is printed for the class", () => {
     for (const page of printed) expect([page.width, page.height].map(Math.round)).toEqual([210, 297]);
     const handouts = printed.filter((page) => page.text.includes("Handout ·"));
     expect(handouts).toHaveLength(3);
+    const supervision = printed.find((page) => page.text.includes("Supervision list"))!;
+    expect(supervision.text).toContain("Anyone carrying on at home");
   });
 
   // Read back with pdfjs-dist: the ruler's edge is whole centimetres long in true scale.

@@ -4,6 +4,8 @@ import nunjucks from "nunjucks";
 import { describe, expect, it } from "vitest";
 import { registerSite } from "../../../src/build/eleventy/register.ts";
 import type { SiteConfig } from "../../../src/build/eleventy/site-config.ts";
+import { holdLibrary } from "../../../src/build/library/current-library.ts";
+import { openLibrary } from "../../../src/build/library/library.ts";
 
 const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 
@@ -16,6 +18,13 @@ const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown
     { page: at("/kits/little-gull/packet/"), slug: "little-gull", template: "packet" },
     { page: at("/classes/winter-evenings/seat-1/packet/"), seat: "winter-evenings/1", template: "packet" },
   ],
+  "class.njk": [{ page: at("/classes/winter-evenings/", "winter-evenings"), content: "<p>Story</p>" }],
+  "seat.njk": [{ seat: "winter-evenings/1" }, { seat: "winter-evenings/6" }],
+  "class-print.njk": ["teacher", "measuring-card"].map((template) => ({
+    page: at(`/classes/winter-evenings/${template}/`),
+    slug: "winter-evenings",
+    template,
+  })),
 };
 
 /** Pages may have none: then the site's own stands in. */
@@ -38,6 +47,7 @@ function environment(): nunjucks.Environment {
       options = given;
     },
   };
+  holdLibrary(openLibrary(join(LAYOUTS, "..")));
   registerSite(new Proxy(config as SiteConfig, { get: (own, name) => Reflect.get(own, name) ?? (() => {}) }));
   const loader = new nunjucks.FileSystemLoader(LAYOUTS);
   const made = new nunjucks.Environment(loader, { autoescape: true, ...options });

@@ -61,9 +61,9 @@ export function tableSuite(printed: () => Printed): void {
             .filter(({ leaf }) => leaves.has(leaf))
             .reduce((n, leaf) => n + leaf.cuts.length, 0);
           soFar += cuts;
-          expect(foot, pdf.name).toContain(
-            `Check: ${rows.length} leaves and ${cuts} cuts on this sheet, ${soFar} of ${total} cuts so far.`,
-          );
+          const counted = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
+          const figures = `${counted(rows.length, "leaf", "leaves")} and ${counted(cuts, "cut", "cuts")} on this sheet`;
+          expect(foot, pdf.name).toContain(`Check: ${figures}, ${soFar} of ${total} cuts so far.`);
           const ends = `Last row: leaf ${pdf.pattern.leaves.at(-1)!.leaf} ends the pattern.`;
           if (i === pages.length - 1) expect(foot, pdf.name).toContain(ends);
           else expect(foot, pdf.name).not.toContain("Last row");

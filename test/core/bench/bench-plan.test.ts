@@ -14,7 +14,7 @@ import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { measureBatch, type Progress, passGate, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
-import { valueOf } from "../findings/made.ts";
+import { valueFrom } from "../findings/made.ts";
 import { begin, demoKit, demoPlan } from "./made.ts";
 
 /** Names of the questions that come up on the way, each answered, with the leaf that they stand before. */
@@ -86,7 +86,7 @@ describe("moving", () => {
 describe("the plan's marks", () => {
   it("lie on the step of a ruler in the maker's units", () => {
     const kit = demoKit("little-gull");
-    const inches = valueOf(planBench(benchKit(kit, {}, "in")));
+    const inches = valueFrom(planBench(benchKit(kit, {}, "in")));
     const offStep = (one: BenchPlan, step: number) =>
       one.pattern.leaves
         .flatMap((leaf) => leaf.cuts)
@@ -98,7 +98,7 @@ describe("the plan's marks", () => {
   it("leave a centred picture where the kit's own step puts it", () => {
     const kit = demoKit("little-gull");
     const centred = { ...kit, fit: { ...kit.fit, head: undefined, shape: withHeight(kit.fit.shape, 124) } };
-    const inches = valueOf(planBench({ ...centred, units: "in" }));
+    const inches = valueFrom(planBench({ ...centred, units: "in" }));
     // 178 mm high, 124 mm of picture: 27 mm above it, which is no multiple of 1/16 in.
     expect(inches.pattern.fit.head).toBe(27);
   });
@@ -106,9 +106,9 @@ describe("the plan's marks", () => {
   it("have a revision that lost leaves and units do not change, and another picture height does", () => {
     const kit = demoKit("little-gull");
     const lost = { ...kit, units: "in" as const, fit: { ...kit.fit, lostLeaves: [40] } };
-    const revision = valueOf(patternRevision(kit));
-    expect(valueOf(patternRevision(lost))).toBe(revision);
+    const revision = valueFrom(patternRevision(kit));
+    expect(valueFrom(patternRevision(lost))).toBe(revision);
     const lower = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 120) } };
-    expect(valueOf(patternRevision(lower))).not.toBe(revision);
+    expect(valueFrom(patternRevision(lower))).not.toBe(revision);
   });
 });

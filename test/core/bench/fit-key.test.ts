@@ -5,15 +5,15 @@ import { bringBack, loseLeaf, measureBatch, tickUntimed } from "../../../src/cor
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { valueOf } from "../findings/made.ts";
+import { valueFrom } from "../findings/made.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { begin, demoKit } from "./made.ts";
 
 const read = (address: string) => fromAddress(new URLSearchParams(address));
 const kit = demoKit("little-gull");
 
-const opened = (...given: Parameters<typeof openDesk>): Desk => valueOf(openDesk(...given));
-const moved = (...given: Parameters<typeof moveDesk>): Desk => valueOf(moveDesk(...given));
+const opened = (...given: Parameters<typeof openDesk>): Desk => valueFrom(openDesk(...given));
+const moved = (...given: Parameters<typeof moveDesk>): Desk => valueFrom(moveDesk(...given));
 
 describe("fitOf(refit)", () => {
   it("is one and the same for one book, however its address is written", () => {

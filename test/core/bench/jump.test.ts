@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planBench } from "../../../src/core/bench/bench-plan.ts";
 import { jumpToLeaf, jumpToPage } from "../../../src/core/bench/jump.ts";
-import { valueOf } from "../findings/made.ts";
+import { valueFrom } from "../findings/made.ts";
 import { demoKit, demoPlan } from "./made.ts";
 
 const gull = demoPlan("little-gull", { lostLeaves: [40] });
@@ -44,7 +44,7 @@ describe("jumpToLeaf(plan, leaf)", () => {
   it("says of a leaf that stays unfolded that it does", () => {
     const kit = demoKit("little-gull");
     const shape = { solve: "nothing", pictureLeaves: 60, height: 100, opening: 1.2 } as const;
-    const few = valueOf(planBench({ ...kit, fit: { ...kit.fit, shape } }));
+    const few = valueFrom(planBench({ ...kit, fit: { ...kit.fit, shape } }));
     // 8 border leaves, 60 picture leaves, 8 border leaves.
     expect(jumpToLeaf(few, 76)).toEqual({ leaf: 76 });
     expect(jumpToLeaf(few, 77)).toEqual({

@@ -5,7 +5,7 @@ import { beginProgress, type Progress } from "../../../src/core/bench/progress.t
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
 import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
-import { valueOf } from "../findings/made.ts";
+import { valueFrom } from "../findings/made.ts";
 
 export function demoKit(slug: string): Kit {
   return readKit(demoFolder(slug), demoFolder("../..")).kit;
@@ -14,7 +14,7 @@ export function demoKit(slug: string): Kit {
 /** A demo kit laid out for the bench, in its own units. */
 export function demoPlan(slug: string, refit: Refit = {}): BenchPlan {
   const kit = demoKit(slug);
-  return valueOf(planBench(benchKit(kit, refit, kit.units)));
+  return valueFrom(planBench(benchKit(kit, refit, kit.units)));
 }
 
 export function begin(at = 1): Progress {

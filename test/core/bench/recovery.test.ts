@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { changedLeaves, recover } from "../../../src/core/bench/recovery.ts";
-import { failureIn, valueOf } from "../findings/made.ts";
+import { failureIn, valueFrom } from "../findings/made.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { demoKit, demoPlan } from "./made.ts";
 
@@ -11,7 +11,7 @@ describe("recover(plan, lost)", () => {
     ["tide-and-lamp", [70]],
   ] as const)("%s without leaves %j is the pattern of the kit with them lost", (slug, lost) => {
     const plan = demoPlan(slug);
-    const result = valueOf(recover(plan, [...lost].reverse()));
+    const result = valueFrom(recover(plan, [...lost].reverse()));
     const kit = demoKit(slug);
     const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [...lost] } });
     expect(result.plan.pattern).toEqual(expected);
@@ -20,7 +20,7 @@ describe("recover(plan, lost)", () => {
 
   it("changes no leaf before the lost one, and every other leaf is named when its work changes", () => {
     const plan = demoPlan("harbour-moon");
-    const result = valueOf(recover(plan, [60]));
+    const result = valueFrom(recover(plan, [60]));
     expect(Math.min(...result.changed)).toBeGreaterThan(60);
     const work = (one: typeof plan, leaf: number) => {
       const found = one.pattern.leaves.find((other) => other.leaf === leaf)!;
@@ -42,8 +42,8 @@ describe("recover(plan, lost)", () => {
 
   it("is undone by the leaves that were lost before it", () => {
     const plan = demoPlan("little-gull");
-    const lost = valueOf(recover(plan, [40]));
-    const back = valueOf(recover(lost.plan, []));
+    const lost = valueFrom(recover(plan, [40]));
+    const back = valueFrom(recover(lost.plan, []));
     expect(back.plan.pattern).toEqual(plan.pattern);
     expect(back.changed).toEqual(lost.changed);
     expect(changedLeaves(plan.pattern, back.plan.pattern)).toEqual([]);

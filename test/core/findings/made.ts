@@ -2,7 +2,7 @@ import type { Failure } from "../../../src/core/findings/failure.ts";
 import { isFailure, type Outcome } from "../../../src/core/findings/outcome.ts";
 
 /** The value of an outcome. @throws Error with the kind of failure where there is none */
-export function valueOf<T>(outcome: Outcome<T>): T {
+export function valueFrom<T>(outcome: Outcome<T>): T {
   if (isFailure(outcome)) throw new Error(`failed: ${outcome.failure.kind}`);
   return outcome.value;
 }

@@ -2,7 +2,7 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
-import { patternKit } from "../../../src/build/pattern-kit.ts";
+import { patternKit } from "../../../src/build/library/pattern-kit.ts";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
 import { readKit as readStated } from "../../../src/input/kit/read-kit.ts";

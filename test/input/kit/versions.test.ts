@@ -32,7 +32,7 @@ describe("versions, licence and links", () => {
     const { kit } = readWith({ versions: [NEW, OLD], licence, links });
     expect(kit.versions).toEqual([NEW, { ...OLD, note: undefined }]);
     expect(kit.licence).toEqual(licence);
-    expect(kit.links).toEqual(links);
+    expect(kit.links).toEqual([{ ...links[0], host: "films.example.org" }]);
   });
 
   it("may be left out", () => {

@@ -43,7 +43,7 @@ describe("kitPage(view, story)", () => {
     const view = demoView("harbour-moon", {
       title: HOSTILE,
       summary: HOSTILE,
-      links: [{ label: HOSTILE, url: "https://example.org/?a=1&b=2" }],
+      links: [{ label: HOSTILE, url: "https://example.org/?a=1&b=2", host: "example.org" }],
       credit: { work: HOSTILE, source: HOSTILE, licence: HOSTILE, url: undefined },
       versions: [{ version: HOSTILE, date: "2026-10-03", note: HOSTILE }],
     });

@@ -1,9 +1,10 @@
 import { classLayouts, seatParts } from "../../../core/class/class-sheets.ts";
 import { fitSeats } from "../../../core/class/fit-seats.ts";
 import type { KitClass } from "../../../core/class/kit-class.ts";
-import { poolSupplies, unusedStock } from "../../../core/class/pool.ts";
+import { poolSupplies } from "../../../core/class/pool.ts";
 import { type NamedSheet, namedSheets } from "../../../core/class/preparation.ts";
 import { scheduleOf } from "../../../core/class/schedule.ts";
+import { unusedStock } from "../../../core/class/stock.ts";
 import type { Caution } from "../../../core/plan/caution.ts";
 import { dayText } from "../../../words/dates.ts";
 import * as say from "../../../words/messages.ts";

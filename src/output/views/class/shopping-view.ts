@@ -1,6 +1,6 @@
 import { costsOf } from "../../../core/class/costs.ts";
 import type { KitClass } from "../../../core/class/kit-class.ts";
-import type { PooledSupply } from "../../../core/class/pool.ts";
+import type { PooledSupply } from "../../../core/class/pooled-supply.ts";
 import { money } from "../../../words/money.ts";
 import { shoppingCount, shoppingName, shoppingNeed, shoppingNote } from "../../../words/shopping.ts";
 

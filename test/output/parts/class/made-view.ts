@@ -1,6 +1,7 @@
 import { computePattern } from "../../../../src/core/pattern/compute.ts";
 import { type ClassView, viewClass } from "../../../../src/output/views/class/class-view.ts";
 import { type KitView, viewKit } from "../../../../src/output/views/kit-view.ts";
+import { once } from "../../../../src/output/views/lazily.ts";
 import { KITS, readDemoClass } from "../../../core/class/made-class.ts";
 
 const CAUTION = {
@@ -14,15 +15,15 @@ const CAUTION = {
 /** The class's address in tests. */
 export const SITE = "https://folds.example.org/quay/";
 
-/** The demo class, changed as a test wishes; without an address where `siteUrl` is undefined. */
-export function demoClassView(changes: object = {}, siteUrl: string | undefined = SITE): ClassView {
+/** The demo class, changed as a test wishes; without an address where `siteUrl` is not given. */
+export function demoClassView(changes: object = {}, { siteUrl }: { siteUrl?: string } = { siteUrl: SITE }): ClassView {
   return viewClass({ ...readDemoClass(), ...changes }, kitViews(), [CAUTION], siteUrl);
 }
 
-function kitViews(): KitView[] {
-  return KITS.map((kit) => {
+const kitViews = once((): KitView[] =>
+  KITS.map((kit) => {
     const result = computePattern(kit);
     if (!result.fits) throw new Error(result.finding.kind);
     return viewKit({ kit, ...result, pictureNotes: [] }, [CAUTION]);
-  });
-}
+  }),
+);

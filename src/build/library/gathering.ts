@@ -1,5 +1,5 @@
-import { KitError, type KitMessage } from "../input/files/message.ts";
-import type { Readings } from "../input/files/readings.ts";
+import { KitError, type KitMessage } from "../../input/files/message.ts";
+import type { Readings } from "../../input/files/readings.ts";
 
 /** What becomes of something that cannot be read or computed: it stops the run, or is left out of it. */
 export type WhenBroken = "stop" | "leave out";
