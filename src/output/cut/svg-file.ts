@@ -1,7 +1,8 @@
 import { type CutDrawing, OPERATIONS, type Operation, type ToolPath } from "../../core/packing/operation.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
 import { linePath, ringPath } from "../drawing/path.ts";
-import { escapeXml, num } from "../drawing/svg-text.ts";
+import { num } from "../drawing/svg-text.ts";
+import { escapeXml } from "../xml.ts";
 
 /** How a line of each operation is drawn: by pattern as well as by colour. Dash lengths in mm. */
 const LOOK: Readonly<Record<Operation, { readonly colour: string; readonly dash: readonly number[] }>> = {

@@ -1,4 +1,5 @@
-import { escapeXml, num } from "./svg-text.ts";
+import { escapeXml } from "../xml.ts";
+import { num } from "./svg-text.ts";
 
 /** A drawing for page and packet: its own SVG and what it shows in words. */
 export interface Figure {

@@ -1,7 +1,5 @@
 import { escapeXml } from "../xml.ts";
 
-export { escapeXml };
-
 /** Small helpers to write SVG as text. Numbers are millimetres, kept to 0.01 unless said otherwise. */
 
 export function num(value: number, decimals = 2): string {

@@ -85,7 +85,7 @@ describe("benchCutDepth(pattern, depth)", () => {
 });
 
 describe("difficultyOf(pattern, effort)", () => {
-  it("calls two levels, few cuts and an evening easy, and many hours long", () => {
+  it("calls two levels, few cuts and an evening easy, and many hours demanding", () => {
     const { pattern } = KITS.find(([name]) => name === "little-gull")![1];
     expect(pattern.levels).toHaveLength(2);
     const byStage = effortOf(countsOf(pattern), KITS[0]![1].kit.rates).byStage;

@@ -2,8 +2,9 @@ import type { Pattern } from "../../../core/pattern/pattern.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import * as say from "../../../words/messages.ts";
 import type { LeafCard } from "../../views/leaf-card.ts";
+import { escapeXml } from "../../xml.ts";
 import { placeLabels } from "../label-places.ts";
-import { escapeXml, num, tag, text } from "../svg-text.ts";
+import { num, tag, text } from "../svg-text.ts";
 import { across, down, type EdgeLayout } from "./edge-layout.ts";
 import { levelTone } from "./level-tone.ts";
 

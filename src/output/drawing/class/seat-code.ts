@@ -1,6 +1,6 @@
 import encodeQR from "qr";
+import { escapeXml } from "../../xml.ts";
 import type { Figure } from "../figure.ts";
-import { escapeXml } from "../svg-text.ts";
 
 /** Free modules round the code: ISO/IEC 18004 asks for four (from memory). */
 const QUIET = 4;

@@ -1,4 +1,5 @@
-import { escapeXml, num, tag, text } from "../svg-text.ts";
+import { escapeXml } from "../../xml.ts";
+import { num, tag, text } from "../svg-text.ts";
 import { type At, TEXT, wordsWidth } from "./ink.ts";
 
 export interface WordsStyle {

@@ -1,7 +1,8 @@
 import { curveOf, fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import * as say from "../../../words/messages.ts";
-import { escapeXml, num } from "../svg-text.ts";
+import { escapeXml } from "../../xml.ts";
+import { num } from "../svg-text.ts";
 import { boards } from "./boards.ts";
 import { glow, lightBody } from "./glow.ts";
 import { drawLeaf, leavesOutsideIn } from "./leaves.ts";
