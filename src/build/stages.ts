@@ -1,6 +1,6 @@
 import Eleventy from "@11ty/eleventy";
-import { bundlePageScripts } from "./bundle/page-scripts.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
+import { writeKitData } from "./files/kit-data.ts";
 import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
@@ -57,18 +57,15 @@ export const STAGES: readonly Stage[] = [
   {
     name: "scripts",
     reads: ["src", "layouts", "content"],
-    makes: ["assets/scripts/**", "kits/*/kit-data.js"],
+    makes: ["assets/scripts/**"],
     serving: "same",
-    run: async ({ output }) => {
-      await bundlePageScripts(output, currentLibrary());
-      await bundleScripts(output, currentLibrary());
-    },
+    run: ({ output }) => bundleScripts(output, currentLibrary()),
   },
   {
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,front.svg,front-lit.svg,social.png,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,front.svg,front-lit.svg,social.png,kit-data.js,round-data.js}",
       "kits/*/{cut,photos}/*",
       "schema/*",
     ],
@@ -77,6 +74,7 @@ export const STAGES: readonly Stage[] = [
       const { views } = currentLibrary();
       await publishFiles(base, output, views);
       writeRoundData(output, views);
+      writeKitData(output, currentLibrary());
     },
   },
   {

@@ -1744,6 +1744,10 @@ export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say
 export const loadKitData = (): string => say("load-kit-data");
 /** What makes the files could not be loaded. */
 export const loadFileMaker = (): string => say("load-file-maker");
+/** What fits the kit to your book could not be loaded. Change a figure to try again. */
+export const loadRefit = (): string => say("load-refit");
+/** What lays the packet out for your book could not be loaded. Load the page again when you are connected. */
+export const loadPacket = (): string => say("load-packet");
 /** The view could not be fetched. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
 /** given "{value}" */

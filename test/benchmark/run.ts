@@ -4,7 +4,7 @@ import { makeProject } from "../build/site/project.ts";
 import { serve } from "../page/offline/serve.ts";
 import { middleAndMost } from "./numbers.ts";
 import { PAGES, TYPED } from "./scenes.ts";
-import { scriptsOf, totalOf } from "./sizes.ts";
+import { bytesOf, scriptsOf, totalOf } from "./sizes.ts";
 import { type KeyTimes, typeFigures } from "./typing.ts";
 
 const ROUNDS = 8;
@@ -17,7 +17,10 @@ try {
   console.log(
     "Scripts of a page, gzip -9, bytes (the view in the round and a kit's own data come when they are asked for)",
   );
-  for (const page of PAGES) console.log(`${String(totalOf(scriptsOf(site, page))).padStart(8)}  ${page}`);
+  const tell = (bytes: number, of: string): void => console.log(`${String(bytes).padStart(8)}  ${of}`);
+  for (const page of PAGES) tell(totalOf(scriptsOf(site, page)), page);
+  for (const name of ["refit", "fit-packet"])
+    tell(bytesOf(site, `assets/scripts/${name}.js`), `${name}.js, for a reader's book`);
   const host = await serve(() => site);
   const browser = await launchBrowser(await findBrowser());
   for (const { name, address, fields } of TYPED) {

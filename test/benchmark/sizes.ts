@@ -13,8 +13,13 @@ export function scriptsOf(site: string, page: string): ScriptSize[] {
   const html = readFileSync(join(site, page), "utf8");
   return [...html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)].map(([, address]) => {
     const path = normalize(join(dirname(page), address!));
-    return { path, bytes: gzipSync(readFileSync(join(site, path)), { level: 9 }).length };
+    return { path, bytes: bytesOf(site, path) };
   });
+}
+
+/** Bytes of a file of the site after gzip -9. */
+export function bytesOf(site: string, path: string): number {
+  return gzipSync(readFileSync(join(site, path)), { level: 9 }).length;
 }
 
 export function totalOf(scripts: readonly ScriptSize[]): number {

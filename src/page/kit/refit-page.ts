@@ -23,12 +23,10 @@ import { fillParts, partsToFill, type Reach } from "./page-parts.ts";
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
 
-/** Binds the fit panel of a kit page. */
+/** Binds the fit panel of a kit page, and shows the book that the page was opened with. */
 export function bindRefit(form: HTMLFormElement): void {
   const page = new RefitPage(form);
-  form.hidden = false;
   form.addEventListener("input", (event) => page.follow((event.target as HTMLInputElement).name));
-  form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("reset", (event) => {
     event.preventDefault();
     page.show({});
@@ -36,7 +34,6 @@ export function bindRefit(form: HTMLFormElement): void {
   form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
   form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook() ?? {}));
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
-  if (keptBook()) form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
   const asked = fromAddress(new URLSearchParams(location.search));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
   for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));

@@ -1,45 +1,28 @@
-import { fromAddress } from "../../core/refit/address.ts";
-import { refitKit } from "../../core/refit/refit.ts";
-import { frontPicture } from "../../output/drawing/front/picture.ts";
-import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
-import { packetFooter } from "../../output/views/packet-footer.ts";
-import { withPacket } from "../../output/views/packet-view.ts";
-import { PAPERS, pageRule } from "../../output/views/paper.ts";
-import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
-import { viewOf } from "../kit/fitted.ts";
-import { loadKitData } from "../shared/kit-data.ts";
+import { LoadError, loadScript } from "../shared/load-script.ts";
+import type { layOut } from "./lay-out.ts";
 
-/** Script of a packet page: with a book in its address the packet is laid out for it, to be printed from the browser. */
-const refit = fromAddress(new URLSearchParams(location.search));
+/** Script of a packet page: with a book in its address the packet is laid out for it by a script that is fetched then. */
 const main = document.querySelector("main");
 const bar = document.querySelector<HTMLElement>("[data-print-bar]");
-const template = document.body.dataset["template"] as PacketPage | undefined;
 
 if (bar) bar.hidden = false;
-if (main && template && Object.keys(refit).length > 0) layOut(main, template);
 bar?.querySelector("button")?.addEventListener("click", () => window.print());
+if (main && location.search.length > 1) fill(main);
 
-async function layOut(target: HTMLElement, name: PacketPage): Promise<void> {
-  const data = await loadKitData("../kit-data.js");
-  const result = viewOf(data, refitKit(data.kit, refit));
-  if ("failure" in result) {
-    target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
-    return;
+declare global {
+  interface Window {
+    leaflightPacket?: typeof layOut;
   }
-  const view = withPacket(result.view);
-  target.innerHTML = String(PACKET_PAGES[name](view));
-  const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood: "day" });
-  for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
-    image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
-  document.body.className = `${view.kit.units}-kit`;
-  const paper = bar?.querySelector("select");
-  const sheet = new CSSStyleSheet();
-  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
-  const choose = (): void => {
-    const chosen = PAPERS.find((one) => one.name === paper?.value) ?? PAPERS[0]!;
-    sheet.replaceSync(pageRule(chosen, packetFooter(view.kit, say.packetTitle({ title: view.kit.title }), chosen)));
-  };
-  paper?.addEventListener("change", choose);
-  choose();
+}
+
+async function fill(target: HTMLElement): Promise<void> {
+  try {
+    await loadScript("../../../assets/scripts/fit-packet.js", "packet");
+    await window.leaflightPacket?.(target, bar);
+  } catch (error) {
+    if (!(error instanceof LoadError)) throw error;
+    // The sheets of the kit's own book must not pass for hers.
+    target.textContent = say.loadPacket();
+  }
 }

@@ -14,12 +14,22 @@ export function keepBook(refit: Refit): boolean {
   }
 }
 
+/** Whether a book is kept. */
+export function hasKeptBook(): boolean {
+  return keptAddress() !== "";
+}
+
 /** The kept book, or undefined where there is none or the storage is closed. */
 export function keptBook(): Refit | undefined {
+  const address = keptAddress();
+  return address === "" ? undefined : fromAddress(new URLSearchParams(address));
+}
+
+/** Empty where there is none or the storage is closed. */
+function keptAddress(): string {
   try {
-    const text = localStorage.getItem(KEY);
-    return text ? fromAddress(new URLSearchParams(text)) : undefined;
+    return localStorage.getItem(KEY) ?? "";
   } catch {
-    return undefined;
+    return "";
   }
 }

@@ -1,13 +1,17 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { middleAndMost } from "../../benchmark/numbers.ts";
 import { PAGES, TYPED } from "../../benchmark/scenes.ts";
-import { scriptsOf, totalOf } from "../../benchmark/sizes.ts";
+import { bytesOf, scriptsOf, totalOf } from "../../benchmark/sizes.ts";
 import { typeFigures } from "../../benchmark/typing.ts";
 import { serveProject } from "../offline/serve-project.ts";
 import type { Served } from "../offline/visit.ts";
 
-/** Most bytes of script that a page loads by itself, after gzip -9. */
+/** Most bytes of script that a page loads by itself, or at once for a reader's book, after gzip -9. */
 const MOST_SCRIPT = 80_000;
+
+/** Pages that fetch what fits them to a reader's book only for her, and the most that they load by themselves. */
+const FITS_ANEW = /^kits\/[^/]+\/(index|packet\/.*)\.html$/;
+const MOST_AT_FIRST = 6_000;
 
 /** One frame of a screen that shows 60 a second, ms; and what a reader still feels as at once, ms. */
 const FRAME = 16;
@@ -26,7 +30,11 @@ describe("the scripts of a page", () => {
   it.each(PAGES)("are small: %s", (page) => {
     const scripts = scriptsOf(served.dist, page);
     expect(scripts.length).toBeGreaterThan(0);
-    expect(totalOf(scripts)).toBeLessThan(MOST_SCRIPT);
+    expect(totalOf(scripts)).toBeLessThan(FITS_ANEW.test(page) ? MOST_AT_FIRST : MOST_SCRIPT);
+  });
+
+  it.each(["refit", "fit-packet"])("are small where they come for a reader's book: %s", (name) => {
+    expect(bytesOf(served.dist, `assets/scripts/${name}.js`)).toBeLessThan(MOST_SCRIPT);
   });
 });
 

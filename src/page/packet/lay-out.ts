@@ -1,0 +1,43 @@
+import { fromAddress } from "../../core/refit/address.ts";
+import { refitKit } from "../../core/refit/refit.ts";
+import { frontPicture } from "../../output/drawing/front/picture.ts";
+import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
+import { packetFooter } from "../../output/views/packet-footer.ts";
+import { withPacket } from "../../output/views/packet-view.ts";
+import { PAPERS, pageRule } from "../../output/views/paper.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
+import * as say from "../../words/messages.ts";
+import { viewOf } from "../kit/fitted.ts";
+import { loadKitData } from "../shared/kit-data.ts";
+
+/**
+ * Lays a packet's page out for the book in its address, to be printed from the browser; says why where it does not fit. `bar`
+ * is where the paper is chosen.
+ * @throws LoadError where the kit's data cannot be loaded
+ */
+export async function layOut(target: HTMLElement, bar: HTMLElement | null): Promise<void> {
+  const name = document.body.dataset["template"] as PacketPage | undefined;
+  const refit = fromAddress(new URLSearchParams(location.search));
+  if (!name || Object.keys(refit).length === 0) return;
+  const data = await loadKitData("../kit-data.js");
+  const result = viewOf(data, refitKit(data.kit, refit));
+  if ("failure" in result) {
+    target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
+    return;
+  }
+  const view = withPacket(result.view);
+  target.innerHTML = String(PACKET_PAGES[name](view));
+  const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood: "day" });
+  for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
+    image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
+  document.body.className = `${view.kit.units}-kit`;
+  const paper = bar?.querySelector("select");
+  const sheet = new CSSStyleSheet();
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  const choose = (): void => {
+    const chosen = PAPERS.find((one) => one.name === paper?.value) ?? PAPERS[0]!;
+    sheet.replaceSync(pageRule(chosen, packetFooter(view.kit, say.packetTitle({ title: view.kit.title }), chosen)));
+  };
+  paper?.addEventListener("change", choose);
+  choose();
+}
