@@ -15,5 +15,5 @@ fit-panel-allowed = Allowed: { $allowed }.
 
 ## What could not be fetched
 load-kit-data = The kit’s data could not be loaded.
-load-file-maker = What makes the files could not be loaded.
-load-round = The view could not be fetched. The front picture above shows the same book. Press again to try once more.
+load-file-maker = The part of this page that makes files could not be loaded.
+load-round = The view could not be loaded. The front picture above shows the same book. Press again to try once more.
