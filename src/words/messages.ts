@@ -2788,7 +2788,7 @@ export const preparationPacking = (): string => say("preparation-packing");
 export const preparationPieces = (): string => say("preparation-pieces");
 /** Packing pieces of {size} */
 export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
-/** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
+/** One leaf of this book is {thickness} thick: its caliper (thickness ÷ leaves). */
 export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
 /** Printing {count} PDF|Printing {count} PDFs with the browser of LEAFLIGHT_BROWSER,|the installed browser|the downloaded browser|the packaged browser {path} — $browser: how the browser was found. $path: its file. */
 export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);

@@ -29,4 +29,4 @@ preparation-to = To
 preparation-packing = Packing
 preparation-pieces = Pieces
 preparation-pieces-of = Packing pieces of { $size }
-preparation-caliper = One leaf of this book is { $thickness } thick (thickness ÷ leaves).
+preparation-caliper = One leaf of this book is { $thickness } thick: its caliper (thickness ÷ leaves).
