@@ -2452,7 +2452,7 @@ export const kitNotch = (args: { readonly leaf: Word; readonly notch: Word }): s
 export const kitNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word; readonly unit: Word }): string => say("kit-notch-place", args);
 /** The window */
 export const kitPanes = (): string => say("kit-panes");
-/** The parts are cut as unrolled along the front, for card that bends round it. */
+/** The parts are cut as if unrolled along the front, for card that bends round it. */
 export const kitPanesWrap = (): string => say("kit-panes-wrap");
 /** The parts are cut as seen from the front, for a stiff panel. */
 export const kitPanesFlat = (): string => say("kit-panes-flat");
@@ -3414,7 +3414,7 @@ export const useDecorationGuide = (): string => say("use-decoration-guide");
 export const useHolder = (): string => say("use-holder");
 /** the packet’s gauge is glued to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
-/** the largest: low on the glazing, in front of the light */
+/** the largest, low on the glazing, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");
 /** raised on card spacers, above or beside the largest */
 export const useMotif = (): string => say("use-motif");

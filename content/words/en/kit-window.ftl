@@ -13,7 +13,7 @@ kit-notch = { $leaf }: { $notch }
 kit-notch-place = { $from }–{ $to }, { $depth } { $unit } deep
 
 kit-panes = The window
-kit-panes-wrap = The parts are cut as unrolled along the front, for card that bends round it.
+kit-panes-wrap = The parts are cut as if unrolled along the front, for card that bends round it.
 kit-panes-flat = The parts are cut as seen from the front, for a stiff panel.
 kit-part = { $count } of { $material }, { $size }: { $use }.
 kit-part-size = { $width } × { $height }
