@@ -1,5 +1,5 @@
 import { toDegrees } from "../core/units/angle.ts";
-import { formatSize } from "../words/lengths.ts";
+import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { foreseen } from "./foreseen.ts";
@@ -28,7 +28,7 @@ function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): 
     width: formatSize(fit.width, kit.units),
     height: formatSize(fit.height, kit.units),
     opening: say.unitDegree({ angle: fixed(toDegrees(fit.opening), 1) }),
-    hold: formatSize(fit.holdWidth, kit.units),
+    hold: formatByHand(fit.holdWidth, kit.units),
     hours: figures.hours,
   });
 }

@@ -26,6 +26,7 @@ const MEANINGS: Readonly<Record<TermId, () => string>> = {
   mark: say.termMarkMeaning,
   cut: say.termCutMeaning,
   strip: say.termStripMeaning,
+  "marking-strip": say.termMarkingStripMeaning,
   flap: say.termFlapMeaning,
   "stepped-folds": say.termSteppedFoldsMeaning,
   "single-folds": say.termSingleFoldsMeaning,

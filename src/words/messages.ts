@@ -126,7 +126,7 @@ export const benchBatchLeaves = (args: { readonly count: number; readonly last: 
 export const benchBatchBegin = (): string => say("bench-batch-begin");
 /** Batch {number} is folded. */
 export const benchMeasureGate = (args: { readonly number: Word }): string => say("bench-measure-gate", args);
-/** Press its one leaf at the flap and measure it: that tells how far your book will close.|Press its {count} leaves together at the flaps and measure them: that tells how far your book will close. */
+/** Press its one leaf at the flap and measure it: that shows how far your book will close.|Press its {count} leaves together at the flaps and measure them: that shows how far your book will close. */
 export const benchMeasureWhy = (args: { readonly count: number }): string => say("bench-measure-why", args);
 /** Measure */
 export const benchMeasureNow = (): string => say("bench-measure-now");
@@ -160,7 +160,7 @@ export const benchEndStepsLink = (): string => say("bench-end-steps-link");
 export const benchKitChanged = (): string => say("bench-kit-changed");
 /** This browser cannot save your progress: save it as a file before you leave. */
 export const benchNotSaved = (): string => say("bench-not-saved");
-/** The progress saved in this browser cannot be read, so this starts again. {why} — $why is a sentence of progress.ftl. */
+/** The progress saved in this browser cannot be read, so you are starting again. {why} — $why is a sentence of progress.ftl. */
 export const benchKeptBroken = (args: { readonly why: Word }): string => say("bench-kept-broken", args);
 /** Number */
 export const benchJumpNumber = (): string => say("bench-jump-number");
@@ -218,7 +218,7 @@ export const benchFrontBefore = (): string => say("bench-front-before");
 export const benchFrontAfter = (): string => say("bench-front-after");
 /** Measure the first batch */
 export const benchMeasureTitle = (): string => say("bench-measure-title");
-/** Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch tells. */
+/** Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch shows it. */
 export const benchMeasureLead = (): string => say("bench-measure-lead");
 /** Folded leaves */
 export const benchMeasureLeaves = (): string => say("bench-measure-leaves");
@@ -320,7 +320,7 @@ export const checkGiven = (args: { readonly value: Word }): string => say("check
 export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
 /** given {value}, which has the unit "{unit}" */
 export const checkGivenUnit = (args: { readonly value: Word; readonly unit: Word }): string => say("check-given-unit", args);
-/** given {value}, which has a comma: write a point|has no unit|is not a finite number|divides by zero|is more than the address of a folder|is as long as the session|is not a length */
+/** given {value}, which has a comma: use a point|has no unit|is not a finite number|divides by zero|is more than the address of a folder|is as long as the session|is not a length */
 export const checkGivenFault = (args: { readonly value: Word; readonly fault: Word }): string => say("check-given-fault", args);
 /** unknown key "{key}" */
 export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
@@ -672,7 +672,7 @@ export const drawLayersYou = (): string => say("draw-layers-you");
 export const drawPocketPlan = (args: { readonly height: Word; readonly notches: number; readonly diameter: Word; readonly setback: Word; readonly clearance: Word }): string => say("draw-pocket-plan", args);
 /** Ø {diameter} */
 export const drawPocketDiameter = (args: { readonly diameter: Word }): string => say("draw-pocket-diameter", args);
-/** The pocket from the front. Its floor is {floor} from the head edge. The light is {height} high, and the notches begin {clearance} above it. */
+/** The pocket from the front. Its floor is {floor} from the head edge. The light is {height} tall, and the notches begin {clearance} above it. */
 export const drawPocketElevation = (args: { readonly floor: Word; readonly height: Word; readonly clearance: Word }): string => say("draw-pocket-elevation", args);
 /** {title}: the finished book, lit from inside|the opened book, seen from the front, with one level|{levels} levels and one folded leaf|{leaves} folded leaves */
 export const drawFront = (args: { readonly title: Word; readonly mood: Word; readonly levels: number; readonly leaves: number }): string => say("draw-front", args);
@@ -740,7 +740,7 @@ export const drawFoldTitle = (args: { readonly number: Word; readonly step: Word
 export const drawFoldScore = (): string => say("draw-fold-score");
 /** Mark and cut */
 export const drawFoldCut = (): string => say("draw-fold-cut");
-/** Fold each span back */
+/** Fold each strip back */
 export const drawFoldEach = (): string => say("draw-fold-each");
 /** Tuck behind the leaf */
 export const drawFoldTuck = (): string => say("draw-fold-tuck");
@@ -752,9 +752,9 @@ export const drawFoldAgain = (): string => say("draw-fold-again");
 export const drawFoldMat = (): string => say("draw-fold-mat");
 /** Upper: the page before you. Lower: the same leaf edge-on, seen from the head; thickness exaggerated. */
 export const drawFoldFoot = (): string => say("draw-fold-foot");
-/** The single fold in four steps, for two neighbouring spans at levels {upper} and {lower}. 1: score the lines at {nearer} and {deeper} from the fore-edge. 2: mark, and cut from the fore-edge {deeper} inward, on a mat. 3: fold each span back at its own line, the upper one at {upperDepth}, the lower one at {lowerDepth}. 4: tuck the flaps between this leaf and the next. */
+/** The single fold in four steps, for two neighbouring strips at levels {upper} and {lower}. 1: score the lines at {nearer} and {deeper} from the fore-edge. 2: mark, and cut from the fore-edge {deeper} inward, on a mat. 3: fold each strip back at its own line, the upper one at {upperDepth}, the lower one at {lowerDepth}. 4: tuck the flaps between this leaf and the next. */
 export const drawFoldSingle = (args: { readonly upper: Word; readonly lower: Word; readonly nearer: Word; readonly deeper: Word; readonly upperDepth: Word; readonly lowerDepth: Word }): string => say("draw-fold-single", args);
-/** The stepped fold in four steps, for two neighbouring spans at levels {upper} and {lower}. 1: score the lines at {front} and {deeper} from the fore-edge. 2: fold the whole leaf back at {front}. 3: mark, and cut from the folded edge {cut} inward, through both layers, on a mat. 4: fold the deeper span back again at its line and tuck it between this leaf and the next; the other stays at the folded edge. */
+/** The stepped fold in four steps, for two neighbouring strips at levels {upper} and {lower}. 1: score the lines at {front} and {deeper} from the fore-edge. 2: fold the whole leaf back at {front}. 3: mark, and cut from the folded edge {cut} inward, through both layers, on a mat. 4: fold the deeper strip back again at its line and tuck it between this leaf and the next. The other stays at the folded edge. */
 export const drawFoldStepped = (args: { readonly upper: Word; readonly lower: Word; readonly front: Word; readonly deeper: Word; readonly cut: Word }): string => say("draw-fold-stepped", args);
 /** mark {mark} from the head */
 export const drawCutMark = (args: { readonly mark: Word }): string => say("draw-cut-mark", args);
@@ -778,9 +778,9 @@ export const drawLeafFold = (): string => say("draw-leaf-fold");
 export const drawLeafNotch = (args: { readonly from: Word; readonly to: Word }): string => say("draw-leaf-notch", args);
 /** {depth} deep from the unfolded fore-edge */
 export const drawLeafNotchDepth = (args: { readonly depth: Word }): string => say("draw-leaf-notch-depth", args);
-/** One leaf whole: {title}. Heights from the head in {units}. Spans: {spans}. Marks and cuts from the folded edge|fore-edge: {cuts}. — $title is the leaf with its pages; $units the symbol of the heights' unit; $spans and $cuts are lists. */
+/** One leaf whole: {title}. Heights from the head in {units}. Strips: {spans}. Marks and cuts from the folded edge|fore-edge: {cuts}. — $title is the leaf with its pages; $units the symbol of the heights' unit; $spans (the strips) and $cuts are lists. */
 export const drawLeaf = (args: { readonly title: Word; readonly units: Word; readonly spans: Word; readonly style: Word; readonly cuts: Word }): string => say("draw-leaf", args);
-/** One leaf whole: {title}. Heights from the head in {units}. Spans: {spans}. There are no marks. */
+/** One leaf whole: {title}. Heights from the head in {units}. Strips: {spans}. There are no marks. */
 export const drawLeafPlain = (args: { readonly title: Word; readonly units: Word; readonly spans: Word }): string => say("draw-leaf-plain", args);
 /** {from} to {to} at level {level} */
 export const drawLeafSpan = (args: { readonly from: Word; readonly to: Word; readonly level: Word }): string => say("draw-leaf-span", args);
@@ -810,8 +810,8 @@ export const drawTuckingFoot = (): string => say("draw-tucking-foot");
 export const drawHold = (args: { readonly width: Word; readonly first: Word; readonly last: Word; readonly boards: Word }): string => say("draw-hold", args);
 /** boards {width} */
 export const drawHoldBoards = (args: { readonly width: Word }): string => say("draw-hold-boards", args);
-/** The holder in place, seen from the front. The strip of card sits on the head edge, one slot over the first picture leaf, leaf {first}, the other over the last, leaf {last}, {width} apart. It stays there until all glue is dry. */
-export const drawHolder = (args: { readonly first: Word; readonly last: Word; readonly width: Word }): string => say("draw-holder", args);
+/** The holder in place, seen from the front. The strip of card sits on the head edge. One slot is over the first picture leaf, leaf {first}; the other, {width} away, is over the last, leaf {last}. It stays there until all glue is dry. */
+export const drawHolder = (args: { readonly first: Word; readonly width: Word; readonly last: Word }): string => say("draw-holder", args);
 /** slot over leaf {leaf} */
 export const drawHolderSlot = (args: { readonly leaf: Word }): string => say("draw-holder-slot", args);
 /** The hinge at the left|right, edge-on from the head, the viewer below. The flap, {flap} wide, is folded back under the door along the score line. It is glued to the face of the base frame, which is glued on the book’s front tips. The glazing is glued behind the door. First closed, then open: only the door moves. Thickness is exaggerated. */
@@ -1006,11 +1006,11 @@ export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
 export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
 /** Paper to leave between a flap and the gutter. */
 export const fieldFitGutterClearance = (): string => say("field-fit-gutter-clearance");
-/** How many leaf thicknesses a springy flap counts. */
+/** How many leaf thicknesses a springy flap counts as. */
 export const fieldFitFlapBulk = (): string => say("field-fit-flap-bulk");
 /** Most leaves worked before a pause. */
 export const fieldFitBatch = (): string => say("field-fit-batch");
-/** Leaves that were skipped or torn: the picture is closed over the leaves after each. [87]. */
+/** Leaves that were skipped or torn: the picture closes up over the leaves after each one. [87]. */
 export const fieldFitLostLeaves = (): string => say("field-fit-lost-leaves");
 /** A leaf of the book. */
 export const fieldFitLostLeaf = (): string => say("field-fit-lost-leaf");
@@ -1302,7 +1302,7 @@ export const finderLightWithout = (): string => say("finder-light-without");
 export const finderFit = (): string => say("finder-fit");
 /** all kits */
 export const finderFitAny = (): string => say("finder-fit-any");
-/** fits, also with a change */
+/** fits as it is or with a change */
 export const finderFitChange = (): string => say("finder-fit-change");
 /** fits as it is */
 export const finderFitOwn = (): string => say("finder-fit-own");
@@ -1426,11 +1426,11 @@ export const failOpeningTooWideDoAuthor = (args: { readonly widest: Word }): str
 export const failOpeningTooWideDoReader = (args: { readonly widest: Word }): string => say("fail-opening-too-wide-do-reader", args);
 /** Choose another kit for this seat: its opening belongs to the kit. */
 export const failOpeningTooWideDoTeacher = (): string => say("fail-opening-too-wide-do-teacher");
-/** The picture would end {end} from the head. The leaf is {leafHeight} high. */
+/** The picture would end {end} from the head. The leaf is {leafHeight} tall. */
 export const failPictureOffLeafWhy = (args: { readonly end: Word; readonly leafHeight: Word }): string => say("fail-picture-off-leaf-why", args);
 /** head {head} + height {height} (solved)| */
 export const failPictureOffLeafGiven = (args: { readonly head: Word; readonly height: Word; readonly solved: Word }): string => say("fail-picture-off-leaf-given", args);
-/** the leaf is {leafHeight} high */
+/** the leaf is {leafHeight} tall */
 export const failPictureOffLeafAllowed = (args: { readonly leafHeight: Word }): string => say("fail-picture-off-leaf-allowed", args);
 /** lower the opening or use fewer picture leaves until the height is at most {room}, or choose a taller book|lower the height to at most {room} or the head|, or choose a taller book */
 export const failPictureOffLeafDoAuthor = (args: { readonly solved: Word; readonly room: Word; readonly stated: Word }): string => say("fail-picture-off-leaf-do-author", args);
@@ -1440,7 +1440,7 @@ export const failPictureOffLeafDoReader = (args: { readonly room: Word }): strin
 export const failPictureOffLeafDoTeacher = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-teacher", args);
 /** A picture {height} tall is {width} wide. Even closed, {leaves} picture leaves of this book are {least} thick. */
 export const failPictureTooNarrowWhy = (args: { readonly height: Word; readonly width: Word; readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-why", args);
-/** a picture {height} high is {width} wide */
+/** a picture {height} tall is {width} wide */
 export const failPictureTooNarrowGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-narrow-given", args);
 /** even closed, {leaves} picture leaves of this book are {least} thick */
 export const failPictureTooNarrowAllowed = (args: { readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-allowed", args);
@@ -1452,7 +1452,7 @@ export const failPictureTooNarrowDoReader = (args: { readonly leastHeight: Word 
 export const failPictureTooNarrowDoTeacher = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
 /** A picture {height} tall is {width} wide. Opened to {widest}, {leaves} picture leaves of this book fill only {most}. */
 export const failPictureTooWideWhy = (args: { readonly height: Word; readonly width: Word; readonly widest: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-picture-too-wide-why", args);
-/** a picture {height} high is {width} wide */
+/** a picture {height} tall is {width} wide */
 export const failPictureTooWideGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-wide-given", args);
 /** at {widest} this book can show at most {most} with {leaves} picture leaves */
 export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
@@ -1464,7 +1464,7 @@ export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly
 export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
 /** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
 export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
-/** a picture {height} high and {width} wide at {opening} */
+/** a picture {height} tall and {width} wide at {opening} */
 export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; readonly width: Word; readonly opening: Word }): string => say("fail-leaves-show-too-little-given", args);
 /** the {leaves} leaves between the borders fill only {most} */
 export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
@@ -1480,7 +1480,7 @@ export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly fir
 export const failLostLeafOutsideGiven = (args: { readonly leaf: Word }): string => say("fail-lost-leaf-outside-given", args);
 /** picture leaves are {first} to {last} */
 export const failLostLeafOutsideAllowed = (args: { readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-allowed", args);
-/** a lost border leaf changes nothing in the picture: leave it out of the list */
+/** a border leaf changes nothing in the picture: take it off the list */
 export const failLostLeafOutsideDoAuthor = (): string => say("fail-lost-leaf-outside-do-author");
 /** A border leaf that is left out changes nothing in the picture. Go on with the next one. */
 export const failLostLeafOutsideDoReader = (): string => say("fail-lost-leaf-outside-do-reader");
@@ -1492,23 +1492,23 @@ export const failTooFewRemainWhy = (args: { readonly lost: Word; readonly leaves
 export const failTooFewRemainGiven = (args: { readonly lost: Word; readonly leaves: Word }): string => say("fail-too-few-remain-given", args);
 /** two picture leaves remain */
 export const failTooFewRemainAllowed = (): string => say("fail-too-few-remain-allowed");
-/** begin again with another book */
+/** start again with another book */
 export const failTooFewRemainDoAuthor = (): string => say("fail-too-few-remain-do-author");
-/** Begin again with another book. */
+/** Start again with another book. */
 export const failTooFewRemainDoReader = (): string => say("fail-too-few-remain-do-reader");
-/** Begin again with another book. */
+/** Start again with another book. */
 export const failTooFewRemainDoTeacher = (): string => say("fail-too-few-remain-do-teacher");
-/** A light {diameter} wide and {height} high with {clearance} of free space does not fit: {obstacle}. */
+/** A light {diameter} wide and {height} tall with {clearance} of free space does not fit: {obstacle}. */
 export const failNoRoomForLightWhy = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-why", args);
-/** a light {diameter} wide and {height} high with {clearance} clearance: {obstacle} */
+/** a light {diameter} wide and {height} tall with {clearance} clearance: {obstacle} */
 export const failNoRoomForLightGiven = (args: { readonly diameter: Word; readonly height: Word; readonly clearance: Word; readonly obstacle: Word }): string => say("fail-no-room-for-light-given", args);
-/** the largest that can stand here: one of {height} height may be {mostDiameter} wide, or one of {diameter} width may be {mostHeight} high|the largest that can stand here: one of {height} height may be {mostDiameter} wide|the largest that can stand here: one of {diameter} width may be {mostHeight} high|no light of this width or height can stand in "{level}" — $choice says which of the two largest lights there are: both, only a width, only a height, or none. */
+/** the largest that can stand here: one {height} tall may be {mostDiameter} wide, or one {diameter} wide may be {mostHeight} tall|the largest that can stand here: one {height} tall may be {mostDiameter} wide|the largest that can stand here: one {diameter} wide may be {mostHeight} tall|no light of this width or height can stand in "{level}" — $choice says which of the two largest lights there are: both, only a width, only a height, or none. */
 export const failNoRoomForLightAllowed = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word; readonly level: Word }): string => say("fail-no-room-for-light-allowed", args);
 /** choose another region for light.in, a larger picture or a wider book|choose a smaller light, a larger picture or a wider region */
 export const failNoRoomForLightDoAuthor = (args: { readonly choice: Word }): string => say("fail-no-room-for-light-do-author", args);
-/** Here, a light {height} high may be up to {mostDiameter} wide, or one {diameter} wide up to {mostHeight} high. Or make the picture larger.|Here, a light {height} high may be up to {mostDiameter} wide. Or make the picture larger.|Here, a light {diameter} wide may be up to {mostHeight} high. Or make the picture larger.|No light of this width or height has room here. Make the picture larger, or choose a wider book. */
+/** Here, a light {height} tall may be up to {mostDiameter} wide, or one {diameter} wide up to {mostHeight} tall. Or make the picture larger.|Here, a light {height} tall may be up to {mostDiameter} wide. Or make the picture larger.|Here, a light {diameter} wide may be up to {mostHeight} tall. Or make the picture larger.|No light of this width or height has room here. Make the picture larger, or choose a wider book. */
 export const failNoRoomForLightDoReader = (args: { readonly choice: Word; readonly height: Word; readonly mostDiameter: Word; readonly diameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-reader", args);
-/** Give this seat a light up to {mostDiameter} wide (light: diameter), or up to {mostHeight} high (light: height), or raise its height.|Give this seat a light up to {mostDiameter} wide (light: diameter), or raise its height.|Give this seat a light up to {mostHeight} high (light: height), or raise its height.|Raise this seat’s height, or give it a wider book. */
+/** Give this seat a light up to {mostDiameter} wide (light: diameter), or up to {mostHeight} tall (light: height), or raise its height.|Give this seat a light up to {mostDiameter} wide (light: diameter), or raise its height.|Give this seat a light up to {mostHeight} tall (light: height), or raise its height.|Raise this seat’s height, or give it a wider book. */
 export const failNoRoomForLightDoTeacher = (args: { readonly choice: Word; readonly mostDiameter: Word; readonly mostHeight: Word }): string => say("fail-no-room-for-light-do-teacher", args);
 /** “{level}” is nowhere {need} wide over {height} of height */
 export const obstacleNowhereWide = (args: { readonly level: Word; readonly need: Word; readonly height: Word }): string => say("obstacle-nowhere-wide", args);
@@ -1532,7 +1532,7 @@ export const failLightNearWindowDoReader = (): string => say("fail-light-near-wi
 export const failLightNearWindowDoTeacher = (): string => say("fail-light-near-window-do-teacher");
 /** The level “{level}”, which the window follows, cannot be seen in the picture. */
 export const failOutlineHiddenWhy = (args: { readonly level: Word }): string => say("fail-outline-hidden-why", args);
-/** "{level}" shows nowhere in the picture */
+/** "{level}" cannot be seen in the picture */
 export const failOutlineHiddenGiven = (args: { readonly level: Word }): string => say("fail-outline-hidden-given", args);
 /** a level that shows as one region */
 export const failOutlineHiddenAllowed = (): string => say("fail-outline-hidden-allowed");
@@ -1546,7 +1546,7 @@ export const failOutlineHiddenDoTeacher = (): string => say("fail-outline-hidden
 export const failHoleBreaksWhy = (args: { readonly fate: Word; readonly lip: Word }): string => say("fail-hole-breaks-why", args);
 /** a lip of {lip} closes the hole up|breaks the hole into pieces */
 export const failHoleBreaksGiven = (args: { readonly lip: Word; readonly fate: Word }): string => say("fail-hole-breaks-given", args);
-/** a lip of at most {most} for "{level}"|"{level}" takes a lip of {most} at the most, and {least} is the least that holds */
+/** a lip of at most {most} for "{level}"|"{level}" takes a lip of at most {most}, and {least} is the least that holds */
 export const failHoleBreaksAllowed = (args: { readonly holds: Word; readonly most: Word; readonly level: Word; readonly least: Word }): string => say("fail-hole-breaks-allowed", args);
 /** make the lip smaller or the hole’s narrow places wider|make the hole’s narrow places wider or choose another outline */
 export const failHoleBreaksDoAuthor = (args: { readonly holds: Word }): string => say("fail-hole-breaks-do-author", args);
@@ -1588,7 +1588,7 @@ export const doubtUnnumberedLeaves = (args: { readonly unnumbered: Word; readonl
 export const doubtSpringsOpen = (args: { readonly resting: Word; readonly opening: Word }): string => say("doubt-springs-open", args);
 /** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower levels, fewer folded leaves or a taller picture would help. */
 export const doubtSpringsOpenRound = (args: { readonly opening: Word }): string => say("doubt-springs-open-round", args);
-/** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and smaller details are lost. A book with more leaves, or a smaller picture, would help. */
+/** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and small details disappear. A book with more leaves, or a smaller picture, would help. */
 export const doubtCoarse = (args: { readonly leaves: Word; readonly column: Word }): string => say("doubt-coarse", args);
 /** The picture comes out {percent} wider than drawn. */
 export const doubtWiderThanDrawn = (args: { readonly percent: Word }): string => say("doubt-wider-than-drawn", args);
@@ -1622,7 +1622,7 @@ export const offerDepths = (args: { readonly depths: Word }): string => say("off
 export const offerFolds = (args: { readonly style: Word }): string => say("offer-folds", args);
 /** Use a light {diameter} wide */
 export const offerLightWidth = (args: { readonly diameter: Word }): string => say("offer-light-width", args);
-/** Use a light {height} high */
+/** Use a light {height} tall */
 export const offerLightHeight = (args: { readonly height: Word }): string => say("offer-light-height", args);
 /** Choose a book with at least {leaves} leaves of this paper ({thickness} thick) */
 export const offerBookLeast = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-least", args);
@@ -1630,7 +1630,7 @@ export const offerBookLeast = (args: { readonly leaves: Word; readonly thickness
 export const offerBookMost = (args: { readonly leaves: Word; readonly thickness: Word }): string => say("offer-book-most", args);
 /** {first}; also: {more} — Two changes that go together: $first is a whole offer from above, $more the second one with a small letter. */
 export const offerBoth = (args: { readonly first: Word; readonly more: Word }): string => say("offer-both", args);
-/** {offer}. Its flaps will push this book open beyond flat */
+/** {offer}. The flaps will then push this book open beyond flat */
 export const offerSpringsOpen = (args: { readonly offer: Word }): string => say("offer-springs-open", args);
 /** Leaf height */
 export const fitFieldLeafHeight = (): string => say("fit-field-leaf-height");
@@ -1658,7 +1658,7 @@ export const fitFieldLastPage = (): string => say("fit-field-last-page");
 export const fitHelpLastPage = (): string => say("fit-help-last-page");
 /** Plates */
 export const fitFieldPlates = (): string => say("fit-field-plates");
-/** Unnumbered leaves between the pages, as page × leaves: 192 × 4, 300 × 2. Empty where there are none. */
+/** Unnumbered leaves between the pages, as page × leaves: 192 × 4, 300 × 2. Leave it empty where there are none. */
 export const fitHelpPlates = (): string => say("fit-help-plates");
 /** Reading direction */
 export const fitFieldDirection = (): string => say("fit-field-direction");
@@ -1742,13 +1742,13 @@ export const fitPanelNoFile = (): string => say("fit-panel-no-file");
 export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say("fit-panel-allowed", args);
 /** The kit’s data could not be loaded. */
 export const loadKitData = (): string => say("load-kit-data");
-/** What makes the files could not be loaded. */
+/** The part of this page that makes files could not be loaded. */
 export const loadFileMaker = (): string => say("load-file-maker");
-/** What fits the kit to your book could not be loaded. Change a figure to try again. */
+/** The part of this page that fits the kit to your book could not be loaded. Change a figure to try again. */
 export const loadRefit = (): string => say("load-refit");
-/** What lays the packet out for your book could not be loaded. Load the page again when you are connected. */
+/** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
 export const loadPacket = (): string => say("load-packet");
-/** The view could not be fetched. The front picture above shows the same book. Press again to try once more. */
+/** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
 /** given "{value}" */
 export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
@@ -1948,7 +1948,7 @@ export const frontKitBroken = (args: { readonly kit: Word }): string => say("fro
 export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
 /** seat {seat} has a book here and in {table} */
 export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
-/** one book a seat */
+/** one book per seat */
 export const frontOneBook = (): string => say("front-one-book");
 /** remove one of them */
 export const frontRemoveBook = (): string => say("front-remove-book");
@@ -1988,11 +1988,11 @@ export const frontColumns = (args: { readonly columns: Word }): string => say("f
 export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
 /** each column once */
 export const frontColumnOnce = (): string => say("front-column-once");
-/** "{cell}" stands beyond the last column */
+/** "{cell}" is beyond the last column */
 export const frontCellBeyond = (args: { readonly cell: Word }): string => say("front-cell-beyond", args);
-/** {count} cell, as the head row has; a text with a comma in quotes|{count} cells, as the head row has; a text with a comma in quotes */
+/** {count} cell, as in the head row; put a text with a comma in quotes|{count} cells, as in the head row; put a text with a comma in quotes */
 export const frontCells = (args: { readonly count: number }): string => say("front-cells", args);
-/** cells separated by commas, a text that holds a comma or a quote in quotes */
+/** cells separated by commas; put a text with a comma or a quote in quotes */
 export const frontCellsApart = (): string => say("front-cells-apart");
 /** plates: "{cell}" */
 export const frontPlatesCell = (args: { readonly cell: Word }): string => say("front-plates-cell", args);
@@ -2092,7 +2092,7 @@ export const termLevelMeaning = (): string => say("term-level-meaning");
 export const termBackground = (): string => say("term-background");
 /** background */
 export const termBackgroundForms = (): string => say("term-background-forms");
-/** The level that stands where the picture has no shape. */
+/** The level that shows where the picture has no shape. */
 export const termBackgroundMeaning = (): string => say("term-background-meaning");
 /** scoring gauge */
 export const termGauge = (): string => say("term-gauge");
@@ -2124,6 +2124,12 @@ export const termStrip = (): string => say("term-strip");
 export const termStripForms = (): string => say("term-strip-forms");
 /** A stretch of one leaf at one level, between two cuts. It is folded as one flap. */
 export const termStripMeaning = (): string => say("term-strip-meaning");
+/** marking strip */
+export const termMarkingStrip = (): string => say("term-marking-strip");
+/** marking strip|marking strips */
+export const termMarkingStripForms = (): string => say("term-marking-strip-forms");
+/** A strip of paper from the packet that carries the marks of one leaf, to be copied from its edge. */
+export const termMarkingStripMeaning = (): string => say("term-marking-strip-meaning");
 /** flap */
 export const termFlap = (): string => say("term-flap");
 /** flap|flaps */
@@ -2176,7 +2182,7 @@ export const termCheckpointMeaning = (): string => say("term-checkpoint-meaning"
 export const termPacking = (): string => say("term-packing");
 /** packing */
 export const termPackingForms = (): string => say("term-packing-forms");
-/** Card or pieces of one’s own under the lower side of the book, so that the gauge lies level. */
+/** Card or packing pieces under the lower side of the book, so that the gauge lies level. */
 export const termPackingMeaning = (): string => say("term-packing-meaning");
 /** opening */
 export const termOpening = (): string => say("term-opening");
@@ -2438,7 +2444,7 @@ export const kitRoundShowLevels = (): string => say("kit-round-show-levels");
 export const kitLight = (): string => say("kit-light");
 /** Mark each notch together with the leaf’s other marks, from the unfolded fore-edge. Cut it after folding, batch by batch, through body and flap. The pocket’s floor is {floor} from the head edge. At least {paper} of paper stays at the gutter. */
 export const kitLightText = (args: { readonly floor: Word; readonly paper: Word }): string => say("kit-light-text", args);
-/** This kit’s light is {given} wide; this book has room for up to {width} at that height, or for a light {height} high at that width. Measure yours first. */
+/** This kit’s light is {given} wide. At that height, this book has room for up to {width}. At that width, it has room for a light {height} tall. Measure yours first. */
 export const kitLightMost = (args: { readonly given: Word; readonly width: Word; readonly height: Word }): string => say("kit-light-most", args);
 /** Share of the widest light that fits */
 export const kitLightShare = (): string => say("kit-light-share");
@@ -2450,7 +2456,7 @@ export const kitNotch = (args: { readonly leaf: Word; readonly notch: Word }): s
 export const kitNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word; readonly unit: Word }): string => say("kit-notch-place", args);
 /** The window */
 export const kitPanes = (): string => say("kit-panes");
-/** The parts are cut as unrolled along the front, for card that bends round it. */
+/** The parts are cut as if unrolled along the front, for card that bends round it. */
 export const kitPanesWrap = (): string => say("kit-panes-wrap");
 /** The parts are cut as seen from the front, for a stiff panel. */
 export const kitPanesFlat = (): string => say("kit-panes-flat");
@@ -2762,7 +2768,7 @@ export const preparationCount = (): string => say("preparation-count");
 export const preparationScoring = (): string => say("preparation-scoring");
 /** Line */
 export const preparationLine = (): string => say("preparation-line");
-/** free — Stands for the number of a line where the gauge has none at this depth. */
+/** own — Stands for the number of a line where the gauge has none at this depth. */
 export const preparationLineFree = (): string => say("preparation-line-free");
 /** From fore-edge */
 export const preparationDepth = (): string => say("preparation-depth");
@@ -2786,7 +2792,7 @@ export const preparationPacking = (): string => say("preparation-packing");
 export const preparationPieces = (): string => say("preparation-pieces");
 /** Packing pieces of {size} */
 export const preparationPiecesOf = (args: { readonly size: Word }): string => say("preparation-pieces-of", args);
-/** One leaf of this book is {thickness} thick (thickness ÷ leaves). */
+/** One leaf of this book is {thickness} thick: its caliper (thickness ÷ leaves). */
 export const preparationCaliper = (args: { readonly thickness: Word }): string => say("preparation-caliper", args);
 /** Printing {count} PDF|Printing {count} PDFs with the browser of LEAFLIGHT_BROWSER,|the installed browser|the downloaded browser|the packaged browser {path} — $browser: how the browser was found. $path: its file. */
 export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);
@@ -2802,9 +2808,9 @@ export const printNoSetting = (args: { readonly path: Word }): string => say("pr
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
 /** the page is {width} px wide in {room} px — Pixels. */
 export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
-/** {box} "{text}" is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
+/** {box} “{text}” is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
 export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
-/** {box} "{text}" is {height} px high in {room} px */
+/** {box} “{text}” is {height} px high in {room} px */
 export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
 /** {title}: teacher’s packet */
 export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
@@ -2912,7 +2918,7 @@ export const stepParts = (): string => say("step-parts");
 export const stepTools = (): string => say("step-tools");
 /** Check the book */
 export const stepCheck = (): string => say("step-check");
-/** Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for {leaves} leaves, {height} high and {width} wide, pressed {thickness} thick. Another book needs the pattern worked out for it. */
+/** Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for {leaves} leaves, {height} tall and {width} wide, pressed {thickness} thick. Another book needs the pattern worked out for it. */
 export const stepCheckText = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("step-check-text", args);
 /** Measure height, width and thickness, and count leaves, not pages. */
 export const stepCheckGist = (): string => say("step-check-gist");
@@ -2924,7 +2930,7 @@ export const stepFindText = (args: { readonly first: Word; readonly last: Word; 
 export const stepFindGist = (): string => say("step-find-gist");
 /** Set up the gauge */
 export const stepGauge = (): string => say("step-gauge");
-/** Cut the gauge from the packet, or mark a strip of card with these lines: {lines}. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level. */
+/** Cut the gauge from the packet, or mark a piece of card with these lines: {lines}. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level. */
 export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
 /** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
 export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
@@ -2968,7 +2974,7 @@ export const stepTackText = (args: { readonly count: number }): string => say("s
 export const stepTackGist = (): string => say("step-tack-gist");
 /** Open to the hold width */
 export const stepHold = (): string => say("step-hold");
-/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry.|Prop it open at that width overnight. */
+/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.|Prop it open at that width overnight. */
 export const stepHoldText = (args: { readonly width: Word; readonly boards: Word; readonly holder: Word }): string => say("step-hold-text", args);
 /** Measure straight across at the head edge; there the picture has its true shape. */
 export const stepHoldGist = (): string => say("step-hold-gist");
@@ -3086,7 +3092,7 @@ export const supplyUnitSet = (args: { readonly quantity: number }): string => sa
 export const supplyUnitM = (): string => say("supply-unit-m");
 /** ft */
 export const supplyUnitFt = (): string => say("supply-unit-ft");
-/** {leaves} leaves, each {leafHeight} high and {leafWidth} wide */
+/** {leaves} leaves, each {leafHeight} tall and {leafWidth} wide */
 export const whyBook = (args: { readonly leaves: Word; readonly leafHeight: Word; readonly leafWidth: Word }): string => say("why-book", args);
 /** {cuts} cuts in the book, a fresh blade every {perBlade} */
 export const whyBlades = (args: { readonly cuts: Word; readonly perBlade: Word }): string => say("why-blades", args);
@@ -3104,7 +3110,7 @@ export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word
 export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);
 /** {sheet} (too small for {parts}) — $sheet is a sheet's name; $parts are parts that it has no room for. */
 export const whySheetTooSmall = (args: { readonly sheet: Word; readonly parts: Word }): string => say("why-sheet-too-small", args);
-/** at most {diameter} wide and {height} high; measure it */
+/** at most {diameter} wide and {height} tall; measure it */
 export const whyLight = (args: { readonly diameter: Word; readonly height: Word }): string => say("why-light", args);
 /** as the light’s maker says; battery door closed with a screw */
 export const whyCells = (): string => say("why-cells");
@@ -3412,7 +3418,7 @@ export const useDecorationGuide = (): string => say("use-decoration-guide");
 export const useHolder = (): string => say("use-holder");
 /** the packet’s gauge is glued to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
-/** the largest: low on the glazing, in front of the light */
+/** the largest, low on the glazing, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");
 /** raised on card spacers, above or beside the largest */
 export const useMotif = (): string => say("use-motif");

@@ -2,7 +2,7 @@ import type { SupplyId, SupplyUnit } from "../core/kit/supply-id.ts";
 import type { Supply, SupplyReason } from "../core/supplies/supply.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import type { Part } from "../core/window/part.ts";
-import { formatSize } from "./lengths.ts";
+import { formatByHand, formatSize } from "./lengths.ts";
 import { rowText } from "./lists.ts";
 import * as say from "./messages.ts";
 import { partName } from "./parts.ts";
@@ -152,7 +152,7 @@ function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitS
     case "cells":
       return say.whyCells();
     case "tape": {
-      const frame = size(reason.frame);
+      const frame = formatByHand(reason.frame, units);
       return reason.waste > 0 ? say.whyTapeWaste({ frame, waste: percent(reason.waste) }) : say.whyTape({ frame });
     }
     case "string":

@@ -40,6 +40,7 @@ const TERMS = [
   ["mark", say.termMark, say.termMarkForms],
   ["cut", say.termCut, say.termCutForms],
   ["strip", say.termStrip, say.termStripForms],
+  ["marking-strip", say.termMarkingStrip, say.termMarkingStripForms],
   ["flap", say.termFlap, say.termFlapForms],
   ["stepped-folds", say.termSteppedFolds, say.termSteppedFoldsForms],
   ["single-folds", say.termSingleFolds, say.termSingleFoldsForms],

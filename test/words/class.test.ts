@@ -94,7 +94,7 @@ describe("a line of the shopping list", () => {
     expect(note({ reason: { kind: "seats", seats: 1, of: undefined } })).toBe("for one seat");
     const light = { kind: "light", diameter: 38, height: 45 } as const;
     expect(note({ id: "light", reason: { kind: "seats", seats: 2, of: light } })).toBe(
-      "at most 38\u00a0mm wide and 45\u00a0mm high; measure it; for 2 seats",
+      "at most 38\u00a0mm wide and 45\u00a0mm tall; measure it; for 2 seats",
     );
     expect(note({ id: "knife", reason: { kind: "seats", seats: 7, of: { kind: "tool" } } })).toBe(
       "with a cap; for 7 seats",

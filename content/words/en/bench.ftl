@@ -123,8 +123,8 @@ bench-batch-leaves = { $count ->
 bench-batch-begin = Packed, begin
 bench-measure-gate = Batch { $number } is folded.
 bench-measure-why = { $count ->
-    [one] Press its one leaf at the flap and measure it: that tells how far your book will close.
-   *[other] Press its { $count } leaves together at the flaps and measure them: that tells how far your book will close.
+    [one] Press its one leaf at the flap and measure it: that shows how far your book will close.
+   *[other] Press its { $count } leaves together at the flaps and measure them: that shows how far your book will close.
   }
 bench-measure-now = Measure
 bench-measure-later = Not now
@@ -150,7 +150,7 @@ bench-end-steps-link = the kit’s steps
 bench-kit-changed = This kit has changed since you began: compare the next leaves with those you have folded.
 bench-not-saved = This browser cannot save your progress: save it as a file before you leave.
 # $why is a sentence of progress.ftl.
-bench-kept-broken = The progress saved in this browser cannot be read, so this starts again. { $why }
+bench-kept-broken = The progress saved in this browser cannot be read, so you are starting again. { $why }
 
 ## Going to a page or leaf
 bench-jump-number = Number
@@ -197,7 +197,7 @@ bench-front-after = The front after
 
 ## Measuring the first batch
 bench-measure-title = Measure the first batch
-bench-measure-lead = Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch tells.
+bench-measure-lead = Press the folded leaves together where the flaps lie, and measure how thick they are. The kit can only estimate how much a springy fold adds; your own batch shows it.
 bench-measure-leaves = Folded leaves
 bench-measure-thickness = Thickness
 bench-measure-save = Save

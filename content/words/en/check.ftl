@@ -29,7 +29,7 @@ check-given = given { $value }
 check-given-outside = given { $value }, which is { $length } mm, outside { $least } to { $most } mm
 check-given-unit = given { $value }, which has the unit "{ $unit }"
 check-given-fault = given { $value }, which { $fault ->
-    [comma] has a comma: write a point
+    [comma] has a comma: use a point
     [no-unit] has no unit
     [not-finite] is not a finite number
     [zero-divisor] divides by zero

@@ -112,7 +112,7 @@ draw-pocket-plan = The pocket from above, { $height } from the head. { $notches 
    *[other] { $notches } leaves are
  } cut back so that the light, { $diameter } wide, stands { $setback } behind the front with { $clearance } free all round. Every third leaf is drawn.
 draw-pocket-diameter = Ø { $diameter }
-draw-pocket-elevation = The pocket from the front. Its floor is { $floor } from the head edge. The light is { $height } high, and the notches begin { $clearance } above it.
+draw-pocket-elevation = The pocket from the front. Its floor is { $floor } from the head edge. The light is { $height } tall, and the notches begin { $clearance } above it.
 
 ## The finished book
 
@@ -174,14 +174,14 @@ draw-scoring-from-tail = seen from the tail
 draw-fold-title = { $number }  { $step }
 draw-fold-score = Score both lines
 draw-fold-cut = Mark and cut
-draw-fold-each = Fold each span back
+draw-fold-each = Fold each strip back
 draw-fold-tuck = Tuck behind the leaf
 draw-fold-whole = Fold it all at { $depth }
 draw-fold-again = Fold again and tuck
 draw-fold-mat = mat under this leaf
 draw-fold-foot = Upper: the page before you. Lower: the same leaf edge-on, seen from the head; thickness exaggerated.
-draw-fold-single = The single fold in four steps, for two neighbouring spans at levels { $upper } and { $lower }. 1: score the lines at { $nearer } and { $deeper } from the fore-edge. 2: mark, and cut from the fore-edge { $deeper } inward, on a mat. 3: fold each span back at its own line, the upper one at { $upperDepth }, the lower one at { $lowerDepth }. 4: tuck the flaps between this leaf and the next.
-draw-fold-stepped = The stepped fold in four steps, for two neighbouring spans at levels { $upper } and { $lower }. 1: score the lines at { $front } and { $deeper } from the fore-edge. 2: fold the whole leaf back at { $front }. 3: mark, and cut from the folded edge { $cut } inward, through both layers, on a mat. 4: fold the deeper span back again at its line and tuck it between this leaf and the next; the other stays at the folded edge.
+draw-fold-single = The single fold in four steps, for two neighbouring strips at levels { $upper } and { $lower }. 1: score the lines at { $nearer } and { $deeper } from the fore-edge. 2: mark, and cut from the fore-edge { $deeper } inward, on a mat. 3: fold each strip back at its own line, the upper one at { $upperDepth }, the lower one at { $lowerDepth }. 4: tuck the flaps between this leaf and the next.
+draw-fold-stepped = The stepped fold in four steps, for two neighbouring strips at levels { $upper } and { $lower }. 1: score the lines at { $front } and { $deeper } from the fore-edge. 2: fold the whole leaf back at { $front }. 3: mark, and cut from the folded edge { $cut } inward, through both layers, on a mat. 4: fold the deeper strip back again at its line and tuck it between this leaf and the next. The other stays at the folded edge.
 
 ## How deep to cut
 
@@ -201,12 +201,12 @@ draw-leaf-mark-cut = mark › cut
 draw-leaf-fold = fold at level
 draw-leaf-notch = notch for the light: { $from } to { $to }
 draw-leaf-notch-depth = { $depth } deep from the unfolded fore-edge
-# $title is the leaf with its pages; $units the symbol of the heights' unit; $spans and $cuts are lists.
-draw-leaf = One leaf whole: { $title }. Heights from the head in { $units }. Spans: { $spans }. Marks and cuts from the { $style ->
+# $title is the leaf with its pages; $units the symbol of the heights' unit; $spans (the strips) and $cuts are lists.
+draw-leaf = One leaf whole: { $title }. Heights from the head in { $units }. Strips: { $spans }. Marks and cuts from the { $style ->
     [stepped] folded edge
    *[single] fore-edge
  }: { $cuts }.
-draw-leaf-plain = One leaf whole: { $title }. Heights from the head in { $units }. Spans: { $spans }. There are no marks.
+draw-leaf-plain = One leaf whole: { $title }. Heights from the head in { $units }. Strips: { $spans }. There are no marks.
 draw-leaf-span = { $from } to { $to } at level { $level }
 draw-leaf-cut = { $at } cut { $depth }
 draw-leaf-with-notch = A notch for the light goes from { $from } to { $to }, { $depth } deep from the unfolded fore-edge.
@@ -227,7 +227,7 @@ draw-tucking-foot = seen edge-on from the head, thickness exaggerated
 
 draw-hold = The opened book from above. The hold width is { $width }, straight across between the folded edges of the first picture leaf, leaf { $first }, and the last, leaf { $last }. The boards’ edges are then { $boards } apart.
 draw-hold-boards = boards { $width }
-draw-holder = The holder in place, seen from the front. The strip of card sits on the head edge, one slot over the first picture leaf, leaf { $first }, the other over the last, leaf { $last }, { $width } apart. It stays there until all glue is dry.
+draw-holder = The holder in place, seen from the front. The strip of card sits on the head edge. One slot is over the first picture leaf, leaf { $first }; the other, { $width } away, is over the last, leaf { $last }. It stays there until all glue is dry.
 draw-holder-slot = slot over leaf { $leaf }
 
 ## Hanging and closing the door

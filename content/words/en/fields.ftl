@@ -106,9 +106,9 @@ field-fit-mark-step = Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in).
 field-fit-least-tab = Strips shorter than this are merged with a neighbour.
 field-fit-fold-style = single: each strip is folded once; stepped: the whole leaf at the front line first.
 field-fit-gutter-clearance = Paper to leave between a flap and the gutter.
-field-fit-flap-bulk = How many leaf thicknesses a springy flap counts.
+field-fit-flap-bulk = How many leaf thicknesses a springy flap counts as.
 field-fit-batch = Most leaves worked before a pause.
-field-fit-lost-leaves = Leaves that were skipped or torn: the picture is closed over the leaves after each. [87].
+field-fit-lost-leaves = Leaves that were skipped or torn: the picture closes up over the leaves after each one. [87].
 field-fit-lost-leaf = A leaf of the book.
 
 ## The light and the window

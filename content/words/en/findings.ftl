@@ -1,6 +1,7 @@
 ### Why a kit does not fit a book, and what may disappoint. Lengths come with their unit ("118 mm"), angles with their sign ("180°").
 ### For each reason: -why is told to a reader and a teacher, -given and -allowed to a kit's author, and -do-author, -do-reader and
 ### -do-teacher say to each of them what would help. Words such as lastPage are keys of a file and stay as they are.
+### Straight quotes stand around what is typed in a file; everywhere else quotes are typographic.
 
 ## The book
 
@@ -40,12 +41,12 @@ fail-opening-too-wide-do-author = open the book to { $widest } or less
 fail-opening-too-wide-do-reader = Open the book to { $widest } or less.
 fail-opening-too-wide-do-teacher = Choose another kit for this seat: its opening belongs to the kit.
 
-fail-picture-off-leaf-why = The picture would end { $end } from the head. The leaf is { $leafHeight } high.
+fail-picture-off-leaf-why = The picture would end { $end } from the head. The leaf is { $leafHeight } tall.
 fail-picture-off-leaf-given = head { $head } + height { $height }{ $solved ->
     [yes] {" "}(solved)
    *[no] {""}
  }
-fail-picture-off-leaf-allowed = the leaf is { $leafHeight } high
+fail-picture-off-leaf-allowed = the leaf is { $leafHeight } tall
 fail-picture-off-leaf-do-author = { $solved ->
     [yes] lower the opening or use fewer picture leaves until the height is at most { $room }, or choose a taller book
    *[no] lower the height to at most { $room }{ $stated ->
@@ -57,14 +58,14 @@ fail-picture-off-leaf-do-reader = Make the picture at most { $room } tall, or ch
 fail-picture-off-leaf-do-teacher = Set this seat’s height to at most { $room }, or give it a taller book.
 
 fail-picture-too-narrow-why = A picture { $height } tall is { $width } wide. Even closed, { $leaves } picture leaves of this book are { $least } thick.
-fail-picture-too-narrow-given = a picture { $height } high is { $width } wide
+fail-picture-too-narrow-given = a picture { $height } tall is { $width } wide
 fail-picture-too-narrow-allowed = even closed, { $leaves } picture leaves of this book are { $least } thick
 fail-picture-too-narrow-do-author = raise the height to at least { $leastHeight } or use fewer picture leaves
 fail-picture-too-narrow-do-reader = Make the picture at least { $leastHeight } tall, or fold more leaves as borders.
 fail-picture-too-narrow-do-teacher = Set this seat’s height to at least { $leastHeight }, or raise its borderBefore and borderAfter.
 
 fail-picture-too-wide-why = A picture { $height } tall is { $width } wide. Opened to { $widest }, { $leaves } picture leaves of this book fill only { $most }.
-fail-picture-too-wide-given = a picture { $height } high is { $width } wide
+fail-picture-too-wide-given = a picture { $height } tall is { $width } wide
 fail-picture-too-wide-allowed = at { $widest } this book can show at most { $most } with { $leaves } picture leaves
 fail-picture-too-wide-do-author = { $help ->
     [leaves] lower the height to { $mostHeight }, or use { $enough } picture leaves (smaller borders)
@@ -80,7 +81,7 @@ fail-picture-too-wide-do-teacher = { $help ->
  }
 
 fail-leaves-show-too-little-why = A picture { $height } tall is { $width } wide. At { $opening }, the { $leaves } leaves between the borders fill only { $most }.
-fail-leaves-show-too-little-given = a picture { $height } high and { $width } wide at { $opening }
+fail-leaves-show-too-little-given = a picture { $height } tall and { $width } wide at { $opening }
 fail-leaves-show-too-little-allowed = the { $leaves } leaves between the borders fill only { $most }
 fail-leaves-show-too-little-do-author = { $help ->
     [opening] open the book to { $openingNeeded }, or lower the height to { $mostHeight }, or choose a book with more leaves
@@ -95,26 +96,26 @@ fail-leaves-show-too-little-do-teacher = Set this seat’s height to { $mostHeig
 fail-lost-leaf-outside-why = Leaf { $leaf } carries no picture: the picture leaves run from { $first } to { $last }.
 fail-lost-leaf-outside-given = leaf { $leaf }
 fail-lost-leaf-outside-allowed = picture leaves are { $first } to { $last }
-fail-lost-leaf-outside-do-author = a lost border leaf changes nothing in the picture: leave it out of the list
+fail-lost-leaf-outside-do-author = a border leaf changes nothing in the picture: take it off the list
 fail-lost-leaf-outside-do-reader = A border leaf that is left out changes nothing in the picture. Go on with the next one.
 fail-lost-leaf-outside-do-teacher = A border leaf that is left out changes nothing in the picture.
 
 fail-too-few-remain-why = { $lost } of { $leaves } picture leaves are left out, and two must remain.
 fail-too-few-remain-given = { $lost } of { $leaves } picture leaves
 fail-too-few-remain-allowed = two picture leaves remain
-fail-too-few-remain-do-author = begin again with another book
-fail-too-few-remain-do-reader = Begin again with another book.
-fail-too-few-remain-do-teacher = Begin again with another book.
+fail-too-few-remain-do-author = start again with another book
+fail-too-few-remain-do-reader = Start again with another book.
+fail-too-few-remain-do-teacher = Start again with another book.
 
 ## Light
 
-fail-no-room-for-light-why = A light { $diameter } wide and { $height } high with { $clearance } of free space does not fit: { $obstacle }.
-fail-no-room-for-light-given = a light { $diameter } wide and { $height } high with { $clearance } clearance: { $obstacle }
+fail-no-room-for-light-why = A light { $diameter } wide and { $height } tall with { $clearance } of free space does not fit: { $obstacle }.
+fail-no-room-for-light-given = a light { $diameter } wide and { $height } tall with { $clearance } clearance: { $obstacle }
 # $choice says which of the two largest lights there are: both, only a width, only a height, or none.
 fail-no-room-for-light-allowed = { $choice ->
-    [both] the largest that can stand here: one of { $height } height may be { $mostDiameter } wide, or one of { $diameter } width may be { $mostHeight } high
-    [width] the largest that can stand here: one of { $height } height may be { $mostDiameter } wide
-    [height] the largest that can stand here: one of { $diameter } width may be { $mostHeight } high
+    [both] the largest that can stand here: one { $height } tall may be { $mostDiameter } wide, or one { $diameter } wide may be { $mostHeight } tall
+    [width] the largest that can stand here: one { $height } tall may be { $mostDiameter } wide
+    [height] the largest that can stand here: one { $diameter } wide may be { $mostHeight } tall
    *[none] no light of this width or height can stand in "{ $level }"
  }
 fail-no-room-for-light-do-author = { $choice ->
@@ -122,15 +123,15 @@ fail-no-room-for-light-do-author = { $choice ->
    *[some] choose a smaller light, a larger picture or a wider region
  }
 fail-no-room-for-light-do-reader = { $choice ->
-    [both] Here, a light { $height } high may be up to { $mostDiameter } wide, or one { $diameter } wide up to { $mostHeight } high. Or make the picture larger.
-    [width] Here, a light { $height } high may be up to { $mostDiameter } wide. Or make the picture larger.
-    [height] Here, a light { $diameter } wide may be up to { $mostHeight } high. Or make the picture larger.
+    [both] Here, a light { $height } tall may be up to { $mostDiameter } wide, or one { $diameter } wide up to { $mostHeight } tall. Or make the picture larger.
+    [width] Here, a light { $height } tall may be up to { $mostDiameter } wide. Or make the picture larger.
+    [height] Here, a light { $diameter } wide may be up to { $mostHeight } tall. Or make the picture larger.
    *[none] No light of this width or height has room here. Make the picture larger, or choose a wider book.
  }
 fail-no-room-for-light-do-teacher = { $choice ->
-    [both] Give this seat a light up to { $mostDiameter } wide (light: diameter), or up to { $mostHeight } high (light: height), or raise its height.
+    [both] Give this seat a light up to { $mostDiameter } wide (light: diameter), or up to { $mostHeight } tall (light: height), or raise its height.
     [width] Give this seat a light up to { $mostDiameter } wide (light: diameter), or raise its height.
-    [height] Give this seat a light up to { $mostHeight } high (light: height), or raise its height.
+    [height] Give this seat a light up to { $mostHeight } tall (light: height), or raise its height.
    *[none] Raise this seat’s height, or give it a wider book.
  }
 
@@ -152,7 +153,7 @@ fail-light-near-window-do-teacher = Give this seat a narrower light (light: diam
 ## Window
 
 fail-outline-hidden-why = The level “{ $level }”, which the window follows, cannot be seen in the picture.
-fail-outline-hidden-given = "{ $level }" shows nowhere in the picture
+fail-outline-hidden-given = "{ $level }" cannot be seen in the picture
 fail-outline-hidden-allowed = a level that shows as one region
 fail-outline-hidden-do-author = name another level
 fail-outline-hidden-do-reader = This is a fault of the kit. Its author can name another level.
@@ -168,7 +169,7 @@ fail-hole-breaks-given = a lip of { $lip } { $fate ->
  }
 fail-hole-breaks-allowed = { $holds ->
     [yes] a lip of at most { $most } for "{ $level }"
-   *[no] "{ $level }" takes a lip of { $most } at the most, and { $least } is the least that holds
+   *[no] "{ $level }" takes a lip of at most { $most }, and { $least } is the least that holds
  }
 fail-hole-breaks-do-author = { $holds ->
     [yes] make the lip smaller or the hole’s narrow places wider
@@ -204,7 +205,7 @@ doubt-caliper-thick = Check the book: one leaf would be { $caliper } thick, and 
 doubt-unnumbered-leaves = Check the book: { $unnumbered } leaves after page { $lastPage } would carry no number. If { $leaves } is the number of pages, the book has { $half } leaves.
 doubt-springs-open = The folded flaps will push the book open to about { $resting }. The picture has its true shape at { $opening }. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help.
 doubt-springs-open-round = The folded flaps will push the book open all the way round. The picture has its true shape at { $opening }. Shallower levels, fewer folded leaves or a taller picture would help.
-doubt-coarse = Only { $leaves } leaves carry the picture. Each step is { $column } wide, so curves look jagged and smaller details are lost. A book with more leaves, or a smaller picture, would help.
+doubt-coarse = Only { $leaves } leaves carry the picture. Each step is { $column } wide, so curves look jagged and small details disappear. A book with more leaves, or a smaller picture, would help.
 doubt-wider-than-drawn = The picture comes out { $percent } wider than drawn.
 doubt-narrower-than-drawn = The picture comes out { $percent } narrower than drawn.
 doubt-out-of-shape-do-author = Let one of height, opening and pictureLeaves be "solve" to keep its shape.
@@ -236,9 +237,9 @@ offer-folds = { $style ->
    *[single] Use single folds
  }
 offer-light-width = Use a light { $diameter } wide
-offer-light-height = Use a light { $height } high
+offer-light-height = Use a light { $height } tall
 offer-book-least = Choose a book with at least { $leaves } leaves of this paper ({ $thickness } thick)
 offer-book-most = Choose a book with at most { $leaves } leaves of this paper ({ $thickness } thick)
 # Two changes that go together: $first is a whole offer from above, $more the second one with a small letter.
 offer-both = { $first }; also: { $more }
-offer-springs-open = { $offer }. Its flaps will push this book open beyond flat
+offer-springs-open = { $offer }. The flaps will then push this book open beyond flat

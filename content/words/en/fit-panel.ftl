@@ -15,7 +15,7 @@ fit-panel-allowed = Allowed: { $allowed }.
 
 ## What could not be fetched
 load-kit-data = The kit’s data could not be loaded.
-load-file-maker = What makes the files could not be loaded.
-load-refit = What fits the kit to your book could not be loaded. Change a figure to try again.
-load-packet = What lays the packet out for your book could not be loaded. Load the page again when you are connected.
-load-round = The view could not be fetched. The front picture above shows the same book. Press again to try once more.
+load-file-maker = The part of this page that makes files could not be loaded.
+load-refit = The part of this page that fits the kit to your book could not be loaded. Change a figure to try again.
+load-packet = The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online.
+load-round = The view could not be loaded. The front picture above shows the same book. Press again to try once more.

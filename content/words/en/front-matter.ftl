@@ -155,7 +155,7 @@ front-class-kit = a kit of the class: { $kits }
 front-kit-broken = the kit "{ $kit }" cannot be built
 front-kit-correct-first = correct the kit first
 front-two-books = seat { $seat } has a book here and in { $table }
-front-one-book = one book a seat
+front-one-book = one book per seat
 front-remove-book = remove one of them
 front-no-seat = no seat
 front-some-seat = at least one seat, here or in a books table
@@ -181,12 +181,12 @@ front-column-unknown = unknown column "{ $column }"
 front-columns = these columns, in any order: { $columns }
 front-column-twice = two columns "{ $column }"
 front-column-once = each column once
-front-cell-beyond = "{ $cell }" stands beyond the last column
+front-cell-beyond = "{ $cell }" is beyond the last column
 front-cells = { $count ->
-    [one] { $count } cell, as the head row has; a text with a comma in quotes
-   *[other] { $count } cells, as the head row has; a text with a comma in quotes
+    [one] { $count } cell, as in the head row; put a text with a comma in quotes
+   *[other] { $count } cells, as in the head row; put a text with a comma in quotes
   }
-front-cells-apart = cells separated by commas, a text that holds a comma or a quote in quotes
+front-cells-apart = cells separated by commas; put a text with a comma or a quote in quotes
 front-plates-cell = plates: "{ $cell }"
 front-plates-form = page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300
 front-correct-table = correct the table here

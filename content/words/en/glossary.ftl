@@ -1,5 +1,5 @@
 ### The glossary: one term each. For every term: its name as the page lists it, the forms in which it stands in sentences
-### (parted by a bar; the first of them that a section holds is linked), and what it means in one or two sentences.
+### (separated by a bar; the first of them that a section holds is linked), and what it means in one or two sentences.
 
 glossary-title = Glossary
 glossary-summary = The words that kits, packets and the bench use, one meaning each.
@@ -48,7 +48,7 @@ term-level-forms = levels
 term-level-meaning = A depth of the picture. Level 1 stands proudest, nearest to you; the others lie further back.
 term-background = background
 term-background-forms = background
-term-background-meaning = The level that stands where the picture has no shape.
+term-background-meaning = The level that shows where the picture has no shape.
 term-gauge = scoring gauge
 term-gauge-forms = scoring gauge|gauge
 term-gauge-meaning = A card with numbered lines at the levels’ distances from the fore-edge. Laid on a leaf, it shows where to press.
@@ -64,6 +64,9 @@ term-cut-meaning = A slit from the fore-edge inward, square to it, that frees ne
 term-strip = strip
 term-strip-forms = strip|strips
 term-strip-meaning = A stretch of one leaf at one level, between two cuts. It is folded as one flap.
+term-marking-strip = marking strip
+term-marking-strip-forms = marking strip|marking strips
+term-marking-strip-meaning = A strip of paper from the packet that carries the marks of one leaf, to be copied from its edge.
 term-flap = flap
 term-flap-forms = flap|flaps
 term-flap-meaning = A strip once it is folded back and tucked behind.
@@ -90,7 +93,7 @@ term-checkpoint-forms = checkpoint|checkpoints
 term-checkpoint-meaning = Every tenth picture leaf: compare its page number and its first mark before you go on.
 term-packing = packing
 term-packing-forms = packing
-term-packing-meaning = Card or pieces of one’s own under the lower side of the book, so that the gauge lies level.
+term-packing-meaning = Card or packing pieces under the lower side of the book, so that the gauge lies level.
 term-opening = opening
 term-opening-forms = opening
 term-opening-meaning = The angle between the first and the last leaf of the opened book.

@@ -2,7 +2,7 @@
 
 kit-light = Room for the light
 kit-light-text = Mark each notch together with the leaf’s other marks, from the unfolded fore-edge. Cut it after folding, batch by batch, through body and flap. The pocket’s floor is { $floor } from the head edge. At least { $paper } of paper stays at the gutter.
-kit-light-most = This kit’s light is { $given } wide; this book has room for up to { $width } at that height, or for a light { $height } high at that width. Measure yours first.
+kit-light-most = This kit’s light is { $given } wide. At that height, this book has room for up to { $width }. At that width, it has room for a light { $height } tall. Measure yours first.
 kit-light-share = Share of the widest light that fits
 kit-notches = { $count ->
     [one] Notch table, { $count } leaf
@@ -13,7 +13,7 @@ kit-notch = { $leaf }: { $notch }
 kit-notch-place = { $from }–{ $to }, { $depth } { $unit } deep
 
 kit-panes = The window
-kit-panes-wrap = The parts are cut as unrolled along the front, for card that bends round it.
+kit-panes-wrap = The parts are cut as if unrolled along the front, for card that bends round it.
 kit-panes-flat = The parts are cut as seen from the front, for a stiff panel.
 kit-part = { $count } of { $material }, { $size }: { $use }.
 kit-part-size = { $width } × { $height }

@@ -16,7 +16,7 @@ preparation-count = How many
 preparation-scoring = Scoring plan: which line on which leaves
 preparation-line = Line
 # Stands for the number of a line where the gauge has none at this depth.
-preparation-line-free = free
+preparation-line-free = own
 preparation-depth = From fore-edge
 preparation-level = Level
 # A level: its number and its name.
@@ -29,4 +29,4 @@ preparation-to = To
 preparation-packing = Packing
 preparation-pieces = Pieces
 preparation-pieces-of = Packing pieces of { $size }
-preparation-caliper = One leaf of this book is { $thickness } thick (thickness ÷ leaves).
+preparation-caliper = One leaf of this book is { $thickness } thick: its caliper (thickness ÷ leaves).

@@ -22,8 +22,8 @@ print-overflow = { $page }: would not print at true scale: { $boxes }. Shorten w
 # Pixels.
 print-page-wide = the page is { $width } px wide in { $room } px
 # $box: an element of the page. $text: its heading or what stands in it.
-print-box-wide = { $box } "{ $text }" is { $width } px wide in { $room } px
-print-box-high = { $box } "{ $text }" is { $height } px high in { $room } px
+print-box-wide = { $box } “{ $text }” is { $width } px wide in { $room } px
+print-box-high = { $box } “{ $text }” is { $height } px high in { $room } px
 
 ## Titles of PDFs
 

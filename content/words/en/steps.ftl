@@ -9,7 +9,7 @@ step-parts = Parts
 step-tools = Tools
 
 step-check = Check the book
-step-check-text = Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for { $leaves } leaves, { $height } high and { $width } wide, pressed { $thickness } thick. Another book needs the pattern worked out for it.
+step-check-text = Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for { $leaves } leaves, { $height } tall and { $width } wide, pressed { $thickness } thick. Another book needs the pattern worked out for it.
 step-check-gist = Measure height, width and thickness, and count leaves, not pages.
 
 step-find = Find pattern page 1
@@ -17,7 +17,7 @@ step-find-text = The picture begins on { $first } (pattern page 1) and ends on {
 step-find-gist = Put a slip of paper at the first and at the last picture leaf.
 
 step-gauge = Set up the gauge
-step-gauge-text = Cut the gauge from the packet, or mark a strip of card with these lines: { $lines }. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level.
+step-gauge-text = Cut the gauge from the packet, or mark a piece of card with these lines: { $lines }. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level.
 # A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge.
 step-gauge-line = { $number } { $name }: line { $line }, { $depth }
 step-gauge-free-line = { $number } { $name }: { $depth }
@@ -63,7 +63,7 @@ step-tack-gist = Put a dot of glue under each flap in the tack list, press, let 
 
 step-hold = Open to the hold width
 step-hold-text = Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are { $width } apart at the head edge, measured straight across. The boards’ edges are then about { $boards } apart. At this width the picture has its true shape. { $holder ->
-    [yes] Set the holder on the head edge, its slots over the first and last picture leaf, and leave it there until all glue is dry.
+    [yes] Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.
    *[no] Prop it open at that width overnight.
 }
 step-hold-gist = Measure straight across at the head edge; there the picture has its true shape.

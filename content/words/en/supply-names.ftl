@@ -64,7 +64,7 @@ supply-unit-set = { $quantity ->
 supply-unit-m = m
 supply-unit-ft = ft
 
-why-book = { $leaves } leaves, each { $leafHeight } high and { $leafWidth } wide
+why-book = { $leaves } leaves, each { $leafHeight } tall and { $leafWidth } wide
 why-blades = { $cuts } cuts in the book, a fresh blade every { $perBlade }
 why-glue-dots-tacks = { $tacks } for tacks
 why-glue-dots-window = { $window } for closure and motifs
@@ -80,7 +80,7 @@ why-card-window = { $sheet }: { $gauge } for the scoring gauge ({ $lines ->
 why-acetate = { $sheet }, clear, for the glazing
 # $sheet is a sheet's name; $parts are parts that it has no room for.
 why-sheet-too-small = { $sheet } (too small for { $parts })
-why-light = at most { $diameter } wide and { $height } high; measure it
+why-light = at most { $diameter } wide and { $height } tall; measure it
 why-cells = as the light’s maker says; battery door closed with a screw
 why-tape = twice round the frame ({ $frame })
 why-tape-waste = twice round the frame ({ $frame }), with { $waste } for waste

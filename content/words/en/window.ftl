@@ -17,7 +17,7 @@ use-closure-tab = takes the string through its hole; the loop goes round the but
 use-decoration-guide = lies under the glazing while you place the motifs
 use-holder = its slots go over the first and last picture leaf at the head, just behind their folded edges
 use-scoring-gauge = the packet’s gauge is glued to it
-use-largest-motif = the largest: low on the glazing, in front of the light
+use-largest-motif = the largest, low on the glazing, in front of the light
 use-motif = raised on card spacers, above or beside the largest
 
 mark-tab-behind = closure tab behind here

@@ -1,5 +1,5 @@
 /**
- * What can be made but may disappoint. Lengths mm, angles radians, levels by number from 1; said by words/doubts.ts.
+ * What can be made but may disappoint. Lengths mm, angles radians, levels by number from 1; said by words/findings/doubts.ts.
  */
 export type Doubt = GraveDoubt | SlightDoubt;
 

@@ -3,7 +3,7 @@ import type { FoldStyle } from "../spans/fold-style.ts";
 
 /**
  * Why a kit cannot be made on a book as it stands. Lengths mm, angles radians, leaves and pages as people count them, levels
- * by number from 1. Nothing here is prose: words/failures.ts says it to an author, a reader or a teacher.
+ * by number from 1. Nothing here is prose: words/findings says it to an author, a reader or a teacher.
  */
 export type Failure =
   | BookFailure

@@ -36,7 +36,7 @@ describe("findOverflow", () => {
     const found = await problems(sheet('<div style="width: 501px"></div>'));
     expect(found).toHaveLength(1);
     expect(found[0]).toContain("section.sheet.first");
-    expect(found[0]).toContain('"Sheet heading"');
+    expect(found[0]).toContain("“Sheet heading”");
     expect(found[0]).toMatch(/501 px wide in 500 px/);
   });
 

@@ -34,7 +34,7 @@ describe("listKits(kits, verdicts, query)", () => {
     ["three levels", { levels: 3 }, NONE, "Anchor Buoy"],
     ["with a light", { light: "with" }, NONE, "Anchor Dory"],
     ["without a light", { light: "without" }, NONE, "Buoy Crane"],
-    ["fits, also with a change", { book, fit: "change" }, VERDICTS, "Anchor Crane"],
+    ["fits as it is or with a change", { book, fit: "change" }, VERDICTS, "Anchor Crane"],
     ["fits as it is", { book, fit: "own" }, VERDICTS, "Anchor"],
     ["fit counts only with a book", { fit: "own" }, NONE, "Anchor Buoy Crane Dory"],
     ["all wishes at once", { book, levels: 2, light: "without", hours: 2, fit: "change" }, VERDICTS, "Crane"],

@@ -6,8 +6,8 @@ const WIDE = { diameter: 90, height: 45 };
 
 /** The sizes that a refusal names: the widest of the wished height, the highest of the wished width. */
 function namedSizes(text: string): { diameter?: number; height?: number } {
-  const width = /one of [\d.]+ mm height may be ([\d.]+) mm wide/.exec(text);
-  const height = /one of [\d.]+ mm width may be ([\d.]+) mm high/.exec(text);
+  const width = /one [\d.]+ mm tall may be ([\d.]+) mm wide/.exec(text);
+  const height = /one [\d.]+ mm wide may be ([\d.]+) mm tall/.exec(text);
   return { ...(width ? { diameter: Number(width[1]) } : {}), ...(height ? { height: Number(height[1]) } : {}) };
 }
 

@@ -52,7 +52,7 @@ export function keepingSuite(served: () => Served): void {
       });
       await maker.open(GULL);
       expect(await maker.text("notices")).toContain(
-        "The progress saved in this browser cannot be read, so this starts again. It is not JSON",
+        "The progress saved in this browser cannot be read, so you are starting again. It is not JSON",
       );
       expect(await maker.done()).toBe(0);
       await maker.page.evaluate(() => {

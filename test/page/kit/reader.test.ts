@@ -178,7 +178,7 @@ describe("a kit page with a reader's book in its address", () => {
     await page.click(".refit-state.wrong button");
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
     await page.waitForFunction(() =>
-      document.querySelector('[data-part="supplies"]')!.textContent!.includes("\u00a0in high"),
+      document.querySelector('[data-part="supplies"]')!.textContent!.includes("\u00a0in tall"),
     );
     for (const part of ["supplies", "steps"]) {
       const seen = await page.$eval(

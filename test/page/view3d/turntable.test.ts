@@ -302,7 +302,7 @@ describe("the turning view", () => {
     await page.reload({ waitUntil: "load" });
     await press(page);
     await page.waitForFunction(() =>
-      document.querySelector("[data-round-status]")!.textContent!.includes("could not be fetched"),
+      document.querySelector("[data-round-status]")!.textContent!.includes("could not be loaded"),
     );
     broken = false;
     await press(page);
