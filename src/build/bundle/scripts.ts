@@ -1,5 +1,5 @@
 import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { minify } from "terser";
 import type { Library } from "../library/library.ts";
@@ -20,7 +20,7 @@ const SCRIPTS = {
 } as const;
 
 /** These hold the whole computation and are fetched over a phone's line while a reader waits. */
-const LARGE: readonly (keyof typeof SCRIPTS)[] = ["refit", "fit-packet"];
+const LARGE: readonly string[] = ["refit", "fit-packet"] satisfies (keyof typeof SCRIPTS)[];
 
 /**
  * Bundles the site's scripts into `assets/scripts`. Classic scripts, because a module does not load from a page opened from the
@@ -43,7 +43,7 @@ export async function bundleScripts(output: string, { words, settings }: Library
   });
   mkdirSync(folder, { recursive: true });
   for (const { path, text } of outputFiles)
-    writeFileSync(path, LARGE.some((name) => path === join(folder, `${name}.js`)) ? await smaller(text) : text);
+    writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text) : text);
 }
 
 /** What was made smaller before, by what it was made from: serving bundles at each change. */

@@ -81,8 +81,15 @@ describe("the fit panel before its script is there", () => {
     await page.goto(`${served.host.site}kits/little-gull/index.html?leaves=170`, { waitUntil: "load" });
     await says(page, "It fits");
     await page.goto(`${served.host.site}kits/little-gull/index.html`, { waitUntil: "load" });
+    const height = (): Promise<string> => page.$eval("#fit-leafHeight", (field) => (field as HTMLInputElement).value);
+    const before = await height();
     await page.click('.hero input[name="units"]:not(:checked)');
-    await page.waitForFunction(() => /in\b/.test(document.querySelector('label[for="fit-leafHeight"]')!.textContent!));
+    await page.waitForFunction(
+      (was) => document.querySelector<HTMLInputElement>("#fit-leafHeight")!.value !== was,
+      {},
+      before,
+    );
+    expect(Number.parseFloat(await height())).toBeCloseTo(Number.parseFloat(before) / 25.4, 1);
     await page.close();
   });
 });

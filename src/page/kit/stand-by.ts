@@ -1,0 +1,65 @@
+import * as say from "../../words/messages.ts";
+import { hasKeptBook } from "../shared/kept-book.ts";
+import { LoadError, loadScript } from "../shared/load-script.ts";
+import type { bindRefit } from "./refit-page.ts";
+
+declare global {
+  interface Window {
+    leaflightRefit?: typeof bindRefit;
+  }
+}
+
+/**
+ * Lets a kit's page fetch what fits it to a reader's book, which is large, when she first turns to the panel or to the units, or
+ * comes with a book; what she does meanwhile is done once it is there.
+ */
+export function standBy(panel: HTMLFormElement): void {
+  const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
+  panel.hidden = false;
+  if (hasKeptBook()) panel.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
+  panel.addEventListener("submit", (event) => event.preventDefault());
+  const waiting = new Waiting(panel);
+  for (const kind of ["focusin", "pointerdown"]) panel.addEventListener(kind, () => waiting.wake());
+  for (const kind of ["input", "click"]) panel.addEventListener(kind, (event) => waiting.take(event));
+  for (const radio of radios) radio.addEventListener("change", () => waiting.wake());
+  // What was kept from another page may differ from the units that this page was built in.
+  if (location.search.length > 1 || radios.some((radio) => radio.checked && !radio.defaultChecked)) waiting.wake();
+}
+
+/** A panel whose script is not there yet. */
+class Waiting {
+  #panel: HTMLFormElement;
+  #fetching: Promise<void> | undefined;
+  #bound = false;
+  /** What was done meanwhile: the last of each kind on each control. */
+  #done = new Map<EventTarget, string>();
+
+  constructor(panel: HTMLFormElement) {
+    this.#panel = panel;
+  }
+
+  take(event: Event): void {
+    if (this.#bound || !event.target) return;
+    if (event.type === "input" || event.target instanceof HTMLButtonElement) this.#done.set(event.target, event.type);
+    this.wake();
+  }
+
+  async wake(): Promise<void> {
+    try {
+      this.#fetching ??= loadScript("../../assets/scripts/refit.js", "refit");
+      await this.#fetching;
+      this.#bind();
+    } catch (error) {
+      if (!(error instanceof LoadError)) throw error;
+      this.#fetching = undefined;
+      this.#panel.querySelector("[data-refit-state]")!.textContent = say.loadRefit();
+    }
+  }
+
+  #bind(): void {
+    if (this.#bound || !window.leaflightRefit) return;
+    this.#bound = true;
+    window.leaflightRefit(this.#panel);
+    for (const [control, kind] of this.#done) control.dispatchEvent(new Event(kind, { bubbles: true }));
+  }
+}
