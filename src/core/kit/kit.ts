@@ -1,4 +1,5 @@
 import type { Book } from "../book/book.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { View } from "../fan/front.ts";
 import type { Shape } from "../fit/shape.ts";
 import type { LightWish } from "../light/light.ts";
@@ -36,8 +37,8 @@ export interface FitWish {
   readonly flapBulk: number;
   /** Most leaves worked before a pause. */
   readonly batch: number;
-  /** Leaves (1-based in the book) that were skipped or torn; the picture closes over the ones after. */
-  readonly lostLeaves: readonly number[];
+  /** Leaves that were skipped or torn; the picture closes over the ones after. */
+  readonly lostLeaves: readonly LeafNumber[];
 }
 
 /** Seconds of work for one of each; estimates of the kit's author. */

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import type { Bounds } from "../../core/kit/bounds.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
+import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import type { FieldFault } from "./field-fault.ts";
@@ -50,6 +51,11 @@ export function count(about: About, { least, most }: Bounds<"count">): z.ZodNumb
     .min(least)
     .max(most)
     .meta(described(() => say.fieldCount({ about: about(), ...typed(least, most) })));
+}
+
+/** The number of a leaf in its book. */
+export function leaf(about: About): z.ZodType<LeafNumber, number> {
+  return count(about, BOUNDS.leaf) as z.ZodType<number, number> as z.ZodType<LeafNumber, number>;
 }
 
 /** A number between bounds, inclusive. */

@@ -1,3 +1,4 @@
+import { leafNumber } from "../../core/book/leaf-number.ts";
 import { leafRoot, leafTip } from "../../core/fan/fan.ts";
 import type { Pocket } from "../../core/light/light.ts";
 import { fanOf } from "../../core/pattern/fan-of.ts";
@@ -61,7 +62,8 @@ function leafLines(pattern: Pattern, pocket: Pocket, height: number): string {
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf.spans]));
   return Array.from({ length: Math.ceil(fan.leaves / EVERY) }, (_, i) => {
     const j = i * EVERY;
-    const depth = Math.max(depthAt(folded.get(j + 1) ?? [], height, pattern), notches.get(j + 1) ?? 0);
+    const leaf = leafNumber(j + 1);
+    const depth = Math.max(depthAt(folded.get(leaf) ?? [], height, pattern), notches.get(leaf) ?? 0);
     const [root, tip] = [leafRoot(fan, j), leafTip(fan, j, depth)];
     return linePath([
       [root.x, root.z],

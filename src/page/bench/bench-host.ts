@@ -1,5 +1,6 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import type { Progress } from "../../core/bench/progress.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 
 /** What the parts of the bench page see of it. */
@@ -15,5 +16,5 @@ export interface BenchHost {
   /** Asks for a page or leaf; `reason` stands above the question. */
   openJump(reason?: string): void;
   /** Asks before a leaf is left out, or taken back in. */
-  openRecovery(leaf: number): void;
+  openRecovery(leaf: LeafNumber): void;
 }

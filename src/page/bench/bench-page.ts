@@ -3,6 +3,7 @@ import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/des
 import { fitOf } from "../../core/bench/fit-key.ts";
 import { touchClock } from "../../core/bench/pace.ts";
 import { isTicked, type Progress, passGate, showLeaf, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
 import type { Refit } from "../../core/refit/refit.ts";
@@ -38,7 +39,7 @@ export function openBench(root: HTMLElement, { kit }: KitData, refit: Refit): Fa
 class BenchPage implements BenchHost {
   readonly openMeasure: () => void;
   readonly openJump: (reason?: string) => void;
-  readonly openRecovery: (leaf: number) => void;
+  readonly openRecovery: (leaf: LeafNumber) => void;
   #root: HTMLElement;
   #desk: Desk;
   #standing: readonly string[];

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { tickUntimed } from "../../../src/core/bench/progress.ts";
 import type { ProgressFailure } from "../../../src/core/bench/progress-failure.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { parseProgress, serialiseProgress } from "../../../src/input/progress/progress-file.ts";
 import { progressFailure } from "../../../src/words/progress.ts";
 import { anyProgress, begin } from "../../core/bench/made.ts";
@@ -41,7 +42,8 @@ describe("a progress file", () => {
     );
   });
 
-  const file = () => JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2]))) as Record<string, unknown>;
+  const file = () =>
+    JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2].map(leafNumber)))) as Record<string, unknown>;
   it.each([
     [
       "schema",

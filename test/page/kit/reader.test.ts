@@ -4,6 +4,7 @@ import fc from "fast-check";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
@@ -92,7 +93,7 @@ describe("a kit page with a reader's book in its address", () => {
     leafWidth: fc.integer({ min: 120, max: 320 }).map((half) => half / 2),
     leaves: fc.integer({ min: 60, max: 320 }),
     caliper: fc.integer({ min: 8, max: 14 }),
-    pageOneLeaf: fc.integer({ min: 1, max: 7 }),
+    pageOneLeaf: fc.integer({ min: 1, max: 7 }).map(leafNumber),
     borderLeaves: fc.tuple(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 20 })),
     direction: fc.constantFrom("ltr" as const, "rtl" as const),
     foldStyle: fc.constantFrom("single" as const, "stepped" as const),
