@@ -1,5 +1,5 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
-import type { View } from "../fan/front.ts";
+import type { Viewpoint } from "../fan/front.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 
 /**
@@ -50,7 +50,7 @@ export interface FlapFailure {
 
 /** No opening, height or count of leaves shows the picture in its shape, or not on the leaf. */
 export type FitFailure =
-  | { readonly kind: "opening-too-wide"; readonly opening: number; readonly widest: number; readonly view: View }
+  | { readonly kind: "opening-too-wide"; readonly opening: number; readonly widest: number; readonly view: Viewpoint }
   | {
       readonly kind: "picture-off-leaf";
       readonly head: number;

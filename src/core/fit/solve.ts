@@ -1,5 +1,5 @@
 import type { Fan } from "../fan/fan.ts";
-import { frontWidth, type LeafRange, type View } from "../fan/front.ts";
+import { frontWidth, type LeafRange, type Viewpoint } from "../fan/front.ts";
 import type { FitFailure } from "../findings/failure.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { greatest } from "../geometry/greatest.ts";
@@ -9,7 +9,7 @@ import type { PictureLeaves, Shape } from "./shape.ts";
 export interface Frame {
   readonly fan: Omit<Fan, "opening">;
   readonly frontDepth: number;
-  readonly view: View;
+  readonly view: Viewpoint;
   /** Place in the fan, from 0, of the leaf that carries the picture's first column. */
   readonly firstIndex: number;
   /** Greatest number of picture leaves: leaves less borders. */
@@ -29,7 +29,7 @@ export interface Solution {
 }
 
 /** The widest opening that a fit may ask for: flat on the table seen from the front; once round for pieces read walking round. */
-export function widestOpening(view: View): number {
+export function widestOpening(view: Viewpoint): number {
   return view === "front" ? Math.PI : 2 * Math.PI;
 }
 

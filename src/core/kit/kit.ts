@@ -1,6 +1,6 @@
 import type { Book } from "../book/book.ts";
 import type { LeafNumber } from "../book/leaf-number.ts";
-import type { View } from "../fan/front.ts";
+import type { Viewpoint } from "../fan/front.ts";
 import type { Shape } from "../fit/shape.ts";
 import type { LightWish } from "../light/light.ts";
 import type { LevelMap } from "../picture/level-map.ts";
@@ -26,7 +26,7 @@ export interface FitWish {
   readonly shape: Shape;
   /** Head edge to the picture's top; undefined centres the picture on the leaf. */
   readonly head: number | undefined;
-  readonly view: View;
+  readonly view: Viewpoint;
   readonly spine: "flat" | "rounded";
   readonly markStep: number;
   readonly leastTab: number;

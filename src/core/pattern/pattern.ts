@@ -1,7 +1,7 @@
 import type { Book } from "../book/book.ts";
 import type { LeafNumber } from "../book/leaf-number.ts";
 import type { LeafName } from "../book/numbering.ts";
-import type { View } from "../fan/front.ts";
+import type { Viewpoint } from "../fan/front.ts";
 import type { Level } from "../kit/kit.ts";
 import type { Pocket } from "../light/light.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
@@ -15,7 +15,7 @@ export interface Fit {
   readonly lastLeaf: LeafNumber;
   readonly opening: number;
   readonly spine: "flat" | "rounded";
-  readonly view: View;
+  readonly view: Viewpoint;
   readonly head: number;
   readonly height: number;
   readonly width: number;

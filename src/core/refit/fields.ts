@@ -10,7 +10,7 @@ import type { Refit } from "./refit.ts";
 /** A line of the fit panel: which figure of the refit it asks for, in which form, within which bounds (inclusive). */
 export type Field = LengthField | CountField | DegreesField | ChoiceField | PlatesField | BordersField;
 
-interface Asked {
+interface FieldBase {
   /** Unique in a panel; `depth0` and so on for the levels. */
   readonly name: string;
   /** The figure of the refit that it asks for. */
@@ -24,7 +24,7 @@ export type FieldKey = Exclude<keyof Refit, "head" | "units" | "flapBulk" | "los
 export type FieldGroup = "book" | "fold" | "light";
 
 /** A length in mm. */
-export interface LengthField extends Asked {
+export interface LengthField extends FieldBase {
   readonly form: "length";
   readonly least: number;
   readonly most: number;
@@ -35,7 +35,7 @@ export interface LengthField extends Asked {
 }
 
 /** A whole number. */
-export interface CountField extends Asked {
+export interface CountField extends FieldBase {
   readonly form: "count";
   readonly least: number;
   readonly most: number;
@@ -44,7 +44,7 @@ export interface CountField extends Asked {
 }
 
 /** An angle in degrees. */
-export interface DegreesField extends Asked {
+export interface DegreesField extends FieldBase {
   readonly form: "degrees";
   readonly least: number;
   readonly most: number;
@@ -53,21 +53,21 @@ export interface DegreesField extends Asked {
 }
 
 /** One of some words. */
-export interface ChoiceField extends Asked {
+export interface ChoiceField extends FieldBase {
   readonly form: "choice";
   readonly options: readonly string[];
   readonly figure: (kit: Kit) => string;
   readonly refit: (option: string) => Partial<Refit>;
 }
 
-export interface PlatesField extends Asked {
+export interface PlatesField extends FieldBase {
   readonly form: "plates";
   readonly figure: (kit: Kit) => readonly Plate[];
   readonly refit: (plates: readonly Plate[]) => Partial<Refit>;
 }
 
 /** Whole leaves before and after the picture. */
-export interface BordersField extends Asked {
+export interface BordersField extends FieldBase {
   readonly form: "borders";
   readonly figure: (kit: Kit) => readonly [number, number];
   readonly refit: (borderLeaves: readonly [number, number]) => Partial<Refit>;

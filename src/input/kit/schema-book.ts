@@ -12,7 +12,7 @@ const plate = z
   .meta(described(say.fieldPlate));
 
 /** A closed book's measurements, of a kit or of a seat. */
-export const bookFields = z
+export const bookSchema = z
   .strictObject({
     leafHeight: length(say.fieldBookLeafHeight, BOUNDS.leafHeight),
     leafWidth: length(say.fieldBookLeafWidth, BOUNDS.leafWidth),

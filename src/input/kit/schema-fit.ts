@@ -12,7 +12,7 @@ export const borderLeaves = (about: () => string) =>
     .meta(described(about));
 
 /** How a picture is matched to a book. */
-export const fitFields = z
+export const fitSchema = z
   .strictObject({
     borderLeaves: borderLeaves(say.fieldFitBorderLeaves).default([10, 10]),
     pictureLeaves: z

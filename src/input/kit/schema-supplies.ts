@@ -23,7 +23,7 @@ export const priceList = z
   .meta(described(() => say.fieldPrices({ keys: PRICED.join(", ") })));
 
 /** Working times, each with a usual one. */
-export const rateFields = z
+export const rateSchema = z
   .strictObject({
     leaf: seconds(say.fieldRateLeaf).default(12),
     score: seconds(say.fieldRateScore).default(6),
@@ -38,7 +38,7 @@ export const rateFields = z
   .meta(described(say.fieldRates));
 
 /** A supply beside the computed ones. */
-export const supplyFields = z
+export const supplySchema = z
   .strictObject({
     item: words(say.fieldSupplyItem),
     quantity: z.number().positive().default(1).meta(described(say.fieldSupplyQuantity)),

@@ -6,7 +6,7 @@ import type { Failure } from "../../core/findings/failure.ts";
 /** What the parts of the bench page see of it. */
 export interface BenchHost {
   readonly desk: Desk;
-  /** Changes progress, keeps it and paints it. `spoken` is said before the leaf. */
+  /** Changes progress, keeps it and shows it. `spoken` is said before the leaf. */
   move(change: (progress: Progress) => Progress, spoken?: string): void;
   /** Shows and speaks an answer to what the maker just did, until she goes on. */
   tell(words: string): void;

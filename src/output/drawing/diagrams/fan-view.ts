@@ -10,7 +10,7 @@ import { type At, BOARD, EDGE_ON, THIN } from "./ink.ts";
 const DRAWN = 44;
 
 /** The opened book from above, viewer at the foot of the drawing. Places in the drawing are (x, z) of the fan, scaled. */
-export interface FanView {
+export interface FanFromAbove {
   readonly svg: string;
   /** Folded edges of the first and last picture leaf at the head. */
   readonly first: At;
@@ -22,7 +22,7 @@ export interface FanView {
 }
 
 /** `middle` is where the middle of the spine stands. */
-export function fanView(pattern: Pattern, middle: At, scale: number): FanView {
+export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFromAbove {
   const { book, fit } = pattern;
   const fan = fanOf(pattern);
   const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
