@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import type { Library } from "../library/library.ts";
+import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
 /** Page scripts by the name they get below assets/scripts. */
@@ -21,12 +22,7 @@ export async function bundlePageScripts(output: string, { views, cautions, words
     await build({
       entryPoints: { [name]: join(source, entry) },
       outdir: join(output, "assets/scripts"),
-      bundle: true,
-      format: "iife",
-      target: "es2022",
-      minify: true,
-      charset: "utf8",
-      logLevel: "warning",
+      ...CLASSIC_SCRIPT,
       plugins: [wordsPlugin(words, settings.language)],
     });
   }

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { build } from "esbuild";
 import type { Library } from "../library/library.ts";
+import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
 /** A script of the site after bundling. */
@@ -15,20 +16,15 @@ const ENTRIES = { "turn-round": "entry.ts", "round-view": "main.ts" };
 
 /**
  * Bundles the view's scripts into `assets/scripts`.
- * Classic scripts, because a module does not load from a page opened from the disk; names and bytes are the same every time.
+ * Names and bytes are the same every time.
  */
 export async function bundleScripts(output: string, { words, settings }: Library): Promise<Bundle[]> {
   const source = join(import.meta.dirname, "../../page/view3d");
   const { metafile } = await build({
     entryPoints: Object.fromEntries(Object.entries(ENTRIES).map(([name, file]) => [name, join(source, file)])),
     outdir: join(output, "assets/scripts"),
-    bundle: true,
-    format: "iife",
-    target: "es2022",
-    minify: true,
+    ...CLASSIC_SCRIPT,
     metafile: true,
-    charset: "utf8",
-    logLevel: "warning",
     plugins: [wordsPlugin(words, settings.language)],
   });
   return Object.keys(ENTRIES).map((name) => {

@@ -149,7 +149,7 @@ function openingField(kit: Kit): Field[] {
       key: "openingDegrees",
       group: "fold",
       form: "degrees",
-      least: 1,
+      least: BOUNDS.opening.least,
       most: Math.round(toDegrees(widestOpening(kit.fit.view))),
       figure: (one) => toDegrees(openingOf(one.fit.shape)!),
       refit: (openingDegrees) => ({ openingDegrees }),

@@ -26,8 +26,8 @@ const seatFit = z
     foldStyle: choice(say.fieldSeatFoldStyle, ["single", "stepped"]).optional(),
     depths: z
       .array(length(say.fieldSeatDepth, BOUNDS.depth))
-      .min(2)
-      .max(9)
+      .min(BOUNDS.levels.least)
+      .max(BOUNDS.levels.most)
       .optional()
       .meta(described(say.fieldSeatDepths)),
   })

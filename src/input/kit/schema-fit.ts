@@ -27,7 +27,7 @@ export const fitSchema = z
       .union([solvable, length(say.fieldFitHeightLength, BOUNDS.pictureHeight)])
       .meta(described(() => say.fieldFitHeight({ help: say.fieldLengthHelp() }))),
     opening: z
-      .union([solvable, z.number().min(5).max(360)])
+      .union([solvable, z.number().min(BOUNDS.opening.least).max(BOUNDS.opening.most)])
       .optional()
       .meta(described(say.fieldFitOpening)),
     view: choice(say.fieldFitView, ["front", "along"]).default("front"),

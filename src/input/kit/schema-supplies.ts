@@ -1,21 +1,7 @@
 import { z } from "zod";
-import type { Priced } from "../../core/kit/supply-id.ts";
+import { PRICED } from "../../core/kit/supply-id.ts";
 import * as say from "../../words/messages.ts";
 import { described, seconds, words } from "../files/schema-fields.ts";
-
-/** Computed supplies that a kit may price. */
-const PRICED = [
-  "book",
-  "card",
-  "acetate",
-  "tape",
-  "glueDots",
-  "string",
-  "button",
-  "light",
-  "cells",
-  "blades",
-] as const satisfies readonly Priced[];
 
 /** An author's or a teacher's own prices. */
 export const priceList = z

@@ -62,7 +62,7 @@ export const frontMatter = z
     credit: creditSchema.optional(),
     picture,
     photos: z.array(photoSchema).max(12).default([]).meta(described(say.fieldPhotos)),
-    levels: z.array(level).min(2).max(9).meta(described(say.fieldLevels)),
+    levels: z.array(level).min(BOUNDS.levels.least).max(BOUNDS.levels.most).meta(described(say.fieldLevels)),
     gauge: gauge.optional(),
     book: bookSchema,
     fit: fitSchema,

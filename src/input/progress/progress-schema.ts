@@ -2,18 +2,18 @@ import * as z from "zod/mini";
 import type { Tick } from "../../core/bench/progress.ts";
 import type { ProgressValue } from "../../core/bench/progress-failure.ts";
 import { type LeafNumber, leafNumber } from "../../core/book/leaf-number.ts";
+import { BOUNDS } from "../../core/kit/bounds.ts";
 
 /** The schema's name in a progress file; its number grows when old files can no longer be read. */
 export const PROGRESS_SCHEMA = "leaflight/progress/1";
-
-/** The greatest number of leaves that is believed. */
-const MOST_LEAVES = 5000;
 
 /** The message of an issue is what is allowed there; see `ProgressValue`. */
 const allowed = (error: ProgressValue): { readonly error: ProgressValue } => ({ error });
 
 const text = z.string(allowed("text"));
-const leaves = z.int(allowed("leaf")).check(z.minimum(1, allowed("leaf")), z.maximum(MOST_LEAVES, allowed("leaf")));
+const leaves = z
+  .int(allowed("leaf"))
+  .check(z.minimum(BOUNDS.leaf.least, allowed("leaf")), z.maximum(BOUNDS.leaf.most, allowed("leaf")));
 const leaf = z.pipe(leaves, z.transform(leafNumber));
 const amount = z.number(allowed("amount")).check(z.minimum(0, allowed("amount")));
 const thickness = z.number(allowed("amount")).check(z.minimum(0, allowed("amount")), z.gt(0, allowed("thickness")));

@@ -22,7 +22,7 @@ export function begin(at = leafNumber(1)): Progress {
   return beginProgress({ kit: "little-gull", fit: "", revision: "r1", at });
 }
 
-const anyLeaf = fc.integer({ min: 1, max: 5000 }).map(leafNumber);
+const anyLeaf = fc.integer({ min: 1, max: 3000 }).map(leafNumber);
 const ticks = fc
   .uniqueArray(fc.record({ leaf: anyLeaf, took: fc.integer({ min: 0, max: 1e7 }) }), {
     selector: (tick) => tick.leaf,

@@ -52,7 +52,7 @@ describe("a progress file", () => {
     ],
     ["schema", undefined, /its schema is missing/],
     ["kit", 7, /^kit is 7, but must be text\.$/],
-    ["at", 0, /^at is 0, but must be a whole number from 1 to 5000\.$/],
+    ["at", 0, /^at is 0, but must be a whole number from 1 to 3000\.$/],
     ["at", 2.5, /at is 2.5/],
     ["ticks", {}, /^ticks is {}, but must be a list\.$/],
     ["ticks", [[1, -1]], /^ticks\[0\]\[1\] is -1, but must be a number of 0 or more\.$/],
