@@ -1,7 +1,8 @@
 import { ASKED, type Asked } from "../../core/finder/book-figures.ts";
 import { FITS, LIGHTS, SORTS } from "../../core/finder/query.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
-import { bookFields, type Field } from "../../core/refit/fields.ts";
+import type { Field } from "../../core/refit/field.ts";
+import { bookFields } from "../../core/refit/fields.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { fieldHelp, fieldLabel } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
