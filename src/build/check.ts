@@ -27,7 +27,7 @@ function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): 
     last: fit.lastLeaf,
     width: formatSize(fit.width, kit.units),
     height: formatSize(fit.height, kit.units),
-    opening: say.unitDegree({ angle: fixed(toDegrees(fit.opening), 1) }),
+    opening: say.unitDegree({ degrees: fixed(toDegrees(fit.opening), 1) }),
     hold: formatByHand(fit.holdWidth, kit.units),
     hours: figures.hours,
   });

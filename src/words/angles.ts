@@ -6,10 +6,10 @@ import { decimal } from "./numbers.ts";
 /** An angle in degrees, to the tenth: `60.5°`; or as a whole bound, rounded to its safe side. */
 export function angleText(radians: number, bound?: "floor" | "ceil"): string {
   const degrees = toDegrees(radians);
-  return say.unitDegree({ angle: bound ? String(Math[bound](degrees)) : decimal(String(tidy(degrees, 1))) });
+  return say.unitDegree({ degrees: bound ? String(Math[bound](degrees)) : decimal(String(tidy(degrees, 1))) });
 }
 
 /** An angle in whole degrees. */
 export function wholeAngle(radians: number): string {
-  return say.unitDegree({ angle: toDegrees(radians).toFixed(0) });
+  return say.unitDegree({ degrees: toDegrees(radians).toFixed(0) });
 }

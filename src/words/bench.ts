@@ -1,6 +1,7 @@
 import type { BenchPlan, Gate } from "../core/bench/bench-plan.ts";
 import type { Calibration, Holding, ThicknessBounds } from "../core/bench/calibration.ts";
 import type { Jump } from "../core/bench/jump.ts";
+import type { LeafNumber } from "../core/book/leaf-number.ts";
 import { type LeafName, numberLeaves } from "../core/book/numbering.ts";
 import { toDegrees } from "../core/units/angle.ts";
 import { MM_PER_INCH, stepFor, type UnitSystem } from "../core/units/length.ts";
@@ -9,12 +10,12 @@ import * as say from "./messages.ts";
 import { fixed } from "./numbers.ts";
 
 /** A leaf of the plan's book by its number: `p. 137 (leaf 80)`, `front leaf 3 of 4 (leaf 3)`. */
-export function leafWords({ pattern }: Pick<BenchPlan, "pattern">, leaf: number): string {
+export function leafWords({ pattern }: Pick<BenchPlan, "pattern">, leaf: LeafNumber): string {
   return say.benchLeaf(leafArguments(leaf, numberLeaves(pattern.book).nameOf(leaf)));
 }
 
 /** What a message that names a leaf is filled with. */
-export function leafArguments(leaf: number, name: LeafName) {
+export function leafArguments(leaf: LeafNumber, name: LeafName) {
   const { index, of } = name.kind === "numbered" ? { index: 0, of: 0 } : name;
   const page = name.kind === "numbered" ? name.recto : name.kind === "plate" ? name.afterPage : 0;
   return { kind: name.kind, leaf, index, count: of, page };

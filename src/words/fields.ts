@@ -1,6 +1,6 @@
 import { writePlates } from "../core/book/plates.ts";
 import type { Kit } from "../core/kit/kit.ts";
-import type { Field, FieldKey } from "../core/refit/fields.ts";
+import type { Field, FieldKey } from "../core/refit/field.ts";
 import type { FieldFault } from "../core/refit/read-field.ts";
 import { tidy, type UnitSystem } from "../core/units/length.ts";
 import { formatSize } from "./lengths.ts";

@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../core/book/leaf-number.ts";
 import type { LeafName } from "../core/book/numbering.ts";
 import type { PatternLeaf } from "../core/pattern/pattern.ts";
 import type { LeafRun } from "../core/plan/scoring.ts";
@@ -25,7 +26,7 @@ export function leafAndPage({ leaf, name }: Pick<PatternLeaf, "leaf" | "name">):
 }
 
 /** `leaves 3 to 12 (p. 5 to p. 23)`, or one leaf with its page. */
-export function leafRun({ first, last }: LeafRun, nameOf: (leaf: number) => LeafName): string {
+export function leafRun({ first, last }: LeafRun, nameOf: (leaf: LeafNumber) => LeafName): string {
   const [from, to] = [first, last].map((leaf) => pageOrName(nameOf(leaf))) as [string, string];
   return first === last ? say.leafWithName({ leaf: first, name: from }) : say.leafRunPages({ first, last, from, to });
 }

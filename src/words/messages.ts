@@ -2830,8 +2830,8 @@ export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Wo
 export const progressOtherFit = (): string => say("progress-other-fit");
 /** {place} has leaf {leaf} twice. */
 export const progressTwice = (args: { readonly place: Word; readonly leaf: Word }): string => say("progress-twice", args);
-/** {place} is {given}, but must be an object|a list|text|a whole number from 1 to 5000|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
-export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word }): string => say("progress-wrong-value", args);
+/** {place} is {given}, but must be an object|a list|text|a whole number from {least} to {most}|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
+export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word; readonly least: Word; readonly most: Word }): string => say("progress-wrong-value", args);
 /** missing — In place of a value that is not there. */
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
@@ -2856,12 +2856,12 @@ export const roundSeen = (args: { readonly around: Word; readonly turn: Word; re
 export const roundOpening = (args: { readonly opening: Word; readonly whose: Word }): string => say("round-opening", args);
 /** The picture is {width} wide along its front|The picture is {width} wide, its true shape.|, {share}% wider than true: a circle becomes a wide oval.|, {share}% narrower than true: a circle becomes a tall oval. */
 export const roundWidth = (args: { readonly measured: Word; readonly width: Word; readonly shape: Word; readonly share: Word }): string => say("round-width", args);
-/** The folded leaves hold this book open to about {angle}° or more. */
-export const roundResting = (args: { readonly angle: Word }): string => say("round-resting", args);
+/** The folded leaves hold this book open to about {degrees}° or more. */
+export const roundResting = (args: { readonly degrees: Word }): string => say("round-resting", args);
 /** The window is cut for the kit’s own opening and does not fit here.|and is left out here. */
 export const roundWindow = (args: { readonly shown: Word }): string => say("round-window", args);
-/** closed|open {angle}° */
-export const roundDoor = (args: { readonly state: Word; readonly angle: Word }): string => say("round-door", args);
+/** closed|open {degrees}° */
+export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
 /** Skip to content */
@@ -3384,8 +3384,8 @@ export const unitIn = (): string => say("unit-in");
 export const unitM = (): string => say("unit-m");
 /** ft */
 export const unitFt = (): string => say("unit-ft");
-/** {angle}° */
-export const unitDegree = (args: { readonly angle: Word }): string => say("unit-degree", args);
+/** {degrees}° */
+export const unitDegree = (args: { readonly degrees: Word }): string => say("unit-degree", args);
 /** {share}% */
 export const unitPercent = (args: { readonly share: Word }): string => say("unit-percent", args);
 /** base frame */

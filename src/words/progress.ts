@@ -1,4 +1,5 @@
 import type { ProgressFailure } from "../core/bench/progress-failure.ts";
+import { BOUNDS } from "../core/kit/bounds.ts";
 import * as say from "./messages.ts";
 
 /** Why progress cannot be used, in a sentence. */
@@ -19,6 +20,8 @@ export function progressFailure(failure: ProgressFailure): string {
         place: failure.path === "" ? say.progressWholeFile() : failure.path,
         given: failure.given ?? say.progressMissing(),
         allowed: failure.allowed,
+        least: BOUNDS.leaf.least,
+        most: BOUNDS.leaf.most,
       });
   }
 }

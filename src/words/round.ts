@@ -38,7 +38,7 @@ export function openingWords(shape: OpenedShape, units: UnitSystem): string {
       width: formatSize(shape.width, units),
       ...shapeArguments(shape.stretch),
     }),
-    ...(shape.heldOpenTo === undefined ? [] : [say.roundResting({ angle: degrees(shape.heldOpenTo) })]),
+    ...(shape.heldOpenTo === undefined ? [] : [say.roundResting({ degrees: degrees(shape.heldOpenTo) })]),
     ...(shape.window === undefined ? [] : [say.roundWindow({ shown: shape.window })]),
   ].join(" ");
 }

@@ -1,4 +1,4 @@
-import type { SupplyId, SupplyUnit } from "../core/kit/supply-id.ts";
+import { PRICED, type SupplyId, type SupplyUnit, TOOL_SUPPLIES } from "../core/kit/supply-id.ts";
 import type { Supply, SupplyReason } from "../core/supplies/supply.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import type { Part } from "../core/window/part.ts";
@@ -56,24 +56,7 @@ export function unitNamed(text: string): SupplyUnit | undefined {
   return UNITS.find((unit) => [unit, unitOf(unit, 1), unitOf(unit, 2)].some((name) => name.toLowerCase() === wanted));
 }
 
-const SUPPLIES: readonly SupplyId[] = [
-  "book",
-  "card",
-  "acetate",
-  "tape",
-  "glueDots",
-  "string",
-  "button",
-  "light",
-  "cells",
-  "blades",
-  "boneFolder",
-  "ruler",
-  "pencil",
-  "knife",
-  "mat",
-  "packing",
-];
+const SUPPLIES: readonly SupplyId[] = [...PRICED, ...TOOL_SUPPLIES];
 
 const UNITS: readonly SupplyUnit[] = ["each", "set", "sheet", "m", "ft"];
 

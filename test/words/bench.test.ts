@@ -1,16 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { jumpToLeaf, jumpToPage } from "../../src/core/bench/jump.ts";
+import { leafNumber } from "../../src/core/book/leaf-number.ts";
 import { holdWidthWords, jumpAnswer, leafWords, thicknessAllowed, timeWords } from "../../src/words/bench.ts";
 import { demoPlan } from "../core/bench/made.ts";
 
 const MINUTE = 60_000;
-const gull = demoPlan("little-gull", { lostLeaves: [40] });
+const gull = demoPlan("little-gull", { lostLeaves: [leafNumber(40)] });
 
 describe("leafWords(plan, leaf)", () => {
   it("names a leaf by its page, or says which unnumbered one it is", () => {
-    expect(leafWords(gull, 39)).toBe("p. 73 (leaf 39)");
-    expect(leafWords(gull, 2)).toBe("front leaf 2 of 2 (leaf 2)");
-    expect(leafWords(demoPlan("tide-and-lamp"), 53)).toMatch(/^plate \d of 4 after p\. 96 \(leaf 53\)$/);
+    expect(leafWords(gull, leafNumber(39))).toBe("p. 73 (leaf 39)");
+    expect(leafWords(gull, leafNumber(2))).toBe("front leaf 2 of 2 (leaf 2)");
+    expect(leafWords(demoPlan("tide-and-lamp"), leafNumber(53))).toMatch(/^plate \d of 4 after p\. 96 \(leaf 53\)$/);
   });
 });
 
@@ -18,14 +19,17 @@ describe("jumpAnswer(jump)", () => {
   it.each([
     [jumpToPage(gull, 219), "Page 219 is not in this book: pages run from 1 to 218."],
     [jumpToPage(gull, 75), "Page 75 is on leaf 40. Leaf 40 is left out."],
-    [jumpToLeaf(gull, 113), "Leaf 113 is not in this book: it has 112 leaves."],
-    [jumpToLeaf(gull, 2.5), "Leaf 2.5 is not in this book: it has 112 leaves."],
-    [jumpToLeaf(gull, 40), "Leaf 40 is left out."],
+    [jumpToLeaf(gull, leafNumber(113)), "Leaf 113 is not in this book: it has 112 leaves."],
+    [jumpToLeaf(gull, leafNumber(2.5)), "Leaf 2.5 is not in this book: it has 112 leaves."],
+    [jumpToLeaf(gull, leafNumber(40)), "Leaf 40 is left out."],
     [
-      { page: undefined, obstacle: { kind: "unfolded", leaf: 77, first: 1, last: 76 } } as const,
+      {
+        page: undefined,
+        obstacle: { kind: "unfolded", leaf: leafNumber(77), first: leafNumber(1), last: leafNumber(76) },
+      } as const,
       "Leaf 77 stays unfolded: folded leaves run from 1 to 76.",
     ],
-    [jumpToLeaf(gull, 41), ""],
+    [jumpToLeaf(gull, leafNumber(41)), ""],
   ])("%j: %s", (jump, words) => {
     expect(jumpAnswer(jump)).toBe(words);
   });

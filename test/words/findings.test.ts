@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../src/core/book/leaf-number.ts";
 import type { Doubt } from "../../src/core/findings/doubt.ts";
 import type { Failure } from "../../src/core/findings/failure.ts";
 import type { OfferedChange } from "../../src/core/refit/offer.ts";
@@ -19,7 +20,7 @@ const INCH = { units: "in", levels: LEVELS } as const;
 
 const light = { level: 3, diameter: 38, height: 45, clearance: 1 } as const;
 const FAILURES: readonly Failure[] = [
-  { kind: "pages-need-more-leaves", lastPage: 399, leaves: 180, pageOneLeaf: 5, needed: 204 },
+  { kind: "pages-need-more-leaves", lastPage: 399, leaves: 180, pageOneLeaf: leafNumber(5), needed: 204 },
   { kind: "too-few-leaves", before: 12, picture: 2, after: 12, leaves: 20, most: -4 },
   { kind: "too-few-leaves", before: 12, picture: 100, after: 12, leaves: 60, most: 36 },
   {
@@ -84,7 +85,7 @@ const FAILURES: readonly Failure[] = [
     mostHeight: 90,
     openingNeeded: undefined,
   },
-  { kind: "lost-leaf-outside", leaf: 4, first: 13, last: 192 },
+  { kind: "lost-leaf-outside", leaf: leafNumber(4), first: leafNumber(13), last: leafNumber(192) },
   { kind: "too-few-remain", lost: 9, leaves: 10 },
   {
     ...light,
@@ -107,7 +108,7 @@ const FAILURES: readonly Failure[] = [
   {
     ...light,
     kind: "no-room-for-light",
-    obstacle: { kind: "little-paper", leaf: 80, remaining: -2, least: 15 },
+    obstacle: { kind: "little-paper", leaf: leafNumber(80), remaining: -2, least: 15 },
     largest: { diameter: 0, height: 0 },
   },
   { kind: "light-near-window", free: -1.3, clearance: 1, more: 2.5, panel: "wrap" },

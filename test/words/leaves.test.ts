@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../src/core/book/leaf-number.ts";
 import type { LeafName } from "../../src/core/book/numbering.ts";
 import { hoursText } from "../../src/words/hours.ts";
 import { leafAndPage, leafName, leafRun } from "../../src/words/leaves.ts";
@@ -20,8 +21,8 @@ describe("leafName(name)", () => {
 
 describe("leafAndPage(leaf)", () => {
   it("names the page, or which unnumbered leaf it is", () => {
-    expect(leafAndPage({ leaf: 13, name: NUMBERED })).toBe("leaf 13, p. 17");
-    expect(leafAndPage({ leaf: 100, name: PLATE })).toBe("leaf 100 (plate 1 of 4 after p. 192)");
+    expect(leafAndPage({ leaf: leafNumber(13), name: NUMBERED })).toBe("leaf 13, p. 17");
+    expect(leafAndPage({ leaf: leafNumber(100), name: PLATE })).toBe("leaf 100 (plate 1 of 4 after p. 192)");
   });
 });
 
@@ -34,7 +35,7 @@ describe("leafRun(run, nameOf)", () => {
     [13, 20, "leaves 13 to 20 (p. 26 to p. 40)"],
     [100, 101, "leaves 100 to 101 (plate 1 of 4 after p. 192 to p. 202)"],
   ])("%i to %i: %s", (first, last, wanted) => {
-    expect(leafRun({ first, last }, nameOf)).toBe(wanted);
+    expect(leafRun({ first: leafNumber(first), last: leafNumber(last) }, nameOf)).toBe(wanted);
   });
 });
 

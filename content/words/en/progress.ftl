@@ -10,7 +10,7 @@ progress-wrong-value = { $place } is { $given }, but must be { $allowed ->
     [object] an object
     [list] a list
     [text] text
-    [leaf] a whole number from 1 to 5000
+    [leaf] a whole number from { $least } to { $most }
     [thickness] a number above 0
    *[amount] a number of 0 or more
   }.

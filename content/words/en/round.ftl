@@ -30,14 +30,14 @@ round-width = { $measured ->
     [wider] , { $share }% wider than true: a circle becomes a wide oval.
    *[narrower] , { $share }% narrower than true: a circle becomes a tall oval.
   }
-round-resting = The folded leaves hold this book open to about { $angle }° or more.
+round-resting = The folded leaves hold this book open to about { $degrees }° or more.
 round-window = The window is cut for the kit’s own opening { $shown ->
     [misfit] and does not fit here.
    *[hidden] and is left out here.
   }
 round-door = { $state ->
     [closed] closed
-   *[open] open { $angle }°
+   *[open] open { $degrees }°
   }
 # In the legend of colours: the level's number and name.
 round-level = { $level } { $name }

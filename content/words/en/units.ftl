@@ -4,5 +4,5 @@ unit-mm = mm
 unit-in = in
 unit-m = m
 unit-ft = ft
-unit-degree = { $angle }°
+unit-degree = { $degrees }°
 unit-percent = { $share }%

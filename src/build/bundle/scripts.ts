@@ -3,6 +3,7 @@ import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { minify } from "terser";
 import type { Library } from "../library/library.ts";
+import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
 /** The site's scripts by the name they get below assets/scripts, with where each begins below src/page. */
@@ -22,23 +23,15 @@ const SCRIPTS = {
 /** These hold the whole computation and are fetched over a phone's line while a reader waits. */
 const LARGE: readonly string[] = ["refit", "fit-packet"] satisfies (keyof typeof SCRIPTS)[];
 
-/**
- * Bundles the site's scripts into `assets/scripts`. Classic scripts, because a module does not load from a page opened from the
- * disk; the same every time.
- */
+/** Bundles the site's scripts into `assets/scripts`, the same every time. */
 export async function bundleScripts(output: string, { words, settings }: Library): Promise<void> {
   const source = join(import.meta.dirname, "../../page");
   const folder = join(output, "assets/scripts");
   const { outputFiles } = await build({
     entryPoints: Object.fromEntries(Object.entries(SCRIPTS).map(([name, entry]) => [name, join(source, entry)])),
     outdir: folder,
-    bundle: true,
+    ...CLASSIC_SCRIPT,
     write: false,
-    format: "iife",
-    target: "es2022",
-    minify: true,
-    charset: "utf8",
-    logLevel: "warning",
     plugins: [wordsPlugin(words, settings.language)],
   });
   mkdirSync(folder, { recursive: true });

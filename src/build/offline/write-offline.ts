@@ -7,6 +7,7 @@ import type { SiteSettings } from "../../core/site-settings.ts";
 import { brandMark } from "../../output/drawing/brand-mark.ts";
 import { ICONS, MANIFEST, MARK, manifestText } from "../../output/offline/manifest.ts";
 import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
+import { CLASSIC_SCRIPT } from "../bundle/classic-script.ts";
 
 /** Letters of a contents' name: the beginning of its SHA-256. The worker compares as many. */
 const NAME_LENGTH = 16;
@@ -43,12 +44,7 @@ async function writeWorker(output: string, site: SiteList): Promise<void> {
   await build({
     entryPoints: { [WORKER.replace(/\.js$/, "")]: join(import.meta.dirname, "../../page/offline/offline-worker.ts") },
     outdir: output,
-    bundle: true,
-    format: "iife",
-    target: "es2022",
-    minify: true,
-    charset: "utf8",
-    logLevel: "warning",
+    ...CLASSIC_SCRIPT,
     define: { SITE: JSON.stringify(site) },
   });
 }

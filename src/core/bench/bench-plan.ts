@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { Outcome } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
 import { computePattern, type FitResult } from "../pattern/compute.ts";
@@ -13,9 +14,9 @@ export interface BenchPlan {
   readonly kit: Kit;
   readonly pattern: Pattern;
   /** Every folded leaf in book order. */
-  readonly stops: readonly number[];
+  readonly stops: readonly LeafNumber[];
   readonly batches: readonly Batch[];
-  readonly estimates: ReadonlyMap<number, number>;
+  readonly estimates: ReadonlyMap<LeafNumber, number>;
 }
 
 /** A question that stands before a leaf. `name` is how progress remembers the answer. */
@@ -48,13 +49,13 @@ function atRulerStep(kit: Kit): FitResult {
 }
 
 /** The first question before a leaf that is not answered yet; none once the leaf is ticked. */
-export function gateBefore(plan: BenchPlan, progress: Progress, leaf: number): Gate | undefined {
+export function gateBefore(plan: BenchPlan, progress: Progress, leaf: LeafNumber): Gate | undefined {
   return isTicked(progress, leaf)
     ? undefined
     : gatesOf(plan, progress, leaf).find((gate) => !progress.passed.includes(gate.name));
 }
 
-function gatesOf(plan: BenchPlan, progress: Progress, leaf: number): Gate[] {
+function gatesOf(plan: BenchPlan, progress: Progress, leaf: LeafNumber): Gate[] {
   const first = plan.batches[0];
   const gates: Gate[] = [];
   if (first && leaf === plan.stops.find((stop) => stop > first.last.leaf) && isDone(plan, progress, first))
@@ -73,13 +74,13 @@ function isDone(plan: BenchPlan, progress: Progress, batch: Batch): boolean {
 }
 
 /** The stop after (1) or before (−1) a leaf; the leaf itself at the end. */
-export function stopBeside(plan: BenchPlan, leaf: number, side: 1 | -1): number {
+export function stopBeside(plan: BenchPlan, leaf: LeafNumber, side: 1 | -1): LeafNumber {
   const beyond = plan.stops.filter((stop) => (side === 1 ? stop > leaf : stop < leaf));
   return (side === 1 ? beyond[0] : beyond.at(-1)) ?? nearestStop(plan, leaf);
 }
 
 /** Where work goes on after a leaf: at the next stop, from the last one at the first leaf without a tick. */
-export function leafAfter(plan: BenchPlan, progress: Progress, leaf: number): number {
+export function leafAfter(plan: BenchPlan, progress: Progress, leaf: LeafNumber): LeafNumber {
   if (leaf !== plan.stops.at(-1)) return stopBeside(plan, leaf, 1);
   return plan.stops.find((stop) => !isTicked(progress, stop)) ?? leaf;
 }
@@ -91,12 +92,12 @@ export function isFinished(plan: BenchPlan, progress: Progress): boolean {
 }
 
 /** The leaf itself where it is folded, else the next one that is, else the last. */
-export function nearestStop(plan: BenchPlan, leaf: number): number {
+export function nearestStop(plan: BenchPlan, leaf: LeafNumber): LeafNumber {
   return plan.stops.find((stop) => stop >= leaf) ?? plan.stops.at(-1)!;
 }
 
 /** Leaves before this one without a tick. */
-export function untickedBefore(plan: BenchPlan, progress: Progress, leaf: number): number[] {
+export function untickedBefore(plan: BenchPlan, progress: Progress, leaf: LeafNumber): LeafNumber[] {
   return plan.stops.filter((stop) => stop < leaf && !isTicked(progress, stop));
 }
 

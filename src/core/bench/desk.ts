@@ -1,3 +1,4 @@
+import { leafNumber } from "../book/leaf-number.ts";
 import { isFailure, type Outcome } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
 import { toAddress } from "../refit/address.ts";
@@ -26,7 +27,13 @@ export function openDesk(kit: Kit, refit: Refit, units: UnitSystem, kept?: Progr
   const own = refitKit(kit, refit);
   const revision = patternRevision(own);
   if (isFailure(revision)) return revision;
-  const fresh = { kit: kit.slug, fit: fitOf(refit), revision: revision.value, at: 1, lost: own.fit.lostLeaves };
+  const fresh = {
+    kit: kit.slug,
+    fit: fitOf(refit),
+    revision: revision.value,
+    at: leafNumber(1),
+    lost: own.fit.lostLeaves,
+  };
   const progress = kept ?? beginProgress(fresh);
   return laidOut({ kit, refit, units, changedSince: progress.revision !== revision.value }, progress);
 }

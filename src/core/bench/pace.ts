@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { Rates } from "../kit/kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { leafSeconds } from "../plan/leaf-effort.ts";
@@ -24,7 +25,7 @@ export function workedAt(clock: Clock, now: number): number {
 }
 
 /** Estimated bench time of each leaf by its number, ms: what the kit's rates give for its lines, marks, cuts, folds and notch. */
-export function leafEstimates(pattern: Pattern, rates: Rates): Map<number, number> {
+export function leafEstimates(pattern: Pattern, rates: Rates): Map<LeafNumber, number> {
   return new Map(
     leafSeconds(pattern, rates).map(({ leaf, seconds }) => [
       leaf.leaf,
@@ -40,7 +41,7 @@ export interface Remaining {
 }
 
 /** The estimate of the leaves without a tick, times how much longer or shorter the timed ones took than theirs. */
-export function remainingTime(progress: Progress, estimates: ReadonlyMap<number, number>): Remaining {
+export function remainingTime(progress: Progress, estimates: ReadonlyMap<LeafNumber, number>): Remaining {
   const done = new Set(progress.ticks.map((tick) => tick.leaf));
   const rest = sum([...estimates].filter(([leaf]) => !done.has(leaf)).map(([, ms]) => ms));
   const timed = progress.ticks.filter((tick) => tick.took >= CATCH_UP && estimates.has(tick.leaf));
@@ -48,7 +49,7 @@ export function remainingTime(progress: Progress, estimates: ReadonlyMap<number,
   return { ms: rest * slowness(timed, estimates), own: true };
 }
 
-function slowness(timed: readonly Tick[], estimates: ReadonlyMap<number, number>): number {
+function slowness(timed: readonly Tick[], estimates: ReadonlyMap<LeafNumber, number>): number {
   return sum(timed.map((tick) => tick.took)) / sum(timed.map((tick) => estimates.get(tick.leaf)!));
 }
 

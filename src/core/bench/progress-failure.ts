@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 /** Why a text is no progress that can be used here. */
 export type ProgressFailure =
   | { readonly kind: "not-json" }
@@ -6,7 +7,7 @@ export type ProgressFailure =
   | { readonly kind: "other-kit"; readonly kit: string; readonly wanted: string }
   /** Only the fit differs: `fit` is the address parameters of its book. */
   | { readonly kind: "other-fit"; readonly fit: string }
-  | { readonly kind: "twice"; readonly path: string; readonly leaf: number }
+  | { readonly kind: "twice"; readonly path: string; readonly leaf: LeafNumber }
   /** `path` is like `ticks[0][1]`, empty for the file itself; `given` as JSON, cut off where it is long, undefined where it is missing. */
   | {
       readonly kind: "wrong-value";

@@ -1,13 +1,14 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 /** A leaf that is folded, and how long it took. */
 export interface Tick {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   /** Working time since the tick before, ms; 0 where it was not timed. */
   readonly took: number;
 }
 
 /** A leaf that was skipped, torn or miscut. */
 export interface LostLeaf {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   /** Ticks that were taken off with it: its own, and those of leaves whose marks it changed. */
   readonly cleared: readonly Tick[];
 }
@@ -28,14 +29,14 @@ export interface Clock {
   readonly ticked: number;
 }
 
-/** How far a maker is with one kit on one book. Leaves count from 1 in the book. Every change makes a new one. */
+/** How far a maker is with one kit on one book. Every change makes a new one. */
 export interface Progress {
   readonly kit: string;
   readonly fit: string;
   /** Revision of the pattern (without lost leaves) that the work began with. */
   readonly revision: string;
   /** The leaf on the bench. */
-  readonly at: number;
+  readonly at: LeafNumber;
   /** In book order. */
   readonly ticks: readonly Tick[];
   /** Prompts that were answered: `batch 3`, `check 49`, `measure`. */
@@ -48,7 +49,7 @@ export interface Progress {
 
 /** The state before the first leaf. `lost` are leaves that the fit already leaves out. */
 export function beginProgress(
-  start: Pick<Progress, "kit" | "fit" | "revision" | "at"> & { readonly lost?: readonly number[] },
+  start: Pick<Progress, "kit" | "fit" | "revision" | "at"> & { readonly lost?: readonly LeafNumber[] },
 ): Progress {
   const { lost = [], ...rest } = start;
   return {
@@ -61,16 +62,16 @@ export function beginProgress(
   };
 }
 
-export function showLeaf(progress: Progress, at: number): Progress {
+export function showLeaf(progress: Progress, at: LeafNumber): Progress {
   return { ...progress, at };
 }
 
-export function isTicked(progress: Progress, leaf: number): boolean {
+export function isTicked(progress: Progress, leaf: LeafNumber): boolean {
   return progress.ticks.some((tick) => tick.leaf === leaf);
 }
 
 /** Ticks a leaf; it took the working time since the last tick. */
-export function tickLeaf(progress: Progress, leaf: number): Progress {
+export function tickLeaf(progress: Progress, leaf: LeafNumber): Progress {
   if (isTicked(progress, leaf)) return progress;
   const { worked, ticked } = progress.clock;
   return {
@@ -81,12 +82,12 @@ export function tickLeaf(progress: Progress, leaf: number): Progress {
 }
 
 /** Ticks leaves that were folded away from this page, untimed. */
-export function tickUntimed(progress: Progress, leaves: readonly number[]): Progress {
+export function tickUntimed(progress: Progress, leaves: readonly LeafNumber[]): Progress {
   const fresh = leaves.filter((leaf) => !isTicked(progress, leaf)).map((leaf) => ({ leaf, took: 0 }));
   return { ...progress, ticks: inOrder([...progress.ticks, ...fresh]) };
 }
 
-export function untickLeaf(progress: Progress, leaf: number): Progress {
+export function untickLeaf(progress: Progress, leaf: LeafNumber): Progress {
   return { ...progress, ticks: progress.ticks.filter((tick) => tick.leaf !== leaf) };
 }
 
@@ -100,7 +101,7 @@ export function measureBatch(progress: Progress, measured: Measured): Progress {
 }
 
 /** Leaves a leaf out. `changed` are the leaves whose marks change with it: their ticks are taken off, all others stay. */
-export function loseLeaf(progress: Progress, leaf: number, changed: readonly number[]): Progress {
+export function loseLeaf(progress: Progress, leaf: LeafNumber, changed: readonly LeafNumber[]): Progress {
   const gone = new Set([...changed, leaf]);
   const cleared = progress.ticks.filter((tick) => gone.has(tick.leaf));
   const ticks = progress.ticks.filter((tick) => !gone.has(tick.leaf));
@@ -112,7 +113,7 @@ export function loseLeaf(progress: Progress, leaf: number, changed: readonly num
  * where it was the last one lost, for only then their marks are again those they were folded with. For the same reason
  * leaves lost later keep only the ticks of leaves before this one.
  */
-export function bringBack(progress: Progress, leaf: number, changed: readonly number[]): Progress {
+export function bringBack(progress: Progress, leaf: LeafNumber, changed: readonly LeafNumber[]): Progress {
   const index = progress.lost.findIndex((one) => one.leaf === leaf);
   if (index < 0) return progress;
   const last = index === progress.lost.length - 1;
@@ -125,7 +126,7 @@ export function bringBack(progress: Progress, leaf: number, changed: readonly nu
 }
 
 /** Lost leaves in book order, as the refit lists them. */
-export function lostOf(progress: Progress): number[] {
+export function lostOf(progress: Progress): LeafNumber[] {
   return progress.lost.map((one) => one.leaf).sort((a, b) => a - b);
 }
 

@@ -1,3 +1,4 @@
+import type { LeafNumber } from "./leaf-number.ts";
 /** A closed book as its owner measures it. Lengths in mm. */
 export interface Book {
   readonly leafHeight: number;
@@ -7,8 +8,8 @@ export interface Book {
   readonly blockThickness: number;
   /** Sheets, not pages: one leaf has two pages. */
   readonly leaves: number;
-  /** The leaf (1-based) whose recto is printed page 1. */
-  readonly pageOneLeaf: number;
+  /** The leaf whose recto is printed page 1. */
+  readonly pageOneLeaf: LeafNumber;
   /** The last printed page number. */
   readonly lastPage: number;
   readonly plates: readonly Plate[];

@@ -1,4 +1,5 @@
 import type { Book } from "./book.ts";
+import { type LeafNumber, leafNumber } from "./leaf-number.ts";
 
 /** What a leaf says of itself: its two printed pages, or which unnumbered leaf it is. */
 export type LeafName =
@@ -10,9 +11,9 @@ export type LeafName =
 /** Both maps between the leaves of one book and its printed pages. Leaves count from 1. */
 export interface Numbering {
   /** Every leaf from 1 to `book.leaves` has a name. @throws RangeError for another leaf. */
-  readonly nameOf: (leaf: number) => LeafName;
+  readonly nameOf: (leaf: LeafNumber) => LeafName;
   /** The leaf that carries a printed page, recto or verso; undefined where no leaf does. */
-  readonly leafOf: (page: number) => number | undefined;
+  readonly leafOf: (page: number) => LeafNumber | undefined;
   /** Leaves needed to carry `pageOneLeaf`, `lastPage` and the plates; more than `book.leaves` means the figures disagree. */
   readonly leavesNeeded: number;
 }
@@ -23,15 +24,15 @@ export interface Numbering {
  */
 export function numberLeaves(book: Book): Numbering {
   const names: LeafName[] = [];
-  const leafOfPage = new Map<number, number>();
+  const leafOfPage = new Map<number, LeafNumber>();
   const front = book.pageOneLeaf - 1;
   for (let index = 1; index <= front; index += 1) names.push({ kind: "front", index, of: front });
   const plates = [...book.plates].sort((a, b) => a.afterPage - b.afterPage);
   for (let recto = 1; recto <= book.lastPage; recto += 2) {
     const verso = recto + 1 <= book.lastPage ? recto + 1 : null;
     names.push({ kind: "numbered", recto, verso });
-    leafOfPage.set(recto, names.length);
-    if (verso !== null) leafOfPage.set(verso, names.length);
+    leafOfPage.set(recto, leafNumber(names.length));
+    if (verso !== null) leafOfPage.set(verso, leafNumber(names.length));
     for (const plate of plates) {
       if (plate.afterPage !== recto && plate.afterPage !== recto + 1) continue;
       for (let index = 1; index <= plate.leaves; index += 1) {
@@ -57,20 +58,6 @@ export function numberLeaves(book: Book): Numbering {
 /** The printed page number to look for: the recto, or null on an unnumbered leaf. */
 export function bookPageOf(name: LeafName): number | null {
   return name.kind === "numbered" ? name.recto : null;
-}
-
-/** Words for a leaf: `137`, `plate 1 of 4 after p. 192`, `front leaf 2 of 4`, `end leaf 1 of 3`. */
-export function describeLeaf(name: LeafName): string {
-  switch (name.kind) {
-    case "numbered":
-      return String(name.recto);
-    case "plate":
-      return `plate ${name.index} of ${name.of} after p. ${name.afterPage}`;
-    case "front":
-      return `front leaf ${name.index} of ${name.of}`;
-    case "end":
-      return `end leaf ${name.index} of ${name.of}`;
-  }
 }
 
 /** A pattern page of the n-th picture leaf (n from 1): 1, 3, 5 … */

@@ -1,7 +1,7 @@
 import { distance, type Fan, leafTip } from "./fan.ts";
 
 /** `front`: places are measured as seen from the front; `along`: as arc length along the front level's tips. */
-export type View = "front" | "along";
+export type Viewpoint = "front" | "along";
 
 /** The picture leaves of a fan: `first` is 0-based, `count` ≥ 2. */
 export interface LeafRange {
@@ -24,7 +24,7 @@ export interface Front {
 }
 
 /** Lays the front level's cells out. A front needs at least two leaves. */
-export function layFront(fan: Fan, range: LeafRange, frontDepth: number, view: View): Front {
+export function layFront(fan: Fan, range: LeafRange, frontDepth: number, view: Viewpoint): Front {
   const raw = view === "front" ? acrossPositions(fan, range, frontDepth) : arcPositions(fan, range, frontDepth);
   const last = raw.length - 1;
   const start = raw[0]! - (raw[1]! - raw[0]!) / 2;
@@ -35,7 +35,7 @@ export function layFront(fan: Fan, range: LeafRange, frontDepth: number, view: V
 }
 
 /** The displayed width alone, as `layFront` gives it: seen from the front it follows from the two outer leaves at each end. */
-export function frontWidth(fan: Fan, range: LeafRange, frontDepth: number, view: View): number {
+export function frontWidth(fan: Fan, range: LeafRange, frontDepth: number, view: Viewpoint): number {
   if (view === "along") return layFront(fan, range, frontDepth, view).width;
   const at = (i: number): number => across(fan, range.first + i, frontDepth);
   const [first, second, beforeLast, last] = [at(0), at(1), at(range.count - 2), at(range.count - 1)];

@@ -1,4 +1,5 @@
-import type { View } from "../fan/front.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
+import type { Viewpoint } from "../fan/front.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 
 /**
@@ -20,7 +21,7 @@ export type BookFailure =
       readonly kind: "pages-need-more-leaves";
       readonly lastPage: number;
       readonly leaves: number;
-      readonly pageOneLeaf: number;
+      readonly pageOneLeaf: LeafNumber;
       readonly needed: number;
     }
   | {
@@ -49,7 +50,7 @@ export interface FlapFailure {
 
 /** No opening, height or count of leaves shows the picture in its shape, or not on the leaf. */
 export type FitFailure =
-  | { readonly kind: "opening-too-wide"; readonly opening: number; readonly widest: number; readonly view: View }
+  | { readonly kind: "opening-too-wide"; readonly opening: number; readonly widest: number; readonly view: Viewpoint }
   | {
       readonly kind: "picture-off-leaf";
       readonly head: number;
@@ -94,7 +95,12 @@ export type FitFailure =
     };
 
 export type LostLeafFailure =
-  | { readonly kind: "lost-leaf-outside"; readonly leaf: number; readonly first: number; readonly last: number }
+  | {
+      readonly kind: "lost-leaf-outside";
+      readonly leaf: LeafNumber;
+      readonly first: LeafNumber;
+      readonly last: LeafNumber;
+    }
   | { readonly kind: "too-few-remain"; readonly lost: number; readonly leaves: number };
 
 /** What keeps a light from standing in the book. */
@@ -102,7 +108,7 @@ export type Obstacle =
   | { readonly kind: "nowhere-wide"; readonly need: number }
   | { readonly kind: "level-absent"; readonly floor: number }
   | { readonly kind: "above-head"; readonly by: number }
-  | { readonly kind: "little-paper"; readonly leaf: number; readonly remaining: number; readonly least: number };
+  | { readonly kind: "little-paper"; readonly leaf: LeafNumber; readonly remaining: number; readonly least: number };
 
 export interface LightFailure {
   readonly kind: "no-room-for-light";

@@ -1,5 +1,5 @@
 import type { Fan } from "../fan/fan.ts";
-import { frontWidth, type LeafRange, type View } from "../fan/front.ts";
+import { frontWidth, type LeafRange, type Viewpoint } from "../fan/front.ts";
 import type { FitFailure } from "../findings/failure.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { greatest } from "../geometry/greatest.ts";
@@ -9,9 +9,9 @@ import type { PictureLeaves, Shape } from "./shape.ts";
 export interface Frame {
   readonly fan: Omit<Fan, "opening">;
   readonly frontDepth: number;
-  readonly view: View;
-  /** 0-based leaf that carries the picture's first column. */
-  readonly firstLeaf: number;
+  readonly view: Viewpoint;
+  /** Place in the fan, from 0, of the leaf that carries the picture's first column. */
+  readonly firstIndex: number;
   /** Greatest number of picture leaves: leaves less borders. */
   readonly mostLeaves: number;
   /** Picture width / height. */
@@ -29,7 +29,7 @@ export interface Solution {
 }
 
 /** The widest opening that a fit may ask for: flat on the table seen from the front; once round for pieces read walking round. */
-export function widestOpening(view: View): number {
+export function widestOpening(view: Viewpoint): number {
   return view === "front" ? Math.PI : 2 * Math.PI;
 }
 
@@ -118,7 +118,7 @@ function leavesShowTooLittle(height: number, opening: number, most: number, fram
 /** Fewest picture leaves of the whole book that show `wanted` at some opening, starting at its middle. */
 function fewestLeaves(wanted: number, more: number, frame: Frame): number | undefined {
   for (let count = more + 1; count <= frame.fan.leaves; count += 1) {
-    const inMiddle = { ...frame, firstLeaf: Math.floor((frame.fan.leaves - count) / 2) };
+    const inMiddle = { ...frame, firstIndex: Math.floor((frame.fan.leaves - count) / 2) };
     if (widthAt(inMiddle, openingOfMost(count, inMiddle), count) >= wanted) return count;
   }
   return undefined;
@@ -133,7 +133,7 @@ function openingOfMost(count: number, frame: Frame): number {
 }
 
 function widthAt(frame: Frame, opening: number, count: number): number {
-  const range: LeafRange = { first: frame.firstLeaf, count };
+  const range: LeafRange = { first: frame.firstIndex, count };
   return frontWidth({ ...frame.fan, opening }, range, frame.frontDepth, frame.view);
 }
 

@@ -1,5 +1,8 @@
 import type { Point, Ring } from "./point.ts";
 
+/** A side of an outline, from one corner to the next. */
+export type Edge = readonly [Point, Point];
+
 /** A stretch of a line, from its lesser end. */
 export interface Stretch {
   readonly from: number;
@@ -20,10 +23,14 @@ export function levelCrossings(rings: readonly Ring[], y: number): number[] {
 
 /** Where an upright line at x meets closed outlines: y, from the top down; an edge counts its left end. */
 export function uprightCrossings(rings: readonly Ring[], x: number): number[] {
-  return edgesOf(rings)
-    .filter(([a, b]) => a[0] <= x !== b[0] <= x)
+  return edgesAcross(rings, x)
     .map(([a, b]) => a[1] + ((x - a[0]) / (b[0] - a[0])) * (b[1] - a[1]))
     .sort((a, b) => a - b);
+}
+
+/** The edges of closed outlines that an upright line at x meets; an edge counts its left end. */
+export function edgesAcross(rings: readonly Ring[], x: number): Edge[] {
+  return edgesOf(rings).filter(([a, b]) => a[0] <= x !== b[0] <= x);
 }
 
 /** What lies inside the outlines between crossings in order: from the first to the second, from the third to the fourth. */
@@ -34,6 +41,6 @@ export function stretchesOf(crossings: readonly number[]): Stretch[] {
   }));
 }
 
-function edgesOf(rings: readonly Ring[]): (readonly [Point, Point])[] {
+function edgesOf(rings: readonly Ring[]): Edge[] {
   return rings.flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const));
 }

@@ -1,5 +1,5 @@
-/** What a figure may be at least and at most, both included: a length in mm, or a whole number. */
-export interface Bounds<Kind extends "length" | "count"> {
+/** What a figure may be at least and at most, both included: a length in mm, a whole number, or an angle in degrees. */
+export interface Bounds<Kind extends "length" | "count" | "degrees"> {
   readonly kind: Kind;
   readonly least: number;
   readonly most: number;
@@ -14,6 +14,7 @@ export const BOUNDS = {
   /** The number of a leaf in its book. */
   leaf: count(1, 3000),
   page: count(1, 10000),
+  levels: count(2, 9),
   plateLeaves: count(1, 500),
   square: length(0, 20),
   boardThickness: length(0, 10),
@@ -24,6 +25,7 @@ export const BOUNDS = {
   pictureLeaves: count(2, 3000),
   head: length(0, 600),
   pictureHeight: length(5, 600),
+  opening: degrees(5, 360),
   markStep: length(0.1, 5),
   leastTab: length(0, 30),
   gutterClearance: length(0, 100),
@@ -44,4 +46,8 @@ function length(least: number, most: number): Bounds<"length"> {
 
 function count(least: number, most: number): Bounds<"count"> {
   return { kind: "count", least, most };
+}
+
+function degrees(least: number, most: number): Bounds<"degrees"> {
+  return { kind: "degrees", least, most };
 }

@@ -1,5 +1,6 @@
 import type { Book } from "../book/book.ts";
-import type { View } from "../fan/front.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
+import type { Viewpoint } from "../fan/front.ts";
 import type { Shape } from "../fit/shape.ts";
 import type { LightWish } from "../light/light.ts";
 import type { LevelMap } from "../picture/level-map.ts";
@@ -25,7 +26,7 @@ export interface FitWish {
   readonly shape: Shape;
   /** Head edge to the picture's top; undefined centres the picture on the leaf. */
   readonly head: number | undefined;
-  readonly view: View;
+  readonly view: Viewpoint;
   readonly spine: "flat" | "rounded";
   readonly markStep: number;
   readonly leastTab: number;
@@ -36,8 +37,8 @@ export interface FitWish {
   readonly flapBulk: number;
   /** Most leaves worked before a pause. */
   readonly batch: number;
-  /** Leaves (1-based in the book) that were skipped or torn; the picture closes over the ones after. */
-  readonly lostLeaves: readonly number[];
+  /** Leaves that were skipped or torn; the picture closes over the ones after. */
+  readonly lostLeaves: readonly LeafNumber[];
 }
 
 /** Seconds of work for one of each; estimates of the kit's author. */

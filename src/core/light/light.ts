@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { Place } from "../fan/fan.ts";
 
 /** The light as its owner measures it, and how it is to stand: an upright cylinder. Lengths mm. */
@@ -16,7 +17,7 @@ export interface LightWish {
 
 /** A notch in one leaf: cut from the fore-edge inward over a stretch of heights, after folding. */
 export interface Notch {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   readonly from: number;
   readonly to: number;
   /** From the fore-edge of the unfolded leaf. */

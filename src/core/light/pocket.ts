@@ -1,3 +1,4 @@
+import { leafNumber } from "../book/leaf-number.ts";
 import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
 import type { FrontCurve } from "../fan/front-curve.ts";
 import type { Obstacle } from "../findings/failure.ts";
@@ -97,7 +98,13 @@ function notchOf(
   const proudest = spans.length === 0 ? book.fan.leafWidth : Math.max(...tips);
   if (proudest <= entry) return undefined;
   const depth = tidy(Math.ceil((book.fan.leafWidth - entry) / book.markStep - 1e-9) * book.markStep);
-  return { leaf: j + 1, from: tidy(from), to: tidy(to), depth, remaining: tidy(book.fan.leafWidth - depth) };
+  return {
+    leaf: leafNumber(j + 1),
+    from: tidy(from),
+    to: tidy(to),
+    depth,
+    remaining: tidy(book.fan.leafWidth - depth),
+  };
 }
 
 /** Distance from the root at which leaf j's ray enters a circle: the smaller root of |root + s·dir − centre| = radius. */

@@ -1,4 +1,5 @@
 import { caliper } from "../book/book.ts";
+import { type LeafNumber, leafNumber } from "../book/leaf-number.ts";
 import { bookPageOf, numberLeaves } from "../book/numbering.ts";
 import { boardWidth, tipWidth } from "../fan/front.ts";
 import { restingOpening } from "../fan/resting.ts";
@@ -81,11 +82,11 @@ function nameLeaves(kit: Kit, folded: readonly FoldedLeaf[]): PatternLeaf[] {
 /** Spans of the leaf after this one in the book: none for an unfolded leaf, undefined after the last. A lost leaf is gone. */
 function spansAfter(
   kit: Kit,
-  spansOf: ReadonlyMap<number, readonly Span[]>,
-  leaf: number,
+  spansOf: ReadonlyMap<LeafNumber, readonly Span[]>,
+  leaf: LeafNumber,
 ): readonly Span[] | undefined {
-  let next = leaf + 1;
-  while (kit.fit.lostLeaves.includes(next)) next += 1;
+  let next = leafNumber(leaf + 1);
+  while (kit.fit.lostLeaves.includes(next)) next = leafNumber(next + 1);
   if (next > kit.book.leaves) return undefined;
   return spansOf.get(next) ?? [];
 }
@@ -124,9 +125,10 @@ function pocketBook(kit: Kit, face: Face, leaves: readonly FoldedLeaf[], level: 
     bottom: box.head + box.height,
     markStep: kit.fit.markStep,
     depths: depthsOf(kit.levels),
-    leaves: Array.from({ length: kit.book.leaves }, (_, j) =>
-      kit.fit.lostLeaves.includes(j + 1) ? undefined : (folded.get(j + 1) ?? []),
-    ),
+    leaves: Array.from({ length: kit.book.leaves }, (_, j) => {
+      const leaf = leafNumber(j + 1);
+      return kit.fit.lostLeaves.includes(leaf) ? undefined : (folded.get(leaf) ?? []);
+    }),
   };
 }
 
@@ -143,8 +145,8 @@ function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit 
   };
   const spans = leaves.map((leaf) => leaf.spans);
   return {
-    firstLeaf: face.range.first + 1,
-    lastLeaf: face.range.first + face.range.count,
+    firstLeaf: leafNumber(face.range.first + 1),
+    lastLeaf: leafNumber(face.range.first + face.range.count),
     opening: face.solution.opening,
     spine: fit.spine,
     view: fit.view,

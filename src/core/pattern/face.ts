@@ -42,7 +42,7 @@ export function layOutPicture(kit: Kit): Outcome<Layout> {
     fan,
     frontDepth: kit.levels[0]!.depth,
     view: fit.view,
-    firstLeaf: first,
+    firstIndex: first,
     mostLeaves: book.leaves - first - fit.borderLeaves[1],
     aspect: kit.picture.width / kit.picture.height,
   });

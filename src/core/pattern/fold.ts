@@ -1,3 +1,4 @@
+import { leafNumber } from "../book/leaf-number.ts";
 import { patternPageOf } from "../book/numbering.ts";
 import { leafTip } from "../fan/fan.ts";
 import { stationAt } from "../fan/front.ts";
@@ -30,7 +31,7 @@ export function foldLeaves(kit: Kit, face: Face): Folded {
   const leaves: FoldedLeaf[] = [];
   const end = face.range.first + face.range.count + kit.fit.borderLeaves[1];
   for (let j = 0; j < end; j += 1) {
-    if (kit.fit.lostLeaves.includes(j + 1)) continue;
+    if (kit.fit.lostLeaves.includes(leafNumber(j + 1))) continue;
     const folded = foldLeaf(kit, face, j, rules, placing);
     leaves.push(folded.leaf);
     merged.push(...folded.merged);
@@ -46,15 +47,16 @@ function foldLeaf(
   placing: Placing,
 ): { readonly leaf: FoldedLeaf; readonly merged: readonly MergedOnLeaf[] } {
   const x = rules.depths.map((depth) => leafTip(face.fan, j, depth).x);
+  const leaf = leafNumber(j + 1);
   const i = j - face.range.first;
   if (i < 0 || i >= face.range.count) {
     const spans = [{ from: 0, to: kit.book.leafHeight, level: placing.background }];
-    return { leaf: { leaf: j + 1, patternPage: null, x, spans, cuts: [] }, merged: [] };
+    return { leaf: { leaf, patternPage: null, x, spans, cuts: [] }, merged: [] };
   }
   const { spans, merged } = markLeaf(levelsOfLeaf(pictureColumns(kit, face, j), face.read, placing), rules);
   return {
-    leaf: { leaf: j + 1, patternPage: patternPageOf(i + 1), x, spans, cuts: cutsBetween(spans, rules.depths) },
-    merged: merged.map((span) => ({ leaf: j + 1, ...span })),
+    leaf: { leaf, patternPage: patternPageOf(i + 1), x, spans, cuts: cutsBetween(spans, rules.depths) },
+    merged: merged.map((span) => ({ leaf, ...span })),
   };
 }
 

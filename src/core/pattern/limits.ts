@@ -1,3 +1,4 @@
+import { leafNumber } from "../book/leaf-number.ts";
 import { numberLeaves } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
 import type { BookFailure, FitFailure, FlapFailure, LostLeafFailure } from "../findings/failure.ts";
@@ -59,8 +60,8 @@ export function placeFailure(kit: Kit, { height }: Solution, head: number): FitF
 
 /** Lost leaves must be picture leaves, and two must remain after them. */
 export function lostLeafFailure({ fit }: Kit, range: LeafRange): LostLeafFailure | undefined {
-  const first = range.first + 1;
-  const last = range.first + range.count;
+  const first = leafNumber(range.first + 1);
+  const last = leafNumber(range.first + range.count);
   const outside = fit.lostLeaves.find((leaf) => leaf < first || leaf > last);
   if (outside !== undefined) return { kind: "lost-leaf-outside", leaf: outside, first, last };
   const lost = new Set(fit.lostLeaves).size;

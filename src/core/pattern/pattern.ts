@@ -1,6 +1,7 @@
 import type { Book } from "../book/book.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { LeafName } from "../book/numbering.ts";
-import type { View } from "../fan/front.ts";
+import type { Viewpoint } from "../fan/front.ts";
 import type { Level } from "../kit/kit.ts";
 import type { Pocket } from "../light/light.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
@@ -8,13 +9,13 @@ import type { Cut, MergedSpan, Span } from "../spans/span.ts";
 import type { Tack } from "../spans/tacks.ts";
 import type { BookWindow } from "../window/window.ts";
 
-/** The kit matched to its book. Lengths mm, angles radians; leaves count from 1. */
+/** The kit matched to its book. Lengths mm, angles radians. */
 export interface Fit {
-  readonly firstLeaf: number;
-  readonly lastLeaf: number;
+  readonly firstLeaf: LeafNumber;
+  readonly lastLeaf: LeafNumber;
   readonly opening: number;
   readonly spine: "flat" | "rounded";
-  readonly view: View;
+  readonly view: Viewpoint;
   readonly head: number;
   readonly height: number;
   readonly width: number;
@@ -35,7 +36,7 @@ export interface Fit {
 
 /** One folded leaf. */
 export interface PatternLeaf {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   /** 1, 3, 5 … on picture leaves, null on border leaves. */
   readonly patternPage: number | null;
   /** Printed recto, null where the leaf is unnumbered. */
@@ -49,7 +50,7 @@ export interface PatternLeaf {
 }
 
 export interface MergedOnLeaf extends MergedSpan {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
 }
 
 /** Everything that a maker needs to mark, cut and fold; in book order. */
@@ -62,7 +63,7 @@ export interface Pattern {
   readonly leaves: readonly PatternLeaf[];
   readonly merged: readonly MergedOnLeaf[];
   /** Leaves that are left out because they were skipped or torn. */
-  readonly lostLeaves: readonly number[];
+  readonly lostLeaves: readonly LeafNumber[];
   /** Room for the light, where the kit has one. */
   readonly pocket: Pocket | undefined;
   /** The window, where the kit has one. */

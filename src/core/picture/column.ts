@@ -51,7 +51,7 @@ function columnReader(map: LevelMap): ColumnReader {
     const bucket = Math.min(BUCKETS - 1, Math.floor((x / map.width) * BUCKETS));
     for (const shape of shapes) {
       for (const [from, to] of insideRuns(shape.buckets[bucket]!, shape.rule, x)) {
-        runs = paint(runs, Math.max(0, from), Math.min(map.height, to), shape.level);
+        runs = layOver(runs, Math.max(0, from), Math.min(map.height, to), shape.level);
       }
     }
     return runs;
@@ -100,14 +100,14 @@ function isInside(winding: number, crossed: number, rule: FillRule): boolean {
   return rule === "nonzero" ? winding !== 0 : crossed % 2 === 1;
 }
 
-function paint(runs: readonly ColumnRun[], from: number, to: number, level: number): ColumnRun[] {
+function layOver(runs: readonly ColumnRun[], from: number, to: number, level: number): ColumnRun[] {
   if (to <= from) return [...runs];
-  const painted: ColumnRun[] = [];
+  const laid: ColumnRun[] = [];
   const push = (run: ColumnRun): void => {
-    const last = painted.at(-1);
+    const last = laid.at(-1);
     if (run.to <= run.from) return;
-    if (last && last.level === run.level) painted[painted.length - 1] = { ...last, to: run.to };
-    else painted.push(run);
+    if (last && last.level === run.level) laid[laid.length - 1] = { ...last, to: run.to };
+    else laid.push(run);
   };
   let placed = false;
   for (const run of runs) {
@@ -118,5 +118,5 @@ function paint(runs: readonly ColumnRun[], from: number, to: number, level: numb
     }
     push({ ...run, from: Math.max(run.from, to) });
   }
-  return painted;
+  return laid;
 }

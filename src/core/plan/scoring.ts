@@ -1,9 +1,10 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { Pattern, PatternLeaf } from "../pattern/pattern.ts";
 
 /** A run of leaves of the book, both ends included. */
 export interface LeafRun {
-  readonly first: number;
-  readonly last: number;
+  readonly first: LeafNumber;
+  readonly last: LeafNumber;
 }
 
 /** Where one gauge line is needed. */
@@ -38,7 +39,7 @@ export function linesOf(leaf: PatternLeaf, pattern: Pattern): number[] {
   return [...used].sort((a, b) => a - b);
 }
 
-function joinRuns(leaves: readonly number[]): LeafRun[] {
+function joinRuns(leaves: readonly LeafNumber[]): LeafRun[] {
   const runs: LeafRun[] = [];
   for (const leaf of leaves) {
     const last = runs.at(-1);

@@ -1,4 +1,5 @@
 import { caliper } from "../book/book.ts";
+import { leafNumber } from "../book/leaf-number.ts";
 import type { Kit } from "../kit/kit.ts";
 import { nearestCount } from "./nearest.ts";
 import type { Change, Fits } from "./offer.ts";
@@ -28,7 +29,7 @@ function bookOf(kit: Kit, leaves: number): Partial<Refit> {
   return {
     leaves,
     blockThickness: leaves * caliper(kit.book),
-    pageOneLeaf: 1,
+    pageOneLeaf: leafNumber(1),
     lastPage: 2 * leaves,
     plates: [],
   };

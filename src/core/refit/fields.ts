@@ -1,77 +1,10 @@
-import type { Plate } from "../book/book.ts";
 import { heightOf, openingOf } from "../fit/shape.ts";
 import { widestOpening } from "../fit/solve.ts";
 import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
-import type { Refit } from "./refit.ts";
-
-/** A line of the fit panel: which figure of the refit it asks for, in which form, within which bounds (inclusive). */
-export type Field = LengthField | CountField | DegreesField | ChoiceField | PlatesField | BordersField;
-
-interface Asked {
-  /** Unique in a panel; `depth0` and so on for the levels. */
-  readonly name: string;
-  /** The figure of the refit that it asks for. */
-  readonly key: FieldKey;
-  readonly group: FieldGroup;
-}
-
-/** The figures of a refit that a panel asks for. */
-export type FieldKey = Exclude<keyof Refit, "head" | "units" | "flapBulk" | "lostLeaves">;
-
-export type FieldGroup = "book" | "fold" | "light";
-
-/** A length in mm. */
-export interface LengthField extends Asked {
-  readonly form: "length";
-  readonly least: number;
-  readonly most: number;
-  /** Number of the level whose depth it is, from 1. */
-  readonly level?: number;
-  readonly figure: (kit: Kit) => number;
-  readonly refit: (mm: number, kit: Pick<Kit, "levels">) => Partial<Refit>;
-}
-
-/** A whole number. */
-export interface CountField extends Asked {
-  readonly form: "count";
-  readonly least: number;
-  readonly most: number;
-  readonly figure: (kit: Kit) => number;
-  readonly refit: (count: number) => Partial<Refit>;
-}
-
-/** An angle in degrees. */
-export interface DegreesField extends Asked {
-  readonly form: "degrees";
-  readonly least: number;
-  readonly most: number;
-  readonly figure: (kit: Kit) => number;
-  readonly refit: (degrees: number) => Partial<Refit>;
-}
-
-/** One of some words. */
-export interface ChoiceField extends Asked {
-  readonly form: "choice";
-  readonly options: readonly string[];
-  readonly figure: (kit: Kit) => string;
-  readonly refit: (option: string) => Partial<Refit>;
-}
-
-export interface PlatesField extends Asked {
-  readonly form: "plates";
-  readonly figure: (kit: Kit) => readonly Plate[];
-  readonly refit: (plates: readonly Plate[]) => Partial<Refit>;
-}
-
-/** Whole leaves before and after the picture. */
-export interface BordersField extends Asked {
-  readonly form: "borders";
-  readonly figure: (kit: Kit) => readonly [number, number];
-  readonly refit: (borderLeaves: readonly [number, number]) => Partial<Refit>;
-}
+import type { Field, FieldGroup, FieldKey } from "./field.ts";
 
 /** All fields of a kit's panel, in order. */
 export function fieldsOf(kit: Kit): Field[] {
@@ -149,7 +82,7 @@ function openingField(kit: Kit): Field[] {
       key: "openingDegrees",
       group: "fold",
       form: "degrees",
-      least: 1,
+      least: BOUNDS.opening.least,
       most: Math.round(toDegrees(widestOpening(kit.fit.view))),
       figure: (one) => toDegrees(openingOf(one.fit.shape)!),
       refit: (openingDegrees) => ({ openingDegrees }),

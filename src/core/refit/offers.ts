@@ -1,4 +1,5 @@
 import { openingOf } from "../fit/shape.ts";
+import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { tryFit } from "../pattern/compute.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
@@ -48,8 +49,8 @@ function openingOffer(kit: Kit, fits: Fits): Change[] {
   if (stated === undefined) return [];
   const now = toDegrees(stated);
   const allowed = (openingDegrees: number): boolean => fits({ openingDegrees });
-  const narrower = nearestCount(Math.ceil(now), -1, 1, allowed);
-  const wider = nearestCount(Math.floor(now), 1, 360, allowed);
+  const narrower = nearestCount(Math.ceil(now), -1, BOUNDS.opening.least, allowed);
+  const wider = nearestCount(Math.floor(now), 1, BOUNDS.opening.most, allowed);
   const nearest = [narrower, wider]
     .filter((one) => one !== undefined)
     .toSorted((a, b) => Math.abs(a - now) - Math.abs(b - now))[0];

@@ -1,7 +1,7 @@
 import { readPlates } from "../book/plates.ts";
 import type { Kit } from "../kit/kit.ts";
 import { LengthError, parseLength, type UnitSystem } from "../units/length.ts";
-import type { Field } from "./fields.ts";
+import type { Field } from "./field.ts";
 import type { Refit } from "./refit.ts";
 
 /** Why a field's text cannot be taken: it is not what the form asks for, or is outside the bounds. */

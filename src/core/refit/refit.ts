@@ -1,5 +1,6 @@
 import type { Book, Plate } from "../book/book.ts";
 import { lastPageOf } from "../book/last-page.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
 import { heightOf, type Shape, withHeight, withOpening } from "../fit/shape.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
@@ -15,7 +16,7 @@ export interface Refit {
   readonly leafWidth?: number;
   readonly blockThickness?: number;
   readonly leaves?: number;
-  readonly pageOneLeaf?: number;
+  readonly pageOneLeaf?: LeafNumber;
   readonly lastPage?: number;
   readonly plates?: readonly Plate[];
   readonly direction?: "ltr" | "rtl";
@@ -31,7 +32,7 @@ export interface Refit {
   readonly lightDiameter?: number;
   readonly lightHeight?: number;
   readonly flapBulk?: number;
-  readonly lostLeaves?: readonly number[];
+  readonly lostLeaves?: readonly LeafNumber[];
 }
 
 /** The figures of a book that hold for every kit, in the order in which they are asked for. */

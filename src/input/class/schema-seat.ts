@@ -2,7 +2,7 @@ import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { choice, count, described, length, words } from "../files/schema-fields.ts";
-import { bookFields } from "../kit/schema-book.ts";
+import { bookSchema } from "../kit/schema-book.ts";
 import { borderLeaves } from "../kit/schema-fit.ts";
 
 /** Columns of the books table that say how the kit is matched to it. */
@@ -16,7 +16,7 @@ export const pace = (about: () => string) =>
     .max(5)
     .meta(described(() => say.fieldPace({ about: about() })));
 
-const seatBook = bookFields.omit({ square: true, boardThickness: true }).meta(described(say.fieldSeatBook));
+const seatBook = bookSchema.omit({ square: true, boardThickness: true }).meta(described(say.fieldSeatBook));
 
 const seatFit = z
   .strictObject({
@@ -26,8 +26,8 @@ const seatFit = z
     foldStyle: choice(say.fieldSeatFoldStyle, ["single", "stepped"]).optional(),
     depths: z
       .array(length(say.fieldSeatDepth, BOUNDS.depth))
-      .min(2)
-      .max(9)
+      .min(BOUNDS.levels.least)
+      .max(BOUNDS.levels.most)
       .optional()
       .meta(described(say.fieldSeatDepths)),
   })
@@ -41,7 +41,7 @@ const seatLight = z
   .meta(described(say.fieldSeatLight));
 
 /** A seat of a class, as the teacher writes it. */
-export const seatFields = z
+export const seatSchema = z
   .strictObject({
     seat: count(say.fieldSeatNumber, BOUNDS.seat),
     kit: words(say.fieldSeatKit).optional(),
@@ -53,4 +53,4 @@ export const seatFields = z
   .meta(described(say.fieldSeat));
 
 /** A row of the books table after its texts were read. */
-export const bookRow = z.strictObject({ ...seatFields.shape, fit: seatFit.optional() });
+export const bookRow = z.strictObject({ ...seatSchema.shape, fit: seatFit.optional() });

@@ -1,10 +1,11 @@
 import { z } from "zod";
+import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { choice, described, number, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
-import { pace, seatFields } from "./schema-seat.ts";
+import { pace, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
 
@@ -49,7 +50,7 @@ export const classMatter = z
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),
     kits: z.array(words(say.fieldClassKit)).min(1).max(12).meta(described(say.fieldClassKits)),
     books: words(say.fieldClassBooks).optional(),
-    seats: z.array(seatFields).max(200).default([]).meta(described(say.fieldClassSeats)),
+    seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
     pace: pace(say.fieldClassPace).default(1),
     ready: z

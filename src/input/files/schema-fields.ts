@@ -1,8 +1,9 @@
 import { z } from "zod";
-import type { Bounds } from "../../core/kit/bounds.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
+import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
-import type { FieldFault } from "./field-fault.ts";
+import type { SchemaFault } from "./schema-fault.ts";
 
 /**
  * Fields that front matters and settings share. What is allowed is said when a message or a JSON Schema asks for it, as there
@@ -23,7 +24,7 @@ export function described(about: About): { readonly description: string } {
 
 /** A length in mm, from a number or a text with a unit. */
 export function length(about: About, { least, most }: Bounds<"length">): z.ZodType<number, number | string> {
-  const fail = (context: z.core.$RefinementCtx, fault: FieldFault): void => {
+  const fail = (context: z.core.$RefinementCtx, fault: SchemaFault): void => {
     context.addIssue({ code: "custom", params: { fault } });
   };
   return z
@@ -50,6 +51,11 @@ export function count(about: About, { least, most }: Bounds<"count">): z.ZodNumb
     .min(least)
     .max(most)
     .meta(described(() => say.fieldCount({ about: about(), ...typed(least, most) })));
+}
+
+/** The number of a leaf in its book. */
+export function leaf(about: About): z.ZodType<LeafNumber, number> {
+  return count(about, BOUNDS.leaf) as z.ZodType<number, number> as z.ZodType<LeafNumber, number>;
 }
 
 /** A number between bounds, inclusive. */

@@ -1,8 +1,8 @@
 import leven from "leven";
 import type { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { type FieldFault, givenWords } from "./field-fault.ts";
 import type { KitMessage } from "./message.ts";
+import { givenWords, type SchemaFault } from "./schema-fault.ts";
 import type { YamlFile } from "./yaml.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -83,9 +83,9 @@ function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {
 }
 
 /** What a check of our own found, also when it stands inside a choice. */
-function faultOf(issue: Issue): FieldFault | undefined {
+function faultOf(issue: Issue): SchemaFault | undefined {
   if (issue.code === "invalid_union") return issue.errors.flat().map(faultOf).find(Boolean);
-  return issue.code === "custom" ? (issue.params?.["fault"] as FieldFault | undefined) : undefined;
+  return issue.code === "custom" ? (issue.params?.["fault"] as SchemaFault | undefined) : undefined;
 }
 
 function schemaAt(schema: JsonSchema, path: readonly PropertyKey[]): JsonSchema | undefined {

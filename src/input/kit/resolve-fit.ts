@@ -1,6 +1,7 @@
 import { lastPageOf, plateLeaves } from "../../core/book/last-page.ts";
 import type { Shape } from "../../core/fit/shape.ts";
-import { toRadians } from "../../core/units/angle.ts";
+import { widestOpening } from "../../core/fit/solve.ts";
+import { toDegrees, toRadians } from "../../core/units/angle.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
@@ -24,7 +25,7 @@ export function checkFit({ fit }: FrontMatter): void {
       remedy: say.frontStateOpening(),
     });
   }
-  if (typeof fit.opening === "number" && fit.opening > 180 && fit.view === "front") {
+  if (typeof fit.opening === "number" && fit.opening > toDegrees(widestOpening(fit.view))) {
     throw problem(["fit", "opening"], {
       given: say.checkGiven({ value: String(fit.opening) }),
       allowed: say.frontOpeningBeyondFlat(),

@@ -1,7 +1,8 @@
 import { z } from "zod";
+import { leafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, length } from "../files/schema-fields.ts";
+import { choice, count, described, leaf, length } from "../files/schema-fields.ts";
 
 const plate = z
   .strictObject({
@@ -11,13 +12,13 @@ const plate = z
   .meta(described(say.fieldPlate));
 
 /** A closed book's measurements, of a kit or of a seat. */
-export const bookFields = z
+export const bookSchema = z
   .strictObject({
     leafHeight: length(say.fieldBookLeafHeight, BOUNDS.leafHeight),
     leafWidth: length(say.fieldBookLeafWidth, BOUNDS.leafWidth),
     blockThickness: length(say.fieldBookBlockThickness, BOUNDS.blockThickness),
     leaves: count(say.fieldBookLeaves, BOUNDS.leaves),
-    pageOneLeaf: count(say.fieldBookPageOneLeaf, BOUNDS.leaf).default(1),
+    pageOneLeaf: leaf(say.fieldBookPageOneLeaf).default(leafNumber(1)),
     lastPage: count(say.fieldBookLastPage, BOUNDS.page).optional(),
     plates: z.array(plate).default([]).meta(described(say.fieldBookPlates)),
     direction: choice(say.fieldBookDirection, ["ltr", "rtl"]).default("ltr"),

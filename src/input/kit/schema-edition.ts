@@ -3,7 +3,7 @@ import * as say from "../../words/messages.ts";
 import { address, described, words } from "../files/schema-fields.ts";
 
 /** Whose picture it is. */
-export const creditFields = z
+export const creditSchema = z
   .strictObject({
     work: words(say.fieldCreditWork),
     licence: words(say.fieldCreditLicence),
@@ -16,17 +16,17 @@ export const creditFields = z
   .meta(described(say.fieldCredit));
 
 /** What others may do with the kit. */
-export const licenceFields = z
+export const licenceSchema = z
   .strictObject({ name: words(say.fieldLicenceName), url: address(say.fieldLicenceUrl).optional() })
   .meta(described(say.fieldLicence));
 
 /** A link of the author's own. */
-export const linkFields = z
+export const linkSchema = z
   .strictObject({ label: words(say.fieldLinkLabel), url: address(say.fieldLinkUrl) })
   .meta(described(say.fieldLink));
 
 /** A version that was published. */
-export const versionFields = z
+export const versionSchema = z
   .strictObject({
     version: z
       .string()
@@ -38,6 +38,6 @@ export const versionFields = z
   .meta(described(say.fieldVersion));
 
 /** A photo of the piece. */
-export const photoFields = z
+export const photoSchema = z
   .strictObject({ file: words(say.fieldPhotoFile), alt: words(say.fieldPhotoAlt) })
   .meta(described(say.fieldPhoto));

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, length, number } from "../files/schema-fields.ts";
+import { choice, count, described, leaf, length, number } from "../files/schema-fields.ts";
 
 const solvable = z.literal("solve");
 
@@ -12,7 +12,7 @@ export const borderLeaves = (about: () => string) =>
     .meta(described(about));
 
 /** How a picture is matched to a book. */
-export const fitFields = z
+export const fitSchema = z
   .strictObject({
     borderLeaves: borderLeaves(say.fieldFitBorderLeaves).default([10, 10]),
     pictureLeaves: z
@@ -27,7 +27,7 @@ export const fitFields = z
       .union([solvable, length(say.fieldFitHeightLength, BOUNDS.pictureHeight)])
       .meta(described(() => say.fieldFitHeight({ help: say.fieldLengthHelp() }))),
     opening: z
-      .union([solvable, z.number().min(5).max(360)])
+      .union([solvable, z.number().min(BOUNDS.opening.least).max(BOUNDS.opening.most)])
       .optional()
       .meta(described(say.fieldFitOpening)),
     view: choice(say.fieldFitView, ["front", "along"]).default("front"),
@@ -38,6 +38,6 @@ export const fitFields = z
     gutterClearance: length(say.fieldFitGutterClearance, BOUNDS.gutterClearance).default(5),
     flapBulk: number(say.fieldFitFlapBulk, 0, 20).default(2),
     batch: count(say.fieldFitBatch, BOUNDS.batch).default(20),
-    lostLeaves: z.array(count(say.fieldFitLostLeaf, BOUNDS.leaf)).default([]).meta(described(say.fieldFitLostLeaves)),
+    lostLeaves: z.array(leaf(say.fieldFitLostLeaf)).default([]).meta(described(say.fieldFitLostLeaves)),
   })
   .meta(described(say.fieldFit));

@@ -1,21 +1,7 @@
 import { z } from "zod";
-import type { Priced } from "../../core/kit/supply-id.ts";
+import { PRICED } from "../../core/kit/supply-id.ts";
 import * as say from "../../words/messages.ts";
 import { described, seconds, words } from "../files/schema-fields.ts";
-
-/** Computed supplies that a kit may price. */
-const PRICED = [
-  "book",
-  "card",
-  "acetate",
-  "tape",
-  "glueDots",
-  "string",
-  "button",
-  "light",
-  "cells",
-  "blades",
-] as const satisfies readonly Priced[];
 
 /** An author's or a teacher's own prices. */
 export const priceList = z
@@ -23,7 +9,7 @@ export const priceList = z
   .meta(described(() => say.fieldPrices({ keys: PRICED.join(", ") })));
 
 /** Working times, each with a usual one. */
-export const rateFields = z
+export const rateSchema = z
   .strictObject({
     leaf: seconds(say.fieldRateLeaf).default(12),
     score: seconds(say.fieldRateScore).default(6),
@@ -38,7 +24,7 @@ export const rateFields = z
   .meta(described(say.fieldRates));
 
 /** A supply beside the computed ones. */
-export const supplyFields = z
+export const supplySchema = z
   .strictObject({
     item: words(say.fieldSupplyItem),
     quantity: z.number().positive().default(1).meta(described(say.fieldSupplyQuantity)),

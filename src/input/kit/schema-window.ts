@@ -5,7 +5,7 @@ import * as say from "../../words/messages.ts";
 import { choice, described, length, words } from "../files/schema-fields.ts";
 
 /** A battery light that stands inside the book. */
-export const lightFields = z
+export const lightSchema = z
   .strictObject({
     in: words(say.fieldLightIn).optional(),
     diameter: length(say.fieldLightDiameter, BOUNDS.lightDiameter),
@@ -21,7 +21,7 @@ export const lightFields = z
   .meta(described(say.fieldLight));
 
 /** The window that closes the hole. */
-export const insertFields = z
+export const insertSchema = z
   .strictObject({
     outline: words(say.fieldInsertOutline),
     lip: length(say.fieldInsertLip, BOUNDS.lip).default(3),

@@ -3,11 +3,11 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { choice, count, described, length, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
-import { bookFields } from "./schema-book.ts";
-import { creditFields, licenceFields, linkFields, photoFields, versionFields } from "./schema-edition.ts";
-import { fitFields } from "./schema-fit.ts";
-import { priceList, rateFields, supplyFields } from "./schema-supplies.ts";
-import { insertFields, lightFields, sheetSizes } from "./schema-window.ts";
+import { bookSchema } from "./schema-book.ts";
+import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
+import { fitSchema } from "./schema-fit.ts";
+import { priceList, rateSchema, supplySchema } from "./schema-supplies.ts";
+import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 
 /** The front matter of a kit, as authors write it. */
 
@@ -56,24 +56,24 @@ export const frontMatter = z
     title: words(say.fieldKitTitle),
     summary: words(say.fieldKitSummary),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
-    versions: z.array(versionFields).max(200).default([]).meta(described(say.fieldVersions)),
-    licence: licenceFields.optional(),
-    links: z.array(linkFields).max(12).default([]).meta(described(say.fieldLinks)),
-    credit: creditFields.optional(),
+    versions: z.array(versionSchema).max(200).default([]).meta(described(say.fieldVersions)),
+    licence: licenceSchema.optional(),
+    links: z.array(linkSchema).max(12).default([]).meta(described(say.fieldLinks)),
+    credit: creditSchema.optional(),
     picture,
-    photos: z.array(photoFields).max(12).default([]).meta(described(say.fieldPhotos)),
-    levels: z.array(level).min(2).max(9).meta(described(say.fieldLevels)),
+    photos: z.array(photoSchema).max(12).default([]).meta(described(say.fieldPhotos)),
+    levels: z.array(level).min(BOUNDS.levels.least).max(BOUNDS.levels.most).meta(described(say.fieldLevels)),
     gauge: gauge.optional(),
-    book: bookFields,
-    fit: fitFields,
-    light: lightFields.optional(),
-    insert: insertFields.optional(),
+    book: bookSchema,
+    fit: fitSchema,
+    light: lightSchema.optional(),
+    insert: insertSchema.optional(),
     sheets: sheetSizes.optional(),
     waste: z.number().min(0).max(1).default(0.1).meta(described(say.fieldKitWaste)),
     prices: priceList.default({}),
     currency: words(say.fieldCurrency).optional(),
-    rates: rateFields.prefault({}),
-    supplies: z.array(supplyFields).default([]).meta(described(say.fieldSupplies)),
+    rates: rateSchema.prefault({}),
+    supplies: z.array(supplySchema).default([]).meta(described(say.fieldSupplies)),
   })
   .meta({
     title: "Leaflight kit",

@@ -1,5 +1,6 @@
 import type { Progress, Tick } from "../../core/bench/progress.ts";
 import type { ProgressFailure, ProgressValue } from "../../core/bench/progress-failure.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { headingSchema, PROGRESS_SCHEMA, progressSchema } from "./progress-schema.ts";
 
 /** Progress that was read, or why a text is none that can be used. */
@@ -49,7 +50,7 @@ function failureOf(issue: Issue, file: unknown): ProgressFailure {
   const given = shown(valueAt(file, issue.path));
   const path = issue.path.map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`)).join("");
   const place = path.replace(/^\./, "");
-  if (issue.code === "custom") return { kind: "twice", path: place, leaf: issue.params!["twice"] as number };
+  if (issue.code === "custom") return { kind: "twice", path: place, leaf: issue.params!["twice"] as LeafNumber };
   if (place === "schema") return { kind: "other-schema", given, expected: JSON.stringify(PROGRESS_SCHEMA) };
   return { kind: "wrong-value", path: place, given, allowed: issue.message as ProgressValue };
 }

@@ -1,25 +1,27 @@
 import * as z from "zod/mini";
 import type { Tick } from "../../core/bench/progress.ts";
 import type { ProgressValue } from "../../core/bench/progress-failure.ts";
+import { type LeafNumber, leafNumber } from "../../core/book/leaf-number.ts";
+import { BOUNDS } from "../../core/kit/bounds.ts";
 
 /** The schema's name in a progress file; its number grows when old files can no longer be read. */
 export const PROGRESS_SCHEMA = "leaflight/progress/1";
-
-/** The greatest number of a leaf that is believed. */
-const MOST_LEAVES = 5000;
 
 /** The message of an issue is what is allowed there; see `ProgressValue`. */
 const allowed = (error: ProgressValue): { readonly error: ProgressValue } => ({ error });
 
 const text = z.string(allowed("text"));
-const leaf = z.int(allowed("leaf")).check(z.minimum(1, allowed("leaf")), z.maximum(MOST_LEAVES, allowed("leaf")));
+const leaves = z
+  .int(allowed("leaf"))
+  .check(z.minimum(BOUNDS.leaf.least, allowed("leaf")), z.maximum(BOUNDS.leaf.most, allowed("leaf")));
+const leaf = z.pipe(leaves, z.transform(leafNumber));
 const amount = z.number(allowed("amount")).check(z.minimum(0, allowed("amount")));
 const thickness = z.number(allowed("amount")).check(z.minimum(0, allowed("amount")), z.gt(0, allowed("thickness")));
 
 /** An issue of this code is a leaf that stands twice in a list; its parameter says which. */
-function eachLeafOnce<T extends { readonly leaf: number }>(): z.core.CheckFn<T[]> {
+function eachLeafOnce<T extends { readonly leaf: LeafNumber }>(): z.core.CheckFn<T[]> {
   return ({ value, issues }) => {
-    const seen = new Set<number>();
+    const seen = new Set<LeafNumber>();
     const twice = value.find((one) => seen.size === seen.add(one.leaf).size);
     if (twice) issues.push({ code: "custom", input: value, params: { twice: twice.leaf } });
   };
@@ -50,7 +52,7 @@ export const progressSchema = z.object(
     ticks,
     passed: z.array(text, allowed("list")),
     lost,
-    measured: z.optional(z.object({ thickness, leaves: leaf }, allowed("object"))),
+    measured: z.optional(z.object({ thickness, leaves }, allowed("object"))),
     clock: z.object({ worked: amount, seen: amount, ticked: amount }, allowed("object")),
   },
   allowed("object"),

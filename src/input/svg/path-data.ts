@@ -1,4 +1,5 @@
 import type { Point } from "../../core/geometry/point.ts";
+import { toRadians } from "../../core/units/angle.ts";
 import { PathScanner } from "./path-scanner.ts";
 import type { PathSegment } from "./path-segment.ts";
 
@@ -74,11 +75,11 @@ class Pen {
 }
 
 /** A radius counts without its sign (SVG 2, "Out-of-range elliptical arc parameters"). */
-function readArc([rx, ry, angle, large, sweep, x, y]: readonly number[], from: Point): PathSegment {
+function readArc([rx, ry, degrees, large, sweep, x, y]: readonly number[], from: Point): PathSegment {
   return {
     kind: "arc",
     radii: [Math.abs(rx!), Math.abs(ry!)],
-    turn: (angle! * Math.PI) / 180,
+    turn: toRadians(degrees!),
     large: large === 1,
     clockwise: sweep === 1,
     to: [x! + from[0], y! + from[1]],

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { quoted, ValueError } from "./picture-error.ts";
 
@@ -6,9 +7,9 @@ const PX_PER_UNIT: Readonly<Record<string, number>> = {
   "": 1,
   px: 1,
   in: 96,
-  cm: 96 / 2.54,
-  mm: 96 / 25.4,
-  q: 96 / 101.6,
+  cm: 96 / (MM_PER_INCH / 10),
+  mm: 96 / MM_PER_INCH,
+  q: 24 / MM_PER_INCH,
   pt: 96 / 72,
   pc: 16,
 };

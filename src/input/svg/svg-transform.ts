@@ -1,4 +1,5 @@
 import { type Affine, compose, IDENTITY, translation } from "../../core/geometry/affine.ts";
+import { toRadians } from "../../core/units/angle.ts";
 import * as say from "../../words/messages.ts";
 import { parseNumberList } from "./number-list.ts";
 import { quoted, ValueError } from "./picture-error.ts";
@@ -15,9 +16,9 @@ const FUNCTIONS: Readonly<Record<string, TransformFunction>> = {
   matrix: { counts: [6], build: ([a, b, c, d, e, f]) => [a!, b!, c!, d!, e!, f!] },
   translate: { counts: [1, 2], build: ([x, y]) => translation(x!, y ?? 0) },
   scale: { counts: [1, 2], build: ([x, y]) => [x!, 0, 0, y ?? x!, 0, 0] },
-  rotate: { counts: [1, 3], build: ([angle, x, y]) => rotation(radians(angle!), x ?? 0, y ?? 0) },
-  skewX: { counts: [1], build: ([angle]) => [1, 0, Math.tan(radians(angle!)), 1, 0, 0] },
-  skewY: { counts: [1], build: ([angle]) => [1, Math.tan(radians(angle!)), 0, 1, 0, 0] },
+  rotate: { counts: [1, 3], build: ([angle, x, y]) => rotation(toRadians(angle!), x ?? 0, y ?? 0) },
+  skewX: { counts: [1], build: ([angle]) => [1, 0, Math.tan(toRadians(angle!)), 1, 0, 0] },
+  skewY: { counts: [1], build: ([angle]) => [1, Math.tan(toRadians(angle!)), 0, 1, 0, 0] },
 };
 
 /**
@@ -68,8 +69,4 @@ function rotation(angle: number, x: number, y: number): Affine {
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   return compose(translation(x, y), compose([cos, sin, -sin, cos, 0, 0], translation(-x, -y)));
-}
-
-function radians(degrees: number): number {
-  return (degrees * Math.PI) / 180;
 }

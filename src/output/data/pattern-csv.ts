@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import { tidy } from "../../core/units/length.ts";
 import { leafToken } from "./leaf-token.ts";
@@ -34,7 +35,7 @@ function quote(field: string): string {
   return /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;
 }
 
-function notchOf(pattern: Pattern, leaf: number): string {
+function notchOf(pattern: Pattern, leaf: LeafNumber): string {
   const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf);
   return notch ? `${tidy(notch.from)}-${tidy(notch.to)}:${tidy(notch.depth)}` : "";
 }

@@ -8,7 +8,7 @@ export interface Figure {
 }
 
 /** The part of the plane that a figure shows, in the figure's own units; y down. */
-export interface FigureField {
+export interface FigureArea {
   readonly left: number;
   readonly top: number;
   readonly width: number;
@@ -18,9 +18,9 @@ export interface FigureField {
 /** What a figure is for style sheets. */
 type FigureClass = "figure" | "figure diagram" | "cut-sheet";
 
-/** Sets a drawing into its field, with its words as the text alternative. */
-export function figureOf(field: FigureField, label: string, drawing: string, name: FigureClass = "figure"): Figure {
-  const { left, top, width, height } = field;
+/** Sets a drawing into its area, with its words as the text alternative. */
+export function figureOf(area: FigureArea, label: string, drawing: string, name: FigureClass = "figure"): Figure {
+  const { left, top, width, height } = area;
   const viewBox = [left, top, width, height].map((value) => num(value)).join(" ");
   return {
     label,

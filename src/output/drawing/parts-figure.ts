@@ -6,7 +6,8 @@ import * as say from "../../words/messages.ts";
 import { partName, partUse } from "../../words/parts.ts";
 import { type Figure, figureOf } from "./figure.ts";
 import { partDrawing } from "./part-drawing.ts";
-import { num, tag, text } from "./svg-text.ts";
+import { levelPath } from "./path.ts";
+import { tag, text } from "./svg-text.ts";
 
 /** Tints by material; parts are told apart by their names. */
 const FILL: Readonly<Record<Part["material"], string>> = { card: "#f1e8d5", acetate: "#e3eff0", paper: "#ffffff" };
@@ -58,7 +59,7 @@ export function windowLayers({ frame, glazing, door }: BookWindow): Figure {
       }),
     ),
     tag("path", {
-      d: `M${num(left)} ${num(foot + 24)}H${num(right)}`,
+      d: levelPath([left, foot + 24], right - left),
       fill: "none",
       stroke: "#000",
       "stroke-width": 0.4,

@@ -16,6 +16,16 @@ export function ringsPath(rings: readonly (readonly Point[])[], decimals = 2): s
   return rings.map((ring) => ringPath(ring, decimals)).join("");
 }
 
+/** Path data of a level line that begins at a point. */
+export function levelPath(from: Point, length: number, decimals = 2): string {
+  return `M${pathPoint(from, decimals)}h${num(length, decimals)}`;
+}
+
+/** Path data of an upright line that begins at a point. */
+export function uprightPath(from: Point, length: number, decimals = 2): string {
+  return `M${pathPoint(from, decimals)}v${num(length, decimals)}`;
+}
+
 /** Path data of an upright rectangle from its upper left corner. */
 export function boxPath(x: number, y: number, width: number, height: number, decimals = 2): string {
   const [across, down, back] = [width, height, -width].map((length) => num(length, decimals));

@@ -1,3 +1,4 @@
+import { leafNumber } from "../../core/book/leaf-number.ts";
 import { leafRoot, leafTip } from "../../core/fan/fan.ts";
 import type { Pocket } from "../../core/light/light.ts";
 import { fanOf } from "../../core/pattern/fan-of.ts";
@@ -8,7 +9,7 @@ import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { type Figure, figureOf } from "./figure.ts";
 import { lineLook } from "./line-kinds.ts";
-import { linePath } from "./path.ts";
+import { levelPath, linePath, uprightPath } from "./path.ts";
 import { num, tag, text } from "./svg-text.ts";
 
 /** Leaves are drawn one in so many, so that they stay apart. */
@@ -44,7 +45,7 @@ export function pocketPlan(pattern: Pattern, pocket: Pocket, units: UnitSystem):
       ...words,
     }),
     tag("path", {
-      d: `M${num(left + 4)} ${num(front - 5)}h${num(right - left - 8)}`,
+      d: levelPath([left + 4, front - 5], right - left - 8),
       fill: "none",
       stroke: "#000",
       "stroke-width": 0.2,
@@ -61,7 +62,8 @@ function leafLines(pattern: Pattern, pocket: Pocket, height: number): string {
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf.spans]));
   return Array.from({ length: Math.ceil(fan.leaves / EVERY) }, (_, i) => {
     const j = i * EVERY;
-    const depth = Math.max(depthAt(folded.get(j + 1) ?? [], height, pattern), notches.get(j + 1) ?? 0);
+    const leaf = leafNumber(j + 1);
+    const depth = Math.max(depthAt(folded.get(leaf) ?? [], height, pattern), notches.get(leaf) ?? 0);
     const [root, tip] = [leafRoot(fan, j), leafTip(fan, j, depth)];
     return linePath([
       [root.x, root.z],
@@ -92,7 +94,7 @@ export function pocketElevation(pattern: Pattern, pocket: Pocket, units: UnitSys
     tag("rect", { x: -half + 4, y: 0, width: 2 * (half - 4), height: book.leafHeight, ...paper }),
     tag("rect", { x: -fit.width / 2, y: fit.head, width: fit.width, height: fit.height, ...lineLook("position") }),
     tag("rect", { x: left, y: top, width: light.diameter, height: light.height, ...GLOW }),
-    tag("path", { d: `M${num(-side)} ${num(floor)}H${num(side)}`, ...lineLook("score") }),
+    tag("path", { d: levelPath([-side, floor], 2 * side), ...lineLook("score") }),
     dimensionDown(side + 2, 0, floor, floorText),
     dimensionDown(left - 4, top, floor, heightText),
     text(centre.x, (top + floor) / 2 + 1.6, say.drawLight(), { "font-size": 8, ...words }),
@@ -104,10 +106,10 @@ export function pocketElevation(pattern: Pattern, pocket: Pocket, units: UnitSys
 
 /** An upright dimension: line, ticks at both ends, figure beside it readable from the right. */
 function dimensionDown(x: number, from: number, to: number, words: string): string {
-  const tick = (y: number): string => `M${num(x - 1.5)} ${num(y)}h3`;
+  const tick = (y: number): string => levelPath([x - 1.5, y], 3);
   return (
     tag("path", {
-      d: `M${num(x)} ${num(from)}V${num(to)}${tick(from)}${tick(to)}`,
+      d: uprightPath([x, from], to - from) + tick(from) + tick(to),
       fill: "none",
       stroke: "#000",
       "stroke-width": 0.25,

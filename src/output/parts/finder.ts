@@ -1,6 +1,8 @@
 import { ASKED, type Asked } from "../../core/finder/book-figures.ts";
 import { FITS, LIGHTS, SORTS } from "../../core/finder/query.ts";
-import { bookFields, type Field } from "../../core/refit/fields.ts";
+import { BOUNDS } from "../../core/kit/bounds.ts";
+import type { Field } from "../../core/refit/field.ts";
+import { bookFields } from "../../core/refit/fields.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { fieldHelp, fieldLabel } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
@@ -12,8 +14,8 @@ export interface FinderPlace {
   readonly units: UnitSystem;
 }
 
-/** Kits with fewer or more levels than these are not made. */
-const LEVELS = [2, 3, 4, 5, 6, 7, 8, 9];
+/** How many levels a kit may have. */
+const LEVELS = Array.from({ length: BOUNDS.levels.most - BOUNDS.levels.least + 1 }, (_, i) => BOUNDS.levels.least + i);
 
 /** The finder above cards of kits. Hidden until its script runs: without it the cards are the plain list. */
 export function finderPart({ kind, units }: FinderPlace): Html {

@@ -47,7 +47,7 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
       background: level.background,
     })),
     hours,
-    opening: say.unitDegree({ angle: Math.round(toDegrees(pattern.fit.opening)) }),
+    opening: say.unitDegree({ degrees: Math.round(toDegrees(pattern.fit.opening)) }),
   };
 }
 

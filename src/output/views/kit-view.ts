@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { patternAt } from "../../core/pattern/compute.ts";
@@ -73,7 +74,7 @@ export interface SupplyView extends Supply {
 }
 
 export interface MergedView {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   readonly place: Dual;
   readonly level: number;
   readonly into: number;

@@ -1,4 +1,5 @@
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
+import { type LeafNumber, leafNumber } from "../../core/book/leaf-number.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { linesOf } from "../../core/plan/scoring.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
@@ -38,7 +39,7 @@ export interface LevelText {
 }
 
 /** The card of one of the plan's stops. */
-export function leafCard(plan: BenchPlan, leaf: number, style: LengthStyle): LeafCard {
+export function leafCard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle): LeafCard {
   const { pattern, stops } = plan;
   const source = pattern.leaves.find((one) => one.leaf === leaf)!;
   const row = rowOf(source, pattern, style);
@@ -103,9 +104,10 @@ function notesOf(source: PatternLeaf, row: Row, pattern: Pattern, style: LengthS
   ];
 }
 
-function leftOutBefore(plan: BenchPlan, leaf: number): string[] {
+function leftOutBefore(plan: BenchPlan, leaf: LeafNumber): string[] {
   const words: string[] = [];
-  for (let lost = leaf - 1; plan.pattern.lostLeaves.includes(lost); lost -= 1) words.unshift(leafWords(plan, lost));
+  for (let lost = leafNumber(leaf - 1); plan.pattern.lostLeaves.includes(lost); lost = leafNumber(lost - 1))
+    words.unshift(leafWords(plan, lost));
   return words;
 }
 

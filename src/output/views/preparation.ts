@@ -1,4 +1,5 @@
 import { caliper } from "../../core/book/book.ts";
+import { leafNumber } from "../../core/book/leaf-number.ts";
 import { numberLeaves } from "../../core/book/numbering.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
@@ -77,8 +78,8 @@ export function preparationOf(kit: Kit, pattern: Pattern): Preparation {
 function borderRuns({ fit: { borderLeaves } }: Kit, { fit }: Pattern): LeafRun[] {
   const [before, after] = borderLeaves;
   return [
-    { first: fit.firstLeaf - before, last: fit.firstLeaf - 1 },
-    { first: fit.lastLeaf + 1, last: fit.lastLeaf + after },
+    { first: leafNumber(fit.firstLeaf - before), last: leafNumber(fit.firstLeaf - 1) },
+    { first: leafNumber(fit.lastLeaf + 1), last: leafNumber(fit.lastLeaf + after) },
   ].filter((run) => run.last >= run.first);
 }
 

@@ -1,5 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { type Field, fieldsOf } from "../../core/refit/fields.ts";
+import type { Field } from "../../core/refit/field.ts";
+import { fieldsOf } from "../../core/refit/fields.ts";
 import { fieldHelp, fieldLabel, fieldText, optionText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
 

@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Notch } from "../../core/light/light.ts";
 import { notchMarks } from "../../core/light/notch-marks.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
@@ -22,7 +23,7 @@ export interface NotchText {
 
 /** One leaf of the pattern table as text, in one unit system. */
 export interface Row {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   /** Empty on border leaves. */
   readonly patternPage: string;
   /** Printed recto, or which unnumbered leaf it is. */

@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
@@ -50,7 +51,7 @@ export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
   const { pocket } = pattern;
   if (!pocket) return undefined;
   const leafOf = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
-  const name = (leaf: number): string => {
+  const name = (leaf: LeafNumber): string => {
     const found = leafOf.get(leaf);
     return found ? leafAndPage(found) : say.leafNotFolded({ leaf });
   };

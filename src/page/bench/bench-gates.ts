@@ -8,8 +8,8 @@ import * as say from "../../words/messages.ts";
 import { button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 
-/** Paints the question before a leaf, and what else to know about it. Gives the question's words to be spoken. */
-export function paintGate(root: HTMLElement, host: BenchHost, card: LeafCard): string {
+/** Shows the question before a leaf, and what else to know about it. Gives the question's words to be spoken. */
+export function renderGate(root: HTMLElement, host: BenchHost, card: LeafCard): string {
   const { desk } = host;
   const gate = gateBefore(desk.plan, desk.progress, desk.progress.at);
   const place = part(root, "gate");

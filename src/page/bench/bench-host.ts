@@ -1,11 +1,12 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import type { Progress } from "../../core/bench/progress.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 
 /** What the parts of the bench page see of it. */
 export interface BenchHost {
   readonly desk: Desk;
-  /** Changes progress, keeps it and paints it. `spoken` is said before the leaf. */
+  /** Changes progress, keeps it and shows it. `spoken` is said before the leaf. */
   move(change: (progress: Progress) => Progress, spoken?: string): void;
   /** Shows and speaks an answer to what the maker just did, until she goes on. */
   tell(words: string): void;
@@ -15,5 +16,5 @@ export interface BenchHost {
   /** Asks for a page or leaf; `reason` stands above the question. */
   openJump(reason?: string): void;
   /** Asks before a leaf is left out, or taken back in. */
-  openRecovery(leaf: number): void;
+  openRecovery(leaf: LeafNumber): void;
 }

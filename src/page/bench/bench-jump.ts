@@ -1,5 +1,6 @@
 import { jumpToLeaf, jumpToPage } from "../../core/bench/jump.ts";
 import { showLeaf } from "../../core/bench/progress.ts";
+import { leafNumber } from "../../core/book/leaf-number.ts";
 import { jumpAnswer } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
 import { openDialog, part } from "./bench-dom.ts";
@@ -21,7 +22,8 @@ export function bindJump(root: HTMLElement, host: BenchHost): (reason?: string) 
     const text = number.value.trim();
     const wanted = Number(text);
     if (text === "" || !Number.isInteger(wanted)) return refuse(say.benchJumpNotWhole());
-    const jump = (byLeaf ? jumpToLeaf : jumpToPage)(host.desk.plan, wanted);
+    const { plan } = host.desk;
+    const jump = byLeaf ? jumpToLeaf(plan, leafNumber(wanted)) : jumpToPage(plan, wanted);
     if ("obstacle" in jump) return refuse(jumpAnswer(jump));
     dialog.close();
     host.move((progress) => showLeaf(progress, jump.leaf));

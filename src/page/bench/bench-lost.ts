@@ -1,6 +1,7 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import { bringBack, isTicked, loseLeaf, lostOf } from "../../core/bench/progress.ts";
 import { type Recovery, recover } from "../../core/bench/recovery.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
@@ -13,7 +14,7 @@ import { openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 
 /** The dialog that shows what leaving a leaf out does to the rest, before anything is done. */
-export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: number) => void {
+export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNumber) => void {
   const dialog = part<HTMLDialogElement>(root, "recovery");
   let confirmed: (() => void) | undefined;
   part(dialog, "recovery-do").addEventListener("click", () => {
@@ -44,7 +45,7 @@ export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: number)
   };
 }
 
-function carryOut(host: BenchHost, leaf: number, { changed }: Recovery, back: boolean): void {
+function carryOut(host: BenchHost, leaf: LeafNumber, { changed }: Recovery, back: boolean): void {
   const named = leafWords(host.desk.plan, leaf);
   host.move(
     (progress) => ({ ...(back ? bringBack : loseLeaf)(progress, leaf, changed), at: leaf }),
@@ -61,7 +62,7 @@ function refusal({ kit, units }: Desk, failure: Failure): string {
     : say.benchCannotClose({ why });
 }
 
-function effect({ plan, progress }: Desk, leaf: number, { changed }: Recovery, back: boolean): string {
+function effect({ plan, progress }: Desk, leaf: LeafNumber, { changed }: Recovery, back: boolean): string {
   const ticked = changed.filter((one) => isTicked(progress, one)).length;
   const first = changed[0];
   return [

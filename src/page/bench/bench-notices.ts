@@ -10,8 +10,8 @@ import type { BenchHost } from "./bench-host.ts";
 /** So many leaves are named one by one. */
 const NAMED = 3;
 
-/** Paints what is out of the ordinary: what stands there anyway, leaves left out or open before this one, the end of the work. */
-export function paintNotices(root: HTMLElement, host: BenchHost, standing: readonly string[]): void {
+/** Shows what is out of the ordinary: what stands there anyway, leaves left out or open before this one, the end of the work. */
+export function renderNotices(root: HTMLElement, host: BenchHost, standing: readonly string[]): void {
   part(root, "notices").replaceChildren(
     ...standing.map((words) => make("p", "notice", words)),
     ...leftOutNotices(host),

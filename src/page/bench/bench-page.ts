@@ -3,6 +3,7 @@ import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/des
 import { fitOf } from "../../core/bench/fit-key.ts";
 import { touchClock } from "../../core/bench/pace.ts";
 import { isTicked, type Progress, passGate, showLeaf, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
 import type { Refit } from "../../core/refit/refit.ts";
@@ -11,16 +12,16 @@ import { progressFailure } from "../../words/progress.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { bindAwake } from "./bench-awake.ts";
 import { part } from "./bench-dom.ts";
-import { paintGate } from "./bench-gates.ts";
+import { renderGate } from "./bench-gates.ts";
 import type { BenchHost } from "./bench-host.ts";
 import { bindKeys, bindSwipe, type Moves } from "./bench-input.ts";
 import { bindJump } from "./bench-jump.ts";
 import { bindRecovery } from "./bench-lost.ts";
 import { bindMeasure } from "./bench-measure.ts";
 import { bindMenu } from "./bench-menu.ts";
-import { paintNotices } from "./bench-notices.ts";
+import { renderNotices } from "./bench-notices.ts";
 import { followProgress, keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
-import { paintCount, paintEdge, paintLeaf } from "./bench-view.ts";
+import { renderCount, renderEdge, renderLeaf } from "./bench-view.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
 const TIMES = 20_000;
@@ -38,7 +39,7 @@ export function openBench(root: HTMLElement, { kit }: KitData, refit: Refit): Fa
 class BenchPage implements BenchHost {
   readonly openMeasure: () => void;
   readonly openJump: (reason?: string) => void;
-  readonly openRecovery: (leaf: number) => void;
+  readonly openRecovery: (leaf: LeafNumber) => void;
   #root: HTMLElement;
   #desk: Desk;
   #standing: readonly string[];
@@ -59,9 +60,9 @@ class BenchPage implements BenchHost {
       const moved = moveDesk(this.#desk, progress);
       if (isFailure(moved)) return;
       this.#desk = moved.value;
-      this.#paint();
+      this.#render();
     });
-    this.#paint();
+    this.#render();
   }
 
   get desk(): Desk {
@@ -70,7 +71,7 @@ class BenchPage implements BenchHost {
 
   tell(words: string): void {
     this.#told = words;
-    this.#paint(words);
+    this.#render(words);
   }
 
   move(change: (progress: Progress) => Progress, spoken?: string): void {
@@ -83,7 +84,7 @@ class BenchPage implements BenchHost {
     if (isFailure(moved)) throw new Error(`the bench cannot go on: ${moved.failure.kind}`);
     this.#desk = moved.value;
     this.#keep();
-    this.#paint(spoken);
+    this.#render(spoken);
     if (this.#desk.progress.at !== before) window.scrollTo(0, 0);
   }
 
@@ -96,7 +97,7 @@ class BenchPage implements BenchHost {
     if (isFailure(opened)) return opened.failure;
     this.#desk = opened.value;
     this.#keep();
-    this.#paint();
+    this.#render();
     return undefined;
   }
 
@@ -124,8 +125,8 @@ class BenchPage implements BenchHost {
     part(root, "open-jump").addEventListener("click", () => this.openJump());
     part(root, "open-menu").addEventListener("click", openMenu);
     part(root, "lose").addEventListener("click", () => this.openRecovery(this.#desk.progress.at));
-    new ResizeObserver(() => this.#paintEdge()).observe(part(root, "edge"));
-    setInterval(() => paintCount(root, this.#desk), TIMES);
+    new ResizeObserver(() => this.#renderEdge()).observe(part(root, "edge"));
+    setInterval(() => renderCount(root, this.#desk), TIMES);
   }
 
   #step(side: 1 | -1): void {
@@ -153,16 +154,16 @@ class BenchPage implements BenchHost {
   }
 
   /** `told` is spoken before the question and the leaf. */
-  #paint(told?: string): void {
-    const card = paintLeaf(this.#root, this.#desk);
-    const question = paintGate(this.#root, this, card);
-    paintNotices(this.#root, this, [
+  #render(told?: string): void {
+    const card = renderLeaf(this.#root, this.#desk);
+    const question = renderGate(this.#root, this, card);
+    renderNotices(this.#root, this, [
       ...(this.#told ? [this.#told] : []),
       ...this.#standing,
       ...(this.#kept ? [] : [say.benchNotSaved()]),
       ...(this.#desk.changedSince ? [say.benchKitChanged()] : []),
     ]);
-    this.#paintEdge();
+    this.#renderEdge();
     const state = isTicked(this.#desk.progress, card.row.leaf) ? say.benchSpokenTicked() : "";
     part(this.#root, "say").textContent = [told, question, state, card.spoken].filter(Boolean).join(" ");
     const address = deskAddress(this.#desk);
@@ -171,7 +172,7 @@ class BenchPage implements BenchHost {
     part<HTMLAnchorElement>(this.#root, "home").href = `../index.html${search}`;
   }
 
-  #paintEdge(): void {
-    paintEdge(this.#root, this.#desk);
+  #renderEdge(): void {
+    renderEdge(this.#root, this.#desk);
   }
 }

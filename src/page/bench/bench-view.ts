@@ -10,8 +10,8 @@ import { gateAnswer, timeWords } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
 import { make, part } from "./bench-dom.ts";
 
-/** Paints the leaf on the bench into the page's skeleton. */
-export function paintLeaf(root: HTMLElement, desk: Desk): LeafCard {
+/** Writes the leaf on the bench into the page's skeleton. */
+export function renderLeaf(root: HTMLElement, desk: Desk): LeafCard {
   const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
   part(root, "big-kind").textContent = card.bigIsPage ? say.benchBookPage() : card.row.bookPage;
   const big = part(root, "big");
@@ -24,14 +24,14 @@ export function paintLeaf(root: HTMLElement, desk: Desk): LeafCard {
   done.checked = isTicked(desk.progress, card.row.leaf);
   part(root, "stage").classList.toggle("ticked", done.checked);
   part(root, "border").textContent = card.border;
-  paintFolds(root, card, desk);
+  renderFolds(root, card, desk);
   part(root, "work-notes").replaceChildren(...card.notes.map((note) => make("li", "", note)));
-  paintCount(root, desk);
-  paintBar(root, card, desk);
+  renderCount(root, desk);
+  renderBar(root, card, desk);
   return card;
 }
 
-function paintFolds(root: HTMLElement, card: LeafCard, desk: Desk): void {
+function renderFolds(root: HTMLElement, card: LeafCard, desk: Desk): void {
   const chips = card.row.folds.map((level) => {
     const chip = make("li", "chip", String(level));
     chip.style.setProperty("--tone", levelTone(desk.plan.pattern, level));
@@ -47,7 +47,7 @@ function paintFolds(root: HTMLElement, card: LeafCard, desk: Desk): void {
 }
 
 /** Draws the edge to the space that the page leaves for it. */
-export function paintEdge(root: HTMLElement, desk: Desk): void {
+export function renderEdge(root: HTMLElement, desk: Desk): void {
   const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
   const place = part(root, "edge");
   const { width, height } = place.getBoundingClientRect();
@@ -59,7 +59,7 @@ export function paintEdge(root: HTMLElement, desk: Desk): void {
 }
 
 /** Running count, ribbon and times; called again as time goes by. */
-export function paintCount(root: HTMLElement, desk: Desk): void {
+export function renderCount(root: HTMLElement, desk: Desk): void {
   const { plan, progress } = desk;
   const done = plan.stops.filter((leaf) => isTicked(progress, leaf)).length;
   const place = plan.stops.indexOf(progress.at) + 1;
@@ -79,7 +79,7 @@ function timesOf({ plan, progress }: Desk, done: number): string {
 }
 
 /** The words of the main button follow what is next. */
-function paintBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
+function renderBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
   const { plan, progress } = desk;
   const gate = gateBefore(plan, progress, progress.at);
   const ticked = isTicked(progress, progress.at);

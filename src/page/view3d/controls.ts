@@ -82,7 +82,7 @@ function bindOpening(stage: HTMLElement, turntable: Turntable, data: RoundData):
         return span;
       }),
     );
-    slider.setAttribute("aria-valuetext", say.unitDegree({ angle: slider.valueAsNumber }));
+    slider.setAttribute("aria-valuetext", say.unitDegree({ degrees: slider.valueAsNumber }));
     back.disabled = isOwn(data, opening);
   };
   const backToOwn = (): void => {
@@ -110,9 +110,9 @@ function bindLook(stage: HTMLElement, turntable: Turntable, data: RoundData): vo
   const door = stage.querySelector<HTMLInputElement>("[data-round-door]");
   const swung = (): void => {
     if (!door) return;
-    turntable.openDoor(toRadians(door.valueAsNumber));
-    const angle = door.valueAsNumber;
-    door.setAttribute("aria-valuetext", say.roundDoor({ state: angle === 0 ? "closed" : "open", angle }));
+    const degrees = door.valueAsNumber;
+    turntable.openDoor(toRadians(degrees));
+    door.setAttribute("aria-valuetext", say.roundDoor({ state: degrees === 0 ? "closed" : "open", degrees }));
   };
   door?.addEventListener("input", swung);
   swung();

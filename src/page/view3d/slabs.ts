@@ -1,3 +1,4 @@
+import { type Edge, edgesAcross } from "../../core/geometry/crossings.ts";
 import type { Point } from "../../core/geometry/point.ts";
 
 /** An upright slab of an area: between x `left` and `right`, from the upper edge to the lower one (y down). */
@@ -14,7 +15,6 @@ export interface Slab {
  * bend along a curve. Every corner of the outlines lies within 0.05 mm of a slab's border, so the slabs fill the area to that.
  */
 export function slabsOf(rings: readonly (readonly Point[])[], step: number): Slab[] {
-  const edges = rings.flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const));
   const borders = bordersOf(
     rings.flat().map(([x]) => x),
     step,
@@ -22,9 +22,7 @@ export function slabsOf(rings: readonly (readonly Point[])[], step: number): Sla
   return borders.slice(1).flatMap((right, i) => {
     const left = borders[i]!;
     const middle = (left + right) / 2;
-    const crossing = edges
-      .filter(([a, b]) => a[0] < middle !== b[0] < middle)
-      .sort((one, two) => heightAt(one, middle) - heightAt(two, middle));
+    const crossing = edgesAcross(rings, middle).sort((one, two) => heightAt(one, middle) - heightAt(two, middle));
     const slabs: Slab[] = [];
     for (let k = 0; k + 1 < crossing.length; k += 2) {
       const [over, under] = [crossing[k]!, crossing[k + 1]!];
@@ -57,7 +55,7 @@ function bordersOf(xs: readonly number[], step: number): number[] {
 }
 
 /** Within the edge's own heights, and rounded to 1e-4 mm so that slabs meet in the very same corners and no crack shows. */
-function heightAt([a, b]: readonly [Point, Point], x: number): number {
+function heightAt([a, b]: Edge, x: number): number {
   const share = Math.min(1, Math.max(0, (x - a[0]) / (b[0] - a[0])));
   return Math.round(1e4 * (a[1] + share * (b[1] - a[1]))) / 1e4;
 }

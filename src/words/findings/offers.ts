@@ -18,7 +18,7 @@ function changeText(change: OfferedChange, units: UnitSystem): string {
     case "height":
       return say.offerHeight({ height: size(change.height) });
     case "opening":
-      return say.offerOpening({ opening: say.unitDegree({ angle: change.degrees }) });
+      return say.offerOpening({ opening: say.unitDegree({ degrees: change.degrees }) });
     case "borders":
       return say.offerBorders({ before: change.before, after: change.after });
     case "depths":

@@ -16,6 +16,7 @@ const MOON = "kits/harbour-moon/index.html";
 /** One page of each kind. */
 const KINDS = [
   "404.html",
+  "glossary/index.html",
   "index.html",
   "kits/harbour-moon/bench/index.html",
   MOON,
@@ -71,6 +72,7 @@ describe("what a page says of itself", () => {
     expect(canonical).toEqual({
       "404.html": undefined,
       "offline.html": undefined,
+      "glossary/index.html": `${SITE}glossary/`,
       "index.html": SITE,
       [MOON]: `${SITE}kits/harbour-moon/`,
       "kits/harbour-moon/bench/index.html": `${SITE}kits/harbour-moon/bench/`,
@@ -105,7 +107,7 @@ describe("what a page says of itself", () => {
       Array.from({ length: 3 }, () => `${SITE}kits/harbour-moon/`),
     );
     const listed = [...read("sitemap.xml").matchAll(/<loc>(.*?)<\/loc>/g)].map((match) => match[1]!);
-    expect(listed).toEqual([SITE, `${SITE}kits/harbour-moon/`]);
+    expect(listed).toEqual([SITE, `${SITE}kits/harbour-moon/`, `${SITE}glossary/`]);
     for (const address of listed) expect(existsSync(join(dist, address.slice(SITE.length), "index.html"))).toBe(true);
   });
 

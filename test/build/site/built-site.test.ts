@@ -277,7 +277,7 @@ describe("the pages in a browser", () => {
       return figure.querySelector<HTMLElement>(".u-in")!.textContent!;
     });
     const { fit } = JSON.parse(text("kits/little-gull/pattern.json"));
-    expect(thirtySeconds(shown.replace(/\s*in$/, ""))).toBe(Math.round((fit.edgeWidth * 32) / 25.4));
+    expect(thirtySeconds(shown.replace(/\s*in$/, ""))).toBe(Math.round((fit.holdWidth * 32) / 25.4));
     await page.close();
   });
 

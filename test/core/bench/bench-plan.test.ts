@@ -12,6 +12,7 @@ import {
 } from "../../../src/core/bench/bench-plan.ts";
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { measureBatch, type Progress, passGate, tickUntimed } from "../../../src/core/bench/progress.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
 import { valueFrom } from "../findings/made.ts";
@@ -60,13 +61,17 @@ describe("gateBefore(plan, progress, leaf)", () => {
 });
 
 describe("moving", () => {
-  const plan = demoPlan("little-gull", { lostLeaves: [40, 41] });
+  const plan = demoPlan("little-gull", { lostLeaves: [40, 41].map(leafNumber) });
   const last = plan.stops.at(-1)!;
 
   it("steps over lost leaves and stops at both ends", () => {
-    expect([stopBeside(plan, 39, 1), stopBeside(plan, 42, -1)]).toEqual([42, 39]);
-    expect([stopBeside(plan, 1, -1), stopBeside(plan, last, 1)]).toEqual([1, last]);
-    expect([nearestStop(plan, 40), nearestStop(plan, 39), nearestStop(plan, 5000)]).toEqual([42, 39, last]);
+    expect([stopBeside(plan, leafNumber(39), 1), stopBeside(plan, leafNumber(42), -1)]).toEqual([42, 39]);
+    expect([stopBeside(plan, leafNumber(1), -1), stopBeside(plan, last, 1)]).toEqual([1, last]);
+    expect([
+      nearestStop(plan, leafNumber(40)),
+      nearestStop(plan, leafNumber(39)),
+      nearestStop(plan, leafNumber(5000)),
+    ]).toEqual([42, 39, last]);
   });
 
   it("goes on from the last leaf to the first open one, and stays when there is none", () => {
@@ -74,12 +79,12 @@ describe("moving", () => {
       begin(),
       plan.stops.filter((leaf) => leaf !== 50),
     );
-    expect(leafAfter(plan, folded, 39)).toBe(42);
+    expect(leafAfter(plan, folded, leafNumber(39))).toBe(42);
     expect(leafAfter(plan, folded, last)).toBe(50);
     expect(isFinished(plan, folded)).toBe(false);
-    expect(leafAfter(plan, tickUntimed(folded, [50]), last)).toBe(last);
-    expect(untickedBefore(plan, folded, 50)).toEqual([]);
-    expect(untickedBefore(plan, folded, 51)).toEqual([50]);
+    expect(leafAfter(plan, tickUntimed(folded, [leafNumber(50)]), last)).toBe(last);
+    expect(untickedBefore(plan, folded, leafNumber(50))).toEqual([]);
+    expect(untickedBefore(plan, folded, leafNumber(51))).toEqual([50]);
   });
 });
 
@@ -105,7 +110,7 @@ describe("the plan's marks", () => {
 
   it("have a revision that lost leaves and units do not change, and another picture height does", () => {
     const kit = demoKit("little-gull");
-    const lost = { ...kit, units: "in" as const, fit: { ...kit.fit, lostLeaves: [40] } };
+    const lost = { ...kit, units: "in" as const, fit: { ...kit.fit, lostLeaves: [leafNumber(40)] } };
     const revision = valueFrom(patternRevision(kit));
     expect(valueFrom(patternRevision(lost))).toBe(revision);
     const lower = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 120) } };

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type Desk, deskAddress, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
 import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
 import { bringBack, loseLeaf, measureBatch, tickUntimed } from "../../../src/core/bench/progress.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
@@ -41,7 +42,7 @@ describe("fitOf(refit)", () => {
 
 describe("refitNow(kit, refit, progress)", () => {
   it("adds the lost leaves and the fitted bulk to what was asked for", () => {
-    const lost = loseLeaf(loseLeaf(begin(), 41, []), 40, []);
+    const lost = loseLeaf(loseLeaf(begin(), leafNumber(41), []), leafNumber(40), []);
     // Little Gull's leaf is 12.5 / 112 mm thick: 20 leaves of 7 mm are 3.136 times as thick as flat ones.
     const now = refitNow(kit, read("border=4_10"), measureBatch(lost, { leaves: 20, thickness: 7 }));
     expect(now).toEqual({ borderLeaves: [4, 10], lostLeaves: [40, 41], flapBulk: 2.136 });
@@ -54,7 +55,7 @@ describe("refitNow(kit, refit, progress)", () => {
   });
 
   it("tells a kit that leaves a leaf out itself when it is taken back in", () => {
-    const author = { ...kit, fit: { ...kit.fit, lostLeaves: [40] } };
+    const author = { ...kit, fit: { ...kit.fit, lostLeaves: [leafNumber(40)] } };
     expect(refitNow(author, {}, begin())).toEqual({ lostLeaves: [] });
   });
 });
@@ -62,7 +63,7 @@ describe("refitNow(kit, refit, progress)", () => {
 describe("a desk", () => {
   it("has an address that brings the same pattern to the kit's page", () => {
     const desk = opened(kit, read("border=4_10"), "mm");
-    const later = moved(desk, measureBatch(loseLeaf(desk.progress, 40, []), { leaves: 20, thickness: 7 }));
+    const later = moved(desk, measureBatch(loseLeaf(desk.progress, leafNumber(40), []), { leaves: 20, thickness: 7 }));
     const page = patternOf(benchKit(kit, read(deskAddress(later)), "mm"));
     expect(later.plan.pattern).toEqual(page);
     expect(page.lostLeaves).toEqual([40]);
@@ -73,7 +74,7 @@ describe("a desk", () => {
   it("begins without the leaves that its address leaves out, and follows kept progress instead of it", () => {
     const begun = opened(kit, read("lost=40"), "mm");
     expect(begun.plan.pattern.lostLeaves).toEqual([40]);
-    const back = moved(begun, bringBack(begun.progress, 40, []));
+    const back = moved(begun, bringBack(begun.progress, leafNumber(40), []));
     expect(back.plan.pattern.lostLeaves).toEqual([]);
     const again = opened(kit, read("lost=40"), "mm", back.progress);
     expect(again.plan.pattern.lostLeaves).toEqual([]);
@@ -82,7 +83,7 @@ describe("a desk", () => {
 
   it("keeps its plan while only ticks change, and knows when the kit was changed since", () => {
     const desk = opened(kit, {}, "mm");
-    expect(moved(desk, tickUntimed(desk.progress, [1])).plan).toBe(desk.plan);
+    expect(moved(desk, tickUntimed(desk.progress, [leafNumber(1)])).plan).toBe(desk.plan);
     const changed = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 120) } };
     expect(opened(changed, {}, "mm", desk.progress).changedSince).toBe(true);
     expect(opened(kit, {}, "in", desk.progress).changedSince).toBe(false);

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { planBench } from "../../../src/core/bench/bench-plan.ts";
 import { jumpToLeaf, jumpToPage } from "../../../src/core/bench/jump.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { valueFrom } from "../findings/made.ts";
 import { demoKit, demoPlan } from "./made.ts";
 
-const gull = demoPlan("little-gull", { lostLeaves: [40] });
+const gull = demoPlan("little-gull", { lostLeaves: [leafNumber(40)] });
 
 describe("jumpToPage(plan, page)", () => {
   it("leads from every printed page, front and back, to the leaf that carries it", () => {
@@ -38,7 +39,7 @@ describe("jumpToLeaf(plan, leaf)", () => {
     [2.5, { kind: "no-leaf", leaf: 2.5, leaves: 112 }],
     [40, { kind: "left-out", leaf: 40 }],
   ])("says why there is no way to leaf %d", (leaf, obstacle) => {
-    expect(jumpToLeaf(gull, leaf)).toEqual({ page: undefined, obstacle });
+    expect(jumpToLeaf(gull, leafNumber(leaf))).toEqual({ page: undefined, obstacle });
   });
 
   it("says of a leaf that stays unfolded that it does", () => {
@@ -46,8 +47,8 @@ describe("jumpToLeaf(plan, leaf)", () => {
     const shape = { solve: "nothing", pictureLeaves: 60, height: 100, opening: 1.2 } as const;
     const few = valueFrom(planBench({ ...kit, fit: { ...kit.fit, shape } }));
     // 8 border leaves, 60 picture leaves, 8 border leaves.
-    expect(jumpToLeaf(few, 76)).toEqual({ leaf: 76 });
-    expect(jumpToLeaf(few, 77)).toEqual({
+    expect(jumpToLeaf(few, leafNumber(76))).toEqual({ leaf: 76 });
+    expect(jumpToLeaf(few, leafNumber(77))).toEqual({
       page: undefined,
       obstacle: { kind: "unfolded", leaf: 77, first: 1, last: 76 },
     });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
 import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
@@ -17,13 +18,13 @@ export function demoPlan(slug: string, refit: Refit = {}): BenchPlan {
   return valueFrom(planBench(benchKit(kit, refit, kit.units)));
 }
 
-export function begin(at = 1): Progress {
+export function begin(at = leafNumber(1)): Progress {
   return beginProgress({ kit: "little-gull", fit: "", revision: "r1", at });
 }
 
-const leafNumber = fc.integer({ min: 1, max: 5000 });
+const anyLeaf = fc.integer({ min: 1, max: 3000 }).map(leafNumber);
 const ticks = fc
-  .uniqueArray(fc.record({ leaf: leafNumber, took: fc.integer({ min: 0, max: 1e7 }) }), {
+  .uniqueArray(fc.record({ leaf: anyLeaf, took: fc.integer({ min: 0, max: 1e7 }) }), {
     selector: (tick) => tick.leaf,
     maxLength: 12,
   })
@@ -35,13 +36,13 @@ export const anyProgress: fc.Arbitrary<Progress> = fc.record({
   kit: fc.string(),
   fit: fc.string(),
   revision: fc.string(),
-  at: leafNumber,
+  at: anyLeaf,
   ticks,
   passed: fc.array(fc.string(), { maxLength: 4 }),
-  lost: fc.uniqueArray(fc.record({ leaf: leafNumber, cleared: ticks }), { selector: (one) => one.leaf, maxLength: 4 }),
+  lost: fc.uniqueArray(fc.record({ leaf: anyLeaf, cleared: ticks }), { selector: (one) => one.leaf, maxLength: 4 }),
   measured: fc.option(
     fc.record({
-      leaves: leafNumber,
+      leaves: anyLeaf,
       thickness: fc.double({ min: 0.1, max: 500, noNaN: true }),
     }),
     { nil: undefined },

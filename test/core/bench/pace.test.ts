@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATCH_UP, IDLE, leafEstimates, remainingTime, touchClock, workedAt } from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { begin, demoKit, demoPlan } from "./made.ts";
 
 const MINUTE = 60_000;
@@ -60,8 +61,9 @@ describe("leafEstimates(pattern, rates)", () => {
 });
 
 describe("remainingTime(progress, estimates)", () => {
-  const estimates = new Map(Array.from({ length: 20 }, (_, i) => [i + 1, 100_000] as const));
-  const timed = (count: number, took: number) => Array.from({ length: count }, (_, i) => ({ leaf: i + 1, took }));
+  const estimates = new Map(Array.from({ length: 20 }, (_, i) => [leafNumber(i + 1), 100_000] as const));
+  const timed = (count: number, took: number) =>
+    Array.from({ length: count }, (_, i) => ({ leaf: leafNumber(i + 1), took }));
 
   it("is the estimate of the open leaves until five leaves were timed", () => {
     expect(remainingTime(ticked([]), estimates)).toEqual({ ms: 2_000_000, own: false });
@@ -70,7 +72,11 @@ describe("remainingTime(progress, estimates)", () => {
 
   it("is scaled by her own pace from then on; ticks made in passing do not count as pace", () => {
     expect(remainingTime(ticked(timed(5, 150_000)), estimates)).toEqual({ ms: 2_250_000, own: true });
-    const caught = [...timed(5, 150_000), { leaf: 6, took: 0 }, { leaf: 7, took: CATCH_UP - 1 }];
+    const caught = [
+      ...timed(5, 150_000),
+      { leaf: leafNumber(6), took: 0 },
+      { leaf: leafNumber(7), took: CATCH_UP - 1 },
+    ];
     expect(remainingTime(ticked(caught), estimates)).toEqual({ ms: 1_950_000, own: true });
   });
 

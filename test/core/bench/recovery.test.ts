@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { changedLeaves, recover } from "../../../src/core/bench/recovery.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { failureIn, valueFrom } from "../findings/made.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { demoKit, demoPlan } from "./made.ts";
@@ -9,18 +10,19 @@ describe("recover(plan, lost)", () => {
     ["little-gull", [40]],
     ["harbour-moon", [60, 61, 120]],
     ["tide-and-lamp", [70]],
-  ] as const)("%s without leaves %j is the pattern of the kit with them lost", (slug, lost) => {
+  ] as const)("%s without leaves %j is the pattern of the kit with them lost", (slug, leaves) => {
+    const lost = leaves.map(leafNumber);
     const plan = demoPlan(slug);
-    const result = valueFrom(recover(plan, [...lost].reverse()));
+    const result = valueFrom(recover(plan, lost.toReversed()));
     const kit = demoKit(slug);
-    const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [...lost] } });
+    const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: lost } });
     expect(result.plan.pattern).toEqual(expected);
-    expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !(lost as readonly number[]).includes(leaf)));
+    expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !lost.includes(leaf)));
   });
 
   it("changes no leaf before the lost one, and every other leaf is named when its work changes", () => {
     const plan = demoPlan("harbour-moon");
-    const result = valueFrom(recover(plan, [60]));
+    const result = valueFrom(recover(plan, [leafNumber(60)]));
     expect(Math.min(...result.changed)).toBeGreaterThan(60);
     const work = (one: typeof plan, leaf: number) => {
       const found = one.pattern.leaves.find((other) => other.leaf === leaf)!;
@@ -42,7 +44,7 @@ describe("recover(plan, lost)", () => {
 
   it("is undone by the leaves that were lost before it", () => {
     const plan = demoPlan("little-gull");
-    const lost = valueFrom(recover(plan, [40]));
+    const lost = valueFrom(recover(plan, [leafNumber(40)]));
     const back = valueFrom(recover(lost.plan, []));
     expect(back.plan.pattern).toEqual(plan.pattern);
     expect(back.changed).toEqual(lost.changed);
@@ -51,9 +53,9 @@ describe("recover(plan, lost)", () => {
 
   it("says why a border leaf cannot be left out, and when too few remain", () => {
     const plan = demoPlan("little-gull");
-    expect(failureIn(recover(plan, [3]))).toMatchObject({ kind: "lost-leaf-outside", leaf: 3 });
+    expect(failureIn(recover(plan, [leafNumber(3)]))).toMatchObject({ kind: "lost-leaf-outside", leaf: 3 });
     const { firstLeaf, lastLeaf } = plan.pattern.fit;
-    const all = Array.from({ length: lastLeaf - firstLeaf }, (_, i) => firstLeaf + i);
+    const all = Array.from({ length: lastLeaf - firstLeaf }, (_, i) => leafNumber(firstLeaf + i));
     expect(failureIn(recover(plan, all))).toMatchObject({ kind: "too-few-remain", lost: all.length });
   });
 });

@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { type Book, caliper } from "../../../src/core/book/book.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 
 const book = (blockThickness: number, leaves: number): Book => ({
   leafHeight: 210,
   leafWidth: 140,
   blockThickness,
   leaves,
-  pageOneLeaf: 1,
+  pageOneLeaf: leafNumber(1),
   lastPage: 2 * leaves,
   plates: [],
   direction: "ltr",

@@ -1,14 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Book } from "../../../src/core/book/book.ts";
-import { bookPageOf, describeLeaf, numberLeaves, patternPageOf } from "../../../src/core/book/numbering.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import { bookPageOf, numberLeaves, patternPageOf } from "../../../src/core/book/numbering.ts";
+import { leafToken } from "../../../src/output/data/leaf-token.ts";
 
 const book = (parts: Partial<Book>): Book => ({
   leafHeight: 210,
   leafWidth: 140,
   blockThickness: 20,
   leaves: 200,
-  pageOneLeaf: 1,
+  pageOneLeaf: leafNumber(1),
   lastPage: 400,
   plates: [],
   direction: "ltr",
@@ -20,13 +22,16 @@ const book = (parts: Partial<Book>): Book => ({
 const pagesOf = (parts: Partial<Book>): (number | null)[] => {
   const whole = book(parts);
   const { nameOf } = numberLeaves(whole);
-  return Array.from({ length: whole.leaves }, (_, i) => bookPageOf(nameOf(i + 1)));
+  return Array.from({ length: whole.leaves }, (_, i) => bookPageOf(nameOf(leafNumber(i + 1))));
 };
 
 const namesOf = (parts: Partial<Book>): string[] => {
   const whole = book(parts);
   const { nameOf } = numberLeaves(whole);
-  return Array.from({ length: whole.leaves }, (_, i) => describeLeaf(nameOf(i + 1)));
+  return Array.from({ length: whole.leaves }, (_, i) => {
+    const name = nameOf(leafNumber(i + 1));
+    return String(bookPageOf(name) ?? leafToken(name));
+  });
 };
 
 // AACR2 (2005) glossary, Leaf (seen through a second party): each leaf is two pages, either or both of which may be blank.
@@ -34,20 +39,20 @@ const namesOf = (parts: Partial<Book>): string[] => {
 describe("numberLeaves(book)", () => {
   it("gives each leaf its recto and verso", () => {
     const { nameOf } = numberLeaves(book({}));
-    expect(nameOf(1)).toEqual({ kind: "numbered", recto: 1, verso: 2 });
-    expect(nameOf(127)).toEqual({ kind: "numbered", recto: 253, verso: 254 });
-    expect(nameOf(200)).toEqual({ kind: "numbered", recto: 399, verso: 400 });
+    expect(nameOf(leafNumber(1))).toEqual({ kind: "numbered", recto: 1, verso: 2 });
+    expect(nameOf(leafNumber(127))).toEqual({ kind: "numbered", recto: 253, verso: 254 });
+    expect(nameOf(leafNumber(200))).toEqual({ kind: "numbered", recto: 399, verso: 400 });
   });
 
   it("has no verso where the last page is odd", () => {
     const { nameOf, leavesNeeded, leafOf } = numberLeaves(book({ lastPage: 399 }));
-    expect(nameOf(200)).toEqual({ kind: "numbered", recto: 399, verso: null });
+    expect(nameOf(leafNumber(200))).toEqual({ kind: "numbered", recto: 399, verso: null });
     expect(leavesNeeded).toBe(200);
     expect(leafOf(400)).toBeUndefined();
   });
 
   it("names unnumbered leaves at the front and at the end", () => {
-    expect(namesOf({ leaves: 8, pageOneLeaf: 3, lastPage: 7 })).toEqual([
+    expect(namesOf({ leaves: 8, pageOneLeaf: leafNumber(3), lastPage: 7 })).toEqual([
       "front leaf 1 of 2",
       "front leaf 2 of 2",
       "1",
@@ -61,7 +66,7 @@ describe("numberLeaves(book)", () => {
 
   it("counts plates after a verso, and later leaves that many less", () => {
     const plates = [{ afterPage: 4, leaves: 2 }];
-    expect(namesOf({ leaves: 10, pageOneLeaf: 3, lastPage: 9, plates })).toEqual([
+    expect(namesOf({ leaves: 10, pageOneLeaf: leafNumber(3), lastPage: 9, plates })).toEqual([
       "front leaf 1 of 2",
       "front leaf 2 of 2",
       "1",
@@ -107,18 +112,18 @@ describe("numberLeaves(book)", () => {
 
   it("refuses leaves that are not in the book", () => {
     const { nameOf } = numberLeaves(book({ leaves: 10, lastPage: 18 }));
-    for (const leaf of [0, 11, -1, 1.5]) expect(() => nameOf(leaf)).toThrow(RangeError);
+    for (const leaf of [0, 11, -1, 1.5]) expect(() => nameOf(leafNumber(leaf))).toThrow(RangeError);
   });
 
   it("says how many leaves the figures need when the book has fewer", () => {
-    expect(numberLeaves(book({ leaves: 204, pageOneLeaf: 5, lastPage: 499 })).leavesNeeded).toBe(254);
-    expect(() => numberLeaves(book({ leaves: 10, lastPage: 499 })).nameOf(11)).toThrow("book of 10 leaves");
+    expect(numberLeaves(book({ leaves: 204, pageOneLeaf: leafNumber(5), lastPage: 499 })).leavesNeeded).toBe(254);
+    expect(() => numberLeaves(book({ leaves: 10, lastPage: 499 })).nameOf(leafNumber(11))).toThrow("book of 10 leaves");
   });
 
   it("maps both ways: every leaf has a name, every page a leaf, and they agree", () => {
     const books = fc
       .record({
-        pageOneLeaf: fc.integer({ min: 1, max: 9 }),
+        pageOneLeaf: fc.integer({ min: 1, max: 9 }).map(leafNumber),
         lastPage: fc.integer({ min: 1, max: 300 }),
         end: fc.integer({ min: 0, max: 5 }),
         plates: fc.array(
@@ -138,7 +143,7 @@ describe("numberLeaves(book)", () => {
         const whole = book(parts);
         const { nameOf, leafOf, leavesNeeded } = numberLeaves(whole);
         expect(leavesNeeded).toBe(whole.leaves - end);
-        const names = Array.from({ length: whole.leaves }, (_, i) => nameOf(i + 1));
+        const names = Array.from({ length: whole.leaves }, (_, i) => nameOf(leafNumber(i + 1)));
         const count = (kind: string) => names.filter((name) => name.kind === kind).length;
         expect(count("front")).toBe(whole.pageOneLeaf - 1);
         expect(count("numbered")).toBe(Math.ceil(whole.lastPage / 2));
@@ -173,11 +178,11 @@ describe("pattern pages and book pages", () => {
     const first = leafOf(13)!;
     const nineteenth = (19 + 1) / 2;
     expect(patternPageOf(nineteenth)).toBe(19);
-    expect(bookPageOf(nameOf(first + nineteenth - 1))).toBe(31);
+    expect(bookPageOf(nameOf(leafNumber(first + nineteenth - 1)))).toBe(31);
   });
 
   // Folger, Physical description in book cataloging: "[4], CXXII leaves" are 126 leaves.
   it("unnumbered front leaves come on top: four of them and 244 pages are 126 leaves", () => {
-    expect(numberLeaves(book({ pageOneLeaf: 5, lastPage: 244 })).leavesNeeded).toBe(126);
+    expect(numberLeaves(book({ pageOneLeaf: leafNumber(5), lastPage: 244 })).leavesNeeded).toBe(126);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { lastPageOf } from "../../../src/core/book/last-page.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { readPlates, writePlates } from "../../../src/core/book/plates.ts";
 
 const TWO = [
@@ -41,6 +42,6 @@ describe("lastPageOf(book)", () => {
     [204, 5, TWO, 388],
     [10, 8, TWO, -6],
   ])("of %d leaves with page 1 on leaf %d and plates %j is %d", (leaves, pageOneLeaf, plates, last) => {
-    expect(lastPageOf({ leaves, pageOneLeaf, plates })).toBe(last);
+    expect(lastPageOf({ leaves, pageOneLeaf: leafNumber(pageOneLeaf), plates })).toBe(last);
   });
 });

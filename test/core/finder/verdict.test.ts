@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { judge } from "../../../src/core/finder/verdict.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
 import { DEMO_KITS, demoFolder, demoFrontMatter, readKit } from "../../input/kit/kit-folders.ts";
@@ -39,7 +40,7 @@ describe("judge(kit, book)", () => {
 
   it("never says that a book fits which may have been measured wrong", () => {
     // 0.02 mm a leaf: pages were counted as leaves.
-    const thin = judge(gull, { leaves: 200, blockThickness: 4, pageOneLeaf: 1, lastPage: 400 });
+    const thin = judge(gull, { leaves: 200, blockThickness: 4, pageOneLeaf: leafNumber(1), lastPage: 400 });
     expect(thin.kind).not.toBe("fits");
     if (thin.kind === "check") expect(thin.doubts.map((doubt) => doubt.kind)).toContain("caliper");
   });

@@ -10,14 +10,14 @@ const FRAME: Frame = {
   fan: BOOK,
   frontDepth: 18,
   view: "front",
-  firstLeaf: 12,
+  firstIndex: 12,
   mostLeaves: 180,
   aspect: 1,
 };
 
 /** The oracle's displayed width of picture leaves in a frame. */
 function widthOf(frame: Frame, opening: number, count: number): number {
-  const first = frame.firstLeaf + 1;
+  const first = frame.firstIndex + 1;
   return displayedWidth({ ...frame.fan, opening }, first, first + count - 1, frame.frontDepth, frame.view);
 }
 
@@ -44,7 +44,7 @@ const frames = fc
       },
       frontDepth: m.frontDepth,
       view: m.view,
-      firstLeaf: m.borders[0],
+      firstIndex: m.borders[0],
       mostLeaves: m.leaves - m.borders[0] - m.borders[1],
       aspect: m.aspect,
     }),
@@ -140,7 +140,7 @@ describe("a picture that is widest before the book is flat", () => {
     fan: { leaves: 60, leafWidth: 140, blockThickness: 9, spine: "rounded", direction: "ltr" },
     frontDepth: 18,
     view: "front",
-    firstLeaf: 0,
+    firstIndex: 0,
     mostLeaves: 29,
     aspect: 1,
   };
@@ -204,7 +204,7 @@ describe("what solveFit says would fit", () => {
         const { enough } = failureOf("picture-too-wide", frame, { pictureLeaves: count, height });
         const middle = (n: number): Frame => ({
           ...frame,
-          firstLeaf: Math.floor((frame.fan.leaves - n) / 2),
+          firstIndex: Math.floor((frame.fan.leaves - n) / 2),
           mostLeaves: n,
         });
         if (enough === undefined) {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { notchMarks } from "../../../src/core/light/notch-marks.ts";
 
-const notch = { leaf: 70, from: 104.3, to: 150.1, depth: 52.6, remaining: 87.4 };
+const notch = { leaf: leafNumber(70), from: 104.3, to: 150.1, depth: 52.6, remaining: 87.4 };
 
 describe("notchMarks(notch, step)", () => {
   it("rounds outward: the upper end up, the lower end and the depth to more", () => {

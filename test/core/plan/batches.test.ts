@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
 import { KITS } from "./made.ts";
 
@@ -17,7 +18,7 @@ describe("batchesOf(pattern, most, tile)", () => {
     batches.forEach((batch, i) => {
       expect([batch.number, batch.first.leaf]).toEqual([i + 1, next]);
       expect(batch.last.leaf).toBe(next + batch.count - 1);
-      next += batch.count;
+      next = leafNumber(next + batch.count);
     });
     expect(next).toBe(lastLeaf + 1);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { scoringPlan } from "../../../src/core/plan/scoring.ts";
 import { published } from "../pattern/published.ts";
 import { KITS } from "./made.ts";
@@ -43,7 +44,7 @@ describe("scoringPlan(pattern)", () => {
       for (const { first, last } of runs) {
         expect([needs(first), needs(last)]).toEqual([true, true]);
         let idle = 0;
-        for (let n = first; n <= last; n += 1) {
+        for (let n = first; n <= last; n = leafNumber(n + 1)) {
           idle = needs(n) ? 0 : idle + 1;
           expect(idle).toBeLessThanOrEqual(4);
         }

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
 
@@ -13,7 +14,7 @@ const refits: fc.Arbitrary<Refit> = fc
       leafWidth: length,
       blockThickness: length,
       leaves: whole,
-      pageOneLeaf: whole,
+      pageOneLeaf: whole.map(leafNumber),
       lastPage: whole,
       plates: fc.array(fc.record({ afterPage: whole, leaves: whole }), { maxLength: 3 }),
       direction: fc.constantFrom("ltr" as const, "rtl" as const),
@@ -31,7 +32,7 @@ const refits: fc.Arbitrary<Refit> = fc
       lightDiameter: length,
       lightHeight: length,
       flapBulk: length,
-      lostLeaves: fc.array(whole, { maxLength: 4 }),
+      lostLeaves: fc.array(whole.map(leafNumber), { maxLength: 4 }),
     },
     { requiredKeys: [] },
   )

@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { heightOf, type Shape } from "../../../src/core/fit/shape.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { tryFit } from "../../../src/core/pattern/compute.ts";
@@ -30,7 +31,12 @@ function opened(degrees: number, solved: "pictureLeaves" | "height"): Kit {
 const MISFITS: readonly (readonly [name: string, kit: Kit, refit: Refit, changes: readonly (keyof Refit)[]])[] = [
   ["a low book", gull, { leafHeight: 110 }, ["height"]],
   ["a picture too high", gull, { height: 400 }, ["height"]],
-  ["a thin book", gull, { leaves: 14, blockThickness: 1.6, pageOneLeaf: 1, lastPage: 28 }, ["borderLeaves", "leaves"]],
+  [
+    "a thin book",
+    gull,
+    { leaves: 14, blockThickness: 1.6, pageOneLeaf: leafNumber(1), lastPage: 28 },
+    ["borderLeaves", "leaves"],
+  ],
   ["a narrow book", gull, { leafWidth: 45 }, ["depths"]],
   ["a thick book", gull, { leaves: 1200, blockThickness: 150 }, ["leaves"]],
   ["a picture too low for its leaves", gull, { height: 12 }, ["height", "leaves"]],
@@ -100,7 +106,7 @@ describe("offersFor(kit, refit)", () => {
   });
 
   it("offers the narrowest change of borders", () => {
-    const refit = { leaves: 14, blockThickness: 1.6, pageOneLeaf: 1, lastPage: 28 };
+    const refit = { leaves: 14, blockThickness: 1.6, pageOneLeaf: leafNumber(1), lastPage: 28 };
     const offer = offering(offersFor(gull, refit), refit, "borderLeaves")!;
     const [before, after] = offer.refit.borderLeaves!;
     expect(tryFit(refitKit(gull, { ...offer.refit, borderLeaves: [before + 1, after + 1] }))).toBeDefined();

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { parseDocument } from "yaml";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
@@ -48,10 +49,10 @@ const CASES: readonly (readonly [slug: string, refit: Refit, yaml: Readonly<Reco
       "book.plates": [{ afterPage: 101, leaves: 3 }],
     },
   ],
-  ["evening-boat", { lostLeaves: [60, 61, 140] }, { "fit.lostLeaves": [60, 61, 140] }],
+  ["evening-boat", { lostLeaves: [60, 61, 140].map(leafNumber) }, { "fit.lostLeaves": [60, 61, 140] }],
   [
     "little-gull",
-    { leaves: 128, blockThickness: 14, lastPage: 250, pageOneLeaf: 3, flapBulk: 1.4 },
+    { leaves: 128, blockThickness: 14, lastPage: 250, pageOneLeaf: leafNumber(3), flapBulk: 1.4 },
     { "book.leaves": 128, "book.blockThickness": 14, "book.lastPage": 250, "fit.flapBulk": 1.4 },
   ],
   ["tide-and-lamp", { leafHeight: 209.55, units: "in" }, { "book.leafHeight": "8 1/4 in" }],

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { tickUntimed } from "../../../src/core/bench/progress.ts";
 import type { ProgressFailure } from "../../../src/core/bench/progress-failure.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { parseProgress, serialiseProgress } from "../../../src/input/progress/progress-file.ts";
 import { progressFailure } from "../../../src/words/progress.ts";
 import { anyProgress, begin } from "../../core/bench/made.ts";
@@ -41,7 +42,8 @@ describe("a progress file", () => {
     );
   });
 
-  const file = () => JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2]))) as Record<string, unknown>;
+  const file = () =>
+    JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2].map(leafNumber)))) as Record<string, unknown>;
   it.each([
     [
       "schema",
@@ -50,7 +52,7 @@ describe("a progress file", () => {
     ],
     ["schema", undefined, /its schema is missing/],
     ["kit", 7, /^kit is 7, but must be text\.$/],
-    ["at", 0, /^at is 0, but must be a whole number from 1 to 5000\.$/],
+    ["at", 0, /^at is 0, but must be a whole number from 1 to 3000\.$/],
     ["at", 2.5, /at is 2.5/],
     ["ticks", {}, /^ticks is {}, but must be a list\.$/],
     ["ticks", [[1, -1]], /^ticks\[0\]\[1\] is -1, but must be a number of 0 or more\.$/],

@@ -81,8 +81,8 @@ export function fileSuite(served: () => Served): void {
       ["notes.json", "leaf,page\n1,2\n", /cannot be opened\. It is not JSON/],
       [
         "list.json",
-        '{"schema":"leaflight/pattern/1"}',
-        /not a progress file of this version: its schema is "leaflight\/pattern\/1"/,
+        '{"schema":"leaflight/pattern/2"}',
+        /not a progress file of this version: its schema is "leaflight\/pattern\/2"/,
       ],
       ["cut.json", '{"schema":"leaflight/progress/1","kit":"little', /it may be cut short/],
     ])("refuses %s, says why and changes nothing", async (name, text, why) => {

@@ -1,3 +1,4 @@
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { demoKit } from "../../core/bench/made.ts";
 import { patternOf } from "../../core/pattern/computed.ts";
@@ -6,7 +7,7 @@ import type { Shown } from "./bench-reader.ts";
 /** The pattern of a demo kit with leaves left out. */
 export function demoPattern(slug: string, lostLeaves: readonly number[] = []): Pattern {
   const kit = demoKit(slug);
-  return patternOf({ ...kit, fit: { ...kit.fit, lostLeaves } });
+  return patternOf({ ...kit, fit: { ...kit.fit, lostLeaves: lostLeaves.map(leafNumber) } });
 }
 
 /** What the bench has to show for a pattern in millimetres, from a leaf on. Cuts of stepped folds are measured from the folded edge. */

@@ -4,6 +4,7 @@ import * as say from "../../../words/messages.ts";
 import type { LeafCard } from "../../views/leaf-card.ts";
 import { escapeXml } from "../../xml.ts";
 import { placeLabels } from "../label-places.ts";
+import { linePath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { across, down, type EdgeLayout } from "./edge-layout.ts";
 import { levelTone } from "./level-tone.ts";
@@ -22,7 +23,11 @@ export function levelNumbers(card: LeafCard, pattern: Pattern, layout: EdgeLayou
       return (
         tag("path", {
           class: "edge-lead",
-          d: `M${num(fold + layout.inward * 3)} ${num(middles[i]!)}L${num(x - layout.inward * (circle + 9))} ${num(middles[i]!)}L${num(x - layout.inward * circle)} ${num(y)}`,
+          d: linePath([
+            [fold + layout.inward * 3, middles[i]!],
+            [x - layout.inward * (circle + 9), middles[i]!],
+            [x - layout.inward * circle, y],
+          ]),
         }) +
         tag("circle", { class: "edge-disc", cx: x, cy: y, r: circle, fill: levelTone(pattern, span.level) }) +
         text(x, y + circle * 0.42, String(span.level), {
@@ -45,7 +50,11 @@ export function markLabels(card: LeafCard, layout: EdgeLayout): string {
   return card.row.marks
     .map((mark, i) => {
       const [y, x] = [places[i]!, layout.edge + away * 30];
-      const lead = `M${num(layout.edge)} ${num(heights[i]!)}L${num(layout.edge + away * 8)} ${num(heights[i]!)}L${num(x - away * 5)} ${num(y)}`;
+      const lead = linePath([
+        [layout.edge, heights[i]!],
+        [layout.edge + away * 8, heights[i]!],
+        [x - away * 5, y],
+      ]);
       const words = `<tspan class="edge-at">${escapeXml(mark.at)}</tspan><tspan class="edge-depth" dx="${num(size * 0.3)}">›${escapeXml(mark.cut)}</tspan>`;
       return (
         tag("path", { class: "edge-lead", d: lead }) +

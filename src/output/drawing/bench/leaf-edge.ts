@@ -1,8 +1,10 @@
+import type { Point } from "../../../core/geometry/point.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import * as say from "../../../words/messages.ts";
 import type { LeafCard } from "../../views/leaf-card.ts";
 import { escapeXml } from "../../xml.ts";
+import { ringPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { levelNumbers, markLabels, unitWord } from "./edge-labels.ts";
 import { across, type DrawingSpace, down, type EdgeLayout, layEdge } from "./edge-layout.ts";
@@ -31,16 +33,16 @@ function body(layout: EdgeLayout): string {
   const gutter = across(layout, layout.origin + layout.shown);
   const wave = 5;
   const steps = Math.max(4, Math.round((layout.foot - layout.top) / 22));
-  const torn = Array.from({ length: steps + 1 }, (_, i) => {
+  const torn = Array.from({ length: steps + 1 }, (_, i): Point => {
     const y = layout.foot - ((layout.foot - layout.top) * i) / steps;
-    return `L${num(gutter + (i % 2 === 0 ? 0 : wave))} ${num(y)}`;
-  }).join("");
+    return [gutter + (i % 2 === 0 ? 0 : wave), y];
+  });
   const name = { class: "edge-word", "text-anchor": "middle", "font-size": layout.word };
   const middle = (layout.edge + gutter) / 2;
   return (
     tag("path", {
       class: "edge-body",
-      d: `M${num(layout.edge)} ${num(layout.top)}L${num(layout.edge)} ${num(layout.foot)}${torn}Z`,
+      d: ringPath([[layout.edge, layout.top], [layout.edge, layout.foot], ...torn]),
     }) +
     (layout.origin > 0 ? edgeLine(layout) : "") +
     text(middle, layout.top - 7, say.benchEdgeHead(), name) +

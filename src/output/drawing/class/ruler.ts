@@ -1,5 +1,6 @@
 import { MM_PER_INCH } from "../../../core/units/length.ts";
-import { num, tag, text } from "../svg-text.ts";
+import { levelPath, uprightPath } from "../path.ts";
+import { tag, text } from "../svg-text.ts";
 
 /** A printed ruler, mm: as long as the sheet is wide, millimetres above and sixteenths of an inch below. */
 export function printedRuler(length: number): string {
@@ -10,12 +11,18 @@ export function printedRuler(length: number): string {
     at: (i * MM_PER_INCH) / 16,
     tall: i % 16 === 0 ? 5 : i % 8 === 0 ? 4.2 : i % 4 === 0 ? 3.2 : 2,
   }));
-  const upper = mm.map(({ at, tall }) => `M${num(at, 3)} 0v${tall}`);
-  const lower = inch.map(({ at, tall }) => `M${num(at, 3)} 16v${-tall}`);
+  const upper = mm.map(({ at, tall }) => uprightPath([at, 0], tall, 3));
+  const lower = inch.map(({ at, tall }) => uprightPath([at, 16], -tall, 3));
   return [
-    tag("path", { class: "ruler-edge", d: `M0 0H${whole}`, stroke: "#000", "stroke-width": 0.2, fill: "none" }),
     tag("path", {
-      d: `M0 16H${num((sixteenths * MM_PER_INCH) / 16, 3)}`,
+      class: "ruler-edge",
+      d: levelPath([0, 0], whole),
+      stroke: "#000",
+      "stroke-width": 0.2,
+      fill: "none",
+    }),
+    tag("path", {
+      d: levelPath([0, 16], (sixteenths * MM_PER_INCH) / 16, 3),
       stroke: "#000",
       "stroke-width": 0.2,
       fill: "none",

@@ -1,3 +1,4 @@
+import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
 import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
@@ -9,7 +10,7 @@ import { type At, BOARD, EDGE_ON, THIN } from "./ink.ts";
 const DRAWN = 44;
 
 /** The opened book from above, viewer at the foot of the drawing. Places in the drawing are (x, z) of the fan, scaled. */
-export interface FanView {
+export interface FanFromAbove {
   readonly svg: string;
   /** Folded edges of the first and last picture leaf at the head. */
   readonly first: At;
@@ -21,20 +22,20 @@ export interface FanView {
 }
 
 /** `middle` is where the middle of the spine stands. */
-export function fanView(pattern: Pattern, middle: At, scale: number): FanView {
+export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFromAbove {
   const { book, fit } = pattern;
   const fan = fanOf(pattern);
   const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
   /** As seen from above: the depth at the head edge. */
-  const depthOfLeaf = (leaf: number): number => {
+  const depthOfLeaf = (leaf: LeafNumber): number => {
     const span = folded.get(leaf)?.spans[0];
     return span ? pattern.levels[span.level - 1]!.depth : 0;
   };
-  const tipOf = (leaf: number): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
-  const lineOf = (leaf: number): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
+  const tipOf = (leaf: LeafNumber): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
+  const lineOf = (leaf: LeafNumber): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
   const every = Math.max(1, Math.round(book.leaves / DRAWN));
-  const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => 1 + i * every);
+  const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => leafNumber(1 + i * every));
   const lines = drawn.map((leaf) => lineOf(leaf)).join("");
   const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
   const left = pattern.book.direction === "ltr" ? boards : [...boards].reverse();

@@ -1,10 +1,11 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
+import { toDegrees } from "../../../core/units/angle.ts";
 import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
 import { num, text } from "../svg-text.ts";
-import { type FanView, fanView } from "./fan-view.ts";
+import { type FanFromAbove, fanFromAbove } from "./fan-view.ts";
 import { type At, diagram, TEXT, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
@@ -15,7 +16,7 @@ export function holdWidth(kit: Kit, pattern: Pattern): Figure {
   const boardWidth = formatByHand(fit.boardWidth, kit.units);
   const label = say.drawHold({ width, first: fit.firstLeaf, last: fit.lastLeaf, boards: boardWidth });
   const scale = Math.min(68 / fit.boardWidth, 44 / book.leafWidth);
-  const view = fanView(pattern, [40, 7], scale);
+  const view = fanFromAbove(pattern, [40, 7], scale);
   const pen = penFor("ltr");
   const hold = straightAcross(pen, view, say.drawHoldWidth({ width }), [
     say.leafNumber({ leaf: fit.firstLeaf }),
@@ -41,7 +42,7 @@ const FREE = 5;
 /** The dimension between the two tips, on the viewer's side and parallel to the straight line between them. */
 function straightAcross(
   pen: Pen,
-  view: FanView,
+  view: FanFromAbove,
   words: string,
   names: readonly [string, string],
 ): { svg: string; foot: number } {
@@ -70,7 +71,7 @@ function straightAcross(
 
 function wordsAlong([x, y]: At, angle: number, words: string): string {
   const style = { "font-size": TEXT, "text-anchor": "middle", fill: "#000" };
-  const degrees = (angle * 180) / Math.PI;
+  const degrees = toDegrees(angle);
   return Math.abs(degrees) < 0.01
     ? text(x, y, words, style)
     : text(0, 0, words, { ...style, transform: `translate(${num(x)} ${num(y)}) rotate(${num(degrees)})` });

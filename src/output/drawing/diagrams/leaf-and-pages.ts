@@ -1,3 +1,4 @@
+import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
 import { type LeafName, numberLeaves } from "../../../core/book/numbering.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
@@ -16,8 +17,9 @@ export function leafAndPages(kit: Kit, pattern: Pattern): Figure {
   const { leaf } = first;
   const { nameOf } = numberLeaves(kit.book);
   const next = pattern.leaves.find((one) => one.leaf === leaf + 1);
+  const previous = leafNumber(leaf - 1);
   const [front, back] = printedPages(first.name);
-  const before = leaf > 1 ? pageLines(leaf - 1, printedPages(nameOf(leaf - 1))[1]) : EMPTY;
+  const before = leaf > 1 ? pageLines(previous, printedPages(nameOf(previous))[1]) : EMPTY;
   const after = next ? pageLines(next.leaf, printedPages(next.name)[0], next.patternPage) : EMPTY;
   const lying = penFor(kit.book.direction, { left: 1, top: 0, width: SPREAD });
   const turned = penFor(kit.book.direction, { left: 43, top: 0, width: SPREAD });
@@ -59,7 +61,7 @@ interface PageLines {
 
 const EMPTY: PageLines = { top: [], foot: "" };
 
-function pageLines(leaf: number, printed: string, patternPage: number | null = null): PageLines {
+function pageLines(leaf: LeafNumber, printed: string, patternPage: number | null = null): PageLines {
   return {
     top: [say.leafNumber({ leaf }), printed],
     foot: patternPage === null ? "" : say.drawPagesPattern({ page: patternPage }),

@@ -6,16 +6,16 @@ import { levelDimension, levelDimensionWords, type Side, uprightDimension } from
 import { type At, CUT, type Look, THIN, WIDTH } from "./ink.ts";
 import { levelWords, uprightWords, type WordsStyle, wrappedWords } from "./pen-words.ts";
 
-/** Where a pen draws: `left` and `top` of its field, and the field's width, in which right-to-left books are mirrored. */
-export interface Field {
+/** Where a pen draws: `left` and `top` of its area, and the area's width, in which right-to-left books are mirrored. */
+export interface PenArea {
   readonly left: number;
   readonly top: number;
   readonly width: number;
 }
 
-/** Draws in a field as for a left-to-right book, gutter at the left of a recto; for a right-to-left book all is mirrored but the letters. */
+/** Draws in an area as for a left-to-right book, gutter at the left of a recto; for a right-to-left book all is mirrored but the letters. */
 export interface Pen {
-  /** Where a place of the field is in the drawing. */
+  /** Where a place of the area is in the drawing. */
   readonly place: (at: At) => At;
   readonly line: (points: readonly At[], look: Look) => string;
   readonly segment: (x1: number, y1: number, x2: number, y2: number, look: Look) => string;
@@ -49,11 +49,11 @@ interface DownStyle {
   readonly side?: Side;
 }
 
-const EVERYWHERE: Field = { left: 0, top: 0, width: WIDTH };
+const EVERYWHERE: PenArea = { left: 0, top: 0, width: WIDTH };
 
-export function penFor(direction: Book["direction"], field: Field = EVERYWHERE): Pen {
+export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE): Pen {
   const flip = direction === "rtl";
-  const place = ([x, y]: At): At => [field.left + (flip ? field.width - x : x), field.top + y];
+  const place = ([x, y]: At): At => [area.left + (flip ? area.width - x : x), area.top + y];
   const line = (points: readonly At[], look: Look): string => tag("path", { d: linePath(points.map(place)), ...look });
   const shape = (points: readonly At[], fill: string, look: Look = CUT): string =>
     tag("path", { d: ringPath(points.map(place)), ...look, fill });

@@ -1,3 +1,4 @@
+import type { LeafNumber } from "../../../core/book/leaf-number.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { type GluedTack, tackList } from "../../../core/plan/tack-list.ts";
@@ -12,7 +13,7 @@ import { foldedLayers, layersBehind, paperLine } from "./section.ts";
 
 /** Two leaves at one height, folded at these levels; without a level there is no next leaf. */
 interface Pair {
-  readonly leaf: number;
+  readonly leaf: LeafNumber;
   readonly level: number;
   readonly nextLevel: number | undefined;
 }

@@ -1,4 +1,5 @@
 import { caliper } from "../../../core/book/book.ts";
+import { leafNumber } from "../../../core/book/leaf-number.ts";
 import { type Fan, leafAngle, leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
@@ -23,7 +24,7 @@ export function leavesOutsideIn(pattern: Pattern, fan: Fan): DrawnLeaf[] {
   const notches = new Map((pattern.pocket?.notches ?? []).map((notch) => [notch.leaf - 1, notch]));
   const depthOf = (level: number): number => pattern.levels[level - 1]!.depth;
   return Array.from({ length: pattern.book.leaves }, (_, j) => j)
-    .filter((j) => !pattern.lostLeaves.includes(j + 1))
+    .filter((j) => !pattern.lostLeaves.includes(leafNumber(j + 1)))
     .map((j) => {
       const spans = folded.get(j)?.map((span) => ({ from: span.from, to: span.to, depth: depthOf(span.level) }));
       return { j, reaches: notched(spans ?? [{ from: 0, to: pattern.book.leafHeight, depth: 0 }], notches.get(j)) };

@@ -5,7 +5,7 @@ import type { UnitSystem } from "../../../core/units/length.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
-import { boxPath } from "../path.ts";
+import { boxPath, uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
@@ -42,7 +42,7 @@ function lineOnGauge(line: GaugeLine, index: number, left: number, height: numbe
   const used = line.levels.length > 0;
   return [
     tag("path", {
-      d: `M${num(x, 3)} ${TOP}v${num(height, 3)}`,
+      d: uprightPath([x, TOP], height, 3),
       fill: "none",
       stroke: "#000",
       "stroke-width": used ? 0.3 : 0.15,

@@ -8,7 +8,7 @@ import { formatDepth } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { paperTone } from "../front/tone.ts";
 import { lineLook } from "../line-kinds.ts";
-import { boxPath } from "../path.ts";
+import { boxPath, levelPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 
 /** Width of a strip, mm. */
@@ -76,7 +76,7 @@ function outline(x: number, part: StripPart): string {
       "stroke-width": 0.13,
     }),
     tag("path", {
-      d: `M${num(x)} ${TITLE + TAB}h${STRIP}`,
+      d: levelPath([x, TITLE + TAB], STRIP),
       stroke: "#000",
       "stroke-width": 0.35,
       "stroke-dasharray": part.from === 0 ? "1.4 0.7" : undefined,
@@ -97,7 +97,7 @@ function names({ leaf, bookPage, patternPage }: PatternLeaf, middle: number): st
 
 function mark(at: number, cut: string, x: number, top: number): string {
   return (
-    tag("path", { d: `M${num(x)} ${num(top + at, 3)}h${STRIP}`, stroke: "#000", "stroke-width": 0.25 }) +
+    tag("path", { d: levelPath([x, top + at], STRIP, 3), stroke: "#000", "stroke-width": 0.25 }) +
     text(x + STRIP - 0.4, top + at + 2.5, `›${cut}`, { "font-size": 2.4, "text-anchor": "end" })
   );
 }
@@ -118,7 +118,7 @@ function notchField(notch: Notch, x: number, part: StripPart, top: number, style
       "fill-opacity": "0.12",
     }),
     tag("path", {
-      d: `M${num(x)} ${num(top + from, 3)}h${STRIP}M${num(x)} ${num(top + to, 3)}h${STRIP}`,
+      d: levelPath([x, top + from], STRIP, 3) + levelPath([x, top + to], STRIP, 3),
       ...lineLook("position"),
     }),
     text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {

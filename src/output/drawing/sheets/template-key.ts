@@ -4,7 +4,8 @@ import * as say from "../../../words/messages.ts";
 import { markText, materialName, partName } from "../../../words/parts.ts";
 import { type LineKind, lineLook } from "../line-kinds.ts";
 import { labelFits } from "../part-drawing.ts";
-import { num, tag, text } from "../svg-text.ts";
+import { levelPath } from "../path.ts";
+import { tag, text } from "../svg-text.ts";
 import { FIELD, type Letters } from "./template-sheet.ts";
 
 /** Letter, name, count, material and face of each part, and what its position lines mean where no label stands at them. */
@@ -31,7 +32,7 @@ export function legend(): string {
   const y = FIELD.top - 3.4;
   const small = { "font-size": 2.7 };
   const sample = (x: number, kind: LineKind, words: string): string =>
-    tag("path", { d: `M${num(x)} ${num(y)}h14`, ...lineLook(kind) }) + text(x + 15.5, y + 0.9, words, small);
+    tag("path", { d: levelPath([x, y], 14), ...lineLook(kind) }) + text(x + 15.5, y + 0.9, words, small);
   return [
     sample(FIELD.left, "cut", say.drawLineCut()),
     sample(FIELD.left + 30, "score", say.drawLineScore()),

@@ -5,6 +5,7 @@ import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import { lineLook } from "../line-kinds.ts";
 import { partDrawing } from "../part-drawing.ts";
+import { levelPath, uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { keyLines, legend } from "./template-key.ts";
 import { FIELD, type Letters, type TemplateSheet } from "./template-sheet.ts";
@@ -78,14 +79,14 @@ const MATCH_WORDS = { "font-size": 3.4, "font-weight": 700 };
 
 function uprightMatch(x: number, index: number): string {
   return (
-    tag("path", { d: `M${num(x)} ${FIELD.top}v${num(TILE.height)}`, ...lineLook("position") }) +
+    tag("path", { d: uprightPath([x, FIELD.top], TILE.height), ...lineLook("position") }) +
     text(x + 1, FIELD.top + 4, say.drawTemplateMatch({ number: index + 1 }), MATCH_WORDS)
   );
 }
 
 function levelMatch(y: number, index: number): string {
   return (
-    tag("path", { d: `M${num(FIELD.left)} ${num(y)}h${num(TILE.width)}`, ...lineLook("position") }) +
+    tag("path", { d: levelPath([FIELD.left, y], TILE.width), ...lineLook("position") }) +
     text(FIELD.left + 1, y - 1, say.drawTemplateMatch({ number: index + 1 }), MATCH_WORDS)
   );
 }

@@ -1,4 +1,5 @@
-import { bookFields, type Field } from "../../../core/refit/fields.ts";
+import type { Field } from "../../../core/refit/field.ts";
+import { bookFields } from "../../../core/refit/fields.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { fieldHelp, fieldLabel, optionText } from "../../../words/fields.ts";
 import * as say from "../../../words/messages.ts";

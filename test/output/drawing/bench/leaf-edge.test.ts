@@ -1,6 +1,7 @@
 import { DOMParser } from "@xmldom/xmldom";
 import { describe, expect, it } from "vitest";
 import type { BenchPlan } from "../../../../src/core/bench/bench-plan.ts";
+import { leafNumber } from "../../../../src/core/book/leaf-number.ts";
 import { leafEdge } from "../../../../src/output/drawing/bench/leaf-edge.ts";
 import { leafCard } from "../../../../src/output/views/leaf-card.ts";
 import { demoPlan } from "../../../core/bench/made.ts";
@@ -17,7 +18,7 @@ interface Box {
 /** The drawing's shapes by class, with their numbers. */
 function draw(plan: BenchPlan, leaf: number, step = 0.5) {
   const units = plan.kit.units;
-  const svg = leafEdge(leafCard(plan, leaf, { units, step }), plan.pattern, units, ROOM);
+  const svg = leafEdge(leafCard(plan, leafNumber(leaf), { units, step }), plan.pattern, units, ROOM);
   const root = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement!;
   const all = [...root.getElementsByTagName("*")];
   const of = (name: string) => all.filter((one) => one.getAttribute("class") === name);
