@@ -1,4 +1,4 @@
-import { rmSync } from "node:fs";
+import { readdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
 import { PSEUDO } from "../../../../src/words/pseudo.ts";
@@ -34,6 +34,9 @@ export function markedProject(): Project {
   project.write("content/kits/harbour-moon/index.md", page(markedMoon()));
   project.write("content/kits/little-gull/index.md", page(markedGull()));
   writeClass(project);
+  const motifs = join(project.folder, "content/motifs");
+  for (const file of readdirSync(motifs))
+    renameSync(join(motifs, file), join(motifs, `${mark(file.replace(".svg", ""))}.svg`));
   return project;
 }
 
