@@ -30,7 +30,10 @@ export function markedProject(): Project {
   const { heading, title, ...home } = parse(project.read("content/index.md").split(/^---$/m)[1]!);
   project.write("content/index.md", page({ ...home, heading: mark(heading), title: mark(title) }));
   const cautions: Stated[] = parse(project.read("content/words/en/cautions.yaml"));
-  project.write("content/words/en/cautions.yaml", stringify(cautions.map((one) => marked(one, ["title", "short", "text"]))));
+  project.write(
+    "content/words/en/cautions.yaml",
+    stringify(cautions.map((one) => marked(one, ["title", "short", "text"]))),
+  );
   project.write("content/kits/harbour-moon/index.md", page(markedMoon()));
   project.write("content/kits/little-gull/index.md", page(markedGull()));
   writeClass(project);
@@ -85,12 +88,19 @@ function markedGull(): Stated {
 
 function writeClass(project: Project): void {
   const demo = "content/classes/winter-evenings";
-  const matter = marked(parse(project.read(`${demo}/index.md`).split(/^---$/m)[1]!) as Stated, ["title", "summary", "place"]);
+  const matter = marked(parse(project.read(`${demo}/index.md`).split(/^---$/m)[1]!) as Stated, [
+    "title",
+    "summary",
+    "place",
+  ]);
   const sessions = matter.sessions.map((one: Stated) => marked(one, ["title"]));
   const stock = [{ item: mark("crate"), quantity: 2 }];
   const kits = ["little-gull", "harbour-moon"];
   // The seats of the third kit are left out.
-  const books = project.read(`${demo}/books.csv`).split("\n").filter((line) => !line.includes("evening-boat"));
+  const books = project
+    .read(`${demo}/books.csv`)
+    .split("\n")
+    .filter((line) => !line.includes("evening-boat"));
   rmSync(join(project.folder, demo), { recursive: true });
   project.write(CLASS, page({ ...matter, kits, sessions, stock, bring: matter.bring.map(mark) }));
   project.write("content/classes/evenings/books.csv", books.join("\n"));

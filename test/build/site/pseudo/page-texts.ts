@@ -6,9 +6,19 @@ export interface PageText {
 
 /** Runs in a page: every text node and every attribute that is read out, shown or listed elsewhere, hidden ones included. */
 export function pageTexts(): PageText[] {
-  const SAID = ["alt", "title", "aria-label", "aria-description", "aria-valuetext", "placeholder", "label", "data-label"];
+  const SAID = [
+    "alt",
+    "title",
+    "aria-label",
+    "aria-description",
+    "aria-valuetext",
+    "placeholder",
+    "label",
+    "data-label",
+  ];
   const UNSAID = "script, style, noscript, code";
-  const METAS = 'meta[name="description"], meta[property^="og:"], meta[name^="twitter:"], meta[name="application-name"]';
+  const METAS =
+    'meta[name="description"], meta[property^="og:"], meta[name^="twitter:"], meta[name="application-name"]';
   const name = (element: Element): string =>
     `${element.tagName.toLowerCase()}${element.id ? `#${element.id}` : ""}${[...element.classList].map((one) => `.${one}`).join("")}`;
   const found: PageText[] = [];
@@ -47,15 +57,20 @@ export function pageOverflow(): string[] {
     found.push(`page: ${root.scrollWidth} > ${innerWidth}`);
     for (const one of document.body.querySelectorAll<HTMLElement>("*")) {
       const { right, width } = one.getBoundingClientRect();
-      if (width > 0 && right > innerWidth + 1 && found.length < 6) found.push(`  ${told(one, Math.round(right), innerWidth)}`);
+      if (width > 0 && right > innerWidth + 1 && found.length < 6)
+        found.push(`  ${told(one, Math.round(right), innerWidth)}`);
     }
   }
-  for (const one of document.querySelectorAll<HTMLElement>("button, label, summary, legend, a, h1, h2, h3, th, dt, dd")) {
+  for (const one of document.querySelectorAll<HTMLElement>(
+    "button, label, summary, legend, a, h1, h2, h3, th, dt, dd",
+  )) {
     if (!one.checkVisibility()) continue;
     const { overflowX, display, position } = getComputedStyle(one);
     if (display === "inline" || position === "absolute") continue;
-    if (one.scrollWidth > one.clientWidth + 1 && overflowX !== "auto") found.push(told(one, one.scrollWidth, one.clientWidth));
-    if (one.scrollHeight > one.clientHeight + 4 && overflowX === "hidden") found.push(`high ${told(one, one.scrollHeight, one.clientHeight)}`);
+    if (one.scrollWidth > one.clientWidth + 1 && overflowX !== "auto")
+      found.push(told(one, one.scrollWidth, one.clientWidth));
+    if (one.scrollHeight > one.clientHeight + 4 && overflowX === "hidden")
+      found.push(`high ${told(one, one.scrollHeight, one.clientHeight)}`);
   }
   return found;
 }

@@ -20,8 +20,11 @@ const ALLOWED: readonly RegExp[] = [
   /\b(?:and|or|min|mins|minutes?|hr|hrs|hours?|AM|PM)\b/g,
 ];
 
-/** Words of a text outside the marks « and », but for what is allowed; a mark that nothing closes or opens is told, too. */
-export function unmarked(text: string): string[] {
+/**
+ * Words of a text outside the marks « and », but for what is allowed, and for these names; a mark that nothing closes or
+ * opens is told, too.
+ */
+export function unmarked(text: string, names: readonly RegExp[] = []): string[] {
   let depth = 0;
   let outside = "";
   for (const letter of text) {
@@ -32,6 +35,6 @@ export function unmarked(text: string): string[] {
     if (letter === "»" && depth === 0) outside += "\u0000";
   }
   if (depth > 0) return [`« without » in ${text}`];
-  const rest = ALLOWED.reduce((left, allowed) => left.replace(allowed, "\u0000"), outside);
+  const rest = [...names, ...ALLOWED].reduce((left, allowed) => left.replace(allowed, "\u0000"), outside);
   return rest.match(/\p{L}[\p{L}\p{N}.’'-]*/gu) ?? [];
 }
