@@ -6,13 +6,14 @@ import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts"
 import { type Host, serve } from "../../page/offline/serve.ts";
 import type { Project } from "./project.ts";
 import { brokenKit, markedProject } from "./pseudo/marked-project.ts";
-import { pageOverflow, pageTexts } from "./pseudo/page-texts.ts";
+import { pageOverflow } from "./pseudo/page-overflow.ts";
+import { pageTexts } from "./pseudo/page-texts.ts";
 import { faultsIn, filesOf, jsonTexts, pageFaults, pdfTexts, xmlTexts } from "./pseudo/said.ts";
 import { scriptSuite } from "./pseudo/script-suite.ts";
 import { unmarked } from "./pseudo/unmarked.ts";
 
-/** Folders that their author named, and fields of front matter, which are the same in every language. */
-const NAMED = [/\b(?:harbour-moon|little-gull|evenings)\b/g, /\blevels\[2\]/g];
+/** Folders that their author named, fields of front matter, and where the browser is: the same in every language. */
+const NAMED = [/\b(?:harbour-moon|little-gull|evenings)\b/g, /\blevels\[2\]/g, /\/\S*chrom\S*/g];
 
 let project: Project;
 let dist: string;

@@ -24,8 +24,13 @@ const CLASS = "content/classes/evenings/index.md";
 /** A project in the pseudo-language: a kit with all that a kit may have, a plain one in inches, and a class. All its authors' words are marked. */
 export function markedProject(): Project {
   const project = makeProject({ demoKits: ["harbour-moon", "little-gull"], classes: true });
-  const { url, author } = parse(project.read("content/site.yaml"));
-  const site = { title: mark("Quay"), summary: mark("Pictures in books"), url, language: PSEUDO };
+  const { author } = parse(project.read("content/site.yaml"));
+  const site = {
+    title: mark("Quay"),
+    summary: mark("Pictures in books"),
+    url: "https://example.org/quay/",
+    language: PSEUDO,
+  };
   project.write("content/site.yaml", stringify({ ...site, author: { ...author, name: mark("Workshop") } }));
   const { heading, title, ...home } = parse(project.read("content/index.md").split(/^---$/m)[1]!);
   project.write("content/index.md", page({ ...home, heading: mark(heading), title: mark(title) }));

@@ -46,31 +46,3 @@ export function pageTexts(): PageText[] {
   }
   return found;
 }
-
-/** Runs in a page: what is wider than the window, or cut off in a button, a label or a heading. */
-export function pageOverflow(): string[] {
-  const told = (element: Element, wide: number, room: number): string =>
-    `${element.tagName.toLowerCase()}.${[...element.classList].join(".")} "${element.textContent!.trim().slice(0, 60)}": ${wide} > ${room}`;
-  const root = document.documentElement;
-  const found: string[] = [];
-  if (root.scrollWidth > innerWidth) {
-    found.push(`page: ${root.scrollWidth} > ${innerWidth}`);
-    for (const one of document.body.querySelectorAll<HTMLElement>("*")) {
-      const { right, width } = one.getBoundingClientRect();
-      if (width > 0 && right > innerWidth + 1 && found.length < 6)
-        found.push(`  ${told(one, Math.round(right), innerWidth)}`);
-    }
-  }
-  for (const one of document.querySelectorAll<HTMLElement>(
-    "button, label, summary, legend, a, h1, h2, h3, th, dt, dd",
-  )) {
-    if (!one.checkVisibility()) continue;
-    const { overflowX, display, position } = getComputedStyle(one);
-    if (display === "inline" || position === "absolute") continue;
-    if (one.scrollWidth > one.clientWidth + 1 && overflowX !== "auto")
-      found.push(told(one, one.scrollWidth, one.clientWidth));
-    if (one.scrollHeight > one.clientHeight + 4 && overflowX === "hidden")
-      found.push(`high ${told(one, one.scrollHeight, one.clientHeight)}`);
-  }
-  return found;
-}

@@ -53,20 +53,20 @@ export function jsonTexts(value: unknown, where: string): PageText[] {
   );
 }
 
-/** The texts of a PDF: each page's with its head and foot, its bookmarks and its title. */
+/** The texts of a PDF: its pages' with head and foot, as one, for a phrase may run over a page's end; its bookmarks and its title. */
 export async function pdfTexts(dist: string, file: string): Promise<PageText[]> {
   const task = getDocument({ data: new Uint8Array(readFileSync(join(dist, file))), verbosity: 0 });
   const document = await task.promise;
-  const texts: PageText[] = [];
+  let pages = "";
   for (let number = 1; number <= document.numPages; number += 1) {
     const { items } = await (await document.getPage(number)).getTextContent();
-    const text = items.map((item) => ("str" in item ? item.str + (item.hasEOL ? " " : "") : "")).join("");
-    texts.push({ where: `${file} page ${number}`, text });
+    pages += ` ${items.map((item) => ("str" in item ? item.str + (item.hasEOL ? " " : "") : "")).join("")}`;
   }
   const titles = (marks: Awaited<ReturnType<typeof document.getOutline>> | null): string[] =>
     (marks ?? []).flatMap(({ title, items }) => [title, ...titles(items)]);
   const { info } = await document.getMetadata();
   const { Title } = info as { readonly Title?: string };
+  const texts = [{ where: file, text: pages }];
   for (const text of [Title ?? "", ...titles(await document.getOutline())])
     texts.push({ where: `${file} title`, text });
   await task.destroy();

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Maker, MOON, newMaker } from "../../../page/bench/bench-reader.ts";
 import type { Host } from "../../../page/offline/serve.ts";
 import { type Served, textOf } from "../../../page/offline/visit.ts";
-import { pageOverflow } from "./page-texts.ts";
+import { pageOverflow } from "./page-overflow.ts";
 import { pageFaults } from "./said.ts";
 
 /** What pages of the built site in the pseudo-language say after a reader did something. */
@@ -119,7 +119,7 @@ export function scriptSuite(site: () => { readonly host: Host; readonly browser:
       await visit("kits/harbour-moon/index.html");
       await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
       await page.$eval("[data-round-open]", (button) => (button as HTMLElement).click());
-      await page.waitForFunction(() => document.querySelector("[data-round-levels] *") !== null, { timeout: 30_000 });
+      await page.waitForSelector("#round canvas");
       found.push(...(await faults(page, "from all sides")));
       await visit("classes/evenings/seat-2/index.html");
       await settled();

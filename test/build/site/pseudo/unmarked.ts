@@ -1,9 +1,10 @@
 /** What may stand outside the marks, each by name. */
 const ALLOWED: readonly RegExp[] = [
-  // Addresses, and paths and names of files.
+  // Addresses, and paths and names of files and folders; on paper an address may be broken over two lines.
   /\bhttps?:\/\/\S+/g,
   /[\w./-]+\.(?:html|pdf|svg|dxf|csv|json|md|ftl|yaml|xml|js|png)\b/g,
   /\bexample\.org\b/g,
+  /\b(?:cut|quay|classes|evenings|seat-\d+)\//g,
   // Names of cut files and of layers in them.
   /\b(?:sheet-(?:a4|board)-)?(?:card|acetate|paper)(?:-a4)?-\d+\b/g,
   /\b(?:through-cut|press-score|pencil-mark|measure-check)\b/g,
@@ -31,10 +32,10 @@ export function unmarked(text: string, names: readonly RegExp[] = []): string[] 
     if (letter === "«") depth += 1;
     else if (letter === "»") depth -= 1;
     else if (depth === 0) outside += letter;
-    if (depth < 0) return [`» without « in ${text}`];
+    if (depth < 0) return [`» without « in ${text.slice(0, 200)}`];
     if (letter === "»" && depth === 0) outside += "\u0000";
   }
-  if (depth > 0) return [`« without » in ${text}`];
+  if (depth > 0) return [`« without » in …${text.slice(-200)}`];
   const rest = [...names, ...ALLOWED].reduce((left, allowed) => left.replace(allowed, "\u0000"), outside);
   return rest.match(/\p{L}[\p{L}\p{N}.’'-]*/gu) ?? [];
 }
