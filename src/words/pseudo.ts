@@ -18,35 +18,33 @@ const ACCENTS: Readonly<Record<string, string>> = {
   U: "Ü",
 };
 
-/** Every phrase between « and », with accents and 40 % longer. */
+/**
+ * Every phrase's own text between « and », with accents and 40 % longer. What stands in its arguments stays outside the
+ * marks, so that a word handed over from elsewhere shows.
+ */
 export function pseudoWords(words: Catalogue): Catalogue {
   return Object.fromEntries(
-    Object.entries(words).map(([id, pattern]) => [id, SYMBOLS.test(id) ? pattern : pseudoPattern(pattern)]),
+    Object.entries(words).map(([id, pattern]) => [id, SYMBOLS.test(id) ? pattern : pattern.map(pseudoPiece)]),
   );
 }
 
-function pseudoPattern(pattern: Pattern): Pattern {
-  const length = lengthOf(pattern);
-  return ["«", ...pattern.map(accented), padding(length), "»"];
-}
-
-function accented(piece: Piece): Piece {
-  if (typeof piece === "string") return piece.replace(/[aeiouAEOU]/g, (letter) => ACCENTS[letter]!);
+function pseudoPiece(piece: Piece): Piece {
+  if (typeof piece === "string") return marked(piece);
   if ("arg" in piece) return piece;
-  const of = Object.fromEntries(Object.entries(piece.of).map(([key, pattern]) => [key, pattern.map(accented)]));
-  return { ...piece, of, other: piece.other.map(accented) };
+  const pseudo = (pattern: Pattern): Pattern => pattern.map(pseudoPiece);
+  const of = Object.fromEntries(Object.entries(piece.of).map(([key, pattern]) => [key, pseudo(pattern)]));
+  return { ...piece, of, other: pseudo(piece.other) };
 }
 
-/** Letters of a message's own text, the longest way through its choices. */
-function lengthOf(pattern: Pattern): number {
-  return pattern.reduce((sum, piece) => {
-    if (typeof piece === "string") return sum + piece.length;
-    if ("arg" in piece) return sum;
-    return sum + Math.max(lengthOf(piece.other), ...Object.values(piece.of).map(lengthOf));
-  }, 0);
+/** Spaces at the edges stay outside the marks; signs alone are no words. */
+function marked(text: string): string {
+  if (!/\p{L}/u.test(text)) return text;
+  const own = text.trim();
+  const accented = own.replace(/[aeiouAEOU]/g, (letter) => ACCENTS[letter]!);
+  return text.replace(own, () => `«${accented}${padding(own.length)}»`);
 }
 
-/** Words of four letters, so that long phrases break as real ones do. */
+/** Words of five letters, so that long phrases break as real ones do. */
 function padding(length: number): string {
   const more = Math.ceil(length * 0.4);
   return length < 2 ? "" : " loong".repeat(Math.ceil(more / 6)).slice(0, Math.max(2, more));

@@ -21,12 +21,12 @@ export const SOURCE = "en";
  */
 export function readWords(base: string, language: string): Catalogue {
   const source = catalogueOf(readLanguage(base, SOURCE));
-  if (language === PSEUDO) return pseudoWords(source);
   const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
   const entries = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
   const own = folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`));
   checkKnown([...entries, ...own], source);
-  return { ...source, ...catalogueOf(entries), ...catalogueOf(own) };
+  const words = { ...source, ...catalogueOf(entries), ...catalogueOf(own) };
+  return language === PSEUDO ? pseudoWords(words) : words;
 }
 
 /** All messages of a language's own folder but the site's own phrases. @throws WordsError also where an id stands twice */

@@ -1,12 +1,10 @@
-import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { unitName } from "../../words/units.ts";
-import type { LevelFact } from "../views/figures.ts";
+import { tableFoot, tableIntroduction } from "../../words/packet-table.ts";
 import type { PrintedKit } from "../views/packet-view.ts";
 import type { PrintedRow, TablePage } from "../views/table-pages.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 
-type Titled = Pick<PrintedKit, "kit" | "pattern" | "figures" | "counts">;
+type Titled = Pick<PrintedKit, "kit" | "pattern" | "counts">;
 
 /** How a table is printed: which pages, how many columns of marks, and the class of its sheets. */
 export interface PrintedTable {
@@ -29,7 +27,7 @@ export function packetTable(view: Titled, { pages, cells, size }: PrintedTable):
     (page, i) => html`
 <section class="sheet ${size}" data-sheet>
 <header class="sheet-head">${heading(view, size, i + 1, pages.length)}
-<p>${introduction(view)}</p></header>
+<p>${tableIntroduction(view.kit, view.pattern)}</p></header>
 <table class="table cells-${cells}"><thead><tr>${heads}</tr></thead>
 <tbody>${page.rows.map(tableRow)}
 </tbody></table>
@@ -51,17 +49,6 @@ function heading({ kit }: Titled, size: PrintedTable["size"], sheet: number, she
   return html`<h2>${say.kitTable()}${continued}</h2>`;
 }
 
-function introduction({ kit, pattern, figures }: Titled): string {
-  const words = { units: unitName(kit.units), levels: rowText(figures.levels.map(levelWords)) };
-  return pattern.fit.foldStyle === "stepped"
-    ? say.packetTableTextStepped({ ...words, level: pattern.levels[0]!.name })
-    : say.packetTableText(words);
-}
-
-function levelWords({ number, name, line }: LevelFact): string {
-  return line === undefined ? say.packetTableLevel({ number, name }) : say.packetTableLevelLine({ number, name, line });
-}
-
 function tableRow(row: PrintedRow): Html {
   const kind = [
     `lines-${row.lines}`,
@@ -70,9 +57,9 @@ function tableRow(row: PrintedRow): Html {
     row.border ? "border" : "",
   ].filter((name) => name !== "");
   return html`
-<tr class="${kind.join(" ")}"><td class="tick"><span class="box"></span></td><th scope="row">${row.leaf}</th><td>${
-    row.patternPage || say.tableBorder()
-  }</td><td${row.unnumbered && html` class="name"`}>${row.bookPage}</td><td class="marks">${marks(row)}${
+<tr class="${kind.join(" ")}"><td class="tick"><span class="box"></span></td><th scope="row">${row.leaf}</th>${
+    row.patternPage ? html`<td>${row.patternPage}</td>` : html`<td class="name">${say.tableBorder()}</td>`
+  }<td${row.unnumbered && html` class="name"`}>${row.bookPage}</td><td class="marks">${marks(row)}${
     row.notch && html`<div class="notch">${say.packetTableNotch({ notch: say.kitTableNotchPlace(row.notch) })}</div>`
   }</td><td class="folds">${row.foldLines.map((line) => html`<div>${line.join(" · ")}</div>`)}</td></tr>`;
 }
@@ -85,9 +72,7 @@ function marks({ markLines }: PrintedRow): Markup {
   );
 }
 
-function foot({ leaves, cuts, cutsSoFar, rows, last }: TablePage, all: number): Html {
-  const check = say.packetTableCheck({ leaves, cuts, sofar: cutsSoFar, all });
-  return last
-    ? html`${check} <strong>${say.packetTableLast({ leaf: rows.at(-1)!.leaf })}</strong>`
-    : html`${check} ${say.packetTableShaded()}`;
+function foot({ leaves, cuts, cutsSoFar: sofar, rows, last }: TablePage, all: number): Html {
+  const { sums, end } = tableFoot({ leaves, cuts, sofar, all, lastLeaf: last ? rows.at(-1)!.leaf : undefined });
+  return last ? html`${sums} <strong>${end}</strong>` : html`${sums} ${end}`;
 }

@@ -1,4 +1,5 @@
 import { partsOf } from "../../core/window/window.ts";
+import { tableFoot, tableIntroduction } from "../../words/packet-table.ts";
 import { gaugeSheet } from "../drawing/sheets/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts";
 import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
@@ -7,7 +8,7 @@ import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
 import { type TablePage, tablePages } from "./table-pages.ts";
-import { largeTable, packetTable } from "./table-settings.ts";
+import { largeTable, packetTable, type TableWords } from "./table-settings.ts";
 
 /** What only the printed packet has. */
 export interface PacketView {
@@ -32,14 +33,27 @@ export function withPacket(view: KitView): PrintedKit {
 
 function packetView(view: KitView): PacketView {
   const rows = view.rows.map(({ row }) => row);
+  const words = wordsAround(view);
+  const normal = packetTable(rows, words);
+  const large = largeTable(rows, words);
   return {
     sheet: SHEET,
     gauge: gaugeSheet(view.kit),
     strips: stripSheets(view.kit, view.shown),
     templates: templateSheets(partsOf(view.pattern.window), view.kit.units),
-    pages: tablePages(rows, packetTable(rows)),
-    cells: packetTable(rows).marksPerLine,
-    largePages: tablePages(rows, largeTable(rows)),
-    largeCells: largeTable(rows).marksPerLine,
+    pages: tablePages(rows, normal),
+    cells: normal.marksPerLine,
+    largePages: tablePages(rows, large),
+    largeCells: large.marksPerLine,
+  };
+}
+
+/** The longest that can stand above and below a sheet of the table. */
+function wordsAround({ kit, pattern, counts }: KitView): TableWords {
+  const { leaves, cuts } = counts;
+  const ends = [undefined, leaves].map((lastLeaf) => tableFoot({ leaves, cuts, sofar: cuts, all: cuts, lastLeaf }));
+  return {
+    above: tableIntroduction(kit, pattern).length,
+    below: Math.max(...ends.map(({ sums, end }) => sums.length + 1 + end.length)),
   };
 }

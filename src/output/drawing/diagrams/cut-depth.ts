@@ -5,9 +5,10 @@ import { stepFor } from "../../../core/units/length.ts";
 import { formatDepth, formatLength, formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
+import { wordsWidth } from "../words-width.ts";
 import { edgeName } from "./edge-name.ts";
 import { type Boundary, depthOf, exampleBoundary, exampleLeaf, levelTint } from "./example-leaf.ts";
-import { CUT, diagram, FOLDED, NO_LINE, PAPER, SCORE, THIN, torn, wordsWidth } from "./ink.ts";
+import { CUT, diagram, FOLDED, NO_LINE, PAPER, SCORE, TEXT, THIN, torn } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
 const EDGE = 72;
@@ -120,7 +121,7 @@ function depthDimensions(pen: Pen, { a, b, origin, x, size }: Depths): string[] 
 
 /** Words above the cut, or past its end where they are longer than it. */
 function cutWords(pen: Pen, end: number, words: string): string {
-  return wordsWidth(words) < EDGE - end - 2
+  return wordsWidth(words, TEXT) < EDGE - end - 2
     ? pen.words([(EDGE + end) / 2, MIDDLE - 1.2], words, { anchor: "middle", bold: true })
     : pen.words([end - 1.4, MIDDLE + 1], words, { anchor: "end", bold: true });
 }

@@ -1,4 +1,5 @@
-import { type At, type Look, THIN, wordsWidth } from "./ink.ts";
+import { wordsWidth } from "../words-width.ts";
+import { type At, type Look, TEXT, THIN } from "./ink.ts";
 import type { WordsStyle } from "./pen-words.ts";
 
 export type Side = "left" | "right";
@@ -43,7 +44,7 @@ export function levelDimensionWords(
   content: string,
   outside: Side = "right",
 ): string {
-  if (wordsWidth(content) <= Math.abs(x2 - x1) - 0.6)
+  if (wordsWidth(content, TEXT) <= Math.abs(x2 - x1) - 0.6)
     return words([(x1 + x2) / 2, y - 0.8], content, { anchor: "middle" });
   return outside === "right"
     ? words([Math.max(x1, x2) + 1.6, y + 1], content)

@@ -4,11 +4,13 @@ import { benchCutDepth } from "../../../core/plan/bench.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
+import { linesWithin } from "../words-width.ts";
 import { type Boundary, depthOf, exampleBoundary, exampleLeaf } from "./example-leaf.ts";
 import { FACE_CELL, type FaceCell } from "./fold-face.ts";
 import { foldPanels } from "./fold-panels.ts";
 import { diagram, SMALL, WIDTH } from "./ink.ts";
 import { penFor } from "./pen.ts";
+import { LINE } from "./pen-words.ts";
 
 const CELL = { width: 38, height: 52, gap: 4 };
 
@@ -29,12 +31,13 @@ export function foldSteps(kit: Kit, pattern: Pattern): Figure | undefined {
     const title = penFor("ltr", field).words(
       [0, TITLES[row]!],
       say.drawFoldTitle({ number: i + 1, step: panel.title }),
-      { bold: true, size: 3.3 },
+      { bold: true, size: 3.3, room: CELL.width + 2 },
     );
     return title + panel.draw(faceCell(penFor(kit.book.direction, field), pattern, boundary));
   });
   const foot = 2 * CELL.height + 6;
-  return diagram(foot + 4, labelOf(pattern, boundary, size), [
+  const more = Math.max(0, linesWithin(WIDTH, say.drawFoldFoot(), SMALL).length - 2);
+  return diagram(foot + 4 + more * LINE * SMALL, labelOf(pattern, boundary, size), [
     ...drawn,
     penFor("ltr").wrapped([0, foot - 1], say.drawFoldFoot(), WIDTH, { size: SMALL }),
   ]);

@@ -3,7 +3,8 @@ import type { GaugeLine } from "../../../core/plan/gauge-lines.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import { CARD, CUT, FAINT, type Look, PAPER, SCORE, SMALL, TEXT, THIN, torn, wordsWidth } from "./ink.ts";
+import { wordsWidth } from "../words-width.ts";
+import { CARD, CUT, FAINT, type Look, PAPER, SCORE, SMALL, TEXT, THIN, torn } from "./ink.ts";
 import type { Pen } from "./pen.ts";
 
 const FORE_EDGE = 70;

@@ -3,7 +3,7 @@ import { lineLook } from "../line-kinds.ts";
 
 /** Width of every diagram between its margins. With them it is printed 84 mm wide, so that its units are printed millimetres. */
 export const WIDTH = 80;
-const MARGIN = { side: 2, top: 1 } as const;
+export const MARGIN = { side: 2, top: 1 } as const;
 
 /** Height of letters: the usual one, and the least. */
 export const TEXT = 3;
@@ -46,14 +46,6 @@ export function diagram(height: number, label: string, parts: readonly string[])
     height: height + 2 * MARGIN.top,
   };
   return figureOf(field, label, parts.join(""), "figure diagram");
-}
-
-/** A letter's width as a share of its height, on the wide side. */
-const LETTER = 0.5;
-
-/** About how wide words are drawn. */
-export function wordsWidth(words: string, size = TEXT): number {
-  return words.length * LETTER * size;
 }
 
 const WAVE = 0.6;

@@ -25,8 +25,8 @@ export function leafAndPages(kit: Kit, pattern: Pattern): Figure {
   const turned = penFor(kit.book.direction, { left: 43, top: 0, width: SPREAD });
   const words = penFor("ltr");
   return diagram(49, labelOf(first, front, back), [
-    words.words([19, 4], say.drawPagesFront(), { anchor: "middle", bold: true }),
-    words.words([61, 4], say.drawPagesBack(), { anchor: "middle", bold: true }),
+    words.words([19, 4], say.drawPagesFront(), { anchor: "middle", bold: true, room: SPREAD + 2 }),
+    words.words([61, 4], say.drawPagesBack(), { anchor: "middle", bold: true, room: SPREAD + 2 }),
     spread(lying, before, pageLines(leaf, front, first.patternPage), "right"),
     lying.arrow(27, PAGE.top + 17, 9, PAGE.top + 17, [18, PAGE.top + 7]),
     spread(turned, pageLines(leaf, back), after, "left"),

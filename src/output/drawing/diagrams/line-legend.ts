@@ -6,6 +6,7 @@ import { penFor } from "./pen.ts";
 const ROW = 5.2;
 const COLUMNS = [1, 42] as const;
 const SAMPLE = 13;
+const ROOM = COLUMNS[1] - COLUMNS[0] - SAMPLE - 3.5;
 
 /** What each line of the diagrams means. */
 export function lineLegend(): Figure {
@@ -26,7 +27,7 @@ export function lineLegend(): Figure {
   const drawn = items.map(({ words, draw }, i) => {
     const x = COLUMNS[Math.floor(i / rows)]!;
     const y = 3 + (i % rows) * ROW;
-    return draw(x, y) + pen.words([x + SAMPLE + 2.5, y + 1.05], words);
+    return draw(x, y) + pen.words([x + SAMPLE + 2.5, y + 1.05], words, { room: ROOM });
   });
   return diagram(rows * ROW + 2, say.drawLegend(), drawn);
 }

@@ -1,25 +1,30 @@
 import { escapeXml } from "../../xml.ts";
 import { num, tag, text } from "../svg-text.ts";
-import { type At, TEXT, wordsWidth } from "./ink.ts";
+import { linesWithin, sizeWithin } from "../words-width.ts";
+import { type At, MARGIN, TEXT, WIDTH } from "./ink.ts";
 
 export interface WordsStyle {
   readonly anchor?: "start" | "middle" | "end";
   readonly size?: number;
   readonly bold?: boolean;
+  /** What the words may take at most; otherwise the room to the diagram's edge. */
+  readonly room?: number;
 }
 
 /** Distance of two lines of words from baseline to baseline, as a share of the letters' height. */
-const LINE = 1.2;
+export const LINE = 1.2;
 
-/** Words on one line; `flip` where the field is mirrored, so that words run the other way from their place. */
+/** Words on one line, smaller where the room is short of them; `flip` where the field is mirrored, so that words run the other way from their place. */
 export function levelWords([x, y]: At, content: string, style: WordsStyle, flip: boolean): string {
-  return text(x, y, content, { ...letters(style), "text-anchor": anchorOf(style, flip) });
+  const anchor = anchorOf(style, flip);
+  const size = sizeWithin(style.room ?? roomAt(x, anchor), content, style.size ?? TEXT);
+  return text(x, y, content, { ...letters({ ...style, size }), "text-anchor": anchor });
 }
 
 /** Words over several lines no wider than `width`, the first at `at`. One text, so that it is read as one. */
 export function wrappedWords([x, y]: At, content: string, width: number, style: WordsStyle, flip: boolean): string {
   const { size = TEXT } = style;
-  const lines = linesOf(content, width, size).map((line, i) =>
+  const lines = linesWithin(width, content, size).map((line, i) =>
     tag("tspan", { x, y: y + i * LINE * size }, escapeXml(line)),
   );
   return tag("text", { ...letters(style), "text-anchor": anchorOf(style, flip) }, lines.join(" "));
@@ -35,18 +40,14 @@ export function uprightWords([x, y]: At, content: string, style: WordsStyle): st
   });
 }
 
-/** As many words on a line as it has room for; a longer word stands alone. */
-function linesOf(content: string, width: number, size: number): string[] {
-  const lines: string[] = [];
-  for (const word of content.split(" ")) {
-    const longer = `${lines.at(-1)} ${word}`;
-    if (lines.length > 0 && wordsWidth(longer, size) <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
+/** Room from a place to the diagram's edge, on the side or sides that words run to. */
+function roomAt(x: number, anchor: "start" | "middle" | "end"): number {
+  const [left, right] = [x + MARGIN.side, WIDTH + MARGIN.side - x];
+  if (anchor === "middle") return 2 * Math.min(left, right);
+  return anchor === "start" ? right : left;
 }
 
-function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): string {
+function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): "start" | "middle" | "end" {
   const turned = { start: "end", middle: "middle", end: "start" } as const;
   return flip ? turned[anchor] : anchor;
 }

@@ -7,6 +7,7 @@ import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { boxPath, uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
+import { sizeWithin } from "../words-width.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
 const TOP = 18;
@@ -31,8 +32,8 @@ export function gaugeSheet(kit: Kit): string {
     }),
     ...lines.map((line, i) => lineOnGauge(line, i, left, height, kit.units)),
     lineList(lines, left + width + 10, kit.units),
-    text(left, TOP - 6, say.drawGaugeMake(), { "font-size": 3 }),
-    text(left, TOP - 2, say.drawGaugeDashed(), { "font-size": 3 }),
+    fitted(left, TOP - 6, say.drawGaugeMake(), 3),
+    fitted(left, TOP - 2, say.drawGaugeDashed(), 3),
     calibration(kit.units),
   ].join("");
 }
@@ -97,15 +98,17 @@ function levelsText({ levels }: GaugeLine): string {
 function lineList(lines: readonly GaugeLine[], left: number, units: UnitSystem): string {
   if (left > SHEET.width - LIST_ROOM) return "";
   return [
-    text(left, TOP + 6, say.drawGaugeList(), { "font-size": 4.4, "font-weight": 600 }),
-    text(left, TOP + 10.5, say.drawGaugeListNote(), { "font-size": 3 }),
+    fitted(left, TOP + 6, say.drawGaugeList(), 4.4, 600),
+    fitted(left, TOP + 10.5, say.drawGaugeListNote(), 3),
     ...lines.map((line, i) =>
-      text(left, TOP + 16 + i * 7, rowOf(line, units), {
-        "font-size": 3.8,
-        "font-weight": line.levels.length > 0 ? 600 : 400,
-      }),
+      fitted(left, TOP + 16 + i * 7, rowOf(line, units), 3.8, line.levels.length > 0 ? 600 : 400),
     ),
   ].join("");
+}
+
+/** Words that end within the sheet, smaller where they must be. */
+function fitted(x: number, y: number, words: string, size: number, weight?: number): string {
+  return text(x, y, words, { "font-size": sizeWithin(SHEET.width - x, words, size), "font-weight": weight });
 }
 
 function rowOf(line: GaugeLine, units: UnitSystem): string {

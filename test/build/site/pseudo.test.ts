@@ -1,0 +1,136 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser } from "puppeteer";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
+import { type Host, serve } from "../../page/offline/serve.ts";
+import type { Project } from "./project.ts";
+import { brokenKit, markedProject } from "./pseudo/marked-project.ts";
+import { pageOverflow } from "./pseudo/page-overflow.ts";
+import { pageTexts } from "./pseudo/page-texts.ts";
+import { faultsIn, filesOf, jsonTexts, pageFaults, pdfTexts, xmlTexts } from "./pseudo/said.ts";
+import { scriptSuite } from "./pseudo/script-suite.ts";
+import { unmarked } from "./pseudo/unmarked.ts";
+
+/** Folders that their author named, fields of front matter, and where the browser is: the same in every language. */
+const NAMED = [/\b(?:harbour-moon|little-gull|evenings)\b/g, /\blevels\[2\]/g, /\/\S*chrom\S*/g];
+
+let project: Project;
+let dist: string;
+let host: Host;
+let browser: Browser;
+let built: ReturnType<Project["build"]>;
+
+beforeAll(async () => {
+  project = markedProject();
+  project.write(
+    "content/words/en/own.ftl",
+    "kit-supplies = What lies ready\nbench-jump-not-whole = Whole numbers only\n",
+  );
+  built = project.build();
+  if (built.code !== 0) throw new Error(`nothing was built, or something does not fit its sheet:\n${built.stderr}`);
+  dist = join(project.folder, "dist");
+  host = await serve(() => dist);
+  browser = await launchBrowser(await findBrowser());
+}, 300_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await host?.stop();
+  project?.remove();
+});
+
+/** What a terminal showed of our own. */
+const ours = (told: string) =>
+  told
+    .split("\n")
+    .filter((line) => !line.startsWith("[11ty]"))
+    .map((text) => ({ where: "terminal", text }));
+
+describe("the check of a text", () => {
+  it.each([
+    ["«Whôlé loo» 3 mm", []],
+    ["«Püt» 3 leaves «héré»", ["leaves"]],
+    ["«thé «Gull» stànds» now", ["now"]],
+    ["«nôt clôséd", ["« without » in «nôt clôséd"]],
+    ["A4, CR2032, US Letter and 14 January 2027", []],
+  ])("%s: %j", (text, found) => {
+    expect(unmarked(text)).toEqual(found);
+  });
+});
+
+describe("a site in the pseudo-language", () => {
+  it("has no unmarked word on a page as it is loaded", async () => {
+    const page = await browser.newPage();
+    await page.setJavaScriptEnabled(false);
+    const found: string[] = [];
+    const pages = filesOf(dist, ".html");
+    expect(pages.length).toBeGreaterThan(25);
+    for (const file of pages) {
+      await page.goto(host.site + file, { waitUntil: "domcontentloaded" });
+      expect((await page.evaluate(pageTexts)).length, file).toBeGreaterThan(5);
+      found.push(...(await pageFaults(page, file)));
+    }
+    await page.close();
+    expect(found).toEqual([]);
+  });
+
+  it("has no page with scripts that says an unmarked word, is wider than its window or cuts a label", async () => {
+    const page = await browser.newPage();
+    const found: string[] = [];
+    for (const file of filesOf(dist, ".html")) {
+      await page.setViewport({ width: 1280, height: 900 });
+      await page.goto(host.site + file, { waitUntil: "load" });
+      found.push(...(await page.evaluate(pageOverflow)).map((fault) => `${file} at 1280 px: ${fault}`));
+      await page.setViewport({ width: 390, height: 900 });
+      found.push(...(await page.evaluate(pageOverflow)).map((fault) => `${file} at 390 px: ${fault}`));
+      found.push(...(await pageFaults(page, file)));
+    }
+    await page.close();
+    expect(found).toEqual([]);
+  });
+
+  it("has no unmarked word in what machines read to people: drawings, feed, manifest, structured data", () => {
+    const data = filesOf(dist, ".html").flatMap((file) =>
+      [
+        ...readFileSync(join(dist, file), "utf8").matchAll(/<script type="application\/ld\+json">(.*?)<\/script>/gs),
+      ].flatMap(([, json]) => jsonTexts(JSON.parse(json!), file)),
+    );
+    const drawings = [...filesOf(dist, "front.svg"), ...filesOf(dist, "front-lit.svg")].flatMap((file) =>
+      xmlTexts(dist, file, ["title", "desc", "text"]),
+    );
+    const feed = xmlTexts(dist, "feed.xml", ["title", "subtitle", "name", "summary", "rights"]);
+    const manifest = jsonTexts(JSON.parse(readFileSync(join(dist, "manifest.webmanifest"), "utf8")), "manifest");
+    for (const texts of [data, drawings, feed, manifest]) {
+      expect(texts.length).toBeGreaterThan(1);
+      expect(faultsIn(texts)).toEqual([]);
+    }
+  });
+
+  it("has no unmarked word in a PDF: on its pages, at their feet, in its bookmarks and its title", async () => {
+    const files = filesOf(dist, ".pdf").filter((file) => !file.includes("all-seats"));
+    expect(files.length).toBeGreaterThan(12);
+    const found: string[] = [];
+    for (const file of files) found.push(...faultsIn(await pdfTexts(dist, file)));
+    expect(found).toEqual([]);
+  });
+
+  it("is told about in marked words, also where a kit cannot be built", () => {
+    const gull = project.read("content/kits/little-gull/index.md");
+    const warned = ours(built.stderr + built.stdout);
+    expect(warned.length).toBeGreaterThan(8);
+    expect(faultsIn(warned, NAMED)).toEqual([]);
+    project.write("content/kits/little-gull/index.md", brokenKit());
+    const broken = project.build();
+    project.write("content/kits/little-gull/index.md", gull);
+    expect(broken.code).toBe(1);
+    expect(broken.stderr).toContain("levels[2]");
+    expect(faultsIn(ours(broken.stderr + broken.stdout), NAMED)).toEqual([]);
+  });
+
+  it("says a phrase on its pages as own.ftl does; the next suite asks a script", () => {
+    expect(readFileSync(join(dist, "kits/little-gull/index.html"), "utf8")).toContain("«Whàt lîés réàdy loong»");
+  });
+});
+
+scriptSuite(() => ({ host, browser }));
