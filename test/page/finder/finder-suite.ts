@@ -82,7 +82,7 @@ export function finderSuite(served: () => Served): void {
     it("opens a kit with the change that was chosen", async () => {
       await visit(served(), page, "index.html?height=110");
       const gull = card("little-gull");
-      expect(await textOf(page, `${gull} .verdict`)).toMatch(/^Fits with a change.*Make the picture \d+\smm high/);
+      expect(await textOf(page, `${gull} .verdict`)).toMatch(/^Fits with a change.*Make the picture \d+\smm tall/);
       await Promise.all([page.waitForNavigation(), page.click(`${gull} .verdict a`)]);
       await textOf(page, "[data-refit-state]", /It fits/);
     });
