@@ -1,4 +1,4 @@
-import type { Catalogue, Pattern, Piece } from "./message.ts";
+import type { Catalogue, MessagePart, MessageParts } from "./message.ts";
 
 /** The language that tests read a site in: English with every phrase marked and lengthened (BCP 47 region XA, private use). */
 export const PSEUDO = "en-XA";
@@ -25,12 +25,12 @@ export function pseudoWords(words: Catalogue): Catalogue {
   );
 }
 
-function pseudoPattern(pattern: Pattern): Pattern {
+function pseudoPattern(pattern: MessageParts): MessageParts {
   const length = lengthOf(pattern);
   return ["«", ...pattern.map(accented), padding(length), "»"];
 }
 
-function accented(piece: Piece): Piece {
+function accented(piece: MessagePart): MessagePart {
   if (typeof piece === "string") return piece.replace(/[aeiouAEOU]/g, (letter) => ACCENTS[letter]!);
   if ("arg" in piece) return piece;
   const of = Object.fromEntries(Object.entries(piece.of).map(([key, pattern]) => [key, pattern.map(accented)]));
@@ -38,7 +38,7 @@ function accented(piece: Piece): Piece {
 }
 
 /** Letters of a message's own text, the longest way through its choices. */
-function lengthOf(pattern: Pattern): number {
+function lengthOf(pattern: MessageParts): number {
   return pattern.reduce((sum, piece) => {
     if (typeof piece === "string") return sum + piece.length;
     if ("arg" in piece) return sum;

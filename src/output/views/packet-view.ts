@@ -7,7 +7,7 @@ import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
 import { type TablePage, tablePages } from "./table-pages.ts";
-import { largeTable, packetTable } from "./table-settings.ts";
+import { largeTableSetting, packetTableSetting } from "./table-settings.ts";
 
 /** What only the printed packet has. */
 export interface PacketView {
@@ -37,9 +37,9 @@ function packetView(view: KitView): PacketView {
     gauge: gaugeSheet(view.kit),
     strips: stripSheets(view.kit, view.shown),
     templates: templateSheets(partsOf(view.pattern.window), view.kit.units),
-    pages: tablePages(rows, packetTable(rows)),
-    cells: packetTable(rows).marksPerLine,
-    largePages: tablePages(rows, largeTable(rows)),
-    largeCells: largeTable(rows).marksPerLine,
+    pages: tablePages(rows, packetTableSetting(rows)),
+    cells: packetTableSetting(rows).marksPerLine,
+    largePages: tablePages(rows, largeTableSetting(rows)),
+    largeCells: largeTableSetting(rows).marksPerLine,
   };
 }

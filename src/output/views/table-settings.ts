@@ -10,12 +10,12 @@ const NORMAL = [
 const LARGE = [{ letters: 9, marks: 3 }] as const;
 
 /** The packet's table: about thirty leaves a page, generous enough to tick off by hand. */
-export function packetTable(rows: readonly Row[]): TableSetting {
+export function packetTableSetting(rows: readonly Row[]): TableSetting {
   return { height: 207, line: 4.6, padding: 2.2, marksPerLine: marksFor(rows, NORMAL, 3), foldsPerLine: 9 };
 }
 
 /** The large-print table: one and a half times the type. */
-export function largeTable(rows: readonly Row[]): TableSetting {
+export function largeTableSetting(rows: readonly Row[]): TableSetting {
   return { height: 203, line: 7.2, padding: 3, marksPerLine: marksFor(rows, LARGE, 2), foldsPerLine: 5 };
 }
 
