@@ -10,16 +10,16 @@ export type Arguments = Readonly<Record<string, Word>>;
  * A piece of a message: its own text, an argument, or a choice by an argument: by the number itself, by the language's plural
  * category of a number (CLDR: one, few, other …), or by a word.
  */
-export type Piece =
+export type MessagePart =
   | string
   | { readonly arg: string }
-  | { readonly by: string; readonly of: Readonly<Record<string, Pattern>>; readonly other: Pattern };
+  | { readonly by: string; readonly of: Readonly<Record<string, MessageParts>>; readonly other: MessageParts };
 
 /** A message as a translator wrote it, in pieces. */
-export type Pattern = readonly Piece[];
+export type MessageParts = readonly MessagePart[];
 
 /** All messages of one language by their ids. */
-export type Catalogue = Readonly<Record<string, Pattern>>;
+export type Catalogue = Readonly<Record<string, MessageParts>>;
 
 const numbers = new Map<string, Intl.NumberFormat>();
 const plurals = new Map<string, Intl.PluralRules>();
@@ -28,7 +28,7 @@ const plurals = new Map<string, Intl.PluralRules>();
  * Fills a message. Numbers keep up to three decimals; groups of digits are parted from five digits on.
  * @throws Error where an argument has no value: a layout, which no compiler reads, hands over a misspelt name
  */
-export function fill(pattern: Pattern, args: Arguments): string {
+export function fill(pattern: MessageParts, args: Arguments): string {
   let text = "";
   for (const piece of pattern) {
     if (typeof piece === "string") text += piece;

@@ -1,4 +1,4 @@
-import type { Catalogue, Pattern, Piece } from "./message.ts";
+import type { Catalogue, MessagePart, MessageParts } from "./message.ts";
 
 /** The language that tests read a site in: English with every phrase marked and lengthened (BCP 47 region XA, private use). */
 export const PSEUDO = "en-XA";
@@ -28,10 +28,10 @@ export function pseudoWords(words: Catalogue): Catalogue {
   );
 }
 
-function pseudoPiece(piece: Piece): Piece {
+function pseudoPiece(piece: MessagePart): MessagePart {
   if (typeof piece === "string") return marked(piece);
   if ("arg" in piece) return piece;
-  const pseudo = (pattern: Pattern): Pattern => pattern.map(pseudoPiece);
+  const pseudo = (pattern: MessageParts): MessageParts => pattern.map(pseudoPiece);
   const of = Object.fromEntries(Object.entries(piece.of).map(([key, pattern]) => [key, pseudo(pattern)]));
   return { ...piece, of, other: pseudo(piece.other) };
 }

@@ -2,10 +2,10 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { readLanguage } from "../../src/input/words/read-words.ts";
 import { glossary } from "../../src/words/glossary.ts";
-import type { Pattern } from "../../src/words/message.ts";
+import type { MessageParts } from "../../src/words/message.ts";
 
 /** A message as it may come out: each way through its choices, with a word for each argument. */
-function ways(pattern: Pattern): string[] {
+function ways(pattern: MessageParts): string[] {
   return pattern.reduce<string[]>(
     (begun, piece) => {
       if (typeof piece === "string") return begun.map((text) => text + piece);

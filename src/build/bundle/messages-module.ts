@@ -1,5 +1,5 @@
 import { argumentsOf, type WordsEntry } from "../../input/words/fluent.ts";
-import type { Catalogue, Pattern } from "../../words/message.ts";
+import type { Catalogue, MessageParts } from "../../words/message.ts";
 
 /** The module of typed functions that the program says its words with: one for each message, named after its id. */
 export function messagesModule(entries: readonly WordsEntry[]): string {
@@ -27,7 +27,7 @@ export function spokenModule(words: Catalogue, language: string): string {
 }
 
 /** A pattern as an expression of its text; `a` holds the arguments. */
-function codeOf(pattern: Pattern): string {
+function codeOf(pattern: MessageParts): string {
   const pieces = pattern.map((piece) => {
     if (typeof piece === "string") return literal(piece);
     if ("arg" in piece) return `\${written(a.${piece.arg})}`;
@@ -59,7 +59,7 @@ function typedFunction({ id, pattern, comment }: WordsEntry): string {
 }
 
 /** The message as a developer reads it: `{count} leaf|{count} leaves`. */
-function inEnglish(pattern: Pattern): string {
+function inEnglish(pattern: MessageParts): string {
   return pattern
     .map((piece) => {
       if (typeof piece === "string") return piece;

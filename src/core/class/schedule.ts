@@ -12,7 +12,7 @@ export interface Task {
 }
 
 /** Where a seat should be when a session ends. */
-export interface Reach {
+export interface SessionEnd {
   /** The last leaf that is folded, or undefined before the first. */
   readonly leaf: PatternLeaf | undefined;
   /** Folded leaves of all. */
@@ -27,7 +27,7 @@ export interface SeatSchedule {
   readonly fit: FittingSeat;
   /** Work at the seat's pace, minutes. */
   readonly minutes: number;
-  readonly reaches: readonly Reach[];
+  readonly reaches: readonly SessionEnd[];
   /** Minutes that the sessions are too short by; 0 where it finishes. */
   readonly short: number;
   /** Minutes that a stage done beforehand would save, where it is not. */
@@ -76,7 +76,7 @@ export function tasksOf(plan: Pick<KitClass, "ready" | "fittingShare">, fit: Fit
   return tasks.filter((task) => task.minutes > 0).map((task) => ({ ...task, minutes: task.minutes * seat.pace }));
 }
 
-function reachesOf(tasks: readonly Task[], work: readonly number[]): Reach[] {
+function reachesOf(tasks: readonly Task[], work: readonly number[]): SessionEnd[] {
   const total = sum(tasks);
   let until = 0;
   return work.map((minutes) => {

@@ -1,7 +1,7 @@
 import type { Element, Node } from "@xmldom/xmldom";
 import * as say from "../../words/messages.ts";
 import { PictureError, quoted, ValueError } from "./picture-error.ts";
-import { parseLength } from "./svg-length.ts";
+import { parseSvgLength } from "./svg-length.ts";
 
 /** Line of a node in the file, 1-based. */
 export function lineOf(node: Node): number {
@@ -27,14 +27,14 @@ export function atLine<T>(line: number, what: string, parse: () => T): T {
 
 /** A length attribute in user units, or undefined when it is absent or `auto`. */
 export function readLength(element: Element, name: string, percentOf: number | undefined): number | undefined {
-  return readAttribute(element, name, (text) => (text.trim() === "auto" ? undefined : parseLength(text, percentOf)));
+  return readAttribute(element, name, (text) => (text.trim() === "auto" ? undefined : parseSvgLength(text, percentOf)));
 }
 
 /** As {@link readLength}, for sizes and radii: a negative one is an error. */
 export function readSize(element: Element, name: string, percentOf: number | undefined): number | undefined {
   return readAttribute(element, name, (text) => {
     if (text.trim() === "auto") return undefined;
-    const size = parseLength(text, percentOf);
+    const size = parseSvgLength(text, percentOf);
     if (size < 0) throw new ValueError((what) => say.pictureNegative({ what, value: quoted(text) }));
     return size;
   });

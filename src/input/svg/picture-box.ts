@@ -2,7 +2,7 @@ import type { Element } from "@xmldom/xmldom";
 import * as say from "../../words/messages.ts";
 import { lineOf, readAttribute } from "./attribute.ts";
 import { PictureError, quoted, ValueError } from "./picture-error.ts";
-import { parseLength } from "./svg-length.ts";
+import { parseSvgLength } from "./svg-length.ts";
 import { parseViewBox, type ViewBox } from "./view-box.ts";
 
 /**
@@ -22,7 +22,7 @@ export function readPictureBox(root: Element): ViewBox {
 }
 
 function parseSide(text: string): number {
-  const side = parseLength(text, undefined);
+  const side = parseSvgLength(text, undefined);
   if (side <= 0) throw new ValueError((what) => say.pictureNotAboveZero({ what, value: quoted(text) }));
   return side;
 }

@@ -23,7 +23,7 @@ const LENGTH = /^([+-]?(?:\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d+)?)(%|[a-z]*)$/i;
  * @param percentOf what 100 % is, in user units; undefined where a percentage has no meaning
  * @throws ValueError for anything else
  */
-export function parseLength(text: string, percentOf: number | undefined): number {
+export function parseSvgLength(text: string, percentOf: number | undefined): number {
   const [, digits, unit] = LENGTH.exec(text.trim()) ?? [];
   if (digits === undefined || unit === undefined) {
     throw new ValueError((what) => say.pictureNoLength({ what, value: quoted(text) }));

@@ -5,14 +5,14 @@ import {
   type InlineExpression,
   type Pattern as Written,
 } from "@fluent/syntax";
-import type { Catalogue, Pattern, Piece } from "../../words/message.ts";
+import type { Catalogue, MessagePart, MessageParts } from "../../words/message.ts";
 import type { KitMessage } from "../files/message.ts";
 import { WordsError } from "./words-error.ts";
 
 /** A message of a words file with where it stands. */
 export interface WordsEntry {
   readonly id: string;
-  readonly pattern: Pattern;
+  readonly pattern: MessageParts;
   /** What its translators are told. */
   readonly comment: string;
   readonly file: string;
@@ -32,7 +32,7 @@ export function readFluent(file: string, text: string): WordsEntry[] {
   const resource = new FluentParser().parse(text);
   const problems: KitMessage[] = [];
   const lineOf = (entry: Entry): number => text.slice(0, entry.span?.start ?? 0).split("\n").length;
-  const terms = new Map<string, Pattern>();
+  const terms = new Map<string, MessageParts>();
   const entries: WordsEntry[] = [];
   const tell = (entry: Entry, field: string, given: string, allowed: string): void => {
     problems.push({ file, line: lineOf(entry), column: undefined, field, given, allowed, remedy: "correct it here" });
@@ -61,9 +61,9 @@ export function catalogueOf(entries: readonly WordsEntry[]): Catalogue {
 }
 
 /** The arguments of a message in the order in which they first stand in it. */
-export function argumentsOf(pattern: Pattern): ArgumentKinds {
+export function argumentsOf(pattern: MessageParts): ArgumentKinds {
   const found = new Map<string, "number" | "word">();
-  const look = (pieces: Pattern): void => {
+  const look = (pieces: MessageParts): void => {
     for (const piece of pieces) {
       if (typeof piece === "string") continue;
       if ("arg" in piece) {
@@ -84,7 +84,7 @@ export function argumentsOf(pattern: Pattern): ArgumentKinds {
 /** A form of the syntax that is not used here. */
 class UnknownForm extends Error {}
 
-function patternOf(written: Written | null, terms: ReadonlyMap<string, Pattern>): Pattern {
+function patternOf(written: Written | null, terms: ReadonlyMap<string, MessageParts>): MessageParts {
   if (!written) throw new UnknownForm("a message without a text");
   const pieces = written.elements.flatMap((element) =>
     element.type === "TextElement" ? [element.value] : piecesOf(element.expression, terms),
@@ -92,7 +92,10 @@ function patternOf(written: Written | null, terms: ReadonlyMap<string, Pattern>)
   return joined(pieces);
 }
 
-function piecesOf(expression: Expression | InlineExpression, terms: ReadonlyMap<string, Pattern>): readonly Piece[] {
+function piecesOf(
+  expression: Expression | InlineExpression,
+  terms: ReadonlyMap<string, MessageParts>,
+): readonly MessagePart[] {
   switch (expression.type) {
     case "StringLiteral":
       return [expression.parse().value];
@@ -107,8 +110,8 @@ function piecesOf(expression: Expression | InlineExpression, terms: ReadonlyMap<
     }
     case "SelectExpression": {
       if (expression.selector.type !== "VariableReference") throw new UnknownForm("a choice by something else");
-      const of: Record<string, Pattern> = {};
-      let other: Pattern = [];
+      const of: Record<string, MessageParts> = {};
+      let other: MessageParts = [];
       for (const variant of expression.variants) {
         const pattern = patternOf(variant.value, terms);
         if (variant.default) other = pattern;
@@ -122,8 +125,8 @@ function piecesOf(expression: Expression | InlineExpression, terms: ReadonlyMap<
 }
 
 /** Neighbouring texts as one. */
-function joined(pieces: readonly Piece[]): Pattern {
-  const all: Piece[] = [];
+function joined(pieces: readonly MessagePart[]): MessageParts {
+  const all: MessagePart[] = [];
   for (const piece of pieces) {
     const last = all.at(-1);
     if (typeof piece === "string" && typeof last === "string") all[all.length - 1] = last + piece;

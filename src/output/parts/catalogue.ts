@@ -6,7 +6,7 @@ import { finderPart } from "./finder.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** What the catalogue shows. `link` leads from its page. */
-export interface Catalogue {
+export interface CataloguePage {
   readonly heading: string;
   /** What the site's author tells. */
   readonly story: Html;
@@ -16,7 +16,7 @@ export interface Catalogue {
 }
 
 /** The main part of the catalogue: all kits with their finder, and all classes. */
-export function cataloguePage({ heading, story, kits, classes, link }: Catalogue): Html {
+export function cataloguePage({ heading, story, kits, classes, link }: CataloguePage): Html {
   const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
 ${finderPart({ kind: "catalogue", units: "mm" })}
 ${kitCards(kits, link)}

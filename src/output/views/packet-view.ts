@@ -8,7 +8,7 @@ import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
 import { type TablePage, tablePages } from "./table-pages.ts";
-import { largeTable, packetTable, type TableWords } from "./table-settings.ts";
+import { largeTableSetting, packetTableSetting, type TableWords } from "./table-settings.ts";
 
 /** What only the printed packet has. */
 export interface PacketView {
@@ -34,8 +34,8 @@ export function withPacket(view: KitView): PrintedKit {
 function packetView(view: KitView): PacketView {
   const rows = view.rows.map(({ row }) => row);
   const words = wordsAround(view);
-  const normal = packetTable(rows, words);
-  const large = largeTable(rows, words);
+  const normal = packetTableSetting(rows, words);
+  const large = largeTableSetting(rows, words);
   return {
     sheet: SHEET,
     gauge: gaugeSheet(view.kit),

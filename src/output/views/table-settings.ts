@@ -23,7 +23,7 @@ interface Room {
 }
 
 /** The packet's table: about thirty leaves a page, generous enough to tick off by hand. */
-export function packetTable(rows: readonly Row[], words: TableWords): TableSetting {
+export function packetTableSetting(rows: readonly Row[], words: TableWords): TableSetting {
   const more =
     further(words.above, { letters: 112, lines: 2, height: 4.1 }) +
     further(words.below, { letters: 105, lines: 1, height: 4.5 });
@@ -31,7 +31,7 @@ export function packetTable(rows: readonly Row[], words: TableWords): TableSetti
 }
 
 /** The large-print table: one and a half times the type. */
-export function largeTable(rows: readonly Row[], words: TableWords): TableSetting {
+export function largeTableSetting(rows: readonly Row[], words: TableWords): TableSetting {
   const more =
     further(words.above, { letters: 85, lines: 2, height: 5.3 }) +
     further(words.below, { letters: 80, lines: 2, height: 5.3 });

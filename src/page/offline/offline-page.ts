@@ -3,7 +3,7 @@ import type { Answer, Question } from "../../output/offline/messages.ts";
 import { WORKER } from "../../output/offline/site-list.ts";
 import { keepThisKit, tagKept } from "./offline-kit.ts";
 import { watchUpdates } from "./offline-update.ts";
-import { absentPage, kitOf, pathIn } from "./paths.ts";
+import { askedPage, kitOf, pathIn } from "./paths.ts";
 
 /** Makes the site installable and lets it work without network. */
 export function bindOffline(site: URL): void {
@@ -46,7 +46,7 @@ function askWorker(worker: ServiceWorker, question: Question): Promise<Answer> {
 /** On the page that stands for one that is not on this device: the way to it, taken as soon as there is network again. */
 function offerAbsent(site: URL): void {
   const again = document.querySelector<HTMLAnchorElement>("[data-absent-again]");
-  const page = absentPage(location.search);
+  const page = askedPage(location.search);
   if (!again || !page) return;
   again.href = new URL(page, site).href;
   again.hidden = false;

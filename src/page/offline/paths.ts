@@ -28,7 +28,7 @@ export function absentAddress(site: string, path: string): string {
 }
 
 /** The page that was asked for, from the address of the page that says it is absent; undefined where it names none of this site. */
-export function absentPage(search: string): string | undefined {
+export function askedPage(search: string): string | undefined {
   const page = new URLSearchParams(search).get("page");
   return page !== null && /^[a-z0-9][a-z0-9-]*(\/[a-z0-9][a-z0-9.-]*)*$/i.test(page) ? page : undefined;
 }

@@ -4,7 +4,7 @@ import type { RoundData } from "../../output/data/round-data.ts";
 import type { Orbit } from "./orbit.ts";
 
 /** Vertical field of view, degrees: a long lens, so that the view from the front is near the front picture. */
-export const FIELD = 22;
+export const FIELD_OF_VIEW = 22;
 
 /** Space left round the book, mm. */
 const MARGIN = 20;
@@ -15,7 +15,7 @@ export function placeCamera(camera: PerspectiveCamera, orbit: Orbit, data: Round
   const widest = Math.min(Math.PI, Math.max(opening, data.fit.opening));
   const across = blockThickness / 2 + (leafWidth + square) * Math.sin(widest / 2) + MARGIN;
   const up = leafHeight / 2 + square + MARGIN;
-  const lens = Math.tan(toRadians(FIELD) / 2);
+  const lens = Math.tan(toRadians(FIELD_OF_VIEW) / 2);
   const reach = leafWidth / 2 + Math.max(up / lens, across / (lens * camera.aspect));
   const distance = reach * orbit.distance;
   const depth = 1.2 * Math.hypot(leafWidth, leafHeight, across);

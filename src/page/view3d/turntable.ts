@@ -2,20 +2,20 @@ import { PerspectiveCamera, Scene, WebGLRenderer } from "three";
 import type { RoundData } from "../../output/data/round-data.ts";
 import { type BookModel, makeBook } from "./book-model.ts";
 import { type Lamp, makeLamp } from "./lamp.ts";
-import { FIELD, placeCamera } from "./lens.ts";
+import { FIELD_OF_VIEW, placeCamera } from "./lens.ts";
 import { fitsWindow, isOwn } from "./opened-shape.ts";
 import type { Orbit } from "./orbit.ts";
 import { OrbitMotion } from "./orbit-motion.ts";
 import { release } from "./release.ts";
 import { makeSurroundings, type Surroundings } from "./surroundings.ts";
-import { makeWindow, type WindowModel } from "./window-model.ts";
+import { modelWindow, type WindowModel } from "./window-model.ts";
 
 /** The whole book drawn on a turntable. Nothing is drawn until something changes. Angles radians. */
 export class Turntable {
   #canvas: HTMLCanvasElement;
   #data: RoundData;
   #renderer: WebGLRenderer;
-  #camera = new PerspectiveCamera(FIELD);
+  #camera = new PerspectiveCamera(FIELD_OF_VIEW);
   #scene = new Scene();
   #surroundings: Surroundings;
   #book: BookModel;
@@ -38,7 +38,7 @@ export class Turntable {
     this.#surroundings = makeSurroundings(data.book);
     this.#book = makeBook(data);
     this.#lamp = data.light && makeLamp(data.light, data.book.leafHeight);
-    this.#window = data.insert && makeWindow(data, data.insert);
+    this.#window = data.insert && modelWindow(data, data.insert);
     for (const part of [this.#book, this.#lamp, this.#window]) if (part) this.#surroundings.table.add(part.object);
     this.#scene.add(this.#surroundings.object);
     this.#observer.observe(canvas);

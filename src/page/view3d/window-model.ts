@@ -36,7 +36,7 @@ interface Pane {
   readonly swings: boolean;
 }
 
-export function makeWindow(data: RoundData, insert: RoundInsert): WindowModel {
+export function modelWindow(data: RoundData, insert: RoundInsert): WindowModel {
   const partOf = (kind: PartKind): RoundPart | undefined => insert.parts.find((part) => part.kind === kind);
   const outlinesOf = (kind: PartKind): RoundPart["outlines"] => partOf(kind)?.outlines ?? [];
   const hinge = partOf("door")?.scores[0]?.[0]?.[0] ?? 0;

@@ -134,7 +134,7 @@ export function recoverySuite(served: () => Served): void {
       await maker.open(GULL);
       await maker.press("lose");
       expect(await maker.text("recovery-words")).toContain(
-        "a lost border leaf changes nothing in the picture".replace("a", "A"),
+        "A border leaf that is left out changes nothing in the picture.",
       );
       expect(await maker.page.$eval("[data-recovery-do]", (one) => one.checkVisibility())).toBe(false);
     });

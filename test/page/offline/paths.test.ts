@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { absentAddress, absentPage, addressOf, keptAddress, kitOf, pathIn } from "../../../src/page/offline/paths.ts";
+import { absentAddress, addressOf, askedPage, keptAddress, kitOf, pathIn } from "../../../src/page/offline/paths.ts";
 
 const SITE = "https://library.example/workshop/";
 
@@ -44,10 +44,10 @@ describe("addressOf(site, path), keptAddress(site, path, name)", () => {
   });
 });
 
-describe("absentAddress(site, path), absentPage(search)", () => {
+describe("absentAddress(site, path), askedPage(search)", () => {
   it("names the page that was asked for", () => {
     const { search } = new URL(absentAddress(SITE, "kits/gull/bench/index.html"));
-    expect(absentPage(search)).toBe("kits/gull/bench/index.html");
+    expect(askedPage(search)).toBe("kits/gull/bench/index.html");
   });
 
   it.each([
@@ -59,6 +59,6 @@ describe("absentAddress(site, path), absentPage(search)", () => {
     "?page=../x",
     "?page=a//b",
   ])("takes nothing that leads elsewhere: %s", (search) => {
-    expect(absentPage(search)).toBeUndefined();
+    expect(askedPage(search)).toBeUndefined();
   });
 });

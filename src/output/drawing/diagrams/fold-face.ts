@@ -40,7 +40,7 @@ const WIDE_CUT = { ...CUT, "stroke-width": "0.7" };
 export const FACE_CELL = { torn: 1.5, foreEdge: 33, top: 12, middle: 21, foot: 30 };
 
 /** The piece from its face. */
-export function faceOf(cell: FaceCell, state: FaceState): string {
+export function drawFace(cell: FaceCell, state: FaceState): string {
   const { pen, x } = cell;
   const { top, middle, foot } = FACE_CELL;
   const spans = [

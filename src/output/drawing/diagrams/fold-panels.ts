@@ -2,7 +2,7 @@ import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../../core/plan/bench.ts";
 import * as say from "../../../words/messages.ts";
 import { type Boundary, depthOf } from "./example-leaf.ts";
-import { type FaceCell, type FaceState, faceOf } from "./fold-face.ts";
+import { drawFace, type FaceCell, type FaceState } from "./fold-face.ts";
 import { bladeAbove, foldingOver, matUnder, nextLeaf, scoringTools, sectionOf } from "./fold-section.ts";
 
 /** One panel: what is done, on the face and edge-on. */
@@ -33,7 +33,7 @@ function singlePanels([a, b]: Depths, size: (mm: number) => string): FoldPanel[]
     {
       title: say.drawFoldEach(),
       draw: (cell) =>
-        faceOf(cell, { edges: [a, 0], scores: [b], cut: [0, deeper], folding: true }) + foldingOver(cell, a, 0),
+        drawFace(cell, { edges: [a, 0], scores: [b], cut: [0, deeper], folding: true }) + foldingOver(cell, a, 0),
     },
     tuckPanel(say.drawFoldTuck(), [a, b]),
   ];
@@ -47,7 +47,7 @@ function steppedPanels([a, b]: Depths, front: number, cut: string, size: (mm: nu
     scorePanel([...new Set([front, deeper])], size),
     {
       title: say.drawFoldWhole({ depth: size(front) }),
-      draw: (cell) => faceOf(cell, { edges, scores, folding: true }) + foldingOver(cell, front, 0),
+      draw: (cell) => drawFace(cell, { edges, scores, folding: true }) + foldingOver(cell, front, 0),
     },
     cutPanel({ edges, scores, cut: [front, deeper], dimensions: [{ depth: deeper, from: front, words: cut }] }),
     tuckPanel(say.drawFoldAgain(), [a, b]),
@@ -59,7 +59,7 @@ function scorePanel(scores: readonly number[], size: (mm: number) => string): Fo
   return {
     title: say.drawFoldScore(),
     draw: (cell) =>
-      faceOf(cell, { edges: [0, 0], scores, dimensions }) + sectionOf(cell, 0) + scoringTools(cell, scores),
+      drawFace(cell, { edges: [0, 0], scores, dimensions }) + sectionOf(cell, 0) + scoringTools(cell, scores),
   };
 }
 
@@ -67,7 +67,7 @@ function cutPanel(state: FaceState & Required<Pick<FaceState, "cut">>): FoldPane
   const [edge, depth] = state.cut;
   return {
     title: say.drawFoldCut(),
-    draw: (cell) => faceOf(cell, state) + sectionOf(cell, edge) + matUnder(cell, edge) + bladeAbove(cell, depth),
+    draw: (cell) => drawFace(cell, state) + sectionOf(cell, edge) + matUnder(cell, edge) + bladeAbove(cell, depth),
   };
 }
 
@@ -75,6 +75,6 @@ function tuckPanel(title: string, edges: Depths): FoldPanel {
   const deeper = Math.max(...edges);
   return {
     title,
-    draw: (cell) => faceOf(cell, { edges, scores: [] }) + sectionOf(cell, deeper) + nextLeaf(cell, deeper),
+    draw: (cell) => drawFace(cell, { edges, scores: [] }) + sectionOf(cell, deeper) + nextLeaf(cell, deeper),
   };
 }
