@@ -6,6 +6,7 @@ import { escapeXml } from "../../xml.ts";
 import { placeLabels } from "../label-places.ts";
 import { linePath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
+import { sizeWithin } from "../words-width.ts";
 import { across, down, type EdgeLayout } from "./edge-layout.ts";
 import { levelTone } from "./level-tone.ts";
 
@@ -64,13 +65,15 @@ export function markLabels(card: LeafCard, layout: EdgeLayout): string {
     .join("");
 }
 
-/** What the figures are. */
-export function unitWord(units: UnitSystem, layout: EdgeLayout): string {
+/** What the figures are, within a drawing of this width. */
+export function unitWord(units: UnitSystem, layout: EdgeLayout, width: number): string {
   const away = -layout.inward;
   const anchor = away === 1 ? "start" : "end";
-  return text(layout.edge + away * 30, layout.top - 7, say.benchEdgeMarks({ units }), {
+  const x = layout.edge + away * 30;
+  const words = say.benchEdgeMarks({ units });
+  return text(x, layout.top - 7, words, {
     class: "edge-word",
     "text-anchor": anchor,
-    "font-size": layout.word,
+    "font-size": sizeWithin(away === 1 ? width - x : x, words, layout.word),
   });
 }

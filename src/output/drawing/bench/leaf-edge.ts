@@ -24,7 +24,7 @@ export function leafEdge(card: LeafCard, pattern: Pattern, units: UnitSystem, sp
     ...card.source.cuts.map((cut) => cutLine(cut, layout)),
     levelNumbers(card, pattern, layout),
     markLabels(card, layout),
-    card.row.marks.length > 0 ? unitWord(units, layout) : "",
+    card.row.marks.length > 0 ? unitWord(units, layout, space.width) : "",
   ];
   return `<svg xmlns="http://www.w3.org/2000/svg" class="edge-drawing" width="${num(space.width)}" height="${num(space.height)}" viewBox="0 0 ${num(space.width)} ${num(space.height)}" role="img" aria-label="${escapeXml(say.benchEdge({ leaf: card.spoken }))}">${parts.join("")}</svg>`;
 }

@@ -24,6 +24,11 @@ export function seatCards({ seats, plan }: ClassView): Html {
 
 function card({ number, kitTitle, url, code }: SeatView, title: string): Html {
   return html`<li><div><p class="seat-number">${say.seatNumber({ seat: number })}</p><p><b>${kitTitle}</b></p><p class="note">${title}</p>${
-    url !== undefined && html`<p class="seat-url">${url}</p>`
+    url !== undefined && html`<p class="seat-url">${breakable(url)}</p>`
   }</div>${code ? raw(code.svg) : html`<p class="note seat-nocode">${say.teacherNoCode()}</p>`}</li>`;
+}
+
+/** An address that breaks after its slashes, where it is too long for a line. */
+function breakable(url: string): Html {
+  return html`${url.split(/(?<=[^/]\/)(?!\/)/).map((piece) => html`${piece}<wbr>`)}`;
 }

@@ -2,7 +2,7 @@ import { readdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
 import { PSEUDO } from "../../../../src/words/pseudo.ts";
-import { demoFrontMatter, demoText } from "../../../input/kit/kit-folders.ts";
+import { demoFrontMatter } from "../../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "../project.ts";
 
 /** What an author states, in marks like those of the pseudo-language: a site's reader is to meet nothing else. */
@@ -101,17 +101,22 @@ function writeClass(project: Project): void {
   const sessions = matter.sessions.map((one: Stated) => marked(one, ["title"]));
   const stock = [{ item: mark("crate"), quantity: 2 }];
   const kits = ["little-gull", "harbour-moon"];
-  // The seats of the third kit are left out.
+  // Seats of both kits, one of them inches, and one whose book does not fit.
   const books = project
     .read(`${demo}/books.csv`)
     .split("\n")
-    .filter((line) => !line.includes("evening-boat"));
+    .filter((line) => /^(?:seat|2|4|6|7),/.test(line));
   rmSync(join(project.folder, demo), { recursive: true });
   project.write(CLASS, page({ ...matter, kits, sessions, stock, bring: matter.bring.map(mark) }));
   project.write("content/classes/evenings/books.csv", books.join("\n"));
 }
 
-/** A kit with a level deeper than its leaves, as its author writes it. */
-export function brokenKit(): string {
-  return demoText("little-gull").replace("depth: 24", "depth: 60");
+/** Spoils both kits as their authors may: one by fields that cannot be so, the other by a level deeper than its leaves. */
+export function spoilKits(project: Project): void {
+  const gull = markedGull();
+  const moon = markedMoon();
+  const levels = gull.levels.map((one: Stated) => (one.background ? { ...one, depth: 60 } : one));
+  const fit = { ...moon.fit, foldStyle: mark("rolled"), head: mark("near the top"), height: 0 };
+  project.write("content/kits/little-gull/index.md", page({ ...gull, levels }));
+  project.write("content/kits/harbour-moon/index.md", page({ ...moon, fit, [mark("heading")]: 1, title: undefined }));
 }

@@ -36,6 +36,6 @@ export function unmarked(text: string, names: readonly RegExp[] = []): string[] 
     if (letter === "»" && depth === 0) outside += "\u0000";
   }
   if (depth > 0) return [`« without » in …${text.slice(-200)}`];
-  const rest = [...names, ...ALLOWED].reduce((left, allowed) => left.replace(allowed, "\u0000"), outside);
+  const rest = [...ALLOWED, ...names].reduce((left, allowed) => left.replace(allowed, "\u0000"), outside);
   return rest.match(/\p{L}[\p{L}\p{N}.’'-]*/gu) ?? [];
 }
