@@ -13,12 +13,12 @@ const ALLOWED: readonly RegExp[] = [
   // The program's own name.
   /\bLeaflight\b/g,
   // Symbols of units.
-  /(?<![\p{L}])(?:mm|cm|in|g|px|dpi)(?![\p{L}])/gu,
+  /(?<![\p{L}])(?:mm|cm|in|g)(?![\p{L}])/gu,
   // Names of formats and papers, and of a cell.
   /\b(?:SVG|DXF|PDF|CSV|JSON|A4|(?:US )?Letter|LED|CR2032)\b/g,
-  // Written by Intl: days, months, joined lists and times.
+  // Written by Intl: months, the last join of a list, and halves of the day.
   /\b(?:January|February|March|April|May|June|July|August|September|October|November|December)\b/g,
-  /\b(?:and|or|min|mins|minutes?|hr|hrs|hours?|AM|PM)\b/g,
+  /\b(?:and|AM|PM)\b/g,
 ];
 
 /**
