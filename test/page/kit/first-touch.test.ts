@@ -17,6 +17,7 @@ async function openWith(late: (request: HTTPRequest) => void): Promise<{ page: P
   const context = await served.browser.createBrowserContext();
   const page = await context.newPage();
   let count = 0;
+  await page.setBypassServiceWorker(true);
   await page.setRequestInterception(true);
   page.on("request", (request) => {
     if (!request.url().endsWith("/refit.js")) return void request.continue();
