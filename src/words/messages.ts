@@ -1686,7 +1686,7 @@ export const fitFieldFoldStyle = (): string => say("fit-field-fold-style");
 export const fitHelpFoldStyle = (): string => say("fit-help-fold-style");
 /** Mark step */
 export const fitFieldMarkStep = (): string => say("fit-field-mark-step");
-/** The finest step on your ruler: 0.5 mm, 1 mm, 1/32 in, 1/16 in. */
+/** The finest step on your ruler: 0.5 mm, 1 mm, 1/32 in, 1/16 in. */
 export const fitHelpMarkStep = (): string => say("fit-help-mark-step");
 /** Light width */
 export const fitFieldLightDiameter = (): string => say("fit-field-light-diameter");
@@ -3212,7 +3212,7 @@ export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Wo
 export const teacherUses = (): string => say("teacher-uses");
 /** Preparation, in order */
 export const teacherPrepare = (): string => say("teacher-prepare");
-/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
+/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */
 export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);

@@ -70,7 +70,7 @@ teacher-uses = Uses
 ## Preparation
 
 teacher-prepare = Preparation, in order
-teacher-print = Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each.
+teacher-print = Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each.
 teacher-settle = Sort out seat { $seat }: { $kit } does not fit its book.
 teacher-buy = Buy what is on the shopping list. Check the tools: sharp blades, caps on.
 teacher-buy-light = Buy what is on the shopping list. Test every light and screw its battery door shut.
