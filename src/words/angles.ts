@@ -8,8 +8,3 @@ export function angleText(radians: number, bound?: "floor" | "ceil"): string {
   const degrees = toDegrees(radians);
   return say.unitDegree({ degrees: bound ? String(Math[bound](degrees)) : decimal(String(tidy(degrees, 1))) });
 }
-
-/** An angle in whole degrees. */
-export function wholeAngle(radians: number): string {
-  return say.unitDegree({ degrees: toDegrees(radians).toFixed(0) });
-}

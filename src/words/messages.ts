@@ -3378,12 +3378,6 @@ export const stepPartString = (): string => say("step-part-string");
 export const stepPartLight = (): string => say("step-part-light");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
-/** in */
-export const unitIn = (): string => say("unit-in");
-/** m */
-export const unitM = (): string => say("unit-m");
-/** ft */
-export const unitFt = (): string => say("unit-ft");
 /** {degrees}° */
 export const unitDegree = (args: { readonly degrees: Word }): string => say("unit-degree", args);
 /** {share}% */

@@ -1,8 +1,5 @@
 ### Symbols of units and how lengths, angles and durations are written. The unit's symbol follows a no-break space.
 
 unit-mm = mm
-unit-in = in
-unit-m = m
-unit-ft = ft
 unit-degree = { $degrees }°
 unit-percent = { $share }%
