@@ -1402,6 +1402,18 @@ export const failTooFewLeavesDoAuthor = (args: { readonly room: Word; readonly m
 export const failTooFewLeavesDoReader = (): string => say("fail-too-few-leaves-do-reader");
 /** Lower this seat’s borderBefore and borderAfter, or give it a thicker book. */
 export const failTooFewLeavesDoTeacher = (): string => say("fail-too-few-leaves-do-teacher");
+/** The level “{level}” is {depth} deep. It must lie deeper than “{ahead}” at {before}. */
+export const failLevelsOutOfOrderWhy = (args: { readonly level: Word; readonly depth: Word; readonly ahead: Word; readonly before: Word }): string => say("fail-levels-out-of-order-why", args);
+/** "{level}" at {depth} after "{ahead}" at {before} */
+export const failLevelsOutOfOrderGiven = (args: { readonly level: Word; readonly depth: Word; readonly ahead: Word; readonly before: Word }): string => say("fail-levels-out-of-order-given", args);
+/** depths that increase from level to level */
+export const failLevelsOutOfOrderAllowed = (): string => say("fail-levels-out-of-order-allowed");
+/** order the levels from front to back */
+export const failLevelsOutOfOrderDoAuthor = (): string => say("fail-levels-out-of-order-do-author");
+/** Make “{level}” deeper than {before}, or “{ahead}” shallower. */
+export const failLevelsOutOfOrderDoReader = (args: { readonly level: Word; readonly before: Word; readonly ahead: Word }): string => say("fail-levels-out-of-order-do-reader", args);
+/** Raise or lower this seat’s depths until each is more than the one before. */
+export const failLevelsOutOfOrderDoTeacher = (): string => say("fail-levels-out-of-order-do-teacher");
 /** The level “{level}” is {depth} deep, so its flap reaches {reach} inward. The leaf is {leafWidth} wide, and {clearance} must stay free at the gutter. */
 export const failFlapInGutterWhy = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word; readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-why", args);
 /** level "{level}" is {depth} deep, its flap reaches {reach} inward */
@@ -3060,7 +3072,7 @@ export const supplyCells = (): string => say("supply-cells");
 export const supplyBlades = (args: { readonly quantity: number }): string => say("supply-blades", args);
 /** bone folder or other blunt scoring tool */
 export const supplyBoneFolder = (): string => say("supply-bone-folder");
-/** ruler with clear marks */
+/** ruler with clear divisions */
 export const supplyRuler = (): string => say("supply-ruler");
 /** soft pencil and eraser */
 export const supplyPencil = (): string => say("supply-pencil");

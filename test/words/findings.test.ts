@@ -23,6 +23,7 @@ const FAILURES: readonly Failure[] = [
   { kind: "pages-need-more-leaves", lastPage: 399, leaves: 180, pageOneLeaf: leafNumber(5), needed: 204 },
   { kind: "too-few-leaves", before: 12, picture: 2, after: 12, leaves: 20, most: -4 },
   { kind: "too-few-leaves", before: 12, picture: 100, after: 12, leaves: 60, most: 36 },
+  { kind: "levels-out-of-order", level: 2, depth: 10, before: 18 },
   {
     kind: "flap-in-gutter",
     level: 3,

@@ -22,6 +22,13 @@ fail-too-few-leaves-do-author = { $room ->
 fail-too-few-leaves-do-reader = Fold fewer border leaves, or choose a book with more leaves.
 fail-too-few-leaves-do-teacher = Lower this seat’s borderBefore and borderAfter, or give it a thicker book.
 
+fail-levels-out-of-order-why = The level “{ $level }” is { $depth } deep. It must lie deeper than “{ $ahead }” at { $before }.
+fail-levels-out-of-order-given = "{ $level }" at { $depth } after "{ $ahead }" at { $before }
+fail-levels-out-of-order-allowed = depths that increase from level to level
+fail-levels-out-of-order-do-author = order the levels from front to back
+fail-levels-out-of-order-do-reader = Make “{ $level }” deeper than { $before }, or “{ $ahead }” shallower.
+fail-levels-out-of-order-do-teacher = Raise or lower this seat’s depths until each is more than the one before.
+
 fail-flap-in-gutter-why = The level “{ $level }” is { $depth } deep, so its flap reaches { $reach } inward. The leaf is { $leafWidth } wide, and { $clearance } must stay free at the gutter.
 fail-flap-in-gutter-given = level "{ $level }" is { $depth } deep, its flap reaches { $reach } inward
 fail-flap-in-gutter-allowed = leaf width { $leafWidth } less { $clearance } clearance at the gutter

@@ -27,7 +27,7 @@ supply-blades = { $quantity ->
    *[other] craft-knife blades
  }
 supply-bone-folder = bone folder or other blunt scoring tool
-supply-ruler = ruler with clear marks
+supply-ruler = ruler with clear divisions
 supply-pencil = soft pencil and eraser
 supply-knife = craft knife
 supply-mat = cutting mat and metal safety ruler

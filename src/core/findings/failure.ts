@@ -8,6 +8,7 @@ import type { FoldStyle } from "../spans/fold-style.ts";
  */
 export type Failure =
   | BookFailure
+  | LevelFailure
   | FitFailure
   | FlapFailure
   | LostLeafFailure
@@ -34,6 +35,15 @@ export type BookFailure =
       /** Picture leaves that the borders leave; below 2 none can. */
       readonly most: number;
     };
+
+/** A level would not lie deeper than the one before it: no fold can make that. */
+export interface LevelFailure {
+  readonly kind: "levels-out-of-order";
+  readonly level: number;
+  readonly depth: number;
+  /** Depth of the level before it. */
+  readonly before: number;
+}
 
 /** A flap would run into the gutter. */
 export interface FlapFailure {

@@ -8,7 +8,15 @@ import type { Kit } from "../kit/kit.ts";
 import type { PictureBox } from "../light/region-rows.ts";
 import { type ColumnReader, readColumns } from "../picture/column.ts";
 import { roundTo } from "../units/length.ts";
-import { bookFailure, flapFailure, lostLeafFailure, openingFailure, placeFailure } from "./limits.ts";
+import {
+  advisedOnLeaf,
+  bookFailure,
+  flapFailure,
+  levelFailure,
+  lostLeafFailure,
+  openingFailure,
+  placeFailure,
+} from "./limits.ts";
 
 /** Where the picture comes to lie: what every limit but those of light and window looks at. */
 export interface Layout {
@@ -27,7 +35,7 @@ export interface Face extends Layout {
 
 /** Lays a kit's picture out on its book without folding a leaf, or says why it cannot be. */
 export function layOutPicture(kit: Kit): Outcome<Layout> {
-  const failure = bookFailure(kit) ?? flapFailure(kit) ?? openingFailure(kit);
+  const failure = bookFailure(kit) ?? levelFailure(kit) ?? flapFailure(kit) ?? openingFailure(kit);
   if (failure) return { failure };
   const { book, fit } = kit;
   const first = fit.borderLeaves[0];
@@ -46,7 +54,7 @@ export function layOutPicture(kit: Kit): Outcome<Layout> {
     mostLeaves: book.leaves - first - fit.borderLeaves[1],
     aspect: kit.picture.width / kit.picture.height,
   });
-  if ("kind" in solution) return { failure: solution };
+  if ("kind" in solution) return { failure: advisedOnLeaf(kit, solution) };
   const head = fit.head ?? roundTo((book.leafHeight - solution.height) / 2, fit.markStep);
   const range = { first, count: solution.pictureLeaves };
   const misplaced = placeFailure(kit, solution, head) ?? lostLeafFailure(kit, range);

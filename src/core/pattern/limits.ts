@@ -1,7 +1,7 @@
 import { leafNumber } from "../book/leaf-number.ts";
 import { numberLeaves } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
-import type { BookFailure, FitFailure, FlapFailure, LostLeafFailure } from "../findings/failure.ts";
+import type { BookFailure, FitFailure, FlapFailure, LevelFailure, LostLeafFailure } from "../findings/failure.ts";
 import { type Solution, widestOpening } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
 
@@ -15,6 +15,13 @@ export function bookFailure({ book, fit }: Kit): BookFailure | undefined {
   const picture = shape.solve === "pictureLeaves" || shape.pictureLeaves === "fill" ? 2 : shape.pictureLeaves;
   if (before + picture + after <= leaves) return undefined;
   return { kind: "too-few-leaves", before, picture, after, leaves, most: leaves - before - after };
+}
+
+/** Each level lies deeper than the one before it. */
+export function levelFailure({ levels }: Kit): LevelFailure | undefined {
+  const at = levels.findIndex(({ depth }, i) => i > 0 && depth <= levels[i - 1]!.depth + 1e-9);
+  if (at < 0) return undefined;
+  return { kind: "levels-out-of-order", level: at + 1, depth: levels[at]!.depth, before: levels[at - 1]!.depth };
 }
 
 /**
@@ -52,10 +59,21 @@ export function placeFailure(kit: Kit, { height }: Solution, head: number): FitF
     head: Math.max(head, 0),
     height,
     leafHeight,
-    room: leafHeight - Math.max(0, kit.fit.head ?? 0),
+    room: roomOnLeaf(kit),
     heightSolved: kit.fit.shape.solve === "height",
     headStated: (kit.fit.head ?? 0) !== 0,
   };
+}
+
+/** A failure whose greatest height also lies on the leaf: what it advises must not fail in its turn. */
+export function advisedOnLeaf(kit: Kit, failure: FitFailure): FitFailure {
+  if (!("mostHeight" in failure)) return failure;
+  return { ...failure, mostHeight: Math.min(failure.mostHeight, roomOnLeaf(kit)) };
+}
+
+/** Height that the leaf has for the picture, below a head that is stated. */
+function roomOnLeaf({ book, fit }: Kit): number {
+  return book.leafHeight - Math.max(0, fit.head ?? 0);
 }
 
 /** Lost leaves must be picture leaves, and two must remain after them. */

@@ -18,7 +18,7 @@ const GLOSSARY = "../../glossary/index.html";
 
 /** The parts of a kit's page that follow a reader's book, by the names that the page gives them (`data-part`). */
 export const KIT_PARTS = {
-  book: bookPart,
+  book: explained(bookPart),
   cautions: explained(cautionsPart),
   figures: figuresPart,
   measure: measurePart,
@@ -27,7 +27,7 @@ export const KIT_PARTS = {
   steps: explained(stepsPart),
   supplies: explained(suppliesPart),
   tacks: explained(tacksPart),
-  warnings: warningsPart,
+  warnings: explained(warningsPart),
   window: explained(windowPart),
 } as const satisfies Readonly<Record<string, (view: KitView) => Html>>;
 

@@ -3,7 +3,7 @@ import { type Term, terms } from "../../words/terms.ts";
 import { type Html, html, raw } from "./markup.ts";
 
 /** In these a term is no link: it is one already, a heading, a control, a drawing, or the cell of a table. */
-const CLOSED = /^(a|h[1-6]|button|label|option|select|svg|table|summary|dt|dfn|script|style|code)$/;
+const CLOSED = /^(a|h[1-6]|button|label|option|select|svg|table|summary|dfn|script|style|code)$/;
 
 /** Words that are joined to another are no term: `leaf-wise`, `header`. */
 const EDGE = "[\\p{L}\\p{N}-]";
@@ -13,7 +13,9 @@ const EDGE = "[\\p{L}\\p{N}-]";
  * address as seen from the page. Nothing else of the markup changes.
  */
 export function withTerms(section: Html, page: string): Html {
-  const left = new Map(terms().flatMap((term) => term.forms.map((form) => [form, term] as const)));
+  const left = new Map(
+    terms().flatMap((term) => term.forms.flatMap((form) => [form, capital(form)].map((one) => [one, term] as const))),
+  );
   const linked = new Set<Term>();
   const closed: string[] = [];
   const pieces = section.toString().split(/(<[^>]*>)/);
@@ -47,6 +49,11 @@ function follow(closed: string[], tag: string): void {
   if (!CLOSED.test(name) || tag.endsWith("/>")) return;
   if (!tag.startsWith("</")) closed.push(name);
   else if (closed.at(-1) === name) closed.pop();
+}
+
+/** As a form stands at the beginning of a sentence or alone. */
+function capital(form: string): string {
+  return form.charAt(0).toUpperCase() + form.slice(1);
 }
 
 function longestFirst(a: string, b: string): number {

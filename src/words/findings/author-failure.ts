@@ -26,6 +26,7 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
       return ["book", "lastPage"];
     case "too-few-leaves":
       return ["fit", failure.most < 2 ? "borderLeaves" : "pictureLeaves"];
+    case "levels-out-of-order":
     case "flap-in-gutter":
       return ["levels", failure.level - 1];
     case "opening-too-wide":
@@ -57,6 +58,7 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
 const GIVEN: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesGiven,
   "too-few-leaves": say.failTooFewLeavesGiven,
+  "levels-out-of-order": say.failLevelsOutOfOrderGiven,
   "flap-in-gutter": say.failFlapInGutterGiven,
   "opening-too-wide": say.failOpeningTooWideGiven,
   "picture-off-leaf": say.failPictureOffLeafGiven,
@@ -76,6 +78,7 @@ const GIVEN: FailureMessages = {
 const ALLOWED: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesAllowed,
   "too-few-leaves": say.failTooFewLeavesAllowed,
+  "levels-out-of-order": say.failLevelsOutOfOrderAllowed,
   "flap-in-gutter": say.failFlapInGutterAllowed,
   "opening-too-wide": say.failOpeningTooWideAllowed,
   "picture-off-leaf": say.failPictureOffLeafAllowed,
@@ -95,6 +98,7 @@ const ALLOWED: FailureMessages = {
 const REMEDY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoAuthor,
   "too-few-leaves": say.failTooFewLeavesDoAuthor,
+  "levels-out-of-order": say.failLevelsOutOfOrderDoAuthor,
   "flap-in-gutter": say.failFlapInGutterDoAuthor,
   "opening-too-wide": say.failOpeningTooWideDoAuthor,
   "picture-off-leaf": say.failPictureOffLeafDoAuthor,

@@ -44,6 +44,12 @@ const FIGURES = {
     sum: before + picture + after,
     room: most < 2 ? "none" : "some",
   }),
+  "levels-out-of-order": ({ level, depth, before }: Of<"levels-out-of-order">, { units, levels }: Telling) => ({
+    level: levels[level - 1]!.name,
+    depth: sayLength(depth, units, undefined, 2),
+    ahead: levels[level - 2]!.name,
+    before: sayLength(before, units, undefined, 2),
+  }),
   "flap-in-gutter": (failure: Of<"flap-in-gutter">, { units, levels }: Telling) => ({
     level: levels[failure.level - 1]!.name,
     depth: sayLength(failure.depth, units, undefined, 2),

@@ -10,6 +10,7 @@ export function whyText(failure: Failure, telling: Telling): string {
 const WHY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesWhy,
   "too-few-leaves": say.failTooFewLeavesWhy,
+  "levels-out-of-order": say.failLevelsOutOfOrderWhy,
   "flap-in-gutter": say.failFlapInGutterWhy,
   "opening-too-wide": say.failOpeningTooWideWhy,
   "picture-off-leaf": say.failPictureOffLeafWhy,

@@ -10,6 +10,7 @@ export function readerRemedy(failure: Failure, telling: Telling): string {
 const REMEDY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoReader,
   "too-few-leaves": say.failTooFewLeavesDoReader,
+  "levels-out-of-order": say.failLevelsOutOfOrderDoReader,
   "flap-in-gutter": say.failFlapInGutterDoReader,
   "opening-too-wide": say.failOpeningTooWideDoReader,
   "picture-off-leaf": say.failPictureOffLeafDoReader,

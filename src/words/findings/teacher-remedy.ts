@@ -10,6 +10,7 @@ export function teacherRemedy(failure: Failure, telling: Telling): string {
 const REMEDY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoTeacher,
   "too-few-leaves": say.failTooFewLeavesDoTeacher,
+  "levels-out-of-order": say.failLevelsOutOfOrderDoTeacher,
   "flap-in-gutter": say.failFlapInGutterDoTeacher,
   "opening-too-wide": say.failOpeningTooWideDoTeacher,
   "picture-off-leaf": say.failPictureOffLeafDoTeacher,
