@@ -11,7 +11,7 @@ import { type Control, markControl } from "../shared/marked-control.ts";
 
 /** Reads the whole form. Wrong texts are marked and ask for nothing; what the form does not show of a book stays. */
 export function readForm(form: HTMLFormElement, before: Query): Query {
-  const book = restateBook(before.book, readBook(form));
+  const book = restateBook(before.book, readBook(form, before.book));
   const asked = Object.keys(book).some((key) => ASKED.includes(key as Asked));
   return {
     ...NO_QUERY,
@@ -36,9 +36,7 @@ export function writeForm(form: HTMLFormElement, query: Query): void {
 export function writeBook(form: HTMLFormElement, book: Refit): void {
   const units = unitsOf(form);
   for (const name of ASKED) {
-    const value = book[name];
-    const text = value === undefined ? "" : name === "leaves" ? String(value) : formatSize(value, units);
-    control(form, name).value = text.replace("\u00a0", " ");
+    control(form, name).value = textOf(name, book, units);
     markControl(control(form, name), undefined);
   }
 }
@@ -47,11 +45,25 @@ export function unitsOf(form: HTMLFormElement): UnitSystem {
   return form.querySelector<HTMLInputElement>('input[value="in"]')?.checked ? "in" : "mm";
 }
 
-function readBook(form: HTMLFormElement): Pick<Refit, Asked> {
+/** A figure of a book as its field shows it. */
+function textOf(name: Asked, book: Refit, units: UnitSystem): string {
+  const value = book[name];
+  if (value === undefined) return "";
+  return (name === "leaves" ? String(value) : formatSize(value, units)).replace("\u00a0", " ");
+}
+
+/** What stands as it was written, rounded for the units, keeps its figure: changing units changes no book. */
+function readBook(form: HTMLFormElement, before: Refit): Pick<Refit, Asked> {
   let book: Refit = {};
+  const units = unitsOf(form);
   for (const field of bookFields().filter((one) => ASKED.includes(one.name as Asked))) {
-    const input = control(form, field.name);
-    const units = unitsOf(form);
+    const name = field.name as Asked;
+    const input = control(form, name);
+    if (before[name] !== undefined && input.value === textOf(name, before, units)) {
+      book = { ...book, [name]: before[name] };
+      markControl(input, undefined);
+      continue;
+    }
     const read = input.value.trim() === "" ? { refit: {} } : readField(field, input.value, { units, levels: [] });
     if ("refit" in read) book = { ...book, ...read.refit };
     markControl(input, "fault" in read ? faultText(read.fault, units) : undefined);

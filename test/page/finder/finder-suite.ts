@@ -119,6 +119,17 @@ export function finderSuite(served: () => Served): void {
       expect(await page.$eval("#find-leafHeight", (field) => (field as HTMLInputElement).value)).toBe("215.9 mm");
     });
 
+    it("changes no figure of the book when the units are changed, and changed back", async () => {
+      await visit(served(), page, "index.html?height=198&width=128&thick=18");
+      await textOf(page, RESULT, /3 kits/);
+      await page.click('label:has(input[value="in"])');
+      await write("leaves", "160");
+      await page.waitForFunction(() => location.search.includes("leaves=160"));
+      expect(await search()).toBe("?height=198&width=128&thick=18&leaves=160");
+      await page.click('label:has(input[value="mm"])');
+      expect(await page.$eval("#find-leafHeight", (field) => (field as HTMLInputElement).value)).toBe("198 mm");
+    });
+
     it("offers the book that was kept, with its page numbers, and keeps one", async () => {
       await visit(served(), page, "index.html");
       await page.evaluate(() => localStorage.setItem("leaflight-book", "height=200&leaves=140&last=272"));
