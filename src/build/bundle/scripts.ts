@@ -42,7 +42,7 @@ export async function bundleScripts(output: string, { words, settings }: Library
 /** What was made smaller before, by what it was made from: serving bundles at each change. */
 const made = new Map<string, string>();
 
-/** A bundled script, about 5 % smaller than the bundler leaves it; it takes seconds. */
+/** A bundled script, about 5% smaller than the bundler leaves it; it takes seconds. */
 async function smaller(script: string): Promise<string> {
   const known = made.get(script);
   if (known !== undefined) return known;

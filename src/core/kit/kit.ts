@@ -141,6 +141,11 @@ export interface Photo {
   readonly alt: string;
 }
 
+/** Index of the first level that does not lie deeper than the one before it; −1 where all do. */
+export function misplacedLevel(levels: readonly Pick<Level, "depth">[]): number {
+  return levels.findIndex(({ depth }, i) => i > 0 && depth <= levels[i - 1]!.depth);
+}
+
 /** Number (1-based) of the background level. */
 export function backgroundLevel(levels: readonly Level[]): number {
   return levels.findIndex((level) => level.background) + 1;

@@ -3,7 +3,7 @@ import { numberLeaves } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
 import type { BookFailure, FitFailure, FlapFailure, LevelFailure, LostLeafFailure } from "../findings/failure.ts";
 import { type Solution, widestOpening } from "../fit/solve.ts";
-import type { Kit } from "../kit/kit.ts";
+import { type Kit, misplacedLevel } from "../kit/kit.ts";
 
 /** The printed pages, plates and borders must find room in the book. */
 export function bookFailure({ book, fit }: Kit): BookFailure | undefined {
@@ -19,7 +19,7 @@ export function bookFailure({ book, fit }: Kit): BookFailure | undefined {
 
 /** Each level lies deeper than the one before it. */
 export function levelFailure({ levels }: Kit): LevelFailure | undefined {
-  const at = levels.findIndex(({ depth }, i) => i > 0 && depth <= levels[i - 1]!.depth + 1e-9);
+  const at = misplacedLevel(levels);
   if (at < 0) return undefined;
   return { kind: "levels-out-of-order", level: at + 1, depth: levels[at]!.depth, before: levels[at - 1]!.depth };
 }

@@ -1,4 +1,4 @@
-import type { Level } from "../../core/kit/kit.ts";
+import { type Level, misplacedLevel } from "../../core/kit/kit.ts";
 import { tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
@@ -14,6 +14,7 @@ export function resolveLevels(data: FrontMatter): Level[] {
     return { name: level.name, depth, line, background: level.background ?? false };
   });
   checkOrder(levels);
+  checkNames(levels);
   checkBackground(levels);
   return levels;
 }
@@ -55,24 +56,26 @@ function numberOfLine(lines: readonly number[] | undefined, depth: number, i: nu
 }
 
 function checkOrder(levels: readonly Level[]): void {
-  for (const [i, level] of levels.entries()) {
-    const before = levels[i - 1];
-    if (before && level.depth <= before.depth) {
-      const given = { level: level.name, depth: tidy(level.depth, 2), before: before.name };
-      throw problem(["levels", i], {
-        given: say.frontLevelsOutOfOrder({ ...given, beforeDepth: tidy(before.depth, 2) }),
-        allowed: say.frontLevelsInward(),
-        remedy: say.frontOrderLevels(),
-      });
-    }
-    if (levels.findIndex((other) => other.name === level.name) !== i) {
-      throw problem(["levels", i, "name"], {
-        given: say.frontLevelTwice({ level: level.name }),
-        allowed: say.frontLevelNames(),
-        remedy: say.frontRename(),
-      });
-    }
-  }
+  const at = misplacedLevel(levels);
+  if (at < 0) return;
+  const level = levels[at]!;
+  const before = levels[at - 1]!;
+  const given = { level: level.name, depth: tidy(level.depth, 2), before: before.name };
+  throw problem(["levels", at], {
+    given: say.frontLevelsOutOfOrder({ ...given, beforeDepth: tidy(before.depth, 2) }),
+    allowed: say.frontLevelsInward(),
+    remedy: say.frontOrderLevels(),
+  });
+}
+
+function checkNames(levels: readonly Level[]): void {
+  const at = levels.findIndex(({ name }, i) => levels.findIndex((other) => other.name === name) !== i);
+  if (at < 0) return;
+  throw problem(["levels", at, "name"], {
+    given: say.frontLevelTwice({ level: levels[at]!.name }),
+    allowed: say.frontLevelNames(),
+    remedy: say.frontRename(),
+  });
 }
 
 function checkBackground(levels: readonly Level[]): void {
