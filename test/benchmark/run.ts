@@ -9,7 +9,7 @@ import { type KeyTimes, typeFigures } from "./typing.ts";
 
 const ROUNDS = 8;
 
-const project = makeProject({ demoKits: ["harbour-moon", "little-gull"] });
+const project = makeProject({ kits: ["harbour-moon", "little-gull"] });
 try {
   const built = project.build();
   if (built.code !== 0) throw new Error(built.stderr);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { MisfitError, reportClasses } from "../../src/build/report.ts";
-import { demoClassView } from "../output/parts/class/made-view.ts";
+import { fixtureClassView } from "../output/parts/class/made-view.ts";
 
 function reported(changes: object = {}): string[] {
   const lines: string[] = [];
-  reportClasses([demoClassView(changes)], false, (line) => lines.push(line.replaceAll("\u00a0", " ")));
+  reportClasses([fixtureClassView(changes)], false, (line) => lines.push(line.replaceAll("\u00a0", " ")));
   return lines;
 }
 
@@ -38,7 +38,7 @@ describe("reportClasses(classes, stop, log)", () => {
 
   it("stops at a misfit where that is asked, and logs nothing then", () => {
     const lines: string[] = [];
-    expect(() => reportClasses([demoClassView()], true, (line) => lines.push(line))).toThrow(MisfitError);
+    expect(() => reportClasses([fixtureClassView()], true, (line) => lines.push(line))).toThrow(MisfitError);
     expect(lines).toEqual([]);
   });
 });

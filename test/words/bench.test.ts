@@ -2,16 +2,16 @@ import { describe, expect, it } from "vitest";
 import { jumpToLeaf, jumpToPage } from "../../src/core/bench/jump.ts";
 import { leafNumber } from "../../src/core/book/leaf-number.ts";
 import { holdWidthWords, jumpAnswer, leafWords, thicknessAllowed, timeWords } from "../../src/words/bench.ts";
-import { demoPlan } from "../core/bench/made.ts";
+import { fixturePlan } from "../core/bench/made.ts";
 
 const MINUTE = 60_000;
-const gull = demoPlan("little-gull", { lostLeaves: [leafNumber(40)] });
+const gull = fixturePlan("little-gull", { lostLeaves: [leafNumber(40)] });
 
 describe("leafWords(plan, leaf)", () => {
   it("names a leaf by its page, or says which unnumbered one it is", () => {
     expect(leafWords(gull, leafNumber(39))).toBe("p. 73 (leaf 39)");
     expect(leafWords(gull, leafNumber(2))).toBe("front leaf 2 of 2 (leaf 2)");
-    expect(leafWords(demoPlan("tide-and-lamp"), leafNumber(53))).toMatch(/^plate \d of 4 after p\. 96 \(leaf 53\)$/);
+    expect(leafWords(fixturePlan("tide-and-lamp"), leafNumber(53))).toMatch(/^plate \d of 4 after p\. 96 \(leaf 53\)$/);
   });
 });
 

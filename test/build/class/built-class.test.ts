@@ -7,7 +7,7 @@ import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { stringify } from "yaml";
 import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
-import { demoFrontMatter } from "../../input/kit/kit-folders.ts";
+import { fixtureFrontMatter } from "../../input/kit/kit-folders.ts";
 import { type Host, serve } from "../../page/offline/serve.ts";
 import { newReader, textOf } from "../../page/offline/visit.ts";
 import { readPdf, widthOf } from "../print/read-pdf.ts";
@@ -43,9 +43,9 @@ let browser: Browser;
 let stderr: string;
 
 beforeAll(async () => {
-  project = makeProject({ demoKits: ["little-gull", "harbour-moon", "evening-boat"], classes: true });
+  project = makeProject({ kits: ["little-gull", "harbour-moon", "evening-boat"], classes: true });
   for (const { kit, slug, book, fit } of SINGLE) {
-    const matter = demoFrontMatter(kit);
+    const matter = fixtureFrontMatter(kit);
     const own = { ...matter, book, fit: { ...matter.fit, ...fit } };
     if (matter.fit.head + own.fit.height > book.leafHeight) own.fit.head = undefined;
     const picture = matter.picture.file;

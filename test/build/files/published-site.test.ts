@@ -31,7 +31,7 @@ let host: Host;
 let browser: Browser;
 
 beforeAll(async () => {
-  project = makeProject({ demoKits: ["harbour-moon"] });
+  project = makeProject({ kits: ["harbour-moon"] });
   const { code, stdout, stderr } = project.build({ LEAFLIGHT_SITE_URL: SITE });
   if (code !== 0) throw new Error(stderr);
   expect(stdout).not.toContain("left out");
@@ -189,7 +189,7 @@ describe("the page for missing addresses", () => {
 
 describe("a site that states no address", () => {
   it("leaves out what needs one, and says so in a line", () => {
-    const bare = makeProject({ demoKits: [] });
+    const bare = makeProject({ kits: [] });
     try {
       bare.write("content/site.yaml", "title: Folds at the quay\n");
       const { code, stdout } = bare.build();
@@ -206,7 +206,7 @@ describe("a site that states no address", () => {
   });
 
   it("stops with one message where a setting is wrong, and makes nothing", () => {
-    const bare = makeProject({ demoKits: [] });
+    const bare = makeProject({ kits: [] });
     try {
       bare.write("content/site.yaml", "title: Folds\nurl: folds.example.org\n");
       const { code, stderr } = bare.build();

@@ -98,16 +98,16 @@ interface PrintedKit {
   readonly gauge: readonly number[];
 }
 
-/** Lengths of the demo kits' gauges as their index.md states them; without lines, the levels' depths. */
+/** Lengths of the fixture kits' gauges as their index.md states them; without lines, the levels' depths. */
 const KITS: readonly PrintedKit[] = [
   { slug: "little-gull", units: "mm", gauge: [12, 24] },
   { slug: "tide-and-lamp", units: "in", gauge: [25.4 / 2, (25.4 * 3) / 4, 25.4, (25.4 * 11) / 8] },
   { slug: TALL.slug, units: "mm", gauge: TALL.gauge },
 ];
 
-/** Builds a project with two demo kits and one for tests, and reads every PDF of it. */
+/** Builds a project with two fixture kits and one for tests, and reads every PDF of it. */
 export async function printKits(): Promise<Printed> {
-  const project = makeProject({ demoKits: ["little-gull", "tide-and-lamp"] });
+  const project = makeProject({ kits: ["little-gull", "tide-and-lamp"] });
   project.write(`content/kits/${TALL.slug}/index.md`, TALL_KIT);
   project.write(`content/kits/${TALL.slug}/bands.svg`, TALL_PICTURE);
   const run = project.build();

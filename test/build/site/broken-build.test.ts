@@ -1,7 +1,7 @@
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demoText } from "../../input/kit/kit-folders.ts";
+import { fixtureText } from "../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "./project.ts";
 
 const BOAT = "content/kits/evening-boat/index.md";
@@ -10,14 +10,14 @@ const GULL = "content/kits/little-gull/index.md";
 describe("a build with broken kits", () => {
   let project: Project;
   beforeAll(() => {
-    project = makeProject({ demoKits: ["little-gull", "evening-boat"] });
+    project = makeProject({ kits: ["little-gull", "evening-boat"] });
   });
   afterAll(() => {
     project.remove();
   });
 
-  const breakBoat = () => project.write(BOAT, demoText("evening-boat").replace("leafHeight: 234", "leafHeight: 12"));
-  const breakGull = () => project.write(GULL, demoText("little-gull").replace("depth: 24", "depth: 60"));
+  const breakBoat = () => project.write(BOAT, fixtureText("evening-boat").replace("leafHeight: 234", "leafHeight: 12"));
+  const breakGull = () => project.write(GULL, fixtureText("little-gull").replace("depth: 24", "depth: 60"));
   const lineOf = (text: string, part: string) => text.slice(0, text.indexOf(part)).split("\n").length;
 
   it("that is the first one stops with code 1, says what is wrong with each kit, and makes no dist", () => {
@@ -25,12 +25,12 @@ describe("a build with broken kits", () => {
     breakGull();
     const { code, stderr } = project.build();
     expect(code).toBe(1);
-    const boatLine = lineOf(demoText("evening-boat"), "leafHeight");
+    const boatLine = lineOf(fixtureText("evening-boat"), "leafHeight");
     expect(stderr).toContain(`${BOAT}:${boatLine}:3  book.leafHeight: given 12`);
     // 108 mm less 5 mm clearance, halved.
     expect(stderr).toMatch(
       new RegExp(
-        `${GULL}:${lineOf(demoText("little-gull"), "{ name: sky")}:5 {2}levels\\[2\\]: .*60 mm deep.*51\\.5 mm`,
+        `${GULL}:${lineOf(fixtureText("little-gull"), "{ name: sky")}:5 {2}levels\\[2\\]: .*60 mm deep.*51\\.5 mm`,
       ),
     );
     expect(stderr).not.toMatch(/^\s+at .*\.ts:\d+/m);
@@ -39,7 +39,7 @@ describe("a build with broken kits", () => {
   });
 
   it("keeps the dist of the last good build, byte for byte", () => {
-    project.write(GULL, demoText("little-gull"));
+    project.write(GULL, fixtureText("little-gull"));
     rmSync(join(project.folder, "content/kits/evening-boat"), { recursive: true });
     const good = project.build();
     // The gull has warnings; they do not stop it.
@@ -60,7 +60,7 @@ describe("a build with broken kits", () => {
 describe("a build of a site with other broken files", () => {
   let project: Project;
   beforeAll(() => {
-    project = makeProject({ demoKits: ["little-gull"] });
+    project = makeProject({ kits: ["little-gull"] });
   });
   afterAll(() => {
     project.remove();
@@ -70,11 +70,11 @@ describe("a build of a site with other broken files", () => {
   it("tells of kits, motifs and cautions together, each with its place, and makes nothing", () => {
     const cautions = project.read("content/words/en/cautions.yaml");
     const motif = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">\n<path d="M0 0h2v2zM5 5h2v2z"/></svg>';
-    project.write(GULL, demoText("little-gull").replace("leafHeight: 178", "leafHeight: 12"));
+    project.write(GULL, fixtureText("little-gull").replace("leafHeight: 178", "leafHeight: 12"));
     project.write("content/motifs/two.svg", motif);
     project.write("content/words/en/cautions.yaml", cautions.replace("when: cuts", "when: cut"));
     const { code, stderr } = project.build();
-    project.write(GULL, demoText("little-gull"));
+    project.write(GULL, fixtureText("little-gull"));
     project.write("content/words/en/cautions.yaml", cautions);
     rmSync(join(project.folder, "content/motifs/two.svg"));
     expect(code).toBe(1);
@@ -96,7 +96,7 @@ describe("a build of a site with other broken files", () => {
 
   it("tells of a photo that cannot be read", () => {
     const photo = "photos: [{ file: gull.jpg, alt: The gull }]\n";
-    project.write(GULL, demoText("little-gull").replace("\nlevels:\n", `\n${photo}levels:\n`));
+    project.write(GULL, fixtureText("little-gull").replace("\nlevels:\n", `\n${photo}levels:\n`));
     project.write("content/kits/little-gull/gull.jpg", "no photo");
     const { code, stderr } = project.build();
     expect(code).toBe(1);
@@ -109,7 +109,7 @@ describe("a build of a site with other broken files", () => {
   });
 
   it("tells of a browser that is not there", () => {
-    project.write(GULL, demoText("little-gull"));
+    project.write(GULL, fixtureText("little-gull"));
     const { code, stderr } = project.build({ LEAFLIGHT_BROWSER: "/no/such/browser" });
     expect(code).toBe(1);
     expect(stderr).toMatch(/LEAFLIGHT_BROWSER names "\/no\/such\/browser"/);
@@ -119,7 +119,7 @@ describe("a build of a site with other broken files", () => {
 
 describe("a build without kits", () => {
   it("says on the catalogue that there is none", () => {
-    const project = makeProject({ demoKits: [] });
+    const project = makeProject({ kits: [] });
     try {
       const { code, stdout } = project.build();
       expect(code).toBe(0);

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
 import { kitJsonSchema } from "../../../src/input/kit/schema.ts";
 import { published } from "../../core/pattern/published.ts";
-import { demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "./project.ts";
 
 const KITS = ["harbour-moon", "little-gull"];
@@ -18,7 +18,7 @@ let dist: string;
 let first: Map<string, Buffer>;
 
 beforeAll(() => {
-  project = makeProject({ demoKits: KITS });
+  project = makeProject({ kits: KITS });
   const { code, stderr } = project.build();
   if (code !== 0) throw new Error(stderr);
   dist = join(project.folder, "dist");
@@ -221,7 +221,7 @@ describe("the pages in a browser", () => {
     }
     await page.click('label:has(input[value="in"])');
     const inInches = new Map(await shownMarks(page));
-    const { light: _light, insert: _insert, ...frontMatter } = demoFrontMatter("harbour-moon");
+    const { light: _light, insert: _insert, ...frontMatter } = fixtureFrontMatter("harbour-moon");
     const svg = readFileSync(join(project.folder, "content/kits/harbour-moon/moon.svg"), "utf8");
     const twin = published(
       readMadeKit(

@@ -12,8 +12,17 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
+import { FIXTURES } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
+
+/** What in content is the program's own, not a maker's. */
+const PROGRAM_CONTENT = [
+  "content/words",
+  "content/index.md",
+  "content/kits/kits.11tydata.js",
+  "content/classes/classes.11tydata.js",
+];
 
 /** A project of its own in a temporary folder: the program's code and layouts, and the kits that a test puts into it. */
 export interface Project {
@@ -35,14 +44,15 @@ export interface Project {
   readonly remove: () => void;
 }
 
-/** Without `demoKits`, all demo kits come along, otherwise just those named; the demo class only where it is asked for. */
-export function makeProject(options: { demoKits?: readonly string[]; classes?: boolean } = {}): Project {
+/** Without `kits`, all fixtures come along, otherwise just those named; the fixtures’ class only where it is asked for. */
+export function makeProject(options: { kits?: readonly string[]; classes?: boolean } = {}): Project {
   const folder = mkdtempSync(join(tmpdir(), "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
     symlinkSync(join(ROOT, name), join(folder, name));
-  cpSync(join(ROOT, "content"), join(folder, "content"), { recursive: true });
+  for (const path of PROGRAM_CONTENT) cpSync(join(ROOT, path), join(folder, path), { recursive: true });
+  cpSync(join(FIXTURES, "content"), join(folder, "content"), { recursive: true });
   for (const entry of readdirSync(join(folder, "content/kits"), { withFileTypes: true })) {
-    if (entry.isDirectory() && options.demoKits && !options.demoKits.includes(entry.name))
+    if (entry.isDirectory() && options.kits && !options.kits.includes(entry.name))
       rmSync(join(folder, "content/kits", entry.name), { recursive: true });
   }
   if (!options.classes) rmSync(join(folder, "content/classes"), { recursive: true });

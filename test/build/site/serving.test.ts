@@ -1,7 +1,7 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demoText } from "../../input/kit/kit-folders.ts";
+import { fixtureText } from "../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "./project.ts";
 import { type Serving, serveProject } from "./serving.ts";
 
@@ -23,8 +23,8 @@ describe("serving a site some of which is broken", () => {
   let project: Project;
   let site: Serving;
   beforeAll(async () => {
-    project = makeProject({ demoKits: ["little-gull", "evening-boat"] });
-    project.write(BOAT, demoText("evening-boat").replace("title: Evening Boat", "title: ["));
+    project = makeProject({ kits: ["little-gull", "evening-boat"] });
+    project.write(BOAT, fixtureText("evening-boat").replace("title: Evening Boat", "title: ["));
     project.write("content/classes/one/index.md", CLASS);
     project.write("content/motifs/broken.svg", "<svg>");
     site = await serveProject(project);
@@ -53,14 +53,14 @@ describe("serving a site some of which is broken", () => {
   it("takes a kit in as soon as it is corrected", async () => {
     rmSync(join(project.folder, "content/classes"), { recursive: true });
     rmSync(join(project.folder, "content/motifs/broken.svg"));
-    project.write(BOAT, demoText("evening-boat"));
+    project.write(BOAT, fixtureText("evening-boat"));
     await site.says(MADE);
     await expect.poll(() => site.page("/"), { timeout: 30_000 }).toContain("kits/evening-boat/");
     await expect.poll(() => site.status("/kits/evening-boat/"), { timeout: 30_000 }).toBe(200);
   });
 
   it("leaves out a kit that no longer fits its book, and says what would do", async () => {
-    project.write(GULL, demoText("little-gull").replace("depth: 24", "depth: 60"));
+    project.write(GULL, fixtureText("little-gull").replace("depth: 24", "depth: 60"));
     const told = await site.says("levels[2]");
     expect(told).toContain("Left out until this is corrected:");
     await expect.poll(() => site.page("/"), { timeout: 30_000 }).not.toContain("kits/little-gull/");

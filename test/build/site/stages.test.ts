@@ -21,7 +21,7 @@ describe("the stages of a build", () => {
   let files: string[];
   let told: string;
   beforeAll(() => {
-    project = makeProject({ demoKits: ["harbour-moon"] });
+    project = makeProject({ kits: ["harbour-moon"] });
     project.write("content/classes/one/index.md", CLASS);
     const { code, stdout, stderr } = project.build();
     if (code !== 0) throw new Error(stderr);

@@ -14,9 +14,9 @@ import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { measureBatch, type Progress, passGate, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
-import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { FIXTURE_KITS, fixtureKit } from "../../input/kit/kit-folders.ts";
 import { valueFrom } from "../findings/made.ts";
-import { begin, demoKit, demoPlan } from "./made.ts";
+import { begin, fixturePlan } from "./made.ts";
 
 /** Names of the questions that come up on the way, each answered, with the leaf that they stand before. */
 function walk(plan: BenchPlan): string[] {
@@ -36,8 +36,8 @@ function walk(plan: BenchPlan): string[] {
 
 describe("gateBefore(plan, progress, leaf)", () => {
   // Every tenth picture leaf is a checkpoint; batches of at most 20 are common practice, no source.
-  it.each(DEMO_KITS)("%s: asks at each batch, at every tenth picture leaf, and once for the first batch", (slug) => {
-    const { fit } = demoPlan(slug).pattern;
+  it.each(FIXTURE_KITS)("%s: asks at each batch, at every tenth picture leaf, and once for the first batch", (slug) => {
+    const { fit } = fixturePlan(slug).pattern;
     const count = fit.lastLeaf - fit.firstLeaf + 1;
     const batches = Math.ceil(count / 20);
     const firsts = Array.from({ length: batches }, (_, i) => fit.firstLeaf + Math.round((i * count) / batches));
@@ -46,11 +46,11 @@ describe("gateBefore(plan, progress, leaf)", () => {
       ...(firsts.includes(leaf) ? [`${leaf}: batch ${firsts.indexOf(leaf) + 1}`] : []),
       ...((i + 1) % 10 === 0 ? [`${leaf}: check ${leaf}`] : []),
     ]);
-    expect(walk(demoPlan(slug))).toEqual(expected);
+    expect(walk(fixturePlan(slug))).toEqual(expected);
   });
 
   it("does not ask to measure before the whole first batch is ticked, nor before a ticked leaf at all", () => {
-    const plan = demoPlan("little-gull");
+    const plan = fixturePlan("little-gull");
     const [first, second] = plan.batches;
     const leaves = plan.stops.filter((leaf) => leaf <= first!.last.leaf);
     const allButOne = tickUntimed(begin(), leaves.slice(0, -1));
@@ -61,7 +61,7 @@ describe("gateBefore(plan, progress, leaf)", () => {
 });
 
 describe("moving", () => {
-  const plan = demoPlan("little-gull", { lostLeaves: [40, 41].map(leafNumber) });
+  const plan = fixturePlan("little-gull", { lostLeaves: [40, 41].map(leafNumber) });
   const last = plan.stops.at(-1)!;
 
   it("steps over lost leaves and stops at both ends", () => {
@@ -90,18 +90,18 @@ describe("moving", () => {
 
 describe("the plan's marks", () => {
   it("lie on the step of a ruler in the maker's units", () => {
-    const kit = demoKit("little-gull");
+    const kit = fixtureKit("little-gull");
     const inches = valueFrom(planBench(benchKit(kit, {}, "in")));
     const offStep = (one: BenchPlan, step: number) =>
       one.pattern.leaves
         .flatMap((leaf) => leaf.cuts)
         .filter(({ at }) => Math.abs(at / step - Math.round(at / step)) > 1e-4);
-    expect(offStep(demoPlan("little-gull"), 1)).toEqual([]);
+    expect(offStep(fixturePlan("little-gull"), 1)).toEqual([]);
     expect(offStep(inches, 25.4 / 16)).toEqual([]);
   });
 
   it("leave a centred picture where the kit's own step puts it", () => {
-    const kit = demoKit("little-gull");
+    const kit = fixtureKit("little-gull");
     const centred = { ...kit, fit: { ...kit.fit, head: undefined, shape: withHeight(kit.fit.shape, 124) } };
     const inches = valueFrom(planBench({ ...centred, units: "in" }));
     // 178 mm high, 124 mm of picture: 27 mm above it, which is no multiple of 1/16 in.
@@ -109,7 +109,7 @@ describe("the plan's marks", () => {
   });
 
   it("have a revision that lost leaves and units do not change, and another picture height does", () => {
-    const kit = demoKit("little-gull");
+    const kit = fixtureKit("little-gull");
     const lost = { ...kit, units: "in" as const, fit: { ...kit.fit, lostLeaves: [leafNumber(40)] } };
     const revision = valueFrom(patternRevision(kit));
     expect(valueFrom(patternRevision(lost))).toBe(revision);

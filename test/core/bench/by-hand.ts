@@ -1,6 +1,6 @@
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { tip } from "../../oracle/fan.ts";
 import { patternOf } from "../pattern/computed.ts";
-import { demoKit } from "./made.ts";
 
 /** What a measured first batch says. Angles radians, widths mm. */
 export interface ByHand {
@@ -18,7 +18,7 @@ export interface ByHand {
  * W − 2d … W − d; the book rests at max (S − T)/r. Sampled at every half millimetre of height, at the flaps' inner ends.
  */
 export function calibrateByHand(slug: string, leaves: number, thickness: number): ByHand {
-  const kit = demoKit(slug);
+  const kit = fixtureKit(slug);
   const { book } = kit;
   const pattern = patternOf({ ...kit, insert: undefined });
   const t = book.blockThickness / book.leaves;

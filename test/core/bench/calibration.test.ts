@@ -3,10 +3,9 @@ import { type Calibration, calibrate, holdingOf } from "../../../src/core/bench/
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import type { Measured } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
+import { FIXTURE_KITS, fixtureKit } from "../../input/kit/kit-folders.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { calibrateByHand } from "./by-hand.ts";
-import { demoKit } from "./made.ts";
 
 function calibrated(kit: Kit, measured: Measured): Calibration {
   const result = calibrate(kit, measured);
@@ -15,10 +14,10 @@ function calibrated(kit: Kit, measured: Measured): Calibration {
 }
 
 describe("calibrate(kit, measured)", () => {
-  it.each(DEMO_KITS.flatMap((slug) => [1.6, 3, 5.5].map((share) => [slug, share] as const)))(
+  it.each(FIXTURE_KITS.flatMap((slug) => [1.6, 3, 5.5].map((share) => [slug, share] as const)))(
     "%s, a first batch of %d times its flat thickness: bulk, resting opening and widths as worked by hand",
     (slug, share) => {
-      const kit = demoKit(slug);
+      const kit = fixtureKit(slug);
       const thickness = Math.round(((20 * kit.book.blockThickness) / kit.book.leaves) * share * 10) / 10;
       const result = calibrated(benchKit(kit, {}, kit.units), { leaves: 20, thickness });
       const hand = calibrateByHand(slug, 20, thickness);
@@ -32,7 +31,7 @@ describe("calibrate(kit, measured)", () => {
   );
 
   it("gives the width that the page gives, and a wider one where the flaps push the book open", () => {
-    const kit = demoKit("harbour-moon");
+    const kit = fixtureKit("harbour-moon");
     const { fit } = patternOf(kit);
     const easy = calibrated(kit, { leaves: 20, thickness: 9.5 });
     const stiff = calibrated(kit, { leaves: 20, thickness: 14 });
@@ -47,7 +46,7 @@ describe("calibrate(kit, measured)", () => {
 
   // Twelve leaf thicknesses for a flap are the most: 13 times the flat leaves.
   it.each([1, 31, 95])("refuses %d mm for 20 leaves, and says between what it may be", (thickness) => {
-    const kit = demoKit("harbour-moon");
+    const kit = fixtureKit("harbour-moon");
     const flat = (20 * kit.book.blockThickness) / kit.book.leaves;
     const result = calibrate(kit, { leaves: 20, thickness });
     if (!("bounds" in result)) throw new Error("the measurement was taken");

@@ -6,12 +6,13 @@ import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { valueFrom } from "../findings/made.ts";
 import { patternOf } from "../pattern/computed.ts";
-import { begin, demoKit } from "./made.ts";
+import { begin } from "./made.ts";
 
 const read = (address: string) => fromAddress(new URLSearchParams(address));
-const kit = demoKit("little-gull");
+const kit = fixtureKit("little-gull");
 
 const opened = (...given: Parameters<typeof openDesk>): Desk => valueFrom(openDesk(...given));
 const moved = (...given: Parameters<typeof moveDesk>): Desk => valueFrom(moveDesk(...given));

@@ -2,10 +2,11 @@ import { describe, expect, it } from "vitest";
 import { planBench } from "../../../src/core/bench/bench-plan.ts";
 import { jumpToLeaf, jumpToPage } from "../../../src/core/bench/jump.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { valueFrom } from "../findings/made.ts";
-import { demoKit, demoPlan } from "./made.ts";
+import { fixturePlan } from "./made.ts";
 
-const gull = demoPlan("little-gull", { lostLeaves: [leafNumber(40)] });
+const gull = fixturePlan("little-gull", { lostLeaves: [leafNumber(40)] });
 
 describe("jumpToPage(plan, page)", () => {
   it("leads from every printed page, front and back, to the leaf that carries it", () => {
@@ -18,7 +19,7 @@ describe("jumpToPage(plan, page)", () => {
   });
 
   it("counts plates: four leaves after page 96 stand before page 97", () => {
-    const tide = demoPlan("tide-and-lamp");
+    const tide = fixturePlan("tide-and-lamp");
     expect(jumpToPage(tide, 95)).toEqual({ leaf: 5 + 47 });
     expect(jumpToPage(tide, 97)).toEqual({ leaf: 5 + 48 + 4 });
   });
@@ -43,7 +44,7 @@ describe("jumpToLeaf(plan, leaf)", () => {
   });
 
   it("says of a leaf that stays unfolded that it does", () => {
-    const kit = demoKit("little-gull");
+    const kit = fixtureKit("little-gull");
     const shape = { solve: "nothing", pictureLeaves: 60, height: 100, opening: 1.2 } as const;
     const few = valueFrom(planBench({ ...kit, fit: { ...kit.fit, shape } }));
     // 8 border leaves, 60 picture leaves, 8 border leaves.

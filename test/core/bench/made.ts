@@ -3,18 +3,13 @@ import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
-import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { valueFrom } from "../findings/made.ts";
 
-export function demoKit(slug: string): Kit {
-  return readKit(demoFolder(slug), demoFolder("../..")).kit;
-}
-
-/** A demo kit laid out for the bench, in its own units. */
-export function demoPlan(slug: string, refit: Refit = {}): BenchPlan {
-  const kit = demoKit(slug);
+/** A fixture laid out for the bench, in its own units. */
+export function fixturePlan(slug: string, refit: Refit = {}): BenchPlan {
+  const kit = fixtureKit(slug);
   return valueFrom(planBench(benchKit(kit, refit, kit.units)));
 }
 

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { CATCH_UP, IDLE, leafEstimates, remainingTime, touchClock, workedAt } from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import { begin, demoKit, demoPlan } from "./made.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
+import { begin, fixturePlan } from "./made.ts";
 
 const MINUTE = 60_000;
 const ticked = (ticks: readonly Tick[]): Progress => ({ ...begin(), ticks });
@@ -35,7 +36,7 @@ describe("the clock", () => {
 
 describe("leafEstimates(pattern, rates)", () => {
   it("adds the kit's rates for what a leaf needs", () => {
-    const { pattern, estimates } = demoPlan("little-gull");
+    const { pattern, estimates } = fixturePlan("little-gull");
     const rates = { leaf: 12, score: 6, mark: 4, cut: 6, fold: 10, check: 20 };
     const plain = pattern.leaves.find(
       (leaf) => leaf.patternPage !== null && (leaf.patternPage + 1) % 20 !== 0 && leaf.cuts.length === 4,
@@ -46,15 +47,15 @@ describe("leafEstimates(pattern, rates)", () => {
     );
     // Pattern page 19 is the tenth picture leaf: a checkpoint.
     const tenth = pattern.leaves.find((leaf) => leaf.patternPage === 19)!;
-    const without = leafEstimates(pattern, { ...demoKit("little-gull").rates, check: 0 });
+    const without = leafEstimates(pattern, { ...fixtureKit("little-gull").rates, check: 0 });
     expect(estimates.get(tenth.leaf)! - without.get(tenth.leaf)!).toBe(20_000);
   });
 
   it("counts the first whole fold of a stepped leaf and no second fold at the front line", () => {
-    const { pattern, estimates } = demoPlan("evening-boat");
+    const { pattern, estimates } = fixturePlan("evening-boat");
     const leaf = pattern.leaves.find((one) => one.spans.map((span) => span.level).join() === "3,2,1,2,3")!;
     const nothingElse = { leaf: 0, score: 0, mark: 0, cut: 0, check: 0 };
-    const folds = leafEstimates(pattern, { ...demoKit("evening-boat").rates, ...nothingElse, notch: 0, fold: 1 });
+    const folds = leafEstimates(pattern, { ...fixtureKit("evening-boat").rates, ...nothingElse, notch: 0, fold: 1 });
     expect(folds.get(leaf.leaf)).toBe(5000);
     expect(estimates.size).toBe(pattern.leaves.length);
   });

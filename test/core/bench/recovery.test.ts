@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { changedLeaves, recover } from "../../../src/core/bench/recovery.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { failureIn, valueFrom } from "../findings/made.ts";
 import { patternOf } from "../pattern/computed.ts";
-import { demoKit, demoPlan } from "./made.ts";
+import { fixturePlan } from "./made.ts";
 
 describe("recover(plan, lost)", () => {
   it.each([
@@ -12,16 +13,16 @@ describe("recover(plan, lost)", () => {
     ["tide-and-lamp", [70]],
   ] as const)("%s without leaves %j is the pattern of the kit with them lost", (slug, leaves) => {
     const lost = leaves.map(leafNumber);
-    const plan = demoPlan(slug);
+    const plan = fixturePlan(slug);
     const result = valueFrom(recover(plan, lost.toReversed()));
-    const kit = demoKit(slug);
+    const kit = fixtureKit(slug);
     const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: lost } });
     expect(result.plan.pattern).toEqual(expected);
     expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !lost.includes(leaf)));
   });
 
   it("changes no leaf before the lost one, and every other leaf is named when its work changes", () => {
-    const plan = demoPlan("harbour-moon");
+    const plan = fixturePlan("harbour-moon");
     const result = valueFrom(recover(plan, [leafNumber(60)]));
     expect(Math.min(...result.changed)).toBeGreaterThan(60);
     const work = (one: typeof plan, leaf: number) => {
@@ -35,7 +36,7 @@ describe("recover(plan, lost)", () => {
   });
 
   it("counts a leaf whose notch alone is another as changed", () => {
-    const { pattern } = demoPlan("harbour-moon");
+    const { pattern } = fixturePlan("harbour-moon");
     const pocket = pattern.pocket!;
     const [first, second, ...rest] = pocket.notches;
     const notches = [first!, { ...second!, depth: second!.depth + 0.5 }, ...rest];
@@ -43,7 +44,7 @@ describe("recover(plan, lost)", () => {
   });
 
   it("is undone by the leaves that were lost before it", () => {
-    const plan = demoPlan("little-gull");
+    const plan = fixturePlan("little-gull");
     const lost = valueFrom(recover(plan, [leafNumber(40)]));
     const back = valueFrom(recover(lost.plan, []));
     expect(back.plan.pattern).toEqual(plan.pattern);
@@ -52,7 +53,7 @@ describe("recover(plan, lost)", () => {
   });
 
   it("says why a border leaf cannot be left out, and when too few remain", () => {
-    const plan = demoPlan("little-gull");
+    const plan = fixturePlan("little-gull");
     expect(failureIn(recover(plan, [leafNumber(3)]))).toMatchObject({ kind: "lost-leaf-outside", leaf: 3 });
     const { firstLeaf, lastLeaf } = plan.pattern.fit;
     const all = Array.from({ length: lastLeaf - firstLeaf }, (_, i) => leafNumber(firstLeaf + i));

@@ -6,21 +6,15 @@ import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { readClass } from "../../../src/input/class/read-classes.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
-import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURES, fixtureKit } from "../../input/kit/kit-folders.ts";
 
-const ROOT = join(import.meta.dirname, "../../..");
+/** The fixtures’ class, and the kits that it offers. */
+export const FIXTURE_CLASS = join(FIXTURES, "content/classes/winter-evenings");
 
-/** The demo class's folder, and the kits that it offers. */
-export const DEMO_CLASS = join(ROOT, "content/classes/winter-evenings");
+export const KITS: readonly Kit[] = ["little-gull", "harbour-moon", "evening-boat"].map(fixtureKit);
 
-export function demoKit(slug: string): Kit {
-  return readKit(demoFolder(slug), ROOT).kit;
-}
-
-export const KITS: readonly Kit[] = ["little-gull", "harbour-moon", "evening-boat"].map(demoKit);
-
-export function readDemoClass(): KitClass {
-  return readClass(DEMO_CLASS, ROOT, { kits: KITS, broken: [] });
+export function readFixtureClass(): KitClass {
+  return readClass(FIXTURE_CLASS, FIXTURES, { kits: KITS, broken: [] });
 }
 
 /** A small class: one seat at the gull in the gull's own book. Tests change it. */

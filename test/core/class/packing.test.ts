@@ -6,7 +6,7 @@ import { layOut, layOutOnSizes } from "../../../src/core/packing/lay-out.ts";
 import { extentOf } from "../../../src/core/packing/pack.ts";
 import type { Part } from "../../../src/core/window/part.ts";
 import { areaOf } from "../geometry/plane.ts";
-import { readDemoClass } from "./made-class.ts";
+import { readFixtureClass } from "./made-class.ts";
 import { areaSheets, shelfSheets } from "./shelves.ts";
 
 const A4 = { name: "A4", width: 210, height: 297 };
@@ -51,8 +51,8 @@ function rectangle(id: string, width: number, height: number): Part {
   };
 }
 
-describe("the sheets of the demo class", () => {
-  const plan = readDemoClass();
+describe("the sheets of the fixtures’ class", () => {
+  const plan = readFixtureClass();
   const { fitting } = fitSeats(plan.seats, plan.kits);
   const parts = seatParts(fitting);
   const layouts = classLayouts(parts, [A4]);

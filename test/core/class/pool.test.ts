@@ -8,9 +8,9 @@ import type { OwnSupply } from "../../../src/core/kit/kit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import { lengthOf, rimAndHoles } from "../geometry/plane.ts";
-import { readDemoClass } from "./made-class.ts";
+import { readFixtureClass } from "./made-class.ts";
 
-const plan = readDemoClass();
+const plan = readFixtureClass();
 const { fitting } = fitSeats(plan.seats, plan.kits);
 const layouts = classLayouts(seatParts(fitting), plan.sheets);
 

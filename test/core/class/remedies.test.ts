@@ -3,9 +3,9 @@ import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { remediesFor } from "../../../src/core/class/remedies.ts";
 import { type SeatSchedule, scheduleOf } from "../../../src/core/class/schedule.ts";
-import { readDemoClass } from "./made-class.ts";
+import { readFixtureClass } from "./made-class.ts";
 
-const plan = readDemoClass();
+const plan = readFixtureClass();
 const { fitting } = fitSeats(plan.seats, plan.kits);
 const remediesOf = (changes: Partial<KitClass>) => {
   const changed = { ...plan, ...changes };

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { scheduleOf, tasksOf } from "../../../src/core/class/schedule.ts";
-import { readDemoClass } from "./made-class.ts";
+import { readFixtureClass } from "./made-class.ts";
 
-const plan = readDemoClass();
+const plan = readFixtureClass();
 const { fitting } = fitSeats(plan.seats, plan.kits);
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 const schedule = (changes: Partial<KitClass>) => scheduleOf({ ...plan, ...changes }, fitting);

@@ -1,18 +1,16 @@
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { judge } from "../../../src/core/finder/verdict.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { DEMO_KITS, demoFolder, demoFrontMatter, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURE_KITS, fixtureFrontMatter, fixtureKit } from "../../input/kit/kit-folders.ts";
 
 import { patternOf } from "../pattern/computed.ts";
 
-const ROOT = join(import.meta.dirname, "../../..");
-const KITS = new Map(DEMO_KITS.map((slug) => [slug, readKit(demoFolder(slug), ROOT).kit]));
+const KITS = new Map(FIXTURE_KITS.map((slug) => [slug, fixtureKit(slug)]));
 const gull = KITS.get("little-gull")!;
 
 describe("judge(kit, book)", () => {
-  it.each(DEMO_KITS)("%s fits its own book as it is", (slug) => {
+  it.each(FIXTURE_KITS)("%s fits its own book as it is", (slug) => {
     const kit = KITS.get(slug)!;
     const { leafHeight, leafWidth, blockThickness, leaves, pageOneLeaf, lastPage, plates } = kit.book;
     const own = { leafHeight, leafWidth, blockThickness, leaves, pageOneLeaf, lastPage, plates };
@@ -32,7 +30,7 @@ describe("judge(kit, book)", () => {
   // Single folds reach twice their depth: a leaf narrower than that and the clearance at the gutter carries no flap.
   it("gives the failure of a narrow book that carries nothing", () => {
     const moon = KITS.get("harbour-moon")!;
-    expect(demoFrontMatter("harbour-moon").levels).toHaveLength(3);
+    expect(fixtureFrontMatter("harbour-moon").levels).toHaveLength(3);
     const verdict = judge(moon, { leafHeight: 120, leafWidth: 34, leaves: 40, blockThickness: 6 });
     expect(verdict.kind).toBe("no");
     if (verdict.kind === "no") expect(verdict.failure.kind).toMatch(/^(flap-in-gutter|too-few-leaves)$/);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 import { published } from "./published.ts";
 
-const BOOK = demoFrontMatter("harbour-moon").book;
+const BOOK = fixtureFrontMatter("harbour-moon").book;
 
 /** Two discs about the middle of a square picture; `near` is painted last and stands proudest. */
 function discKit(book: object, fit: object) {

@@ -1,11 +1,9 @@
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { DEMO_KITS, demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURE_KITS, fixtureKit } from "../../input/kit/kit-folders.ts";
 import { failureOf } from "./computed.ts";
 
-const ROOT = join(import.meta.dirname, "../../..");
-const KITS = DEMO_KITS.map((slug) => [slug, readKit(demoFolder(slug), ROOT).kit] as const);
+const KITS = FIXTURE_KITS.map((slug) => [slug, fixtureKit(slug)] as const);
 
 // Common practice, no source: a leaf is folded from the front level inward, so each level must lie deeper than the one before.
 describe("levels of a reader's book", () => {

@@ -1,7 +1,14 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { DEMO_KITS, demoFolder, demoFrontMatter, readKit, readMadeKit } from "../../input/kit/kit-folders.ts";
+import {
+  FIXTURE_KITS,
+  FIXTURES,
+  fixtureFolder,
+  fixtureFrontMatter,
+  readKit,
+  readMadeKit,
+} from "../../input/kit/kit-folders.ts";
 import type { KitInput } from "../../oracle/kit-input.ts";
 import { compareWithOracle, expectPattern } from "../../oracle/oracle.ts";
 import { randomKits } from "../../oracle/random-kits.ts";
@@ -18,11 +25,11 @@ describe("the published pattern of the random kits", () => {
   );
 });
 
-describe("the published pattern of the demo kits", () => {
-  it.each(DEMO_KITS)("%s agrees with the oracle leaf by leaf", async (slug) => {
-    const input = inMillimetres(demoFrontMatter(slug)) as KitInput;
-    const svg = readFileSync(join(demoFolder(slug), input.picture.file!), "utf8");
-    const pattern = published(readKit(demoFolder(slug), demoFolder("../..")));
+describe("the published pattern of the fixture kits", () => {
+  it.each(FIXTURE_KITS)("%s agrees with the oracle leaf by leaf", async (slug) => {
+    const input = inMillimetres(fixtureFrontMatter(slug)) as KitInput;
+    const svg = readFileSync(join(fixtureFolder(slug), input.picture.file!), "utf8");
+    const pattern = published(readKit(fixtureFolder(slug), FIXTURES));
     expect(compareWithOracle(pattern, await expectPattern(input, svg))).toEqual([]);
   });
 });

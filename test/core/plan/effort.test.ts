@@ -3,7 +3,7 @@ import { benchCutDepth } from "../../../src/core/plan/bench.ts";
 import { type Counts, countsOf, difficultyOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { scoringPlan } from "../../../src/core/plan/scoring.ts";
 import { tackList } from "../../../src/core/plan/tack-list.ts";
-import { demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 import { randomKits } from "../../oracle/random-kits.ts";
 import { published, publishedText } from "../pattern/published.ts";
 import { KITS } from "./made.ts";
@@ -72,7 +72,7 @@ describe("tackList(pattern)", () => {
 describe("benchCutDepth(pattern, depth)", () => {
   it("measures from the folded front edge when the leaf is folded first", () => {
     const stepped = KITS.find(([name]) => name === "harbour-moon")![1].pattern;
-    const front = demoFrontMatter("harbour-moon").gauge.lines[1];
+    const front = fixtureFrontMatter("harbour-moon").gauge.lines[1];
     for (const leaf of stepped.leaves) {
       for (const cut of leaf.cuts) expect(benchCutDepth(stepped, cut.depth)).toBe(cut.depth - front);
     }

@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { heightOf, type Shape } from "../../../src/core/fit/shape.ts";
@@ -9,13 +8,12 @@ import { offersFor } from "../../../src/core/refit/offers.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { toRadians } from "../../../src/core/units/angle.ts";
 import { rulerStep } from "../../../src/core/units/ruler.ts";
-import { readKit } from "../../input/kit/kit-folders.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 
 import { failureOf, patternOf } from "../pattern/computed.ts";
 
-const ROOT = join(import.meta.dirname, "../../..");
-const gull = readKit(join(ROOT, "content/kits/little-gull"), ROOT).kit;
-const moon = readKit(join(ROOT, "content/kits/harbour-moon"), ROOT).kit;
+const gull = fixtureKit("little-gull");
+const moon = fixtureKit("harbour-moon");
 
 /** The gull with a stated opening (degrees) and the picture leaves or the height solved for it. */
 function opened(degrees: number, solved: "pictureLeaves" | "height"): Kit {

@@ -10,11 +10,10 @@ import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
-import { readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURES, readKit } from "../../input/kit/kit-folders.ts";
 
-const ROOT = join(import.meta.dirname, "../../..");
 const folder = mkdtempSync(join(tmpdir(), "leaflight-refit-"));
-cpSync(join(ROOT, "content"), join(folder, "content"), { recursive: true });
+cpSync(join(FIXTURES, "content"), join(folder, "content"), { recursive: true });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** The same figures as front matter, written into the kit's file as an author would. */
@@ -69,13 +68,13 @@ function published(kit: Kit): string {
 describe("refitKit(kit, refit) and the same figures in the front matter", () => {
   it.each(CASES)("%s %o give the same pattern.json", (slug, refit, yaml) => {
     const file = join(folder, "content/kits", slug, "index.md");
-    const original = readFileSync(join(ROOT, "content/kits", slug, "index.md"), "utf8");
+    const original = readFileSync(join(FIXTURES, "content/kits", slug, "index.md"), "utf8");
     const [, front, body] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(original)!;
     const document = parseDocument(front!);
     for (const [path, value] of Object.entries(yaml)) document.setIn(path.split("."), value);
     writeFileSync(file, `---\n${document.toString()}---\n${body}`);
     const built = readKit(join(folder, "content/kits", slug), folder);
-    const own = readKit(join(ROOT, "content/kits", slug), ROOT);
+    const own = readKit(join(FIXTURES, "content/kits", slug), FIXTURES);
     expect(published(refitKit(own.kit, refit))).toBe(published(built.kit));
   });
 });

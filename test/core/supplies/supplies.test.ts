@@ -6,7 +6,7 @@ import { countsOf } from "../../../src/core/plan/effort.ts";
 import { costOf, suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import type { Supply } from "../../../src/core/supplies/supply.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
-import { DEMO_KITS, demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURE_KITS, FIXTURES, fixtureFolder, readKit } from "../../input/kit/kit-folders.ts";
 import { CUT_KITS } from "../../output/cut/kits.ts";
 import { lengthOf, rimAndHoles } from "../geometry/plane.ts";
 import type { PublishedWindow } from "../light/published-window.ts";
@@ -78,8 +78,8 @@ describe("lengths", () => {
 });
 
 describe("glue dots", () => {
-  it.each(DEMO_KITS)("are one a tack that the table lists, and a few for the window: %s", (slug) => {
-    const folder = readKit(demoFolder(slug), demoFolder("../.."));
+  it.each(FIXTURE_KITS)("are one a tack that the table lists, and a few for the window: %s", (slug) => {
+    const folder = readKit(fixtureFolder(slug), FIXTURES);
     const pattern = published(folder);
     const tacks = pattern.leaves
       .flatMap((leaf) => leaf.tacks)

@@ -1,4 +1,4 @@
-import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURES, fixtureFolder, readKit } from "../../input/kit/kit-folders.ts";
 import { type Point, type Ring, rimAndHoles } from "../geometry/plane.ts";
 import type { Changes } from "../light/disc-kit.ts";
 import type { PublishedPart, PublishedWindow } from "../light/published-window.ts";
@@ -13,7 +13,7 @@ export function discWindow(changes: Changes = {}): PublishedWindow {
 
 /** The demo kit with a light and a window, motifs included. */
 export function harbourMoon(): PublishedWindow {
-  return JSON.parse(publishedText(readKit(demoFolder("harbour-moon"), demoFolder("../..")))) as PublishedWindow;
+  return JSON.parse(publishedText(readKit(fixtureFolder("harbour-moon"), FIXTURES))) as PublishedWindow;
 }
 
 export function partOf(pattern: PublishedWindow, name: string): PublishedPart {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { stringify } from "yaml";
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
-import { messagesOfClass, readDemoClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
+import { messagesOfClass, readFixtureClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
 
 const HEAD = "seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOneLeaf,lastPage,plates,direction";
 const ROW = "1,little-gull,178,108,12.5,112,3,218,,ltr";
@@ -78,8 +78,8 @@ describe("readClass(folder)", () => {
     });
   });
 
-  it("reads the demo class: eight seats with eight books, one of which does not carry its kit", () => {
-    const plan = readDemoClass();
+  it("reads the fixtures’ class: eight seats with eight books, one of which does not carry its kit", () => {
+    const plan = readFixtureClass();
     expect(plan.seats.map((seat) => seat.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
     expect(new Set(plan.seats.map((seat) => JSON.stringify(seat.book))).size).toBe(8);
     const { fitting, misfits } = fitSeats(plan.seats, plan.kits);

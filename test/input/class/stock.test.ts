@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { stockOf } from "../../../src/input/class/stock.ts";
-import { readDemoClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
+import { readFixtureClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
 
 describe("stockOf({ item, quantity })", () => {
   it.each([
@@ -29,6 +29,6 @@ describe("a class's stock", () => {
   it("is resolved as it is read, and keeps the teacher's own words", () => {
     const { stock } = readMadeClass({ ...smallClass(), stock: [{ item: "Glue Dots", quantity: 40 }] });
     expect(stock).toEqual([{ id: "glueDots", item: "Glue Dots", quantity: 40 }]);
-    expect(readDemoClass().stock.map(({ id }) => id)).toEqual(["card", "glueDots", "book", "knife"]);
+    expect(readFixtureClass().stock.map(({ id }) => id)).toEqual(["card", "glueDots", "book", "knife"]);
   });
 });

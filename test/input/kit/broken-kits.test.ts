@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
 import type { KitMessage } from "../../../src/input/files/message.ts";
-import { copyDemo, demoText, inFolder, messagesOf, readKit } from "./kit-folders.ts";
+import { copyFixture, fixtureFolder, fixtureText, inFolder, messagesOf, readKit } from "./kit-folders.ts";
 
 /** A kit's light and window, which have limits of their own. */
 const LIGHT_AND_WINDOW = /^(light|insert):.*\n/gm;
@@ -24,7 +24,7 @@ interface Want {
 
 type Replacements = readonly (readonly [find: string | RegExp, put: string])[];
 
-/** A copy of a demo kit with a few changes. */
+/** A copy of a fixture kit with a few changes. */
 interface Spoiled {
   readonly kit: string;
   /** Replacements in index.md; each must change it. */
@@ -731,19 +731,15 @@ const BROKEN: readonly Broken[] = [
 /** Copies the kit, spoils it, and gives the messages and the texts of its two files. */
 function spoil(broken: Spoiled): { messages: readonly KitMessage[]; text: string; svg: string } {
   return inFolder((base) => {
-    const folder = copyDemo(base, broken.kit);
-    const picture = /file: (\S+)/.exec(demoText(broken.kit))![1]!;
+    const folder = copyFixture(base, broken.kit);
+    const picture = /file: (\S+)/.exec(fixtureText(broken.kit))![1]!;
     broken.files?.(folder);
     const text = change(join(folder, "index.md"), broken.text ?? []);
     const svg = broken.svg
       ? change(join(folder, picture), broken.svg)
-      : readFileSync(join(demoFile(broken.kit, picture)), "utf8");
+      : readFileSync(join(fixtureFolder(broken.kit), picture), "utf8");
     return { messages: messagesOf(folder, base), text, svg };
   });
-}
-
-function demoFile(kit: string, file: string): string {
-  return join(import.meta.dirname, "../../../content/kits", kit, file);
 }
 
 function change(path: string, replacements: Replacements): string {
@@ -815,8 +811,8 @@ describe("readKit(folder, base) of a broken kit", () => {
     ["lines that end with CR LF", (text: string) => text.replaceAll("\n", "\r\n")],
   ])("%s moves no line", (_, edit) => {
     inFolder((base) => {
-      const folder = copyDemo(base, MOON);
-      const text = demoText(MOON).replace("leafHeight: 216", "leafHeight: 2");
+      const folder = copyFixture(base, MOON);
+      const text = fixtureText(MOON).replace("leafHeight: 216", "leafHeight: 2");
       writeFileSync(join(folder, "index.md"), edit(text));
       const line = text.slice(0, text.indexOf("leafHeight")).split("\n").length;
       expect(messagesOf(folder, base)).toMatchObject([{ field: "book.leafHeight", line, column: 3 }]);
@@ -832,7 +828,7 @@ describe("readKit(folder, base) of a broken kit", () => {
     ["mönd", 'folder "mönd"'],
   ])("a folder named %s cannot be an address", (slug, given) => {
     inFolder((base) => {
-      const messages = messagesOf(copyDemo(base, MOON, slug), base);
+      const messages = messagesOf(copyFixture(base, MOON, slug), base);
       expect(messages).toMatchObject([{ file: `kits/${slug}/index.md`, line: undefined, field: "kit folder", given }]);
       expect(messages[0]!.allowed).toContain("small letters");
       expect(messages[0]!.remedy).toContain("rename");
@@ -841,7 +837,7 @@ describe("readKit(folder, base) of a broken kit", () => {
 
   it("a folder without index.md", () => {
     inFolder((base) => {
-      const folder = copyDemo(base, MOON);
+      const folder = copyFixture(base, MOON);
       rmSync(join(folder, "index.md"));
       const want = {
         file: "kits/harbour-moon/index.md",
@@ -902,7 +898,7 @@ describe("readKit(folder, base) of a broken kit", () => {
 describe("what a message says would do", () => {
   const reads = (kit: string, text: Replacements) =>
     inFolder((base) => {
-      const folder = copyDemo(base, kit);
+      const folder = copyFixture(base, kit);
       change(join(folder, "index.md"), text);
       return readKit(folder, base).pattern;
     });

@@ -3,28 +3,37 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
 import { patternKit } from "../../../src/build/library/pattern-kit.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
 import { readKit as readStated } from "../../../src/input/kit/read-kit.ts";
 import { readMotifs } from "../../../src/input/kit/read-motifs.ts";
 
-export const DEMO_KITS = ["evening-boat", "harbour-moon", "little-gull", "tide-and-lamp"] as const;
+/** A project of the tests’ own: kits, a class and motifs that stay as they are, whatever a maker puts into content. */
+export const FIXTURES = join(import.meta.dirname, "../../fixtures");
 
-const CONTENT = join(import.meta.dirname, "../../../content/kits");
+export const FIXTURE_KITS = ["evening-boat", "harbour-moon", "little-gull", "tide-and-lamp"] as const;
 
-/** The text of a demo kit's index.md. */
-export function demoText(slug: string): string {
-  return readFileSync(join(CONTENT, slug, "index.md"), "utf8");
+const KITS = join(FIXTURES, "content/kits");
+
+/** The text of a fixture’s index.md. */
+export function fixtureText(slug: string): string {
+  return readFileSync(join(KITS, slug, "index.md"), "utf8");
 }
 
-/** A demo kit's front matter as plain YAML gives it. */
+/** A fixture’s front matter as plain YAML gives it. */
 // biome-ignore lint/suspicious/noExplicitAny: tests change and read it freely
-export function demoFrontMatter(slug: string): any {
-  return parse(demoText(slug).split(/^---$/m)[1]!);
+export function fixtureFrontMatter(slug: string): any {
+  return parse(fixtureText(slug).split(/^---$/m)[1]!);
 }
 
-export function demoFolder(slug: string): string {
-  return join(CONTENT, slug);
+export function fixtureFolder(slug: string): string {
+  return join(KITS, slug);
+}
+
+/** A fixture as it is stated. */
+export function fixtureKit(slug: string): Kit {
+  return readKit(fixtureFolder(slug), FIXTURES).kit;
 }
 
 /** Reads a kit's folder in the project `base` with the project's motifs, and computes its pattern. */
@@ -53,10 +62,10 @@ export function readMadeKit(frontMatter: object, svg: string, slug = "made"): Pa
   });
 }
 
-/** Copies a demo kit to `<base>/kits/<slug>`, so that a test can spoil it; gives the folder. */
-export function copyDemo(base: string, slug: string, to: string = slug): string {
+/** Copies a fixture to `<base>/kits/<slug>`, so that a test can spoil it; gives the folder. */
+export function copyFixture(base: string, slug: string, to: string = slug): string {
   const folder = join(base, "kits", to);
-  cpSync(join(CONTENT, slug), folder, { recursive: true });
+  cpSync(join(KITS, slug), folder, { recursive: true });
   return folder;
 }
 

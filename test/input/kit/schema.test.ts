@@ -2,7 +2,7 @@ import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { kitJsonSchema } from "../../../src/input/kit/schema.ts";
 import { randomKits } from "../../oracle/random-kits.ts";
-import { DEMO_KITS, demoFrontMatter } from "./kit-folders.ts";
+import { FIXTURE_KITS, fixtureFrontMatter } from "./kit-folders.ts";
 
 // Ajv is an independent reader of JSON Schema, draft 2020-12.
 const validate = new Ajv2020.default({ allErrors: true, strict: false, validateFormats: false }).compile(
@@ -21,9 +21,9 @@ interface Described {
   readonly items?: Described;
 }
 
-/** A demo kit with one place changed. */
+/** A fixture kit with one place changed. */
 function changed(path: readonly (string | number)[], value: unknown): unknown {
-  const document = demoFrontMatter("harbour-moon");
+  const document = fixtureFrontMatter("harbour-moon");
   const last = path.at(-1)!;
   const inner = path.slice(0, -1).reduce((at, step) => at[step], document);
   if (value === undefined) delete inner[last];
@@ -32,8 +32,8 @@ function changed(path: readonly (string | number)[], value: unknown): unknown {
 }
 
 describe("kitJsonSchema()", () => {
-  it.each(DEMO_KITS)("accepts the demo kit %s", (slug) => {
-    expect(faults(demoFrontMatter(slug))).toEqual([]);
+  it.each(FIXTURE_KITS)("accepts the fixture kit %s", (slug) => {
+    expect(faults(fixtureFrontMatter(slug))).toEqual([]);
   });
 
   it("accepts the random kits", () => {

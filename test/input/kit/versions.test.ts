@@ -2,13 +2,13 @@ import { describe, expect, it } from "vitest";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
-import { demoFrontMatter, readMadeKit } from "./kit-folders.ts";
+import { fixtureFrontMatter, readMadeKit } from "./kit-folders.ts";
 
 const SQUARE =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path id="gull" d="M3 3h3v3h-3z"/><path id="sky" d="M0 0h1v1h-1z"/></svg>';
 
 function readWith(change: object): PatternedKit {
-  const demo = demoFrontMatter("little-gull");
+  const demo = fixtureFrontMatter("little-gull");
   return readMadeKit({ ...demo, picture: { ...demo.picture, file: "picture.svg" }, ...change }, SQUARE);
 }
 

@@ -9,6 +9,7 @@ import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readSettings } from "../../../src/input/settings/read-settings.ts";
 import { basePath, settingsJsonSchema, settingsSchemaText } from "../../../src/input/settings/settings.ts";
+import { FIXTURES } from "../kit/kit-folders.ts";
 
 /** What a project with this content/site.yaml reads; without text there is no such file. */
 function read(yaml: string | undefined, override?: string): SiteSettings {
@@ -106,9 +107,9 @@ describe("settingsSchemaText()", () => {
   });
 
   // Ajv is an independent reader of JSON Schema, draft 2020-12.
-  it("accepts the demo's settings and refuses an unknown key", () => {
+  it("accepts the fixtures’ settings and refuses an unknown key", () => {
     const validate = new Ajv2020.default({ strict: false, validateFormats: false }).compile(settingsJsonSchema());
-    expect(validate(parse(file("site.yaml")))).toBe(true);
+    expect(validate(parse(readFileSync(join(FIXTURES, "content/site.yaml"), "utf8")))).toBe(true);
     expect(validate({ titel: "Folds" })).toBe(false);
   });
 });

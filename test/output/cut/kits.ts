@@ -3,7 +3,7 @@ import { type CutFile, cutFiles } from "../../../src/output/cut/cut-files.ts";
 import type { PublishedWindow } from "../../core/light/published-window.ts";
 import { discFolder } from "../../core/light/read-disc-kit.ts";
 import { publishedText } from "../../core/pattern/published.ts";
-import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURES, fixtureFolder, readKit } from "../../input/kit/kit-folders.ts";
 
 /** A kit with a window, its published pattern and its cut files by name. */
 export interface CutKit {
@@ -22,7 +22,7 @@ function cutKit(folder: PatternedKit): CutKit {
 const PLATE = '<rect id="rim" x="10" y="10" width="180" height="180"/><circle id="well" cx="90" cy="100" r="60"/>';
 
 export const CUT_KITS: readonly (readonly [name: string, kit: CutKit])[] = [
-  ["the demo kit", cutKit(readKit(demoFolder("harbour-moon"), demoFolder("../..")))],
+  ["the demo kit", cutKit(readKit(fixtureFolder("harbour-moon"), FIXTURES))],
   ["discs, flat, with a light", cutKit(discFolder({ insert: { lip: 3, panel: "flat" } }))],
   [
     "a plate in inches, hinge right, on sheets of its own",

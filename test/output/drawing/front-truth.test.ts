@@ -4,14 +4,13 @@ import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
-import { readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURES, readKit } from "../../input/kit/kit-folders.ts";
 
 /**
  * The drawn picture against the published leaves, seen by rays: every ray runs straight at the book (along −z) and meets what
  * stands foremost there. Own geometry: flat spine, left to right, as the leaves of a fan stand (closed form). A folded edge is
  * as thick as its room: body and flap fill the cell halfway to its neighbours; behind it the leaf's face runs to the spine.
  */
-const ROOT = join(import.meta.dirname, "../../..");
 
 interface Hit {
   /** Level of the folded edge that the ray meets; undefined on a face or a leaf that is not folded. */
@@ -43,7 +42,7 @@ function castRay(pattern: Pattern, x: number, u: number): Hit | undefined {
 /** Whether the drawn picture of Harbour Moon is rim (the proudest level) at a point of its 200 × 200 box. */
 async function drawnRim(size: number): Promise<boolean[]> {
   const fine = size * 8;
-  const svg = readFileSync(join(ROOT, "content/kits/harbour-moon/moon.svg"), "utf8").replace(
+  const svg = readFileSync(join(FIXTURES, "content/kits/harbour-moon/moon.svg"), "utf8").replace(
     "<svg ",
     '<svg shape-rendering="crispEdges" ',
   );
@@ -68,7 +67,7 @@ function overlap(a: readonly boolean[], b: readonly boolean[]): number {
 }
 
 describe("the finished front of Harbour Moon, 180 picture leaves at its hold width", () => {
-  const { kit, pattern } = readKit(join(ROOT, "content/kits/harbour-moon"), ROOT);
+  const { kit, pattern } = readKit(join(FIXTURES, "content/kits/harbour-moon"), FIXTURES);
   const size = 200;
   const { fit } = pattern;
   const cast = Array.from({ length: size * size }, (_, i) => {

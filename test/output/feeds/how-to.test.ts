@@ -1,8 +1,8 @@
 import * as tinyduration from "tinyduration";
 import { describe, expect, it } from "vitest";
 import { dataBlock, howTo } from "../../../src/output/feeds/how-to.ts";
-import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
-import { demoView, SITE, settingsWith, version } from "./made-kits.ts";
+import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
+import { fixtureView, SITE, settingsWith, version } from "./made-kits.ts";
 import { readVocabulary } from "./vocabulary.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: a document of any shape, looked into freely
@@ -56,17 +56,17 @@ describe("the vocabulary's own reader", () => {
 describe("howTo(view, settings)", () => {
   const SETTINGS = settingsWith({ author: { name: "Quay workshop" } });
 
-  it.each(DEMO_KITS)("%s: uses types and properties of schema.org only, each where it belongs", (slug) => {
+  it.each(FIXTURE_KITS)("%s: uses types and properties of schema.org only, each where it belongs", (slug) => {
     const prices = { currency: "EUR", prices: { book: 2, card: 0.4 } };
     const stated = { versions: [version("1.1", "2026-10-03")], licence: { name: "Own", url: undefined } };
     for (const fields of [{}, prices, { ...prices, ...stated, currency: "crowns" }])
-      expect(faults(published(demoView(slug, fields), SETTINGS))).toEqual([]);
-    expect(faults(published(demoView(slug), { ...SETTINGS, url: undefined, author: undefined }))).toEqual([]);
+      expect(faults(published(fixtureView(slug, fields), SETTINGS))).toEqual([]);
+    expect(faults(published(fixtureView(slug), { ...SETTINGS, url: undefined, author: undefined }))).toEqual([]);
   });
 
   // schema.org: totalTime includes the time to prepare.
-  it.each(DEMO_KITS)("%s: takes in all at least as long as its preparation and performance", (slug) => {
-    const view = demoView(slug);
+  it.each(FIXTURE_KITS)("%s: takes in all at least as long as its preparation and performance", (slug) => {
+    const view = fixtureView(slug);
     const { totalTime, prepTime, performTime } = published(view, SETTINGS);
     expect(minutesOf(totalTime)).toBeGreaterThanOrEqual(minutesOf(prepTime) + minutesOf(performTime));
     expect(Math.abs(minutesOf(totalTime) - view.effort.minutes)).toBeLessThanOrEqual(0.5);
@@ -74,7 +74,7 @@ describe("howTo(view, settings)", () => {
   });
 
   it("has the page's steps in order, in sections, each with its direction and its cautions", () => {
-    const view = demoView("harbour-moon");
+    const view = fixtureView("harbour-moon");
     const { step } = published(view, SETTINGS);
     expect(step.map((section: Json) => section.name)).toEqual(["The book", "Light and window"]);
     const steps = step.flatMap((section: Json) => section.itemListElement);
@@ -90,13 +90,13 @@ describe("howTo(view, settings)", () => {
   });
 
   it("speaks in the kit's units", () => {
-    const [book] = published(demoView("tide-and-lamp"), SETTINGS).step;
+    const [book] = published(fixtureView("tide-and-lamp"), SETTINGS).step;
     expect(book.itemListElement[0].itemListElement[0].text).toMatch(/5\s1\/4\sin/);
   });
 
   // schema.org: supply is consumed, tool is not.
   it("tells what is used up from what stays, with quantities and stated prices", () => {
-    const view = demoView("harbour-moon", { prices: { book: 2, card: 0.35 }, currency: "EUR" });
+    const view = fixtureView("harbour-moon", { prices: { book: 2, card: 0.35 }, currency: "EUR" });
     const { supply, tool, estimatedCost } = published(view, SETTINGS);
     expect([...supply, ...tool].map((one: Json) => one.name).sort()).toEqual(
       view.supplies.map((one) => one.item).sort(),
@@ -110,14 +110,17 @@ describe("howTo(view, settings)", () => {
   });
 
   it("writes a currency that is no code as the author writes it", () => {
-    const view = demoView("little-gull", { prices: { book: 2 }, currency: "crowns" });
+    const view = fixtureView("little-gull", { prices: { book: 2 }, currency: "crowns" });
     expect(published(view, SETTINGS).estimatedCost).toBe("2.00 crowns");
-    expect(published(demoView("little-gull"), SETTINGS)).not.toHaveProperty("estimatedCost");
+    expect(published(fixtureView("little-gull"), SETTINGS)).not.toHaveProperty("estimatedCost");
   });
 
   it("states version, days, licence, credit and author", () => {
     const versions = [version("1.1", "2026-10-03"), version("1.0", "2026-02-07")];
-    const boat = demoView("evening-boat", { versions, licence: { name: "MIT", url: "https://licences.example.org/" } });
+    const boat = fixtureView("evening-boat", {
+      versions,
+      licence: { name: "MIT", url: "https://licences.example.org/" },
+    });
     expect(published(boat, SETTINGS)).toMatchObject({
       "@context": "https://schema.org",
       version: "1.1",
@@ -128,12 +131,12 @@ describe("howTo(view, settings)", () => {
       author: { "@type": "Organization", name: "Quay workshop" },
       inLanguage: "en",
     });
-    const bare = published(demoView("little-gull", { versions: [], licence: undefined }), SETTINGS);
+    const bare = published(fixtureView("little-gull", { versions: [], licence: undefined }), SETTINGS);
     for (const key of ["version", "dateModified", "license", "creditText"]) expect(bare).not.toHaveProperty(key);
   });
 
   it("has addresses of the site, or without one relative to the page", () => {
-    const view = demoView("little-gull");
+    const view = fixtureView("little-gull");
     expect(published(view, SETTINGS).image).toEqual([`${SITE}kits/little-gull/social.png`]);
     const { url: _, ...nowhere } = SETTINGS;
     const relative = published(view, nowhere);

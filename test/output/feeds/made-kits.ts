@@ -5,7 +5,7 @@ import type { SiteSettings } from "../../../src/core/site-settings.ts";
 import { readCautions } from "../../../src/input/cautions/read-cautions.ts";
 import { siteSettings } from "../../../src/input/settings/settings.ts";
 import { type KitView, viewKit } from "../../../src/output/views/kit-view.ts";
-import { demoFolder, readKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURES, fixtureFolder, readKit } from "../../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../../..");
 
@@ -26,8 +26,8 @@ export function kitWith(slug: string, fields: Partial<Kit>): Kit {
   return { ...none, slug, ...fields } as unknown as Kit;
 }
 
-/** A demo kit as its page shows it, with some fields changed. */
-export function demoView(slug: string, fields: Partial<Kit> = {}): KitView {
-  const folder: PatternedKit = readKit(demoFolder(slug), ROOT);
+/** A fixture kit as its page shows it, with some fields changed. */
+export function fixtureView(slug: string, fields: Partial<Kit> = {}): KitView {
+  const folder: PatternedKit = readKit(fixtureFolder(slug), FIXTURES);
   return viewKit({ ...folder, kit: { ...folder.kit, ...fields } }, readCautions(ROOT, "en"));
 }

@@ -8,8 +8,8 @@ import { tacksPart } from "../../../src/output/parts/tacks.ts";
 import type { KitView } from "../../../src/output/views/kit-view.ts";
 import { withPacket } from "../../../src/output/views/packet-view.ts";
 import { renderPart } from "../../../src/page/kit/render.ts";
-import { DEMO_KITS } from "../../input/kit/kit-folders.ts";
-import { demoView } from "../feeds/made-kits.ts";
+import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
+import { fixtureView } from "../feeds/made-kits.ts";
 
 const PARTS = Object.keys(KIT_PARTS) as KitPart[];
 const HOSTILE = `<b onclick="x">&'`;
@@ -23,24 +23,24 @@ function changed(view: KitView, fields: Partial<KitView>): KitView {
 }
 
 describe("kitPage(view, story)", () => {
-  it.each(DEMO_KITS)("%s: holds every part as the page's script fills it again", (slug) => {
-    const page = String(kitPage(demoView(slug), raw("<p>Story</p>")));
+  it.each(FIXTURE_KITS)("%s: holds every part as the page's script fills it again", (slug) => {
+    const page = String(kitPage(fixtureView(slug), raw("<p>Story</p>")));
     for (const part of PARTS) {
-      const filled = renderPart(part, demoView(slug));
+      const filled = renderPart(part, fixtureView(slug));
       expect(page).toContain(` data-part="${part}">${filled}</`);
     }
     expect(page.match(/data-part="/g)).toHaveLength(PARTS.length);
     expect(page).toContain("<p>Story</p>");
   });
 
-  it.each(DEMO_KITS)("%s: shows a value in each place, on page and paper", (slug) => {
-    expect(String(kitPage(demoView(slug), raw("")))).not.toMatch(NOTHING);
-    const printed = withPacket(demoView(slug));
+  it.each(FIXTURE_KITS)("%s: shows a value in each place, on page and paper", (slug) => {
+    expect(String(kitPage(fixtureView(slug), raw("")))).not.toMatch(NOTHING);
+    const printed = withPacket(fixtureView(slug));
     for (const part of Object.values(PACKET_PAGES)) expect(String(part(printed))).not.toMatch(NOTHING);
   });
 
   it("escapes what authors write", () => {
-    const view = demoView("harbour-moon", {
+    const view = fixtureView("harbour-moon", {
       title: HOSTILE,
       summary: HOSTILE,
       links: [{ label: HOSTILE, url: "https://example.org/?a=1&b=2", host: "example.org" }],
@@ -56,14 +56,14 @@ describe("kitPage(view, story)", () => {
 
 describe("packetPart(view, seat)", () => {
   it("names the seat that it is for", () => {
-    const view = withPacket(demoView("little-gull"));
+    const view = withPacket(fixtureView("little-gull"));
     expect(String(packetPart(view, 7))).toContain('<p class="over">Leaflight packet · seat 7</p>');
     expect(String(packetPart(view))).toContain('<p class="over">Leaflight packet</p>');
   });
 });
 
 describe("a part", () => {
-  const view = demoView("little-gull");
+  const view = fixtureView("little-gull");
 
   it("cannot be given a view with a misspelt field", () => {
     const { difficulty, pattern, figures } = view;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { editionOf } from "../../../src/output/views/edition.ts";
 import { packetFooter } from "../../../src/output/views/packet-footer.ts";
-import { demoView, kitWith, version } from "../feeds/made-kits.ts";
+import { fixtureView, kitWith, version } from "../feeds/made-kits.ts";
 
 describe("editionOf(kit)", () => {
   it("writes days as people do, and names the newest version first", () => {
@@ -21,7 +21,7 @@ describe("packetFooter(kit, title, paper)", () => {
   const paper = { name: "a4" } as const;
 
   it("names the version that was printed, where there is one", () => {
-    const { kit } = demoView("little-gull", { versions: [version("1.1", "2026-09-12")] });
+    const { kit } = fixtureView("little-gull", { versions: [version("1.1", "2026-09-12")] });
     expect(packetFooter(kit, "Little Gull: packet", paper)).toMatch(
       /^Little Gull: packet · version 1\.1 · 112 leaves of .* · A4$/,
     );

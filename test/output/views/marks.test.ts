@@ -4,12 +4,12 @@ import { describe, expect, it } from "vitest";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { viewKit } from "../../../src/output/views/kit-view.ts";
-import { demoFolder, demoFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { fixtureFolder, fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 
 /** The little gull with other units and another step; undefined where the kit is refused because of its step. */
 function gull(units: "mm" | "in", markStep: number | string): PatternedKit | undefined {
-  const frontMatter = demoFrontMatter("little-gull");
-  const svg = readFileSync(join(demoFolder("little-gull"), "gull.svg"), "utf8");
+  const frontMatter = fixtureFrontMatter("little-gull");
+  const svg = readFileSync(join(fixtureFolder("little-gull"), "gull.svg"), "utf8");
   const picture = { ...frontMatter.picture, file: "picture.svg" };
   try {
     return readMadeKit({ ...frontMatter, units, picture, fit: { ...frontMatter.fit, markStep } }, svg);

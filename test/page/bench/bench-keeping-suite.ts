@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Served, textOf } from "../offline/visit.ts";
-import { demoPattern, shownOf } from "./bench-pattern.ts";
+import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** Progress through reloads, without network, through an update, and apart for each fit. */
@@ -86,7 +86,7 @@ export function keepingSuite(served: () => Served): void {
         await maker.goTo("leaf", 40);
         await maker.press("lose");
         await maker.press("recovery-do");
-        expect(await maker.walk()).toEqual(shownOf(demoPattern("little-gull", [40]), 41));
+        expect(await maker.walk()).toEqual(shownOf(fixturePattern("little-gull", [40]), 41));
       } finally {
         await served().host.start();
       }

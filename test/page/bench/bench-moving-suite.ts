@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Served } from "../offline/visit.ts";
-import { demoPattern, shownOf } from "./bench-pattern.ts";
+import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** Showing one leaf at a time, and moving among them. */
@@ -17,11 +17,11 @@ export function movingSuite(served: () => Served): void {
       ["harbour-moon", MOON],
     ])("shows every leaf of %s with page, pattern page, marks, cuts and folds as computed", async (slug, path) => {
       await maker.open(path);
-      expect(await maker.walk()).toEqual(shownOf(demoPattern(slug)));
+      expect(await maker.walk()).toEqual(shownOf(fixturePattern(slug)));
     });
 
     it("draws the light's notch on the leaves that have one, and names it", async () => {
-      const { notches } = demoPattern("harbour-moon").pocket!;
+      const { notches } = fixturePattern("harbour-moon").pocket!;
       await maker.open(MOON);
       await maker.goTo("leaf", notches[0]!.leaf - 1);
       expect(await maker.page.$$eval(".edge-notch", (all) => all.length)).toBe(0);

@@ -1,12 +1,12 @@
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
-import { demoKit } from "../../core/bench/made.ts";
 import { patternOf } from "../../core/pattern/computed.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import type { Shown } from "./bench-reader.ts";
 
-/** The pattern of a demo kit with leaves left out. */
-export function demoPattern(slug: string, lostLeaves: readonly number[] = []): Pattern {
-  const kit = demoKit(slug);
+/** The pattern of a fixture kit with leaves left out. */
+export function fixturePattern(slug: string, lostLeaves: readonly number[] = []): Pattern {
+  const kit = fixtureKit(slug);
   return patternOf({ ...kit, fit: { ...kit.fit, lostLeaves: lostLeaves.map(leafNumber) } });
 }
 

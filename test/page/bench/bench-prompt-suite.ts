@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
 import type { Served } from "../offline/visit.ts";
-import { demoPattern } from "./bench-pattern.ts";
+import { fixturePattern } from "./bench-pattern.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 const MINUTE = 60_000;
@@ -25,7 +25,7 @@ export function promptSuite(served: () => Served): void {
       }, ms);
 
     it("asks before each batch and at each checkpoint of the plan, and nowhere else", async () => {
-      const pattern = demoPattern("little-gull");
+      const pattern = fixturePattern("little-gull");
       const batches = batchesOf(pattern, 20, undefined);
       const expected = pattern.leaves.flatMap((leaf) => {
         const batch = batches.find((one) => one.first === leaf);
@@ -102,7 +102,7 @@ export function promptSuite(served: () => Served): void {
     });
 
     it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
-      const { leaves } = demoPattern("little-gull");
+      const { leaves } = fixturePattern("little-gull");
       // The kit's rates in seconds: leaf 12, score 6, mark 4, cut 6, fold 10, checkpoint 20.
       const seconds = leaves.map(
         (leaf) =>

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
-import { demoKit } from "../../core/bench/made.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import type { Served } from "../offline/visit.ts";
-import { demoPattern, shownOf } from "./bench-pattern.ts";
+import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** "I skipped, tore or miscut this leaf". */
@@ -34,12 +34,12 @@ export function recoverySuite(served: () => Served): void {
         // The bench stands at the next leaf that remains, and says what was left out before it.
         expect(await maker.leaf()).toBe(lost.at(-1)! + 1);
         expect(await maker.text("notices")).toContain(`(leaf ${lost[0]})`);
-        const expected = shownOf(demoPattern(slug, lost), lost.at(-1)! + 1);
+        const expected = shownOf(fixturePattern(slug, lost), lost.at(-1)! + 1);
         expect(await maker.walk()).toEqual(expected);
-        expect(expected).not.toEqual(shownOf(demoPattern(slug), lost.at(-1)! + 1));
+        expect(expected).not.toEqual(shownOf(fixturePattern(slug), lost.at(-1)! + 1));
         await maker.goTo("leaf", 1);
         const before = (await maker.walk()).filter((one) => one.leaf < lost[0]!);
-        expect(before).toEqual(shownOf(demoPattern(slug)).filter((one) => one.leaf < lost[0]!));
+        expect(before).toEqual(shownOf(fixturePattern(slug)).filter((one) => one.leaf < lost[0]!));
         expect(new URL(maker.page.url()).searchParams.get("lost")).toBe(lost.join("_"));
       },
     );
@@ -49,7 +49,7 @@ export function recoverySuite(served: () => Served): void {
       await maker.goTo("leaf", 40);
       const before = await kept();
       await maker.press("lose");
-      const [now, then] = [demoPattern("little-gull"), demoPattern("little-gull", [40])];
+      const [now, then] = [fixturePattern("little-gull"), fixturePattern("little-gull", [40])];
       const changed = then.leaves.filter((leaf) => {
         const was = now.leaves.find((one) => one.leaf === leaf.leaf)!;
         return JSON.stringify(was.spans) !== JSON.stringify(leaf.spans);
@@ -59,7 +59,7 @@ export function recoverySuite(served: () => Served): void {
       expect(words).toContain(
         `${changed.length} leaves change, starting with p. ${changed[0]!.bookPage} (leaf ${changed[0]!.leaf})`,
       );
-      const { slug, title } = demoKit("little-gull");
+      const { slug, title } = fixtureKit("little-gull");
       const drawn = (name: string) =>
         maker.page.$eval(`[data-picture-${name}]`, async (image) => {
           const picture = image as HTMLImageElement;
@@ -115,7 +115,7 @@ export function recoverySuite(served: () => Served): void {
       expect(clock.worked).toBeGreaterThanOrEqual(began.worked);
       expect(new URL(maker.page.url()).search).toBe("");
       await maker.goTo("leaf", 1);
-      expect(await maker.walk()).toEqual(shownOf(demoPattern("little-gull")));
+      expect(await maker.walk()).toEqual(shownOf(fixturePattern("little-gull")));
     });
 
     it("takes a leaf back in from the menu, too", async () => {

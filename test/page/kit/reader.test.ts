@@ -24,7 +24,7 @@ let host: Host;
 let browser: Browser;
 
 beforeAll(async () => {
-  project = makeProject({ demoKits: [SLUG] });
+  project = makeProject({ kits: [SLUG] });
   expect(project.build().code).toBe(0);
   host = await serve(() => join(project.folder, "dist"));
   browser = await launchBrowser(await findBrowser());

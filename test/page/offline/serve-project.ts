@@ -5,11 +5,9 @@ import { makeProject } from "../../build/site/project.ts";
 import { serve } from "./serve.ts";
 import type { Served } from "./visit.ts";
 
-/** Builds a project of demo kits, serves it and starts a browser; `close` ends all three. */
-export async function serveProject(
-  demoKits: readonly string[],
-): Promise<{ served: Served; close: () => Promise<void> }> {
-  const project = makeProject({ demoKits });
+/** Builds a project of fixture kits, serves it and starts a browser; `close` ends all three. */
+export async function serveProject(kits: readonly string[]): Promise<{ served: Served; close: () => Promise<void> }> {
+  const project = makeProject({ kits });
   const change = (path: string, from: string, to: string): void => {
     const text = readFileSync(join(project.folder, path), "utf8");
     if (!text.includes(from)) throw new Error(`${path} has no "${from}"`);

@@ -25,7 +25,7 @@ let host: Host;
 let browser: Browser;
 
 beforeAll(async () => {
-  project = makeProject({ demoKits: ["harbour-moon", "little-gull"] });
+  project = makeProject({ kits: ["harbour-moon", "little-gull"] });
   const { code, stderr } = project.build();
   if (code !== 0) throw new Error(stderr);
   host = await serve(() => join(project.folder, "dist"));
@@ -102,7 +102,6 @@ function difference(a: PNG, b: PNG): number {
 }
 
 /** What is seen: one of the two unit systems is hidden. */
-// biome-ignore lint/performance/useDomNodeTextContent: only the rendered text leaves out what is hidden
 const text = (page: Page, selector: string) => page.$eval(selector, (element) => (element as HTMLElement).innerText);
 
 async function set(page: Page, name: string, value: string | boolean): Promise<void> {

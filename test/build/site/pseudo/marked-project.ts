@@ -2,7 +2,7 @@ import { readdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
 import { PSEUDO } from "../../../../src/words/pseudo.ts";
-import { demoFrontMatter } from "../../../input/kit/kit-folders.ts";
+import { fixtureFrontMatter } from "../../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "../project.ts";
 
 /** What an author states, in marks like those of the pseudo-language: a site's reader is to meet nothing else. */
@@ -23,7 +23,7 @@ const CLASS = "content/classes/evenings/index.md";
 
 /** A project in the pseudo-language: a kit with all that a kit may have, a plain one in inches, and a class. All its authors' words are marked. */
 export function markedProject(): Project {
-  const project = makeProject({ demoKits: ["harbour-moon", "little-gull"], classes: true });
+  const project = makeProject({ kits: ["harbour-moon", "little-gull"], classes: true });
   const { author } = parse(project.read("content/site.yaml"));
   const site = {
     title: mark("Quay"),
@@ -59,7 +59,7 @@ function marked<T extends object>(record: T, fields: readonly string[]): T {
 }
 
 function markedKit(slug: string): Stated {
-  const matter = marked(demoFrontMatter(slug) as Stated, ["title", "summary"]);
+  const matter = marked(fixtureFrontMatter(slug) as Stated, ["title", "summary"]);
   const { picture, levels, versions, links, licence } = matter;
   const selectors = Object.fromEntries(Object.entries(picture.levels).map(([name, value]) => [mark(name), value]));
   return {

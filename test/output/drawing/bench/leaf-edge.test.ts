@@ -4,7 +4,7 @@ import type { BenchPlan } from "../../../../src/core/bench/bench-plan.ts";
 import { leafNumber } from "../../../../src/core/book/leaf-number.ts";
 import { leafEdge } from "../../../../src/output/drawing/bench/leaf-edge.ts";
 import { leafCard } from "../../../../src/output/views/leaf-card.ts";
-import { demoPlan } from "../../../core/bench/made.ts";
+import { fixturePlan } from "../../../core/bench/made.ts";
 
 const ROOM = { width: 500, height: 640 };
 
@@ -69,7 +69,7 @@ function busiest(plan: BenchPlan): number {
 describe.each(["little-gull", "evening-boat", "harbour-moon", "tide-and-lamp"])(
   "the edge of %s's busiest leaf",
   (slug) => {
-    const plan = demoPlan(slug);
+    const plan = fixturePlan(slug);
     const leaf = busiest(plan);
     const source = plan.pattern.leaves.find((one) => one.leaf === leaf)!;
     const drawn = draw(plan, leaf, plan.pattern.fit.markStep);
@@ -114,7 +114,7 @@ describe.each(["little-gull", "evening-boat", "harbour-moon", "tide-and-lamp"])(
 
 describe("leafEdge(card, pattern, units, room)", () => {
   it("shows the light's notch at its heights", () => {
-    const plan = demoPlan("harbour-moon");
+    const plan = fixturePlan("harbour-moon");
     const notch = plan.pattern.pocket!.notches[20]!;
     const drawn = draw(plan, notch.leaf);
     const { head, scale } = measure(plan, drawn.body);
@@ -125,7 +125,7 @@ describe("leafEdge(card, pattern, units, room)", () => {
   });
 
   it("stands in the middle of the room where there is no mark to write", () => {
-    const drawn = draw(demoPlan("harbour-moon"), 1);
+    const drawn = draw(fixturePlan("harbour-moon"), 1);
     const xs = drawn.body.filter((_, i) => i % 2 === 0);
     expect(drawn.labels).toEqual([]);
     // The numbers' disc stands before the leaf: both together are centred.
@@ -133,7 +133,7 @@ describe("leafEdge(card, pattern, units, room)", () => {
   });
 
   it("tells the leaf in words, for those who do not see it", () => {
-    const plan = demoPlan("harbour-moon");
+    const plan = fixturePlan("harbour-moon");
     const drawn = draw(plan, 96);
     const said = drawn.root.getAttribute("aria-label")!;
     expect(drawn.root.getAttribute("role")).toBe("img");

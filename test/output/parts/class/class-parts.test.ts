@@ -4,9 +4,9 @@ import { measuringCard } from "../../../../src/output/parts/class/measuring-card
 import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
 import { html } from "../../../../src/output/parts/markup.ts";
-import { demoClassView } from "./made-view.ts";
+import { fixtureClassView } from "./made-view.ts";
 
-const view = demoClassView();
+const view = fixtureClassView();
 const seat = (number: number) => view.seats.find((one) => one.number === number)!;
 const page = (of = view) => String(classPage(of, html`<p>Come.</p>`, (target) => `..${target}`));
 const packet = (of = view) => String(teacherPacket(of));
@@ -20,7 +20,7 @@ const read = (markup: string) =>
 
 describe("classPage(view, story, link)", () => {
   it("has the teacher's own story as it is and her words escaped", () => {
-    const own = demoClassView({ title: "Folds & <knots>", bring: ["a <tray>"] });
+    const own = fixtureClassView({ title: "Folds & <knots>", bring: ["a <tray>"] });
     expect(page(own)).toContain("<h1>Folds &amp; &lt;knots&gt;</h1>");
     expect(page(own)).toContain("<li>a &lt;tray&gt;</li>");
     expect(page(own)).toContain('<section class="telling prose"><p>Come.</p></section>');
@@ -42,7 +42,7 @@ describe("classPage(view, story, link)", () => {
 
   it("leaves the line of cut files out where there are none", () => {
     expect(read(page())).toContain("Cut files for the whole class: |card-a4-1|, |");
-    expect(read(page(demoClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) })))).not.toContain(
+    expect(read(page(fixtureClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) })))).not.toContain(
       "Cut files",
     );
   });
@@ -54,7 +54,7 @@ describe("seatPage(seat, view)", () => {
   });
 
   it("tells them in the class's units", () => {
-    const inches = demoClassView({ units: "in" });
+    const inches = fixtureClassView({ units: "in" });
     const text = read(String(seatPage(inches.seats[1]!, inches)));
     expect(text).toMatch(/Hold width\|\|\d+( \d+\/\d+)? in\|/);
     expect(text).not.toMatch(/\d mm\b/);
@@ -87,7 +87,7 @@ describe("seatPage(seat, view)", () => {
 describe("teacherPacket(view)", () => {
   it("has one page of cards for eight seats, and each card its code or says why not", () => {
     expect(count(packet(), 'class="seat-code"')).toBe(8);
-    const bare = packet(demoClassView({}, {}));
+    const bare = packet(fixtureClassView({}, {}));
     expect(count(bare, 'class="seat-code"')).toBe(0);
     expect(count(bare, "This site has no address yet, so there is no code.")).toBe(8);
   });
@@ -95,13 +95,13 @@ describe("teacherPacket(view)", () => {
   it("lists what to cut before the class, or lets the students cut", () => {
     expect(read(packet())).toContain("Cut |2 × door, card|");
     expect(read(packet())).not.toContain("Students cut their own parts in class.");
-    const open = read(packet(demoClassView({ ready: [] })));
+    const open = read(packet(fixtureClassView({ ready: [] })));
     expect(open).toContain("lay out their card, acetate and paper. Students cut their own parts in class.");
     expect(open).toContain("2 × door, card: seats 2 and 8; on sheet card-a4-1");
   });
 
   it("speaks of light and window only where a seat has one", () => {
-    const plain = demoClassView({ seats: view.plan.seats.filter(({ kit }) => kit.slug === "little-gull") });
+    const plain = fixtureClassView({ seats: view.plan.seats.filter(({ kit }) => kit.slug === "little-gull") });
     for (const text of [packet(plain)].map(read)) {
       expect(text).not.toMatch(/Cells in|Cells counted back|acetate|Test every light/);
       expect(text).toContain("Check the tools: sharp blades, caps on.");
@@ -111,7 +111,7 @@ describe("teacherPacket(view)", () => {
 
   it("writes money with two decimals, by its code or as the teacher writes it", () => {
     expect(read(packet())).toContain("Materials that all seats use: |€21.57|. Still to pay");
-    const own = read(packet(demoClassView({ currency: "shells" })));
+    const own = read(packet(fixtureClassView({ currency: "shells" })));
     expect(own).toContain("|21.57 shells|");
     expect(own).toContain("|0.80 shells|");
   });
@@ -129,17 +129,17 @@ describe("teacherPacket(view)", () => {
   it("names what is in stock and not needed, and no list of it where all is", () => {
     expect(read(packet())).not.toContain("In stock, not needed here");
     const stock = [{ id: undefined, item: "gold leaf", quantity: 1 }];
-    expect(read(packet(demoClassView({ stock })))).toContain("In stock, not needed here: gold leaf.");
+    expect(read(packet(fixtureClassView({ stock })))).toContain("In stock, not needed here: gold leaf.");
   });
 
   it("says of a handout's step that it is done where the teacher has it ready", () => {
     const done = "Done for you before the class.";
-    expect(count(packet(demoClassView({ ready: [] })), done)).toBe(0);
-    expect(count(packet(demoClassView({ ready: ["scores"] })), done)).toBe(view.handouts.length);
+    expect(count(packet(fixtureClassView({ ready: [] })), done)).toBe(0);
+    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(view.handouts.length);
   });
 
   it("says that every seat finishes where all do", () => {
-    const long = demoClassView({
+    const long = fixtureClassView({
       sessions: [{ title: "A day", date: undefined, starts: undefined, minutes: 1400, aside: 0 }],
     });
     expect(read(packet(long))).toContain("By this estimate, every seat that fits finishes in these sessions.");
@@ -154,7 +154,7 @@ describe("measuringCard(view)", () => {
     for (const label of ["Leaf height", "Leaf width", "Thickness", "Leaves", "Last page", "Reading direction"])
       expect(count(card, `<dt>${label}</dt>`)).toBe(2);
     expect(count(card, '<span class="line"></span> mm')).toBe(6);
-    expect(count(String(measuringCard(demoClassView({ units: "in" }))), '<span class="line"></span> in<')).toBe(6);
+    expect(count(String(measuringCard(fixtureClassView({ units: "in" }))), '<span class="line"></span> in<')).toBe(6);
   });
 
   it("says what its ruler may measure", () => {

@@ -2,7 +2,7 @@ import { computePattern } from "../../../../src/core/pattern/compute.ts";
 import { type ClassView, viewClass } from "../../../../src/output/views/class/class-view.ts";
 import { type KitView, viewKit } from "../../../../src/output/views/kit-view.ts";
 import { once } from "../../../../src/output/views/lazily.ts";
-import { KITS, readDemoClass } from "../../../core/class/made-class.ts";
+import { KITS, readFixtureClass } from "../../../core/class/made-class.ts";
 
 const CAUTION = {
   id: "blades",
@@ -16,8 +16,11 @@ const CAUTION = {
 export const SITE = "https://folds.example.org/quay/";
 
 /** The demo class, changed as a test wishes; without an address where `siteUrl` is not given. */
-export function demoClassView(changes: object = {}, { siteUrl }: { siteUrl?: string } = { siteUrl: SITE }): ClassView {
-  return viewClass({ ...readDemoClass(), ...changes }, kitViews(), [CAUTION], siteUrl);
+export function fixtureClassView(
+  changes: object = {},
+  { siteUrl }: { siteUrl?: string } = { siteUrl: SITE },
+): ClassView {
+  return viewClass({ ...readFixtureClass(), ...changes }, kitViews(), [CAUTION], siteUrl);
 }
 
 const kitViews = once((): KitView[] =>
