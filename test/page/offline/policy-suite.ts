@@ -4,10 +4,11 @@ import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { describe, expect, it } from "vitest";
-import { newReader, type Served, visit } from "./visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { newReader, settled, visit } from "../../site/visit.ts";
 
 /** The pages' policy: nothing inline, nothing from elsewhere, from a host and from the disk. */
-export function policySuite(served: () => Served): void {
+export function policySuite(served: () => OpenedSite): void {
   const pages = () =>
     readdirSync(served().dist, { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile() && entry.name.endsWith(".html"))
@@ -29,8 +30,7 @@ export function policySuite(served: () => Served): void {
       await field.click({ count: 3 });
       await field.type(text);
     }
-    // Long enough for what the last key sets off.
-    await new Promise((resolve) => setTimeout(resolve, 1200));
+    await settled(page);
   }
 
   describe("the policy", () => {

@@ -2,71 +2,37 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import axe from "axe-core";
 import jsqr from "jsqr";
-import type { Browser, Page } from "puppeteer";
+import type { Browser, BrowserContext, Page } from "puppeteer";
 import sharp from "sharp";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { stringify } from "yaml";
-import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
-import { fixtureFrontMatter } from "../../input/kit/kit-folders.ts";
-import { type Host, serve } from "../../page/offline/serve.ts";
-import { newReader, textOf } from "../../page/offline/visit.ts";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { ADDRESS } from "../../site/address.ts";
+import { htmlFaults } from "../../site/html-faults.ts";
+import { SINGLE } from "../../site/own-kits.ts";
+import { makeProject } from "../../site/project.ts";
+import type { Host } from "../../site/serve.ts";
+import { openSite } from "../../site/shared-site.ts";
+import { newReader, textOf } from "../../site/visit.ts";
 import { readPdf, widthOf } from "../print/read-pdf.ts";
-import { htmlFaults } from "../site/html-faults.ts";
-import { makeProject, type Project } from "../site/project.ts";
 
 const CLASS = "classes/winter-evenings";
-const SITE = "https://folds.example.org/quay/";
 const FITTING = [1, 2, 3, 4, 5, 7, 8];
 
-/** Kits of their own with the books of two seats: what a seat's pages must be equal to. */
-const SINGLE = [
-  {
-    seat: 2,
-    kit: "harbour-moon",
-    slug: "single-moon",
-    book: { leafHeight: 222, leafWidth: 148, blockThickness: 31, leaves: 248, pageOneLeaf: 5, lastPage: 486 },
-    fit: {},
-  },
-  {
-    seat: 3,
-    kit: "little-gull",
-    slug: "single-gull",
-    book: { leafHeight: 132, leafWidth: 98, blockThickness: 14, leaves: 128, pageOneLeaf: 4, lastPage: 248 },
-    fit: { height: 110 },
-  },
-];
-
-let project: Project;
 let dist: string;
 let host: Host;
 let browser: Browser;
-let stderr: string;
+let device: BrowserContext;
+let close: () => Promise<void>;
+const { stderr } = inject("site");
+const own = join(inject("ownKits").folder, "dist");
 
 beforeAll(async () => {
-  project = makeProject({ kits: ["little-gull", "harbour-moon", "evening-boat"], classes: true });
-  for (const { kit, slug, book, fit } of SINGLE) {
-    const matter = fixtureFrontMatter(kit);
-    const own = { ...matter, book, fit: { ...matter.fit, ...fit } };
-    if (matter.fit.head + own.fit.height > book.leafHeight) own.fit.head = undefined;
-    const picture = matter.picture.file;
-    project.write(`content/kits/${slug}/index.md`, `---\n${stringify(own)}---\n`);
-    project.write(`content/kits/${slug}/${picture}`, project.read(`content/kits/${kit}/${picture}`));
-  }
-  const built = project.build({ LEAFLIGHT_SITE_URL: SITE });
-  if (built.code !== 0) throw new Error(built.stderr);
-  stderr = built.stderr;
-  dist = join(project.folder, "dist");
-  host = await serve(() => dist);
-  browser = await launchBrowser(await findBrowser());
-}, 300_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-  project?.remove();
+  ({ dist, host, browser, device, close } = await openSite());
 });
 
+afterAll(() => close?.());
+
 const read = (path: string) => readFileSync(join(dist, path), "utf8");
+const readOwn = (path: string) => readFileSync(join(own, path), "utf8");
 const pages = () =>
   readdirSync(join(dist, CLASS), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.name.endsWith(".html"))
@@ -74,27 +40,27 @@ const pages = () =>
     .sort();
 
 /** The main part of a packet's page, without what names the seat or the kit's folder. */
-const packetOf = (path: string, slug: string) =>
+const packetOf = (html: string, slug: string) =>
   /<main[^>]*>([\s\S]*)<\/main>/
-    .exec(read(path))![1]!
+    .exec(html)![1]!
     .replaceAll(slug, "")
     .replace(/Leaflight packet( · seat \d+)?/, "");
 
 describe("a seat's files", () => {
   it.each(SINGLE)("of seat $seat are those of a kit with its book", ({ seat, kit, slug }) => {
     const one = JSON.parse(read(`${CLASS}/seat-${seat}/pattern.json`));
-    const other = JSON.parse(read(`kits/${slug}/pattern.json`));
+    const other = JSON.parse(readOwn(`kits/${slug}/pattern.json`));
     expect({ ...one, kit: "" }).toEqual({ ...other, kit: "" });
-    expect(read(`${CLASS}/seat-${seat}/pattern.csv`)).toBe(read(`kits/${slug}/pattern.csv`));
-    expect(packetOf(`${CLASS}/seat-${seat}/packet/index.html`, kit)).toBe(
-      packetOf(`kits/${slug}/packet/index.html`, slug),
+    expect(read(`${CLASS}/seat-${seat}/pattern.csv`)).toBe(readOwn(`kits/${slug}/pattern.csv`));
+    expect(packetOf(read(`${CLASS}/seat-${seat}/packet/index.html`), kit)).toBe(
+      packetOf(readOwn(`kits/${slug}/packet/index.html`), slug),
     );
   });
 
   it.each(SINGLE)("of seat $seat print as that kit's packet does", async ({ seat, slug }) => {
     const wording = (text: string) => text.replace(/Seat \d+ · /g, "").replace(/ · seat \d+/g, "");
     const one = await readPdf(join(dist, CLASS, `seat-${seat}/packet-a4.pdf`));
-    const other = await readPdf(join(dist, `kits/${slug}/packet-a4.pdf`));
+    const other = await readPdf(join(own, `kits/${slug}/packet-a4.pdf`));
     expect(one.pages.map((page) => wording(page.text))).toEqual(other.pages.map((page) => wording(page.text)));
     const lines = (pdf: typeof one) => pdf.pages.map((page) => page.outlines.map((outline) => outline.box));
     expect(lines(one)).toEqual(lines(other));
@@ -131,11 +97,16 @@ describe("the build", () => {
   });
 
   it("stops at it where that is asked, and leaves dist as it was", () => {
-    const before = project.list("dist");
-    const { code, stderr: said } = project.build({ LEAFLIGHT_SITE_URL: SITE }, ["--stop-at-misfit"]);
-    expect(code).toBe(1);
-    expect(said).toMatch(/seat 6: harbour-moon does not fit[\s\S]*Nothing was built/);
-    expect(project.list("dist")).toEqual(before);
+    const project = makeProject({ classes: true });
+    try {
+      project.write("dist/index.html", "as it was");
+      const { code, stderr: said } = project.build({}, ["--stop-at-misfit"]);
+      expect(code).toBe(1);
+      expect(said).toMatch(/seat 6: harbour-moon does not fit[\s\S]*Nothing was built/);
+      expect(readdirSync(join(project.folder, "dist"))).toEqual(["index.html"]);
+    } finally {
+      project.remove();
+    }
   });
 });
 
@@ -175,7 +146,7 @@ describe("the class's pages", () => {
 
   it("stand in the catalogue and the site map; a seat's pages are not for searches", () => {
     expect(read("index.html")).toContain(`href="${CLASS}/index.html"`);
-    expect(read("sitemap.xml")).toContain(`<loc>${SITE}${CLASS}/</loc>`);
+    expect(read("sitemap.xml")).toContain(`<loc>${ADDRESS}${CLASS}/</loc>`);
     expect(read(`${CLASS}/seat-1/index.html`)).toContain('<meta name="robots" content="noindex">');
     expect(read("sitemap.xml")).not.toContain("seat-");
   });
@@ -186,7 +157,7 @@ describe("the class's pages", () => {
     [390, "dark"],
     [320, "light"],
   ])("at %d px, %s: axe finds nothing and nothing scrolls sideways", async (width, scheme) => {
-    const page = await browser.newPage();
+    const page = await device.newPage();
     await page.setViewport({ width, height: 900 });
     await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
     for (const path of ["index.html", "seat-2/index.html", "seat-6/index.html"]) {
@@ -203,7 +174,7 @@ describe("the class's pages", () => {
   });
 
   it("load nothing from elsewhere and break no rule of their policy", async () => {
-    const page = await browser.newPage();
+    const page = await device.newPage();
     const wrong: string[] = [];
     page.on("request", (request) => {
       if (!request.url().startsWith(host.site) && !/^(blob|data):/.test(request.url())) wrong.push(request.url());
@@ -217,7 +188,7 @@ describe("the class's pages", () => {
   });
 
   it("say at once, by keyboard alone, whether a book fits", async () => {
-    const page = await browser.newPage();
+    const page = await device.newPage();
     await page.goto(`${host.site}${CLASS}/index.html`, { waitUntil: "networkidle0" });
     await page.focus("#find-leafHeight");
     for (const figure of ["178", "108", "12.5", "112"]) {
@@ -248,7 +219,7 @@ describe("the codes of the seats", () => {
       const plain = svg.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" width="400" height="400" ');
       const { data, info } = await sharp(Buffer.from(plain)).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
       const seen = (jsqr as unknown as typeof jsqr.default)(new Uint8ClampedArray(data), info.width, info.height);
-      expect(seen?.data).toBe(`${SITE}${CLASS}/seat-${i + 1}/`);
+      expect(seen?.data).toBe(`${ADDRESS}${CLASS}/seat-${i + 1}/`);
     }
   });
 });
@@ -296,7 +267,7 @@ describe("what is printed for the class", () => {
 
 describe("without a network", () => {
   it("a seat that was visited works on: its page, and the bench and pattern for its book", async () => {
-    const { context, page } = await newReader({ browser } as Parameters<typeof newReader>[0]);
+    const { context, page } = await newReader({ browser });
     const go = (path: string): ReturnType<Page["goto"]> => page.goto(host.site + path, { waitUntil: "load" });
     await go("index.html");
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

@@ -1,8 +1,8 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import type { Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
 import { PAPERS, pageRule } from "../../../src/output/views/paper.ts";
+import { sharedBrowser } from "../../site/shared-site.ts";
 
 // ISO 216:2007 Table 1 (seen through a second party): A4 210 × 297 mm. US Letter 8.5 × 11 in at 25.4 mm exactly.
 const SIZES = { a4: [210, 297], letter: [215.9, 279.4] } as const;
@@ -20,9 +20,9 @@ describe("PAPERS", () => {
 describe("pageRule", () => {
   let browser: Browser;
   beforeAll(async () => {
-    browser = await launchBrowser(await findBrowser());
+    browser = await sharedBrowser();
   });
-  afterAll(() => browser?.close());
+  afterAll(() => browser?.disconnect());
 
   async function print(rule: string, body = "x"): Promise<PDFDocument> {
     const page = await browser.newPage();

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
 import { findOverflow, sayOverflow } from "../../../src/build/print/overflow.ts";
+import { sharedBrowser } from "../../site/shared-site.ts";
 
 /** A page of one sheet of 500 × 400 px with something in it. */
 function sheet(content: string, kind = "data-sheet"): string {
@@ -14,13 +14,16 @@ describe("findOverflow", () => {
   let browser: Browser;
   let page: Page;
   beforeAll(async () => {
-    browser = await launchBrowser(await findBrowser());
+    browser = await sharedBrowser();
     page = await browser.newPage();
     await page.setViewport({ width: 700, height: 900 });
     await page.emulateMediaType("print");
   });
   beforeEach(() => page.setViewport({ width: 700, height: 900 }));
-  afterAll(() => browser?.close());
+  afterAll(async () => {
+    await page?.close();
+    await browser?.disconnect();
+  });
 
   async function problems(html: string): Promise<string[]> {
     await page.setContent(html);

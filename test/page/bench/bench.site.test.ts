@@ -1,6 +1,5 @@
 import { afterAll, beforeAll } from "vitest";
-import { serveProject } from "../offline/serve-project.ts";
-import type { Served } from "../offline/visit.ts";
+import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 import { accessSuite } from "./bench-access-suite.ts";
 import { awakeSuite } from "./bench-awake-suite.ts";
 import { fileSuite } from "./bench-file-suite.ts";
@@ -11,22 +10,18 @@ import { movingSuite } from "./bench-moving-suite.ts";
 import { promptSuite } from "./bench-prompt-suite.ts";
 import { recoverySuite } from "./bench-recovery-suite.ts";
 
-let served: Served;
-let close: () => Promise<void>;
-
+let site: OpenedSite;
 beforeAll(async () => {
-  ({ served, close } = await serveProject(["harbour-moon", "little-gull"]));
+  site = await openSite();
 });
+afterAll(() => site?.close());
 
-afterAll(() => close());
-
-movingSuite(() => served);
-promptSuite(() => served);
-awakeSuite(() => served);
-fileSuite(() => served);
-recoverySuite(() => served);
-measureSuite(() => served);
-accessSuite(() => served);
-keyboardSuite(() => served);
-// Last, for it builds the site again after a change.
-keepingSuite(() => served);
+movingSuite(() => site);
+promptSuite(() => site);
+awakeSuite(() => site);
+fileSuite(() => site);
+recoverySuite(() => site);
+measureSuite(() => site);
+accessSuite(() => site);
+keyboardSuite(() => site);
+keepingSuite(() => site);

@@ -2,9 +2,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
-import { type Host, serve } from "../../page/offline/serve.ts";
-import type { Project } from "./project.ts";
+import type { Project } from "../../site/project.ts";
+import type { Host } from "../../site/serve.ts";
+import { openSite } from "../../site/shared-site.ts";
 import { markedProject, spoilKits } from "./pseudo/marked-project.ts";
 import { pageOverflow } from "./pseudo/page-overflow.ts";
 import { pageTexts } from "./pseudo/page-texts.ts";
@@ -28,6 +28,7 @@ let project: Project;
 let dist: string;
 let host: Host;
 let browser: Browser;
+let close: () => Promise<void>;
 let built: ReturnType<Project["build"]>;
 
 beforeAll(async () => {
@@ -39,13 +40,11 @@ beforeAll(async () => {
   built = project.build();
   if (built.code !== 0) throw new Error(`nothing was built, or something does not fit its sheet:\n${built.stderr}`);
   dist = join(project.folder, "dist");
-  host = await serve(() => dist);
-  browser = await launchBrowser(await findBrowser());
-}, 300_000);
+  ({ host, browser, close } = await openSite(project.folder));
+});
 
 afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
+  await close?.();
   project?.remove();
 });
 

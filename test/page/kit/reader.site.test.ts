@@ -1,9 +1,8 @@
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import fc from "fast-check";
-import type { Browser, Page } from "puppeteer";
+import type { Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
@@ -13,31 +12,22 @@ import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
-import { makeProject, type Project } from "../../build/site/project.ts";
 import { patternOf } from "../../core/pattern/computed.ts";
 import { readKit } from "../../input/kit/kit-folders.ts";
-import { type Host, serve } from "../offline/serve.ts";
+import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { settled, textOf } from "../../site/visit.ts";
 
 const SLUG = "little-gull";
-let project: Project;
-let host: Host;
-let browser: Browser;
+let site: OpenedSite;
 
 beforeAll(async () => {
-  project = makeProject({ kits: [SLUG] });
-  expect(project.build().code).toBe(0);
-  host = await serve(() => join(project.folder, "dist"));
-  browser = await launchBrowser(await findBrowser());
+  site = await openSite();
 });
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-  project?.remove();
-});
+afterAll(() => site?.close());
 
 async function open(path: string): Promise<Page> {
-  const page = await browser.newPage();
-  await page.goto(`${host.site}${path}`, { waitUntil: "networkidle0" });
+  const page = await site.device.newPage();
+  await page.goto(`${site.host.site}${path}`, { waitUntil: "networkidle0" });
   return page;
 }
 
@@ -75,8 +65,8 @@ describe("a kit page with a reader's book in its address", () => {
   ])("shows the pattern that the modules compute for it: %s", async (address) => {
     const page = await open(`kits/${SLUG}/index.html?${address}`);
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
-    await new Promise((resolve) => setTimeout(resolve, 800));
-    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    await settled(page);
+    const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
     const pattern = patternOf(refitKit(kit, fromAddress(new URLSearchParams(address))));
     const decimals = pattern.fit.markStep === 1 ? 0 : 1;
     const expected = pattern.leaves.map((leaf) => {
@@ -105,7 +95,7 @@ describe("a kit page with a reader's book in its address", () => {
   it.each(books.map((book) => [toAddress(book), book] as const))(
     "gives the build's own pattern.json for a random book: %s",
     async (address, book) => {
-      const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+      const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
       const wanted = buildText(refitKit(kit, book));
       const fitted = await open(`kits/${SLUG}/index.html?${address}`);
       if (wanted === undefined) {
@@ -132,7 +122,7 @@ describe("a kit page with a reader's book in its address", () => {
   );
 
   it("has random books that fit and some that do not", () => {
-    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
     const fitting = books.filter((book) => buildText(refitKit(kit, book)) !== undefined).length;
     expect(fitting).toBeGreaterThan(5);
     expect(fitting).toBeLessThan(books.length);
@@ -148,9 +138,9 @@ describe("a kit page with a reader's book in its address", () => {
   });
 
   it.each(["host", "disk"])("gives the files of the reader's book, from a %s", async (from) => {
-    const page = await browser.newPage();
-    const site = from === "host" ? host.site : `${pathToFileURL(join(project.folder, "dist")).href}/`;
-    await page.goto(`${site}kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`, { waitUntil: "load" });
+    const page = await site.device.newPage();
+    const base = from === "host" ? site.host.site : `${pathToFileURL(join(site.folder, "dist")).href}/`;
+    await page.goto(`${base}kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`, { waitUntil: "load" });
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
     const text = await page.evaluate(
       () =>
@@ -162,7 +152,7 @@ describe("a kit page with a reader's book in its address", () => {
           document.querySelector<HTMLElement>('a[href="pattern.csv"]')!.click();
         }),
     );
-    const { kit } = readKit(join(project.folder, "content/kits", SLUG), project.folder);
+    const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
     const refit = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"));
     expect(text).toBe(patternCsv(patternOf(refitKit(kit, refit))));
     await page.close();
@@ -258,13 +248,15 @@ describe("the bench", () => {
     expect(await count()).toBe("0");
     for (let i = 0; i < 6; i += 1) {
       await page.keyboard.press("Enter");
-      await new Promise((resolve) => setTimeout(resolve, 150));
+      await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
     }
     const done = await count();
     expect(Number(done)).toBeGreaterThanOrEqual(5);
     await page.reload({ waitUntil: "networkidle0" });
     expect(await count()).toBe(done);
-    await page.goto(`${host.site}kits/${SLUG}/bench/index.html?leaves=128&thick=14`, { waitUntil: "networkidle0" });
+    await page.goto(`${site.host.site}kits/${SLUG}/bench/index.html?leaves=128&thick=14`, {
+      waitUntil: "networkidle0",
+    });
     expect(await count()).toBe("0");
     await page.close();
   });
@@ -274,18 +266,18 @@ describe("without a network", () => {
   it("shows a kit that was visited with its bench and pattern, and says so of one that was not", async () => {
     const page = await open("index.html");
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await page.goto(`${host.site}kits/${SLUG}/index.html`, { waitUntil: "networkidle0" });
-    await new Promise((resolve) => setTimeout(resolve, 4000));
-    await host.stop();
+    await page.goto(`${site.host.site}kits/${SLUG}/index.html`, { waitUntil: "networkidle0" });
+    await textOf(page, "[data-kept]", /works offline/);
+    await site.host.stop();
     const text = async (path: string): Promise<string> => {
-      await page.goto(`${host.site}${path}`, { waitUntil: "load" });
+      await page.goto(`${site.host.site}${path}`, { waitUntil: "load" });
       return page.evaluate(() => document.body.innerText);
     };
     expect(await text(`kits/${SLUG}/index.html`)).toContain("Little Gull");
     expect(await text(`kits/${SLUG}/pattern.json`)).toContain("leaflight/pattern/2");
     expect(await text(`kits/${SLUG}/bench/index.html`)).toContain("done");
     expect(await text("kits/never-seen/index.html")).toContain("Not on this device");
-    await host.start();
+    await site.host.start();
     await page.close();
   });
 });

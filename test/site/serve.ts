@@ -26,7 +26,7 @@ export interface Host {
   readonly start: () => Promise<void>;
 }
 
-export async function serve(folder: () => string, under = "workshop/kits-online"): Promise<Host> {
+export async function serve(folder: () => string, under: string): Promise<Host> {
   const asked: string[] = [];
   const base = `/${under}/`;
   let server: Server | undefined;

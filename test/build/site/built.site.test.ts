@@ -2,44 +2,34 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import axe from "axe-core";
-import type { Browser, Page } from "puppeteer";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser, launchBrowser } from "../../../src/build/print/browser.ts";
+import type { Browser, BrowserContext, Page } from "puppeteer";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { kitJsonSchema } from "../../../src/input/kit/schema.ts";
 import { published } from "../../core/pattern/published.ts";
 import { fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
-import { makeProject, type Project } from "./project.ts";
+import { ADDRESS } from "../../site/address.ts";
+import { makeProject, PACKETS } from "../../site/project.ts";
+import { sharedBrowser } from "../../site/shared-site.ts";
 
 const KITS = ["harbour-moon", "little-gull"];
 
-let project: Project;
-let dist: string;
-/** Every text file of the first build. */
-let first: Map<string, Buffer>;
+const { folder } = inject("site");
+const dist = join(folder, "dist");
+/** Every file of the shared site. */
+const first = read(dist);
 
-beforeAll(() => {
-  project = makeProject({ kits: KITS });
-  const { code, stderr } = project.build();
-  if (code !== 0) throw new Error(stderr);
-  dist = join(project.folder, "dist");
-  first = read();
-});
-
-afterAll(() => {
-  project.remove();
-});
-
-function files(): string[] {
-  return readdirSync(dist, { recursive: true, withFileTypes: true })
+function filesIn(site: string): string[] {
+  return readdirSync(site, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
+    .map((entry) => relative(site, join(entry.parentPath, entry.name)))
     .sort();
 }
 
-function read(): Map<string, Buffer> {
-  return new Map(files().map((file) => [file, readFileSync(join(dist, file))]));
+function read(site: string): Map<string, Buffer> {
+  return new Map(filesIn(site).map((file) => [file, readFileSync(join(site, file))]));
 }
 
+const files = () => [...first.keys()];
 const pages = () => files().filter((file) => file.endsWith(".html"));
 /** The page for missing addresses may stand at any depth: it alone links from the host's root (test/publish/not-found.test.ts). */
 const placed = () => pages().filter((file) => file !== "404.html");
@@ -130,9 +120,12 @@ describe("the built site", () => {
   });
 
   it("is the same, byte for byte, when it is built again", () => {
-    const { code } = project.build();
+    const again = makeProject({ classes: true, packets: join(folder, PACKETS) });
+    const { code, stdout } = again.build({ LEAFLIGHT_SITE_URL: ADDRESS });
     expect(code).toBe(0);
-    const second = read();
+    expect(stdout).not.toContain("Printing");
+    const second = read(join(again.folder, "dist"));
+    again.remove();
     expect([...second.keys()]).toEqual([...first.keys()]);
     const same = [...first].filter(([file]) => /\.(html|json|xml|csv|svg|css|js|dxf|woff2)$/.test(file));
     expect(same.length).toBeGreaterThan(20);
@@ -142,11 +135,14 @@ describe("the built site", () => {
 
 describe("the pages in a browser", () => {
   let browser: Browser;
+  /** A new one for each page: nothing is kept from one test to the next. */
+  let device: BrowserContext | undefined;
   beforeAll(async () => {
-    browser = await launchBrowser(await findBrowser());
+    browser = await sharedBrowser();
   });
   afterAll(async () => {
-    await browser.close();
+    await device?.close();
+    await browser?.disconnect();
   });
 
   const PAGES = [
@@ -157,7 +153,9 @@ describe("the pages in a browser", () => {
   ];
 
   async function open(file: string, width: number): Promise<Page> {
-    const page = await browser.newPage();
+    await device?.close();
+    device = await browser.createBrowserContext();
+    const page = await device.newPage();
     await page.setViewport({ width, height: 900 });
     const failed: string[] = [];
     page.on("requestfailed", (request) => failed.push(request.url()));
@@ -222,7 +220,7 @@ describe("the pages in a browser", () => {
     await page.click('label:has(input[value="in"])');
     const inInches = new Map(await shownMarks(page));
     const { light: _light, insert: _insert, ...frontMatter } = fixtureFrontMatter("harbour-moon");
-    const svg = readFileSync(join(project.folder, "content/kits/harbour-moon/moon.svg"), "utf8");
+    const svg = readFileSync(join(folder, "content/kits/harbour-moon/moon.svg"), "utf8");
     const twin = published(
       readMadeKit(
         {

@@ -3,8 +3,7 @@ import { middleAndMost } from "../../benchmark/numbers.ts";
 import { PAGES, TYPED } from "../../benchmark/scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "../../benchmark/sizes.ts";
 import { typeFigures } from "../../benchmark/typing.ts";
-import { serveProject } from "../offline/serve-project.ts";
-import type { Served } from "../offline/visit.ts";
+import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
 /** Most bytes of script that a page loads by itself, or at once for a reader's book, after gzip -9. */
 const MOST_SCRIPT = 80_000;
@@ -17,32 +16,31 @@ const MOST_AT_FIRST = 6_000;
 const FRAME = 16;
 const AT_ONCE = 100;
 
-let served: Served;
-let close: () => Promise<void>;
+let site: OpenedSite;
 
 beforeAll(async () => {
-  ({ served, close } = await serveProject(["harbour-moon", "little-gull"]));
+  site = await openSite();
 });
 
-afterAll(() => close());
+afterAll(() => site?.close());
 
 describe("the scripts of a page", () => {
   it.each(PAGES)("are small: %s", (page) => {
-    const scripts = scriptsOf(served.dist, page);
+    const scripts = scriptsOf(site.dist, page);
     expect(scripts.length).toBeGreaterThan(0);
     expect(totalOf(scripts)).toBeLessThan(FITS_ANEW.test(page) ? MOST_AT_FIRST : MOST_SCRIPT);
   });
 
   it.each(["refit", "fit-packet"])("are small where they come for a reader's book: %s", (name) => {
-    expect(bytesOf(served.dist, `assets/scripts/${name}.js`)).toBeLessThan(MOST_SCRIPT);
+    expect(bytesOf(site.dist, `assets/scripts/${name}.js`)).toBeLessThan(MOST_SCRIPT);
   });
 });
 
 describe("a key press in the fit panel at 200 leaves", () => {
   // Medians and a second try, because other programs may hold the processor for a while.
   it.each(TYPED)("is computed within a frame and painted at once: $name", { retry: 2 }, async ({ address, fields }) => {
-    const page = await served.browser.newPage();
-    await page.goto(`${served.host.site}${address}`, { waitUntil: "networkidle0" });
+    const page = await site.device.newPage();
+    await page.goto(`${site.host.site}${address}`, { waitUntil: "networkidle0" });
     const times = await typeFigures(page, fields, 5);
     await page.close();
     expect(Math.min(...times.map((one) => one.computed))).toBeGreaterThan(0);

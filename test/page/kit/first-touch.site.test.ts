@@ -1,20 +1,18 @@
 import type { HTTPRequest, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { serveProject } from "../offline/serve-project.ts";
-import type { Served } from "../offline/visit.ts";
+import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
-let served: Served;
-let close: () => Promise<void>;
+let site: OpenedSite;
 
 beforeAll(async () => {
-  ({ served, close } = await serveProject(["little-gull"]));
+  site = await openSite();
 });
 
-afterAll(() => close());
+afterAll(() => site?.close());
 
 /** Opens the kit's page in a fresh browser profile; `late` decides what becomes of a request for the fitting script. */
 async function openWith(late: (request: HTTPRequest) => void): Promise<{ page: Page; asked: () => number }> {
-  const context = await served.browser.createBrowserContext();
+  const context = await site.browser.createBrowserContext();
   const page = await context.newPage();
   let count = 0;
   await page.setBypassServiceWorker(true);
@@ -24,7 +22,7 @@ async function openWith(late: (request: HTTPRequest) => void): Promise<{ page: P
     count++;
     late(request);
   });
-  await page.goto(`${served.host.site}kits/little-gull/index.html`, { waitUntil: "load" });
+  await page.goto(`${site.host.site}kits/little-gull/index.html`, { waitUntil: "load" });
   return { page, asked: () => count };
 }
 
@@ -79,9 +77,9 @@ describe("the fit panel before its script is there", () => {
 
   it("fits at once where the address carries a book, and follows the units", async () => {
     const { page } = await openWith((request) => void request.continue());
-    await page.goto(`${served.host.site}kits/little-gull/index.html?leaves=170`, { waitUntil: "load" });
+    await page.goto(`${site.host.site}kits/little-gull/index.html?leaves=170`, { waitUntil: "load" });
     await says(page, "It fits");
-    await page.goto(`${served.host.site}kits/little-gull/index.html`, { waitUntil: "load" });
+    await page.goto(`${site.host.site}kits/little-gull/index.html`, { waitUntil: "load" });
     const height = (): Promise<string> => page.$eval("#fit-leafHeight", (field) => (field as HTMLInputElement).value);
     const before = await height();
     await page.click('.hero input[name="units"]:not(:checked)');

@@ -1,6 +1,7 @@
-import { spawnSync } from "node:child_process";
+import { execFile, spawnSync } from "node:child_process";
 import {
   cpSync,
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -12,9 +13,23 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
-import { FIXTURES } from "../../input/kit/kit-folders.ts";
+import { FIXTURES } from "../input/kit/kit-folders.ts";
 
-const ROOT = join(import.meta.dirname, "../../..");
+/** Where a project keeps what it printed. */
+export const PACKETS = ".cache/packets";
+
+const BUILD = "src/build/build.ts";
+const ROOT = join(import.meta.dirname, "../..");
+
+/** How a build ended and what it told. */
+export interface Built {
+  readonly code: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Longer than any build takes on a busy machine, ms. */
+const PATIENCE = 600_000;
 
 /** What in content is the program's own, not a maker's. */
 const PROGRAM_CONTENT = [
@@ -30,32 +45,42 @@ export interface Project {
   /** Writes a file below the project's folder. */
   readonly write: (path: string, text: string) => void;
   readonly read: (path: string) => string;
-  /** Runs src/build.ts there, as `npm run build` does, with these variables besides the environment's and these options. */
-  readonly build: (
-    variables?: Readonly<Record<string, string>>,
-    options?: readonly string[],
-  ) => {
-    readonly code: number | null;
-    readonly stdout: string;
-    readonly stderr: string;
-  };
+  /** Runs the build there, as `npm run build` does, with these variables besides the environment's and these options. */
+  readonly build: (variables?: Readonly<Record<string, string>>, options?: readonly string[]) => Built;
+  /** The same, while other things go on. */
+  readonly buildAside: (variables?: Readonly<Record<string, string>>) => Promise<Built>;
   /** Every file below a folder with its size, sorted: to tell whether anything changed. */
   readonly list: (path: string) => string[];
   readonly remove: () => void;
 }
 
-/** Without `kits`, all fixtures come along, otherwise just those named; the fixtures’ class only where it is asked for. */
-export function makeProject(options: { kits?: readonly string[]; classes?: boolean } = {}): Project {
+export interface ProjectOptions {
+  /** Fixtures that come along; all, where none are named. */
+  readonly kits?: readonly string[];
+  /** Whether the fixtures' class comes along. */
+  readonly classes?: boolean;
+  /** A folder of printed packets that need not be printed again. */
+  readonly packets?: string;
+}
+
+export function makeProject({ kits, classes = false, packets }: ProjectOptions = {}): Project {
   const folder = mkdtempSync(join(tmpdir(), "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
-    symlinkSync(join(ROOT, name), join(folder, name));
+    symlinkSync(join(ROOT, name), join(folder, name), statSync(join(ROOT, name)).isDirectory() ? "junction" : "file");
   for (const path of PROGRAM_CONTENT) cpSync(join(ROOT, path), join(folder, path), { recursive: true });
   cpSync(join(FIXTURES, "content"), join(folder, "content"), { recursive: true });
   for (const entry of readdirSync(join(folder, "content/kits"), { withFileTypes: true })) {
-    if (entry.isDirectory() && options.kits && !options.kits.includes(entry.name))
+    if (entry.isDirectory() && kits && !kits.includes(entry.name))
       rmSync(join(folder, "content/kits", entry.name), { recursive: true });
   }
-  if (!options.classes) rmSync(join(folder, "content/classes"), { recursive: true });
+  if (!classes) rmSync(join(folder, "content/classes"), { recursive: true });
+  if (packets && existsSync(packets)) cpSync(packets, join(folder, PACKETS), { recursive: true });
+  const options = (variables: Readonly<Record<string, string>>) => ({
+    cwd: folder,
+    env: { ...process.env, ...variables },
+    timeout: PATIENCE,
+    maxBuffer: 1e8,
+  });
   return {
     folder,
     write: (path, text) => {
@@ -64,15 +89,15 @@ export function makeProject(options: { kits?: readonly string[]; classes?: boole
     },
     read: (path) => readFileSync(join(folder, path), "utf8"),
     build: (variables = {}, given = []) => {
-      const env = { ...process.env, ...variables };
-      const run = spawnSync(process.execPath, ["src/build/build.ts", ...given], {
-        cwd: folder,
-        env,
-        encoding: "utf8",
-        timeout: 280_000,
-      });
+      const run = spawnSync(process.execPath, [BUILD, ...given], { ...options(variables), encoding: "utf8" });
       return { code: run.status, stdout: run.stdout, stderr: run.stderr };
     },
+    buildAside: (variables = {}) =>
+      new Promise((resolve) => {
+        const child = execFile(process.execPath, [BUILD], options(variables), (_, stdout, stderr) =>
+          resolve({ code: child.exitCode, stdout, stderr }),
+        );
+      }),
     list: (path) => listFiles(join(folder, path)),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };

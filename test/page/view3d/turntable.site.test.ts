@@ -2,46 +2,19 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import { PNG } from "pngjs";
-import puppeteer, { type Browser, type Page } from "puppeteer";
+import type { Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser } from "../../../src/build/print/browser.ts";
-import { makeProject, type Project } from "../../build/site/project.ts";
-import { type Host, serve } from "../offline/serve.ts";
+import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
 const KIT = "kits/harbour-moon/index.html";
 
-/** Draws by software, so that a machine without a graphics card gives the same view. */
-const FLAGS = [
-  "--no-sandbox",
-  "--use-gl=angle",
-  "--use-angle=swiftshader",
-  "--enable-unsafe-swiftshader",
-  "--ignore-gpu-blocklist",
-  "--hide-scrollbars",
-];
-
-let project: Project;
-let host: Host;
-let browser: Browser;
+let site: OpenedSite;
 
 beforeAll(async () => {
-  project = makeProject({ kits: ["harbour-moon", "little-gull"] });
-  const { code, stderr } = project.build();
-  if (code !== 0) throw new Error(stderr);
-  host = await serve(() => join(project.folder, "dist"));
-  const found = await findBrowser();
-  browser = await puppeteer.launch({
-    executablePath: found.path,
-    args: FLAGS,
-    headless: found.source === "packaged" ? "shell" : true,
-  });
+  site = await openSite();
 });
 
-afterAll(async () => {
-  await browser?.close();
-  await host?.stop();
-  project?.remove();
-});
+afterAll(() => site?.close());
 
 interface Shown {
   readonly page: Page;
@@ -49,7 +22,7 @@ interface Shown {
 }
 
 async function visit(options: { width?: number; address?: string; before?: () => void } = {}): Promise<Shown> {
-  const page = await browser.newPage();
+  const page = await site.device.newPage();
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   page.on("console", (message) => {
@@ -58,7 +31,7 @@ async function visit(options: { width?: number; address?: string; before?: () =>
   await page.setViewport({ width: options.width ?? 720, height: 600 });
   await page.emulateMediaFeatures([{ name: "prefers-reduced-motion", value: "reduce" }]);
   if (options.before) await page.evaluateOnNewDocument(options.before);
-  await page.goto(options.address ?? `${host.site}${KIT}`, { waitUntil: "load" });
+  await page.goto(options.address ?? `${site.host.site}${KIT}`, { waitUntil: "load" });
   return { page, errors };
 }
 
@@ -122,14 +95,14 @@ async function set(page: Page, name: string, value: string | boolean): Promise<v
 
 describe("the turning view", () => {
   it("fetches nothing of it before the button is pressed, the worker's store included", async () => {
-    host.asked.length = 0;
+    site.host.asked.length = 0;
     const { page, errors } = await visit();
     await page.waitForNetworkIdle({ idleTime: 1500 });
-    expect(host.asked).toContain("assets/scripts/turn-round.js");
-    expect(host.asked).not.toContain("assets/scripts/round-view.js");
+    expect(site.host.asked).toContain("assets/scripts/turn-round.js");
+    expect(site.host.asked).not.toContain("assets/scripts/round-view.js");
     await press(page);
     await page.waitForSelector("#round canvas");
-    expect(host.asked).toContain("assets/scripts/round-view.js");
+    expect(site.host.asked).toContain("assets/scripts/round-view.js");
     expect(errors).toEqual([]);
     await page.close();
   });
@@ -259,20 +232,20 @@ describe("the turning view", () => {
   });
 
   it("opens from the disk too", async () => {
-    const address = pathToFileURL(join(project.folder, "dist", KIT)).href;
+    const address = pathToFileURL(join(site.dist, KIT)).href;
     const { page } = await opened({ address });
     expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
     await page.close();
   });
 
   it("leaves light and window out of a kit without them", async () => {
-    const { page } = await opened({ address: `${host.site}kits/little-gull/index.html` });
+    const { page } = await opened({ address: `${site.host.site}kits/little-gull/index.html` });
     for (const name of ["light", "door", "window"]) expect(await page.$(`[data-round-${name}]`)).toBeNull();
     await page.close();
   });
 
   it("says that WebGL is missing, fetches nothing and keeps the front picture", async () => {
-    host.asked.length = 0;
+    site.host.asked.length = 0;
     const { page } = await visit({
       before: () => {
         HTMLCanvasElement.prototype.getContext = () => null;
@@ -282,7 +255,7 @@ describe("the turning view", () => {
     await page.waitForFunction(() => document.querySelector("[data-round-status]")!.textContent !== "");
     expect(await text(page, "[data-round-status]")).toMatch(/cannot draw in three dimensions.*front picture above/);
     expect(await page.$("#round canvas")).toBeNull();
-    expect(host.asked).not.toContain("assets/scripts/round-view.js");
+    expect(site.host.asked).not.toContain("assets/scripts/round-view.js");
     expect(await page.$eval(".hero-picture img", (image) => (image as HTMLImageElement).naturalWidth)).toBeGreaterThan(
       0,
     );

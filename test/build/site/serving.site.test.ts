@@ -2,7 +2,7 @@ import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { fixtureText } from "../../input/kit/kit-folders.ts";
-import { makeProject, type Project } from "./project.ts";
+import { makeProject, type Project } from "../../site/project.ts";
 import { type Serving, serveProject } from "./serving.ts";
 
 const BOAT = "content/kits/evening-boat/index.md";
