@@ -1,0 +1,126 @@
+import { DOMParser, type Element, onErrorStopParsing } from "@xmldom/xmldom";
+import { wordsWidth } from "../../src/output/drawing/words-width.ts";
+import type { Point } from "../core/geometry/plane.ts";
+import { linesIn } from "./path-lines.ts";
+
+/** A line of words: its letters' height and about the four corners of its ink, in units of the drawing. */
+export interface Label {
+  readonly words: string;
+  readonly size: number;
+  readonly corners: readonly Point[];
+  /** In the order of painting. */
+  readonly place: number;
+}
+
+/** Lines of one element. */
+export interface Shape {
+  readonly name: string;
+  readonly lines: readonly (readonly Point[])[];
+  readonly stroked: boolean;
+  readonly filled: boolean;
+  readonly place: number;
+}
+
+/** A drawing as it is seen, read from its file by a parser that knows nothing of the program. */
+export interface Seen {
+  readonly box: readonly [left: number, top: number, right: number, bottom: number];
+  /** Millimetres of a unit. */
+  readonly scale: number;
+  readonly labels: readonly Label[];
+  /** What is in a drawing within the drawing is clipped and left out; its frame counts. */
+  readonly shapes: readonly Shape[];
+  readonly ids: readonly string[];
+}
+
+const MM_PER_PIXEL = 25.4 / 96;
+
+/** The part of letters above the baseline, as a share of their height. */
+const ASCENT = 0.7;
+
+/** Reads a golden. @throws where it is not well-formed XML */
+export function seen(text: string): Seen {
+  const root = new DOMParser({ onError: onErrorStopParsing }).parseFromString(text, "image/svg+xml").documentElement!;
+  const [left, top, width, height] = root.getAttribute("viewBox")!.split(" ").map(Number) as [number, number, number, number];
+  const stated = root.getAttribute("width")!;
+  const all = [...root.getElementsByTagName("*")];
+  const painted = all.filter((one) => isPainted(one, root));
+  return {
+    box: [left, top, left + width, top + height],
+    scale: (Number.parseFloat(stated) * (stated.endsWith("mm") ? 1 : MM_PER_PIXEL)) / width,
+    labels: painted.flatMap((one, place) => (one.tagName === "text" ? labelsOf(one, place) : [])),
+    shapes: painted.flatMap((one, place) => (one.tagName === "text" ? [] : [shapeOf(one, place)])),
+    ids: all.flatMap((one) => one.getAttribute("id") ?? []),
+  };
+}
+
+const PAINTED = ["path", "rect", "circle", "line", "text", "svg"];
+
+function isPainted(one: Element, root: Element): boolean {
+  if (!PAINTED.includes(one.tagName)) return false;
+  for (let above = one.parentNode as Element; above !== root; above = above.parentNode as Element)
+    if (above.tagName === "svg") return false;
+  return true;
+}
+
+function labelsOf(text: Element, place: number): Label[] {
+  const lines = [...text.getElementsByTagName("tspan")].filter((one) => one.hasAttribute("y"));
+  return (lines.length > 0 ? lines : [text])
+    .map((line) => labelOf(text, line, place))
+    .filter(({ words }) => words.trim() !== "");
+}
+
+function labelOf(text: Element, line: Element, place: number): Label {
+  const words = line.textContent ?? "";
+  const size = number(text, "font-size");
+  const length = wordsWidth(words, size);
+  const anchor = text.getAttribute("text-anchor");
+  const left = number(line, "x") - (anchor === "middle" ? length / 2 : anchor === "end" ? length : 0);
+  const foot = number(line, "y");
+  const turn = turnOf(text.getAttribute("transform") ?? "");
+  const corners = ([[left, foot], [left + length, foot], [left + length, foot - ASCENT * size], [left, foot - ASCENT * size]] as const).map(turn);
+  return { words: words.replaceAll("\u00a0", " "), size, corners, place };
+}
+
+/** `translate(x y)` with or without `rotate(degrees)` after it. */
+function turnOf(transform: string): (point: Point) => Point {
+  const [, x = "0", y = "0", degrees = "0"] = /^(?:translate\((\S+) (\S+)\))?(?: ?rotate\((\S+)\))?$/.exec(transform)!;
+  const angle = (Number(degrees) * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return ([px, py]) => [Number(x) + px * cos - py * sin, Number(y) + px * sin + py * cos];
+}
+
+function shapeOf(one: Element, place: number): Shape {
+  const name = one.getAttribute("class") ?? "";
+  const stroke = one.getAttribute("stroke") ?? (name.startsWith("edge-") && name !== "edge-flap" ? name : "none");
+  const fill = one.getAttribute("fill") ?? (one.tagName === "svg" ? "none" : "black");
+  return { name: one.tagName, lines: outlineOf(one), stroked: stroke !== "none", filled: fill !== "none", place };
+}
+
+function outlineOf(one: Element): (readonly Point[])[] {
+  if (one.tagName === "path") return linesIn(one.getAttribute("d")!);
+  if (one.tagName === "line")
+    return [
+      [
+        [number(one, "x1"), number(one, "y1")],
+        [number(one, "x2"), number(one, "y2")],
+      ],
+    ];
+  if (one.tagName === "circle") {
+    const [cx, cy, r] = [number(one, "cx"), number(one, "cy"), number(one, "r")];
+    return [Array.from({ length: 25 }, (_, i): Point => [cx + r * Math.cos((Math.PI * i) / 12), cy + r * Math.sin((Math.PI * i) / 12)])];
+  }
+  const [x, y, width, height] = [number(one, "x"), number(one, "y"), number(one, "width"), number(one, "height")];
+  return [
+    [
+      [x, y],
+      [x + width, y],
+      [x + width, y + height],
+      [x, y + height],
+      [x, y],
+    ],
+  ];
+}
+
+function number(one: Element, name: string): number {
+  return Number(one.getAttribute(name) ?? 0);
+}
