@@ -1,5 +1,5 @@
 import type { Point } from "../core/geometry/plane.ts";
-import type { Label, Seen, Shape } from "./seen.ts";
+import { type Bounds, boundsOf, type Label, type Seen, type Shape } from "./seen.ts";
 
 /** Letters lower than this are not read on paper, mm: 6 pt (common practice, no source). */
 const LEAST_LETTERS = 2.1;
@@ -13,11 +13,11 @@ export function faultsOf(drawing: Seen): string[] {
 }
 
 function outside({ box, labels, shapes }: Seen): string[] {
-  const isOut = ([x, y]: Point): boolean =>
-    x < box[0] - OUTSIDE || y < box[1] - OUTSIDE || x > box[2] + OUTSIDE || y > box[3] + OUTSIDE;
+  const isOut = ([left, top, right, bottom]: Bounds): boolean =>
+    left < box[0] - OUTSIDE || top < box[1] - OUTSIDE || right > box[2] + OUTSIDE || bottom > box[3] + OUTSIDE;
   return [
-    ...labels.filter(({ corners }) => corners.some(isOut)).map(({ words }) => `outside: ${words}`),
-    ...shapes.filter(({ lines }) => lines.flat().some(isOut)).map(({ name }) => `outside: a ${name}`),
+    ...labels.filter(({ corners }) => isOut(boundsOf(corners))).map(({ words }) => `outside: ${words}`),
+    ...shapes.filter(({ bounds }) => isOut(bounds)).map(({ name }) => `outside: a ${name}`),
   ];
 }
 
@@ -28,30 +28,40 @@ function tooSmall({ scale, labels }: Seen): string[] {
 }
 
 function uponEachOther({ labels }: Seen): string[] {
+  const inks = labels.map(within);
   return labels.flatMap((a, i) =>
     labels
       .slice(i + 1)
-      .filter((b) => meet(within(a), within(b)))
+      .filter((_, n) => meet(inks[i]!, inks[i + 1 + n]!))
       .map((b) => `upon each other: ${a.words} | ${b.words}`),
   );
 }
 
 /** Words with a line through them that nothing covers. */
 function crossed({ labels, shapes }: Seen): string[] {
+  const stroked = shapes.filter((shape) => shape.stroked);
   return labels
     .filter((label) => {
       const ink = within(label);
+      const bounds = boundsOf(ink);
       const middle = middleOf(ink);
-      return shapes.some(
-        (shape) => shape.stroked && runsThrough(shape, ink) && !shapes.some((over) => covers(over, shape, label, middle)),
-      );
+      return stroked
+        .filter((shape) => overlap(shape.bounds, bounds) && runsThrough(shape, ink, bounds))
+        .some((shape) => !shapes.some((over) => covers(over, shape, label, middle)));
     })
     .map(({ words }) => `crossed: ${words}`);
 }
 
+function overlap(a: Bounds, b: Bounds): boolean {
+  return a[0] <= b[2] && b[0] <= a[2] && a[1] <= b[3] && b[1] <= a[3];
+}
+
 function covers(over: Shape, under: Shape, label: Label, middle: Point): boolean {
   return (
-    over.filled && over.place > under.place && over.place < label.place && over.lines.some((line) => isInside(middle, line))
+    over.filled &&
+    over.place > under.place &&
+    over.place < label.place &&
+    over.lines.some((line) => isInside(middle, line))
   );
 }
 
@@ -70,8 +80,10 @@ function middleOf(points: readonly Point[]): Point {
   return [sum[0] / points.length, sum[1] / points.length];
 }
 
-function runsThrough({ lines }: Shape, ink: readonly Point[]): boolean {
-  return lines.some((line) => line.slice(1).some((to, i) => meet([line[i]!, to], ink)));
+function runsThrough({ lines }: Shape, ink: readonly Point[], bounds: Bounds): boolean {
+  return lines.some((line) =>
+    line.slice(1).some((to, i) => overlap(boundsOf([line[i]!, to]), bounds) && meet([line[i]!, to], ink)),
+  );
 }
 
 /** Whether two convex figures meet: no side of either parts them. */

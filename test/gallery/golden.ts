@@ -53,15 +53,19 @@ export function accept(one: Compared, folder: string = GOLDENS): void {
   rmSync(changedFile(one.scene, folder), { force: true });
 }
 
-/** Goldens, as `room/name`, that no scene draws. */
-export function strayGoldens(scenes: readonly Scene[], folder: string = GOLDENS): string[] {
-  const known = new Set(scenes.map(pathOf));
+/** All goldens, as `room/name`. */
+export function goldenPaths(folder: string = GOLDENS): string[] {
   if (!existsSync(folder)) return [];
   return readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((path) => path.endsWith(".svg") && !path.endsWith("-changed.svg"))
     .map((path) => path.replaceAll("\\", "/").slice(0, -".svg".length))
-    .filter((path) => !known.has(path))
     .sort();
+}
+
+/** Goldens that no scene draws. */
+export function strayGoldens(scenes: readonly Scene[], folder: string = GOLDENS): string[] {
+  const known = new Set(scenes.map(pathOf));
+  return goldenPaths(folder).filter((path) => !known.has(path));
 }
 
 export function goldenFile(scene: Scene, folder: string = GOLDENS): string {

@@ -7,7 +7,13 @@ const STEPS = 8;
 export function linesIn(data: string): Point[][] {
   const lines: Point[][] = [];
   for (const [, command, rest] of data.matchAll(COMMAND)) {
-    const values = rest!.trim() === "" ? [] : rest!.trim().split(/[\s,]+/).map(Number);
+    const values =
+      rest!.trim() === ""
+        ? []
+        : rest!
+            .trim()
+            .split(/[\s,]+/)
+            .map(Number);
     if (command === "M") lines.push([[values[0]!, values[1]!]]);
     else lines.at(-1)!.push(...next(command!, values, lines.at(-1)!));
   }

@@ -16,14 +16,17 @@ export interface Label {
 export interface Shape {
   readonly name: string;
   readonly lines: readonly (readonly Point[])[];
+  readonly bounds: Bounds;
   readonly stroked: boolean;
   readonly filled: boolean;
   readonly place: number;
 }
 
+export type Bounds = readonly [left: number, top: number, right: number, bottom: number];
+
 /** A drawing as it is seen, read from its file by a parser that knows nothing of the program. */
 export interface Seen {
-  readonly box: readonly [left: number, top: number, right: number, bottom: number];
+  readonly box: Bounds;
   /** Millimetres of a unit. */
   readonly scale: number;
   readonly labels: readonly Label[];
@@ -40,7 +43,12 @@ const ASCENT = 0.7;
 /** Reads a golden. @throws where it is not well-formed XML */
 export function seen(text: string): Seen {
   const root = new DOMParser({ onError: onErrorStopParsing }).parseFromString(text, "image/svg+xml").documentElement!;
-  const [left, top, width, height] = root.getAttribute("viewBox")!.split(" ").map(Number) as [number, number, number, number];
+  const [left, top, width, height] = root.getAttribute("viewBox")!.split(" ").map(Number) as [
+    number,
+    number,
+    number,
+    number,
+  ];
   const stated = root.getAttribute("width")!;
   const all = [...root.getElementsByTagName("*")];
   const painted = all.filter((one) => isPainted(one, root));
@@ -77,7 +85,14 @@ function labelOf(text: Element, line: Element, place: number): Label {
   const left = number(line, "x") - (anchor === "middle" ? length / 2 : anchor === "end" ? length : 0);
   const foot = number(line, "y");
   const turn = turnOf(text.getAttribute("transform") ?? "");
-  const corners = ([[left, foot], [left + length, foot], [left + length, foot - ASCENT * size], [left, foot - ASCENT * size]] as const).map(turn);
+  const corners = (
+    [
+      [left, foot],
+      [left + length, foot],
+      [left + length, foot - ASCENT * size],
+      [left, foot - ASCENT * size],
+    ] as const
+  ).map(turn);
   return { words: words.replaceAll("\u00a0", " "), size, corners, place };
 }
 
@@ -93,7 +108,26 @@ function shapeOf(one: Element, place: number): Shape {
   const name = one.getAttribute("class") ?? "";
   const stroke = one.getAttribute("stroke") ?? (name.startsWith("edge-") && name !== "edge-flap" ? name : "none");
   const fill = one.getAttribute("fill") ?? (one.tagName === "svg" ? "none" : "black");
-  return { name: one.tagName, lines: outlineOf(one), stroked: stroke !== "none", filled: fill !== "none", place };
+  const lines = outlineOf(one);
+  return {
+    name: one.tagName,
+    lines,
+    bounds: boundsOf(lines.flat()),
+    stroked: stroke !== "none",
+    filled: fill !== "none",
+    place,
+  };
+}
+
+export function boundsOf(points: readonly Point[]): Bounds {
+  let [left, top, right, bottom] = [1e9, 1e9, -1e9, -1e9];
+  for (const [x, y] of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
+  }
+  return [left, top, right, bottom];
 }
 
 function outlineOf(one: Element): (readonly Point[])[] {
@@ -107,7 +141,12 @@ function outlineOf(one: Element): (readonly Point[])[] {
     ];
   if (one.tagName === "circle") {
     const [cx, cy, r] = [number(one, "cx"), number(one, "cy"), number(one, "r")];
-    return [Array.from({ length: 25 }, (_, i): Point => [cx + r * Math.cos((Math.PI * i) / 12), cy + r * Math.sin((Math.PI * i) / 12)])];
+    return [
+      Array.from(
+        { length: 25 },
+        (_, i): Point => [cx + r * Math.cos((Math.PI * i) / 12), cy + r * Math.sin((Math.PI * i) / 12)],
+      ),
+    ];
   }
   const [x, y, width, height] = [number(one, "x"), number(one, "y"), number(one, "width"), number(one, "height")];
   return [
