@@ -1,4 +1,4 @@
-import { globSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join, posix, sep } from "node:path";
 
 /** A function that `src/output/drawing` exports and that gives text. */
@@ -24,10 +24,12 @@ const DRAWN = /^(string|string\[\]|Figure|Figure \| undefined|FanFromAbove|Strip
 
 /** Every exported function of `src/output/drawing` whose return is a drawing or text of one. */
 export function exportedDrawers(): ExportedDrawer[] {
-  const texts = globSync("src/**/*.ts", { cwd: ROOT }).map((path): readonly [string, string] => [
-    path.split(sep).join("/"),
-    readFileSync(join(ROOT, path), "utf8"),
-  ]);
+  const texts = readdirSync(join(ROOT, "src"), { recursive: true, encoding: "utf8" })
+    .filter((path) => path.endsWith(".ts"))
+    .map((path): readonly [string, string] => [
+      posix.join("src", ...path.split(sep)),
+      readFileSync(join(ROOT, "src", path), "utf8"),
+    ]);
   const uses = texts.flatMap(([file, text]) => usesIn(file, text));
   return texts
     .filter(([file]) => file.startsWith(`${DRAWING}/`))

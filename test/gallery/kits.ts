@@ -7,8 +7,8 @@ const fixture = (slug: string) => (): PatternedKit => readKit(fixtureFolder(slug
 const SMALL_PICTURE =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 60"><path id="leaf" d="M30 2L58 30L30 58L2 30Z"/></svg>';
 
-/** A pocket book with a single border leaf on each side, two levels, folded once. */
-const small = (): PatternedKit =>
+/** A pocket book with a single border leaf on each side, two levels, folded once; with what is stated otherwise of its fit. */
+const small = (fit: object = {}): PatternedKit =>
   readMadeKit(
     {
       title: "Small leaf",
@@ -19,7 +19,7 @@ const small = (): PatternedKit =>
         { name: "ground", depth: 14, background: true },
       ],
       book: { leafHeight: 105, leafWidth: 70, blockThickness: 6, leaves: 48, pageOneLeaf: 1, direction: "ltr" },
-      fit: { borderLeaves: [1, 1], head: 30, height: 50, opening: "solve", markStep: 0.5, foldStyle: "single" },
+      fit: { borderLeaves: [1, 1], head: 30, height: 50, opening: "solve", markStep: 0.5, foldStyle: "single", ...fit },
     },
     SMALL_PICTURE,
     "small",
@@ -82,15 +82,15 @@ const READ = {
   boat: fixture("evening-boat"),
   moon: fixture("harbour-moon"),
   tide: fixture("tide-and-lamp"),
-  small,
+  small: () => small(),
+  "small-along": () => small({ view: "along", spine: "rounded" }),
+  "small-lost": () => small({ lostLeaves: [15, 31] }),
   tall,
   plate,
   "tall-window": tallWindow,
 } as const;
 
 export type KitName = keyof typeof READ;
-
-export const KITS = Object.keys(READ) as KitName[];
 
 /** Kits with a window, and those of them with a light. */
 export const WINDOWED: readonly KitName[] = ["moon", "plate", "tall-window"];

@@ -32,6 +32,7 @@ export const bench: readonly Scene[] = [
   ...(["moon", "plate"] as const).map((kit) => edge("notched", kit, notched)),
   progress("begun", "gull", (plan) => ticked(plan, 0)),
   progress("half", "moon", (plan) => ticked(plan, plan.stops.length / 2)),
+  progress("lost", "small-lost", (plan) => ticked(plan, 20)),
   progress("done", "small", (plan) => ticked(plan, plan.stops.length)),
 ];
 

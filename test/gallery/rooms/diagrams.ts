@@ -34,6 +34,8 @@ const BOOKS: readonly KitName[] = ["gull", "boat", "moon", "tide", "small", "tal
 /** Instruction diagrams with each kit's own numbers. */
 export const diagrams: readonly Scene[] = [
   ...OF_EVERY_KIT.flatMap((of) => BOOKS.map((kit) => diagram(of, kit))),
+  diagram(holdWidth, "small-along"),
+  diagram(tucking, "small-lost"),
   ...OF_WINDOWS.flatMap((of) => WINDOWED.map((kit) => diagram(of, kit))),
   { room: "diagrams", name: "line-legend", of: lineLegend, draw: () => figureIn(DIAGRAM, lineLegend()) },
 ];

@@ -3,7 +3,7 @@ import type { Mood } from "../../../src/output/drawing/front/tone.ts";
 import { galleryKit, type KitName, LIT } from "../kits.ts";
 import type { Scene } from "../scene.ts";
 
-const BY_DAY: readonly KitName[] = ["gull", "tide", "small", "tall", "plate"];
+const BY_DAY: readonly KitName[] = ["gull", "tide", "small", "small-along", "small-lost", "tall", "plate"];
 
 /** The finished book from the front. */
 export const front: readonly Scene[] = [
