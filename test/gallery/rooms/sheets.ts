@@ -12,6 +12,7 @@ const STRIPS: readonly (readonly [KitName, readonly number[]])[] = [
   ["gull", [1]],
   ["moon", [5]],
   ["tide", [2]],
+  ["plate", [2]],
   ["small", [1, 3]],
   ["tall", [4, 11]],
 ];
