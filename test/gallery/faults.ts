@@ -1,5 +1,6 @@
 import type { Point } from "../core/geometry/plane.ts";
-import { type Bounds, boundsOf, type Label, type Seen, type Shape } from "./seen.ts";
+import type { Label, Seen } from "./seen.ts";
+import { type Bounds, boundsOf, type Shape } from "./seen-shape.ts";
 
 /** Letters lower than this are not read on paper, mm: 6 pt (common practice, no source). */
 const LEAST_LETTERS = 2.1;

@@ -1,7 +1,7 @@
 import { DOMParser, type Element, onErrorStopParsing } from "@xmldom/xmldom";
 import { wordsWidth } from "../../src/output/drawing/words-width.ts";
 import type { Point } from "../core/geometry/plane.ts";
-import { linesIn } from "./path-lines.ts";
+import { type Bounds, number, type Shape, shapeOf } from "./seen-shape.ts";
 
 /** A line of words: its letters' height and about the four corners of its ink, in units of the drawing. */
 export interface Label {
@@ -11,18 +11,6 @@ export interface Label {
   /** In the order of painting. */
   readonly place: number;
 }
-
-/** Lines of one element. */
-export interface Shape {
-  readonly name: string;
-  readonly lines: readonly (readonly Point[])[];
-  readonly bounds: Bounds;
-  readonly stroked: boolean;
-  readonly filled: boolean;
-  readonly place: number;
-}
-
-export type Bounds = readonly [left: number, top: number, right: number, bottom: number];
 
 /** A drawing as it is seen, read from its file by a parser that knows nothing of the program. */
 export interface Seen {
@@ -102,64 +90,4 @@ function turnOf(transform: string): (point: Point) => Point {
   const angle = (Number(degrees) * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   return ([px, py]) => [Number(x) + px * cos - py * sin, Number(y) + px * sin + py * cos];
-}
-
-function shapeOf(one: Element, place: number): Shape {
-  const name = one.getAttribute("class") ?? "";
-  const stroke = one.getAttribute("stroke") ?? (name.startsWith("edge-") && name !== "edge-flap" ? name : "none");
-  const fill = one.getAttribute("fill") ?? (one.tagName === "svg" ? "none" : "black");
-  const lines = outlineOf(one);
-  return {
-    name: one.tagName,
-    lines,
-    bounds: boundsOf(lines.flat()),
-    stroked: stroke !== "none",
-    filled: fill !== "none",
-    place,
-  };
-}
-
-export function boundsOf(points: readonly Point[]): Bounds {
-  let [left, top, right, bottom] = [1e9, 1e9, -1e9, -1e9];
-  for (const [x, y] of points) {
-    if (x < left) left = x;
-    if (x > right) right = x;
-    if (y < top) top = y;
-    if (y > bottom) bottom = y;
-  }
-  return [left, top, right, bottom];
-}
-
-function outlineOf(one: Element): (readonly Point[])[] {
-  if (one.tagName === "path") return linesIn(one.getAttribute("d")!);
-  if (one.tagName === "line")
-    return [
-      [
-        [number(one, "x1"), number(one, "y1")],
-        [number(one, "x2"), number(one, "y2")],
-      ],
-    ];
-  if (one.tagName === "circle") {
-    const [cx, cy, r] = [number(one, "cx"), number(one, "cy"), number(one, "r")];
-    return [
-      Array.from(
-        { length: 25 },
-        (_, i): Point => [cx + r * Math.cos((Math.PI * i) / 12), cy + r * Math.sin((Math.PI * i) / 12)],
-      ),
-    ];
-  }
-  const [x, y, width, height] = [number(one, "x"), number(one, "y"), number(one, "width"), number(one, "height")];
-  return [
-    [
-      [x, y],
-      [x + width, y],
-      [x + width, y + height],
-      [x, y + height],
-      [x, y],
-    ],
-  ];
-}
-
-function number(one: Element, name: string): number {
-  return Number(one.getAttribute(name) ?? 0);
 }
