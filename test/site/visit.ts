@@ -31,11 +31,16 @@ export async function textOf(page: Page, selector: string, wanted: RegExp = /./)
 }
 
 /**
- * Waits until a page has done what a key or a press set off: timers that were set before this one have fired (the pages'
- * longest wait is 200 ms), what they fetched is there, and the page is idle. Slow machines only take longer.
+ * Waits until a page has done what a key or a press set off: nothing more was fetched, and timers that were set before
+ * this one have fired (the pages' longest wait is 200 ms). A slow machine takes longer, and no part is left out.
  */
-export async function settled(page: Page): Promise<void> {
-  await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 250)));
-  await page.waitForNetworkIdle({ idleTime: 50, timeout: 120_000 });
-  await page.evaluate(() => new Promise<void>((resolve) => requestIdleCallback(() => resolve())));
+export function settled(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    const fetched = (): number => performance.getEntriesByType("resource").length;
+    for (let before = -1; before !== fetched(); ) {
+      before = fetched();
+      await new Promise((resolve) => setTimeout(resolve, 250));
+      await new Promise<void>((resolve) => requestIdleCallback(() => resolve()));
+    }
+  });
 }

@@ -15,7 +15,7 @@ import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import { patternOf } from "../../core/pattern/computed.ts";
 import { readKit } from "../../input/kit/kit-folders.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
-import { settled, textOf } from "../../site/visit.ts";
+import { textOf } from "../../site/visit.ts";
 
 const SLUG = "little-gull";
 let site: OpenedSite;
@@ -65,7 +65,6 @@ describe("a kit page with a reader's book in its address", () => {
   ])("shows the pattern that the modules compute for it: %s", async (address) => {
     const page = await open(`kits/${SLUG}/index.html?${address}`);
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
-    await settled(page);
     const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
     const pattern = patternOf(refitKit(kit, fromAddress(new URLSearchParams(address))));
     const decimals = pattern.fit.markStep === 1 ? 0 : 1;
@@ -73,7 +72,7 @@ describe("a kit page with a reader's book in its address", () => {
       const marks = leaf.cuts.map((cut) => `${cut.at.toFixed(decimals)}›${Number(cut.depth.toFixed(1))}`).join(" ");
       return `${leaf.leaf} | ${marks} | ${leaf.spans.map((span) => span.level).join(" · ")}`;
     });
-    expect(await tableOf(page)).toEqual(expected);
+    await expect.poll(() => tableOf(page), { timeout: 60_000 }).toEqual(expected);
     await page.close();
   });
 

@@ -15,6 +15,9 @@ export function policySuite(served: () => OpenedSite): void {
       .map((entry) => relative(served().dist, join(entry.parentPath, entry.name)))
       .sort();
 
+  /** One kit has every kind of a kit's page, with light and window; a class's pages have a suite of their own. */
+  const kinds = () => pages().filter((one) => !/^(kits\/(?!harbour-moon\/)|classes\/)/.test(one));
+
   /** Uses what a page offers, so that scripts make what they make. */
   async function use(page: Page, file: string): Promise<void> {
     try {
@@ -77,10 +80,8 @@ export function policySuite(served: () => OpenedSite): void {
         // Chromium without a graphics card says this of WebGL.
         if (!/GPU stall|GL Driver Message|WebGL/.test(message.text())) wrong.push(message.text());
       });
-      // One kit has every kind of page, with light and window.
-      const shown = pages().filter((one) => !one.startsWith("kits/") || one.startsWith("kits/harbour-moon/"));
       // Only a host has a page for missing addresses.
-      for (const file of shown.filter((one) => from === "host" || one !== "404.html")) {
+      for (const file of kinds().filter((one) => from === "host" || one !== "404.html")) {
         const many = wrong.length;
         await (from === "host" ? visit(served(), page, file) : page.goto(base + file));
         const styled = await page.evaluate(() => getComputedStyle(document.body).marginTop);
@@ -109,8 +110,6 @@ export function policySuite(served: () => OpenedSite): void {
   });
 
   describe("every kind of page", () => {
-    const kinds = () => pages().filter((one) => !one.startsWith("kits/") || one.startsWith("kits/harbour-moon/"));
-
     // Source: axe-core's rules after WCAG 2.2; 1.4.10 Reflow: 320 px wide without scrolling sideways, drawings to scale in boxes of their own.
     it.each([
       ["light", 320],
