@@ -1,13 +1,13 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, length, words } from "../files/schema-fields.ts";
+import { choice, count, described, leftOut, length, number, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
 import { priceList, rateSchema, supplySchema } from "./schema-supplies.ts";
-import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
+import { insertSchema, lightSchema, sheetSizes, usualSheets } from "./schema-window.ts";
 
 /** The front matter of a kit, as authors write it. */
 
@@ -34,9 +34,9 @@ const picture = z
 const level = z
   .strictObject({
     name: words(say.fieldLevelName),
-    depth: length(say.fieldLevelDepth, BOUNDS.depth).optional(),
-    line: count(say.fieldLevelLine, BOUNDS.gaugeLine).optional(),
-    background: z.boolean().optional().meta(described(say.fieldLevelBackground)),
+    depth: leftOut(length(say.fieldLevelDepth, BOUNDS.depth), say.fieldLevelDepthUsual),
+    line: leftOut(count(say.fieldLevelLine, BOUNDS.gaugeLine), say.fieldLevelLineUsual),
+    background: leftOut(z.boolean().meta(described(say.fieldLevelBackground)), say.fieldLevelBackgroundUsual),
   })
   .meta(described(say.fieldLevel));
 
@@ -63,13 +63,13 @@ export const frontMatter = z
     picture,
     photos: z.array(photoSchema).max(12).default([]).meta(described(say.fieldPhotos)),
     levels: z.array(level).min(BOUNDS.levels.least).max(BOUNDS.levels.most).meta(described(say.fieldLevels)),
-    gauge: gauge.optional(),
+    gauge: leftOut(gauge, say.fieldGaugeUsual),
     book: bookSchema,
     fit: fitSchema,
     light: lightSchema.optional(),
     insert: insertSchema.optional(),
-    sheets: sheetSizes.optional(),
-    waste: z.number().min(0).max(1).default(0.1).meta(described(say.fieldKitWaste)),
+    sheets: leftOut(sheetSizes, usualSheets),
+    waste: number(say.fieldKitWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
     currency: words(say.fieldCurrency).optional(),
     rates: rateSchema.prefault({}),

@@ -3,6 +3,7 @@ import type { ClassView } from "../views/class/class-view.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { kitCards, type LinkTo } from "./cards.ts";
 import { finderPart } from "./finder.ts";
+import { GUIDE } from "./guide/addresses.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** What the catalogue shows. `link` leads from its page. */
@@ -26,15 +27,16 @@ ${classList(classes, link)}`;
 <h1>${heading}</h1>
 <div class="lede">${story}</div>
 </section>
-${kits.length > 0 ? list : emptyCatalogue()}
+${kits.length > 0 ? list : emptyCatalogue(link)}
 </main>`;
 }
 
 /** Told to an author whose site has no kit yet. */
-function emptyCatalogue(): Html {
+function emptyCatalogue(link: LinkTo): Html {
   const words = rich(say.catalogueEmpty, {
     folder: html`<code>content/kits</code>`,
     file: html`<code>index.md</code>`,
+    guide: html`<a href="${link(GUIDE)}">${say.catalogueGuide()}</a>`,
   });
   return html`<p class="empty">${words}</p>`;
 }
