@@ -1,10 +1,14 @@
 import nunjucks from "nunjucks";
+import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import type { LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
+import { guideContents } from "../../output/parts/guide/guide-contents.ts";
+import { guidePagePart } from "../../output/parts/guide/guide-page.ts";
+import { GUIDE } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { type Html, raw } from "../../output/parts/markup.ts";
@@ -44,7 +48,8 @@ export function registerParts(
   config.addFilter("footPart", (page: string) => {
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
-    return footPart({ summary, author, glossary, feed: feedOf(opened(), linkOf(page))?.address });
+    const guide = opened().guide.length === 0 ? undefined : linkOf(page)(GUIDE);
+    return footPart({ summary, author, guide, glossary, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
@@ -54,6 +59,11 @@ export function registerParts(
     return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
   });
   config.addFilter("glossaryPage", glossaryPage);
+  config.addFilter("guideContents", (page: string) => guideContents(opened().guide, linkOf(page)));
+  config.addFilter("guidePage", (page: string, name: string) => {
+    const { guide, guidePage } = opened();
+    return guidePagePart({ page: guidePage(stated(name)), guide, reference: referenceOf, link: linkOf(page) });
+  });
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {

@@ -37,10 +37,15 @@ export type Measure = "mm" | "degrees" | "seconds" | "minutes";
 /** One of the forms that a value may have. Bounds are included. */
 export type Allowed =
   | { readonly kind: "length"; readonly least: number; readonly most: number }
-  | { readonly kind: "number"; readonly whole: boolean; readonly measure: Measure | undefined } & NumberBounds
+  | ({ readonly kind: "number"; readonly whole: boolean; readonly measure: Measure | undefined } & NumberBounds)
   | { readonly kind: "words"; readonly words: readonly string[] }
   | { readonly kind: "text" | "day" | "address" | "flag" | "keys" }
-  | { readonly kind: "list"; readonly least: number; readonly most: number | undefined; readonly of: readonly Allowed[] }
+  | {
+      readonly kind: "list";
+      readonly least: number;
+      readonly most: number | undefined;
+      readonly of: readonly Allowed[];
+    }
   /** A value for each of these names, or for names of the author's own. */
   | { readonly kind: "named"; readonly names: readonly string[]; readonly of: readonly Allowed[] };
 

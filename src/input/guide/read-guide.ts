@@ -23,7 +23,10 @@ const DIRECTIVE = /^<!--\s*reference:\s*(\S*)\s*-->$/;
 export function readGuide(base: string, language: string): Readings<GuidePage> {
   const languages = [...new Set([language, language.split("-")[0]!, SOURCE])];
   const names = [...new Set(languages.flatMap((one) => pagesIn(base, one)))].sort();
-  const sources = names.map((name) => ({ name, language: languages.find((one) => pagesIn(base, one).includes(name))! }));
+  const sources = names.map((name) => ({
+    name,
+    language: languages.find((one) => pagesIn(base, one).includes(name))!,
+  }));
   const { made, messages } = readEach(sources, (source) => readPage(base, source));
   return { made: made.toSorted((a, b) => a.order - b.order).map(({ page }) => page), messages };
 }
@@ -39,7 +42,9 @@ function readPage(
   { name, language }: { readonly name: string; readonly language: string },
 ): { readonly order: number; readonly page: GuidePage } {
   const file = `${GUIDE_FOLDER}/${language}/${name}.md`;
-  const text = readFileSync(join(base, file), "utf8").replaceAll("\r\n", "\n").replace(/^\uFEFF/, "");
+  const text = readFileSync(join(base, file), "utf8")
+    .replaceAll("\r\n", "\n")
+    .replace(/^\uFEFF/, "");
   const yaml = readFrontMatter(file, text);
   const parsed = guideMatter.safeParse(yaml.value);
   if (!parsed.success) {

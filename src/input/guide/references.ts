@@ -1,8 +1,8 @@
 import { z } from "zod";
 import type { Reference, ReferenceName } from "../../core/guide/reference.ts";
 import { cautionList } from "../cautions/schema.ts";
-import { BOOK_COLUMNS } from "../class/schema-seat.ts";
 import { classMatter } from "../class/schema.ts";
+import { BOOK_COLUMNS } from "../class/schema-seat.ts";
 import { frontMatter } from "../kit/schema.ts";
 import { siteSettings } from "../settings/settings.ts";
 import { guideMatter } from "./schema.ts";

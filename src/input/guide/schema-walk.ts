@@ -54,7 +54,10 @@ function fieldOf(schema: z.core.$ZodType): Field {
 function stated(value: unknown, of: z.core.$ZodType): Usual {
   if (typeof value === "object" && value !== null && Object.keys(value).length === 0) return { kind: "none" };
   const unit = FACTS.get(of)?.measure === "mm" ? " mm" : "";
-  return { kind: "typed", text: typeof value === "string" ? value : JSON.stringify(value).replaceAll(",", ", ") + unit };
+  return {
+    kind: "typed",
+    text: typeof value === "string" ? value : JSON.stringify(value).replaceAll(",", ", ") + unit,
+  };
 }
 
 /** The object that a type is, or whose list it is, also as one of several choices. */
@@ -79,4 +82,3 @@ function isList(schema: Schema): boolean {
 function below(path: string, key: string): string {
   return path === "" || path === "[]" ? key : `${path}.${key}`;
 }
-

@@ -21,10 +21,7 @@ export const borderBefore = count(say.fieldBorderBefore, BOUNDS.borderLeaves);
 export const borderAfter = count(say.fieldBorderAfter, BOUNDS.borderLeaves);
 
 /** Whole leaves before and after the picture. */
-export const borderLeaves = (about: () => string) =>
-  z
-    .tuple([borderBefore, borderAfter])
-    .meta(described(about));
+export const borderLeaves = (about: () => string) => z.tuple([borderBefore, borderAfter]).meta(described(about));
 
 /** How a picture is matched to a book. */
 export const fitSchema = z
@@ -42,10 +39,7 @@ export const fitSchema = z
       .union([solvable, length(say.fieldFitHeightLength, BOUNDS.pictureHeight)])
       .meta(described(() => say.fieldFitHeight({ help: say.fieldLengthHelp() })))
       .register(FACTS, { about: say.fieldFitHeightLength }),
-    opening: leftOut(
-      z.union([solvable, degrees]).meta(described(say.fieldFitOpening)),
-      say.fieldFitOpeningUsual,
-    ),
+    opening: leftOut(z.union([solvable, degrees]).meta(described(say.fieldFitOpening)), say.fieldFitOpeningUsual),
     view: choice(say.fieldFitView, ["front", "along"]).default("front"),
     spine: choice(say.fieldFitSpine, ["flat", "rounded"]).default("flat"),
     markStep: leftOut(length(say.fieldFitMarkStep, BOUNDS.markStep), finestStep),

@@ -3,7 +3,7 @@ import type { ClassView } from "../views/class/class-view.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { kitCards, type LinkTo } from "./cards.ts";
 import { finderPart } from "./finder.ts";
-import { GUIDE } from "./guide/addresses.ts";
+import { GUIDE } from "./guide-address.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** What the catalogue shows. `link` leads from its page. */

@@ -1,0 +1,84 @@
+import type { GuidePage } from "../../../core/guide/guide-page.ts";
+import type { Reference, ReferenceName } from "../../../core/guide/reference.ts";
+import { language } from "../../../words/language.ts";
+import * as say from "../../../words/messages.ts";
+import type { LinkTo } from "../cards.ts";
+import { guideAddress } from "../guide-address.ts";
+import { type Html, html, type Markup, raw } from "../markup.ts";
+import { withTerms } from "../terms.ts";
+import { pageList } from "./guide-contents.ts";
+import { renderMarkdown } from "./markdown.ts";
+import { groupId, referencePart } from "./reference.ts";
+
+/** A page of the guide with what it needs to show. `link` leads from it. */
+export interface GuidePageView {
+  readonly page: GuidePage;
+  /** All pages in their order. */
+  readonly guide: readonly GuidePage[];
+  readonly reference: (name: ReferenceName) => Reference;
+  readonly link: LinkTo;
+}
+
+/** The main part of a page of the guide. */
+export function guidePagePart({ page, guide, reference, link }: GuidePageView): Html {
+  const passages = page.passages.map((one) =>
+    "reference" in one
+      ? referencePassage(one.reference, reference(one.reference))
+      : prosePassage(one.markdown, page, link),
+  );
+  const entries = passages.flatMap(({ contents }) => contents);
+  const contents =
+    entries.length > 1 &&
+    html`<nav class="guide-contents" aria-label="${say.guideOnThisPage()}"><ul>${entries}</ul></nav>`;
+  const lang = isForeign(page) ? raw(` lang="${page.language}"`) : "";
+  return html`<main id="main" class="wrap guide">
+<details class="guide-pages"><summary>${say.guidePages()}</summary>${pageList(guide, page, link)}</details>
+<article${lang}>
+<div class="intro"><h1>${page.title}</h1><p class="lede">${page.summary}</p></div>
+${contents}
+<div class="guide-text">${passages.map(({ body }) => body)}</div>
+${neighbours(guide, page, link)}
+</article>
+</main>`;
+}
+
+interface Passage {
+  readonly body: Html;
+  /** Items of the page's own contents. */
+  readonly contents: readonly Html[];
+}
+
+function prosePassage(markdown: string, page: GuidePage, link: LinkTo): Passage {
+  const { html: text, headings } = renderMarkdown(markdown, (name) => link(guideAddress(name)));
+  const body =
+    page.kind === "chapter" && !isForeign(page) ? withTerms(raw(text), link("/glossary/index.html")) : raw(text);
+  return { body, contents: headings.map(({ id, text }) => item(id, text)) };
+}
+
+function referencePassage(name: ReferenceName, reference: Reference): Passage {
+  const groups = reference.filter(({ path }) => path !== "");
+  return {
+    body: referencePart(name, reference),
+    contents: groups.map(({ path }) => item(groupId(name, path), html`<code>${path}</code>`)),
+  };
+}
+
+function item(id: string, text: Markup): Html {
+  return html`<li><a href="#${id}">${text}</a></li>`;
+}
+
+/** The pages before and after in the guide's order. */
+function neighbours(guide: readonly GuidePage[], page: GuidePage, link: LinkTo): Html {
+  const at = guide.indexOf(page);
+  const before = guide[at - 1];
+  const next = guide[at + 1];
+  const to = ({ name }: GuidePage): string => link(guideAddress(name));
+  return html`<nav class="guide-neighbours" aria-label="${say.guideNeighbours()}">${
+    before && html`<a rel="prev" href="${to(before)}">${say.guidePrevious({ title: before.title })}</a>`
+  }${next && html`<a rel="next" href="${to(next)}">${say.guideNext({ title: next.title })}</a>`}</nav>`;
+}
+
+/** Whether a page is in another language than the site. */
+function isForeign(page: GuidePage): boolean {
+  return page.language.split("-")[0] !== language().split("-")[0];
+}
