@@ -884,7 +884,7 @@ export const fieldCurrency = (): string => say("field-currency");
 export const fieldPicture = (): string => say("field-picture");
 /** The SVG picture beside index.md, as a path inside the kit folder. */
 export const fieldPictureFile = (): string => say("field-picture-file");
-/** Which shapes belong to which level: a level’s name, and the ids under it. */
+/** Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"]. */
 export const fieldPictureLevels = (): string => say("field-picture-levels");
 /** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
 export const fieldPictureIds = (): string => say("field-picture-ids");
@@ -918,7 +918,7 @@ export const fieldGaugeLines = (): string => say("field-gauge-lines");
 export const fieldGaugeLine = (): string => say("field-gauge-line");
 /** Thickness of one of your own packing pieces, for the support table. */
 export const fieldGaugeTile = (): string => say("field-gauge-tile");
-/** Published versions, newest first; the first is the current one. */
+/** Published versions, newest first; the first is the current one. Each is an entry of the feed. */
 export const fieldVersions = (): string => say("field-versions");
 /** A version that was published: version, date, note. */
 export const fieldVersion = (): string => say("field-version");
@@ -992,7 +992,7 @@ export const fieldPlateAfterPage = (): string => say("field-plate-after-page");
 export const fieldPlateLeaves = (): string => say("field-plate-leaves");
 /** How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve. */
 export const fieldFit = (): string => say("field-fit");
-/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. */
+/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. The picture begins right after the first. */
 export const fieldFitBorderLeaves = (): string => say("field-fit-border-leaves");
 /** Whole leaves before the picture. */
 export const fieldBorderBefore = (): string => say("field-border-before");
@@ -1060,7 +1060,7 @@ export const fieldLightFloorLength = (): string => say("field-light-floor-length
 export const fieldLightCells = (): string => say("field-light-cells");
 /** The window that closes the hole: base frame, glazing, door. */
 export const fieldInsert = (): string => say("field-insert");
-/** Level whose outline the window’s frame follows. */
+/** Level whose outline the window’s frame follows. Its greatest hole is the window’s hole; without one it is the outline itself. */
 export const fieldInsertOutline = (): string => say("field-insert-outline");
 /** How far the frame reaches beyond the outline, and into the hole. */
 export const fieldInsertLip = (): string => say("field-insert-lip");
@@ -1068,8 +1068,10 @@ export const fieldInsertLip = (): string => say("field-insert-lip");
 export const fieldInsertHinge = (): string => say("field-insert-hinge");
 /** wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front. */
 export const fieldInsertPanel = (): string => say("field-insert-panel");
-/** Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
-export const fieldSheets = (): string => say("field-sheets");
+/** {about} a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
+export const fieldSheets = (args: { readonly about: Word }): string => say("field-sheets", args);
+/** Sheets that parts are laid on; supplies are counted with the first that takes all parts. */
+export const fieldSheetsAbout = (): string => say("field-sheets-about");
 /** {metric}; where units are in {inches} — Both arguments are names of sheets as they are typed. */
 export const fieldSheetsUsual = (args: { readonly metric: Word; readonly inches: Word }): string => say("field-sheets-usual", args);
 /** A sheet of your own size. */
@@ -1080,8 +1082,10 @@ export const fieldSheetName = (): string => say("field-sheet-name");
 export const fieldSheetWidth = (): string => say("field-sheet-width");
 /** Height of the sheet. */
 export const fieldSheetHeight = (): string => say("field-sheet-height");
-/** Your prices for one of each. Keys: {keys}. */
-export const fieldPrices = (args: { readonly keys: Word }): string => say("field-prices", args);
+/** {about} Keys: {keys}. */
+export const fieldPrices = (args: { readonly about: Word; readonly keys: Word }): string => say("field-prices", args);
+/** Your price for one of each; for tape and string by the metre, or in a kit in inches by the foot. */
+export const fieldPricesAbout = (): string => say("field-prices-about");
 /** A price for one of it. */
 export const fieldPrice = (): string => say("field-price");
 /** Your own working times; the hours of the kit follow from them. */
@@ -1104,7 +1108,7 @@ export const fieldRateTack = (): string => say("field-rate-tack");
 export const fieldRateNotch = (): string => say("field-rate-notch");
 /** Cutting out and fitting one part of the window. */
 export const fieldRatePart = (): string => say("field-rate-part");
-/** Supplies of the kit’s own. */
+/** Supplies of the kit’s own; one named like a computed supply replaces its quantity and price. */
 export const fieldSupplies = (): string => say("field-supplies");
 /** A supply of the kit’s own, beside the computed ones. */
 export const fieldSupply = (): string => say("field-supply");
@@ -2334,7 +2338,7 @@ export const guideNeighbours = (): string => say("guide-neighbours");
 export const guidePrevious = (args: { readonly title: Word }): string => say("guide-previous", args);
 /** Next: {title} */
 export const guideNext = (args: { readonly title: Word }): string => say("guide-next", args);
-/** Guide — Link at the top of every page, and in the catalogue while it is empty. */
+/** Guide — Link at the top of every page. */
 export const guideLink = (): string => say("guide-link");
 /** Key */
 export const guideKey = (): string => say("guide-key");
@@ -2348,10 +2352,6 @@ export const guideUsual = (): string => say("guide-usual");
 export const guideRequired = (): string => say("guide-required");
 /** none */
 export const guideNone = (): string => say("guide-none");
-/** Keys at the top — Heading of the keys that stand at the top of a file. */
-export const guideTopKeys = (): string => say("guide-top-keys");
-/** keys of {key} — $key holds other keys: a link to their table. */
-export const guideKeysOf = (args: { readonly key: Word }): string => say("guide-keys-of", args);
 /** length, {least} to {most} mm */
 export const guideLength = (args: { readonly least: Word; readonly most: Word }): string => say("guide-length", args);
 /** whole number|number */
@@ -2376,7 +2376,7 @@ export const guideDay = (): string => say("guide-day");
 export const guideAddress = (): string => say("guide-address");
 /** true or false */
 export const guideFlag = (): string => say("guide-flag");
-/** keys of its own */
+/** keys of its own — A link to the table of these keys. */
 export const guideKeys = (): string => say("guide-keys");
 /** list */
 export const guideList = (): string => say("guide-list");

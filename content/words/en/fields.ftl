@@ -31,7 +31,7 @@ field-currency = Currency of the prices.
 
 field-picture = Where the picture is, and which of its shapes lie at which level.
 field-picture-file = The SVG picture beside index.md, as a path inside the kit folder.
-field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it.
+field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"].
 field-picture-ids = Ids of shapes or groups, each with its #: ["#rim", "#wave"].
 field-picture-id = The id of a shape or group, with its #.
 
@@ -51,7 +51,7 @@ field-gauge-lines = Distances of the gauge’s lines from the fore-edge, line 1 
 field-gauge-line = Distance of a gauge line from the fore-edge.
 field-gauge-tile = Thickness of one of your own packing pieces, for the support table.
 
-field-versions = Published versions, newest first; the first is the current one.
+field-versions = Published versions, newest first; the first is the current one. Each is an entry of the feed.
 field-version = A version that was published: version, date, note.
 field-version-name = The version’s name, in quotes so that 1.10 stays 1.10: "1.1"
 field-version-date = The day it was published: year-month-day, 2026-10-03
@@ -98,7 +98,7 @@ field-plate-leaves = How many unnumbered leaves.
 ## The fit
 
 field-fit = How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve.
-field-fit-border-leaves = Whole leaves before and after the picture, folded at the background’s depth: [12, 12].
+field-fit-border-leaves = Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. The picture begins right after the first.
 field-border-before = Whole leaves before the picture.
 field-border-after = Whole leaves after the picture.
 field-fit-picture-leaves = Leaves that carry the picture: fill, solve, or a whole number from 2.
@@ -137,12 +137,13 @@ field-light-floor = Floor of the pocket, measured from the head: auto, or { $hel
 field-light-floor-length = Height of the floor it stands on, from the head.
 field-light-cells = The cells it takes, for the supplies: CR2032, 2 × AAA …
 field-insert = The window that closes the hole: base frame, glazing, door.
-field-insert-outline = Level whose outline the window’s frame follows.
+field-insert-outline = Level whose outline the window’s frame follows. Its greatest hole is the window’s hole; without one it is the outline itself.
 field-insert-lip = How far the frame reaches beyond the outline, and into the hole.
 field-insert-hinge = Side of the door’s hinge.
 field-insert-panel = wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front.
 # { "{" } and { "}" } write braces.
-field-sheets = Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { "{" } name, width, height { "}" }.
+field-sheets = { $about } a4, letter, 12x12, or { "{" } name, width, height { "}" }.
+field-sheets-about = Sheets that parts are laid on; supplies are counted with the first that takes all parts.
 # Both arguments are names of sheets as they are typed.
 field-sheets-usual = { $metric }; where units are in { $inches }
 field-sheet = A sheet of your own size.
@@ -152,7 +153,8 @@ field-sheet-height = Height of the sheet.
 
 ## Supplies, prices and working times
 
-field-prices = Your prices for one of each. Keys: { $keys }.
+field-prices = { $about } Keys: { $keys }.
+field-prices-about = Your price for one of each; for tape and string by the metre, or in a kit in inches by the foot.
 field-price = A price for one of it.
 field-rates = Your own working times; the hours of the kit follow from them.
 field-rate-leaf = Turning to a leaf and reading its row.
@@ -164,7 +166,7 @@ field-rate-check = Checking at a checkpoint.
 field-rate-tack = Gluing one tack.
 field-rate-notch = Cutting one notch of the light’s pocket.
 field-rate-part = Cutting out and fitting one part of the window.
-field-supplies = Supplies of the kit’s own.
+field-supplies = Supplies of the kit’s own; one named like a computed supply replaces its quantity and price.
 field-supply = A supply of the kit’s own, beside the computed ones.
 field-supply-item = What it is.
 field-supply-quantity = How much.

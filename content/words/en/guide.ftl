@@ -13,7 +13,7 @@ guide-on-this-page = On this page
 guide-neighbours = Before and after
 guide-previous = Before: { $title }
 guide-next = Next: { $title }
-# Link at the top of every page, and in the catalogue while it is empty.
+# Link at the top of every page.
 guide-link = Guide
 
 ## Tables of keys
@@ -24,10 +24,6 @@ guide-allowed = Allowed
 guide-usual = Left out
 guide-required = required
 guide-none = none
-# Heading of the keys that stand at the top of a file.
-guide-top-keys = Keys at the top
-# $key holds other keys: a link to their table.
-guide-keys-of = keys of { $key }
 
 ## What is allowed for a key. Numbers stand as they are typed.
 
@@ -47,6 +43,7 @@ guide-text = text
 guide-day = day as YYYY-MM-DD
 guide-address = web address
 guide-flag = true or false
+# A link to the table of these keys.
 guide-keys = keys of its own
 guide-list = list
 guide-list-most = list of up to { $most }

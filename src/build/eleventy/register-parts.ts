@@ -8,7 +8,7 @@ import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
 import { guideContents } from "../../output/parts/guide/guide-contents.ts";
 import { guidePagePart } from "../../output/parts/guide/guide-page.ts";
-import { GUIDE } from "../../output/parts/guide-address.ts";
+import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { type Html, raw } from "../../output/parts/markup.ts";
@@ -39,16 +39,21 @@ export function registerParts(
     stated(page);
     return (target) => link(page, target);
   };
+  const guideOf = (page: string): string | undefined => (opened().guide.length === 0 ? undefined : linkOf(page)(GUIDE));
   // The engine's own filter of this name writes nothing for a misspelt name.
   config.addFilter("safe", (markup?: string | Html) => new nunjucks.runtime.SafeString(String(stated(markup))));
   config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
     pageHead(opened(), page, { title: stated(title), summary, link: linkOf(page) }),
   );
   config.addFilter("headPart", headPart);
+  config.addFilter("guideLink", (page: string) => {
+    const guide = guideOf(page);
+    return guide === undefined ? "" : guideLink(guide);
+  });
   config.addFilter("footPart", (page: string) => {
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
-    const guide = opened().guide.length === 0 ? undefined : linkOf(page)(GUIDE);
+    const guide = guideOf(page);
     return footPart({ summary, author, guide, glossary, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);

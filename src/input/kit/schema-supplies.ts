@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { PRICED } from "../../core/kit/supply-id.ts";
 import * as say from "../../words/messages.ts";
+import { FACTS } from "../files/schema-facts.ts";
 import { amount, described, price, seconds, words } from "../files/schema-fields.ts";
 
 /** An author's or a teacher's own prices. */
 export const priceList = z
   .partialRecord(z.enum(PRICED), price(say.fieldPrice))
-  .meta(described(() => say.fieldPrices({ keys: PRICED.join(", ") })));
+  .meta(described(() => say.fieldPrices({ about: say.fieldPricesAbout(), keys: PRICED.join(", ") })))
+  .register(FACTS, { about: say.fieldPricesAbout });
 
 /** Working times, each with a usual one. */
 export const rateSchema = z

@@ -45,7 +45,8 @@ export const sheetSizes = z
   .array(z.union([z.enum(SHEET_NAMES), sheet]))
   .min(1)
   .max(6)
-  .meta(described(say.fieldSheets));
+  .meta(described(() => say.fieldSheets({ about: say.fieldSheetsAbout() })))
+  .register(FACTS, { about: say.fieldSheetsAbout });
 
 /** The sheets of a kit or class that names none. */
 export const usualSheets = (): string =>

@@ -2,12 +2,12 @@ import type { Allowed, Measure, NumberBounds } from "../../../core/guide/referen
 import * as say from "../../../words/messages.ts";
 import { type Html, html, type Markup } from "../markup.ts";
 
-/** The forms that a value may have, one to a line. */
-export function allowedForms(allowed: readonly Allowed[]): Html {
-  return html`${allowed.map((one) => html`<span class="form">${formOf(one)}</span> `)}`;
+/** The forms that a value may have, one to a line. `keys` is the address of the table with the keys that it holds. */
+export function allowedForms(allowed: readonly Allowed[], keys: string | undefined): Html {
+  return html`${allowed.map((one) => html`<span class="form">${formOf(one, keys)}</span> `)}`;
 }
 
-function formOf(allowed: Allowed): Markup {
+function formOf(allowed: Allowed, keys: string | undefined): Markup {
   switch (allowed.kind) {
     case "length":
       return say.guideLength({ least: String(allowed.least), most: String(allowed.most) });
@@ -16,11 +16,13 @@ function formOf(allowed: Allowed): Markup {
     case "words":
       return codes(allowed.words);
     case "list":
-      return html`${listText(allowed)}, ${say.guideEach()} ${side(allowed.of)}`;
+      return html`${listText(allowed)}, ${say.guideEach()} ${side(allowed.of, keys)}`;
     case "named":
       return allowed.names.length === 0
-        ? html`${say.guideOwnNames()}, ${say.guideEach()} ${side(allowed.of)}`
-        : html`${say.guideNames()} ${codes(allowed.names)}; ${say.guideEach()} ${side(allowed.of)}`;
+        ? html`${say.guideOwnNames()}, ${say.guideEach()} ${side(allowed.of, keys)}`
+        : html`${say.guideNames()} ${codes(allowed.names)}; ${say.guideEach()} ${side(allowed.of, keys)}`;
+    case "keys":
+      return html`<a href="${keys!}">${say.guideKeys()}</a>`;
     default:
       return SIMPLE[allowed.kind]();
   }
@@ -31,7 +33,6 @@ const SIMPLE = {
   day: say.guideDay,
   address: say.guideAddress,
   flag: say.guideFlag,
-  keys: say.guideKeys,
 } as const;
 
 const MEASURES: Readonly<Record<Exclude<Measure, "mm">, () => string>> = {
@@ -61,8 +62,8 @@ function listText({ least, most }: Extract<Allowed, { kind: "list" }>): string {
 }
 
 /** Several forms of one thing, side by side. */
-function side(allowed: readonly Allowed[]): Html {
-  return html`${allowed.map((one, i) => html`${i > 0 && "; "}${formOf(one)}`)}`;
+function side(allowed: readonly Allowed[], keys: string | undefined): Html {
+  return html`${allowed.map((one, i) => html`${i > 0 && "; "}${formOf(one, keys)}`)}`;
 }
 
 function codes(words: readonly string[]): Html {

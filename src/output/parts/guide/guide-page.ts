@@ -8,7 +8,7 @@ import { type Html, html, type Markup, raw } from "../markup.ts";
 import { withTerms } from "../terms.ts";
 import { pageList } from "./guide-contents.ts";
 import { renderMarkdown } from "./markdown.ts";
-import { groupId, referencePart } from "./reference.ts";
+import { groupId, type HeadingLevel, referencePart } from "./reference.ts";
 
 /** A page of the guide with what it needs to show. `link` leads from it. */
 export interface GuidePageView {
@@ -21,11 +21,13 @@ export interface GuidePageView {
 
 /** The main part of a page of the guide. */
 export function guidePagePart({ page, guide, reference, link }: GuidePageView): Html {
-  const passages = page.passages.map((one) =>
-    "reference" in one
-      ? referencePassage(one.reference, reference(one.reference))
-      : prosePassage(one.markdown, page, link),
-  );
+  let level: HeadingLevel = 2;
+  const passages = page.passages.map((one) => {
+    if ("reference" in one) return referencePassage(one.reference, reference(one.reference), level);
+    const prose = prosePassage(one.markdown, page, link);
+    if (prose.contents.length > 0) level = 3;
+    return prose;
+  });
   const entries = passages.flatMap(({ contents }) => contents);
   const contents =
     entries.length > 1 &&
@@ -55,10 +57,10 @@ function prosePassage(markdown: string, page: GuidePage, link: LinkTo): Passage 
   return { body, contents: headings.map(({ id, text }) => item(id, text)) };
 }
 
-function referencePassage(name: ReferenceName, reference: Reference): Passage {
+function referencePassage(name: ReferenceName, reference: Reference, level: HeadingLevel): Passage {
   const groups = reference.filter(({ path }) => path !== "");
   return {
-    body: referencePart(name, reference),
+    body: referencePart(name, reference, level),
     contents: groups.map(({ path }) => item(groupId(name, path), html`<code>${path}</code>`)),
   };
 }

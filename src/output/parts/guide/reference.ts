@@ -1,11 +1,14 @@
 import type { Reference, ReferenceGroup, ReferenceKey, ReferenceName, Usual } from "../../../core/guide/reference.ts";
 import * as say from "../../../words/messages.ts";
-import { type Html, html, type Markup, rich } from "../markup.ts";
+import { type Html, html, type Markup } from "../markup.ts";
 import { allowedForms } from "./allowed.ts";
 
+/** Of the headings over groups of keys: 2 where no section's heading stands above them. */
+export type HeadingLevel = 2 | 3;
+
 /** A file's keys as tables: one for the keys at its top, then one for each key that holds keys. */
-export function referencePart(name: ReferenceName, reference: Reference): Html {
-  return html`${reference.map((group) => groupPart(name, group))}`;
+export function referencePart(name: ReferenceName, reference: Reference, level: HeadingLevel): Html {
+  return html`${reference.map((group) => groupPart(name, group, level))}`;
 }
 
 /** The anchor of a group of keys: of `book.plates[]` in a kit, `kit-book-plates`. */
@@ -13,10 +16,10 @@ export function groupId(name: ReferenceName, path: string): string {
   return [name, ...path.replaceAll("[]", "").split(".").filter(Boolean)].join("-");
 }
 
-function groupPart(name: ReferenceName, { path, about, keys }: ReferenceGroup): Html {
+function groupPart(name: ReferenceName, { path, about, keys }: ReferenceGroup, level: HeadingLevel): Html {
   const heading =
     path !== "" &&
-    html`<h3><code>${path}</code></h3>
+    html`${level === 2 ? html`<h2><code>${path}</code></h2>` : html`<h3><code>${path}</code></h3>`}
 <p>${about}</p>
 `;
   const columns = [say.guideKey(), say.guideMeaning(), say.guideAllowed(), say.guideUsual()];
@@ -28,11 +31,8 @@ function groupPart(name: ReferenceName, { path, about, keys }: ReferenceGroup): 
 }
 
 function keyRow(name: ReferenceName, { path, about, allowed, usual, group }: ReferenceKey): Html {
-  const forms = allowedForms(allowed);
-  const held =
-    group !== undefined &&
-    html` <a href="#${groupId(name, group)}">${rich(say.guideKeysOf, { key: html`<code>${group}</code>` })}</a>`;
-  return html`<tr><th scope="row"><code>${path}</code></th><td>${about}${held}</td><td data-label="${say.guideAllowed()}">${forms}</td><td data-label="${say.guideUsual()}">${usualText(usual)}</td></tr>
+  const forms = allowedForms(allowed, group === undefined ? undefined : `#${groupId(name, group)}`);
+  return html`<tr><th scope="row"><code>${path}</code></th><td>${about}</td><td data-label="${say.guideAllowed()}">${forms}</td><td data-label="${say.guideUsual()}">${usualText(usual)}</td></tr>
 `;
 }
 
