@@ -17,6 +17,8 @@ const MOON = "kits/harbour-moon/index.html";
 const KINDS = [
   "404.html",
   "glossary/index.html",
+  "guide/index.html",
+  "guide/kit-keys/index.html",
   "index.html",
   "kits/harbour-moon/bench/index.html",
   MOON,
@@ -73,6 +75,8 @@ describe("what a page says of itself", () => {
       "404.html": undefined,
       "offline.html": undefined,
       "glossary/index.html": `${SITE}glossary/`,
+      "guide/index.html": `${SITE}guide/`,
+      "guide/kit-keys/index.html": `${SITE}guide/kit-keys/`,
       "index.html": SITE,
       [MOON]: `${SITE}kits/harbour-moon/`,
       "kits/harbour-moon/bench/index.html": `${SITE}kits/harbour-moon/bench/`,
@@ -107,7 +111,9 @@ describe("what a page says of itself", () => {
       Array.from({ length: 3 }, () => `${SITE}kits/harbour-moon/`),
     );
     const listed = [...read("sitemap.xml").matchAll(/<loc>(.*?)<\/loc>/g)].map((match) => match[1]!);
-    expect(listed).toEqual([SITE, `${SITE}kits/harbour-moon/`, `${SITE}glossary/`]);
+    const guide = pages().filter((page) => page.startsWith("guide/")).map((page) => SITE + page.replace("index.html", ""));
+    expect(guide.length).toBeGreaterThan(10);
+    expect(listed.toSorted()).toEqual([SITE, `${SITE}kits/harbour-moon/`, `${SITE}glossary/`, ...guide].sort());
     for (const address of listed) expect(existsSync(join(dist, address.slice(SITE.length), "index.html"))).toBe(true);
   });
 

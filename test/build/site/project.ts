@@ -19,6 +19,7 @@ const ROOT = join(import.meta.dirname, "../../..");
 /** What in content is the program's own, not a maker's. */
 const PROGRAM_CONTENT = [
   "content/words",
+  "content/guide",
   "content/index.md",
   "content/kits/kits.11tydata.js",
   "content/classes/classes.11tydata.js",
