@@ -111,7 +111,9 @@ describe("what a page says of itself", () => {
       Array.from({ length: 3 }, () => `${SITE}kits/harbour-moon/`),
     );
     const listed = [...read("sitemap.xml").matchAll(/<loc>(.*?)<\/loc>/g)].map((match) => match[1]!);
-    const guide = pages().filter((page) => page.startsWith("guide/")).map((page) => SITE + page.replace("index.html", ""));
+    const guide = pages()
+      .filter((page) => page.startsWith("guide/"))
+      .map((page) => SITE + page.replace("index.html", ""));
     expect(guide.length).toBeGreaterThan(10);
     expect(listed.toSorted()).toEqual([SITE, `${SITE}kits/harbour-moon/`, `${SITE}glossary/`, ...guide].sort());
     for (const address of listed) expect(existsSync(join(dist, address.slice(SITE.length), "index.html"))).toBe(true);

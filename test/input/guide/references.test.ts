@@ -27,7 +27,11 @@ function keysOf(json: Json, path = ""): Key[] {
     const at = path === "" ? key : `${path}.${key}`;
     return [{ path: at, required: json.required?.includes(key) ?? false, json: inner }, ...keysOf(inner, at)];
   });
-  return [...own, ...(json.items ? keysOf(json.items, path === "" ? "" : `${path}[]`) : []), ...(json.anyOf ?? []).flatMap((one) => keysOf(one, path))];
+  return [
+    ...own,
+    ...(json.items ? keysOf(json.items, path === "" ? "" : `${path}[]`) : []),
+    ...(json.anyOf ?? []).flatMap((one) => keysOf(one, path)),
+  ];
 }
 
 const jsonOf = (name: ReferenceName) => z.toJSONSchema(SCHEMAS[name], { io: "input" }) as Json;
@@ -94,7 +98,14 @@ describe("the tables of keys", () => {
 
   it.each<[ReferenceName, string, unknown]>([
     ["kit", "book.leafHeight", [{ kind: "length", least: 40, most: 600 }]],
-    ["kit", "fit.height", [{ kind: "words", words: ["solve"] }, { kind: "length", least: 5, most: 600 }]],
+    [
+      "kit",
+      "fit.height",
+      [
+        { kind: "words", words: ["solve"] },
+        { kind: "length", least: 5, most: 600 },
+      ],
+    ],
     ["kit", "versions[].date", [{ kind: "day" }]],
     ["kit", "links[].url", [{ kind: "address" }]],
     ["kit", "levels[].background", [{ kind: "flag" }]],

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { AT_ONCE, FRAME, MOST_AT_FIRST, MOST_SCRIPT } from "../../benchmark/bounds.ts";
 import { middleAndMost } from "../../benchmark/numbers.ts";
 import { PAGES, TYPED } from "../../benchmark/scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "../../benchmark/sizes.ts";
@@ -6,16 +7,8 @@ import { typeFigures } from "../../benchmark/typing.ts";
 import { serveProject } from "../offline/serve-project.ts";
 import type { Served } from "../offline/visit.ts";
 
-/** Most bytes of script that a page loads by itself, or at once for a reader's book, after gzip -9. */
-const MOST_SCRIPT = 80_000;
-
-/** Pages that fetch what fits them to a reader's book only for her, and the most that they load by themselves. */
+/** Pages that fetch what fits them to a reader's book only for her. */
 const FITS_ANEW = /^kits\/[^/]+\/(index|packet\/.*)\.html$/;
-const MOST_AT_FIRST = 6_000;
-
-/** One frame of a screen that shows 60 a second, ms; and what a reader still feels as at once, ms. */
-const FRAME = 16;
-const AT_ONCE = 100;
 
 let served: Served;
 let close: () => Promise<void>;

@@ -19,7 +19,12 @@ const tables = made("c", { kind: "reference", passages: REFERENCES.map((referenc
 const GUIDE = [made("a"), made("b"), tables];
 
 const shown = (page: GuidePage) =>
-  guidePagePart({ page, guide: GUIDE, reference: referenceOf, link: (target) => `..${target.replace(/\/$/, "/index.html")}` }).toString();
+  guidePagePart({
+    page,
+    guide: GUIDE,
+    reference: referenceOf,
+    link: (target) => `..${target.replace(/\/$/, "/index.html")}`,
+  }).toString();
 const all = (html: string, pattern: RegExp) => [...html.matchAll(pattern)].map((match) => match[1]!);
 
 describe("guidePagePart(view)", () => {
@@ -69,7 +74,11 @@ describe("renderMarkdown(text, page)", () => {
 
   it("leads to pages by their files, with anchors, and leaves other links alone", () => {
     const { html } = renderMarkdown("[a](b.md) [c](b.md#two) [d](https://example.org/x.md)", page);
-    expect(all(html, /href="([^"]+)"/g)).toEqual(["../b/index.html", "../b/index.html#two", "https://example.org/x.md"]);
+    expect(all(html, /href="([^"]+)"/g)).toEqual([
+      "../b/index.html",
+      "../b/index.html#two",
+      "https://example.org/x.md",
+    ]);
   });
 
   // By hand: letters without accents, digits and hyphens; a number from the second on.
