@@ -1072,8 +1072,8 @@ export const fieldInsertPanel = (): string => say("field-insert-panel");
 export const fieldSheets = (args: { readonly about: Word }): string => say("field-sheets", args);
 /** Sheets that parts are laid on; supplies are counted with the first that takes all parts. */
 export const fieldSheetsAbout = (): string => say("field-sheets-about");
-/** {metric}; where units are in {inches} — Both arguments are names of sheets as they are typed. */
-export const fieldSheetsUsual = (args: { readonly metric: Word; readonly inches: Word }): string => say("field-sheets-usual", args);
+/** every sheet that has a name, first A4, or US Letter in inches */
+export const fieldSheetsUsual = (): string => say("field-sheets-usual");
 /** A sheet of your own size. */
 export const fieldSheet = (): string => say("field-sheet");
 /** The sheet’s name. */

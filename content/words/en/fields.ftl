@@ -144,8 +144,7 @@ field-insert-panel = wrap: parts are unrolled along the front, for card that ben
 # { "{" } and { "}" } write braces.
 field-sheets = { $about } a4, letter, 12x12, or { "{" } name, width, height { "}" }.
 field-sheets-about = Sheets that parts are laid on; supplies are counted with the first that takes all parts.
-# Both arguments are names of sheets as they are typed.
-field-sheets-usual = { $metric }; where units are in { $inches }
+field-sheets-usual = every sheet that has a name, first A4, or US Letter in inches
 field-sheet = A sheet of your own size.
 field-sheet-name = The sheet’s name.
 field-sheet-width = Width of the sheet.

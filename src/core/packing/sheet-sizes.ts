@@ -1,5 +1,5 @@
 import type { SheetSize } from "../kit/kit.ts";
-import { MM_PER_INCH, type UnitSystem } from "../units/length.ts";
+import { MM_PER_INCH } from "../units/length.ts";
 
 /** Sheets by name: A4 (ISO 216), US Letter, and the 12 × 12 in of craft shops; upright, mm. */
 export const SHEET_SIZES = {
@@ -11,9 +11,3 @@ export const SHEET_SIZES = {
 export type SheetName = keyof typeof SHEET_SIZES;
 
 export const SHEET_NAMES = Object.keys(SHEET_SIZES) as [SheetName, ...SheetName[]];
-
-/** The sheets of who names none, first the one of the units' own lands. */
-export const USUAL_SHEETS: Readonly<Record<UnitSystem, readonly SheetName[]>> = {
-  mm: ["a4", "letter", "12x12"],
-  in: ["letter", "a4", "12x12"],
-};

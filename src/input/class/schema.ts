@@ -5,7 +5,7 @@ import { FACTS } from "../files/schema-facts.ts";
 import { amount, choice, described, leftOut, number, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { priceList } from "../kit/schema-supplies.ts";
-import { sheetSizes, usualSheets } from "../kit/schema-window.ts";
+import { sheetSizes } from "../kit/schema-window.ts";
 import { pace, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
@@ -65,7 +65,7 @@ export const classMatter = z
       .default([])
       .meta(described(say.fieldReady)),
     fittingShare: number(say.fieldFittingShare, 0, 1).default(0.5),
-    sheets: leftOut(sheetSizes, usualSheets),
+    sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldClassWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
     currency: words(say.fieldCurrency).optional(),

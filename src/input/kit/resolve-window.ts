@@ -1,5 +1,5 @@
 import type { Kit, Level, SheetSize } from "../../core/kit/kit.ts";
-import { SHEET_SIZES, type SheetName, USUAL_SHEETS } from "../../core/packing/sheet-sizes.ts";
+import { SHEET_SIZES, type SheetName } from "../../core/packing/sheet-sizes.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
@@ -32,7 +32,8 @@ export function resolveWindow(
 
 /** Sheets as they are named or measured; without any, the usual ones, first the one of the units' own lands. */
 export function sheetsOf(sheets: readonly (SheetName | SheetSize)[] | undefined, units: UnitSystem): SheetSize[] {
-  return (sheets ?? USUAL_SHEETS[units]).map((sheet) => (typeof sheet === "string" ? SHEET_SIZES[sheet] : sheet));
+  const usual = units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
+  return (sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEET_SIZES[sheet] : sheet));
 }
 
 function numberOf(name: string, levels: readonly Level[], at: FieldPath): number {

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
-import { SHEET_NAMES, USUAL_SHEETS } from "../../core/packing/sheet-sizes.ts";
+import { SHEET_NAMES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
 import { choice, described, leftOut, length, words } from "../files/schema-fields.ts";
@@ -47,7 +47,3 @@ export const sheetSizes = z
   .max(6)
   .meta(described(() => say.fieldSheets({ about: say.fieldSheetsAbout() })))
   .register(FACTS, { about: say.fieldSheetsAbout });
-
-/** The sheets of a kit or class that names none. */
-export const usualSheets = (): string =>
-  say.fieldSheetsUsual({ metric: USUAL_SHEETS.mm.join(", "), inches: USUAL_SHEETS.in.join(", ") });

@@ -7,7 +7,7 @@ import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
 import { priceList, rateSchema, supplySchema } from "./schema-supplies.ts";
-import { insertSchema, lightSchema, sheetSizes, usualSheets } from "./schema-window.ts";
+import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 
 /** The front matter of a kit, as authors write it. */
 
@@ -68,7 +68,7 @@ export const frontMatter = z
     fit: fitSchema,
     light: lightSchema.optional(),
     insert: insertSchema.optional(),
-    sheets: leftOut(sheetSizes, usualSheets),
+    sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldKitWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
     currency: words(say.fieldCurrency).optional(),
