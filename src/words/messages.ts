@@ -2340,6 +2340,8 @@ export const guidePrevious = (args: { readonly title: Word }): string => say("gu
 export const guideNext = (args: { readonly title: Word }): string => say("guide-next", args);
 /** Guide — Link at the top of every page. */
 export const guideLink = (): string => say("guide-link");
+/** Drawn for the book of {kit}. — Under a drawing; $kit is the title of a kit of the site. */
+export const guideFigure = (args: { readonly kit: Word }): string => say("guide-figure", args);
 /** Key */
 export const guideKey = (): string => say("guide-key");
 /** Meaning */
@@ -2394,8 +2396,10 @@ export const guideNames = (): string => say("guide-names");
 export const guideOwnNames = (): string => say("guide-own-names");
 /** reference */
 export const guideReferenceField = (): string => say("guide-reference-field");
-/** the name of a table: {names} — $names as they are typed. */
-export const guideReferences = (args: { readonly names: Word }): string => say("guide-references", args);
+/** figure */
+export const guideFigureField = (): string => say("guide-figure-field");
+/** one of these names: {names} — $names as they are typed. */
+export const guideDirectives = (args: { readonly names: Word }): string => say("guide-directives", args);
 /** {hours} h */
 export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-only", args);
 /** {minutes} min */

@@ -16,6 +16,9 @@ guide-next = Next: { $title }
 # Link at the top of every page.
 guide-link = Guide
 
+# Under a drawing; $kit is the title of a kit of the site.
+guide-figure = Drawn for the book of { $kit }.
+
 ## Tables of keys
 
 guide-key = Key
@@ -58,5 +61,6 @@ guide-own-names = names of your own
 ## What is wrong with a page of the guide
 
 guide-reference-field = reference
+guide-figure-field = figure
 # $names as they are typed.
-guide-references = the name of a table: { $names }
+guide-directives = one of these names: { $names }

@@ -66,8 +66,9 @@ export function registerParts(
   config.addFilter("glossaryPage", glossaryPage);
   config.addFilter("guideContents", (page: string) => guideContents(opened().guide, linkOf(page)));
   config.addFilter("guidePage", (page: string, name: string) => {
-    const { guide, guidePage } = opened();
-    return guidePagePart({ page: guidePage(stated(name)), guide, reference: referenceOf, link: linkOf(page) });
+    const { guide, guidePage, views } = opened();
+    const shown = { page: guidePage(stated(name)), guide, kit: views[0] };
+    return guidePagePart({ ...shown, reference: referenceOf, link: linkOf(page) });
   });
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));

@@ -16,5 +16,13 @@ export interface GuidePage {
   readonly passages: readonly GuidePassage[];
 }
 
-/** What a page is made of, in order: an author's Markdown, and tables of keys that come from the schemas. */
-export type GuidePassage = { readonly markdown: string } | { readonly reference: ReferenceName };
+/** Drawings that a page may show, with the figures of one of the site's kits: how a book is measured, how a leaf is read. */
+export const GUIDE_FIGURES = ["measure", "leaf"] as const;
+
+export type GuideFigure = (typeof GUIDE_FIGURES)[number];
+
+/** What a page is made of, in order: an author's Markdown, tables of keys that come from the schemas, and drawings. */
+export type GuidePassage =
+  | { readonly markdown: string }
+  | { readonly reference: ReferenceName }
+  | { readonly figure: GuideFigure };

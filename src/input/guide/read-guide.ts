@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { GuidePage, GuidePassage } from "../../core/guide/guide-page.ts";
-import { REFERENCES, type ReferenceName } from "../../core/guide/reference.ts";
+import { GUIDE_FIGURES, type GuidePage, type GuidePassage } from "../../core/guide/guide-page.ts";
+import { REFERENCES } from "../../core/guide/reference.ts";
 import * as say from "../../words/messages.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
-import { KitError } from "../files/message.ts";
+import { KitError, type KitMessage } from "../files/message.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { SOURCE } from "../words/read-words.ts";
@@ -13,8 +13,8 @@ import { guideJsonSchema, guideMatter } from "./schema.ts";
 /** Where the guide stands below the project: a folder for each language. */
 export const GUIDE_FOLDER = "content/guide";
 
-/** A line that says where a table of keys stands: `<!-- reference: kit -->`. */
-const DIRECTIVE = /^<!--\s*reference:\s*(\S*)\s*-->$/;
+/** A line that says where a table of keys or a drawing stands: `<!-- reference: kit -->`, `<!-- figure: measure -->`. */
+const DIRECTIVE = /^<!--\s*(reference|figure):\s*(\S*)\s*-->$/;
 
 /**
  * The guide of a language in the project `base`, in its order. A page that the language's folder has not is the one of the
@@ -66,24 +66,29 @@ function passagesOf(file: string, lines: readonly string[], begin: number): Guid
     begun = [];
   };
   for (const [i, line] of lines.slice(begin).entries()) {
-    const [, name] = DIRECTIVE.exec(line.trim()) ?? [];
+    const [, what, name] = DIRECTIVE.exec(line.trim()) ?? [];
     if (name === undefined) begun.push(line);
     else {
       end();
-      passages.push({ reference: referenceNamed(name, file, begin + i + 1) });
+      const place = { file, line: begin + i + 1, column: 1 };
+      if (what === "figure")
+        passages.push({ figure: oneOf(GUIDE_FIGURES, name, { ...place, field: say.guideFigureField() }) });
+      else passages.push({ reference: oneOf(REFERENCES, name, { ...place, field: say.guideReferenceField() }) });
     }
   }
   end();
   return passages;
 }
 
-function referenceNamed(name: string, file: string, line: number): ReferenceName {
-  const known = REFERENCES.find((one) => one === name);
-  if (known !== undefined) return known;
-  const advice = {
-    given: say.checkGiven({ value: JSON.stringify(name) }),
-    allowed: say.guideReferences({ names: REFERENCES.join(", ") }),
-    remedy: say.frontCorrectName(),
-  };
-  throw new KitError([{ file, line, column: 1, field: say.guideReferenceField(), ...advice }]);
+/** What a directive names. @throws KitError where there is none of that name */
+function oneOf<T extends string>(
+  known: readonly T[],
+  name: string,
+  place: Pick<KitMessage, "file" | "line" | "column" | "field">,
+): T {
+  const found = known.find((one) => one === name);
+  if (found !== undefined) return found;
+  const given = say.checkGiven({ value: JSON.stringify(name) });
+  const allowed = say.guideDirectives({ names: known.join(", ") });
+  throw new KitError([{ ...place, given, allowed, remedy: say.frontCorrectName() }]);
 }

@@ -44,12 +44,13 @@ describe("readGuide(base, language)", () => {
   });
 
   it("parts a page at its tables", () => {
-    const body = "Before.\n\n<!-- reference: kit -->\n\nBetween.\n\n<!--reference: books-->\n";
+    const body = "Before.\n\n<!-- reference: kit -->\n\nBetween.\n\n<!--reference: books-->\n\n<!-- figure: leaf -->\n";
     expect(read({ "en/a.md": page("A", 1, body).replaceAll("\n", "\r\n") }).made[0]!.passages).toEqual([
       { markdown: "Before.\n" },
       { reference: "kit" },
       { markdown: "\nBetween.\n" },
       { reference: "books" },
+      { figure: "leaf" },
     ]);
   });
 
@@ -69,7 +70,12 @@ describe("readGuide(base, language)", () => {
     [
       "a table that there is none of",
       page("A", 1, "Text.\n\n<!-- reference: kitt -->"),
-      /^content\/guide\/en\/a\.md:8:1 {2}reference: given "kitt"; allowed: the name of a table: kit, class, books, settings, cautions, guide; do: correct the name$/,
+      /^content\/guide\/en\/a\.md:8:1 {2}reference: given "kitt"; allowed: one of these names: kit, class, books, settings, cautions, guide; do: correct the name$/,
+    ],
+    [
+      "a drawing that there is none of",
+      page("A", 1, "<!-- figure: book -->"),
+      /:6:1 {2}figure: given "book"; allowed: one of these names: measure, leaf; do: correct the name$/,
     ],
   ])("tells of %s with place, and reads the others", (_, text, message) => {
     const { made, messages } = read({ "en/a.md": text, "en/b.md": page("B", 2) });

@@ -1,7 +1,8 @@
-import type { GuidePage } from "../../../core/guide/guide-page.ts";
+import type { GuideFigure, GuidePage } from "../../../core/guide/guide-page.ts";
 import type { Reference, ReferenceName } from "../../../core/guide/reference.ts";
 import { language } from "../../../words/language.ts";
 import * as say from "../../../words/messages.ts";
+import type { KitView } from "../../views/kit-view.ts";
 import type { LinkTo } from "../cards.ts";
 import { guideAddress } from "../guide-address.ts";
 import { type Html, html, type Markup, raw } from "../markup.ts";
@@ -16,14 +17,17 @@ export interface GuidePageView {
   /** All pages in their order. */
   readonly guide: readonly GuidePage[];
   readonly reference: (name: ReferenceName) => Reference;
+  /** A kit whose drawings are shown; undefined where the site has none. */
+  readonly kit: KitView | undefined;
   readonly link: LinkTo;
 }
 
 /** The main part of a page of the guide. */
-export function guidePagePart({ page, guide, reference, link }: GuidePageView): Html {
+export function guidePagePart({ page, guide, reference, kit, link }: GuidePageView): Html {
   let level: HeadingLevel = 2;
   const passages = page.passages.map((one) => {
     if ("reference" in one) return referencePassage(one.reference, reference(one.reference), level);
+    if ("figure" in one) return figurePassage(one.figure, kit);
     const prose = prosePassage(one.markdown, page, link);
     if (prose.contents.length > 0) level = 3;
     return prose;
@@ -63,6 +67,13 @@ function referencePassage(name: ReferenceName, reference: Reference, level: Head
     body: referencePart(name, reference, level),
     contents: groups.map(({ path }) => item(groupId(name, path), html`<code>${path}</code>`)),
   };
+}
+
+/** A drawing of a kit; nothing where the site has no kit, or this one no such drawing. */
+function figurePassage(name: GuideFigure, kit: KitView | undefined): Passage {
+  const figure = kit && { measure: kit.measuring, leaf: kit.reading[0] }[name];
+  const body = html`${figure && html`<figure>${raw(figure.svg)}<figcaption>${say.guideFigure({ kit: kit.kit.title })}</figcaption></figure>`}`;
+  return { body, contents: [] };
 }
 
 function item(id: string, text: Markup): Html {

@@ -1,6 +1,7 @@
 import { readdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
+import { GUIDE_FIGURES } from "../../../../src/core/guide/guide-page.ts";
 import { REFERENCES } from "../../../../src/core/guide/reference.ts";
 import { PSEUDO } from "../../../../src/words/pseudo.ts";
 import { fixtureFrontMatter } from "../../../input/kit/kit-folders.ts";
@@ -118,7 +119,8 @@ function writeGuide(project: Project): void {
   rmSync(join(project.folder, "content/guide"), { recursive: true });
   const matter = (title: string, order: number) => ({ title: mark(title), summary: mark("A line"), order });
   const tables = REFERENCES.map((name) => `## ${mark(name)}\n\n<!-- reference: ${name} -->\n`).join("\n");
-  project.write("content/guide/en/folding.md", page(matter("Folding", 1)));
+  const drawings = GUIDE_FIGURES.map((name) => `\n<!-- figure: ${name} -->\n`).join("");
+  project.write("content/guide/en/folding.md", page(matter("Folding", 1)) + drawings);
   project.write("content/guide/en/keys.md", page({ ...matter("Keys", 2), kind: "reference" }) + tables);
 }
 

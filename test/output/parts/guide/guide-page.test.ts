@@ -5,6 +5,8 @@ import { referenceOf } from "../../../../src/input/guide/references.ts";
 import { guideContents } from "../../../../src/output/parts/guide/guide-contents.ts";
 import { guidePagePart } from "../../../../src/output/parts/guide/guide-page.ts";
 import { renderMarkdown } from "../../../../src/output/parts/guide/markdown.ts";
+import { viewKit } from "../../../../src/output/views/kit-view.ts";
+import { FIXTURES, fixtureFolder, readKit } from "../../../input/kit/kit-folders.ts";
 
 const made = (name: string, more: Partial<GuidePage> = {}): GuidePage => ({
   name,
@@ -18,10 +20,13 @@ const made = (name: string, more: Partial<GuidePage> = {}): GuidePage => ({
 const tables = made("c", { kind: "reference", passages: REFERENCES.map((reference) => ({ reference })) });
 const GUIDE = [made("a"), made("b"), tables];
 
+const gull = viewKit(readKit(fixtureFolder("little-gull"), FIXTURES), []);
+
 const shown = (page: GuidePage) =>
   guidePagePart({
     page,
     guide: GUIDE,
+    kit: gull,
     reference: referenceOf,
     link: (target) => `..${target.replace(/\/$/, "/index.html")}`,
   }).toString();
@@ -59,6 +64,21 @@ describe("guidePagePart(view)", () => {
     const foreign = shown(made("a", { language: "nl" }));
     expect(foreign).toContain('<article lang="nl">');
     expect(foreign).not.toContain("#leaf");
+  });
+});
+
+describe("a drawing of the guide", () => {
+  // The fixture's book: leaves 178 mm tall.
+  it("is the first kit's, and says whose it is", () => {
+    const html = shown(made("a", { passages: [{ figure: "measure" }] }));
+    expect(html).toMatch(/<figure><svg .*178\smm.*<figcaption>Drawn for the book of Little Gull\.<\/figcaption>/s);
+  });
+
+  it("is left out of a site without kits", () => {
+    const page = made("a", { passages: [{ figure: "leaf" }] });
+    const view = { page, guide: GUIDE, kit: undefined, reference: referenceOf, link: String };
+    const html = guidePagePart(view).toString();
+    expect(html).not.toContain("<figure");
   });
 });
 
