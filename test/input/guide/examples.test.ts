@@ -3,7 +3,8 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { readClasses } from "../../../src/input/class/read-classes.ts";
-import { fixtureKit, inFolder, readMadeKit } from "../kit/kit-folders.ts";
+import { formatMessage } from "../../../src/input/files/format-message.ts";
+import { copyFixture, fixtureKit, fixtureText, inFolder, messagesOf, readMadeKit } from "../kit/kit-folders.ts";
 
 const GUIDE = join(import.meta.dirname, "../../../content/guide/en");
 const README = join(import.meta.dirname, "../../../README.md");
@@ -58,6 +59,28 @@ describe("the guide's example of a class", () => {
       [1, "little-gull"],
       [2, "harbour-moon"],
       [3, "little-gull"],
+    ]);
+  });
+});
+
+describe("the guide's examples of messages", () => {
+  const [told] = blocks(KIT, "text");
+
+  /** What is told of the fixture with one line changed. */
+  function toldOf(line: string, changed: string): string {
+    return inFolder((base) => {
+      const folder = copyFixture(join(base, "content"), "little-gull");
+      const text = fixtureText("little-gull");
+      expect(text.split(line)).toHaveLength(2);
+      writeFileSync(join(folder, "index.md"), text.replace(line, changed));
+      return messagesOf(folder, base).map(formatMessage).join("\n");
+    });
+  }
+
+  it("are what is told of such a kit", () => {
+    expect(told!.trim().split("\n")).toEqual([
+      toldOf("  leaves: 112", "  leaves: 0"),
+      toldOf("  height: 125", "  height: 400"),
     ]);
   });
 });

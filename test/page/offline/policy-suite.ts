@@ -6,8 +6,8 @@ import type { Page } from "puppeteer";
 import { describe, expect, it } from "vitest";
 import { newReader, type Served, visit } from "./visit.ts";
 
-/** One kit has every kind of page, with light and window; of the guide, its contents, a chapter and a table of keys. */
-const OF_OTHERS = /^kits\/(?!harbour-moon\/)|^guide\/(?!index|making-a-kit|kit-keys)/;
+/** One kit has every kind of page, with light and window; of the guide, a chapter and a table of keys. */
+const OF_OTHERS = /^kits\/(?!harbour-moon\/)|^guide\/(?!making-a-kit|site-settings)/;
 
 /** The pages' policy: nothing inline, nothing from elsewhere, from a host and from the disk. */
 export function policySuite(served: () => Served): void {
