@@ -846,6 +846,10 @@ export const fieldLength = (args: { readonly about: Word; readonly least: Word; 
 export const fieldLengthHelp = (): string => say("field-length-help");
 /** {about} Left out: {usual}. */
 export const fieldLeftOut = (args: { readonly about: Word; readonly usual: Word }): string => say("field-left-out", args);
+/** {about} Up to {most} of them. */
+export const fieldListMost = (args: { readonly about: Word; readonly most: Word }): string => say("field-list-most", args);
+/** {about} {least} to {most} of them. */
+export const fieldListBetween = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-list-between", args);
 /** {about} A whole number, {least} to {most}. */
 export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
 /** {about} A number, {least} to {most}. */
@@ -890,7 +894,7 @@ export const fieldPictureLevels = (): string => say("field-picture-levels");
 export const fieldPictureIds = (): string => say("field-picture-ids");
 /** The id of a shape or group, with its #. */
 export const fieldPictureId = (): string => say("field-picture-id");
-/** The levels, front (nearest the viewer) to back; 2 to 9 of them. */
+/** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
 /** A level of the picture: its name, and either depth or line. */
 export const fieldLevel = (): string => say("field-level");
@@ -934,7 +938,7 @@ export const fieldLicence = (): string => say("field-licence");
 export const fieldLicenceName = (): string => say("field-licence-name");
 /** Where the licence can be read. */
 export const fieldLicenceUrl = (): string => say("field-licence-url");
-/** Links of your own, up to 12. */
+/** Links of your own. */
 export const fieldLinks = (): string => say("field-links");
 /** A link of your own: label and url. */
 export const fieldLink = (): string => say("field-link");
@@ -952,7 +956,7 @@ export const fieldCreditLicence = (): string => say("field-credit-licence");
 export const fieldCreditSource = (): string => say("field-credit-source");
 /** Address of the source: https://… */
 export const fieldCreditUrl = (): string => say("field-credit-url");
-/** Photos shown with the kit, up to 12. */
+/** Photos shown with the kit. */
 export const fieldPhotos = (): string => say("field-photos");
 /** A photo of the finished piece or of the work. */
 export const fieldPhoto = (): string => say("field-photo");
@@ -1000,6 +1004,8 @@ export const fieldBorderBefore = (): string => say("field-border-before");
 export const fieldBorderAfter = (): string => say("field-border-after");
 /** Leaves that carry the picture: fill, solve, or a whole number from 2. */
 export const fieldFitPictureLeaves = (): string => say("field-fit-picture-leaves");
+/** Leaves that carry the picture. fill: all between the borders; solve: as many as the shape needs. */
+export const fieldFitPictureLeavesAbout = (): string => say("field-fit-picture-leaves-about");
 /** fill: all between the borders; solve: as many as the shape needs. */
 export const fieldFitPictureLeavesWord = (): string => say("field-fit-picture-leaves-word");
 /** Picture leaves. */

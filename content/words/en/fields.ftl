@@ -8,6 +8,8 @@
 field-length = { $about } A length of { $least } to { $most } mm: { $help }.
 field-length-help = a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in"
 field-left-out = { $about } Left out: { $usual }.
+field-list-most = { $about } Up to { $most } of them.
+field-list-between = { $about } { $least } to { $most } of them.
 field-count = { $about } A whole number, { $least } to { $most }.
 field-number = { $about } A number, { $least } to { $most }.
 field-amount = { $about } A number above 0.
@@ -35,7 +37,7 @@ field-picture-levels = Which shapes belong to which level: a level’s name, and
 field-picture-ids = Ids of shapes or groups, each with its #: ["#rim", "#wave"].
 field-picture-id = The id of a shape or group, with its #.
 
-field-levels = The levels, front (nearest the viewer) to back; 2 to 9 of them.
+field-levels = The levels, front (nearest the viewer) to back.
 field-level = A level of the picture: its name, and either depth or line.
 field-level-name = The level’s name, used on page and packet.
 field-level-depth = Distance of the fold from the fore-edge.
@@ -61,7 +63,7 @@ field-licence = Licence of the kit itself: what others may do with it.
 field-licence-name = Name of the licence, as people know it.
 field-licence-url = Where the licence can be read.
 
-field-links = Links of your own, up to 12.
+field-links = Links of your own.
 field-link = A link of your own: label and url.
 field-link-label = The words of the link.
 field-link-url = What it opens.
@@ -72,7 +74,7 @@ field-credit-licence = Licence of that work.
 field-credit-source = Where it comes from.
 field-credit-url = Address of the source: https://…
 
-field-photos = Photos shown with the kit, up to 12.
+field-photos = Photos shown with the kit.
 field-photo = A photo of the finished piece or of the work.
 field-photo-file = A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder.
 field-photo-alt = What the photo shows, for people who cannot see it.
@@ -102,6 +104,7 @@ field-fit-border-leaves = Whole leaves before and after the picture, folded at t
 field-border-before = Whole leaves before the picture.
 field-border-after = Whole leaves after the picture.
 field-fit-picture-leaves = Leaves that carry the picture: fill, solve, or a whole number from 2.
+field-fit-picture-leaves-about = Leaves that carry the picture. fill: all between the borders; solve: as many as the shape needs.
 field-fit-picture-leaves-word = fill: all between the borders; solve: as many as the shape needs.
 field-fit-picture-leaves-count = Picture leaves.
 field-fit-head = Head edge to the picture’s top, on the front level.

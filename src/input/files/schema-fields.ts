@@ -123,6 +123,17 @@ export const address = (about: About) =>
     .meta(described(() => say.fieldAddress({ about: about() })))
     .register(FACTS, { about });
 
+/** A list of as many things as may be. */
+export function list<T extends z.ZodType>(about: About, of: T, least: number, most: number): z.ZodArray<T> {
+  const allowed = (): string =>
+    least > 0
+      ? say.fieldListBetween({ about: about(), ...typed(least, most) })
+      : say.fieldListMost({ about: about(), most: String(most) });
+  const made = z.array(of).min(least).max(most).meta(described(allowed));
+  FACTS.add(made, { about });
+  return made;
+}
+
 /** A field that may be left out, and what holds then. */
 export function leftOut<T extends z.ZodType>(schema: T, usual: About): z.ZodOptional<T> {
   const about = (): string => aboutOf(schema) ?? "";

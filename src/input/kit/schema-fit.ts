@@ -33,7 +33,8 @@ export const fitSchema = z
         count(say.fieldFitPictureLeavesCount, BOUNDS.pictureLeaves),
       ])
       .default("fill")
-      .meta(described(say.fieldFitPictureLeaves)),
+      .meta(described(say.fieldFitPictureLeaves))
+      .register(FACTS, { about: say.fieldFitPictureLeavesAbout }),
     head: leftOut(length(say.fieldFitHead, BOUNDS.head), say.fieldFitHeadUsual),
     height: z
       .union([solvable, length(say.fieldFitHeightLength, BOUNDS.pictureHeight)])
