@@ -61,7 +61,8 @@ export function registerParts(
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string, heading: string, story: string) => {
     const { views: kits, classes } = opened();
-    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
+    const links = { link: linkOf(page), guide: guideOf(page) };
+    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, ...links });
   });
   config.addFilter("glossaryPage", glossaryPage);
   config.addFilter("guideContents", (page: string) => guideContents(opened().guide, linkOf(page)));

@@ -121,7 +121,7 @@ export function policySuite(served: () => Served): void {
         const found = await page.evaluate(async () => {
           const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
           return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
-        });
+        }, 240_000);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
         wrong.push(...found.map((one) => `${file}: ${one}`), ...(wide > width ? [`${file}: ${wide} px wide`] : []));
       }

@@ -8,7 +8,7 @@ import { guideAddress } from "../guide-address.ts";
 import { type Html, html, type Markup, raw } from "../markup.ts";
 import { withTerms } from "../terms.ts";
 import { pageList } from "./guide-contents.ts";
-import { renderMarkdown } from "./markdown.ts";
+import { type RenderedMarkdown, renderMarkdown, type UsedIds } from "./markdown.ts";
 import { groupId, type HeadingLevel, referencePart } from "./reference.ts";
 
 /** A page of the guide with what it needs to show. `link` leads from it. */
@@ -25,10 +25,15 @@ export interface GuidePageView {
 /** The main part of a page of the guide. */
 export function guidePagePart({ page, guide, reference, kit, link }: GuidePageView): Html {
   let level: HeadingLevel = 2;
+  const used: UsedIds = new Map();
   const passages = page.passages.map((one) => {
     if ("reference" in one) return referencePassage(one.reference, reference(one.reference), level);
     if ("figure" in one) return figurePassage(one.figure, kit);
-    const prose = prosePassage(one.markdown, page, link);
+    const prose = prosePassage(
+      renderMarkdown(one.markdown, (name) => link(guideAddress(name)), used),
+      page,
+      link,
+    );
     if (prose.contents.length > 0) level = 3;
     return prose;
   });
@@ -36,11 +41,10 @@ export function guidePagePart({ page, guide, reference, kit, link }: GuidePageVi
   const contents =
     entries.length > 1 &&
     html`<nav class="guide-contents" aria-label="${say.guideOnThisPage()}"><ul>${entries}</ul></nav>`;
-  const lang = isForeign(page) ? raw(` lang="${page.language}"`) : "";
   return html`<main id="main" class="wrap guide">
 <details class="guide-pages"><summary>${say.guidePages()}</summary>${pageList(guide, page, link)}</details>
-<article${lang}>
-<div class="intro"><h1>${page.title}</h1><p class="lede">${page.summary}</p></div>
+<article>
+<div class="intro"${langOf(page)}><h1>${page.title}</h1><p class="lede">${page.summary}</p></div>
 ${contents}
 <div class="guide-text">${passages.map(({ body }) => body)}</div>
 ${neighbours(guide, page, link)}
@@ -54,10 +58,10 @@ interface Passage {
   readonly contents: readonly Html[];
 }
 
-function prosePassage(markdown: string, page: GuidePage, link: LinkTo): Passage {
-  const { html: text, headings } = renderMarkdown(markdown, (name) => link(guideAddress(name)));
-  const body =
-    page.kind === "chapter" && !isForeign(page) ? withTerms(raw(text), link("/glossary/index.html")) : raw(text);
+function prosePassage({ html: text, headings }: RenderedMarkdown, page: GuidePage, link: LinkTo): Passage {
+  const terms = page.kind === "chapter" && !isForeign(page);
+  const prose = terms ? withTerms(raw(text), link("/glossary/index.html")) : raw(text);
+  const body = isForeign(page) ? html`<div${langOf(page)}>${prose}</div>` : prose;
   return { body, contents: headings.map(({ id, text }) => item(id, text)) };
 }
 
@@ -89,6 +93,11 @@ function neighbours(guide: readonly GuidePage[], page: GuidePage, link: LinkTo):
   return html`<nav class="guide-neighbours" aria-label="${say.guideNeighbours()}">${
     before && html`<a rel="prev" href="${to(before)}">${say.guidePrevious({ title: before.title })}</a>`
   }${next && html`<a rel="next" href="${to(next)}">${say.guideNext({ title: next.title })}</a>`}</nav>`;
+}
+
+/** Says of what stands in it which language it is, where that is not the site's. */
+function langOf(page: GuidePage): Markup {
+  return isForeign(page) && html` lang="${page.language}"`;
 }
 
 /** Whether a page is in another language than the site. */

@@ -17,7 +17,10 @@ const made = (name: string, more: Partial<GuidePage> = {}): GuidePage => ({
   passages: [{ markdown: "## One\n\nA leaf.\n\n## Two\n\nSee [the other](b.md#two)." }],
   ...more,
 });
-const tables = made("c", { kind: "reference", passages: REFERENCES.map((reference) => ({ reference })) });
+const tables = made("c", {
+  kind: "reference",
+  passages: [...REFERENCES.map((reference) => ({ reference })), { markdown: "## One" }, { markdown: "## One" }],
+});
 const GUIDE = [made("a"), made("b"), tables];
 
 const gull = viewKit(readKit(fixtureFolder("little-gull"), FIXTURES), []);
@@ -62,7 +65,8 @@ describe("guidePagePart(view)", () => {
   it("links a chapter's terms to the glossary, and none of another language's", () => {
     expect(shown(GUIDE[0]!)).toContain('href="../glossary/index.html#leaf"');
     const foreign = shown(made("a", { language: "nl" }));
-    expect(foreign).toContain('<article lang="nl">');
+    expect(foreign).toContain('<div class="intro" lang="nl">');
+    expect(foreign).toContain('<div lang="nl"><h2');
     expect(foreign).not.toContain("#leaf");
   });
 });
