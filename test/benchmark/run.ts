@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import { findBrowser, launchBrowser } from "../../src/build/print/browser.ts";
-import { makeProject } from "../build/site/project.ts";
-import { serve } from "../page/offline/serve.ts";
+import { FOLDER } from "../site/address.ts";
+import { makeProject } from "../site/project.ts";
+import { serve } from "../site/serve.ts";
 import { middleAndMost } from "./numbers.ts";
 import { PAGES, TYPED } from "./scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "./sizes.ts";
@@ -21,7 +22,7 @@ try {
   for (const page of PAGES) tell(totalOf(scriptsOf(site, page)), page);
   for (const name of ["refit", "fit-packet"])
     tell(bytesOf(site, `assets/scripts/${name}.js`), `${name}.js, for a reader's book`);
-  const host = await serve(() => site);
+  const host = await serve(() => site, FOLDER);
   const browser = await launchBrowser(await findBrowser());
   for (const { name, address, fields } of TYPED) {
     const page = await browser.newPage();

@@ -4,7 +4,7 @@ import sharp from "sharp";
 /** How far left and right of a leaf's own column the picture is read too, in displayed millimetres. */
 const SIDESTEP = 0.02;
 /** Height of a raster row in displayed millimetres, as long as librsvg's 32767 rows allow it. */
-const ROW = 0.01;
+const ROW = 0.02;
 /** Colour of a shape that belongs to no level. */
 const NO_LEVEL = 255;
 
@@ -64,15 +64,16 @@ export class LevelPicture {
     const text = `${this.before}${strip}${this.after}`.replace("@height@", String(rows));
     const { data, info } = await sharp(Buffer.from(text)).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
     if (info.width !== 3 || info.height !== rows) throw new Error(`raster is ${info.width} × ${info.height}`);
-    const column = (i: number) => {
+    const column = (i: number): Uint8Array => {
       const at = x + (i - 1) * pixel;
-      const inside = at >= this.box.x && at <= this.box.x + this.box.width;
-      return Uint8Array.from({ length: rows }, (_, row) => {
-        const p = 4 * (3 * row + i);
-        if (!inside || data[p + 3] === 0) return this.background;
+      const levels = new Uint8Array(rows).fill(this.background);
+      if (at < this.box.x || at > this.box.x + this.box.width) return levels;
+      for (let row = 0, p = 4 * i; row < rows; row++, p += 12) {
+        if (data[p + 3] === 0) continue;
         if (data[p] === NO_LEVEL || data[p + 3] !== 255) throw new Error("a shape belongs to no level");
-        return data[p]!;
-      });
+        levels[row] = data[p]!;
+      }
+      return levels;
     };
     return [column(0), column(1), column(2)];
   }

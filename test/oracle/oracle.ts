@@ -38,8 +38,11 @@ export interface Expected extends ExpectedFit {
   leaves: ExpectedLeaf[];
 }
 
-/** What the published pattern of a kit should hold, computed from the front matter and the picture's own text. */
-export async function expectPattern(input: KitInput, svgText: string): Promise<Expected> {
+/**
+ * What the published pattern of a kit should hold, computed from the front matter and the picture's own text. Where
+ * `only` is given, the picture is read on these leaves and the others are as if it were not there.
+ */
+export async function expectPattern(input: KitInput, svgText: string, only?: readonly number[]): Promise<Expected> {
   const background = input.levels.findIndex((l) => l.background) + 1;
   const selectors = input.levels.map((l) => input.picture.levels[l.name] ?? []);
   const picture = new LevelPicture(svgText, selectors, background);
@@ -47,12 +50,12 @@ export async function expectPattern(input: KitInput, svgText: string): Promise<E
   const pages = bookPages(input.book);
   const [before, after] = input.fit.borderLeaves;
   const numbers = range(fit.firstLeaf - before, fit.lastLeaf + after);
-  const columns = await pictureLeaves(input, fit, picture);
+  const columns = await pictureLeaves(input, fit, picture, only);
   const leaves = numbers.map((leaf): ExpectedLeaf => {
     const read = columns.get(leaf);
     return {
       leaf,
-      patternPage: read ? 2 * (leaf - fit.firstLeaf) + 1 : null,
+      patternPage: leaf >= fit.firstLeaf && leaf <= fit.lastLeaf ? 2 * (leaf - fit.firstLeaf) + 1 : null,
       bookPage: pages[leaf - 1]!,
       x: fit.depths.map((d) => tip(fit.fan, leaf, d).x),
       runs: read?.runs ?? [{ from: 0, to: input.book.leafHeight, level: background }],
@@ -120,7 +123,12 @@ export function bookPages(book: BookInput): (number | null)[] {
   return pages.slice(0, book.leaves);
 }
 
-async function pictureLeaves(input: KitInput, fit: ExpectedFit, picture: LevelPicture) {
+async function pictureLeaves(
+  input: KitInput,
+  fit: ExpectedFit,
+  picture: LevelPicture,
+  only: readonly number[] = range(fit.firstLeaf, fit.lastLeaf),
+) {
   const view = input.fit.view ?? "front";
   const along = readingPositions(fit.fan, fit.firstLeaf, fit.lastLeaf, fit.depths[0]!, view);
   const toPicture = (x: number) => picture.box.x + ((x - fit.cellEdges[0]!) / fit.width) * picture.box.width;
@@ -131,13 +139,19 @@ async function pictureLeaves(input: KitInput, fit: ExpectedFit, picture: LevelPi
     const levels = [0, 1, 2].map((side) => firstReached(columns.map((c) => c[side]!)));
     return [leaf, { runs: runsOf(levels[1]!, input, fit), unsure: unsureParts(levels, input, fit) }] as const;
   };
-  return new Map(await Promise.all(range(fit.firstLeaf, fit.lastLeaf).map(read)));
+  return new Map(await Promise.all(only.map(read)));
 }
 
 /** At each row the smallest k whose own column is at level k or prouder; a single column is taken as it is. */
 function firstReached(columns: Uint8Array[]): Uint8Array {
   if (columns.length === 1) return columns[0]!;
-  return columns[0]!.map((_, row) => columns.findIndex((column, i) => column[row]! <= i + 1) + 1);
+  const reached = new Uint8Array(columns[0]!.length);
+  for (let row = 0; row < reached.length; row++) {
+    let k = 1;
+    while (k <= columns.length && columns[k - 1]![row]! > k) k++;
+    reached[row] = k <= columns.length ? k : 0;
+  }
+  return reached;
 }
 
 function runsOf(levels: Uint8Array, input: KitInput, fit: ExpectedFit): Run[] {

@@ -1,3 +1,4 @@
+import { boxOf } from "../../core/geometry/box.ts";
 import { levelCrossings, stretchesOf } from "../../core/geometry/crossings.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { Part, PositionMark } from "../../core/window/part.ts";
@@ -47,17 +48,32 @@ export function labelFits({ line, kind }: PositionMark): boolean {
   return markText(kind).length * LABEL_SIZE * LETTER <= Math.max(...xs) - Math.min(...xs);
 }
 
-/** A spot on a part's own material with room for a letter: the middle of the first stretch of five level lines that is wide enough. Undefined where none is. */
+/**
+ * A spot on a part's own material with room for a letter: the middle of the first stretch of five level lines that is wide
+ * enough and bears no mark's words. Undefined where none is wide enough.
+ */
 export function spotInside(part: Part, room: number): Point | undefined {
   const ys = part.outlines.flat().map(([, y]) => y);
   const top = Math.min(...ys);
   const height = Math.max(...ys) - top;
   const stretches = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((share) => {
     const y = top + share * height + JUST_BELOW;
-    return stretchesOf(levelCrossings(part.outlines, y)).map(({ from, to }) => ({ from, to, y }));
+    return stretchesOf(levelCrossings(part.outlines, y)).map(({ from, to }) => ({
+      x: (from + to) / 2,
+      y,
+      wide: to - from,
+    }));
   });
-  const first = stretches.find((stretch) => stretch.to - stretch.from >= room);
-  return first && [(first.from + first.to) / 2, first.y];
+  const wide = stretches.filter((stretch) => stretch.wide >= room);
+  const spot = wide.find((stretch) => !part.marks.some((mark) => bearsWords(mark, stretch, room))) ?? wide[0];
+  return spot && [spot.x, spot.y];
+}
+
+/** Whether a mark's words stand within a letter's room of a spot. */
+function bearsWords(mark: PositionMark, { x, y }: { readonly x: number; readonly y: number }, room: number): boolean {
+  if (!mark.kind || !labelFits(mark)) return false;
+  const { left, right, top } = boxOf([mark.line]);
+  return x > left - room && x < right + room && y > top - LABEL_SIZE - room / 2 && y < top + room / 2;
 }
 
 /** Lines are laid a little below round shares of a part's height, so that they run through no corner, mm. */

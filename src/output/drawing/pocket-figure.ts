@@ -95,7 +95,7 @@ export function pocketElevation(pattern: Pattern, pocket: Pocket, units: UnitSys
     tag("rect", { x: -fit.width / 2, y: fit.head, width: fit.width, height: fit.height, ...lineLook("position") }),
     tag("rect", { x: left, y: top, width: light.diameter, height: light.height, ...GLOW }),
     tag("path", { d: levelPath([-side, floor], 2 * side), ...lineLook("score") }),
-    dimensionDown(side + 2, 0, floor, floorText),
+    dimensionDown(half + 6, 0, floor, floorText),
     dimensionDown(left - 4, top, floor, heightText),
     text(centre.x, (top + floor) / 2 + 1.6, say.drawLight(), { "font-size": 8, ...words }),
     text(0, -2, say.drawHeadEdge(), { "font-size": 7, ...words }),

@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync, rmSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { makeProject, type Project } from "../site/project.ts";
+import { inject } from "vitest";
+import { TALL } from "../../site/own-kits.ts";
 import { type ReadPdf, readPdf } from "./read-pdf.ts";
 
 /** What the tests take from a published pattern; mm. */
@@ -42,55 +43,9 @@ export interface PrintedPdf extends ReadPdf {
 }
 
 export interface Printed {
-  readonly project: Project;
   readonly pdfs: readonly PrintedPdf[];
   readonly packets: readonly PrintedPdf[];
 }
-
-/** Leaves higher than any true-scale sheet, stepped folds, many marks and folds on a leaf, plates and a torn leaf. */
-const TALL = {
-  slug: "tall",
-  title: 'Tall "Test" & \\ <Kit>',
-  gauge: [8, 14.5, 16, 40],
-} as const;
-
-const TALL_PICTURE = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 150">
-<g id="near">${Array.from({ length: 6 }, (_, i) => `<path d="M0 ${i * 25}h100v10h-100z"/>`).join("")}</g>
-<path id="middle" d="M30 0h40v150h-40z"/>
-</svg>
-`;
-
-const TALL_KIT = `---
-title: ${JSON.stringify(TALL.title)}
-summary: "A test of the printed output: bands & bars, 'high' leaves."
-units: mm
-picture:
-  file: bands.svg
-  levels: { near: ["#near"], middle: ["#middle"] }
-levels:
-  - { name: near, line: 1 }
-  - { name: middle, line: 2 }
-  - { name: far, depth: 40, background: true }
-gauge: { lines: [${TALL.gauge.join(", ")}] }
-book:
-  leafHeight: 300
-  leafWidth: 200
-  blockThickness: 12
-  leaves: 90
-  pageOneLeaf: 3
-  lastPage: 160
-  plates: [{ afterPage: 40, leaves: 3 }]
-fit:
-  borderLeaves: [5, 5]
-  head: 110
-  height: 150
-  opening: solve
-  markStep: 0.5
-  foldStyle: stepped
-  lostLeaves: [33]
----
-A kit for tests.
-`;
 
 interface PrintedKit {
   readonly slug: string;
@@ -105,22 +60,16 @@ const KITS: readonly PrintedKit[] = [
   { slug: TALL.slug, units: "mm", gauge: TALL.gauge },
 ];
 
-/** Builds a project with two fixture kits and one for tests, and reads every PDF of it. */
-export async function printKits(): Promise<Printed> {
-  const project = makeProject({ kits: ["little-gull", "tide-and-lamp"] });
-  project.write(`content/kits/${TALL.slug}/index.md`, TALL_KIT);
-  project.write(`content/kits/${TALL.slug}/bands.svg`, TALL_PICTURE);
-  const run = project.build();
-  if (run.code !== 0) {
-    project.remove();
-    throw new Error(`the build failed:\n${run.stdout}\n${run.stderr}`);
-  }
+/** Reads every PDF of two fixture kits and one for tests. */
+export async function readPrinted(): Promise<Printed> {
   const pdfs: PrintedPdf[] = [];
   for (const kit of KITS) {
-    const pattern: Published = JSON.parse(project.read(`dist/kits/${kit.slug}/pattern.json`));
+    const { folder } = kit.slug === TALL.slug ? inject("ownKits") : inject("site");
+    const dist = join(folder, "dist/kits", kit.slug);
+    const pattern: Published = JSON.parse(readFileSync(join(dist, "pattern.json"), "utf8"));
     for (const kind of ["packet", "table-large"] as const) {
       for (const paper of ["a4", "letter"] as const) {
-        const path = join(project.folder, `dist/kits/${kit.slug}/${kind}-${paper}.pdf`);
+        const path = join(dist, `${kind}-${paper}.pdf`);
         pdfs.push({
           name: `${kit.slug}/${kind}-${paper}`,
           path,
@@ -133,16 +82,12 @@ export async function printKits(): Promise<Printed> {
       }
     }
   }
-  return { project, pdfs, packets: pdfs.filter(({ kind }) => kind === "packet") };
+  return { pdfs, packets: pdfs.filter(({ kind }) => kind === "packet") };
 }
 
-/** Every PDF of the built site with its bytes. */
-export function bytesOf(project: Project): Map<string, Buffer> {
-  const folder = join(project.folder, "dist");
+/** Every PDF of a project's built site with its bytes. */
+export function bytesOf(project: string): Map<string, Buffer> {
+  const folder = join(project, "dist");
   const paths = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) => path.endsWith(".pdf"));
   return new Map(paths.sort().map((path) => [path, readFileSync(join(folder, path))]));
-}
-
-export function forgetPackets(project: Project): void {
-  rmSync(join(project.folder, ".cache/packets"), { recursive: true });
 }

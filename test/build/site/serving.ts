@@ -1,7 +1,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { join } from "node:path";
-import type { Project } from "./project.ts";
+import type { Project } from "../../site/project.ts";
 
 /** `npm start` in a project. */
 export interface Serving {

@@ -1,6 +1,6 @@
 import axe from "axe-core";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
 import { type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 type State = (maker: Maker) => Promise<void>;
@@ -47,7 +47,7 @@ const STATES: Readonly<Record<string, State>> = {
 };
 
 /** WCAG 2.2 AA. Sources beside the checks. */
-export function accessSuite(served: () => Served): void {
+export function accessSuite(served: () => OpenedSite): void {
   describe("the bench for everyone", () => {
     let maker: Maker;
     beforeEach(async () => {

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 /** What the stand-in for the browser's wake lock keeps. */
@@ -10,7 +10,7 @@ interface Watched {
 }
 
 /** Keeping the screen on. Source: Screen Wake Lock API, W3C: a lock is released when the page is hidden, and asked for again. */
-export function awakeSuite(served: () => Served): void {
+export function awakeSuite(served: () => OpenedSite): void {
   describe("keeping the screen on", () => {
     let maker: Maker;
     beforeEach(async () => {

@@ -2,11 +2,12 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "no
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { type Served, textOf } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { textOf } from "../../site/visit.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** Progress as a file: out of one browser, into another. */
-export function fileSuite(served: () => Served): void {
+export function fileSuite(served: () => OpenedSite): void {
   describe("the bench's progress file", () => {
     let maker: Maker;
     let folder: string;

@@ -1,10 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { type Served, textOf } from "../offline/visit.ts";
+import { openOwnSite } from "../../site/own-site.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { textOf, visit } from "../../site/visit.ts";
 import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** Progress through reloads, without network, through an update, and apart for each fit. */
-export function keepingSuite(served: () => Served): void {
+export function keepingSuite(served: () => OpenedSite): void {
   describe("progress that is kept", () => {
     let maker: Maker;
     beforeEach(async () => {
@@ -12,14 +14,14 @@ export function keepingSuite(served: () => Served): void {
     });
     afterEach(() => maker.close());
 
-    const foldSome = async (count: number) => {
-      for (let i = 0; i < count; i += 1) await maker.press("go");
+    const foldSome = async (count: number, by: Maker = maker) => {
+      for (let i = 0; i < count; i += 1) await by.press("go");
     };
     /** A visited kit is kept by the site's worker, its bench with it. */
-    const visitKit = async () => {
-      await maker.page.goto(`${served().host.site}index.html`, { waitUntil: "load" });
-      await maker.page.goto(`${served().host.site}kits/little-gull/index.html`, { waitUntil: "load" });
-      await textOf(maker.page, "[data-kept]", /works offline/);
+    const visitKit = async (site = served(), by: Maker = maker) => {
+      await visit(site, by.page, "index.html");
+      await visit(site, by.page, "kits/little-gull/index.html");
+      await textOf(by.page, "[data-kept]", /works offline/);
     };
 
     it("stays through a reload, at the same leaf", async () => {
@@ -95,18 +97,25 @@ export function keepingSuite(served: () => Served): void {
     });
 
     it("stays through an update, and says where the kit was changed since", async () => {
-      await visitKit();
-      await maker.open(GULL);
-      await foldSome(4);
-      served().change("content/kits/little-gull/index.md", "height: 125", "height: 122");
-      served().rebuild();
-      await maker.open(GULL);
-      expect(await maker.text("notices")).toBe("");
-      await textOf(maker.page, ".newer", /A newer version is ready/);
-      await Promise.all([maker.page.waitForNavigation(), maker.page.click(".newer button")]);
-      await maker.page.waitForSelector("[data-edge] svg");
-      expect([await maker.leaf(), await maker.done()]).toEqual([5, 4]);
-      expect(await maker.text("notices")).toContain("This kit has changed since you began");
+      const own = await openOwnSite({ kits: ["little-gull"] });
+      const its = await newMaker(own);
+      try {
+        await visitKit(own, its);
+        await its.open(GULL);
+        await foldSome(4, its);
+        own.change("content/kits/little-gull/index.md", "height: 125", "height: 122");
+        await own.rebuild();
+        await its.open(GULL);
+        expect(await its.text("notices")).toBe("");
+        await textOf(its.page, ".newer", /A newer version is ready/);
+        await Promise.all([its.page.waitForNavigation(), its.page.click(".newer button")]);
+        await its.page.waitForSelector("[data-edge] svg");
+        expect([await its.leaf(), await its.done()]).toEqual([5, 4]);
+        expect(await its.text("notices")).toContain("This kit has changed since you began");
+      } finally {
+        await its.close();
+        await own.close();
+      }
     });
   });
 }

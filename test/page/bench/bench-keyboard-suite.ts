@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 /** A whole batch without a pointer. */
-export function keyboardSuite(served: () => Served): void {
+export function keyboardSuite(served: () => OpenedSite): void {
   describe("the bench by keyboard alone", () => {
     let maker: Maker;
     beforeEach(async () => {

@@ -1,10 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { calibrateByHand } from "../../core/bench/by-hand.ts";
-import { type Served, textOf } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { textOf } from "../../site/visit.ts";
 import { type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** The first batch's thickness, and what follows from it. */
-export function measureSuite(served: () => Served): void {
+export function measureSuite(served: () => OpenedSite): void {
   describe("measuring the first batch", () => {
     let maker: Maker;
     beforeEach(async () => {

@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
 import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** Showing one leaf at a time, and moving among them. */
-export function movingSuite(served: () => Served): void {
+export function movingSuite(served: () => OpenedSite): void {
   describe("moving along the bench", () => {
     let maker: Maker;
     beforeEach(async () => {

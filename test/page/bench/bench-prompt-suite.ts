@@ -1,13 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
-import type { Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
 import { fixturePattern } from "./bench-pattern.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 const MINUTE = 60_000;
 
 /** Prompts before leaves, ticks, and the times in the head. */
-export function promptSuite(served: () => Served): void {
+export function promptSuite(served: () => OpenedSite): void {
   describe("the bench's prompts and times", () => {
     let maker: Maker;
     beforeEach(async () => {

@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from "puppeteer";
-import { newReader, type Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { newReader } from "../../site/visit.ts";
 
 export const GULL = "kits/little-gull/bench/index.html";
 export const MOON = "kits/harbour-moon/bench/index.html";
@@ -36,7 +37,7 @@ export interface Maker {
   readonly close: () => Promise<void>;
 }
 
-export async function newMaker(served: Served): Promise<Maker> {
+export async function newMaker(served: Pick<OpenedSite, "browser" | "host">): Promise<Maker> {
   const { context, page } = await newReader(served);
   const text = (name: string): Promise<string> => page.$eval(`[data-${name}]`, (one) => one.textContent!.trim());
   const press = (name: string): Promise<void> => page.$eval(`[data-${name}]`, (one) => (one as HTMLElement).click());

@@ -1,12 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
 import { fixtureKit } from "../../input/kit/kit-folders.ts";
-import type { Served } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
 import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 /** "I skipped, tore or miscut this leaf". */
-export function recoverySuite(served: () => Served): void {
+export function recoverySuite(served: () => OpenedSite): void {
   describe("recovery at the bench", () => {
     let maker: Maker;
     beforeEach(async () => {

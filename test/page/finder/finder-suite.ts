@@ -1,10 +1,11 @@
 import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { newReader, type Served, textOf, visit } from "../offline/visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { newReader, textOf, visit } from "../../site/visit.ts";
 
 /** The finder of the catalogue, in a browser; the built kits are harbour-moon, little-gull and tide-and-lamp. */
-export function finderSuite(served: () => Served): void {
+export function finderSuite(served: () => OpenedSite): void {
   describe("the finder", () => {
     let page: Page;
     let close: () => Promise<void>;

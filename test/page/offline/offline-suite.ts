@@ -3,14 +3,16 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { afterEach, describe, expect, it } from "vitest";
 import type { KitList } from "../../../src/output/offline/site-list.ts";
-import { newReader, type Served, textOf, visit } from "./visit.ts";
+import { openOwnSite } from "../../site/own-site.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { newReader, textOf, visit } from "../../site/visit.ts";
 
 const KEPT = "[data-kept]";
 const MOON = "kits/harbour-moon/";
 const GULL = "kits/little-gull/";
 
 /** The site without network: its host is stopped, so nothing answers. Kits: harbour-moon, little-gull and tide-and-lamp. */
-export function offlineSuite(served: () => Served): void {
+export function offlineSuite(served: () => OpenedSite): void {
   describe("the kept site", () => {
     const closing: (() => Promise<void>)[] = [];
     afterEach(async () => {
@@ -131,24 +133,26 @@ export function offlineSuite(served: () => Served): void {
       expect(failed).toEqual([]);
     });
 
-    // Last: it builds another version.
     it("lets a newer version wait, says so, and shows it after a reload with everything stored kept", async () => {
-      const page = await reader();
-      await visit(served(), page, "index.html");
-      await visit(served(), page, `${GULL}index.html`);
+      const own = await openOwnSite({ kits: ["little-gull"] });
+      closing.push(own.close);
+      const { context, page } = await newReader(own);
+      closing.unshift(() => context.close());
+      await visit(own, page, "index.html");
+      await visit(own, page, `${GULL}index.html`);
       await textOf(page, KEPT, /works offline/);
       await page.evaluate(() => localStorage.setItem("leaflight-bench", "leaf 57"));
       expect(await page.$eval(".newer", (note) => note.textContent)).toBe("");
 
-      served().change("content/kits/little-gull/index.md", "title: Little Gull", "title: Little Gull at Dawn");
-      served().rebuild();
+      own.change("content/kits/little-gull/index.md", "title: Little Gull", "title: Little Gull at Dawn");
+      await own.rebuild();
       await page.reload();
       expect(await page.$eval("h1", (title) => title.textContent)).toBe("Little Gull");
       await textOf(page, ".newer", /A newer version is ready/);
       expect(await page.$eval("h1", (title) => title.textContent)).toBe("Little Gull");
 
       // What is kept of the old version goes; what is new came while it waited.
-      await cutOff();
+      await own.host.stop();
       await Promise.all([page.waitForNavigation(), page.click(".newer button")]);
       expect(await page.$eval("h1", (title) => title.textContent)).toBe("Little Gull at Dawn");
       expect(await page.evaluate(() => localStorage.getItem("leaflight-bench"))).toBe("leaf 57");
@@ -158,7 +162,7 @@ export function offlineSuite(served: () => Served): void {
         return paths.filter((path, i) => paths.indexOf(path) !== i);
       });
       expect(twice).toEqual([]);
-      await visit(served(), page, "index.html");
+      await visit(own, page, "index.html");
       expect(await page.$eval('[data-kit="little-gull"] h3', (title) => title.textContent)).toBe("Little Gull at Dawn");
     });
   });

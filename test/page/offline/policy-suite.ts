@@ -4,13 +4,14 @@ import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { describe, expect, it } from "vitest";
-import { newReader, type Served, visit } from "./visit.ts";
+import type { OpenedSite } from "../../site/shared-site.ts";
+import { newReader, settled, visit } from "../../site/visit.ts";
 
 /** One kit has every kind of page, with light and window; of the guide, a chapter and a table of keys. */
 const OF_OTHERS = /^kits\/(?!harbour-moon\/)|^guide\/(?!making-a-kit|site-settings)/;
 
 /** The pages' policy: nothing inline, nothing from elsewhere, from a host and from the disk. */
-export function policySuite(served: () => Served): void {
+export function policySuite(served: () => OpenedSite): void {
   const pages = () =>
     readdirSync(served().dist, { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile() && entry.name.endsWith(".html"))
@@ -32,8 +33,7 @@ export function policySuite(served: () => Served): void {
       await field.click({ count: 3 });
       await field.type(text);
     }
-    // Long enough for what the last key sets off.
-    await new Promise((resolve) => setTimeout(resolve, 1200));
+    await settled(page);
   }
 
   describe("the policy", () => {
@@ -121,7 +121,7 @@ export function policySuite(served: () => Served): void {
         const found = await page.evaluate(async () => {
           const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
           return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
-        }, 240_000);
+        });
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
         wrong.push(...found.map((one) => `${file}: ${one}`), ...(wide > width ? [`${file}: ${wide} px wide`] : []));
       }

@@ -10,11 +10,11 @@ export function ribbon(plan: BenchPlan, progress: Progress): string {
   );
   const parts = plan.batches.map((batch) => {
     const x = stops.indexOf(batch.first.leaf);
-    return tag("rect", { class: "ribbon-batch", x: x - 0.15, y: 0, width: 0.3, height: 12 });
+    return mark("ribbon-batch", x, 0.3, stops.length);
   });
   const lost = plan.pattern.lostLeaves.map((leaf) => {
     const x = stops.findIndex((stop) => stop > leaf);
-    return tag("rect", { class: "ribbon-lost", x: (x < 0 ? stops.length : x) - 0.4, y: 0, width: 0.8, height: 12 });
+    return mark("ribbon-lost", x < 0 ? stops.length : x, 0.8, stops.length);
   });
   const here = stops.indexOf(progress.at);
   return [
@@ -23,9 +23,15 @@ export function ribbon(plan: BenchPlan, progress: Progress): string {
     ...cells,
     ...parts,
     ...lost,
-    tag("rect", { class: "ribbon-here", x: here - 0.6, y: 0, width: 2.2, height: 12 }),
+    mark("ribbon-here", here + 0.5, 2.2, stops.length),
     "</svg>",
   ].join("");
+}
+
+/** An upright mark about a place, whole also at the ends of the ribbon. */
+function mark(name: string, middle: number, width: number, length: number): string {
+  const x = Math.max(0, Math.min(middle - width / 2, length - width));
+  return tag("rect", { class: name, x, y: 0, width, height: 12 });
 }
 
 /** Runs of true cells: first, and one past the last. */

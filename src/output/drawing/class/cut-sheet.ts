@@ -1,5 +1,6 @@
 import type { SeatPart } from "../../../core/class/class-sheets.ts";
 import type { NamedSheet } from "../../../core/class/preparation.ts";
+import type { Point } from "../../../core/geometry/point.ts";
 import type { PartPlace } from "../../../core/packing/lay-out.ts";
 import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
 import * as say from "../../../words/messages.ts";
@@ -9,12 +10,17 @@ import { type Figure, figureOf } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
 import { linePath, ringPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
+import { wordsWidth } from "../words-width.ts";
+import { type WordsSpot, wordsSpot } from "./words-spot.ts";
 
 /** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */
 const LETTERS = 8;
 
-/** A part narrower than this has its seat's number only, mm. */
+/** A part smaller than this has its seat's number only, mm. */
 const ROOM_FOR_NAME = 60;
+
+/** Free room round words, mm. */
+const FREE = 1.2;
 
 /** A cut sheet of the class, small: every part with its seat's number, and its name where there is room. */
 export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
@@ -25,7 +31,8 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     parts: seatPartsText(sheet.parts),
   });
   const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
-  const names = sheet.places.map((place) => partWords(place, placeText(place)));
+  const outlines = sheet.paths.map(({ points, closed }) => (closed ? [...points, points[0]!] : points));
+  const names = sheet.places.map((place) => partWords(place, outlines));
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
     fill: "#fff",
@@ -36,17 +43,22 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
   return figureOf(field, label, edge + lines.join("") + names.join(""), "cut-sheet");
 }
 
-function placeText({ part, width, height }: PartPlace<SeatPart>): string {
-  return Math.max(width, height) >= ROOM_FOR_NAME
-    ? say.sheetPartShort({ seat: part.seat, part: partName(part) })
-    : String(part.seat);
+/** A part's seat and name where no line runs through them, or its seat alone; in the middle where lines are everywhere. */
+function partWords(place: PartPlace<SeatPart>, outlines: readonly (readonly Point[])[]): string {
+  const { part, x, y, width, height } = place;
+  const box = { left: x, top: y, right: x + width, bottom: y + height };
+  const seat = String(part.seat);
+  const named = say.sheetPartShort({ seat: part.seat, part: partName(part) });
+  const choices = Math.max(width, height) >= ROOM_FOR_NAME ? [named, seat] : [seat];
+  for (const words of choices) {
+    const spot = wordsSpot(box, outlines, { width: wordsWidth(words, LETTERS) + 2 * FREE, height: LETTERS + 2 * FREE });
+    if (spot) return wordsAt(spot, words);
+  }
+  return wordsAt({ x: x + width / 2, y: y + height / 2, upright: false }, seat);
 }
 
-/** A part's words in the middle of its box, along its longer side, on a white ground so that lines do not run through them. */
-function partWords(place: Omit<PartPlace, "part">, words: string): string {
-  const x = place.x + place.width / 2;
-  const y = place.y + place.height / 2;
-  const upright = place.height > place.width && words.length * LETTERS * 0.5 > place.width;
+/** Words about their middle, on a white ground so that lines beside them do not touch them. */
+function wordsAt({ x, y, upright }: WordsSpot, words: string): string {
   return text(0, LETTERS * 0.34, words, {
     "font-size": LETTERS,
     "font-weight": 600,

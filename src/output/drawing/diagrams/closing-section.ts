@@ -10,13 +10,16 @@ const FRAME = 61.2;
 const DOOR = 64.8;
 const THICK = 1.3;
 
+/** Room for the names of frame and door at the side of the hinge. */
+const NAMES = 17;
+
 /** Tips of the book, tab, frame and door with its button from the head. */
 export function closingSection(pen: Pen, place: ClosingPlace, scale: number): string {
   const x = (mm: number): number => BUTTON.x + mm * scale;
   const edge = x(place.edge);
   const end = x(place.edge + place.end);
   const hole = x(place.edge + place.hole);
-  const near = x(-place.edge);
+  const near = Math.max(NAMES, x(-place.edge));
   const layer = (from: number, to: number, y: number): string => pen.box([from, y], [to, y + THICK], CARD, THIN);
   const { x: middle, radius } = BUTTON;
   return [

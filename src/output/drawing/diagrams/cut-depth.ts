@@ -34,7 +34,7 @@ export function cutDepth(kit: Kit, pattern: Pattern): Figure | undefined {
     piece(pen, pattern, boundary, x, origin),
     ...depthDimensions(pen, { a, b, origin, x, size }),
     pen.segment(EDGE, MIDDLE, x(deeper), MIDDLE, { ...CUT, "stroke-width": "0.9" }),
-    cutWords(pen, x(deeper), say.drawCut({ depth: size(benchCutDepth(pattern, deeper)) })),
+    cutWords(pen, x(deeper), a > origin && a < b, say.drawCut({ depth: size(benchCutDepth(pattern, deeper)) })),
     pen.words([79, 4], say.drawCutMark({ mark }), { anchor: "end" }),
     pen.leader([
       [EDGE + 3.6, 5],
@@ -119,9 +119,9 @@ function depthDimensions(pen: Pen, { a, b, origin, x, size }: Depths): string[] 
   return [one(a, TOP - 3.4, TOP), one(b, FOOT + 6.6, FOOT)];
 }
 
-/** Words above the cut, or past its end where they are longer than it. */
-function cutWords(pen: Pen, end: number, words: string): string {
+/** Words above the cut, or `below` it where the upper span's line runs there; past its end where they are longer than it. */
+function cutWords(pen: Pen, end: number, below: boolean, words: string): string {
   return wordsWidth(words, TEXT) < EDGE - end - 2
-    ? pen.words([(EDGE + end) / 2, MIDDLE - 1.2], words, { anchor: "middle", bold: true })
+    ? pen.words([(EDGE + end) / 2, MIDDLE + (below ? 3.4 : -1.2)], words, { anchor: "middle", bold: true })
     : pen.words([end - 1.4, MIDDLE + 1], words, { anchor: "end", bold: true });
 }

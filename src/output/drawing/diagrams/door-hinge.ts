@@ -60,9 +60,10 @@ function closed(pen: Pen, window: BookWindow, hinge: Hinge, flap: string): strin
     pen.words([END + 2, frame + 1.8], partName(window.frame)),
     pen.words([END + 2, 19.4], partName(window.glazing)),
     pen.words([END + 2, 23.2], partName(window.door)),
-    pen.words([x(hinge.flap) + 8, 30.6], say.drawGlue()),
+    pen.words([x(hinge.flap) + 3, glazing - 1.3], say.drawGlue()),
     pen.leader([
-      [x(hinge.flap) + 8, 29],
+      [x(hinge.flap) + 2.4, glazing - 2.2],
+      [x(hinge.flap) + 1, glue + 0.5],
       [x(hinge.flap) - 3, glue + 0.5],
     ]),
   ].join("");

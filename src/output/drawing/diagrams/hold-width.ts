@@ -5,6 +5,7 @@ import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
 import { num, text } from "../svg-text.ts";
+import { wordsWidth } from "../words-width.ts";
 import { type FanFromAbove, fanFromAbove } from "./fan-view.ts";
 import { type At, diagram, TEXT, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
@@ -39,6 +40,10 @@ export function holdWidth(kit: Kit, pattern: Pattern): Figure {
 /** Free space between the front tips and the dimension that runs along their chord. */
 const FREE = 5;
 
+/** Names of the two leaves run toward the middle, clear of the boards, where they have room and the dimension is about level. */
+const INWARD = ["start", "end"] as const;
+const ABOUT_LEVEL = 0.1;
+
 /** The dimension between the two tips, on the viewer's side and parallel to the straight line between them. */
 function straightAcross(
   pen: Pen,
@@ -58,13 +63,16 @@ function straightAcross(
   ];
   const ends = [from(a, 0, offset), from(b, 0, offset)] as const;
   const extension = (at: At): string => pen.line([from(at, 0, 0.7), from(at, 0, offset + 1)], THIN);
-  const labels = ends.map((end) => from(end, 0, 4.2));
+  const named = leftToRight ? names : ([names[1], names[0]] as const);
+  const room = named.reduce((sum, name) => sum + wordsWidth(name, TEXT), 2) < length;
+  const inside = room && Math.abs(uy) < ABOUT_LEVEL;
+  const labels = ends.map((end, i) => from(end, inside ? [-1, 1][i]! : 0, 4.2));
   const svg = [
     pen.line(ends, THIN),
     ...[a, b].map((at) => extension(at) + pen.dot(at, 0.7, "#000")),
     ...ends.map((end) => pen.line([from(end, -1, 0), from(end, 1, 0)], THIN)),
     wordsAlong(from(ends[0], length / 2, -0.8), Math.atan2(uy, ux), words),
-    ...labels.map((at, i) => pen.words(at, leftToRight ? names[i]! : names[1 - i]!, { anchor: "middle" })),
+    ...labels.map((at, i) => pen.words(at, named[i]!, { anchor: inside ? INWARD[i]! : "middle" })),
   ];
   return { svg: svg.join(""), foot: Math.max(...labels.map(([, y]) => y)) };
 }

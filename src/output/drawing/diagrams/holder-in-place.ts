@@ -13,6 +13,9 @@ import { type Pen, penFor } from "./pen.ts";
 const HEAD = 27;
 const FOOT = 50;
 
+/** Height of the holder above the head edge from which its name stands on it. */
+const ROOM_FOR_NAME = 5;
+
 /** Leaves are drawn one in so many, so that they stay apart. */
 const EVERY = 4;
 
@@ -37,7 +40,10 @@ export function holderInPlace(kit: Kit, pattern: Pattern): Figure | undefined {
     pen.shape(ring.map(place), CARD, CUT),
     ...[-half, half].map((x) => pen.segment(40 + x, HEAD, 40 + x, FOOT - 1, EDGE_ON)),
     pen.across(40 - half, 40 + half, 12.5, say.drawHoldWidth({ width }), { from: top - 0.6 }),
-    pen.words([40, top + 4], partName(holder), { anchor: "middle", bold: true }),
+    pen.words([40, HEAD - top < ROOM_FOR_NAME ? top - 1.2 : top + 4], partName(holder), {
+      anchor: "middle",
+      bold: true,
+    }),
     pen.words([1, 5], say.drawHolderSlot({ leaf: left })),
     slotLeader(pen, -half),
     pen.words([79, 5], say.drawHolderSlot({ leaf: right }), { anchor: "end" }),

@@ -28,7 +28,7 @@ export function measureBook(kit: Kit): Figure {
     openLeaf(pen, right, foot, book.square * scale),
     pen.down(right + 8, TOP, foot, say.drawMeasureHeight({ height }), { from: right }),
     pen.across(GUTTER, right, foot + 7.5, say.drawMeasureWidth({ width }), { from: foot }),
-    pressedPile(pen, Math.min(16, Math.max(5, book.blockThickness * 0.5)), thickness),
+    pressedPile(pen, Math.min(14, Math.max(5, book.blockThickness * 0.5)), thickness),
     pen.words([66, 48], say.drawMeasureLeaves({ leaves }), { anchor: "middle", bold: true }),
     pen.words([66, 52], say.drawMeasurePages({ pages }), { anchor: "middle" }),
   ]);

@@ -53,7 +53,7 @@ function lineOnGauge(line: GaugeLine, index: number, left: number, height: numbe
     text(0, 0, lineText(line, units), {
       "font-size": used ? 3.4 : 2.8,
       "font-weight": used ? 600 : 400,
-      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + 65 + (index % 2) * 60)}) rotate(-90)`,
+      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + Math.min(65 + (index % 2) * 60, height - 4))}) rotate(-90)`,
     }),
     ...(used ? [levelNumbers(line, x, TOP + height + 4.4)] : []),
   ].join("");

@@ -24,6 +24,9 @@ export const TITLE = 9.5;
 const LOW_FIELD = 9;
 const LEAST_LABELLED = 5.6;
 
+/** Width of figures with a fraction as a share of their height: digits are half as wide, the signs between them less. */
+const FIGURE = 0.43;
+
 /** A stretch of the leaf that one sheet shows, mm from the head. */
 export interface StripPart {
   readonly from: number;
@@ -96,9 +99,11 @@ function names({ leaf, bookPage, patternPage }: PatternLeaf, middle: number): st
 }
 
 function mark(at: number, cut: string, x: number, top: number): string {
+  const words = `›${cut}`;
+  const size = Math.min(2.4, (STRIP - 0.6) / (words.length * FIGURE));
   return (
     tag("path", { d: levelPath([x, top + at], STRIP, 3), stroke: "#000", "stroke-width": 0.25 }) +
-    text(x + STRIP - 0.4, top + at + 2.5, `›${cut}`, { "font-size": 2.4, "text-anchor": "end" })
+    text(x + STRIP - 0.4, top + at + 2.5, words, { "font-size": size, "text-anchor": "end" })
   );
 }
 

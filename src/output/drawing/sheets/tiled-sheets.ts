@@ -69,7 +69,7 @@ function matchLines({ column, row, columns, rows }: Tile): string {
   const down = (above: number): number => rows * (columns - 1) + above * columns + column;
   return [
     column > 0 ? uprightMatch(left + OVERLAP / 2, across(column - 1)) : "",
-    column < columns - 1 ? uprightMatch(left + width - OVERLAP / 2, across(column)) : "",
+    column < columns - 1 ? uprightMatch(left + width - OVERLAP / 2, across(column), "end") : "",
     row > 0 ? levelMatch(top + OVERLAP / 2, down(row - 1)) : "",
     row < rows - 1 ? levelMatch(top + height - OVERLAP / 2, down(row)) : "",
   ].join("");
@@ -77,17 +77,22 @@ function matchLines({ column, row, columns, rows }: Tile): string {
 
 const MATCH_WORDS = { "font-size": 3.4, "font-weight": 700 };
 
-function uprightMatch(x: number, index: number): string {
+/** Its number stands at the side of the line where the sheet goes on. */
+function uprightMatch(x: number, index: number, anchor: "start" | "end" = "start"): string {
   return (
     tag("path", { d: uprightPath([x, FIELD.top], TILE.height), ...lineLook("position") }) +
-    text(x + 1, FIELD.top + 4, say.drawTemplateMatch({ number: index + 1 }), MATCH_WORDS)
+    text(x + (anchor === "start" ? 1 : -1), FIELD.top + 4, say.drawTemplateMatch({ number: index + 1 }), {
+      ...MATCH_WORDS,
+      "text-anchor": anchor,
+    })
   );
 }
 
+/** Its number stands below it, past the upright line of a tile at the left. */
 function levelMatch(y: number, index: number): string {
   return (
     tag("path", { d: levelPath([FIELD.left, y], TILE.width), ...lineLook("position") }) +
-    text(FIELD.left + 1, y - 1, say.drawTemplateMatch({ number: index + 1 }), MATCH_WORDS)
+    text(FIELD.left + OVERLAP / 2 + 0.8, y + 3.4, say.drawTemplateMatch({ number: index + 1 }), MATCH_WORDS)
   );
 }
 

@@ -5,7 +5,7 @@ import { GUIDE_FIGURES } from "../../../../src/core/guide/guide-page.ts";
 import { REFERENCES } from "../../../../src/core/guide/reference.ts";
 import { PSEUDO } from "../../../../src/words/pseudo.ts";
 import { fixtureFrontMatter } from "../../../input/kit/kit-folders.ts";
-import { makeProject, type Project } from "../project.ts";
+import { makeProject, type Project } from "../../../site/project.ts";
 
 /** What an author states, in marks like those of the pseudo-language: a site's reader is to meet nothing else. */
 export function mark(text: string): string {

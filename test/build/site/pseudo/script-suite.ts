@@ -1,13 +1,13 @@
 import type { Browser, Page } from "puppeteer";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Maker, MOON, newMaker } from "../../../page/bench/bench-reader.ts";
-import type { Host } from "../../../page/offline/serve.ts";
-import { type Served, textOf } from "../../../page/offline/visit.ts";
+import type { Host } from "../../../site/serve.ts";
+import { settled, textOf } from "../../../site/visit.ts";
 import { pageOverflow } from "./page-overflow.ts";
 import { pageFaults } from "./said.ts";
 
 /** What pages of the built site in the pseudo-language say after a reader did something. */
-export function scriptSuite(site: () => { readonly host: Host; readonly browser: Browser }): void {
+export function scriptSuite(served: () => { readonly host: Host; readonly browser: Browser }): void {
   /** Unmarked words, and what overflows at these widths. */
   async function faults(page: Page, place: string, widths = [1280, 390]): Promise<string[]> {
     const found = await pageFaults(page, place);
@@ -21,8 +21,7 @@ export function scriptSuite(site: () => { readonly host: Host; readonly browser:
   describe("scripts in the pseudo-language", () => {
     let maker: Maker;
     let page: Page;
-    const served = () => site() as Served;
-    const visit = (path: string) => page.goto(site().host.site + path, { waitUntil: "load" });
+    const visit = (path: string) => page.goto(served().host.site + path, { waitUntil: "load" });
     beforeEach(async () => {
       maker = await newMaker(served());
       page = maker.page;
@@ -42,12 +41,12 @@ export function scriptSuite(site: () => { readonly host: Host; readonly browser:
         for (const address of [fits, misfits]) {
           await visit(`kits/${slug}/index.html?${address}`);
           states.push(await state());
-          await settled();
+          await settled(page);
           found.push(...(await faults(page, `${slug} ${address}`)));
         }
         await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).select());
         await page.type("#fit-leaves", "many");
-        await settled();
+        await settled(page);
         found.push(...(await faults(page, `${slug} unreadable`)));
         expect(new Set([...states, await state()]).size).toBe(3);
         expect(found).toEqual([]);
@@ -71,7 +70,7 @@ export function scriptSuite(site: () => { readonly host: Host; readonly browser:
           field.dispatchEvent(new Event("change", { bubbles: true }));
           field.dispatchEvent(new Event("input", { bubbles: true }));
         });
-        await settled();
+        await settled(page);
         found.push(...(await faults(page, `${path} mistaken`)));
         expect(found).toEqual([]);
       },
@@ -122,22 +121,17 @@ export function scriptSuite(site: () => { readonly host: Host; readonly browser:
       await page.waitForSelector("#round canvas");
       found.push(...(await faults(page, "from all sides", [390])));
       await visit("classes/evenings/seat-2/index.html");
-      await settled();
+      await settled(page);
       found.push(...(await faults(page, "seat 2")));
       await page.setOfflineMode(true);
       for (const path of ["kits/harbour-moon/index.html", "nowhere/index.html"]) {
         await visit(path).catch(() => undefined);
-        await settled();
+        await settled(page);
         found.push(...(await faults(page, `offline ${path}`)));
       }
       expect(found).toEqual([]);
     });
   });
-}
-
-/** Until a page has computed what it was told. */
-function settled(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 1000));
 }
 
 /** Runs in the bench's page: presses the first button of the prompt before a leaf. */

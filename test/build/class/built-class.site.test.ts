@@ -1,0 +1,292 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import axe from "axe-core";
+import jsqr from "jsqr";
+import type { Browser, BrowserContext, Page } from "puppeteer";
+import sharp from "sharp";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { ADDRESS } from "../../site/address.ts";
+import { htmlFaults } from "../../site/html-faults.ts";
+import { SINGLE } from "../../site/own-kits.ts";
+import { makeProject } from "../../site/project.ts";
+import type { Host } from "../../site/serve.ts";
+import { openSite } from "../../site/shared-site.ts";
+import { newReader, textOf } from "../../site/visit.ts";
+import { readPdf, widthOf } from "../print/read-pdf.ts";
+
+const CLASS = "classes/winter-evenings";
+const FITTING = [1, 2, 3, 4, 5, 7, 8];
+
+let dist: string;
+let host: Host;
+let browser: Browser;
+let device: BrowserContext;
+let close: () => Promise<void>;
+const { stderr } = inject("site");
+const own = join(inject("ownKits").folder, "dist");
+
+beforeAll(async () => {
+  ({ dist, host, browser, device, close } = await openSite());
+});
+
+afterAll(() => close?.());
+
+const read = (path: string) => readFileSync(join(dist, path), "utf8");
+const readOwn = (path: string) => readFileSync(join(own, path), "utf8");
+const pages = () =>
+  readdirSync(join(dist, CLASS), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.name.endsWith(".html"))
+    .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
+    .sort();
+
+/** The main part of a packet's page, without what names the seat or the kit's folder. */
+const packetOf = (html: string, slug: string) =>
+  /<main[^>]*>([\s\S]*)<\/main>/
+    .exec(html)![1]!
+    .replaceAll(slug, "")
+    .replace(/Leaflight packet( · seat \d+)?/, "");
+
+describe("a seat's files", () => {
+  it.each(SINGLE)("of seat $seat are those of a kit with its book", ({ seat, kit, slug }) => {
+    const one = JSON.parse(read(`${CLASS}/seat-${seat}/pattern.json`));
+    const other = JSON.parse(readOwn(`kits/${slug}/pattern.json`));
+    expect({ ...one, kit: "" }).toEqual({ ...other, kit: "" });
+    expect(read(`${CLASS}/seat-${seat}/pattern.csv`)).toBe(readOwn(`kits/${slug}/pattern.csv`));
+    expect(packetOf(read(`${CLASS}/seat-${seat}/packet/index.html`), kit)).toBe(
+      packetOf(readOwn(`kits/${slug}/packet/index.html`), slug),
+    );
+  });
+
+  it.each(SINGLE)("of seat $seat print as that kit's packet does", async ({ seat, slug }) => {
+    const wording = (text: string) => text.replace(/Seat \d+ · /g, "").replace(/ · seat \d+/g, "");
+    const one = await readPdf(join(dist, CLASS, `seat-${seat}/packet-a4.pdf`));
+    const other = await readPdf(join(own, `kits/${slug}/packet-a4.pdf`));
+    expect(one.pages.map((page) => wording(page.text))).toEqual(other.pages.map((page) => wording(page.text)));
+    const lines = (pdf: typeof one) => pdf.pages.map((page) => page.outlines.map((outline) => outline.box));
+    expect(lines(one)).toEqual(lines(other));
+  });
+
+  it("are there for every seat that fits, and none for the other", () => {
+    for (const seat of FITTING)
+      for (const file of ["index.html", "packet-a4.pdf", "pattern.json", "front.svg"])
+        expect(statSync(join(dist, CLASS, `seat-${seat}`, file)).size).toBeGreaterThan(500);
+    expect(readdirSync(join(dist, CLASS, "seat-6"))).toEqual(["index.html"]);
+  });
+
+  it("print in seat order as one file, each from a front side", async () => {
+    const merged = await readPdf(join(dist, CLASS, "all-seats-a4.pdf"));
+    let at = 0;
+    for (const seat of FITTING) {
+      const own = await readPdf(join(dist, CLASS, `seat-${seat}/packet-a4.pdf`));
+      expect(at % 2).toBe(0);
+      expect(merged.pages.slice(at, at + own.pages.length).map((page) => page.text)).toEqual(
+        own.pages.map((page) => page.text),
+      );
+      at += own.pages.length + (own.pages.length % 2);
+    }
+    expect(merged.pages).toHaveLength(at);
+  });
+});
+
+describe("the build", () => {
+  it("lists the seat that does not fit with what would help, and goes on", () => {
+    expect(stderr).toMatch(/winter-evenings, seat 6: harbour-moon does not fit its book\. .*130 mm/);
+    expect(stderr).toMatch(/^ {2}- Choose Little Gull instead\. Make the picture \d+\smm tall\.$/m);
+    expect(stderr).toMatch(/^ {2}- Set this seat’s height to \d/m);
+    expect(stderr.match(/does not fit its book/g)).toHaveLength(1);
+  });
+
+  it("stops at it where that is asked, and leaves dist as it was", () => {
+    const project = makeProject({ classes: true });
+    try {
+      project.write("dist/index.html", "as it was");
+      const { code, stderr: said } = project.build({}, ["--stop-at-misfit"]);
+      expect(code).toBe(1);
+      expect(said).toMatch(/seat 6: harbour-moon does not fit[\s\S]*Nothing was built/);
+      expect(readdirSync(join(project.folder, "dist"))).toEqual(["index.html"]);
+    } finally {
+      project.remove();
+    }
+  });
+});
+
+describe("the class's pages", () => {
+  it("are sound HTML by an unrelated validator", async () => {
+    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 2);
+    for (const page of pages()) expect(await htmlFaults(read(page), page)).toEqual([]);
+  });
+
+  it("have no link that leads nowhere", () => {
+    const dead = pages().flatMap((page) =>
+      [...read(page).matchAll(/ (?:href|src)="([^"]+)"/g)]
+        .map(([, link]) => link!.replaceAll("&amp;", "&"))
+        .filter((link) => !/^(https?:|#)/.test(link))
+        .filter(
+          (link) =>
+            !statSync(join(dist, dirname(page), link.replace(/[?#].*/, "")), { throwIfNoEntry: false })?.isFile(),
+        )
+        .map((link) => `${page}: ${link}`),
+    );
+    expect(dead).toEqual([]);
+  });
+
+  it("ask no person's name anywhere", () => {
+    for (const page of pages())
+      expect(read(page)).not.toMatch(/<(input|textarea)[^>]*(name|id)="[^"]*(person|student|e-?mail|phone)/i);
+    expect(read(`${CLASS}/index.html`)).toContain("Seats have numbers only");
+  });
+
+  it("carry the seat's book to the kit's page, bench and packet", () => {
+    const html = read(`${CLASS}/index.html`).replaceAll("&amp;", "&");
+    const address = "height=222&width=148&thick=31&leaves=248&last=486";
+    expect(html).toContain(`href="../../kits/harbour-moon/index.html?${address}"`);
+    expect(html).toContain(`href="../../kits/harbour-moon/bench/index.html?${address}"`);
+    expect(html).toContain('href="seat-2/packet-a4.pdf"');
+  });
+
+  it("stand in the catalogue and the site map; a seat's pages are not for searches", () => {
+    expect(read("index.html")).toContain(`href="${CLASS}/index.html"`);
+    expect(read("sitemap.xml")).toContain(`<loc>${ADDRESS}${CLASS}/</loc>`);
+    expect(read(`${CLASS}/seat-1/index.html`)).toContain('<meta name="robots" content="noindex">');
+    expect(read("sitemap.xml")).not.toContain("seat-");
+  });
+
+  // Source: axe-core's rules after WCAG 2; 1.4.10 Reflow for 320 px.
+  it.each([
+    [1280, "light"],
+    [390, "dark"],
+    [320, "light"],
+  ])("at %d px, %s: axe finds nothing and nothing scrolls sideways", async (width, scheme) => {
+    const page = await device.newPage();
+    await page.setViewport({ width, height: 900 });
+    await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
+    for (const path of ["index.html", "seat-2/index.html", "seat-6/index.html"]) {
+      await page.goto(`${host.site}${CLASS}/${path}`, { waitUntil: "networkidle0" });
+      await page.evaluate(axe.source);
+      const found = await page.evaluate(async () => {
+        const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
+        return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
+      });
+      expect(found, path).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    }
+    await page.close();
+  });
+
+  it("load nothing from elsewhere and break no rule of their policy", async () => {
+    const page = await device.newPage();
+    const wrong: string[] = [];
+    page.on("request", (request) => {
+      if (!request.url().startsWith(host.site) && !/^(blob|data):/.test(request.url())) wrong.push(request.url());
+    });
+    page.on("requestfailed", (request) => wrong.push(`failed: ${request.url()}`));
+    page.on("console", (message) => wrong.push(message.text()));
+    page.on("pageerror", (error) => wrong.push(String(error)));
+    for (const path of pages()) await page.goto(host.site + path, { waitUntil: "networkidle0" });
+    await page.close();
+    expect(wrong).toEqual([]);
+  });
+
+  it("say at once, by keyboard alone, whether a book fits", async () => {
+    const page = await device.newPage();
+    await page.goto(`${host.site}${CLASS}/index.html`, { waitUntil: "networkidle0" });
+    await page.focus("#find-leafHeight");
+    for (const figure of ["178", "108", "12.5", "112"]) {
+      await page.keyboard.type(figure);
+      await page.keyboard.press("Tab");
+    }
+    expect(await textOf(page, '[data-kit="little-gull"] .verdict', /./)).toMatch(/^Fits as it is/);
+    const link = await page.$eval('[data-kit="little-gull"] h3 a', (one) => (one as HTMLAnchorElement).href);
+    expect(link).toContain("kits/little-gull/index.html?height=178&width=108");
+    await page.focus("#find-leafHeight");
+    for (let i = 0; i < 3; i += 1) await page.keyboard.press("Backspace");
+    await page.keyboard.type("104");
+    // The gull is 125 mm high.
+    expect(await textOf(page, '[data-kit="little-gull"] .verdict', /^Fits with a change/)).toMatch(
+      /make the picture \d+\smm tall/i,
+    );
+    await page.close();
+  });
+});
+
+describe("the codes of the seats", () => {
+  // Source: jsqr, an unrelated reader of QR codes (ISO/IEC 18004).
+  it("lead to the seats' pages, read from the cards", async () => {
+    const html = read(`${CLASS}/teacher/index.html`);
+    const codes = [...html.matchAll(/<svg class="seat-code"[\s\S]*?<\/svg>/g)].map(([svg]) => svg);
+    expect(codes).toHaveLength(8);
+    for (const [i, svg] of codes.entries()) {
+      const plain = svg.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" width="400" height="400" ');
+      const { data, info } = await sharp(Buffer.from(plain)).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+      const seen = (jsqr as unknown as typeof jsqr.default)(new Uint8ClampedArray(data), info.width, info.height);
+      expect(seen?.data).toBe(`${ADDRESS}${CLASS}/seat-${i + 1}/`);
+    }
+  });
+});
+
+describe("what is printed for the class", () => {
+  it("is a teacher's packet with roster, list, costs, preparation, schedule, supervision, handouts and cards", async () => {
+    const { pages: printed } = await readPdf(join(dist, CLASS, "teacher.pdf"));
+    const text = printed.map((page) => page.text).join(" ");
+    for (const words of [
+      "Roster",
+      "Shopping list",
+      "Costs",
+      "Preparation, in order",
+      "Cut sheets of the class",
+      "Schedule",
+      "Who may need more time",
+      "Supervision list",
+      "Knife back, capped",
+      "Cells counted back",
+      "Harbour Moon: the steps",
+      "Seat cards",
+    ])
+      expect(text).toContain(words);
+    expect(text).toContain("Seat 6: Harbour Moon does not fit its book");
+    for (const page of printed) expect([page.width, page.height].map(Math.round)).toEqual([210, 297]);
+    const handouts = printed.filter((page) => page.text.includes("Handout ·"));
+    expect(handouts).toHaveLength(3);
+    const supervision = printed.find((page) => page.text.includes("Supervision list"))!;
+    expect(supervision.text).toContain("Anyone carrying on at home");
+  });
+
+  // Read back with pdfjs-dist: the ruler's edge is whole centimetres long in true scale.
+  it("is a measuring card with a ruler at true scale, twice", async () => {
+    const {
+      pages: [card, ...more],
+    } = await readPdf(join(dist, CLASS, "measuring-card.pdf"));
+    expect(more).toEqual([]);
+    const edges = card!.outlines.filter((one) => one.paint === "stroke" && Math.abs(widthOf(one.box) - 180) < 0.5);
+    expect(edges).toHaveLength(2);
+    for (const { box } of edges) expect(Math.abs(widthOf(box) - 180)).toBeLessThan(0.02);
+    for (const words of ["Leaf height", "Leaf width", "Thickness", "Leaves", "Last page", "Reading direction", "Seat"])
+      expect(card!.text).toContain(words);
+  });
+});
+
+describe("without a network", () => {
+  it("a seat that was visited works on: its page, and the bench and pattern for its book", async () => {
+    const { context, page } = await newReader({ browser });
+    const go = (path: string): ReturnType<Page["goto"]> => page.goto(host.site + path, { waitUntil: "load" });
+    await go("index.html");
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await go(`${CLASS}/seat-3/index.html`);
+    await page.waitForFunction(
+      async () =>
+        (await caches.match(new URL("../../../kits/little-gull/bench/index.html", location.href), {
+          ignoreSearch: true,
+        })) !== undefined,
+      { timeout: 30_000, polling: 200 },
+    );
+    const bench = await page.$eval(".seat-do a", (link) => (link as HTMLAnchorElement).getAttribute("href")!);
+    await new Promise((resolve) => setTimeout(resolve, 3000));
+    await host.stop();
+    await go(`${CLASS}/seat-3/index.html`);
+    expect(await page.$eval("h1", (title) => title.textContent)).toBe("Seat 3");
+    await go(`${CLASS}/seat-3/${bench}`);
+    expect(await page.title()).toContain("Little Gull");
+    await context.close();
+    await host.start();
+  });
+});

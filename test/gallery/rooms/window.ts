@@ -1,0 +1,65 @@
+import type { Part } from "../../../src/core/window/part.ts";
+import type { BookWindow } from "../../../src/core/window/window.ts";
+import { partFigure, windowLayers } from "../../../src/output/drawing/parts-figure.ts";
+import { pocketElevation, pocketPlan } from "../../../src/output/drawing/pocket-figure.ts";
+import { galleryKit, type KitName, LIT, WINDOWED } from "../kits.ts";
+import { figureIn, PAIR, PART, type Scene, STEP } from "../scene.ts";
+
+type Choice = readonly [name: string, part: (window: BookWindow) => Part];
+
+const PARTS: readonly Choice[] = [
+  ["base-frame", ({ frame }) => frame],
+  ["glazing", ({ glazing }) => glazing],
+  ["door", ({ door }) => door],
+  ["tab", ({ tab }) => tab],
+  ["guide", ({ guide }) => guide],
+  ["holder", ({ holder }) => holder],
+];
+
+/** The fixtures' moon has their three motifs. */
+const MOTIFS: readonly Choice[] = [0, 1, 2].map((i) => [`motif-${i + 1}`, (window) => window.motifs[i]!]);
+
+/** The window's parts and layers, and the light's pocket. */
+export const window: readonly Scene[] = [
+  ...[...PARTS, ...MOTIFS].map((choice) => part("moon", choice)),
+  ...PARTS.map((choice) => part("plate", choice)),
+  ...WINDOWED.map(layers),
+  ...LIT.flatMap((kit) => [
+    ...pocket(pocketPlan, "pocket-plan", kit),
+    ...pocket(pocketElevation, "pocket-elevation", kit),
+  ]),
+];
+
+function part(name: KitName, [partName, choose]: Choice): Scene {
+  return {
+    room: "window",
+    name: `${partName}-${name}`,
+    of: partFigure,
+    draw: () => {
+      const { kit, pattern } = galleryKit(name);
+      return figureIn(PART, partFigure(choose(pattern.window!), pattern.window!, kit.units));
+    },
+  };
+}
+
+function layers(name: KitName): Scene {
+  return {
+    room: "window",
+    name: `layers-${name}`,
+    of: windowLayers,
+    draw: () => figureIn(STEP, windowLayers(galleryKit(name).pattern.window!)),
+  };
+}
+
+/** The pocket's figures stand as a pair, and small beside a step. */
+function pocket(of: typeof pocketPlan, figure: string, name: KitName): Scene[] {
+  return [PAIR, STEP].map((place) => ({
+    room: "window",
+    name: `${figure}-${name}${place === STEP ? "-step" : ""}`,
+    of,
+    draw: () => {
+      const { kit, pattern } = galleryKit(name);
+      return figureIn(place, of(pattern, pattern.pocket!, kit.units));
+    },
+  }));
+}

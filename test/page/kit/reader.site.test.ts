@@ -1,0 +1,283 @@
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import fc from "fast-check";
+import type { Page } from "puppeteer";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
+import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
+import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
+import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
+import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
+import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
+import { patternJson } from "../../../src/output/data/pattern-json.ts";
+import { patternOf } from "../../core/pattern/computed.ts";
+import { readKit } from "../../input/kit/kit-folders.ts";
+import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { settled, textOf } from "../../site/visit.ts";
+
+const SLUG = "little-gull";
+let site: OpenedSite;
+
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site?.close());
+
+async function open(path: string): Promise<Page> {
+  const page = await site.device.newPage();
+  await page.goto(`${site.host.site}${path}`, { waitUntil: "networkidle0" });
+  return page;
+}
+
+/** Leaf, marks and folds of every row of the page's table, in millimetres. */
+function tableOf(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("table.pattern tbody tr")].map((row) => {
+      const marks = [...row.querySelectorAll(".marks > .u-mm .mark")].map((mark) => mark.textContent!.trim()).join(" ");
+      const folds = (row.querySelector(".folds .u-mm") ?? row.querySelector(".folds"))!.textContent!.trim();
+      return `${row.querySelector("th")!.textContent} | ${marks} | ${folds}`;
+    }),
+  );
+}
+
+/** Writes over a field's text. Selected by script: a line that comes late may move the field away from under a pointer. */
+async function write(page: Page, name: string, text: string): Promise<void> {
+  await page.$eval(`#fit-${name}`, (field) => (field as HTMLInputElement).select());
+  await page.type(`#fit-${name}`, text);
+}
+
+/** What the build publishes for a kit, or nothing where it would stop. */
+function buildText(kit: Kit): string | undefined {
+  const result = computePattern(kit);
+  if (!result.fits) return undefined;
+  const { pattern, findings } = result;
+  const counts = countsOf(pattern);
+  return patternJson(kit, pattern, findings, suppliesOf(kit, pattern, counts), effortOf(counts, kit.rates));
+}
+
+describe("a kit page with a reader's book in its address", () => {
+  it.each([
+    "leaves=128&thick=14.2&last=250",
+    "height=190&width=118&head=30&picture=110&border=4_10",
+    "read=rtl&step=0.5&folds=single&depths=10_21",
+  ])("shows the pattern that the modules compute for it: %s", async (address) => {
+    const page = await open(`kits/${SLUG}/index.html?${address}`);
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await settled(page);
+    const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
+    const pattern = patternOf(refitKit(kit, fromAddress(new URLSearchParams(address))));
+    const decimals = pattern.fit.markStep === 1 ? 0 : 1;
+    const expected = pattern.leaves.map((leaf) => {
+      const marks = leaf.cuts.map((cut) => `${cut.at.toFixed(decimals)}›${Number(cut.depth.toFixed(1))}`).join(" ");
+      return `${leaf.leaf} | ${marks} | ${leaf.spans.map((span) => span.level).join(" · ")}`;
+    });
+    expect(await tableOf(page)).toEqual(expected);
+    await page.close();
+  });
+
+  // Whole numbers and half millimetres, as rulers give them; the page's own file is compared with the build's text, byte for byte.
+  const random = fc.record({
+    leafHeight: fc.integer({ min: 240, max: 480 }).map((half) => half / 2),
+    leafWidth: fc.integer({ min: 120, max: 320 }).map((half) => half / 2),
+    leaves: fc.integer({ min: 60, max: 320 }),
+    caliper: fc.integer({ min: 8, max: 14 }),
+    pageOneLeaf: fc.integer({ min: 1, max: 7 }).map(leafNumber),
+    borderLeaves: fc.tuple(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 20 })),
+    direction: fc.constantFrom("ltr" as const, "rtl" as const),
+    foldStyle: fc.constantFrom("single" as const, "stepped" as const),
+  });
+  const books = fc
+    .sample(random, { numRuns: 12, seed: 20261125 })
+    .map(({ caliper, ...book }): Refit => ({ ...book, blockThickness: Math.round(book.leaves * caliper) / 100 }));
+
+  it.each(books.map((book) => [toAddress(book), book] as const))(
+    "gives the build's own pattern.json for a random book: %s",
+    async (address, book) => {
+      const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
+      const wanted = buildText(refitKit(kit, book));
+      const fitted = await open(`kits/${SLUG}/index.html?${address}`);
+      if (wanted === undefined) {
+        await fitted.waitForSelector(".refit-state.wrong");
+      } else {
+        await fitted.waitForFunction(() =>
+          document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"),
+        );
+        const given = fitted.evaluate(
+          () =>
+            new Promise<string>((resolve) => {
+              const make = URL.createObjectURL.bind(URL);
+              URL.createObjectURL = (blob: Blob) => {
+                if (blob.type === "text/plain") blob.text().then(resolve);
+                return make(blob);
+              };
+              document.querySelector<HTMLAnchorElement>('a[href="pattern.json"]')!.click();
+            }),
+        );
+        expect(await given).toBe(wanted);
+      }
+      await fitted.close();
+    },
+  );
+
+  it("has random books that fit and some that do not", () => {
+    const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
+    const fitting = books.filter((book) => buildText(refitKit(kit, book)) !== undefined).length;
+    expect(fitting).toBeGreaterThan(5);
+    expect(fitting).toBeLessThan(books.length);
+  });
+
+  it("says why a book does not fit and takes an offer with one press", async () => {
+    const page = await open(`kits/${SLUG}/index.html?height=110`);
+    await page.waitForSelector(".refit-state.wrong button");
+    await page.click(".refit-state.wrong button");
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    expect(new URL(page.url()).searchParams.get("picture")).toBe("110");
+    await page.close();
+  });
+
+  it.each(["host", "disk"])("gives the files of the reader's book, from a %s", async (from) => {
+    const page = await site.device.newPage();
+    const base = from === "host" ? site.host.site : `${pathToFileURL(join(site.folder, "dist")).href}/`;
+    await page.goto(`${base}kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`, { waitUntil: "load" });
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    const text = await page.evaluate(
+      () =>
+        new Promise<string>((resolve) => {
+          URL.createObjectURL = (blob) => {
+            if (blob instanceof Blob && blob.type === "text/plain") resolve(blob.text());
+            return "#";
+          };
+          document.querySelector<HTMLElement>('a[href="pattern.csv"]')!.click();
+        }),
+    );
+    const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
+    const refit = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"));
+    expect(text).toBe(patternCsv(patternOf(refitKit(kit, refit))));
+    await page.close();
+  });
+
+  it("follows the choice of units with panel, drawings, supplies and reasons", async () => {
+    const page = await open(`kits/${SLUG}/index.html?height=110`);
+    await page.click("#units-in");
+    await page.waitForFunction(() =>
+      document.querySelector(".refit-state.wrong button")?.textContent?.includes("\u00a0in "),
+    );
+    expect(await page.$eval(".refit-state", (state) => state.textContent)).not.toMatch(/\d\smm/);
+    expect(await page.$eval("#fit-leafHeight", (input) => (input as HTMLInputElement).value)).toBe("4 11/32 in");
+    await page.click(".refit-state.wrong button");
+    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await page.waitForFunction(() =>
+      document.querySelector('[data-part="supplies"]')!.textContent!.includes("\u00a0in tall"),
+    );
+    for (const part of ["supplies", "steps"]) {
+      const seen = await page.$eval(
+        `[data-part="${part}"] svg, [data-part="${part}"] .supplies`,
+        (one) => one.textContent,
+      );
+      expect(seen).not.toMatch(/\d\smm/);
+    }
+    await page.close();
+  });
+
+  it("counts what was typed, also where the kit has the same figure", async () => {
+    const page = await open(`kits/${SLUG}/index.html`);
+    // 130 leaves alone would be numbered to the end; the kit's own last page is 218.
+    await write(page, "leaves", "130");
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#fit-lastPage")!.value === "256");
+    await write(page, "lastPage", "218");
+    await page.waitForFunction(() => location.search === "?leaves=130&last=218");
+    await page.reload({ waitUntil: "networkidle0" });
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#fit-lastPage")!.value === "218");
+    await write(page, "leafHeight", "180");
+    await page.waitForFunction(() => location.search.includes("last=218"));
+    await page.close();
+  });
+
+  it("says beside that it fits what a maker must look at: pages counted as leaves, too coarse, moved picture", async () => {
+    const said = async (address: string): Promise<string> => {
+      const page = await open(`kits/${SLUG}/index.html?${address}`);
+      await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+      const text = await page.$eval("[data-refit-state]", (state) => state.textContent!);
+      await page.close();
+      return text;
+    };
+    expect(await said("leaves=224&last=218")).toMatch(
+      /^It fits, but check this first\..*after page 218 would carry no number.*the book has 112 leaves/,
+    );
+    expect(await said("leaves=36&thick=4&last=68&border=4_4")).toMatch(
+      /^It fits, but check this first\..*Only 28 leaves carry the picture/,
+    );
+    expect(await said("height=140")).toMatch(/picture now begins .* from the head/);
+    expect(await said("thick=12.6")).toBe("It fits. This page is now worked out for your book.");
+  });
+
+  it("draws the reader's own measurements in the figure that says how to measure", async () => {
+    const page = await open(`kits/${SLUG}/index.html?leaves=128&thick=14`);
+    await page.waitForFunction(() => document.querySelector(".measure")!.textContent!.includes("128 leaves"));
+    await page.close();
+  });
+
+  it.each([
+    ["12,9 mm", 12.9],
+    ["1.29 cm", 12.9],
+    ["1/2 inches", 12.7],
+    ["0-1/2 in", 12.7],
+  ])("reads a thickness as people write it: %s", async (text, mm) => {
+    const page = await open(`kits/${SLUG}/index.html`);
+    await write(page, "blockThickness", text);
+    const stated = () => page.evaluate(() => new URLSearchParams(location.search).get("thick"));
+    await expect.poll(stated, { timeout: 20_000 }).toBe(String(mm));
+    await page.close();
+  });
+
+  it("marks a text that is no length and says what is allowed", async () => {
+    const page = await open(`kits/${SLUG}/index.html`);
+    await page.type("#fit-leafHeight", " ft");
+    await page.waitForSelector('#fit-leafHeight[aria-invalid="true"]');
+    expect(await page.$eval("#fit-leafHeight-help", (help) => help.textContent)).toContain("Allowed:");
+    await page.close();
+  });
+});
+
+describe("the bench", () => {
+  it("goes on by key, keeps its ticks through a reload, and keeps another book apart", async () => {
+    const page = await open(`kits/${SLUG}/bench/index.html`);
+    const count = (): Promise<string> => page.evaluate(() => /(\d+) done/.exec(document.body.innerText)![1]!);
+    expect(await count()).toBe("0");
+    for (let i = 0; i < 6; i += 1) {
+      await page.keyboard.press("Enter");
+      await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+    }
+    const done = await count();
+    expect(Number(done)).toBeGreaterThanOrEqual(5);
+    await page.reload({ waitUntil: "networkidle0" });
+    expect(await count()).toBe(done);
+    await page.goto(`${site.host.site}kits/${SLUG}/bench/index.html?leaves=128&thick=14`, {
+      waitUntil: "networkidle0",
+    });
+    expect(await count()).toBe("0");
+    await page.close();
+  });
+});
+
+describe("without a network", () => {
+  it("shows a kit that was visited with its bench and pattern, and says so of one that was not", async () => {
+    const page = await open("index.html");
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.goto(`${site.host.site}kits/${SLUG}/index.html`, { waitUntil: "networkidle0" });
+    await textOf(page, "[data-kept]", /works offline/);
+    await site.host.stop();
+    const text = async (path: string): Promise<string> => {
+      await page.goto(`${site.host.site}${path}`, { waitUntil: "load" });
+      return page.evaluate(() => document.body.innerText);
+    };
+    expect(await text(`kits/${SLUG}/index.html`)).toContain("Little Gull");
+    expect(await text(`kits/${SLUG}/pattern.json`)).toContain("leaflight/pattern/2");
+    expect(await text(`kits/${SLUG}/bench/index.html`)).toContain("done");
+    expect(await text("kits/never-seen/index.html")).toContain("Not on this device");
+    await site.host.start();
+    await page.close();
+  });
+});

@@ -1,0 +1,60 @@
+import { join } from "node:path";
+import puppeteer, { type Browser, type BrowserContext } from "puppeteer";
+import { inject } from "vitest";
+import { FOLDER } from "./address.ts";
+import { type Host, serve } from "./serve.ts";
+
+/** A project that is built once for all suites; they read it and leave it as it is. */
+export interface BuiltProject {
+  readonly folder: string;
+  /** What the build told. */
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+declare module "vitest" {
+  interface ProvidedContext {
+    /** All fixtures and their class, for the address `ADDRESS`. */
+    readonly site: BuiltProject;
+    /** Kits that only tests have, see own-kits.ts. */
+    readonly ownKits: BuiltProject;
+    /** Where the one browser listens. */
+    readonly browser: string;
+  }
+}
+
+/** A site on a host of its own, and a connection to the shared browser. */
+export interface OpenedSite {
+  readonly folder: string;
+  readonly dist: string;
+  readonly host: Host;
+  readonly browser: Browser;
+  /** A reader's device in it: what this suite keeps is not seen by others. */
+  readonly device: BrowserContext;
+  readonly close: () => Promise<void>;
+}
+
+/** Opens the shared site, or the built project in `folder`. */
+export async function openSite(folder: string = inject("site").folder): Promise<OpenedSite> {
+  const dist = join(folder, "dist");
+  const host = await serve(() => dist, FOLDER);
+  const browser = await sharedBrowser();
+  const device = await browser.createBrowserContext();
+  return {
+    folder,
+    dist,
+    host,
+    browser,
+    device,
+    close: async () => {
+      await device.close();
+      await browser.disconnect();
+      await host.stop();
+    },
+  };
+}
+
+/** A connection to the one browser; whoever connects closes the pages that it opened, and disconnects. */
+export function sharedBrowser(): Promise<Browser> {
+  return puppeteer.connect({ browserWSEndpoint: inject("browser"), protocolTimeout: 300_000 });
+}

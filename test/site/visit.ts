@@ -1,0 +1,41 @@
+import type { BrowserContext, Page } from "puppeteer";
+import type { OpenedSite } from "./shared-site.ts";
+
+/** A reader with a device of her own: nothing kept, nothing stored. */
+export async function newReader({
+  browser,
+}: Pick<OpenedSite, "browser">): Promise<{ context: BrowserContext; page: Page }> {
+  const context = await browser.createBrowserContext();
+  const page = await context.newPage();
+  await page.setViewport({ width: 1280, height: 900 });
+  return { context, page };
+}
+
+/** Opens a page of the site. */
+export function visit({ host }: Pick<OpenedSite, "host">, page: Page, path: string): Promise<unknown> {
+  return page.goto(host.site + path, { waitUntil: "load" });
+}
+
+/** The text of an element once it matches. */
+export async function textOf(page: Page, selector: string, wanted: RegExp = /./): Promise<string> {
+  const handle = await page.waitForFunction(
+    (where: string, source: string) => {
+      const text = document.querySelector(where)?.textContent ?? "";
+      return new RegExp(source).test(text) ? text : false;
+    },
+    { timeout: 30_000, polling: 50 },
+    selector,
+    wanted.source,
+  );
+  return (await handle.jsonValue()) as string;
+}
+
+/**
+ * Waits until a page has done what a key or a press set off: timers that were set before this one have fired (the pages'
+ * longest wait is 200 ms), what they fetched is there, and the page is idle. Slow machines only take longer.
+ */
+export async function settled(page: Page): Promise<void> {
+  await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 250)));
+  await page.waitForNetworkIdle({ idleTime: 50, timeout: 120_000 });
+  await page.evaluate(() => new Promise<void>((resolve) => requestIdleCallback(() => resolve())));
+}
