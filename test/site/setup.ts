@@ -1,8 +1,7 @@
 import { cpSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import puppeteer, { type Browser } from "puppeteer";
 import type { TestProject } from "vitest/node";
-import { findBrowser } from "../../src/build/print/browser.ts";
+import { findBrowser, launchBrowser } from "../../src/build/print/browser.ts";
 import { ADDRESS } from "./address.ts";
 import { writeOwnKits } from "./own-kits.ts";
 import { makeProject, PACKETS, type Project } from "./project.ts";
@@ -11,26 +10,12 @@ import type { BuiltProject } from "./shared-site.ts";
 /** What earlier runs printed; a packet whose page, styles or printing changed is printed again. */
 const KEPT = join(import.meta.dirname, "../../.cache/test-packets");
 
-/** Draws by software, so that a machine without a graphics card gives the same view in the round. */
-const FLAGS = [
-  "--no-sandbox",
-  "--use-gl=angle",
-  "--use-angle=swiftshader",
-  "--enable-unsafe-swiftshader",
-  "--ignore-gpu-blocklist",
-  "--hide-scrollbars",
-  "--font-render-hinting=none",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--no-first-run",
-];
-
 /** Builds what the suites share and starts their browser, once for a run. */
 export default async function setup({ provide }: TestProject): Promise<() => Promise<void>> {
   const site = makeProject({ classes: true, packets: KEPT });
   const ownKits = makeProject({ kits: [], packets: KEPT });
   writeOwnKits(ownKits);
-  const [built, own, browser] = await Promise.all([build(site), build(ownKits), startBrowser()]);
+  const [built, own, browser] = await Promise.all([build(site), build(ownKits), findBrowser().then(launchBrowser)]);
   provide("site", built);
   provide("ownKits", own);
   provide("browser", browser.wsEndpoint());
@@ -48,9 +33,4 @@ async function build(project: Project): Promise<BuiltProject> {
   const { code, stdout, stderr } = await project.buildAside({ LEAFLIGHT_SITE_URL: ADDRESS });
   if (code !== 0) throw new Error(`the site that the tests share was not built:\n${stdout}\n${stderr}`);
   return { folder: project.folder, stdout, stderr };
-}
-
-async function startBrowser(): Promise<Browser> {
-  const { path, source } = await findBrowser();
-  return puppeteer.launch({ executablePath: path, args: FLAGS, headless: source === "packaged" ? "shell" : true });
 }

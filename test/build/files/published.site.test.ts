@@ -4,6 +4,7 @@ import axe from "axe-core";
 import { parseAtomFeed } from "feedsmith";
 import type { Browser, BrowserContext } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import { ADDRESS } from "../../site/address.ts";
 import { htmlFaults } from "../../site/html-faults.ts";
 import { makeProject } from "../../site/project.ts";
@@ -169,7 +170,7 @@ describe("the page for missing addresses", () => {
     }));
     expect(seen).toEqual({
       margin: "0px",
-      pictures: [true],
+      pictures: FIXTURE_KITS.map(() => true),
       catalogue: `${host.site}index.html`,
       wide: width,
       scope: host.site,

@@ -1,10 +1,11 @@
 import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { newReader, textOf, visit } from "../../site/visit.ts";
 
-/** The finder of the catalogue, in a browser; the built kits are harbour-moon, little-gull and tide-and-lamp. */
+/** The finder of the catalogue, in a browser; the built kits are all fixtures. */
 export function finderSuite(served: () => OpenedSite): void {
   describe("the finder", () => {
     let page: Page;
@@ -31,7 +32,7 @@ export function finderSuite(served: () => OpenedSite): void {
     it("is closed at first and leaves the catalogue as it is", async () => {
       await visit(served(), page, "index.html");
       expect(await page.$eval("[data-finder]", (finder) => (finder as HTMLDetailsElement).open)).toBe(false);
-      expect(await titles()).toEqual(["Harbour Moon", "Little Gull", "Tide and Lamp"]);
+      expect(await titles()).toEqual(["Evening Boat", "Harbour Moon", "Little Gull", "Tide and Lamp"]);
       expect(await search()).toBe("");
     });
 
@@ -41,7 +42,7 @@ export function finderSuite(served: () => OpenedSite): void {
       const shown = await page.$$eval("[data-finder], .card", (all) =>
         all.filter((one) => (one as HTMLElement).offsetHeight > 0).map((one) => one.className),
       );
-      expect(shown).toEqual(["card", "card", "card"]);
+      expect(shown).toEqual(["card", "card", "card", "card"]);
     });
 
     it("says for a stated book which kits fit, keeps it in the address and lets the links carry it", async () => {
@@ -58,9 +59,9 @@ export function finderSuite(served: () => OpenedSite): void {
       expect(await textOf(page, "#find-leafWidth-help", /Allowed/)).toContain("30");
       expect(await textOf(page, RESULT, /marked field/)).toContain("For leaf width");
       await write("leafWidth", "75");
-      await textOf(page, RESULT, /^3 kits: /);
+      await textOf(page, RESULT, /^4 kits: /);
       expect(await search()).toBe("?height=205&width=75&thick=16&leaves=130");
-      for (const slug of ["harbour-moon", "little-gull", "tide-and-lamp"]) {
+      for (const slug of FIXTURE_KITS) {
         const verdict = await textOf(page, `${card(slug)} .verdict`);
         const link = await page.$eval(`${card(slug)} h3 a`, (one) => one.getAttribute("href")!);
         expect(link).toContain(`kits/${slug}/index.html?height=205&width=75&thick=16&leaves=130`);
@@ -76,7 +77,7 @@ export function finderSuite(served: () => OpenedSite): void {
       await textOf(page, "[data-refit-state]", /It fits/);
       expect(await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).value)).toBe("130");
       await Promise.all([page.waitForNavigation(), page.goBack()]);
-      await textOf(page, RESULT, /3 kits: /);
+      await textOf(page, RESULT, /4 kits: /);
       expect(await page.$eval("#find-leafHeight", (field) => (field as HTMLInputElement).value)).toBe("205 mm");
     });
 
@@ -91,21 +92,21 @@ export function finderSuite(served: () => OpenedSite): void {
     it("filters and sorts, says how many are left, and leads back when nothing is", async () => {
       await visit(served(), page, "index.html?levels=2");
       expect(await titles()).toEqual(["Little Gull"]);
-      expect(await textOf(page, RESULT)).toBe("1 of 3 kits.");
+      expect(await textOf(page, RESULT)).toBe("1 of 4 kits.");
       await page.select("#find-light", "with");
-      await textOf(page, RESULT, /0 of 3/);
+      await textOf(page, RESULT, /0 of 4/);
       expect(await search()).toBe("?levels=2&light=with");
       expect(await page.$eval("[data-finder-empty]", (one) => one.checkVisibility())).toBe(true);
       await page.focus("[data-finder-all]");
       await page.keyboard.press("Enter");
-      expect(await titles()).toEqual(["Harbour Moon", "Little Gull", "Tide and Lamp"]);
+      expect(await titles()).toEqual(["Evening Boat", "Harbour Moon", "Little Gull", "Tide and Lamp"]);
       expect(await search()).toBe("");
       expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("SUMMARY");
       await page.select("#find-sort", "hours");
       await page.waitForFunction(() => location.search === "?sort=hours");
       expect((await titles())[0]).toBe("Little Gull");
       await write("hours", "4");
-      await textOf(page, RESULT, /1 of 3/);
+      await textOf(page, RESULT, /1 of 4/);
       expect(await titles()).toEqual(["Little Gull"]);
     });
 
@@ -114,7 +115,7 @@ export function finderSuite(served: () => OpenedSite): void {
       await page.click("[data-finder] summary");
       await page.click('label:has(input[value="in"])');
       await write("leafHeight", "8 1/2");
-      await textOf(page, RESULT, /3 kits/);
+      await textOf(page, RESULT, /4 kits/);
       expect(await search()).toBe("?height=215.9");
       await page.click('label:has(input[value="mm"])');
       expect(await page.$eval("#find-leafHeight", (field) => (field as HTMLInputElement).value)).toBe("215.9 mm");
@@ -122,7 +123,7 @@ export function finderSuite(served: () => OpenedSite): void {
 
     it("changes no figure of the book when the units are changed, and changed back", async () => {
       await visit(served(), page, "index.html?height=198&width=128&thick=18");
-      await textOf(page, RESULT, /3 kits/);
+      await textOf(page, RESULT, /4 kits/);
       await page.click('label:has(input[value="in"])');
       await write("leaves", "160");
       await page.waitForFunction(() => location.search.includes("leaves=160"));
@@ -137,10 +138,10 @@ export function finderSuite(served: () => OpenedSite): void {
       await page.reload();
       await page.click("[data-finder] summary");
       await page.click("[data-finder-kept]");
-      await textOf(page, RESULT, /3 kits: /);
+      await textOf(page, RESULT, /4 kits: /);
       expect(await search()).toBe("?height=200&leaves=140&last=272");
       await write("leaves", "150");
-      await textOf(page, RESULT, /3 kits: /);
+      await textOf(page, RESULT, /4 kits: /);
       await page.waitForFunction(() => location.search === "?height=200&leaves=150");
       await page.click("[data-finder-keep]");
       await textOf(page, RESULT, /saved in this browser/);
@@ -176,7 +177,7 @@ export function finderSuite(served: () => OpenedSite): void {
       expect(await page.evaluate(() => document.activeElement?.id)).toBe("find-leafHeight");
       await page.keyboard.type("205");
       await page.keyboard.press("Enter");
-      await textOf(page, RESULT, /3 kits: /);
+      await textOf(page, RESULT, /4 kits: /);
       expect(await search()).toBe("?height=205");
     });
   });

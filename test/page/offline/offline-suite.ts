@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import sharp from "sharp";
 import { afterEach, describe, expect, it } from "vitest";
 import type { KitList } from "../../../src/output/offline/site-list.ts";
+import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import { openOwnSite } from "../../site/own-site.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { newReader, textOf, visit } from "../../site/visit.ts";
@@ -11,7 +12,7 @@ const KEPT = "[data-kept]";
 const MOON = "kits/harbour-moon/";
 const GULL = "kits/little-gull/";
 
-/** The site without network: its host is stopped, so nothing answers. Kits: harbour-moon, little-gull and tide-and-lamp. */
+/** The site without network: its host is stopped, so nothing answers. Kits: all fixtures. */
 export function offlineSuite(served: () => OpenedSite): void {
   describe("the kept site", () => {
     const closing: (() => Promise<void>)[] = [];
@@ -31,7 +32,7 @@ export function offlineSuite(served: () => OpenedSite): void {
     it("has a shell below two megabytes", () => {
       const { dist } = served();
       const shell = readdirSync(dist, { recursive: true, withFileTypes: true })
-        .filter((entry) => entry.isFile() && !entry.parentPath.startsWith(join(dist, "kits")))
+        .filter((entry) => entry.isFile() && !/^(kits|classes)/.test(relative(dist, entry.parentPath)))
         .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
       expect(shell).toBeGreaterThan(500_000);
       expect(shell).toBeLessThan(2_000_000);
@@ -87,7 +88,7 @@ export function offlineSuite(served: () => OpenedSite): void {
       expect(await page.$eval("h1", (title) => title.textContent)).toBe("Harbour Moon");
 
       await visit(served(), page, "");
-      expect(await page.$$eval(".card", (cards) => cards.length)).toBe(3);
+      expect(await page.$$eval(".card", (cards) => cards.length)).toBe(FIXTURE_KITS.length);
       expect(await textOf(page, `[data-kit="harbour-moon"] .kept-tag`)).toBe("on this device");
       expect(await page.$(`[data-kit="little-gull"] .kept-tag`)).toBeNull();
 

@@ -2,19 +2,40 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import { PNG } from "pngjs";
-import type { Page } from "puppeteer";
+import puppeteer, { type Browser, type Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { findBrowser } from "../../../src/build/print/browser.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
 const KIT = "kits/harbour-moon/index.html";
 
+/** Draws by software, so that a machine without a graphics card gives the same view. */
+const FLAGS = [
+  "--no-sandbox",
+  "--use-gl=angle",
+  "--use-angle=swiftshader",
+  "--enable-unsafe-swiftshader",
+  "--ignore-gpu-blocklist",
+  "--hide-scrollbars",
+];
+
 let site: OpenedSite;
+let browser: Browser;
 
 beforeAll(async () => {
   site = await openSite();
+  const { path, source } = await findBrowser();
+  browser = await puppeteer.launch({
+    executablePath: path,
+    args: FLAGS,
+    headless: source === "packaged" ? "shell" : true,
+  });
 });
 
-afterAll(() => site?.close());
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
 
 interface Shown {
   readonly page: Page;
@@ -22,7 +43,7 @@ interface Shown {
 }
 
 async function visit(options: { width?: number; address?: string; before?: () => void } = {}): Promise<Shown> {
-  const page = await site.device.newPage();
+  const page = await browser.newPage();
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   page.on("console", (message) => {
