@@ -292,8 +292,10 @@ export const catalogueLeaves = (args: { readonly count: number }): string => say
 export const catalogueHours = (args: { readonly hours: Word }): string => say("catalogue-hours", args);
 /** {date} · {place} — A class's day and place. */
 export const catalogueClass = (args: { readonly date: Word; readonly place: Word }): string => say("catalogue-class", args);
-/** There is no kit yet. Make a folder under {folder} with {file} and a picture; the README says what goes into it. — Told to the site's author; both arguments are names of files. */
-export const catalogueEmpty = (args: { readonly folder: Word; readonly file: Word }): string => say("catalogue-empty", args);
+/** There is no kit yet. Make a folder under {folder} with {file} and a picture; the {guide} says what goes into it. — Told to the site's author; $folder and $file are names of files, $guide is a link. */
+export const catalogueEmpty = (args: { readonly folder: Word; readonly file: Word; readonly guide: Word }): string => say("catalogue-empty", args);
+/** guide — The link in the message above. */
+export const catalogueGuide = (): string => say("catalogue-guide");
 /** {place}  {field}: {given}; allowed: {allowed}; do: {remedy} — $place: file, line and column. $field: the field as it stands in the file. $given, $allowed and $remedy: messages of these files. */
 export const checkMessage = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("check-message", args);
 /** front matter */
@@ -842,10 +844,20 @@ export const drawClosingTabGlued = (): string => say("draw-closing-tab-glued");
 export const fieldLength = (args: { readonly about: Word; readonly least: Word; readonly most: Word; readonly help: Word }): string => say("field-length", args);
 /** a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in" */
 export const fieldLengthHelp = (): string => say("field-length-help");
+/** {about} Left out: {usual}. */
+export const fieldLeftOut = (args: { readonly about: Word; readonly usual: Word }): string => say("field-left-out", args);
+/** {about} Up to {most} of them. */
+export const fieldListMost = (args: { readonly about: Word; readonly most: Word }): string => say("field-list-most", args);
+/** {about} {least} to {most} of them. */
+export const fieldListBetween = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-list-between", args);
 /** {about} A whole number, {least} to {most}. */
 export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
 /** {about} A number, {least} to {most}. */
 export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
+/** {about} A number above 0. */
+export const fieldAmount = (args: { readonly about: Word }): string => say("field-amount", args);
+/** {about} A number, 0 or more, with a point: 0.35. */
+export const fieldCost = (args: { readonly about: Word }): string => say("field-cost", args);
 /** {about} Text. */
 export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
 /** {about} One of: {values}. */
@@ -868,7 +880,7 @@ export const fieldKitTitle = (): string => say("field-kit-title");
 export const fieldKitSummary = (): string => say("field-kit-summary");
 /** Units of page and packet. */
 export const fieldUnits = (): string => say("field-units");
-/** Share added to lengths for waste. A number, 0 to 1. */
+/** Share added to tape and string for waste. */
 export const fieldKitWaste = (): string => say("field-kit-waste");
 /** Currency of the prices. */
 export const fieldCurrency = (): string => say("field-currency");
@@ -876,13 +888,13 @@ export const fieldCurrency = (): string => say("field-currency");
 export const fieldPicture = (): string => say("field-picture");
 /** The SVG picture beside index.md, as a path inside the kit folder. */
 export const fieldPictureFile = (): string => say("field-picture-file");
-/** Which shapes belong to which level: a level’s name, and the ids under it. */
+/** Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"]. */
 export const fieldPictureLevels = (): string => say("field-picture-levels");
 /** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
 export const fieldPictureIds = (): string => say("field-picture-ids");
 /** The id of a shape or group, with its #. */
 export const fieldPictureId = (): string => say("field-picture-id");
-/** The levels, front (nearest the viewer) to back; 2 to 9 of them. */
+/** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
 /** A level of the picture: its name, and either depth or line. */
 export const fieldLevel = (): string => say("field-level");
@@ -890,19 +902,27 @@ export const fieldLevel = (): string => say("field-level");
 export const fieldLevelName = (): string => say("field-level-name");
 /** Distance of the fold from the fore-edge. */
 export const fieldLevelDepth = (): string => say("field-level-depth");
+/** line says it */
+export const fieldLevelDepthUsual = (): string => say("field-level-depth-usual");
 /** Number of a gauge line, 1 for the first of gauge.lines. */
 export const fieldLevelLine = (): string => say("field-level-line");
-/** true on the level that shows where no shape is. true or false. */
+/** depth says it */
+export const fieldLevelLineUsual = (): string => say("field-level-line-usual");
+/** true on the level that shows where no shape is: exactly one of them. */
 export const fieldLevelBackground = (): string => say("field-level-background");
+/** false */
+export const fieldLevelBackgroundUsual = (): string => say("field-level-background-usual");
 /** The scoring gauge: its lines, and the packing pieces that support the working side. */
 export const fieldGauge = (): string => say("field-gauge");
+/** the levels’ own depths */
+export const fieldGaugeUsual = (): string => say("field-gauge-usual");
 /** Distances of the gauge’s lines from the fore-edge, line 1 first, increasing. */
 export const fieldGaugeLines = (): string => say("field-gauge-lines");
 /** Distance of a gauge line from the fore-edge. */
 export const fieldGaugeLine = (): string => say("field-gauge-line");
 /** Thickness of one of your own packing pieces, for the support table. */
 export const fieldGaugeTile = (): string => say("field-gauge-tile");
-/** Published versions, newest first; the first is the current one. */
+/** Published versions, newest first; the first is the current one. Each is an entry of the feed. */
 export const fieldVersions = (): string => say("field-versions");
 /** A version that was published: version, date, note. */
 export const fieldVersion = (): string => say("field-version");
@@ -918,7 +938,7 @@ export const fieldLicence = (): string => say("field-licence");
 export const fieldLicenceName = (): string => say("field-licence-name");
 /** Where the licence can be read. */
 export const fieldLicenceUrl = (): string => say("field-licence-url");
-/** Links of your own, up to 12. */
+/** Links of your own. */
 export const fieldLinks = (): string => say("field-links");
 /** A link of your own: label and url. */
 export const fieldLink = (): string => say("field-link");
@@ -936,7 +956,7 @@ export const fieldCreditLicence = (): string => say("field-credit-licence");
 export const fieldCreditSource = (): string => say("field-credit-source");
 /** Address of the source: https://… */
 export const fieldCreditUrl = (): string => say("field-credit-url");
-/** Photos shown with the kit, up to 12. */
+/** Photos shown with the kit. */
 export const fieldPhotos = (): string => say("field-photos");
 /** A photo of the finished piece or of the work. */
 export const fieldPhoto = (): string => say("field-photo");
@@ -958,6 +978,8 @@ export const fieldBookLeaves = (): string => say("field-book-leaves");
 export const fieldBookPageOneLeaf = (): string => say("field-book-page-one-leaf");
 /** The last printed page number. */
 export const fieldBookLastPage = (): string => say("field-book-last-page");
+/** the leaves are numbered to the end */
+export const fieldBookLastPageUsual = (): string => say("field-book-last-page-usual");
 /** Unnumbered leaves between the pages; [] where there are none. */
 export const fieldBookPlates = (): string => say("field-book-plates");
 /** Reading direction. */
@@ -974,7 +996,7 @@ export const fieldPlateAfterPage = (): string => say("field-plate-after-page");
 export const fieldPlateLeaves = (): string => say("field-plate-leaves");
 /** How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve. */
 export const fieldFit = (): string => say("field-fit");
-/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. */
+/** Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. The picture begins right after the first. */
 export const fieldFitBorderLeaves = (): string => say("field-fit-border-leaves");
 /** Whole leaves before the picture. */
 export const fieldBorderBefore = (): string => say("field-border-before");
@@ -982,24 +1004,32 @@ export const fieldBorderBefore = (): string => say("field-border-before");
 export const fieldBorderAfter = (): string => say("field-border-after");
 /** Leaves that carry the picture: fill, solve, or a whole number from 2. */
 export const fieldFitPictureLeaves = (): string => say("field-fit-picture-leaves");
+/** Leaves that carry the picture. fill: all between the borders; solve: as many as the shape needs. */
+export const fieldFitPictureLeavesAbout = (): string => say("field-fit-picture-leaves-about");
 /** fill: all between the borders; solve: as many as the shape needs. */
 export const fieldFitPictureLeavesWord = (): string => say("field-fit-picture-leaves-word");
 /** Picture leaves. */
 export const fieldFitPictureLeavesCount = (): string => say("field-fit-picture-leaves-count");
-/** Head edge to the picture’s top, on the front level. Left out: the picture is centred. */
+/** Head edge to the picture’s top, on the front level. */
 export const fieldFitHead = (): string => say("field-fit-head");
+/** centred */
+export const fieldFitHeadUsual = (): string => say("field-fit-head-usual");
 /** Height of the picture on the front: solve, or {help}. */
 export const fieldFitHeight = (args: { readonly help: Word }): string => say("field-fit-height", args);
 /** Height of the picture on the front. */
 export const fieldFitHeightLength = (): string => say("field-fit-height-length");
 /** Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve. */
 export const fieldFitOpening = (): string => say("field-fit-opening");
+/** solve — The word as it is typed. */
+export const fieldFitOpeningUsual = (): string => say("field-fit-opening-usual");
 /** front: true shape as seen from the front; along: for pieces seen while walking round. */
 export const fieldFitView = (): string => say("field-fit-view");
 /** How the spine lies in the opened book. */
 export const fieldFitSpine = (): string => say("field-fit-spine");
 /** Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in). */
 export const fieldFitMarkStep = (): string => say("field-fit-mark-step");
+/** {mm} mm; 1/{parts} in where the kit’s units are in — $mm as it is typed, $parts the parts of an inch. */
+export const fieldFitMarkStepUsual = (args: { readonly mm: Word; readonly parts: Word }): string => say("field-fit-mark-step-usual", args);
 /** Strips shorter than this are merged with a neighbour. */
 export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
 /** single: each strip is folded once; stepped: the whole leaf at the front line first. */
@@ -1016,8 +1046,10 @@ export const fieldFitLostLeaves = (): string => say("field-fit-lost-leaves");
 export const fieldFitLostLeaf = (): string => say("field-fit-lost-leaf");
 /** A battery LED light that stands inside the book: an upright cylinder. */
 export const fieldLight = (): string => say("field-light");
-/** Level in whose region the light stands; left out: the deepest. */
+/** Level in whose region the light stands. */
 export const fieldLightIn = (): string => say("field-light-in");
+/** the deepest level */
+export const fieldLightInUsual = (): string => say("field-light-in-usual");
 /** Diameter of the light, measured at its widest. */
 export const fieldLightDiameter = (): string => say("field-light-diameter");
 /** Height of the light with its tip. */
@@ -1034,7 +1066,7 @@ export const fieldLightFloorLength = (): string => say("field-light-floor-length
 export const fieldLightCells = (): string => say("field-light-cells");
 /** The window that closes the hole: base frame, glazing, door. */
 export const fieldInsert = (): string => say("field-insert");
-/** Level whose outline the window’s frame follows. */
+/** Level whose outline the window’s frame follows. Its greatest hole is the window’s hole; without one it is the outline itself. */
 export const fieldInsertOutline = (): string => say("field-insert-outline");
 /** How far the frame reaches beyond the outline, and into the hole. */
 export const fieldInsertLip = (): string => say("field-insert-lip");
@@ -1042,8 +1074,12 @@ export const fieldInsertLip = (): string => say("field-insert-lip");
 export const fieldInsertHinge = (): string => say("field-insert-hinge");
 /** wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front. */
 export const fieldInsertPanel = (): string => say("field-insert-panel");
-/** Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
-export const fieldSheets = (): string => say("field-sheets");
+/** {about} a4, letter, 12x12, or { name, width, height }. — { "{" } and { "}" } write braces. */
+export const fieldSheets = (args: { readonly about: Word }): string => say("field-sheets", args);
+/** Sheets that parts are laid on; supplies are counted with the first that takes all parts. */
+export const fieldSheetsAbout = (): string => say("field-sheets-about");
+/** every sheet that has a name, first A4, or US Letter in inches */
+export const fieldSheetsUsual = (): string => say("field-sheets-usual");
 /** A sheet of your own size. */
 export const fieldSheet = (): string => say("field-sheet");
 /** The sheet’s name. */
@@ -1052,9 +1088,11 @@ export const fieldSheetName = (): string => say("field-sheet-name");
 export const fieldSheetWidth = (): string => say("field-sheet-width");
 /** Height of the sheet. */
 export const fieldSheetHeight = (): string => say("field-sheet-height");
-/** Your prices for one of each. Keys: {keys}. */
-export const fieldPrices = (args: { readonly keys: Word }): string => say("field-prices", args);
-/** A price for one of it. A number, 0 or more, with a point: 0.35. */
+/** {about} Keys: {keys}. */
+export const fieldPrices = (args: { readonly about: Word; readonly keys: Word }): string => say("field-prices", args);
+/** Your price for one of each; for tape and string by the metre, or in a kit in inches by the foot. */
+export const fieldPricesAbout = (): string => say("field-prices-about");
+/** A price for one of it. */
 export const fieldPrice = (): string => say("field-price");
 /** Your own working times; the hours of the kit follow from them. */
 export const fieldRates = (): string => say("field-rates");
@@ -1076,17 +1114,17 @@ export const fieldRateTack = (): string => say("field-rate-tack");
 export const fieldRateNotch = (): string => say("field-rate-notch");
 /** Cutting out and fitting one part of the window. */
 export const fieldRatePart = (): string => say("field-rate-part");
-/** Supplies of the kit’s own. */
+/** Supplies of the kit’s own; one named like a computed supply replaces its quantity and price. */
 export const fieldSupplies = (): string => say("field-supplies");
 /** A supply of the kit’s own, beside the computed ones. */
 export const fieldSupply = (): string => say("field-supply");
 /** What it is. */
 export const fieldSupplyItem = (): string => say("field-supply-item");
-/** How much. A number above 0. */
+/** How much. */
 export const fieldSupplyQuantity = (): string => say("field-supply-quantity");
 /** Of what: pieces, sheets, mm … */
 export const fieldSupplyUnit = (): string => say("field-supply-unit");
-/** Your price for all of it. A number, 0 or more. */
+/** Your price for all of it. */
 export const fieldSupplyPrice = (): string => say("field-supply-price");
 /** Front matter of content/classes/<slug>/index.md. */
 export const fieldClass = (): string => say("field-class");
@@ -1126,7 +1164,7 @@ export const fieldStock = (): string => say("field-stock");
 export const fieldStockEntry = (): string => say("field-stock-entry");
 /** A supply as the shopping list names it. */
 export const fieldStockItem = (): string => say("field-stock-item");
-/** How much is in stock, in the list’s unit. A number above 0. */
+/** How much is in stock, in the list’s unit. */
 export const fieldStockQuantity = (): string => say("field-stock-quantity");
 /** What students bring beside their book. */
 export const fieldBring = (): string => say("field-bring");
@@ -1138,6 +1176,8 @@ export const fieldSession = (): string => say("field-session");
 export const fieldSessionTitle = (): string => say("field-session-title");
 /** Day of the session. */
 export const fieldSessionDate = (): string => say("field-session-date");
+/** the first session is on the class’s day */
+export const fieldSessionDateUsual = (): string => say("field-session-date-usual");
 /** When it starts: "18:30", in quotes. */
 export const fieldSessionStarts = (): string => say("field-session-starts");
 /** How long the session is. */
@@ -1148,12 +1188,24 @@ export const fieldSessionAside = (): string => say("field-session-aside");
 export const fieldSeat = (): string => say("field-seat");
 /** The seat’s number; never a name. */
 export const fieldSeatNumber = (): string => say("field-seat-number");
-/** The kit of this seat; left out: the class’s first. */
+/** The kit of this seat. */
 export const fieldSeatKit = (): string => say("field-seat-kit");
+/** the class’s first kit */
+export const fieldSeatKitUsual = (): string => say("field-seat-kit-usual");
 /** This seat’s own pace instead of the group’s. */
 export const fieldSeatPace = (): string => say("field-seat-pace");
+/** the group’s pace */
+export const fieldSeatPaceUsual = (): string => say("field-seat-pace-usual");
 /** The book of this seat, measured as in a kit. */
 export const fieldSeatBook = (): string => say("field-seat-book");
+/** it stands in the books table */
+export const fieldSeatBookUsual = (): string => say("field-seat-book-usual");
+/** as the kit has it */
+export const fieldAsTheKit = (): string => say("field-as-the-kit");
+/** Unnumbered leaves: after which page, and how many: 192:4; 240:2 — A cell of the books table. */
+export const fieldColumnPlates = (): string => say("field-column-plates");
+/** no plates */
+export const fieldColumnPlatesUsual = (): string => say("field-column-plates-usual");
 /** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
 export const fieldSeatFit = (): string => say("field-seat-fit");
 /** Picture height on this seat’s book. */
@@ -1186,6 +1238,8 @@ export const fieldSiteSummaryUsual = (): string => say("field-site-summary-usual
 export const fieldSiteUrl = (): string => say("field-site-url");
 /** The address that the feed’s ids are made from, kept when the site moves: its first url. */
 export const fieldSiteFeedId = (): string => say("field-site-feed-id");
+/** url */
+export const fieldSiteFeedIdUsual = (): string => say("field-site-feed-id-usual");
 /** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
 export const fieldSiteLanguage = (): string => say("field-site-language");
 /** Who makes the kits: name, kind, url. */
@@ -1210,6 +1264,14 @@ export const fieldCautionWhen = (): string => say("field-caution-when");
 export const fieldCautionShort = (): string => say("field-caution-short");
 /** What stands in the list of cautions. */
 export const fieldCautionText = (): string => say("field-caution-text");
+/** The page’s heading. */
+export const fieldGuideTitle = (): string => say("field-guide-title");
+/** One line about the page. */
+export const fieldGuideSummary = (): string => say("field-guide-summary");
+/** Where the page stands among the others, counted from the first. */
+export const fieldGuideOrder = (): string => say("field-guide-order");
+/** chapter: read in order; reference: looked up. */
+export const fieldGuideKind = (): string => say("field-guide-kind");
 /** Picture */
 export const figurePicture = (): string => say("figure-picture");
 /** width × height on the front level */
@@ -1886,7 +1948,7 @@ export const frontPhotoUnreadable = (args: { readonly file: Word; readonly fault
 export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
 /** open it in a photo program and save it again */
 export const frontSavePhotoAgain = (): string => say("front-save-photo-again");
-/** filled shapes, paths, groups and use, as the README’s reference lists them */
+/** filled shapes, paths, groups and use, as the guide’s reference lists them */
 export const frontPictureShapes = (): string => say("front-picture-shapes");
 /** change this element in your drawing program and save again */
 export const frontChangeElement = (): string => say("front-change-element");
@@ -2262,6 +2324,88 @@ export const termPacket = (): string => say("term-packet");
 export const termPacketForms = (): string => say("term-packet-forms");
 /** The printed kit: table, gauge, strips and templates at true scale. */
 export const termPacketMeaning = (): string => say("term-packet-meaning");
+/** Guide */
+export const guideTitle = (): string => say("guide-title");
+/** How to measure a book, make a kit, work along, hold a class, print and publish. */
+export const guideSummary = (): string => say("guide-summary");
+/** From a book on the shelf to a finished picture: read the chapters in order, or look up what you need. */
+export const guideLede = (): string => say("guide-lede");
+/** Chapters */
+export const guideChapters = (): string => say("guide-chapters");
+/** Reference */
+export const guideReference = (): string => say("guide-reference");
+/** Pages of the guide — The list of the guide's pages, beside each of them. */
+export const guidePages = (): string => say("guide-pages");
+/** On this page — The list of a page's sections. */
+export const guideOnThisPage = (): string => say("guide-on-this-page");
+/** Before and after — Links to the pages before and after this one. */
+export const guideNeighbours = (): string => say("guide-neighbours");
+/** Before: {title} */
+export const guidePrevious = (args: { readonly title: Word }): string => say("guide-previous", args);
+/** Next: {title} */
+export const guideNext = (args: { readonly title: Word }): string => say("guide-next", args);
+/** Guide — Link at the top of every page. */
+export const guideLink = (): string => say("guide-link");
+/** Drawn for the book of {kit}. — Under a drawing; $kit is the title of a kit of the site. */
+export const guideFigure = (args: { readonly kit: Word }): string => say("guide-figure", args);
+/** Key */
+export const guideKey = (): string => say("guide-key");
+/** Meaning */
+export const guideMeaning = (): string => say("guide-meaning");
+/** Allowed */
+export const guideAllowed = (): string => say("guide-allowed");
+/** Left out */
+export const guideUsual = (): string => say("guide-usual");
+/** required */
+export const guideRequired = (): string => say("guide-required");
+/** none */
+export const guideNone = (): string => say("guide-none");
+/** length, {least} to {most} mm */
+export const guideLength = (args: { readonly least: Word; readonly most: Word }): string => say("guide-length", args);
+/** whole number|number */
+export const guideNumber = (args: { readonly whole: Word }): string => say("guide-number", args);
+/** {number}, {least} to {most} — $number is the message above, with the measure where there is one. */
+export const guideNumberBetween = (args: { readonly number: Word; readonly least: Word; readonly most: Word }): string => say("guide-number-between", args);
+/** {number}, {least} or more */
+export const guideNumberFrom = (args: { readonly number: Word; readonly least: Word }): string => say("guide-number-from", args);
+/** {number} above {above} */
+export const guideNumberAbove = (args: { readonly number: Word; readonly above: Word }): string => say("guide-number-above", args);
+/** degrees */
+export const guideDegrees = (): string => say("guide-degrees");
+/** seconds */
+export const guideSeconds = (): string => say("guide-seconds");
+/** minutes */
+export const guideMinutes = (): string => say("guide-minutes");
+/** text */
+export const guideText = (): string => say("guide-text");
+/** day as YYYY-MM-DD */
+export const guideDay = (): string => say("guide-day");
+/** web address */
+export const guideAddress = (): string => say("guide-address");
+/** true or false */
+export const guideFlag = (): string => say("guide-flag");
+/** keys of its own — A link to the table of these keys. */
+export const guideKeys = (): string => say("guide-keys");
+/** list */
+export const guideList = (): string => say("guide-list");
+/** list of up to {most} */
+export const guideListMost = (args: { readonly most: Word }): string => say("guide-list-most", args);
+/** list of {least} to {most} */
+export const guideListBetween = (args: { readonly least: Word; readonly most: Word }): string => say("guide-list-between", args);
+/** list of {most} */
+export const guideListExactly = (args: { readonly most: Word }): string => say("guide-list-exactly", args);
+/** each: — What each thing of a list is follows. */
+export const guideEach = (): string => say("guide-each");
+/** any of these names: — Names that a key takes, each with a value: the names follow. */
+export const guideNames = (): string => say("guide-names");
+/** names of your own */
+export const guideOwnNames = (): string => say("guide-own-names");
+/** reference */
+export const guideReferenceField = (): string => say("guide-reference-field");
+/** figure */
+export const guideFigureField = (): string => say("guide-figure-field");
+/** one of these names: {names} — $names as they are typed. */
+export const guideDirectives = (args: { readonly names: Word }): string => say("guide-directives", args);
 /** {hours} h */
 export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-only", args);
 /** {minutes} min */

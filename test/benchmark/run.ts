@@ -3,6 +3,7 @@ import { findBrowser, launchBrowser } from "../../src/build/print/browser.ts";
 import { FOLDER } from "../site/address.ts";
 import { makeProject } from "../site/project.ts";
 import { serve } from "../site/serve.ts";
+import { AT_ONCE, FRAME } from "./bounds.ts";
 import { middleAndMost } from "./numbers.ts";
 import { PAGES, TYPED } from "./scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "./sizes.ts";
@@ -27,13 +28,24 @@ try {
   for (const { name, address, fields } of TYPED) {
     const page = await browser.newPage();
     await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });
-    printTimes(name, await typeFigures(page, fields, ROUNDS));
+    const times = await typeFigures(page, fields, ROUNDS);
+    printTimes(name, times);
+    holdBounds(times);
     await page.close();
   }
   await browser.close();
   await host.stop();
 } finally {
   project.remove();
+}
+
+/** The machine must be idle for these; the tests compare with a loop instead. */
+function holdBounds(times: readonly KeyTimes[]): void {
+  const computed = middleAndMost(times.map((one) => one.computed)).median;
+  const painted = middleAndMost(times.map((one) => one.painted)).median;
+  if (computed < FRAME && painted < AT_ONCE) return;
+  console.error(`slower than ${FRAME} ms to computed and ${AT_ONCE} ms to painted`);
+  process.exitCode = 1;
 }
 
 function printTimes(name: string, times: readonly KeyTimes[]): void {

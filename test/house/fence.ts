@@ -3,7 +3,7 @@ import { circleIn, type Import, importsIn, roomOf } from "./imports.ts";
 
 /**
  * The fence of the house (part of `npm run lint`): imports point one way, and nothing runs in a circle, neither files nor
- * rooms. `--draw` prints the rooms as a graph (Mermaid) for DEVELOPERS.md.
+ * rooms. `--draw` prints rings and rooms as a graph (Mermaid), which stands in DEVELOPERS.md.
  */
 
 /** What each ring may import. */
@@ -64,12 +64,39 @@ function ringOf(file: string): string {
   return file.split("/")[0]!;
 }
 
+/** Rings as boxes with their rooms, and what each ring imports of others; none that another arrow's way leads to as well. */
 function drawn(edges: readonly Import[]): string {
-  const arrows = new Set(
-    edges
-      .map(({ from, to }) => [roomOf(from), roomOf(to)] as const)
-      .filter(([from, to]) => from !== to)
-      .map(([from, to]) => `  ${from} --> ${to}`),
+  const rings = Object.keys(ALLOWED);
+  const boxes = rings.flatMap((ring) => [
+    `  subgraph ${ring}`,
+    `    ${ring}-rooms["${lines(roomsOf(ring, edges)).join("<br>")}"]`,
+    "  end",
+  ]);
+  const used = (ring: string): string[] =>
+    rings.filter(
+      (other) => other !== ring && edges.some(({ from, to }) => ringOf(from) === ring && ringOf(to) === other),
+    );
+  const arrows = rings.flatMap((ring) =>
+    used(ring)
+      .filter((other) => !used(ring).some((between) => used(between).includes(other)))
+      .map((other) => `  ${ring} --> ${other}`),
   );
-  return ["graph TD", ...[...arrows].sort()].join("\n");
+  return ["graph BT", ...boxes, ...arrows].join("\n");
+}
+
+/** The rooms of a ring by their names in it; none but files of its own, the ring's. */
+function roomsOf(ring: string, edges: readonly Import[]): string[] {
+  const files = edges.flatMap(({ from, to }) => [from, to]).filter((file) => ringOf(file) === ring);
+  const rooms = new Set(files.map((file) => roomOf(file).slice(ring.length + 1)).filter((room) => room !== ""));
+  return [...rooms].sort();
+}
+
+/** Names side by side, few enough to a line that a box stays readable. */
+function lines(names: readonly string[]): string[] {
+  const rows: string[][] = [[]];
+  for (const name of names) {
+    if ([...rows.at(-1)!, name].join(" · ").length > 44) rows.push([]);
+    rows.at(-1)!.push(name);
+  }
+  return rows.map((row) => row.join(" · "));
 }

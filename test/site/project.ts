@@ -34,6 +34,7 @@ const PATIENCE = 600_000;
 /** What in content is the program's own, not a maker's. */
 const PROGRAM_CONTENT = [
   "content/words",
+  "content/guide",
   "content/index.md",
   "content/kits/kits.11tydata.js",
   "content/classes/classes.11tydata.js",

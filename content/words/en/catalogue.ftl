@@ -14,5 +14,7 @@ catalogue-leaves = { $count ->
 catalogue-hours = about { $hours }
 # A class's day and place.
 catalogue-class = { $date } · { $place }
-# Told to the site's author; both arguments are names of files.
-catalogue-empty = There is no kit yet. Make a folder under { $folder } with { $file } and a picture; the README says what goes into it.
+# Told to the site's author; $folder and $file are names of files, $guide is a link.
+catalogue-empty = There is no kit yet. Make a folder under { $folder } with { $file } and a picture; the { $guide } says what goes into it.
+# The link in the message above.
+catalogue-guide = guide

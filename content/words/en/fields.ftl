@@ -7,8 +7,13 @@
 # help: field-length-help
 field-length = { $about } A length of { $least } to { $most } mm: { $help }.
 field-length-help = a number in mm, or text with a unit: 12, "12 mm", "1.2 cm", "0.5 in", "1 1/2 in"
+field-left-out = { $about } Left out: { $usual }.
+field-list-most = { $about } Up to { $most } of them.
+field-list-between = { $about } { $least } to { $most } of them.
 field-count = { $about } A whole number, { $least } to { $most }.
 field-number = { $about } A number, { $least } to { $most }.
+field-amount = { $about } A number above 0.
+field-cost = { $about } A number, 0 or more, with a point: 0.35.
 field-text = { $about } Text.
 field-choice = { $about } One of: { $values }.
 field-seconds = { $about } Seconds, { $least } to { $most }.
@@ -23,28 +28,32 @@ field-kit = Front matter of content/kits/<slug>/index.md.
 field-kit-title = The kit’s name.
 field-kit-summary = One line for the catalogue.
 field-units = Units of page and packet.
-field-kit-waste = Share added to lengths for waste. A number, 0 to 1.
+field-kit-waste = Share added to tape and string for waste.
 field-currency = Currency of the prices.
 
 field-picture = Where the picture is, and which of its shapes lie at which level.
 field-picture-file = The SVG picture beside index.md, as a path inside the kit folder.
-field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it.
+field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"].
 field-picture-ids = Ids of shapes or groups, each with its #: ["#rim", "#wave"].
 field-picture-id = The id of a shape or group, with its #.
 
-field-levels = The levels, front (nearest the viewer) to back; 2 to 9 of them.
+field-levels = The levels, front (nearest the viewer) to back.
 field-level = A level of the picture: its name, and either depth or line.
 field-level-name = The level’s name, used on page and packet.
 field-level-depth = Distance of the fold from the fore-edge.
+field-level-depth-usual = line says it
 field-level-line = Number of a gauge line, 1 for the first of gauge.lines.
-field-level-background = true on the level that shows where no shape is. true or false.
+field-level-line-usual = depth says it
+field-level-background = true on the level that shows where no shape is: exactly one of them.
+field-level-background-usual = false
 
 field-gauge = The scoring gauge: its lines, and the packing pieces that support the working side.
+field-gauge-usual = the levels’ own depths
 field-gauge-lines = Distances of the gauge’s lines from the fore-edge, line 1 first, increasing.
 field-gauge-line = Distance of a gauge line from the fore-edge.
 field-gauge-tile = Thickness of one of your own packing pieces, for the support table.
 
-field-versions = Published versions, newest first; the first is the current one.
+field-versions = Published versions, newest first; the first is the current one. Each is an entry of the feed.
 field-version = A version that was published: version, date, note.
 field-version-name = The version’s name, in quotes so that 1.10 stays 1.10: "1.1"
 field-version-date = The day it was published: year-month-day, 2026-10-03
@@ -54,7 +63,7 @@ field-licence = Licence of the kit itself: what others may do with it.
 field-licence-name = Name of the licence, as people know it.
 field-licence-url = Where the licence can be read.
 
-field-links = Links of your own, up to 12.
+field-links = Links of your own.
 field-link = A link of your own: label and url.
 field-link-label = The words of the link.
 field-link-url = What it opens.
@@ -65,7 +74,7 @@ field-credit-licence = Licence of that work.
 field-credit-source = Where it comes from.
 field-credit-url = Address of the source: https://…
 
-field-photos = Photos shown with the kit, up to 12.
+field-photos = Photos shown with the kit.
 field-photo = A photo of the finished piece or of the work.
 field-photo-file = A JPEG, PNG, WebP or AVIF photo, as a path inside the kit folder.
 field-photo-alt = What the photo shows, for people who cannot see it.
@@ -79,6 +88,7 @@ field-book-block-thickness = All leaves pressed together, without the boards.
 field-book-leaves = Leaves of the book (a leaf is two pages).
 field-book-page-one-leaf = The leaf whose front carries printed page 1, counted from 1.
 field-book-last-page = The last printed page number.
+field-book-last-page-usual = the leaves are numbered to the end
 field-book-plates = Unnumbered leaves between the pages; [] where there are none.
 field-book-direction = Reading direction.
 field-book-square = How far a board stands beyond the leaves.
@@ -90,19 +100,25 @@ field-plate-leaves = How many unnumbered leaves.
 ## The fit
 
 field-fit = How the picture is matched to the book. At most one of pictureLeaves, height and opening is solve.
-field-fit-border-leaves = Whole leaves before and after the picture, folded at the background’s depth: [12, 12].
+field-fit-border-leaves = Whole leaves before and after the picture, folded at the background’s depth: [12, 12]. The picture begins right after the first.
 field-border-before = Whole leaves before the picture.
 field-border-after = Whole leaves after the picture.
 field-fit-picture-leaves = Leaves that carry the picture: fill, solve, or a whole number from 2.
+field-fit-picture-leaves-about = Leaves that carry the picture. fill: all between the borders; solve: as many as the shape needs.
 field-fit-picture-leaves-word = fill: all between the borders; solve: as many as the shape needs.
 field-fit-picture-leaves-count = Picture leaves.
-field-fit-head = Head edge to the picture’s top, on the front level. Left out: the picture is centred.
+field-fit-head = Head edge to the picture’s top, on the front level.
+field-fit-head-usual = centred
 field-fit-height = Height of the picture on the front: solve, or { $help }.
 field-fit-height-length = Height of the picture on the front.
 field-fit-opening = Opening of the book in degrees, 5 to 180 (to 360 with view: along), or solve.
+# The word as it is typed.
+field-fit-opening-usual = solve
 field-fit-view = front: true shape as seen from the front; along: for pieces seen while walking round.
 field-fit-spine = How the spine lies in the opened book.
 field-fit-mark-step = Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in).
+# $mm as it is typed, $parts the parts of an inch.
+field-fit-mark-step-usual = { $mm } mm; 1/{ $parts } in where the kit’s units are in
 field-fit-least-tab = Strips shorter than this are merged with a neighbour.
 field-fit-fold-style = single: each strip is folded once; stepped: the whole leaf at the front line first.
 field-fit-gutter-clearance = Paper to leave between a flap and the gutter.
@@ -114,7 +130,8 @@ field-fit-lost-leaf = A leaf of the book.
 ## The light and the window
 
 field-light = A battery LED light that stands inside the book: an upright cylinder.
-field-light-in = Level in whose region the light stands; left out: the deepest.
+field-light-in = Level in whose region the light stands.
+field-light-in-usual = the deepest level
 field-light-diameter = Diameter of the light, measured at its widest.
 field-light-height = Height of the light with its tip.
 field-light-clearance = Clear space all round.
@@ -123,12 +140,14 @@ field-light-floor = Floor of the pocket, measured from the head: auto, or { $hel
 field-light-floor-length = Height of the floor it stands on, from the head.
 field-light-cells = The cells it takes, for the supplies: CR2032, 2 × AAA …
 field-insert = The window that closes the hole: base frame, glazing, door.
-field-insert-outline = Level whose outline the window’s frame follows.
+field-insert-outline = Level whose outline the window’s frame follows. Its greatest hole is the window’s hole; without one it is the outline itself.
 field-insert-lip = How far the frame reaches beyond the outline, and into the hole.
 field-insert-hinge = Side of the door’s hinge.
 field-insert-panel = wrap: parts are unrolled along the front, for card that bends; flat: as seen from the front.
 # { "{" } and { "}" } write braces.
-field-sheets = Sheets that parts are laid on; supplies are counted with the first. a4, letter, 12x12, or { "{" } name, width, height { "}" }.
+field-sheets = { $about } a4, letter, 12x12, or { "{" } name, width, height { "}" }.
+field-sheets-about = Sheets that parts are laid on; supplies are counted with the first that takes all parts.
+field-sheets-usual = every sheet that has a name, first A4, or US Letter in inches
 field-sheet = A sheet of your own size.
 field-sheet-name = The sheet’s name.
 field-sheet-width = Width of the sheet.
@@ -136,8 +155,9 @@ field-sheet-height = Height of the sheet.
 
 ## Supplies, prices and working times
 
-field-prices = Your prices for one of each. Keys: { $keys }.
-field-price = A price for one of it. A number, 0 or more, with a point: 0.35.
+field-prices = { $about } Keys: { $keys }.
+field-prices-about = Your price for one of each; for tape and string by the metre, or in a kit in inches by the foot.
+field-price = A price for one of it.
 field-rates = Your own working times; the hours of the kit follow from them.
 field-rate-leaf = Turning to a leaf and reading its row.
 field-rate-score = Pressing one score line.
@@ -148,12 +168,12 @@ field-rate-check = Checking at a checkpoint.
 field-rate-tack = Gluing one tack.
 field-rate-notch = Cutting one notch of the light’s pocket.
 field-rate-part = Cutting out and fitting one part of the window.
-field-supplies = Supplies of the kit’s own.
+field-supplies = Supplies of the kit’s own; one named like a computed supply replaces its quantity and price.
 field-supply = A supply of the kit’s own, beside the computed ones.
 field-supply-item = What it is.
-field-supply-quantity = How much. A number above 0.
+field-supply-quantity = How much.
 field-supply-unit = Of what: pieces, sheets, mm …
-field-supply-price = Your price for all of it. A number, 0 or more.
+field-supply-price = Your price for all of it.
 
 ## A class: content/classes/<slug>/index.md
 
@@ -176,22 +196,30 @@ field-fitting-share = Share of a window part’s time that is left when it is cu
 field-stock = What is in stock: [{ "{" } item: card, quantity: 4 { "}" }].
 field-stock-entry = Something that is in stock and need not be bought.
 field-stock-item = A supply as the shopping list names it.
-field-stock-quantity = How much is in stock, in the list’s unit. A number above 0.
+field-stock-quantity = How much is in stock, in the list’s unit.
 field-bring = What students bring beside their book.
 field-bring-item = Something to bring.
 
 field-session = An evening or a morning of the class.
 field-session-title = What the session is called.
 field-session-date = Day of the session.
+field-session-date-usual = the first session is on the class’s day
 field-session-starts = When it starts: "18:30", in quotes.
 field-session-minutes = How long the session is.
 field-session-aside = Of these, not spent on the work: welcome, cautions, clearing away.
 
 field-seat = A seat: its number, and its book here or in the books table.
 field-seat-number = The seat’s number; never a name.
-field-seat-kit = The kit of this seat; left out: the class’s first.
+field-seat-kit = The kit of this seat.
+field-seat-kit-usual = the class’s first kit
 field-seat-pace = This seat’s own pace instead of the group’s.
+field-seat-pace-usual = the group’s pace
 field-seat-book = The book of this seat, measured as in a kit.
+field-seat-book-usual = it stands in the books table
+field-as-the-kit = as the kit has it
+# A cell of the books table.
+field-column-plates = Unnumbered leaves: after which page, and how many: 192:4; 240:2
+field-column-plates-usual = no plates
 field-seat-fit = How the kit is matched to this seat’s book; what is left out stays as the kit has it.
 field-seat-height = Picture height on this seat’s book.
 field-seat-head = Head edge to the picture’s top.
@@ -212,6 +240,7 @@ field-site-summary = One line about the site.
 field-site-summary-usual = Pictures worked into books, one leaf at a time.
 field-site-url = Address of the site’s folder, without parameters: https://host/folder/
 field-site-feed-id = The address that the feed’s ids are made from, kept when the site moves: its first url.
+field-site-feed-id-usual = url
 field-site-language = Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US …
 field-author = Who makes the kits: name, kind, url.
 field-author-name = Who makes the kits.
@@ -227,3 +256,10 @@ field-caution-title = What it is about, in a word or two.
 field-caution-when = Which kits show it: always, cuts (a knife is used), glue (tacks or a window), light.
 field-caution-short = What stands beside a step that needs it.
 field-caution-text = What stands in the list of cautions.
+
+## The guide: content/guide/<language>/*.md
+
+field-guide-title = The page’s heading.
+field-guide-summary = One line about the page.
+field-guide-order = Where the page stands among the others, counted from the first.
+field-guide-kind = chapter: read in order; reference: looked up.

@@ -97,7 +97,7 @@ front-save-photo = save it as one of these
 front-photo-unreadable = "{ $file }" cannot be read as a photo: { $fault }
 front-photo-kinds = a whole photo: { $kinds }
 front-save-photo-again = open it in a photo program and save it again
-front-picture-shapes = filled shapes, paths, groups and use, as the README’s reference lists them
+front-picture-shapes = filled shapes, paths, groups and use, as the guide’s reference lists them
 front-change-element = change this element in your drawing program and save again
 # A note on a picture, with its place: content/kits/moon/moon.svg:7
 front-picture-note = { $place }: { $note }

@@ -1,10 +1,14 @@
 import nunjucks from "nunjucks";
+import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import type { LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
+import { guideContents } from "../../output/parts/guide/guide-contents.ts";
+import { guidePagePart } from "../../output/parts/guide/guide-page.ts";
+import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { type Html, raw } from "../../output/parts/markup.ts";
@@ -35,25 +39,38 @@ export function registerParts(
     stated(page);
     return (target) => link(page, target);
   };
+  const guideOf = (page: string): string | undefined => (opened().guide.length === 0 ? undefined : linkOf(page)(GUIDE));
   // The engine's own filter of this name writes nothing for a misspelt name.
   config.addFilter("safe", (markup?: string | Html) => new nunjucks.runtime.SafeString(String(stated(markup))));
   config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
     pageHead(opened(), page, { title: stated(title), summary, link: linkOf(page) }),
   );
   config.addFilter("headPart", headPart);
+  config.addFilter("guideLink", (page: string) => {
+    const guide = guideOf(page);
+    return guide === undefined ? "" : guideLink(guide);
+  });
   config.addFilter("footPart", (page: string) => {
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
-    return footPart({ summary, author, glossary, feed: feedOf(opened(), linkOf(page))?.address });
+    const guide = guideOf(page);
+    return footPart({ summary, author, guide, glossary, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string, heading: string, story: string) => {
     const { views: kits, classes } = opened();
-    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, link: linkOf(page) });
+    const links = { link: linkOf(page), guide: guideOf(page) };
+    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, ...links });
   });
   config.addFilter("glossaryPage", glossaryPage);
+  config.addFilter("guideContents", (page: string) => guideContents(opened().guide, linkOf(page)));
+  config.addFilter("guidePage", (page: string, name: string) => {
+    const { guide, guidePage, views } = opened();
+    const shown = { page: guidePage(stated(name)), guide, kit: views[0] };
+    return guidePagePart({ ...shown, reference: referenceOf, link: linkOf(page) });
+  });
   config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {

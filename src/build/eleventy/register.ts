@@ -32,6 +32,7 @@ export function registerSite(config: SiteConfig): void {
   addBundleLinks(config, root);
   addKitPages(config);
   addGlossary(config);
+  addGuide(config);
   addStandIns(config);
   registerClasses(config, opened);
   registerFonts(config);
@@ -71,6 +72,29 @@ function addGlossary(config: SiteConfig): void {
     layout: "base.njk",
     eleventyComputed: { title: () => messages.glossaryTitle(), summary: () => messages.glossarySummary() },
     permalink: "glossary/index.html",
+    eleventyExcludeFromCollections: true,
+  });
+}
+
+/** The guide's contents, and a page for each of its files. */
+function addGuide(config: SiteConfig): void {
+  config.addGlobalData("guideNames", () => opened().guide.map((page) => page.name));
+  config.addGlobalData("guideContents", () => (opened().guide.length === 0 ? [] : ["guide"]));
+  config.addTemplate("guide.njk", "{{ page.url | guideContents | safe }}", {
+    layout: "guide.njk",
+    eleventyComputed: { title: () => messages.guideTitle(), summary: () => messages.guideSummary() },
+    permalink: "{{ contents }}/index.html",
+    pagination: { data: "guideContents", size: 1, alias: "contents" },
+    eleventyExcludeFromCollections: true,
+  });
+  config.addTemplate("guide-page.njk", "{{ page.url | guidePage(name) | safe }}", {
+    layout: "guide.njk",
+    eleventyComputed: {
+      title: ({ name }: { name: string }) => opened().guidePage(name).title,
+      summary: ({ name }: { name: string }) => opened().guidePage(name).summary,
+    },
+    permalink: "guide/{{ name }}/index.html",
+    pagination: { data: "guideNames", size: 1, alias: "name" },
     eleventyExcludeFromCollections: true,
   });
 }

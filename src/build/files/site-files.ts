@@ -8,12 +8,20 @@ import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
 
 /** Writes what says where the site's pages stand: site map and feed. Without an address there is neither. */
-export function writeSiteFiles(output: string, { views, classes, settings }: Library): void {
+export function writeSiteFiles(output: string, { views, classes, guide, settings }: Library): void {
   const { url } = settings;
   if (url === undefined) return;
   const kits = views.map(({ kit }) => kit);
   const slugs = classes.map(({ slug }) => slug);
-  writeFileSync(join(output, "sitemap.xml"), sitemap(url, kits, slugs));
+  writeFileSync(
+    join(output, "sitemap.xml"),
+    sitemap(
+      url,
+      kits,
+      slugs,
+      guide.map(({ name }) => name),
+    ),
+  );
   if (hasFeed(settings, kits)) writeFileSync(join(output, FEED), feed({ ...settings, url }, kits));
 }
 

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import type { GuidePage } from "../../core/guide/guide-page.ts";
 import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import { readCautions } from "../../input/cautions/read-cautions.ts";
@@ -6,6 +7,7 @@ import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
+import { readGuide } from "../../input/guide/read-guide.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
@@ -25,12 +27,15 @@ export interface Library {
   readonly views: readonly PrintedKit[];
   readonly classes: readonly ClassView[];
   readonly cautions: readonly Caution[];
+  /** The guide in its order. */
+  readonly guide: readonly GuidePage[];
   readonly settings: SiteSettings;
   /** The words of the site's language. */
   readonly words: Catalogue;
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
+  readonly guidePage: (name: string) => GuidePage;
 }
 
 /**
@@ -50,6 +55,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     () => readCautions(base, settings.language),
     () => [],
   );
+  const guide = gathering.all(readGuide(base, settings.language));
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
@@ -64,15 +70,19 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     views,
     classes: plans.map((plan) => viewClass(plan, views, cautions, settings.url)),
     cautions,
+    guide,
     settings,
     words,
     messages: gathering.messages,
-    view: (slug) => {
-      const found = views.find((view) => view.slug === slug);
-      if (!found) throw new Error(`no kit "${slug}"`);
-      return found;
-    },
+    view: (slug) => found(views, (view) => view.slug === slug, slug),
+    guidePage: (name) => found(guide, (page) => page.name === name, name),
   };
+}
+
+function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T {
+  const one = list.find(is);
+  if (!one) throw new Error(`nothing is called "${name}"`);
+  return one;
 }
 
 /** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */

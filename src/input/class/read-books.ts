@@ -4,14 +4,14 @@ import { OF_A_BOOK } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
 import { KitError } from "../files/message.ts";
 import type { YamlFile } from "../files/yaml.ts";
-import { FIT_COLUMNS } from "./schema-seat.ts";
+import { BOOK_COLUMNS, FIT_COLUMNS } from "./schema-seat.ts";
 
 /** A row of the books table as the front matter would state it, with its place in the file. */
 export interface BookRow extends YamlFile {
   readonly value: Record<string, unknown>;
 }
 
-const COLUMNS: readonly string[] = ["seat", "kit", ...OF_A_BOOK, ...FIT_COLUMNS, "pace"];
+const COLUMNS: readonly string[] = Object.keys(BOOK_COLUMNS);
 
 /**
  * Reads a books table (CSV, RFC 4180, a head row with the columns' names; empty cells are left out). Spreadsheets that write

@@ -1,12 +1,11 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
+import { OF_A_BOOK } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, length, words } from "../files/schema-fields.ts";
+import { FACTS } from "../files/schema-facts.ts";
+import { choice, count, described, leftOut, length, words } from "../files/schema-fields.ts";
 import { bookSchema } from "../kit/schema-book.ts";
-import { borderLeaves } from "../kit/schema-fit.ts";
-
-/** Columns of the books table that say how the kit is matched to it. */
-export const FIT_COLUMNS = ["height", "head", "borderBefore", "borderAfter", "foldStyle"] as const;
+import { borderAfter, borderBefore, borderLeaves } from "../kit/schema-fit.ts";
 
 /** How many times the kits' estimate someone takes. */
 export const pace = (about: () => string) =>
@@ -14,29 +13,32 @@ export const pace = (about: () => string) =>
     .number()
     .min(0.2)
     .max(5)
-    .meta(described(() => say.fieldPace({ about: about() })));
+    .meta(described(() => say.fieldPace({ about: about() })))
+    .register(FACTS, { about });
 
 const seatBook = bookSchema.omit({ square: true, boardThickness: true }).meta(described(say.fieldSeatBook));
 
 const seatFit = z
   .strictObject({
-    height: length(say.fieldSeatHeight, BOUNDS.pictureHeight).optional(),
-    head: length(say.fieldSeatHead, BOUNDS.head).optional(),
-    borderLeaves: borderLeaves(say.fieldSeatBorderLeaves).optional(),
-    foldStyle: choice(say.fieldSeatFoldStyle, ["single", "stepped"]).optional(),
-    depths: z
-      .array(length(say.fieldSeatDepth, BOUNDS.depth))
-      .min(BOUNDS.levels.least)
-      .max(BOUNDS.levels.most)
-      .optional()
-      .meta(described(say.fieldSeatDepths)),
+    height: leftOut(length(say.fieldSeatHeight, BOUNDS.pictureHeight), say.fieldAsTheKit),
+    head: leftOut(length(say.fieldSeatHead, BOUNDS.head), say.fieldAsTheKit),
+    borderLeaves: leftOut(borderLeaves(say.fieldSeatBorderLeaves), say.fieldAsTheKit),
+    foldStyle: leftOut(choice(say.fieldSeatFoldStyle, ["single", "stepped"]), say.fieldAsTheKit),
+    depths: leftOut(
+      z
+        .array(length(say.fieldSeatDepth, BOUNDS.depth))
+        .min(BOUNDS.levels.least)
+        .max(BOUNDS.levels.most)
+        .meta(described(say.fieldSeatDepths)),
+      say.fieldAsTheKit,
+    ),
   })
   .meta(described(say.fieldSeatFit));
 
 const seatLight = z
   .strictObject({
-    diameter: length(say.fieldSeatLightDiameter, BOUNDS.lightDiameter).optional(),
-    height: length(say.fieldSeatLightHeight, BOUNDS.lightHeight).optional(),
+    diameter: leftOut(length(say.fieldSeatLightDiameter, BOUNDS.lightDiameter), say.fieldAsTheKit),
+    height: leftOut(length(say.fieldSeatLightHeight, BOUNDS.lightHeight), say.fieldAsTheKit),
   })
   .meta(described(say.fieldSeatLight));
 
@@ -44,13 +46,30 @@ const seatLight = z
 export const seatSchema = z
   .strictObject({
     seat: count(say.fieldSeatNumber, BOUNDS.seat),
-    kit: words(say.fieldSeatKit).optional(),
-    book: seatBook.optional(),
-    fit: seatFit.optional(),
-    light: seatLight.optional(),
-    pace: pace(say.fieldSeatPace).optional(),
+    kit: leftOut(words(say.fieldSeatKit), say.fieldSeatKitUsual),
+    book: leftOut(seatBook, say.fieldSeatBookUsual),
+    fit: leftOut(seatFit, say.fieldAsTheKit),
+    light: leftOut(seatLight, say.fieldAsTheKit),
+    pace: leftOut(pace(say.fieldSeatPace), say.fieldSeatPaceUsual),
   })
   .meta(described(say.fieldSeat));
 
 /** A row of the books table after its texts were read. */
 export const bookRow = z.strictObject({ ...seatSchema.shape, fit: seatFit.optional() });
+
+/** Columns of the books table that say how the kit is matched to it. */
+export const FIT_COLUMNS = ["height", "head", "borderBefore", "borderAfter", "foldStyle"] as const;
+
+/** The columns of the books table in their order, each with the field that its cells stand for. */
+export const BOOK_COLUMNS: Readonly<Record<string, z.ZodType>> = {
+  seat: seatSchema.shape.seat,
+  kit: seatSchema.shape.kit,
+  ...Object.fromEntries(OF_A_BOOK.map((column) => [column, seatBook.shape[column]])),
+  plates: leftOut(words(say.fieldColumnPlates), say.fieldColumnPlatesUsual),
+  height: seatFit.shape.height,
+  head: seatFit.shape.head,
+  borderBefore: leftOut(borderBefore, say.fieldAsTheKit),
+  borderAfter: leftOut(borderAfter, say.fieldAsTheKit),
+  foldStyle: seatFit.shape.foldStyle,
+  pace: seatSchema.shape.pace,
+};

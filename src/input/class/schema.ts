@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, described, number, words } from "../files/schema-fields.ts";
+import { FACTS } from "../files/schema-facts.ts";
+import { amount, choice, described, leftOut, number, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
@@ -9,19 +10,24 @@ import { pace, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
 
-const date = (about: () => string) => z.iso.date().meta(described(() => say.fieldDate({ about: about() })));
+const date = (about: () => string) =>
+  z.iso
+    .date()
+    .meta(described(() => say.fieldDate({ about: about() })))
+    .register(FACTS, { about });
 
 const minutes = (about: () => string, least = 0) =>
   z
     .number()
     .min(least)
     .max(1440)
-    .meta(described(() => say.fieldMinutes({ about: about(), least: String(least), most: "1440" })));
+    .meta(described(() => say.fieldMinutes({ about: about(), least: String(least), most: "1440" })))
+    .register(FACTS, { about, measure: "minutes" });
 
 const session = z
   .strictObject({
     title: words(say.fieldSessionTitle).optional(),
-    date: date(say.fieldSessionDate).optional(),
+    date: leftOut(date(say.fieldSessionDate), say.fieldSessionDateUsual),
     starts: z
       .string()
       .regex(/^([01]\d|2[0-3]):[0-5]\d$/)
@@ -36,7 +42,7 @@ const session = z
 const stock = z
   .strictObject({
     item: words(say.fieldStockItem),
-    quantity: z.number().positive().meta(described(say.fieldStockQuantity)),
+    quantity: amount(say.fieldStockQuantity),
   })
   .meta(described(say.fieldStockEntry));
 
@@ -59,7 +65,7 @@ export const classMatter = z
       .default([])
       .meta(described(say.fieldReady)),
     fittingShare: number(say.fieldFittingShare, 0, 1).default(0.5),
-    sheets: sheetSizes.optional(),
+    sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldClassWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
     currency: words(say.fieldCurrency).optional(),

@@ -3,6 +3,7 @@ import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
+import { aboutOf, FACTS } from "./schema-facts.ts";
 import type { SchemaFault } from "./schema-fault.ts";
 
 /**
@@ -40,7 +41,8 @@ export function length(about: About, { least, most }: Bounds<"length">): z.ZodTy
       }
       return z.NEVER;
     })
-    .meta(described(() => say.fieldLength({ about: about(), ...typed(least, most), help: say.fieldLengthHelp() })));
+    .meta(described(() => say.fieldLength({ about: about(), ...typed(least, most), help: say.fieldLengthHelp() })))
+    .register(FACTS, { about, measure: "mm", least, most });
 }
 
 /** A whole number. */
@@ -50,7 +52,8 @@ export function count(about: About, { least, most }: Bounds<"count">): z.ZodNumb
     .int()
     .min(least)
     .max(most)
-    .meta(described(() => say.fieldCount({ about: about(), ...typed(least, most) })));
+    .meta(described(() => say.fieldCount({ about: about(), ...typed(least, most) })))
+    .register(FACTS, { about });
 }
 
 /** The number of a leaf in its book. */
@@ -64,7 +67,26 @@ export function number(about: About, least: number, most: number): z.ZodNumber {
     .number()
     .min(least)
     .max(most)
-    .meta(described(() => say.fieldNumber({ about: about(), ...typed(least, most) })));
+    .meta(described(() => say.fieldNumber({ about: about(), ...typed(least, most) })))
+    .register(FACTS, { about });
+}
+
+/** How much or how many of something; more than nothing. */
+export function amount(about: About): z.ZodNumber {
+  return z
+    .number()
+    .positive()
+    .meta(described(() => say.fieldAmount({ about: about() })))
+    .register(FACTS, { about });
+}
+
+/** What something costs. */
+export function price(about: About): z.ZodNumber {
+  return z
+    .number()
+    .min(0)
+    .meta(described(() => say.fieldCost({ about: about() })))
+    .register(FACTS, { about });
 }
 
 /** A text that is not empty. */
@@ -73,7 +95,8 @@ export function words(about: About): z.ZodString {
     .string()
     .trim()
     .min(1)
-    .meta(described(() => say.fieldText({ about: about() })));
+    .meta(described(() => say.fieldText({ about: about() })))
+    .register(FACTS, { about });
 }
 
 /** Working time for one of something. */
@@ -82,16 +105,44 @@ export function seconds(about: About): z.ZodNumber {
     .number()
     .min(0)
     .max(3600)
-    .meta(described(() => say.fieldSeconds({ about: about(), ...typed(0, 3600) })));
+    .meta(described(() => say.fieldSeconds({ about: about(), ...typed(0, 3600) })))
+    .register(FACTS, { about, measure: "seconds" });
 }
 
 /** One of some words. */
 export const choice = <const T extends readonly [string, ...string[]]>(about: About, values: T) =>
-  z.enum(values).meta(described(() => say.fieldChoice({ about: about(), values: values.join(", ") })));
+  z
+    .enum(values)
+    .meta(described(() => say.fieldChoice({ about: about(), values: values.join(", ") })))
+    .register(FACTS, { about });
 
 /** Address on the web. */
 export const address = (about: About) =>
-  z.url({ protocol: /^https?$/ }).meta(described(() => say.fieldAddress({ about: about() })));
+  z
+    .url({ protocol: /^https?$/ })
+    .meta(described(() => say.fieldAddress({ about: about() })))
+    .register(FACTS, { about });
+
+/** A list of as many things as may be. */
+export function list<T extends z.ZodType>(about: About, of: T, least: number, most: number): z.ZodArray<T> {
+  const allowed = (): string =>
+    least > 0
+      ? say.fieldListBetween({ about: about(), ...typed(least, most) })
+      : say.fieldListMost({ about: about(), most: String(most) });
+  const made = z.array(of).min(least).max(most).meta(described(allowed));
+  FACTS.add(made, { about });
+  return made;
+}
+
+/** A field that may be left out, and what holds then. */
+export function leftOut<T extends z.ZodType>(schema: T, usual: About): z.ZodOptional<T> {
+  const about = (): string => aboutOf(schema) ?? "";
+  const made = schema
+    .optional()
+    .meta(described(() => say.fieldLeftOut({ about: schema.description ?? about(), usual: usual() })));
+  FACTS.add(made, { about, usual });
+  return made;
+}
 
 /** Bounds as an author types them. */
 function typed(least: number, most: number): { readonly least: string; readonly most: string } {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { leafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, leaf, length } from "../files/schema-fields.ts";
+import { choice, count, described, leaf, leftOut, length } from "../files/schema-fields.ts";
 
 const plate = z
   .strictObject({
@@ -19,7 +19,7 @@ export const bookSchema = z
     blockThickness: length(say.fieldBookBlockThickness, BOUNDS.blockThickness),
     leaves: count(say.fieldBookLeaves, BOUNDS.leaves),
     pageOneLeaf: leaf(say.fieldBookPageOneLeaf).default(leafNumber(1)),
-    lastPage: count(say.fieldBookLastPage, BOUNDS.page).optional(),
+    lastPage: leftOut(count(say.fieldBookLastPage, BOUNDS.page), say.fieldBookLastPageUsual),
     plates: z.array(plate).default([]).meta(described(say.fieldBookPlates)),
     direction: choice(say.fieldBookDirection, ["ltr", "rtl"]).default("ltr"),
     square: length(say.fieldBookSquare, BOUNDS.square).default(3),

@@ -1,15 +1,27 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
+import { MM_PER_INCH } from "../../core/units/length.ts";
+import { rulerStep } from "../../core/units/ruler.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, leaf, length, number } from "../files/schema-fields.ts";
+import { FACTS } from "../files/schema-facts.ts";
+import { choice, count, described, leaf, leftOut, length, number } from "../files/schema-fields.ts";
 
 const solvable = z.literal("solve");
 
+const degrees = z.number().min(BOUNDS.opening.least).max(BOUNDS.opening.most).register(FACTS, { measure: "degrees" });
+
+/** The finest step of a ruler in the kit's units, as authors type it. */
+const finestStep = (): string =>
+  say.fieldFitMarkStepUsual({
+    mm: String(rulerStep("mm", "fine")),
+    parts: String(Math.round(MM_PER_INCH / rulerStep("in", "fine"))),
+  });
+
+export const borderBefore = count(say.fieldBorderBefore, BOUNDS.borderLeaves);
+export const borderAfter = count(say.fieldBorderAfter, BOUNDS.borderLeaves);
+
 /** Whole leaves before and after the picture. */
-export const borderLeaves = (about: () => string) =>
-  z
-    .tuple([count(say.fieldBorderBefore, BOUNDS.borderLeaves), count(say.fieldBorderAfter, BOUNDS.borderLeaves)])
-    .meta(described(about));
+export const borderLeaves = (about: () => string) => z.tuple([borderBefore, borderAfter]).meta(described(about));
 
 /** How a picture is matched to a book. */
 export const fitSchema = z
@@ -21,18 +33,17 @@ export const fitSchema = z
         count(say.fieldFitPictureLeavesCount, BOUNDS.pictureLeaves),
       ])
       .default("fill")
-      .meta(described(say.fieldFitPictureLeaves)),
-    head: length(say.fieldFitHead, BOUNDS.head).optional(),
+      .meta(described(say.fieldFitPictureLeaves))
+      .register(FACTS, { about: say.fieldFitPictureLeavesAbout }),
+    head: leftOut(length(say.fieldFitHead, BOUNDS.head), say.fieldFitHeadUsual),
     height: z
       .union([solvable, length(say.fieldFitHeightLength, BOUNDS.pictureHeight)])
-      .meta(described(() => say.fieldFitHeight({ help: say.fieldLengthHelp() }))),
-    opening: z
-      .union([solvable, z.number().min(BOUNDS.opening.least).max(BOUNDS.opening.most)])
-      .optional()
-      .meta(described(say.fieldFitOpening)),
+      .meta(described(() => say.fieldFitHeight({ help: say.fieldLengthHelp() })))
+      .register(FACTS, { about: say.fieldFitHeightLength }),
+    opening: leftOut(z.union([solvable, degrees]).meta(described(say.fieldFitOpening)), say.fieldFitOpeningUsual),
     view: choice(say.fieldFitView, ["front", "along"]).default("front"),
     spine: choice(say.fieldFitSpine, ["flat", "rounded"]).default("flat"),
-    markStep: length(say.fieldFitMarkStep, BOUNDS.markStep).optional(),
+    markStep: leftOut(length(say.fieldFitMarkStep, BOUNDS.markStep), finestStep),
     leastTab: length(say.fieldFitLeastTab, BOUNDS.leastTab).default(3),
     foldStyle: choice(say.fieldFitFoldStyle, ["single", "stepped"]).default("single"),
     gutterClearance: length(say.fieldFitGutterClearance, BOUNDS.gutterClearance).default(5),

@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { PRICED } from "../../core/kit/supply-id.ts";
 import * as say from "../../words/messages.ts";
-import { described, seconds, words } from "../files/schema-fields.ts";
+import { FACTS } from "../files/schema-facts.ts";
+import { amount, described, price, seconds, words } from "../files/schema-fields.ts";
 
 /** An author's or a teacher's own prices. */
 export const priceList = z
-  .partialRecord(z.enum(PRICED), z.number().min(0).meta(described(say.fieldPrice)))
-  .meta(described(() => say.fieldPrices({ keys: PRICED.join(", ") })));
+  .partialRecord(z.enum(PRICED), price(say.fieldPrice))
+  .meta(described(() => say.fieldPrices({ about: say.fieldPricesAbout(), keys: PRICED.join(", ") })))
+  .register(FACTS, { about: say.fieldPricesAbout });
 
 /** Working times, each with a usual one. */
 export const rateSchema = z
@@ -27,8 +29,8 @@ export const rateSchema = z
 export const supplySchema = z
   .strictObject({
     item: words(say.fieldSupplyItem),
-    quantity: z.number().positive().default(1).meta(described(say.fieldSupplyQuantity)),
+    quantity: amount(say.fieldSupplyQuantity).default(1),
     unit: words(say.fieldSupplyUnit).default(() => say.frontPieces()),
-    price: z.number().min(0).optional().meta(described(say.fieldSupplyPrice)),
+    price: price(say.fieldSupplyPrice).optional(),
   })
   .meta(described(say.fieldSupply));

@@ -2,12 +2,13 @@ import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import { SHEET_NAMES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
-import { choice, described, length, words } from "../files/schema-fields.ts";
+import { FACTS } from "../files/schema-facts.ts";
+import { choice, described, leftOut, length, words } from "../files/schema-fields.ts";
 
 /** A battery light that stands inside the book. */
 export const lightSchema = z
   .strictObject({
-    in: words(say.fieldLightIn).optional(),
+    in: leftOut(words(say.fieldLightIn), say.fieldLightInUsual),
     diameter: length(say.fieldLightDiameter, BOUNDS.lightDiameter),
     height: length(say.fieldLightHeight, BOUNDS.lightHeight),
     clearance: length(say.fieldLightClearance, BOUNDS.lightClearance).default(1),
@@ -15,7 +16,8 @@ export const lightSchema = z
     floor: z
       .union([z.literal("auto"), length(say.fieldLightFloorLength, BOUNDS.lightFloor)])
       .default("auto")
-      .meta(described(() => say.fieldLightFloor({ help: say.fieldLengthHelp() }))),
+      .meta(described(() => say.fieldLightFloor({ help: say.fieldLengthHelp() })))
+      .register(FACTS, { about: say.fieldLightFloorLength }),
     cells: words(say.fieldLightCells).optional(),
   })
   .meta(described(say.fieldLight));
@@ -43,4 +45,5 @@ export const sheetSizes = z
   .array(z.union([z.enum(SHEET_NAMES), sheet]))
   .min(1)
   .max(6)
-  .meta(described(say.fieldSheets));
+  .meta(described(() => say.fieldSheets({ about: say.fieldSheetsAbout() })))
+  .register(FACTS, { about: say.fieldSheetsAbout });

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, length, words } from "../files/schema-fields.ts";
+import { choice, count, described, leftOut, length, list, number, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
@@ -34,9 +34,9 @@ const picture = z
 const level = z
   .strictObject({
     name: words(say.fieldLevelName),
-    depth: length(say.fieldLevelDepth, BOUNDS.depth).optional(),
-    line: count(say.fieldLevelLine, BOUNDS.gaugeLine).optional(),
-    background: z.boolean().optional().meta(described(say.fieldLevelBackground)),
+    depth: leftOut(length(say.fieldLevelDepth, BOUNDS.depth), say.fieldLevelDepthUsual),
+    line: leftOut(count(say.fieldLevelLine, BOUNDS.gaugeLine), say.fieldLevelLineUsual),
+    background: leftOut(z.boolean().meta(described(say.fieldLevelBackground)), say.fieldLevelBackgroundUsual),
   })
   .meta(described(say.fieldLevel));
 
@@ -56,20 +56,20 @@ export const frontMatter = z
     title: words(say.fieldKitTitle),
     summary: words(say.fieldKitSummary),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
-    versions: z.array(versionSchema).max(200).default([]).meta(described(say.fieldVersions)),
+    versions: list(say.fieldVersions, versionSchema, 0, 200).default([]),
     licence: licenceSchema.optional(),
-    links: z.array(linkSchema).max(12).default([]).meta(described(say.fieldLinks)),
+    links: list(say.fieldLinks, linkSchema, 0, 12).default([]),
     credit: creditSchema.optional(),
     picture,
-    photos: z.array(photoSchema).max(12).default([]).meta(described(say.fieldPhotos)),
-    levels: z.array(level).min(BOUNDS.levels.least).max(BOUNDS.levels.most).meta(described(say.fieldLevels)),
-    gauge: gauge.optional(),
+    photos: list(say.fieldPhotos, photoSchema, 0, 12).default([]),
+    levels: list(say.fieldLevels, level, BOUNDS.levels.least, BOUNDS.levels.most),
+    gauge: leftOut(gauge, say.fieldGaugeUsual),
     book: bookSchema,
     fit: fitSchema,
     light: lightSchema.optional(),
     insert: insertSchema.optional(),
-    sheets: sheetSizes.optional(),
-    waste: z.number().min(0).max(1).default(0.1).meta(described(say.fieldKitWaste)),
+    sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
+    waste: number(say.fieldKitWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
     currency: words(say.fieldCurrency).optional(),
     rates: rateSchema.prefault({}),

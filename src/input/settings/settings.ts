@@ -1,6 +1,6 @@
 import { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { choice, described, words } from "../files/schema-fields.ts";
+import { choice, described, leftOut, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 
 /** Settings of a site, as its author writes them in content/site.yaml. */
@@ -32,7 +32,7 @@ export const siteSettings = z
     title: words(say.fieldSiteTitle).default("Leaflight"),
     summary: words(say.fieldSiteSummary).default(() => say.fieldSiteSummaryUsual()),
     url: siteUrl.optional(),
-    feedId: z.url().optional().meta(described(say.fieldSiteFeedId)),
+    feedId: leftOut(z.url().meta(described(say.fieldSiteFeedId)), say.fieldSiteFeedIdUsual),
     author: author.optional(),
     language: z
       .string()

@@ -7,7 +7,7 @@ export interface SiteList {
   readonly version: string;
   /** Kept at the first visit: catalogue, styles, scripts, fonts, icons. Paths below the site. */
   readonly shell: FileNames;
-  /** Kept once the catalogue has loaded them: its pictures, and the kits' data; or the reader has asked for. */
+  /** Kept once they were loaded: the catalogue's pictures, the kits' data, pages of classes and of the guide. */
   readonly seen: FileNames;
   /** Each kit's list by its slug: the name of its contents. */
   readonly kits: FileNames;
@@ -37,6 +37,8 @@ const SEEN = /^(front|front-lit)\.svg$|^kit-data\.js$/;
 /** Class pages with what they show: kept once they were opened. Packets and cut files of a class are fetched when they are asked for. */
 const OF_CLASSES = /^classes\//;
 const SEEN_OF_CLASS = /^classes\/[^/]+\/(seat-\d+\/)?(index\.html|front(-lit)?\.svg|pattern\.(csv|json))$/;
+/** Of the guide, its pages: kept once they were opened. */
+const OF_GUIDE = /^guide\//;
 /** The turning view's large script: kept once the reader has asked for the view. */
 const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
 /** For link previews, editors, other programs and missing addresses, and photos in the format that no browser with a worker asks for. */
@@ -48,7 +50,9 @@ export function listSite(
   nameOf: (text: string) => string,
 ): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
   const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
-  const shell = kept.filter(({ path }) => !KIT_PATH.test(path) && !OF_CLASSES.test(path) && !ON_DEMAND.test(path));
+  const shell = kept.filter(
+    ({ path }) => !KIT_PATH.test(path) && !OF_CLASSES.test(path) && !OF_GUIDE.test(path) && !ON_DEMAND.test(path),
+  );
   const inKits = kept.flatMap(({ path, name }) => {
     const match = KIT_PATH.exec(path);
     return match ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
@@ -61,7 +65,7 @@ export function listSite(
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));
-  const visited = kept.filter(({ path }) => SEEN_OF_CLASS.test(path) || ON_DEMAND.test(path));
+  const visited = kept.filter(({ path }) => SEEN_OF_CLASS.test(path) || OF_GUIDE.test(path) || ON_DEMAND.test(path));
   const names = {
     shell: namesOf(shell),
     seen: namesOf([...seen, ...visited]),

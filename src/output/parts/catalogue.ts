@@ -13,10 +13,12 @@ export interface CataloguePage {
   readonly kits: readonly KitView[];
   readonly classes: readonly ClassView[];
   readonly link: LinkTo;
+  /** Address of the guide as the page links to it; undefined where the site has none. */
+  readonly guide: string | undefined;
 }
 
 /** The main part of the catalogue: all kits with their finder, and all classes. */
-export function cataloguePage({ heading, story, kits, classes, link }: CataloguePage): Html {
+export function cataloguePage({ heading, story, kits, classes, link, guide }: CataloguePage): Html {
   const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
 ${finderPart({ kind: "catalogue", units: "mm" })}
 ${kitCards(kits, link)}
@@ -26,15 +28,16 @@ ${classList(classes, link)}`;
 <h1>${heading}</h1>
 <div class="lede">${story}</div>
 </section>
-${kits.length > 0 ? list : emptyCatalogue()}
+${kits.length > 0 ? list : emptyCatalogue(guide)}
 </main>`;
 }
 
 /** Told to an author whose site has no kit yet. */
-function emptyCatalogue(): Html {
+function emptyCatalogue(guide: string | undefined): Html {
   const words = rich(say.catalogueEmpty, {
     folder: html`<code>content/kits</code>`,
     file: html`<code>index.md</code>`,
+    guide: guide === undefined ? say.catalogueGuide() : html`<a href="${guide}">${say.catalogueGuide()}</a>`,
   });
   return html`<p class="empty">${words}</p>`;
 }

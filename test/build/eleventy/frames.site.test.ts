@@ -12,6 +12,7 @@ const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 /** What Eleventy gives each frame's pages; a name that is left out is none of theirs. */
 const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown>>[]>> = {
   "base.njk": [{ page: at("/offline.html"), title: "Title", summary: "About it", content: "<p>Content</p>" }],
+  "guide.njk": [{ content: "<p>Content</p>" }],
   "catalogue.njk": [{ page: at("/"), heading: "Kits", content: "<p>Story</p>" }],
   "kit.njk": [{ page: at("/kits/little-gull/", "little-gull"), content: "<p>Story</p>" }],
   "packet.njk": [

@@ -17,6 +17,8 @@ const MOON = "kits/harbour-moon/index.html";
 const KINDS = [
   "404.html",
   "glossary/index.html",
+  "guide/index.html",
+  "guide/kit-keys/index.html",
   "index.html",
   "kits/harbour-moon/bench/index.html",
   MOON,
@@ -64,6 +66,8 @@ describe("what a page says of itself", () => {
       "404.html": undefined,
       "offline.html": undefined,
       "glossary/index.html": `${ADDRESS}glossary/`,
+      "guide/index.html": `${ADDRESS}guide/`,
+      "guide/kit-keys/index.html": `${ADDRESS}guide/kit-keys/`,
       "index.html": ADDRESS,
       [MOON]: `${ADDRESS}kits/harbour-moon/`,
       "kits/harbour-moon/bench/index.html": `${ADDRESS}kits/harbour-moon/bench/`,
@@ -97,7 +101,12 @@ describe("what a page says of itself", () => {
     const ofMoon = entries!.filter((entry) => entry.links![0]!.href === `${ADDRESS}kits/harbour-moon/`);
     expect(ofMoon).toHaveLength(3);
     const listed = [...read("sitemap.xml").matchAll(/<loc>(.*?)<\/loc>/g)].map((match) => match[1]!);
-    expect(listed).toEqual(expect.arrayContaining([ADDRESS, `${ADDRESS}kits/harbour-moon/`, `${ADDRESS}glossary/`]));
+    const guide = pages()
+      .filter((page) => page.startsWith("guide/"))
+      .map((page) => ADDRESS + page.replace("index.html", ""));
+    expect(guide.length).toBeGreaterThan(10);
+    const wanted = [ADDRESS, `${ADDRESS}kits/harbour-moon/`, `${ADDRESS}glossary/`, ...guide];
+    expect(listed).toEqual(expect.arrayContaining(wanted));
     expect(new Set(listed).size).toBe(listed.length);
     for (const address of listed)
       expect(existsSync(join(dist, address.slice(ADDRESS.length), "index.html"))).toBe(true);

@@ -11,7 +11,7 @@ import { areaSheets, shelfSheets } from "./shelves.ts";
 
 const A4 = { name: "A4", width: 210, height: 297 };
 const LARGE = { name: "12 × 12 in", width: 304.8, height: 304.8 };
-/** Free edge of a sheet and free space between parts, mm, as the README states them. */
+/** Free edge of a sheet and free space between parts, mm, as the guide states them. */
 const EDGE = 8;
 const APART = 4;
 

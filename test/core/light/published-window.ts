@@ -1,4 +1,4 @@
-/** What the README says of pattern.json's light and window, and of the rest that these tests read. */
+/** What the guide says of pattern.json's light and window, and of the rest that these tests read. */
 export interface PublishedWindow {
   readonly book: {
     readonly leafHeight: number;

@@ -1,5 +1,3 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { publishedText } from "../../core/pattern/published.ts";
@@ -112,16 +110,6 @@ const SCHEMA = object(
   },
 );
 
-/** The names of all keys, but for those of the book (as in the kit), of the stages of work and of the figures of findings. */
-function keysOf(value: unknown): string[] {
-  if (Array.isArray(value)) return value.flatMap(keysOf);
-  if (value === null || typeof value !== "object") return [];
-  return Object.entries(value).flatMap(([key, inner]) => [
-    key,
-    ...(["book", "byStage", "unnumbered", "findings"].includes(key) ? [] : keysOf(inner)),
-  ]);
-}
-
 const validate = new Ajv2020.default({ allErrors: true, strict: false }).compile(SCHEMA);
 
 describe("patternJson(kit, pattern, findings, supplies, effort)", () => {
@@ -131,14 +119,6 @@ describe("patternJson(kit, pattern, findings, supplies, effort)", () => {
       validate.errors?.map((error) => `${error.instancePath} ${error.message} ${JSON.stringify(error.params)}`) ?? [],
     ).toEqual([]);
     expect(valid).toBe(true);
-  });
-
-  it("has no key that the README's reference does not name", () => {
-    const readme = readFileSync(join(import.meta.dirname, "../../../README.md"), "utf8");
-    const reference = /## Reference: pattern\.json\n([\s\S]*?)\n## /.exec(readme)![1]!;
-    const named = new Set([...reference.matchAll(/`([A-Za-z]+)`/g)].map((match) => match[1]!));
-    const keys = new Set(KITS.flatMap(([, folder]) => keysOf(JSON.parse(publishedText(folder)))));
-    expect([...keys].filter((key) => !named.has(key)).sort()).toEqual([]);
   });
 
   it.each(KITS)("%s: says which leaf an unnumbered one is, and only of those", (_, folder) => {

@@ -41,6 +41,17 @@ describe("sitemap(url, kits)", () => {
     ]);
   });
 
+  it("lists the guide's contents and pages before the glossary, where there are any", () => {
+    expect(entries(sitemap(SITE, [], ["evening"], ["measure", "keys"])).map(({ loc }) => loc)).toEqual([
+      SITE,
+      `${SITE}classes/evening/`,
+      `${SITE}guide/`,
+      `${SITE}guide/measure/`,
+      `${SITE}guide/keys/`,
+      `${SITE}glossary/`,
+    ]);
+  });
+
   it("states no day where no kit does", () => {
     expect(entries(sitemap(SITE, [kitWith("tide-and-lamp", {})])).map((one) => one.lastmod)).toEqual([
       undefined,

@@ -14,6 +14,7 @@ const FILES = [
   "sw.js",
   "assets/scripts/kit.js",
   "schema/kit.json",
+  "guide/keys/index.html",
   "kits/gull/index.html",
   "kits/gull/kit-data.js",
   "kits/gull/front.svg",
@@ -41,11 +42,12 @@ describe("listSite(files, nameOf)", () => {
     expect(Object.keys(site.shell)).toEqual(["assets/scripts/kit.js", "index.html", "offline.html"]);
   });
 
-  it("keeps of kits what the catalogue shows and loads, of classes the pages with their pictures", () => {
+  it("keeps of kits what the catalogue shows and loads, of classes the pages with their pictures, and the guide", () => {
     expect(Object.keys(site.seen)).toEqual([
       "classes/evening/index.html",
       "classes/evening/seat-3/front.svg",
       "classes/evening/seat-3/index.html",
+      "guide/keys/index.html",
       "kits/gull/front.svg",
       "kits/gull/kit-data.js",
       "kits/moon/front-lit.svg",

@@ -1,16 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { MOST_AT_FIRST, MOST_SCRIPT } from "../../benchmark/bounds.ts";
 import { middleAndMost } from "../../benchmark/numbers.ts";
 import { PAGES, TYPED } from "../../benchmark/scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "../../benchmark/sizes.ts";
 import { typeFigures } from "../../benchmark/typing.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
-/** Most bytes of script that a page loads by itself, or at once for a reader's book, after gzip -9. */
-const MOST_SCRIPT = 80_000;
-
-/** Pages that fetch what fits them to a reader's book only for her, and the most that they load by themselves. */
+/** Pages that fetch what fits them to a reader's book only for her. */
 const FITS_ANEW = /^kits\/[^/]+\/(index|packet\/.*)\.html$/;
-const MOST_AT_FIRST = 6_000;
 
 /** Most turns of the loop that a computation at a key takes; a turn is about half a frame on a machine of 2025. */
 const MOST_TURNS = 4;

@@ -7,6 +7,9 @@ import { describe, expect, it } from "vitest";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { newReader, settled, visit } from "../../site/visit.ts";
 
+/** One kit has every kind of page, with light and window; of the guide, a chapter and a table of keys. */
+const OF_OTHERS = /^classes\/|^kits\/(?!harbour-moon\/)|^guide\/(?!making-a-kit|site-settings)/;
+
 /** The pages' policy: nothing inline, nothing from elsewhere, from a host and from the disk. */
 export function policySuite(served: () => OpenedSite): void {
   const pages = () =>
@@ -15,8 +18,7 @@ export function policySuite(served: () => OpenedSite): void {
       .map((entry) => relative(served().dist, join(entry.parentPath, entry.name)))
       .sort();
 
-  /** One kit has every kind of a kit's page, with light and window; a class's pages have a suite of their own. */
-  const kinds = () => pages().filter((one) => !/^(kits\/(?!harbour-moon\/)|classes\/)/.test(one));
+  const kinds = () => pages().filter((one) => !OF_OTHERS.test(one));
 
   /** Uses what a page offers, so that scripts make what they make. */
   async function use(page: Page, file: string): Promise<void> {

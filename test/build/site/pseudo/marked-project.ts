@@ -1,6 +1,8 @@
 import { readdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { parse, stringify } from "yaml";
+import { GUIDE_FIGURES } from "../../../../src/core/guide/guide-page.ts";
+import { REFERENCES } from "../../../../src/core/guide/reference.ts";
 import { PSEUDO } from "../../../../src/words/pseudo.ts";
 import { fixtureFrontMatter } from "../../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "../../../site/project.ts";
@@ -42,6 +44,7 @@ export function markedProject(): Project {
   project.write("content/kits/harbour-moon/index.md", page(markedMoon()));
   project.write("content/kits/little-gull/index.md", page(markedGull()));
   writeClass(project);
+  writeGuide(project);
   const motifs = join(project.folder, "content/motifs");
   for (const file of readdirSync(motifs))
     renameSync(join(motifs, file), join(motifs, `${mark(file.replace(".svg", ""))}.svg`));
@@ -109,6 +112,16 @@ function writeClass(project: Project): void {
   rmSync(join(project.folder, demo), { recursive: true });
   project.write(CLASS, page({ ...matter, kits, sessions, stock, bring: matter.bring.map(mark) }));
   project.write("content/classes/evenings/books.csv", books.join("\n"));
+}
+
+/** A chapter, and a page with every table of keys. */
+function writeGuide(project: Project): void {
+  rmSync(join(project.folder, "content/guide"), { recursive: true });
+  const matter = (title: string, order: number) => ({ title: mark(title), summary: mark("A line"), order });
+  const tables = REFERENCES.map((name) => `## ${mark(name)}\n\n<!-- reference: ${name} -->\n`).join("\n");
+  const drawings = GUIDE_FIGURES.map((name) => `\n<!-- figure: ${name} -->\n`).join("");
+  project.write("content/guide/en/folding.md", page(matter("Folding", 1)) + drawings);
+  project.write("content/guide/en/keys.md", page({ ...matter("Keys", 2), kind: "reference" }) + tables);
 }
 
 /** Spoils both kits as their authors may: one by fields that cannot be so, the other by a level deeper than its leaves. */

@@ -1,0 +1,94 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { GUIDE_FIGURES, type GuidePage, type GuidePassage } from "../../core/guide/guide-page.ts";
+import { REFERENCES } from "../../core/guide/reference.ts";
+import * as say from "../../words/messages.ts";
+import { readFrontMatter } from "../files/front-matter.ts";
+import { KitError, type KitMessage } from "../files/message.ts";
+import { type Readings, readEach } from "../files/readings.ts";
+import { schemaMessages } from "../files/schema-messages.ts";
+import { SOURCE } from "../words/read-words.ts";
+import { guideJsonSchema, guideMatter } from "./schema.ts";
+
+/** Where the guide stands below the project: a folder for each language. */
+export const GUIDE_FOLDER = "content/guide";
+
+/** A line that says where a table of keys or a drawing stands: `<!-- reference: kit -->`, `<!-- figure: measure -->`. */
+const DIRECTIVE = /^<!--\s*(reference|figure):\s*(\S*)\s*-->$/;
+
+/**
+ * The guide of a language in the project `base`, in its order. A page that the language's folder has not is the one of the
+ * language without its region, or the English one. A page that cannot be read stops none of the others.
+ */
+export function readGuide(base: string, language: string): Readings<GuidePage> {
+  const languages = [...new Set([language, language.split("-")[0]!, SOURCE])];
+  const names = [...new Set(languages.flatMap((one) => pagesIn(base, one)))].sort();
+  const sources = names.map((name) => ({
+    name,
+    language: languages.find((one) => pagesIn(base, one).includes(name))!,
+  }));
+  const { made, messages } = readEach(sources, (source) => readPage(base, source));
+  return { made: made.toSorted((a, b) => a.order - b.order).map(({ page }) => page), messages };
+}
+
+function pagesIn(base: string, language: string): string[] {
+  const folder = join(base, GUIDE_FOLDER, language);
+  const files = existsSync(folder) ? readdirSync(folder) : [];
+  return files.filter((file) => file.endsWith(".md")).map((file) => file.slice(0, -".md".length));
+}
+
+function readPage(
+  base: string,
+  { name, language }: { readonly name: string; readonly language: string },
+): { readonly order: number; readonly page: GuidePage } {
+  const file = `${GUIDE_FOLDER}/${language}/${name}.md`;
+  const text = readFileSync(join(base, file), "utf8")
+    .replaceAll("\r\n", "\n")
+    .replace(/^\uFEFF/, "");
+  const yaml = readFrontMatter(file, text);
+  const parsed = guideMatter.safeParse(yaml.value);
+  if (!parsed.success) {
+    const checked = { file, yaml, schema: guideJsonSchema(), whole: say.checkFieldFrontMatter() };
+    throw new KitError(schemaMessages(checked, parsed.error.issues));
+  }
+  const { order, title, summary, kind } = parsed.data;
+  const lines = text.split("\n");
+  const begin = lines.indexOf("---", 1) + 1;
+  return { order, page: { name, title, summary, kind, language, passages: passagesOf(file, lines, begin) } };
+}
+
+/** The lines after the front matter, from the line with this number on. */
+function passagesOf(file: string, lines: readonly string[], begin: number): GuidePassage[] {
+  const passages: GuidePassage[] = [];
+  let begun: string[] = [];
+  const end = (): void => {
+    if (begun.join("").trim() !== "") passages.push({ markdown: begun.join("\n") });
+    begun = [];
+  };
+  for (const [i, line] of lines.slice(begin).entries()) {
+    const [, what, name] = DIRECTIVE.exec(line.trim()) ?? [];
+    if (name === undefined) begun.push(line);
+    else {
+      end();
+      const place = { file, line: begin + i + 1, column: 1 };
+      if (what === "figure")
+        passages.push({ figure: oneOf(GUIDE_FIGURES, name, { ...place, field: say.guideFigureField() }) });
+      else passages.push({ reference: oneOf(REFERENCES, name, { ...place, field: say.guideReferenceField() }) });
+    }
+  }
+  end();
+  return passages;
+}
+
+/** What a directive names. @throws KitError where there is none of that name */
+function oneOf<T extends string>(
+  known: readonly T[],
+  name: string,
+  place: Pick<KitMessage, "file" | "line" | "column" | "field">,
+): T {
+  const found = known.find((one) => one === name);
+  if (found !== undefined) return found;
+  const given = say.checkGiven({ value: JSON.stringify(name) });
+  const allowed = say.guideDirectives({ names: known.join(", ") });
+  throw new KitError([{ ...place, given, allowed, remedy: say.frontCorrectName() }]);
+}

@@ -1,0 +1,17 @@
+import { z } from "zod";
+import { GUIDE_KINDS } from "../../core/guide/guide-page.ts";
+import * as say from "../../words/messages.ts";
+import { choice, count, words } from "../files/schema-fields.ts";
+import type { JsonSchema } from "../files/schema-messages.ts";
+
+/** The front matter of a page of the guide. */
+export const guideMatter = z.strictObject({
+  title: words(say.fieldGuideTitle),
+  summary: words(say.fieldGuideSummary),
+  order: count(say.fieldGuideOrder, { kind: "count", least: 1, most: 99 }),
+  kind: choice(say.fieldGuideKind, GUIDE_KINDS).default("chapter"),
+});
+
+export function guideJsonSchema(): JsonSchema {
+  return z.toJSONSchema(guideMatter, { io: "input", target: "draft-2020-12" }) as JsonSchema;
+}
