@@ -1,6 +1,7 @@
 /**
- * The whole number nearest to `start` that is allowed, going by `way` (1 or −1) until `end`; undefined where none is found.
- * Steps grow by a tenth, and the edge that was stepped over is then found exactly: one less of the way is not allowed.
+ * The whole number nearest to `start` that is allowed, going by `way` (1 or −1) until `end`, which is asked for last;
+ * undefined where none is found, or where `end` lies the other way. Steps grow by a tenth, and the edge that was stepped
+ * over is then found exactly: one less of the way is not allowed.
  */
 export function nearestCount(
   start: number,
@@ -8,11 +9,12 @@ export function nearestCount(
   end: number,
   allowed: (count: number) => boolean,
 ): number | undefined {
-  let before = start;
-  for (let gone = 1; gone <= Math.abs(end - start); gone = Math.max(gone + 1, Math.floor(gone * 1.1))) {
-    const count = start + way * gone;
-    if (allowed(count)) return edge(before, count, allowed);
-    before = count;
+  const furthest = way * (end - start);
+  let gone = 0;
+  while (gone < furthest) {
+    const before = gone;
+    gone = Math.min(furthest, Math.max(gone + 1, Math.floor(gone * 1.1)));
+    if (allowed(start + way * gone)) return edge(start + way * before, start + way * gone, allowed);
   }
   return undefined;
 }

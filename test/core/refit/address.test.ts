@@ -51,10 +51,53 @@ describe("toAddress(refit), fromAddress(address)", () => {
     expect(toAddress({}).toString()).toBe("");
   });
 
+  // Addresses are kept in links and printed as codes: their names and forms stay.
+  it.each<[Refit, string]>([
+    [{ leafHeight: 210, leafWidth: 130.5, blockThickness: 18 }, "height=210&width=130.5&thick=18"],
+    [{ leaves: 180, pageOneLeaf: leafNumber(5), lastPage: 350 }, "leaves=180&page-one=5&last=350"],
+    [{ plates: [{ afterPage: 20, leaves: 4 }], direction: "rtl" }, "plates=20x4&read=rtl"],
+    [{ plates: [] }, "plates="],
+    [{ borderLeaves: [0, 12], head: 0, height: 90 }, "border=0_12&head=0&picture=90"],
+    [{ openingDegrees: 62.5, depths: [10, 20.25], units: "in" }, "open=62.5&depths=10_20.25&units=in"],
+    [{ markStep: 0.79375, foldStyle: "stepped" }, "step=0.79375&folds=stepped"],
+    [{ lightDiameter: 38, lightHeight: 45, flapBulk: 1.4 }, "light-wide=38&light-high=45&bulk=1.4"],
+    [{ lostLeaves: [3, 70].map(leafNumber) }, "lost=3_70"],
+    [{ lostLeaves: [] }, "lost="],
+    [{ height: 1 / 3, depths: [0.1 + 0.2] }, "picture=0.33333&depths=0.3"],
+  ])("writes %j as %s", (refit, address) => {
+    expect(toAddress(refit)).toBe(address);
+  });
+
+  it.each([
+    ["leaves=1", { leaves: 1 }],
+    ["height=0", { leafHeight: 0 }],
+    ["height=99999.9", { leafHeight: 99_999.9 }],
+    ["depths=0.1_499.9", { depths: [0.1, 499.9] }],
+    ["border=0_0", { borderLeaves: [0, 0] }],
+    ["lost=1", { lostLeaves: [1] }],
+    ["depths=", { depths: [] }],
+  ])("reads what is just within bounds: %s", (text, refit) => {
+    expect(fromAddress(new URLSearchParams(text))).toEqual(refit);
+  });
+
   it.each([
     ["leaves=abc"],
+    ["leaves=0"],
     ["leaves=12.5"],
     ["leaves=-4"],
+    ["last=0"],
+    ["page-one=0"],
+    ["page-one=1.5"],
+    ["height=-1"],
+    ["height=100000"],
+    ["border=1.5_2"],
+    ["border=-1_2"],
+    ["border="],
+    ["lost=0"],
+    ["lost=1.5"],
+    ["depths=500"],
+    ["folds=twice"],
+    ["read="],
     ["height=Infinity"],
     ["thick="],
     ["read=up"],
