@@ -45,6 +45,38 @@ describe("costsOf(list, seats)", () => {
     expect(costs.toPay).toBe(1.84);
   });
 
+  it("asks nothing of a seat that has no share of a line, and keeps the order of the seats", () => {
+    const costs = costsOf([priced(3, { 2: 1, 5: 2 })], [5, 1, 2])!;
+    expect([...costs.seats]).toEqual([
+      [5, 2],
+      [1, 0],
+      [2, 1],
+    ]);
+  });
+
+  // By hand: 0.29 is 28.999… hundredths in binary, and 1.15 × 100 is 114.999….
+  it("keeps whole cents whole", () => {
+    expect(costsOf([priced(0.29, { 1: 1 }, 1.15)], [1])).toEqual({
+      seats: new Map([[1, 0.29]]),
+      used: 0.29,
+      toPay: 1.15,
+    });
+  });
+
+  it("pays nothing where all is at hand, though it is used", () => {
+    expect(costsOf([priced(2, { 1: 1 }, 0)], [1])).toMatchObject({ used: 2, toPay: 0 });
+  });
+
+  // By hand: 1.00 in three parts of 33.3 cents: one is missing, for the first; 2.00 in three of 66.7: two are.
+  it.each([
+    [1, [0.34, 0.33, 0.33]],
+    [2, [0.67, 0.67, 0.66]],
+    [0.01, [0.01, 0, 0]],
+  ])("gives missing cents of %d to the greatest rests", (worth, amounts) => {
+    const costs = costsOf([priced(worth, { 1: 1, 2: 1, 3: 1 })], [1, 2, 3])!;
+    expect([...costs.seats.values()]).toEqual(amounts);
+  });
+
   it("is nothing without a price", () => {
     expect(costsOf([priced(undefined, { 1: 1 })], [1])).toBeUndefined();
   });

@@ -1,38 +1,35 @@
 import { describe, expect, it } from "vitest";
-import { classLayouts, seatParts } from "../../../src/core/class/class-sheets.ts";
-import { fitSeats } from "../../../src/core/class/fit-seats.ts";
-import type { KitClass, Stock } from "../../../src/core/class/kit-class.ts";
+import type { SeatPart } from "../../../src/core/class/class-sheets.ts";
+import type { FittingSeat } from "../../../src/core/class/fit-seats.ts";
+import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { poolSupplies } from "../../../src/core/class/pool.ts";
-import { unusedStock } from "../../../src/core/class/stock.ts";
+import type { PooledSupply } from "../../../src/core/class/pooled-supply.ts";
 import type { OwnSupply } from "../../../src/core/kit/kit.ts";
-import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
-import { patternJson } from "../../../src/output/data/pattern-json.ts";
-import { lengthOf, rimAndHoles } from "../geometry/plane.ts";
-import { readFixtureClass } from "./made-class.ts";
+import type { SheetLayout } from "../../../src/core/packing/lay-out.ts";
+import { LIGHT, litKit, madeKit } from "../kit/made-kit.ts";
+import { madePart, madePattern, madeWindow } from "../plan/made-pattern.ts";
+import { madeClass, madeSeat } from "./made-seats.ts";
 
-const plan = readFixtureClass();
-const { fitting } = fitSeats(plan.seats, plan.kits);
-const layouts = classLayouts(seatParts(fitting), plan.sheets);
+const A4 = { name: "A4", width: 210, height: 297 };
 
-const poolOf = (changes: Partial<KitClass>) => poolSupplies({ ...plan, ...changes }, fitting, layouts);
-type Pool = ReturnType<typeof poolOf>;
-const lines = (list: Pool, id: Pool[number]["id"]) => list.filter((one) => one.id === id);
-const line = (list: Pool, id: Pool[number]["id"]) => {
+const windowed = (number: number, frameLength: number, stringLength: number): FittingSeat =>
+  madeSeat(number, {
+    pattern: madePattern({ window: madeWindow({ frameLength, stringLength }) }),
+    counts: { parts: 9, tacks: 2, cuts: 100 },
+  });
+
+/** Seat 1 has neither window nor tacks, 2 and 3 have a window. */
+const SEATS = [madeSeat(1, { counts: { cuts: 251 } }), windowed(2, 400, 120), windowed(3, 410, 130)];
+
+const poolOf = (plan: Partial<KitClass> = {}, seats = SEATS, layouts: readonly SheetLayout<SeatPart>[] = []) =>
+  poolSupplies(madeClass(plan), seats, layouts);
+const lines = (list: readonly PooledSupply[], id: PooledSupply["id"]) => list.filter((one) => one.id === id);
+const line = (list: readonly PooledSupply[], id: PooledSupply["id"]): PooledSupply => {
   const found = lines(list, id);
   if (found.length !== 1) throw new Error(`${found.length} lines ${id}`);
   return found[0]!;
 };
-const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
-
-/** Stock of a supply that the program counts. */
-const counted = (id: NonNullable<Stock["id"]>, quantity: number): Stock => ({ id, item: id, quantity });
-/** Stock that only a kit's author or the teacher has a name for. */
-const named = (item: string, quantity: number): Stock => ({ id: undefined, item, quantity });
-
-/** The seats with supplies that their kits' authors state, by kit. */
-function withOwn(own: (slug: string) => readonly OwnSupply[]) {
-  return fitting.map((fit) => ({ ...fit, kit: { ...fit.kit, supplies: own(fit.kit.slug) } }));
-}
+const shares = (one: PooledSupply) => [...one.shares];
 
 const ownSupply = (item: string, changes: Partial<OwnSupply> = {}): OwnSupply => ({
   id: undefined,
@@ -44,145 +41,192 @@ const ownSupply = (item: string, changes: Partial<OwnSupply> = {}): OwnSupply =>
   ...changes,
 });
 
-/** What each seat's published pattern says, read as anyone reads it. */
-const published = fitting.map(({ seat, kit, pattern, findings, counts, effort }) => ({
-  seat: seat.number,
-  pattern: JSON.parse(patternJson(kit, pattern, findings, suppliesOf(kit, pattern, counts), effort)),
-}));
+function withOwn(seat: FittingSeat, ...supplies: readonly OwnSupply[]): FittingSeat {
+  return { ...seat, kit: { ...seat.kit, supplies } };
+}
 
-describe("poolSupplies(plan, seats, layouts)", () => {
-  // Source: arithmetic on the published patterns. A fresh blade every 250 cuts (common practice, no source), one more for a window.
-  it("adds up what each seat needs of blades and glue dots", () => {
-    const blades = published.map(({ pattern }) => {
-      const cuts = pattern.leaves.flatMap((leaf: { cuts: unknown[] }) => leaf.cuts).length;
-      return Math.ceil((cuts + (pattern.light?.notches.length ?? 0)) / 250) + (pattern.insert ? 1 : 0);
-    });
-    const dots = published.map(({ pattern }) => {
-      const tacks = pattern.leaves.flatMap((leaf: { tacks: { from: number; to: number }[] }) =>
-        leaf.tacks.filter((tack) => tack.to - tack.from >= pattern.fit.leastTab),
-      );
-      return tacks.length + (pattern.insert ? 8 : 0);
-    });
-    const list = poolOf({ stock: [] });
-    expect(line(list, "blades").need).toBe(sum(blades));
-    expect(line(list, "glueDots").need).toBe(sum(dots));
-  });
-
-  // Source: arithmetic. Lengths are added over the seats with their waste, and rounded up to 0.1 m once.
-  it.each([0, 0.1, 0.25])("adds tape and string before it rounds them up, with waste %d", (waste) => {
-    const list = poolOf({ waste, stock: [] });
-    const windows = published.filter(({ pattern }) => pattern.insert).map(({ pattern }) => pattern.insert);
-    const round = windows.map((insert) => {
-      const frame = insert.parts.find((part: { name: string }) => part.name === "base frame");
-      return lengthOf(rimAndHoles(frame.outlines).rim);
-    });
-    const bought = (mm: number) => Math.ceil((mm * (1 + waste)) / 100) / 10;
-    expect(line(list, "tape")).toMatchObject({ need: bought(2 * sum(round)), unit: "m" });
-    expect(line(list, "string").need).toBe(bought(sum(windows.map((insert) => insert.stringLength))));
-    const apart = sum(round.map((length) => bought(2 * length)));
-    expect(line(list, "tape").need).toBeLessThanOrEqual(apart);
-  });
-
-  it("counts sheets as they are packed over the class, and one book, one set of tools a seat", () => {
-    const list = poolOf({ stock: [] });
-    const sheets = (material: string) =>
-      layouts.flatMap((layout) => layout.sheets).filter((sheet) => sheet.material === material).length;
-    for (const material of ["card", "acetate", "paper"] as const) {
-      expect(line(list, material)).toMatchObject({ need: sheets(material), unit: "sheet", sheet: "A4" });
-      expect(line(list, material).reason).toEqual({ kind: "packed", tooLarge: [] });
-    }
-    expect(line(list, "book").need).toBe(fitting.length);
-    expect(line(list, "knife").need).toBe(fitting.length);
-    expect(line(list, "light").need).toBe(published.filter(({ pattern }) => pattern.light).length);
-  });
-
-  it("prices what is used and what is to buy by the teacher's own prices", () => {
-    const list = poolOf({ prices: { button: 0.25, blades: 0.3 }, stock: [counted("button", 1)] });
-    const button = line(list, "button");
-    expect(button).toMatchObject({ worth: 0.25 * button.need, toPay: 0.25 * (button.need - 1) });
-    expect(line(list, "card").worth).toBeUndefined();
-  });
-
-  it("keeps lights of different sizes apart", () => {
-    const wide = plan.seats.map((seat) =>
-      seat.number === 8 ? { ...seat, refit: { ...seat.refit, lightDiameter: 34 } } : seat,
-    );
-    const lights = lines(poolSupplies(plan, fitSeats(wide, plan.kits).fitting, layouts), "light");
-    expect(lights.map((light) => light.need)).toEqual([1, 1]);
-    expect(lights.map(({ reason }) => reason)).toEqual(
-      [38, 34].map((diameter) => ({ kind: "seats", seats: 1, of: { kind: "light", diameter, height: 45 } })),
-    );
-  });
-
-  it("keeps cells of different names apart", () => {
-    const [first, ...rest] = fitting.filter(({ pattern }) => pattern.pocket);
-    const others = [{ ...first!, kit: { ...first!.kit, cells: "AAA" } }, ...rest];
-    const cells = lines(poolSupplies(plan, others, layouts), "cells");
-    expect(cells.map(({ own, need }) => [own!.item, need])).toEqual([
-      ["AAA", 1],
-      ["CR2032", rest.length],
+describe("what poolSupplies(plan, seats, layouts) counts", () => {
+  // By hand: a blade for every 250 cuts begun, one more for a window; a dot a tack, 8 more for a window.
+  it("adds what each seat needs, and tells how much each has of it", () => {
+    const list = poolOf();
+    expect(line(list, "blades")).toMatchObject({ need: 2 + 2 + 2, unit: "each", kind: "material" });
+    expect(line(list, "glueDots").need).toBe(10 + 10);
+    expect(shares(line(list, "glueDots"))).toEqual([
+      [2, 10],
+      [3, 10],
     ]);
+    expect(shares(line(list, "book"))).toEqual([
+      [1, 1],
+      [2, 1],
+      [3, 1],
+    ]);
+    expect(line(list, "knife")).toMatchObject({ need: 3, kind: "tool" });
+    expect(line(list, "button")).toMatchObject({
+      need: 2,
+      reason: { kind: "seats", seats: 2, of: { kind: "button" } },
+    });
   });
 
-  it("does not add what is counted in different units", () => {
-    const tape = ownSupply("double-sided tape", { id: "tape", quantity: 2, unit: "rolls" });
-    const first = fitting.find(({ pattern }) => pattern.window)!;
-    const seats = fitting.map((fit) => (fit === first ? { ...fit, kit: { ...fit.kit, supplies: [tape] } } : fit));
-    const found = lines(poolSupplies({ ...plan, stock: [] }, seats, layouts), "tape");
-    expect(found.map(({ unit, own }) => unit ?? own!.unit).toSorted()).toEqual(["m", "rolls"]);
-    expect(found.find(({ unit }) => unit === undefined)!.need).toBe(2);
+  // By hand: twice 400 and 410 mm are 1.62 m; with a quarter for waste 2.025 m, to the next 0.1 m 2.1; apart 1.0 and 1.1.
+  it.each([
+    [0, 1.7, 0.8, 0.82, 0.3],
+    [0.25, 2.1, 1, 1.025, 0.4],
+  ])("adds lengths before it rounds them up, with waste %d", (waste, tape, first, second, string) => {
+    const list = poolOf({ waste });
+    expect(line(list, "tape")).toMatchObject({ need: tape, unit: "m", sheet: undefined });
+    expect(shares(line(list, "tape"))).toEqual([
+      [2, expect.closeTo(first, 12)],
+      [3, expect.closeTo(second, 12)],
+    ]);
+    expect(line(list, "string").need).toBe(string);
   });
 
-  it("adds a kit's own supplies by their name, whatever its capitals", () => {
-    const seats = withOwn((slug) => [ownSupply(slug === "little-gull" ? "Moss" : "moss", { quantity: 3 })]);
-    const moss = poolSupplies(plan, seats, layouts).filter(({ own }) => own?.item.toLowerCase() === "moss");
-    expect(moss.map(({ id, need }) => [id, need])).toEqual([[undefined, 3 * fitting.length]]);
+  // By hand: 1620 mm are 5.31 ft, to the next quarter 5.5.
+  it("buys lengths by the quarter of a foot in inches, whatever a kit's units", () => {
+    expect(line(poolOf({ units: "in" }), "tape")).toMatchObject({ need: 5.5, unit: "ft" });
+  });
+
+  it("lists materials before tools", () => {
+    const kinds = poolOf({}, [SEATS[0]!, withOwn(SEATS[1]!, ownSupply("moss"))]).map(({ kind }) => kind);
+    expect(kinds).toEqual([...kinds.filter((kind) => kind === "material"), ...kinds.filter((kind) => kind === "tool")]);
+    expect(new Set(kinds).size).toBe(2);
+  });
+
+  it("lists no card or acetate but what is packed", () => {
+    expect(poolOf().filter(({ id }) => id === "card" || id === "acetate" || id === "paper")).toEqual([]);
   });
 });
 
-describe("stock", () => {
-  it("is taken off, and never below nothing", () => {
-    const none = poolOf({ stock: [] });
-    const list = poolOf({
-      stock: [counted("card", 1), counted("glueDots", 10_000), counted("tape", 0.55), counted("knife", 3)],
+describe("sheets in poolSupplies(plan, seats, layouts)", () => {
+  const seatPart = (seat: number, ...[kind, ...rest]: Parameters<typeof madePart>): SeatPart => ({
+    ...madePart(kind, ...rest),
+    seat,
+  });
+  const frame = seatPart(1, "base-frame", "card", 100, 50);
+  const tabs = seatPart(2, "closure-tab", "card", 30, 20, { count: 2 });
+  const door = seatPart(2, "door", "card", 40, 60);
+  const huge = seatPart(3, "holder", "card", 400, 10);
+  const glazing = seatPart(1, "glazing", "acetate", 90, 40);
+  const guide = seatPart(1, "decoration-guide", "paper", 90, 40);
+  const laid = (material: SeatPart["material"], number: number, ...parts: readonly SeatPart[]) => ({
+    material,
+    number,
+    parts,
+    places: [],
+    paths: [],
+  });
+  const layouts: SheetLayout<SeatPart>[] = [
+    {
+      sheet: A4,
+      sheets: [
+        laid("card", 1, frame, tabs),
+        laid("card", 2, tabs, door),
+        laid("acetate", 1, glazing),
+        laid("paper", 1, guide),
+      ],
+      tooLarge: [],
+    },
+    { sheet: { name: "A3", width: 297, height: 420 }, sheets: [], tooLarge: [huge] },
+  ];
+
+  it("are those of the layout, each size by itself, and one for each part that no size takes", () => {
+    const card = lines(poolOf({}, SEATS, layouts), "card");
+    expect(card.map(({ sheet, need, unit, kind }) => [sheet, need, unit, kind])).toEqual([
+      ["A4", 2, "sheet", "material"],
+      ["A3", 1, "sheet", "material"],
+    ]);
+    expect(card.map(({ reason }) => reason)).toEqual([
+      { kind: "packed", tooLarge: [] },
+      { kind: "packed", tooLarge: [huge] },
+    ]);
+    expect(line(poolOf({}, SEATS, layouts), "acetate")).toMatchObject({
+      need: 1,
+      reason: { kind: "packed", tooLarge: [] },
     });
-    expect(line(list, "card").buy).toBe(line(none, "card").need - 1);
-    expect(line(list, "glueDots")).toMatchObject({ buy: 0, toPay: 0, stock: line(none, "glueDots").need });
-    expect(line(list, "knife").buy).toBe(fitting.length - 3);
-    const tape = line(list, "tape");
-    expect(tape.buy).toBeCloseTo(Math.ceil((tape.need - 0.55) * 10 - 1e-9) / 10, 9);
   });
 
-  it("is told by its id, not by what the teacher calls it", () => {
-    const list = poolOf({ stock: [{ id: "card", item: "acetate", quantity: 1 }] });
-    expect(line(list, "card").stock).toBe(1);
-    expect(line(list, "acetate").stock).toBe(0);
+  // By hand: 100 × 50 for seat 1; twice 30 × 20 and once 40 × 60 for seat 2, each part counted once though it lies on two sheets.
+  it("are shared by the areas of all parts of a seat, as often as they are cut", () => {
+    const [card, large] = lines(poolOf({}, SEATS, layouts), "card");
+    expect(shares(card!)).toEqual([
+      [1, 5000],
+      [2, 1200 + 2400],
+    ]);
+    expect(shares(large!)).toEqual([[3, 4000]]);
   });
 
-  it("of paper is taken off what guides are drawn on", () => {
-    expect(line(poolOf({ stock: [counted("paper", 50)] }), "paper")).toMatchObject({ buy: 0, stock: 1 });
+  it("cost the class's price for each, and paper nothing", () => {
+    const list = poolOf({ prices: { card: 0.35 } }, SEATS, layouts);
+    expect(lines(list, "card").map(({ worth, toPay }) => [worth, toPay])).toEqual([
+      [0.7, 0.7],
+      [0.35, 0.35],
+    ]);
+    expect(line(list, "paper").worth).toBeUndefined();
+    expect(line(list, "acetate").worth).toBeUndefined();
+  });
+});
+
+describe("prices in poolSupplies(plan, seats, layouts)", () => {
+  it("are the class's own for each, and none where it has none", () => {
+    const list = poolOf({ prices: { button: 0.25, blades: 0.3, tape: 0.8 } });
+    expect(line(list, "button").worth).toBe(0.5);
+    expect(line(list, "blades").worth).toBe(1.8);
+    expect(line(list, "tape").worth).toBe(1.36);
+    expect(line(list, "book").worth).toBeUndefined();
   });
 
-  it("of a kit's own supply is told by its name, in any case", () => {
-    const seats = withOwn(() => [ownSupply("Sea moss", { quantity: 2 })]);
-    const stock = [named(" sea MOSS ", 5)];
-    const list = poolSupplies({ ...plan, stock }, seats, layouts);
-    expect(list.find(({ own }) => own?.item === "Sea moss")).toMatchObject({
-      need: 2 * fitting.length,
-      stock: 5,
-      buy: 2 * fitting.length - 5,
-    });
-    expect(unusedStock({ ...plan, stock }, list)).toEqual([]);
+  it("are the sum of what the kits state for their own supplies", () => {
+    const seats = [
+      withOwn(SEATS[0]!, ownSupply("moss", { quantity: 2, price: 1.25 })),
+      withOwn(SEATS[1]!, ownSupply("moss", { quantity: 3, price: 0.5 })),
+      withOwn(SEATS[2]!, ownSupply("moss")),
+    ];
+    const moss = poolOf({}, seats).find(({ own }) => own?.item === "moss")!;
+    expect(moss).toMatchObject({ need: 6, worth: 1.75 });
+    expect(shares(moss).map(([, share]) => share)).toEqual([2, 3, 1]);
+  });
+});
+
+describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
+  const lit = (number: number, light: object, cells?: string): FittingSeat =>
+    madeSeat(number, { kit: litKit({ light: { ...LIGHT, ...light }, cells }) });
+
+  it.each([
+    ["of one size are one line", {}, [2]],
+    ["of different widths are two", { diameter: 24 }, [1, 1]],
+    ["of different heights are two", { height: 24 }, [1, 1]],
+    ["that only stand elsewhere are one", { setback: 9 }, [2]],
+  ])("lights %s", (_, changes, needs) => {
+    expect(lines(poolOf({}, [lit(1, {}), lit(2, changes)]), "light").map(({ need }) => need)).toEqual(needs);
   });
 
-  it("of the cells that a kit's author names is told by that name and by what they are", () => {
-    for (const stock of [[named("cr2032", 1)], [counted("cells", 1)]])
-      expect(line(poolOf({ stock }), "cells").stock).toBe(1);
+  it("cells of different names", () => {
+    const cells = lines(poolOf({}, [lit(1, {}, "CR2032"), lit(2, {}, "AAA"), lit(3, {}, "cr2032 ")]), "cells");
+    expect(cells.map(({ own, need }) => [own!.item, need])).toEqual([
+      ["CR2032", 2],
+      ["AAA", 1],
+    ]);
   });
 
-  it("that is nothing on the list is told of", () => {
-    const gold = named("gold leaf", 2);
-    const more = { ...plan, stock: [...plan.stock, gold, counted("packing", 1)] };
-    expect(unusedStock(more, poolSupplies(more, fitting, layouts))).toEqual([gold]);
+  it("what is counted in different units", () => {
+    const rolls = ownSupply("tape", { id: "tape", quantity: 2, unit: "rolls" });
+    const tape = lines(poolOf({}, [SEATS[1]!, withOwn(SEATS[2]!, rolls)]), "tape");
+    expect(tape.map(({ unit, own, need }) => [unit ?? own!.unit, need])).toEqual([
+      ["m", 0.8],
+      ["rolls", 2],
+    ]);
+  });
+
+  it("not what differs in capitals only", () => {
+    const moss = poolOf({}, [
+      withOwn(SEATS[0]!, ownSupply("Moss", { quantity: 3 })),
+      withOwn(SEATS[1]!, ownSupply("moss")),
+    ]);
+    expect(moss.filter(({ own }) => own !== undefined).map(({ id, need }) => [id, need])).toEqual([[undefined, 4]]);
+  });
+
+  it("sizes of books, no: each seat brings its own", () => {
+    const other = madeSeat(2, { pattern: madePattern({ book: madeKit({ book: { leaves: 90 } }).book }) });
+    expect(line(poolOf({}, [SEATS[0]!, other]), "book").need).toBe(2);
   });
 });

@@ -1,72 +1,88 @@
 import { describe, expect, it } from "vitest";
-import { fitSeats } from "../../../src/core/class/fit-seats.ts";
-import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { remediesFor } from "../../../src/core/class/remedies.ts";
-import { type SeatSchedule, scheduleOf } from "../../../src/core/class/schedule.ts";
-import { readFixtureClass } from "./made-class.ts";
+import type { SeatSchedule, SessionEnd } from "../../../src/core/class/schedule.ts";
+import { madeKit } from "../kit/made-kit.ts";
+import { madeSeat, session } from "./made-seats.ts";
 
-const plan = readFixtureClass();
-const { fitting } = fitSeats(plan.seats, plan.kits);
-const remediesOf = (changes: Partial<KitClass>) => {
-  const changed = { ...plan, ...changes };
-  return scheduleOf(changed, fitting).map((schedule) => ({ schedule, remedies: remediesFor(changed, schedule) }));
-};
-const session = (minutes: number) => ({ title: "", date: undefined, starts: undefined, minutes, aside: 0 });
-const kinds = (one: { readonly remedies: ReturnType<typeof remediesFor> }) => one.remedies.map(({ kind }) => kind);
+/** A schedule by hand: the made pattern's 5 leaves, 2 of them folded, 30 minutes short. */
+function schedule(changes: Partial<SeatSchedule>, end: Partial<SessionEnd> = {}): SeatSchedule {
+  const earlier: SessionEnd = { leaf: undefined, leaves: 0, at: "scores", share: 0.1 };
+  return {
+    fit: madeSeat(2),
+    minutes: 100,
+    reaches: [earlier, { leaf: undefined, leaves: 2, at: "leaf", share: 0.7, ...end }],
+    short: 30,
+    saves: { scores: 0, parts: 0 },
+    shorterKits: [],
+    ...changes,
+  };
+}
+
+const plan = { sessions: [session(90), session(25, 10)] };
 
 describe("remediesFor(plan, schedule)", () => {
   it("has nothing for a seat that finishes", () => {
-    for (const { schedule, remedies } of remediesOf({})) expect(remedies.length > 0).toBe(schedule.short > 0);
+    expect(remediesFor(plan, schedule({ short: 0, saves: { scores: 9, parts: 9 }, shorterKits: [madeKit()] }))).toEqual(
+      [],
+    );
   });
 
-  it("begins with what is left for home, and ends with more sessions that are enough", () => {
-    for (const { schedule, remedies } of remediesOf({ sessions: [session(90)] })) {
-      if (schedule.short === 0) continue;
-      const left = schedule.fit.pattern.leaves.length - schedule.reaches.at(-1)!.leaves;
-      expect(remedies[0]).toMatchObject({ kind: "leaves-at-home", leaves: left, minutes: schedule.short });
-      const last = remedies.at(-1)!;
-      if (last.kind !== "more-sessions") throw new Error(last.kind);
-      expect(90 * last.sessions).toBeGreaterThanOrEqual(schedule.short);
-      expect(90 * (last.sessions - 1)).toBeLessThan(schedule.short);
-    }
+  // By hand: 3 of 5 leaves are left; a session like the last is 15 minutes of work, so two more do.
+  it("begins with what is left for home, and ends with sessions like the last one that are enough", () => {
+    expect(remediesFor(plan, schedule({}))).toEqual([
+      { kind: "leaves-at-home", leaves: 3, scores: false, minutes: 30 },
+      { kind: "more-sessions", sessions: 2 },
+    ]);
+  });
+
+  it.each([
+    [15, 1],
+    [15.1, 2],
+    [30.1, 3],
+    [1, 1],
+  ])("needs for %d minutes %d sessions more", (short, sessions) => {
+    expect(remediesFor(plan, schedule({ short })).at(-1)).toEqual({ kind: "more-sessions", sessions });
   });
 
   it("counts the score lines in where they are not done either, and only the window where all leaves are folded", () => {
-    const seat2 = ({ schedule }: { readonly schedule: SeatSchedule }) => schedule.fit.seat.number === 2;
-    const early = remediesOf({ sessions: [session(10)], ready: [] }).find(seat2)!;
-    expect(early.remedies[0]).toMatchObject({ kind: "leaves-at-home", scores: true });
-    const whole = remediesOf({ sessions: [session(1)], ready: [] }).find(seat2)!.schedule;
-    const nearly = Math.floor(whole.minutes - 5);
-    const late = remediesOf({ sessions: [session(nearly)], ready: [] }).find(seat2)!;
-    expect(late.remedies[0]).toMatchObject({ kind: "window-at-home", minutes: late.schedule.short });
+    const home = (end: Partial<SessionEnd>) => remediesFor(plan, schedule({}, end))[0];
+    const early = { kind: "leaves-at-home", leaves: 5, scores: true, minutes: 30 };
+    expect(home({ leaves: 0, at: "scores" })).toEqual(early);
+    expect(home({ leaves: 4 })).toEqual({ kind: "leaves-at-home", leaves: 1, scores: false, minutes: 30 });
+    expect(home({ leaves: 5, at: "parts" })).toEqual({ kind: "window-at-home", minutes: 30 });
   });
 
-  // Source: arithmetic on the schedule's own minutes.
-  it("says what is still missing after what is done beforehand, and nothing where it is enough", () => {
-    for (const { schedule, remedies } of remediesOf({ ready: [] })) {
-      const { saves, short } = schedule;
-      const missing = {
-        "scores-before": saves.scores,
-        "parts-before": saves.parts,
-        "both-before": saves.scores + saves.parts,
-      };
-      for (const remedy of remedies)
-        if ("missing" in remedy) expect(remedy.missing).toBeCloseTo(Math.max(0, short - missing[remedy.kind]), 9);
-    }
+  it.each([
+    ["nothing that saves nothing", 0, 0, []],
+    ["the score lines", 12, 0, [{ kind: "scores-before", saves: 12, missing: 18 }]],
+    ["the parts", 0, 40, [{ kind: "parts-before", saves: 40, missing: 0 }]],
+    [
+      "both, alone and together",
+      12,
+      17,
+      [
+        { kind: "scores-before", saves: 12, missing: 18 },
+        { kind: "parts-before", saves: 17, missing: 13 },
+        { kind: "both-before", missing: 1 },
+      ],
+    ],
+    [
+      "both where they are more than enough together",
+      20,
+      20,
+      [
+        { kind: "scores-before", saves: 20, missing: 10 },
+        { kind: "parts-before", saves: 20, missing: 10 },
+        { kind: "both-before", missing: 0 },
+      ],
+    ],
+  ])("offers to do beforehand %s", (_, scores, parts, remedies) => {
+    expect(remediesFor(plan, schedule({ saves: { scores, parts } })).slice(1, -1)).toEqual(remedies);
   });
 
-  it("offers beforehand only what is not ready, and both only where there are two", () => {
-    const beforehand = ["scores-before", "parts-before", "both-before"];
-    for (const one of remediesOf({ ready: ["scores", "parts"] }))
-      expect(kinds(one).filter((kind) => beforehand.includes(kind))).toEqual([]);
-    for (const one of remediesOf({ ready: ["parts"] })) expect(kinds(one)).not.toContain("both-before");
-    const windowed = remediesOf({ ready: [] }).filter(({ schedule }) => schedule.short > 0 && schedule.saves.parts > 0);
-    expect(windowed.length).toBeGreaterThan(0);
-    for (const one of windowed) expect(kinds(one).filter((kind) => beforehand.includes(kind))).toEqual(beforehand);
-  });
-
-  it("names the shorter kits of the schedule", () => {
-    for (const { schedule, remedies } of remediesOf({}))
-      expect(remedies.flatMap((one) => (one.kind === "shorter-kit" ? [one.kit] : []))).toEqual(schedule.shorterKits);
+  it("names the shorter kits of the schedule before more sessions", () => {
+    const kits = [madeKit({ slug: "short" }), madeKit({ slug: "shorter" })];
+    const between = remediesFor(plan, schedule({ shorterKits: kits, saves: { scores: 1, parts: 0 } })).slice(2, -1);
+    expect(between).toEqual(kits.map((kit) => ({ kind: "shorter-kit", kit })));
   });
 });

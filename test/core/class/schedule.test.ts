@@ -1,99 +1,150 @@
 import { describe, expect, it } from "vitest";
-import { fitSeats } from "../../../src/core/class/fit-seats.ts";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import type { FittingSeat } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
-import { scheduleOf, tasksOf } from "../../../src/core/class/schedule.ts";
-import { readFixtureClass } from "./made-class.ts";
+import { scheduleOf, tasksOf, workMinutes } from "../../../src/core/class/schedule.ts";
+import type { Rates } from "../../../src/core/kit/kit.ts";
+import { madeKit } from "../kit/made-kit.ts";
+import { madeLeaf, madePattern } from "../plan/made-pattern.ts";
+import { madeClass, madeSeat, session } from "./made-seats.ts";
 
-const plan = readFixtureClass();
-const { fitting } = fitSeats(plan.seats, plan.kits);
-const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
-const schedule = (changes: Partial<KitClass>) => scheduleOf({ ...plan, ...changes }, fitting);
-const sessions = (...minutes: readonly number[]): KitClass["sessions"] =>
-  minutes.map((one) => ({ title: "", date: undefined, starts: undefined, minutes: one, aside: 0 }));
+/** A minute a leaf, and nothing else at the leaves. */
+const MINUTE: Rates = { leaf: 60, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0 };
+
+/** Four leaves of a minute each, 10 minutes of score lines, 20 of the window: 34 minutes. */
+const FIT = madeSeat(1, {
+  kit: madeKit({ rates: MINUTE }),
+  pattern: madePattern({
+    leaves: [madeLeaf(4, null, [2]), madeLeaf(5, 1, [1]), madeLeaf(6, 3, [1]), madeLeaf(7, null, [2])],
+  }),
+  byStage: { score: 10, part: 20 },
+});
+const slow = (fit: FittingSeat, pace: number): FittingSeat => ({ ...fit, seat: { ...fit.seat, pace } });
+
+function schedule(plan: Partial<KitClass>, fit = FIT) {
+  const [one, ...others] = scheduleOf(madeClass(plan), [fit]);
+  expect(others).toEqual([]);
+  return one!;
+}
+
+const minutesOf = (plan: Partial<KitClass>, fit = FIT) =>
+  tasksOf(madeClass(plan), fit).map(({ kind, leaf, minutes }) => [kind, leaf?.leaf, minutes]);
 
 describe("tasksOf(plan, fit)", () => {
-  it("is the kit's own time estimate, piece by piece, at the seat's pace", () => {
-    for (const fit of fitting) {
-      const tasks = tasksOf({ ready: [], fittingShare: 0.5 }, fit);
-      expect(sum(tasks.map((task) => task.minutes))).toBeCloseTo(fit.effort.minutes * fit.seat.pace, 6);
-      const leaves = tasks.flatMap((task) => task.leaf?.leaf ?? []);
-      expect(leaves).toEqual(fit.pattern.leaves.map((leaf) => leaf.leaf));
-    }
+  it("is the score lines, each leaf, then the window", () => {
+    expect(minutesOf({})).toEqual([
+      ["scores", undefined, 10],
+      ["leaf", 4, 1],
+      ["leaf", 5, 1],
+      ["leaf", 6, 1],
+      ["leaf", 7, 1],
+      ["parts", undefined, 20],
+    ]);
   });
 
-  // Source: the rates' own words: what is ready takes no time, a part that is cut out takes the fitting share of its own.
-  it("leaves out what the teacher has ready", () => {
-    const fit = fitting.find(({ pattern }) => pattern.window)!;
-    const tasks = tasksOf({ ready: ["scores", "parts"], fittingShare: 0.25 }, fit);
-    const { score, part } = fit.effort.byStage;
-    expect(sum(tasks.map((task) => task.minutes))).toBeCloseTo(
-      (fit.effort.minutes - score - 0.75 * part) * fit.seat.pace,
-      6,
-    );
+  // A window whose parts are cut out takes the share of its time that fitting takes: a quarter of 20 minutes.
+  it.each<[string, KitClass["ready"], FittingSeat, number[]]>([
+    ["nothing that takes no time", [], madeSeat(1, { kit: madeKit({ rates: { ...MINUTE, leaf: 0 } }) }), []],
+    ["no score lines that are ready", ["scores"], FIT, [1, 1, 1, 1, 20]],
+    ["the fitting alone of parts that are ready", ["parts"], FIT, [10, 1, 1, 1, 1, 5]],
+    ["both", ["scores", "parts"], FIT, [1, 1, 1, 1, 5]],
+    ["each at the seat's pace", ["parts"], slow(FIT, 1.5), [15, 1.5, 1.5, 1.5, 1.5, 7.5]],
+  ])("has %s", (_, ready, fit, minutes) => {
+    expect(tasksOf(madeClass({ ready }), fit).map((task) => task.minutes)).toEqual(minutes);
+  });
+});
+
+describe("workMinutes(plan)", () => {
+  it("leaves out what is no work at the book", () => {
+    expect(workMinutes({ sessions: [session(120, 25), session(90)] })).toEqual([95, 90]);
   });
 });
 
 describe("scheduleOf(plan, seats)", () => {
-  /*
-   * By hand for seat 1: its 96 leaves, all lines pressed first. With the rates of the kit (seconds: leaf 12, score 6, mark 4,
-   * cut 6, fold 10, check 20, tack 15) the published pattern is walked until the session's minutes are spent.
-   */
-  it("tells the leaf that a session ends at", () => {
-    const fit = fitting.find(({ seat }) => seat.number === 1)!;
-    const minutes = 60;
-    let seconds = minutes * 60 - fit.counts.scores * 6 * fit.seat.pace;
-    let reached: number | undefined;
-    for (const leaf of fit.pattern.leaves) {
-      const folds =
-        new Set(leaf.spans.map((span) => span.level)).size > 1 && fit.kit.fit.foldStyle === "stepped"
-          ? 1 + leaf.spans.filter((span) => span.level > 1).length
-          : leaf.spans.length;
-      const isCheck = leaf.patternPage !== null && ((leaf.patternPage + 1) / 2) % 10 === 0;
-      const tacks = leaf.tacks.filter((tack) => tack.to - tack.from >= fit.kit.fit.leastTab - 1e-6).length;
-      seconds -= fit.seat.pace * (12 + 10 * leaf.cuts.length + 10 * folds + (isCheck ? 20 : 0) + 15 * tacks);
-      if (seconds < -1e-6) break;
-      reached = leaf.leaf;
-    }
-    const [one] = scheduleOf({ ...plan, ready: [], sessions: sessions(minutes) }, [fit]);
-    expect(reached).toBeGreaterThan(fit.pattern.leaves[0]!.leaf);
-    expect(one!.reaches[0]!.leaf!.leaf).toBe(reached);
+  // By hand: what is begun in a session and not ended in it is gone on with in the next.
+  it("tells where each session ends, the time aside left out", () => {
+    const { reaches, minutes, short } = schedule({
+      sessions: [session(12, 2.5), session(3), session(2), session(19.5)],
+    });
+    expect(minutes).toBe(34);
+    expect(short).toBe(0);
+    expect(reaches.map(({ leaf, leaves, at, share }) => [leaf?.leaf, leaves, at, share])).toEqual([
+      [undefined, 0, "scores", expect.closeTo(9.5 / 34, 12)],
+      [5, 2, "leaf", expect.closeTo(12.5 / 34, 12)],
+      [7, 4, "parts", expect.closeTo(14.5 / 34, 12)],
+      [7, 4, "finished", 1],
+    ]);
   });
 
-  it("goes on where the session before ended, and one long session reaches as far as its parts", () => {
-    const parts = schedule({ sessions: sessions(70, 50, 90) });
-    const whole = schedule({ sessions: sessions(210) });
-    for (const [i, { reaches }] of parts.entries()) {
-      expect(reaches.map((reach) => reach.leaves)).toEqual(
-        reaches.map((reach) => reach.leaves).toSorted((a, b) => a - b),
-      );
-      expect(reaches.at(-1)).toEqual(whole[i]!.reaches[0]);
-    }
+  it.each([
+    ["counts what ends with the session", 12, 5, 2],
+    ["does not count what ends just after it", 11.99, 4, 1],
+    ["counts what ends with it but for binary dust", 12 - 1e-10, 5, 2],
+  ])("%s", (_, minutes, leaf, leaves) => {
+    const [reach] = schedule({ sessions: [session(minutes)] }).reaches;
+    expect([reach!.leaf?.leaf, reach!.leaves]).toEqual([leafNumber(leaf), leaves]);
   });
 
-  it("says who does not finish, by how much, and what would save it", () => {
-    const [seat2] = schedule({}).filter(({ fit }) => fit.seat.number === 2);
-    const work = sum(plan.sessions.map((session) => session.minutes - session.aside));
-    expect(seat2!.short).toBeCloseTo(seat2!.minutes - work, 6);
-    expect(seat2!.reaches.at(-1)!.at).not.toBe("finished");
-    const ready = scheduleOf({ ...plan, ready: ["scores", "parts"] }, [seat2!.fit]);
-    expect(ready[0]!.minutes).toBeCloseTo(seat2!.minutes - seat2!.saves.scores, 6);
-    for (const { short, reaches } of schedule({})) expect(short > 0).toBe(reaches.at(-1)!.at !== "finished");
+  it.each([
+    [34, 0],
+    [33, 1],
+    [10, 24],
+    [50, 0],
+  ])("with %d minutes of work is short by %d", (minutes, short) => {
+    const whole = schedule({ sessions: [session(minutes + 5, 5)] });
+    expect(whole.short).toBe(short);
+    expect(whole.reaches[0]!.at === "finished").toBe(short === 0);
+    expect(whole.reaches[0]!.share).toBe(Math.min(1, minutes / 34));
   });
 
-  it("offers only kits that fit the book and are finished in time", () => {
-    for (const { fit, shorterKits } of schedule({})) {
-      for (const kit of shorterKits) {
-        const seat = { ...fit.seat, kit, refit: fit.seat.book };
-        const other = fitSeats([seat], plan.kits).fitting;
-        expect(scheduleOf(plan, other)[0]!.short).toBe(0);
-      }
-    }
-    expect(schedule({}).some(({ shorterKits }) => shorterKits.length > 0)).toBe(true);
+  // By hand: three quarters of 20 minutes are saved by parts that are cut out beforehand; what is ready saves nothing more.
+  it.each<[KitClass["ready"], number, number, number, number]>([
+    [[], 1, 34, 10, 15],
+    [["scores"], 1, 24, 0, 15],
+    [["parts"], 1, 19, 10, 0],
+    [["scores", "parts"], 1, 9, 0, 0],
+    [[], 1.5, 51, 15, 22.5],
+    [["scores"], 2, 48, 0, 30],
+  ])("with %j ready and pace %d takes %d minutes, and could save %d and %d", (ready, pace, minutes, scores, parts) => {
+    const one = schedule({ ready, sessions: [session(6)] }, slow(FIT, pace));
+    expect(one.minutes).toBe(minutes);
+    expect(one.saves).toEqual({ scores, parts });
+    expect(one.reaches[0]!.share).toBeCloseTo(6 / minutes, 12);
   });
 
-  it("takes twice as long at half the pace", () => {
-    const slow = fitting.map((fit) => ({ ...fit, seat: { ...fit.seat, pace: 2 * fit.seat.pace } }));
-    const minutes = schedule({}).map((one) => one.minutes);
-    expect(scheduleOf(plan, slow).map((one) => one.minutes)).toEqual(minutes.map((one) => expect.closeTo(2 * one, 6)));
+  it("goes through every seat by itself", () => {
+    const plan = madeClass({ sessions: [session(40)] });
+    const all = scheduleOf(plan, [FIT, slow(madeSeat(2, { byStage: { score: 30 } }), 2)]);
+    expect(all.map(({ fit, short }) => [fit.seat.number, short > 0])).toEqual([
+      [1, false],
+      [2, true],
+    ]);
+  });
+});
+
+describe("shorter kits of scheduleOf(plan, seats)", () => {
+  // The made kit folds all of its 40 leaves: so many minutes at a minute a leaf.
+  const own = FIT.seat.kit;
+  const short = madeKit({ slug: "short", rates: MINUTE });
+  const wide = madeKit({ slug: "wide", rates: MINUTE, book: { leafWidth: 20 } });
+  const long = madeKit({ slug: "long", rates: { ...MINUTE, leaf: 61 } });
+  const names = (minutes: number, fit = madeSeat(1, { ...FIT, byStage: { score: 50 } })) =>
+    schedule({ kits: [own, long, wide, short], sessions: [session(minutes)] }, fit).shorterKits.map(({ slug }) => slug);
+
+  it("are those that the book carries and that are finished in time", () => {
+    expect(names(40)).toEqual(["short"]);
+    expect(names(41)).toEqual(["long", "short"]);
+    expect(names(39.9)).toEqual([]);
+  });
+
+  it("are counted at the seat's pace", () => {
+    expect(names(40, slow(madeSeat(1, { kit: own, byStage: { score: 50 } }), 1.1))).toEqual([]);
+  });
+
+  it("are none where the seat's own kit is finished, and never that one", () => {
+    expect(names(41, FIT)).toEqual([]);
+    expect(
+      schedule({ kits: [own], sessions: [session(40)] }, madeSeat(1, { kit: own, byStage: { score: 50 } })).shorterKits,
+    ).toEqual([]);
   });
 });

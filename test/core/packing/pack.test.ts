@@ -1,0 +1,239 @@
+import { describe, expect, it } from "vitest";
+import { extentOf, packParts } from "../../../src/core/packing/pack.ts";
+import { SHEET_NAMES, SHEET_SIZES } from "../../../src/core/packing/sheet-sizes.ts";
+import { packOnShelves } from "../../../src/core/packing/shelves.ts";
+import type { Part } from "../../../src/core/window/part.ts";
+import { madePart } from "../plan/made-pattern.ts";
+
+const card = (width: number, height: number, changes: Partial<Part> = {}): Part =>
+  madePart("motif", "card", width, height, changes);
+
+describe("packParts(parts, width, height)", () => {
+  // By hand: each set fills its fields; free space between is 4 mm.
+  it.each([
+    [
+      "two beside each other",
+      [
+        [48, 100],
+        [48, 100],
+      ],
+      100,
+      100,
+      1,
+    ],
+    [
+      "two that want the space between them",
+      [
+        [48.5, 100],
+        [48, 100],
+      ],
+      100,
+      100,
+      2,
+    ],
+    [
+      "two above each other",
+      [
+        [100, 48],
+        [100, 48],
+      ],
+      100,
+      100,
+      1,
+    ],
+    ["one that is turned to fit", [[30, 100]], 100, 30, 1],
+    [
+      "a turned one beside another",
+      [
+        [30, 60],
+        [60, 66],
+      ],
+      60,
+      100,
+      1,
+    ],
+    [
+      "four in the corners, no two alike",
+      [
+        [40, 56],
+        [56, 40],
+        [40, 56],
+        [56, 40],
+      ],
+      100,
+      100,
+      1,
+    ],
+    ["none", [], 100, 100, 0],
+  ] as const)("takes the fewest fields for %s", (_, sizes, width, height, fields) => {
+    const parts = sizes.map(([w, h], i) => card(w, h, { id: `${i}` }));
+    const packing = packParts(parts, width, height);
+    expect(packing.fields).toHaveLength(fields);
+    expect(packing.tooLarge).toEqual([]);
+    for (const { x, y, width: w, height: h } of packing.fields.flat()) {
+      expect(Math.min(x, y)).toBeGreaterThanOrEqual(0);
+      expect(x + w).toBeLessThanOrEqual(width);
+      expect(y + h).toBeLessThanOrEqual(height);
+    }
+  });
+
+  it("packs a part as often as its count, and names it as often where it is too large", () => {
+    expect(packParts([card(20, 20, { count: 3 })], 100, 100).fields.flat()).toHaveLength(3);
+    expect(packParts([card(120, 20, { count: 2 })], 100, 100)).toMatchObject({ fields: [], tooLarge: [{}, {}] });
+  });
+
+  // By hand: a part of 30 × 60 at 7, 11 of its own frame; turned by a quarter, its foot lies to the left.
+  it("maps the part's frame to where it lies, upright or turned by a quarter", () => {
+    const place = (width: number, height: number) => packParts([card(30, 60)], width, height).fields[0]![0]!;
+    const upright = place(30, 60);
+    expect([upright.place([7, 11]), upright.place([37, 71]), upright.place([37, 11])]).toEqual([
+      [0, 0],
+      [30, 60],
+      [30, 0],
+    ]);
+    const turned = place(60, 30);
+    expect([turned.place([7, 71]), turned.place([37, 11]), turned.place([7, 11])]).toEqual([
+      [0, 0],
+      [60, 30],
+      [60, 0],
+    ]);
+    expect([turned.width, turned.height]).toEqual([60, 30]);
+  });
+
+  // A field of A4, 194 × 281 mm; the set was found by trying random ones.
+  it("lays on shelves what no order of free rectangles has room for", () => {
+    const sizes = [
+      [114, 162],
+      [138, 134],
+      [131, 114],
+      [164, 29],
+      [163, 131],
+    ] as const;
+    expect(
+      packParts(
+        sizes.map(([w, h]) => card(w, h)),
+        194,
+        281,
+      ).fields,
+    ).toHaveLength(2);
+  });
+});
+
+describe("extentOf(part)", () => {
+  it("holds outlines, scores and marks", () => {
+    const part = card(30, 60, {
+      scores: [
+        [
+          [0, 20],
+          [9, 20],
+        ],
+      ],
+      marks: [
+        {
+          line: [
+            [20, 80],
+            [50, 81],
+          ],
+          kind: "button",
+        },
+      ],
+    });
+    expect(extentOf(part)).toEqual({ left: 0, right: 50, top: 11, bottom: 81 });
+  });
+});
+
+describe("packOnShelves(pieces, sizeOf, field, apart)", () => {
+  const lay = (
+    field: { readonly width: number; readonly height: number },
+    ...sizes: readonly (readonly [number, number])[]
+  ) =>
+    packOnShelves(sizes, ([width, height]) => ({ width, height }), field, 4).map((one) =>
+      one.map(({ x, y, width, height, turned }) => [x, y, width, height, turned]),
+    );
+  const FIELD = { width: 100, height: 100 };
+
+  it("lays pieces down, the highest first, shelf below shelf", () => {
+    // By hand: the first shelf is 40 high and takes 56, 4 and 30; the next begin at 44 and 68.
+    expect(lay(FIELD, [20, 30], [56, 40], [10, 40], [70, 20])).toEqual([
+      [
+        [0, 0, 56, 40, false],
+        [60, 0, 30, 20, true],
+        [0, 44, 70, 20, false],
+        [0, 68, 40, 10, true],
+      ],
+    ]);
+  });
+
+  it.each([
+    [
+      "just as wide as the field",
+      [
+        [48, 20],
+        [48, 20],
+      ],
+      [
+        [0, 0],
+        [52, 0],
+      ],
+    ],
+    [
+      "wider by a little",
+      [
+        [48.1, 20],
+        [48, 20],
+      ],
+      [
+        [0, 0],
+        [0, 24],
+      ],
+    ],
+    [
+      "just as high as the field",
+      [
+        [90, 48],
+        [90, 48],
+      ],
+      [
+        [0, 0],
+        [0, 52],
+      ],
+    ],
+  ] as const)("uses a field to its edge: %s", (_, sizes, places) => {
+    expect(lay(FIELD, ...sizes)[0]!.map(([x, y]) => [x, y])).toEqual(places);
+    expect(lay(FIELD, ...sizes)).toHaveLength(1);
+  });
+
+  it("begins a field where a shelf finds no room", () => {
+    expect(lay(FIELD, [90, 48], [90, 48.1])).toEqual([[[0, 0, 90, 48.1, false]], [[0, 0, 90, 48, false]]]);
+  });
+
+  it.each([
+    ["stands where it is longer than the field is wide", [120, 30], [30, 120, true]],
+    ["stands as it is", [30, 120], [30, 120, false]],
+    ["lies as it is", [100, 30], [100, 30, false]],
+    ["lies down", [30, 100], [100, 30, true]],
+    ["is not turned where it is square", [50, 50], [50, 50, false]],
+    ["is not turned where it is square and too wide", [120, 120], [120, 120, false]],
+  ] as const)("%s", (_, size, laid) => {
+    expect(lay({ width: 100, height: 150 }, size)[0]![0]!.slice(2)).toEqual(laid);
+  });
+
+  it("lays nothing on no field", () => {
+    expect(lay(FIELD)).toEqual([]);
+  });
+});
+
+// ISO 216 (A4), and 8.5 × 11 in and 12 × 12 in of 25.4 mm each.
+describe("SHEET_SIZES", () => {
+  it("are A4, US Letter and the sheets of craft shops, upright", () => {
+    expect(SHEET_NAMES).toEqual(["a4", "letter", "12x12"]);
+    const sizes = Object.values(SHEET_SIZES).map(({ width, height }) => [width, height]);
+    expect(sizes).toEqual(
+      [
+        [210, 297],
+        [215.9, 279.4],
+        [304.8, 304.8],
+      ].map((size) => size.map((mm) => expect.closeTo(mm, 9))),
+    );
+  });
+});
