@@ -37,10 +37,21 @@ describe("heightOffer(kit, fits, ways)", () => {
     expect(only(at(height), fits)).toBe(offered);
   });
 
-  it("offers whole eighths of an inch in inches", () => {
-    // By hand: 70 mm are 22.05 eighths.
-    expect(only(at(80, { units: "in" }), between(0, 70))).toBeCloseTo((22 * 25.4) / 8, 9);
-  });
+  // By hand: 70 mm are 22.05 eighths, 80 are 25.2, ten 3.15, and the leaf's 120 are 37.8.
+  it.each([
+    ["lower", 80, between(0, 70), 22],
+    ["lower, though one far above would fit", 80, (c) => c.height! <= 75 || c.height! >= 90, 23],
+    ["higher, as high as the leaf", 80, between(117, 500), 37],
+    ["none beyond the leaf", 80, between(120, 500), undefined],
+    ["the least", 80, between(0, 15), 4],
+    ["none below it", 80, between(0, 12), undefined],
+  ] as [string, number, Fits, number | undefined][])(
+    "offers whole eighths of an inch in inches: %s",
+    (_, height, fits, eighths) => {
+      const offered = only(at(height, { units: "in" }), fits);
+      expect(offered === undefined ? undefined : (offered * 8) / 25.4).toEqual(eighths && expect.closeTo(eighths, 9));
+    },
+  );
 
   it("goes only the ways that it is asked for", () => {
     expect(only(at(80), between(0, 71), [1])).toBeUndefined();

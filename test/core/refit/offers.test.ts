@@ -56,6 +56,19 @@ const BY_HAND: readonly (readonly [string, Kit, Refit, readonly (readonly Offere
     THIN,
     [[borders(3)], [book("least", 10)]],
   ],
+  // Two picture leaves of 9 beside the middle show 2 × 70 × (sin 60° − sin 40°), 31 mm; three of 10 show more than 40.
+  [
+    "a book of 5 leaves with more borders before than after: 2 of 3 beside none",
+    madeKit({ fit: { borderLeaves: [1, 6] } }),
+    { leaves: 5, blockThickness: 0.75, lastPage: 10 },
+    [[{ kind: "borders", before: 0, after: 3 }], [book("least", 10)]],
+  ],
+  [
+    "the same the other way round",
+    madeKit({ fit: { borderLeaves: [6, 1] } }),
+    { leaves: 5, blockThickness: 0.75, lastPage: 10 },
+    [[{ kind: "borders", before: 3, after: 0 }], [book("least", 10)]],
+  ],
   [
     "a leaf of 40 mm: flaps of 17.5, or one fold more, 2 × 20 − 10",
     made,
@@ -164,6 +177,22 @@ describe("an opening that offersFor(kit, refit) changes", () => {
     expect(tryFit(refitKit(kit, { openingDegrees: degrees + nearer }))).toBeDefined();
   });
 
+  /*
+   * Leaves on one side of the fan show most when it is half open, so a picture that is too high there fits both narrower and
+   * wider. Every degree is tried here, where the program steps.
+   */
+  it.each([120, 125, 130, 145, 150, 155])("is the nearer one of a narrower and a wider: %d°", (degrees) => {
+    const kit = opened(degrees, "height", {
+      book: { leafHeight: 19.5 },
+      fit: { borderLeaves: [30, 2], head: undefined },
+    });
+    expect(tryFit(kit)).toBeDefined();
+    const all = Array.from({ length: 176 }, (_, i) => i + 5);
+    const fitting = all.filter((openingDegrees) => tryFit(refitKit(kit, { openingDegrees })) === undefined);
+    const nearest = fitting.toSorted((a, b) => Math.abs(a - degrees) - Math.abs(b - degrees))[0];
+    expect(offeredOpening(kit, {}).refit.openingDegrees).toBe(nearest);
+  });
+
   it("is sought once round, for a picture that is read walking round", () => {
     const along = opened(358, "pictureLeaves", { fit: { view: "along" } });
     expect(tryFit(along)).toBeUndefined();
@@ -220,6 +249,26 @@ describe("a light near the window in offersFor(kit, refit)", () => {
         expect(failureOf(refitKit(kit, { lightDiameter: wider })).kind).toBe("light-near-window");
     },
   );
+
+  // By hand: a square on its corner, 56 mm across, is as much narrower as a light is high, and the light is 1 mm free.
+  it("is made narrower or lower where either helps, and narrower where the picture is changed, too", () => {
+    const [rim, well] = WELL.shapes;
+    const diamond: [number, number][] = [
+      [50, 15],
+      [85, 50],
+      [50, 85],
+      [15, 50],
+    ];
+    const kit = litKit({ insert: undefined, picture: { ...WELL, shapes: [rim!, { ...well!, rings: [diamond] }] } });
+    const says = (refit: Refit) => offersFor(kit, refit).map((offer) => offer.says);
+    expect(says({ lightDiameter: 30, lightHeight: 40 })).toEqual([
+      [{ kind: "light-width", diameter: 14 }],
+      [{ kind: "light-height", height: 24 }],
+    ]);
+    expect(says({ leafHeight: 70, lightDiameter: 30, lightHeight: 34.5 })).toEqual([
+      [height(70), { kind: "light-width", diameter: 12 }],
+    ]);
+  });
 
   it("is not offered below 5 mm", () => {
     const low = (diameter: number) =>

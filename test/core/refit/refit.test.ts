@@ -117,6 +117,10 @@ describe("depths in refitKit(kit, refit)", () => {
     expect(refitKit(gauged, { depths }).gaugeLines).toEqual([10, 18, 26, 34]);
   });
 
+  it("stay as they are within a millionth", () => {
+    expect(refitKit(gauged, { depths: [18.0000005, 26] }).levels).toEqual(gauged.levels);
+  });
+
   it("keep what a shorter list leaves out", () => {
     expect(refitKit(gauged, { depths: [10] }).levels.map(({ depth }) => depth)).toEqual([10, 26]);
   });
