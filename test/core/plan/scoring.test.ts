@@ -1,71 +1,73 @@
 import { describe, expect, it } from "vitest";
-import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import { scoringPlan } from "../../../src/core/plan/scoring.ts";
-import { published } from "../pattern/published.ts";
-import { KITS } from "./made.ts";
+import type { PatternLeaf } from "../../../src/core/pattern/pattern.ts";
+import { linesOf, scoringPlan } from "../../../src/core/plan/scoring.ts";
+import { madeLeaf, madePattern } from "./made-pattern.ts";
 
-/** Levels whose line a leaf needs, told from the published spans. */
-function needed(levels: readonly number[], foldStyle: string): Set<number> {
-  const lines = new Set(levels);
-  // Stepped: a leaf of several levels is folded at the front line first; a leaf of one level at its own line only.
-  if (foldStyle === "stepped" && lines.size > 1) lines.add(1);
-  return lines;
+const level = (depth: number) => ({ name: `${depth}`, depth, line: undefined, background: depth === 20 });
+const THREE = [level(10), level(20), level(30)];
+
+function plan(foldStyle: "single" | "stepped", leaves: readonly PatternLeaf[]) {
+  return scoringPlan(madePattern({ levels: THREE, leaves, fit: { foldStyle } })).map((row) => [
+    row.level,
+    row.runs.map(({ first, last }) => `${first}-${last}`).join(" "),
+    row.leaves,
+  ]);
 }
 
+// By hand: border leaves 1, 2 and 9; picture leaves with a span of the front level, or with one of the deepest alone.
+const LEAVES = [
+  madeLeaf(1, null, [2]),
+  madeLeaf(2, null, [2]),
+  madeLeaf(3, 1, [2, 1, 2]),
+  madeLeaf(4, 3, [2, 3, 2]),
+  madeLeaf(5, 5, [3]),
+  madeLeaf(9, null, [2]),
+];
+
 describe("scoringPlan(pattern)", () => {
-  it.each(KITS)("%s: scores every line that a leaf needs", (_, folder) => {
-    const plan = scoringPlan(folder.pattern);
-    const { leaves, fit } = published(folder);
-    for (const leaf of leaves) {
-      for (const level of needed(
-        leaf.spans.map((span) => span.level),
-        (fit as unknown as { foldStyle: string }).foldStyle,
-      )) {
-        const { runs } = plan.find((row) => row.level === level)!;
-        expect(runs.some((run) => run.first <= leaf.leaf && leaf.leaf <= run.last)).toBe(true);
-      }
-    }
+  it("presses with single folds the line of every span", () => {
+    expect(plan("single", LEAVES)).toEqual([
+      [1, "3-3", 1],
+      [2, "1-9", 9],
+      [3, "4-5", 2],
+    ]);
   });
 
-  it.each(KITS)("%s: scores nothing over more than four leaves that do not need it", (_, folder) => {
-    const { leaves, fit } = published(folder);
-    const style = (fit as unknown as { foldStyle: string }).foldStyle;
-    for (const { level, runs } of scoringPlan(folder.pattern)) {
-      const needs = (n: number): boolean => {
-        const leaf = leaves.find((one) => one.leaf === n);
-        return (
-          leaf !== undefined &&
-          needed(
-            leaf.spans.map((span) => span.level),
-            style,
-          ).has(level)
-        );
-      };
-      for (const { first, last } of runs) {
-        expect([needs(first), needs(last)]).toEqual([true, true]);
-        let idle = 0;
-        for (let n = first; n <= last; n = leafNumber(n + 1)) {
-          idle = needs(n) ? 0 : idle + 1;
-          expect(idle).toBeLessThanOrEqual(4);
-        }
-      }
-      runs.slice(1).forEach((run, i) => {
-        expect(run.first - runs[i]!.last).toBeGreaterThan(5);
-      });
-    }
+  it("presses with stepped folds the front line, too, on every leaf of more than one level", () => {
+    expect(plan("stepped", LEAVES)).toEqual([
+      [1, "3-4", 2],
+      [2, "1-9", 9],
+      [3, "4-5", 2],
+    ]);
   });
 
-  it.each(KITS)("%s: counts the leaves of its runs, and border leaves need the background alone", (_, folder) => {
-    const plan = scoringPlan(folder.pattern);
-    expect(plan.map((row) => row.level)).toEqual(folder.pattern.levels.map((_level, i) => i + 1));
-    for (const row of plan) {
-      expect(row.leaves).toBe(row.runs.map((run) => run.last - run.first + 1).reduce((a, b) => a + b, 0));
-    }
-    const [before] = folder.kit.fit.borderLeaves;
-    const background = folder.pattern.levels.findIndex((level) => level.background) + 1;
-    for (const row of plan) {
-      if (row.level === background) continue;
-      expect(Math.min(...row.runs.map((run) => run.first))).toBeGreaterThan(before);
-    }
+  // Scoring through up to four leaves that need no line costs less than stopping (common practice, no source).
+  it.each([
+    ["through four leaves", [1, 6], "1-6", 6],
+    ["but not through five", [1, 7], "1-1 7-7", 2],
+    ["again and again", [1, 6, 11, 20, 25], "1-11 20-25", 17],
+  ])("goes %s", (_, at, runs, leaves) => {
+    const made = at.map((leaf) => madeLeaf(leaf, 1, [1]));
+    expect(plan("single", made)[0]).toEqual([1, runs, leaves]);
+  });
+
+  it("has a row without runs for a line that nobody needs", () => {
+    expect(plan("single", [madeLeaf(1, 1, [2])])).toEqual([
+      [1, "", 0],
+      [2, "1-1", 1],
+      [3, "", 0],
+    ]);
+  });
+});
+
+describe("linesOf(leaf, pattern)", () => {
+  it.each([
+    ["single", [3, 1, 3], [1, 3]],
+    ["single", [3, 2, 3], [2, 3]],
+    ["stepped", [3, 2, 3], [1, 2, 3]],
+    ["stepped", [3], [3]],
+    ["stepped", [1], [1]],
+  ] as const)("%s folds of levels %j press %j", (foldStyle, levels, lines) => {
+    expect(linesOf(madeLeaf(1, 1, levels), madePattern({ fit: { foldStyle } }))).toEqual(lines);
   });
 });
