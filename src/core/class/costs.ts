@@ -35,13 +35,13 @@ function cents(amount: number): number {
   return Math.round(amount * 100);
 }
 
-/** Whole cents that add up to a total. */
+/** Whole cents that add up to a total; of equal rests the first is rounded up. */
 function roundTogether(amounts: readonly number[], total: number): number[] {
   const floors = amounts.map((amount) => Math.floor(amount * 100 + 1e-7));
   const missing = total - floors.reduce((a, b) => a + b, 0);
   const order = amounts
     .map((amount, i) => ({ i, rest: amount * 100 - floors[i]! }))
-    .sort((a, b) => b.rest - a.rest || a.i - b.i);
+    .toSorted((a, b) => b.rest - a.rest);
   for (const { i } of order.slice(0, Math.max(0, missing))) floors[i]! += 1;
   return floors;
 }

@@ -168,10 +168,11 @@ describe("sheets in poolSupplies(plan, seats, layouts)", () => {
 
 describe("prices in poolSupplies(plan, seats, layouts)", () => {
   it("are the class's own for each, and none where it has none", () => {
-    const list = poolOf({ prices: { button: 0.25, blades: 0.3, tape: 0.8 } });
+    const list = poolOf({ prices: { button: 0.25, blades: 0.3, tape: 0.81 } });
     expect(line(list, "button").worth).toBe(0.5);
     expect(line(list, "blades").worth).toBe(1.8);
-    expect(line(list, "tape").worth).toBe(1.36);
+    // By hand: 1.7 m at 0.81 are 1.377.
+    expect(line(list, "tape").worth).toBe(1.38);
     expect(line(list, "book").worth).toBeUndefined();
   });
 
@@ -214,6 +215,15 @@ describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
     expect(tape.map(({ unit, own, need }) => [unit ?? own!.unit, need])).toEqual([
       ["m", 0.8],
       ["rolls", 2],
+    ]);
+  });
+
+  it("what kits count in units of their own", () => {
+    const moss = (unit: string, quantity: number) => ownSupply("moss", { unit, quantity });
+    const list = poolOf({}, [withOwn(SEATS[0]!, moss("bags", 1)), withOwn(SEATS[1]!, moss("handfuls", 1.5))]);
+    expect(list.filter(({ own }) => own?.item === "moss").map(({ own, need }) => [own!.unit, need])).toEqual([
+      ["bags", 1],
+      ["handfuls", 1.5],
     ]);
   });
 

@@ -54,6 +54,17 @@ describe("remediesFor(plan, schedule)", () => {
 
   it.each([
     ["nothing that saves nothing", 0, 0, []],
+    ["also what saves little", 0.5, 0, [{ kind: "scores-before", saves: 0.5, missing: 29.5 }]],
+    [
+      "also little of both",
+      0.5,
+      0.25,
+      [
+        { kind: "scores-before", saves: 0.5, missing: 29.5 },
+        { kind: "parts-before", saves: 0.25, missing: 29.75 },
+        { kind: "both-before", missing: 29.25 },
+      ],
+    ],
     ["the score lines", 12, 0, [{ kind: "scores-before", saves: 12, missing: 18 }]],
     ["the parts", 0, 40, [{ kind: "parts-before", saves: 40, missing: 0 }]],
     [
