@@ -1,4 +1,4 @@
-import { fixtureKit } from "../../input/kit/kit-folders.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
 import { tip } from "../../oracle/fan.ts";
 import { patternOf } from "../pattern/computed.ts";
 
@@ -17,8 +17,7 @@ export interface ByHand {
  * is m·t·(1 + κ) thick; at radius r and height u the stack S is t for each body that reaches r and κ·t for each flap over
  * W − 2d … W − d; the book rests at max (S − T)/r. Sampled at every half millimetre of height, at the flaps' inner ends.
  */
-export function calibrateByHand(slug: string, leaves: number, thickness: number): ByHand {
-  const kit = fixtureKit(slug);
+export function calibrateByHand(kit: Kit, leaves: number, thickness: number): ByHand {
   const { book } = kit;
   const pattern = patternOf({ ...kit, insert: undefined });
   const t = book.blockThickness / book.leaves;

@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type Calibration, calibrate, holdingOf } from "../../../src/core/bench/calibration.ts";
-import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import type { Measured } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { FIXTURE_KITS, fixtureKit } from "../../input/kit/kit-folders.ts";
+import { LIGHT, litKit, madeKit, WINDOW } from "../kit/made-kit.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { calibrateByHand } from "./by-hand.ts";
 
@@ -13,14 +12,20 @@ function calibrated(kit: Kit, measured: Measured): Calibration {
   return result.calibration;
 }
 
+const KITS: readonly (readonly [string, Kit])[] = [
+  ["single folds", madeKit()],
+  ["stepped folds, a rounded spine", litKit({ insert: undefined, fit: { foldStyle: "stepped", spine: "rounded" } })],
+  ["another reading direction", madeKit({ book: { direction: "rtl" }, fit: { borderLeaves: [8, 2] } })],
+];
+
 describe("calibrate(kit, measured)", () => {
-  it.each(FIXTURE_KITS.flatMap((slug) => [1.6, 3, 5.5].map((share) => [slug, share] as const)))(
+  it.each(KITS.flatMap(([name, kit]) => [1.6, 3, 5.5, 12].map((share) => [name, share, kit] as const)))(
     "%s, a first batch of %d times its flat thickness: bulk, resting opening and widths as worked by hand",
-    (slug, share) => {
-      const kit = fixtureKit(slug);
-      const thickness = Math.round(((20 * kit.book.blockThickness) / kit.book.leaves) * share * 10) / 10;
-      const result = calibrated(benchKit(kit, {}, kit.units), { leaves: 20, thickness });
-      const hand = calibrateByHand(slug, 20, thickness);
+    (_, share, kit) => {
+      const thickness = 10 * 0.15 * share;
+      const result = calibrated(kit, { leaves: 10, thickness });
+      const hand = calibrateByHand(kit, 10, thickness);
+      expect(hand.kappa).toBeCloseTo(share - 1, 9);
       expect(result.flapBulk).toBeCloseTo(hand.kappa, 9);
       expect(result.restingOpening).toBeCloseTo(hand.rest, 9);
       expect(result.opening).toBeCloseTo(hand.wanted, 9);
@@ -30,26 +35,55 @@ describe("calibrate(kit, measured)", () => {
     },
   );
 
-  it("gives the width that the page gives, and a wider one where the flaps push the book open", () => {
-    const kit = fixtureKit("harbour-moon");
-    const { fit } = patternOf(kit);
-    const easy = calibrated(kit, { leaves: 20, thickness: 9.5 });
-    const stiff = calibrated(kit, { leaves: 20, thickness: 14 });
-    expect([easy.holdWidth, stiff.holdWidth]).toEqual([fit.holdWidth, fit.holdWidth]);
-    expect([easy.holds, stiff.holds]).toEqual([true, false]);
-    expect(easy.restingWidth).toBe(fit.holdWidth);
-    expect(stiff.restingWidth).toBeGreaterThan(fit.holdWidth + 5);
-    // The deeper front tips stand elsewhere: the two widths must not be mixed up.
-    expect(Math.abs(fit.tipWidth - fit.holdWidth)).toBeGreaterThan(1);
-    expect(holdingOf(patternOf(kit)).holdWidth).toBe(fit.holdWidth);
+  it("does not ask whether light and window fit", () => {
+    const plain = calibrated(madeKit(), { leaves: 10, thickness: 3 });
+    const lit = madeKit({ light: { ...LIGHT, level: 1, diameter: 150 }, insert: { ...WINDOW, lip: 30 } });
+    expect(calibrated(lit, { leaves: 10, thickness: 3 })).toEqual(plain);
   });
 
-  // Twelve leaf thicknesses for a flap are the most: 13 times the flat leaves.
-  it.each([1, 31, 95])("refuses %d mm for 20 leaves, and says between what it may be", (thickness) => {
-    const kit = fixtureKit("harbour-moon");
-    const flat = (20 * kit.book.blockThickness) / kit.book.leaves;
-    const result = calibrate(kit, { leaves: 20, thickness });
-    if (!("bounds" in result)) throw new Error("the measurement was taken");
-    expect(result.bounds).toEqual({ leaves: 20, least: Math.ceil(flat * 10) / 10, most: expect.closeTo(13 * flat, 9) });
+  it("is a broken program's fault where the kit does not fit its book", () => {
+    expect(() => calibrate(madeKit({ book: { leafWidth: 30 } }), { leaves: 10, thickness: 3 })).toThrow(
+      "flap-in-gutter",
+    );
+  });
+
+  // By hand: 10 leaves of 0.15 mm are 1.5 mm flat; twelve leaf thicknesses for a flap are the most, 13 × 1.5 mm.
+  it.each([
+    [1.4, true],
+    [1.5, false],
+    [19.5, false],
+    [19.6, true],
+    [-3, true],
+    [Number.NaN, true],
+  ])("refuses %d mm for 10 leaves: %s, and says between what it may be", (thickness, isRefused) => {
+    const result = calibrate(madeKit(), { leaves: 10, thickness });
+    expect("bounds" in result).toBe(isRefused);
+    if ("bounds" in result) expect(result.bounds).toEqual({ leaves: 10, least: 1.5, most: expect.closeTo(19.5, 9) });
+  });
+
+  it("gives the least thickness to the tenth above it", () => {
+    // By hand: 7 × 0.15 is 1.05.
+    const result = calibrate(madeKit(), { leaves: 7, thickness: 0.5 });
+    expect("bounds" in result && result.bounds.least).toBe(1.1);
+  });
+});
+
+describe("holdingOf(pattern)", () => {
+  // By hand: κ × 6 / 40 radians against the opening that the picture wants, 0.635.
+  it.each([
+    [4.2, true],
+    [4.3, false],
+  ])("tells with a bulk of %d whether the book holds: %s", (flapBulk, holds) => {
+    const { fit, ...pattern } = patternOf(madeKit({ fit: { flapBulk } }));
+    const holding = holdingOf({ ...pattern, fit });
+    expect(holding).toMatchObject({ holds, opening: fit.opening, restingOpening: fit.restingOpening });
+    expect(holding.holdWidth).toBe(fit.holdWidth);
+    if (holds) expect(holding.restingWidth).toBe(fit.holdWidth);
+    else expect(holding.restingWidth).toBeGreaterThan(fit.holdWidth);
+  });
+
+  it("holds a book that rests just as wide as its picture wants it", () => {
+    const { fit, ...pattern } = patternOf(madeKit());
+    expect(holdingOf({ ...pattern, fit: { ...fit, restingOpening: fit.opening } }).holds).toBe(true);
   });
 });

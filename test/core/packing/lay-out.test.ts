@@ -129,6 +129,8 @@ describe("the reference rectangle of layOut(parts, sheet)", () => {
   it("stands below the lowest of several parts", () => {
     const [sheet] = layOut([card("low", 90, 100), card("high", 90, 200)], A4).sheets;
     expect(sheet!.paths[0]!.points[0]![1]).toBe(EDGE + 200 + APART);
+    const [stacked] = layOut([card("one", 190, 100), card("two", 190, 100)], A4).sheets;
+    expect(stacked!.paths[0]!.points[0]![1]).toBe(EDGE + 100 + APART + 100 + APART);
   });
 });
 

@@ -117,6 +117,51 @@ describe("packParts(parts, width, height)", () => {
       ).fields,
     ).toHaveLength(2);
   });
+
+  // Sets that lie on one A4, each with one order alone: found by trying random sets with each order and on shelves.
+  it.each([
+    [
+      "area",
+      [
+        [130, 150],
+        [20, 80],
+        [20, 120],
+        [30, 80],
+        [140, 140],
+      ],
+    ],
+    [
+      "longer side",
+      [
+        [150, 60],
+        [30, 100],
+        [100, 130],
+        [50, 90],
+        [160, 60],
+        [140, 20],
+      ],
+    ],
+    [
+      "width",
+      [
+        [50, 80],
+        [110, 30],
+        [150, 50],
+        [110, 140],
+        [50, 130],
+        [50, 20],
+        [50, 160],
+      ],
+    ],
+  ] as const)("tries parts in the order of their %s", (_, sizes) => {
+    expect(
+      packParts(
+        sizes.map(([w, h]) => card(w, h)),
+        194,
+        281,
+      ).fields,
+    ).toHaveLength(1);
+  });
 });
 
 describe("extentOf(part)", () => {

@@ -21,6 +21,7 @@ const NOTHING: Counts = {
 };
 const WINDOWED = madePattern({ window: madeWindow() });
 const A4 = { name: "A4", width: 210, height: 297 };
+const CRAFT = { name: "12 × 12 in", width: 304.8, height: 304.8 };
 const SMALL = { name: "small", width: 140, height: 140 };
 
 interface Given {
@@ -191,7 +192,7 @@ describe("sheets", () => {
 
   it.each([
     ["first size that takes all", [SMALL, A4], "A4"],
-    ["first of two that do", [A4, SMALL], "A4"],
+    ["first of two that do", [A4, CRAFT], "A4"],
   ])("are counted on the %s", (_, sheets, sheet) => {
     expect(one({ kit: { sheets } }, "card").reason).toMatchObject({ sheet, tooLarge: [], window: 1 });
   });

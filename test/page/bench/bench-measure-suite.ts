@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { calibrateByHand } from "../../core/bench/by-hand.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { textOf } from "../../site/visit.ts";
 import { type Maker, MOON, newMaker } from "./bench-reader.ts";
@@ -33,7 +34,7 @@ export function measureSuite(served: () => OpenedSite): void {
       ["14 mm", 14],
       ["1.3 cm", 13],
     ])("shows for %s bulk, resting opening and hold width as worked by hand", async (written, thickness) => {
-      const hand = calibrateByHand("harbour-moon", 20, thickness);
+      const hand = calibrateByHand(fixtureKit("harbour-moon"), 20, thickness);
       await openForm();
       expect(await maker.page.$eval("[data-measure-leaves]", (field) => (field as HTMLInputElement).value)).toBe("20");
       await write("thickness", written);
@@ -47,7 +48,7 @@ export function measureSuite(served: () => OpenedSite): void {
     });
 
     it("fits the kit's page again, which shows the same hold width", async () => {
-      const hand = calibrateByHand("harbour-moon", 20, 14);
+      const hand = calibrateByHand(fixtureKit("harbour-moon"), 20, 14);
       await openForm();
       await write("thickness", "14");
       await maker.page.keyboard.press("Enter");
@@ -69,7 +70,7 @@ export function measureSuite(served: () => OpenedSite): void {
     });
 
     it("gives that width at the end of the work, with the wider one that her flaps force", async () => {
-      const hand = calibrateByHand("harbour-moon", 20, 14);
+      const hand = calibrateByHand(fixtureKit("harbour-moon"), 20, 14);
       await openForm();
       await write("thickness", "14");
       await maker.page.keyboard.press("Enter");
