@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { type Desk, deskAddress, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
+import { type Desk, deskAddress, deskStyle, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
 import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
-import { bringBack, loseLeaf, measureBatch, tickUntimed } from "../../../src/core/bench/progress.ts";
+import { bringBack, loseLeaf, measureBatch, showLeaf, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
 import { fixtureKit } from "../../input/kit/kit-folders.ts";
-import { valueFrom } from "../findings/made.ts";
+import { failureIn, valueFrom } from "../findings/made.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { begin } from "./made.ts";
 
@@ -62,6 +62,28 @@ describe("refitNow(kit, refit, progress)", () => {
 });
 
 describe("a desk", () => {
+  it("begins at the first leaf that is folded", () => {
+    const { progress } = opened(kit, read("border=4_10"), "mm");
+    expect(progress).toMatchObject({ kit: "little-gull", fit: "border=4_10", at: 1, ticks: [], lost: [] });
+    expect(opened(kit, read("border=0_10&lost=1"), "mm").progress.at).toBe(2);
+  });
+
+  it("moves to a leaf that is folded", () => {
+    const desk = opened(kit, read("lost=40"), "mm");
+    expect(moved(desk, showLeaf(desk.progress, leafNumber(40))).progress.at).toBe(41);
+    expect(moved(desk, showLeaf(desk.progress, leafNumber(999))).progress.at).toBe(112);
+  });
+
+  it("cannot be where the kit does not fit the book", () => {
+    expect(failureIn(openDesk(kit, read("width=30"), "mm"))).toMatchObject({ kind: "flap-in-gutter" });
+  });
+
+  // The gull's marks are whole millimetres; in inches sixteenths are nearest.
+  it("writes marks in its units, at the step of a ruler", () => {
+    expect(deskStyle(opened(kit, {}, "mm"))).toEqual({ units: "mm", step: 1 });
+    expect(deskStyle(opened(kit, {}, "in"))).toEqual({ units: "in", step: 25.4 / 16 });
+  });
+
   it("has an address that brings the same pattern to the kit's page", () => {
     const desk = opened(kit, read("border=4_10"), "mm");
     const later = moved(desk, measureBatch(loseLeaf(desk.progress, leafNumber(40), []), { leaves: 20, thickness: 7 }));

@@ -53,5 +53,7 @@ describe("jumpToLeaf(plan, leaf)", () => {
       page: undefined,
       obstacle: { kind: "unfolded", leaf: 77, first: 1, last: 76 },
     });
+    const last = { kind: "unfolded", leaf: 112, first: 1, last: 76 };
+    expect(jumpToLeaf(few, leafNumber(112))).toEqual({ page: undefined, obstacle: last });
   });
 });

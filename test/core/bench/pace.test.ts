@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { CATCH_UP, IDLE, leafEstimates, remainingTime, touchClock, workedAt } from "../../../src/core/bench/pace.ts";
+import {
+  CATCH_UP,
+  IDLE,
+  leafEstimates,
+  remainingTime,
+  TELLING,
+  touchClock,
+  workedAt,
+} from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { fixtureKit } from "../../input/kit/kit-folders.ts";
@@ -8,6 +16,12 @@ import { begin, fixturePlan } from "./made.ts";
 
 const MINUTE = 60_000;
 const ticked = (ticks: readonly Tick[]): Progress => ({ ...begin(), ticks });
+
+describe("the limits", () => {
+  it("are a pause of four minutes, five timed leaves and three seconds between ticks", () => {
+    expect([IDLE, TELLING, CATCH_UP]).toEqual([240_000, 5, 3000]);
+  });
+});
 
 describe("the clock", () => {
   it("counts time from the first thing done, a pause up to four minutes", () => {
@@ -78,7 +92,14 @@ describe("remainingTime(progress, estimates)", () => {
       { leaf: leafNumber(6), took: 0 },
       { leaf: leafNumber(7), took: CATCH_UP - 1 },
     ];
+    expect(remainingTime(ticked(timed(5, CATCH_UP)), estimates)).toEqual({ ms: 15 * CATCH_UP, own: true });
+    expect(remainingTime(ticked(timed(5, CATCH_UP - 1)), estimates)).toEqual({ ms: 1_500_000, own: false });
     expect(remainingTime(ticked(caught), estimates)).toEqual({ ms: 1_950_000, own: true });
+  });
+
+  it("leaves ticks of leaves that are no longer folded out of her pace", () => {
+    const gone = [...timed(4, 150_000), { leaf: leafNumber(99), took: 1_000_000 }];
+    expect(remainingTime(ticked(gone), estimates)).toEqual({ ms: 1_600_000, own: false });
   });
 
   it("is nothing when all is done", () => {

@@ -45,6 +45,43 @@ describe("listKits(kits, verdicts, query)", () => {
     expect(listed.map((one) => one.title).join(" ")).toBe(titles);
   });
 
+  it("stands what must be checked after what fits, and before what must be changed", () => {
+    const check: Known = { kind: "check", minutes: 60, doubts: [] };
+    const verdicts = new Map<string, Known>([
+      ["buoy", { kind: "unknown", cause: "failed" }],
+      ["anchor", { kind: "change", offers, minutes: 60 }],
+      ["crane", check],
+      ["dory", { kind: "fits", minutes: 60 }],
+    ]);
+    const titles = (query: Partial<Query>) =>
+      listKits(KITS, verdicts, { ...NO_QUERY, book, ...query }, "en").map((one) => one.title);
+    expect(titles({})).toEqual(["Dory", "Crane", "Anchor", "Buoy"]);
+    expect(titles({ fit: "own" })).toEqual(["Dory", "Crane"]);
+    expect(titles({ fit: "change" })).toEqual(["Dory", "Crane", "Anchor"]);
+  });
+
+  it("puts a kit that nothing is known of last", () => {
+    const verdicts = new Map<string, Known>([["dory", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }]]);
+    const titles = listKits(KITS, verdicts, { ...NO_QUERY, book }, "en").map((one) => one.title);
+    expect(titles).toEqual(["Dory", "Anchor", "Buoy", "Crane"]);
+  });
+
+  it.each([
+    [0, 15],
+    [7, 15],
+    [22, 15],
+    [22.5, 30],
+    [52, 45],
+  ])("counts %d minutes as %d, a quarter at least", (minutes, shown) => {
+    expect(minutesOf({ ...kit("Eel", 0, 2, false), minutes }, NONE)).toBe(shown);
+  });
+
+  it("leaves the given list as it is", () => {
+    const given = [...KITS];
+    listKits(given, NONE, NO_QUERY, "en");
+    expect(given).toEqual(KITS);
+  });
+
   it("counts hours as the card shows them, to the quarter", () => {
     const long = { ...kit("Eel", 0, 2, false), minutes: 5 * 60 + 7 };
     expect(minutesOf(long, NONE)).toBe(300);

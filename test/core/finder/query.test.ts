@@ -36,6 +36,24 @@ describe("toQueryAddress(query), fromQueryAddress(address)", () => {
     );
   });
 
+  it.each<[Partial<Query>, string]>([
+    [{ book: { leafHeight: 210, leaves: 180 }, hours: 6, sort: "hours" }, "height=210&leaves=180&hours=6&sort=hours"],
+    [{ levels: 3, light: "with", fit: "own" }, "levels=3&light=with&fit=own"],
+    [{ book: { leafHeight: 210, depths: [3, 9] } }, "height=210"],
+    [{ hours: 2.5 }, "hours=2.5"],
+  ])("writes %j as %s", (query, address) => {
+    expect(toQueryAddress({ ...NO_QUERY, ...query })).toBe(address);
+  });
+
+  it.each([
+    ["hours=999", { hours: 999 }],
+    ["hours=0.25", { hours: 0.25 }],
+    ["levels=2", { levels: 2 }],
+    ["levels=9", { levels: 9 }],
+  ])("reads what is just within bounds: %s", (address, query) => {
+    expect(fromQueryAddress(new URLSearchParams(address))).toEqual({ ...NO_QUERY, ...query });
+  });
+
   it("writes nothing where nothing is asked", () => {
     expect(toQueryAddress(NO_QUERY).toString()).toBe("");
   });
@@ -45,6 +63,7 @@ describe("toQueryAddress(query), fromQueryAddress(address)", () => {
     "hours=-2",
     "hours=1e3",
     "hours=1000",
+    "hours=999.5",
     "levels=1",
     "levels=10",
     "levels=two",
@@ -81,6 +100,18 @@ describe("bookFigures(refit), restateBook(book, written)", () => {
 
   it("leaves out what is a kit's own", () => {
     expect(bookFigures({ ...kept, depths: [3, 9], foldStyle: "single", lightDiameter: 30, units: "in" })).toEqual(kept);
+  });
+
+  it("leaves out what is not stated", () => {
+    expect(bookFigures({ leafHeight: 210, leafWidth: undefined })).toStrictEqual({ leafHeight: 210 });
+  });
+
+  it("keeps plates with the count of leaves, and lets them go with it", () => {
+    const plates = [{ afterPage: 20, leaves: 2 }];
+    expect(restateBook({ leaves: 90, plates }, { leaves: 90 })).toEqual({ leaves: 90, plates });
+    expect(restateBook({ leaves: 90, plates }, { leaves: 91 })).toEqual({ leaves: 91 });
+    expect(restateBook({ plates }, { leaves: 91 })).toEqual({ leaves: 91 });
+    expect(restateBook({ plates }, {})).toEqual({ plates });
   });
 
   it.each([

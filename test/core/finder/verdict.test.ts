@@ -1,52 +1,78 @@
 import { describe, expect, it } from "vitest";
-import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import { judge } from "../../../src/core/finder/verdict.ts";
+import { judge, verdictOn } from "../../../src/core/finder/verdict.ts";
+import type { Doubt } from "../../../src/core/findings/doubt.ts";
+import type { Kit } from "../../../src/core/kit/kit.ts";
+import type { Refit } from "../../../src/core/refit/refit.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { FIXTURE_KITS, fixtureFrontMatter, fixtureKit } from "../../input/kit/kit-folders.ts";
-
+import { litKit, madeKit } from "../kit/made-kit.ts";
 import { patternOf } from "../pattern/computed.ts";
 
-const KITS = new Map(FIXTURE_KITS.map((slug) => [slug, fixtureKit(slug)]));
-const gull = KITS.get("little-gull")!;
+const KIT = madeKit();
+
+/** A kit whose work is a minute a folded leaf. */
+const MINUTES = madeKit({
+  rates: { leaf: 60, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0 },
+});
+
+const thin = { leaves: 200, blockThickness: 6, lastPage: 400 };
 
 describe("judge(kit, book)", () => {
-  it.each(FIXTURE_KITS)("%s fits its own book as it is", (slug) => {
-    const kit = KITS.get(slug)!;
-    const { leafHeight, leafWidth, blockThickness, leaves, pageOneLeaf, lastPage, plates } = kit.book;
-    const own = { leafHeight, leafWidth, blockThickness, leaves, pageOneLeaf, lastPage, plates };
-    expect(judge(kit, own).kind).toMatch(/^(fits|check)$/);
+  it.each<[string, Kit, Refit, string]>([
+    ["fits its own book as it is", KIT, {}, "fits"],
+    ["fits its own book with light and window", litKit(), {}, "fits"],
+    // 0.03 mm a leaf: pages were counted as leaves.
+    ["is to be checked in a book that may have been measured wrong", KIT, thin, "check"],
+    ["needs a change on a leaf too narrow for its flaps", KIT, { leafWidth: 40 }, "change"],
+    // By hand: less than 2 × 8 + 5, 40 % of the wall's depth.
+    ["is not for a leaf on which no flap lies, however shallow", KIT, { leafWidth: 20 }, "no"],
+    ["is not for figures that contradict each other", KIT, { leaves: 20, lastPage: 80 }, "no"],
+    // Another book would do, but it is her book that is asked for.
+    [
+      "is not for a book of four leaves that needs eight for borders",
+      madeKit({ fit: { borderLeaves: [1, 0], shape: { solve: "opening", pictureLeaves: 30, height: 40 } } }),
+      { leaves: 4, blockThickness: 0.6, lastPage: 8 },
+      "no",
+    ],
+  ])("%s", (_, kit, book, kind) => {
+    expect(judge(kit, book).kind).toBe(kind);
   });
 
-  it("offers for a low book only changes with which the whole kit is made", () => {
-    const verdict = judge(gull, { leafHeight: 110 });
-    expect(verdict.kind).toBe("change");
+  it("gives the minutes of work in the reader's book", () => {
+    expect(judge(MINUTES, {})).toEqual({ kind: "fits", minutes: 40 });
+    expect(judge(MINUTES, { leaves: 44, blockThickness: 6.6, lastPage: 88 })).toEqual({ kind: "fits", minutes: 44 });
+    expect(judge(MINUTES, thin)).toMatchObject({ kind: "check", minutes: 200 });
+  });
+
+  it("gives the doubts that are to be looked at", () => {
+    const verdict = judge(KIT, thin);
+    expect(verdict.kind === "check" && verdict.doubts.map(({ kind }) => kind)).toEqual(["caliper"]);
+  });
+
+  it("offers only changes in the reader's own book with which the whole kit is made, and the first one's minutes", () => {
+    // By hand: in a book of 8 leaves, borders of 3 leave two for the picture; another book would have 10.
+    const book = { leaves: 8, blockThickness: 1.2, lastPage: 16 };
+    const verdict = judge(MINUTES, book);
+    expect(verdict).toMatchObject({ kind: "change", minutes: 8 });
     if (verdict.kind !== "change") return;
-    for (const { refit } of verdict.offers) {
-      expect(refit.leafHeight).toBe(110);
-      patternOf(refitKit(gull, refit));
-    }
+    expect(verdict.offers.map(({ refit }) => refit)).toEqual([{ ...book, borderLeaves: [3, 3] }]);
+    for (const { refit } of verdict.offers) patternOf(refitKit(MINUTES, refit));
   });
 
-  // Single folds reach twice their depth: a leaf narrower than that and the clearance at the gutter carries no flap.
-  it("gives the failure of a narrow book that carries nothing", () => {
-    const moon = KITS.get("harbour-moon")!;
-    expect(fixtureFrontMatter("harbour-moon").levels).toHaveLength(3);
-    const verdict = judge(moon, { leafHeight: 120, leafWidth: 34, leaves: 40, blockThickness: 6 });
-    expect(verdict.kind).toBe("no");
-    if (verdict.kind === "no") expect(verdict.failure.kind).toMatch(/^(flap-in-gutter|too-few-leaves)$/);
+  it("gives the failure of the book as it is where nothing helps", () => {
+    const verdict = judge(KIT, { leafWidth: 20 });
+    expect(verdict).toMatchObject({ kind: "no", failure: { kind: "flap-in-gutter", level: 1, leafWidth: 20 } });
   });
+});
 
-  it("never says that a book fits which may have been measured wrong", () => {
-    // 0.02 mm a leaf: pages were counted as leaves.
-    const thin = judge(gull, { leaves: 200, blockThickness: 4, pageOneLeaf: leafNumber(1), lastPage: 400 });
-    expect(thin.kind).not.toBe("fits");
-    if (thin.kind === "check") expect(thin.doubts.map((doubt) => doubt.kind)).toContain("caliper");
-  });
+describe("verdictOn(findings)", () => {
+  const coarse: Doubt = { kind: "coarse", leaves: 20, column: 4 };
+  const merged: Doubt = { kind: "merged-spans", spans: 3, leaves: 2, leastTab: 3 };
 
-  it("states less work for fewer leaves", () => {
-    const many = judge(gull, { leaves: 130, blockThickness: 14 });
-    const few = judge(gull, { leaves: 100, blockThickness: 11 });
-    if (!("minutes" in many && "minutes" in few)) throw new Error("both books should fit");
-    expect(few.minutes).toBeLessThan(many.minutes);
+  it.each<[string, readonly Doubt[], object]>([
+    ["fits without doubts", [], { kind: "fits" }],
+    ["fits where only the picture looks a little different", [merged], { kind: "fits" }],
+    ["is to be checked where one is grave", [merged, coarse], { kind: "check", doubts: [coarse] }],
+  ])("%s", (_, findings, verdict) => {
+    expect(verdictOn(findings)).toEqual(verdict);
   });
 });
