@@ -23,26 +23,16 @@ export interface Numbering {
  * A leaf is two pages, recto first (AACR2 glossary, "Leaf"; Getty AAT, "folios").
  */
 export function numberLeaves(book: Book): Numbering {
-  const names: LeafName[] = [];
-  const leafOfPage = new Map<number, LeafNumber>();
   const front = book.pageOneLeaf - 1;
-  for (let index = 1; index <= front; index += 1) names.push({ kind: "front", index, of: front });
-  const plates = [...book.plates].sort((a, b) => a.afterPage - b.afterPage);
-  for (let recto = 1; recto <= book.lastPage; recto += 2) {
-    const verso = recto + 1 <= book.lastPage ? recto + 1 : null;
-    names.push({ kind: "numbered", recto, verso });
-    leafOfPage.set(recto, leafNumber(names.length));
-    if (verso !== null) leafOfPage.set(verso, leafNumber(names.length));
-    for (const plate of plates) {
-      if (plate.afterPage !== recto && plate.afterPage !== recto + 1) continue;
-      for (let index = 1; index <= plate.leaves; index += 1) {
-        names.push({ kind: "plate", index, of: plate.leaves, afterPage: plate.afterPage });
-      }
-    }
+  const carrying = [...unnumbered("front", front), ...pagesAndPlates(book)];
+  const leavesNeeded = carrying.length;
+  const names = [...carrying, ...unnumbered("end", book.leaves - leavesNeeded)];
+  const leafOfPage = new Map<number | null, LeafNumber>();
+  for (const [i, name] of names.entries()) {
+    if (name.kind !== "numbered") continue;
+    leafOfPage.set(name.recto, leafNumber(i + 1));
+    leafOfPage.set(name.verso, leafNumber(i + 1));
   }
-  const leavesNeeded = names.length;
-  const end = book.leaves - leavesNeeded;
-  for (let index = 1; index <= end; index += 1) names.push({ kind: "end", index, of: end });
   return {
     nameOf: (leaf) => {
       const name = names[leaf - 1];
@@ -53,6 +43,23 @@ export function numberLeaves(book: Book): Numbering {
     leafOf: (page) => leafOfPage.get(page),
     leavesNeeded,
   };
+}
+
+function unnumbered(kind: "front" | "end", of: number): LeafName[] {
+  return Array.from({ length: of }, (_, i) => ({ kind, index: i + 1, of }));
+}
+
+/** A leaf for each two pages, with the plates that follow it: a leaf cannot be parted. */
+function pagesAndPlates({ lastPage, plates }: Book): LeafName[] {
+  const inOrder = plates.toSorted((a, b) => a.afterPage - b.afterPage);
+  return Array.from({ length: Math.ceil(lastPage / 2) }, (_, i) => 2 * i + 1).flatMap((recto): LeafName[] => [
+    { kind: "numbered", recto, verso: recto < lastPage ? recto + 1 : null },
+    ...inOrder
+      .filter(({ afterPage }) => afterPage === recto || afterPage === recto + 1)
+      .flatMap(({ afterPage, leaves: of }) =>
+        Array.from({ length: of }, (_, i) => ({ kind: "plate", index: i + 1, of, afterPage }) as const),
+      ),
+  ]);
 }
 
 /** The printed page number to look for: the recto, or null on an unnumbered leaf. */

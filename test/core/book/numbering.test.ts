@@ -158,7 +158,7 @@ describe("numberLeaves(book)", () => {
         expect(leafOf(0)).toBeUndefined();
         expect(leafOf(whole.lastPage + 1)).toBeUndefined();
       }),
-      { seed: 5, numRuns: 200 },
+      { seed: 5, numRuns: 60 },
     );
   });
 });

@@ -204,6 +204,8 @@ describe("roundTo(value, step) and tidy(value)", () => {
     expect(tidy(0.1 + 0.2)).toBe(0.3);
     expect(Object.is(tidy(-1e-9), 0)).toBe(true);
     expect(tidy(1.23456789, 3)).toBe(1.235);
+    expect(tidy(1.23456789)).toBe(1.23457);
+    expect(tidy(-1.23456789, 0)).toBe(-1);
   });
 });
 
@@ -213,8 +215,14 @@ describe("steps", () => {
     ["in", 1, SIXTEENTH],
     ["in", THIRTY_SECOND, THIRTY_SECOND],
     ["in", SIXTEENTH, SIXTEENTH],
+    ["in", 25.4 / 8, 25.4 / 8],
+    ["in", THIRTY_SECOND - 1e-9, THIRTY_SECOND - 1e-9],
+    ["in", 0.89, THIRTY_SECOND],
+    ["in", 0.9, SIXTEENTH],
     ["mm", 0.5, 0.5],
+    ["mm", 0.8, 0.8],
     ["mm", 1, 1],
+    ["mm", 25.4 / 8, 1],
     ["mm", THIRTY_SECOND, 0.5],
     ["mm", SIXTEENTH, 1],
   ] as const)("in %s the step of %d mm is %d mm", (units, step, same) => {
