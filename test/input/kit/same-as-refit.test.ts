@@ -8,7 +8,7 @@ import type { Kit } from "../../../src/core/kit/kit.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { readKit } from "../../../src/input/kit/read-kit.ts";
 import { readMotifs } from "../../../src/input/kit/read-motifs.ts";
-import { FIXTURES } from "../../input/kit/kit-folders.ts";
+import { FIXTURES } from "./kit-folders.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "leaflight-refit-"));
 cpSync(join(FIXTURES, "content"), join(folder, "content"), { recursive: true });
