@@ -1,49 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { SeatPart } from "../../../src/core/class/class-sheets.ts";
 import type { FittingSeat } from "../../../src/core/class/fit-seats.ts";
-import type { KitClass } from "../../../src/core/class/kit-class.ts";
-import { poolSupplies } from "../../../src/core/class/pool.ts";
-import type { PooledSupply } from "../../../src/core/class/pooled-supply.ts";
-import type { OwnSupply } from "../../../src/core/kit/kit.ts";
-import type { SheetLayout } from "../../../src/core/packing/lay-out.ts";
 import { LIGHT, litKit, madeKit } from "../kit/made-kit.ts";
-import { madePart, madePattern, madeWindow } from "../plan/made-pattern.ts";
-import { madeClass, madeSeat } from "./made-seats.ts";
-
-const A4 = { name: "A4", width: 210, height: 297 };
-
-const windowed = (number: number, frameLength: number, stringLength: number): FittingSeat =>
-  madeSeat(number, {
-    pattern: madePattern({ window: madeWindow({ frameLength, stringLength }) }),
-    counts: { parts: 9, tacks: 2, cuts: 100 },
-  });
-
-/** Seat 1 has neither window nor tacks, 2 and 3 have a window. */
-const SEATS = [madeSeat(1, { counts: { cuts: 251 } }), windowed(2, 400, 120), windowed(3, 410, 130)];
-
-const poolOf = (plan: Partial<KitClass> = {}, seats = SEATS, layouts: readonly SheetLayout<SeatPart>[] = []) =>
-  poolSupplies(madeClass(plan), seats, layouts);
-const lines = (list: readonly PooledSupply[], id: PooledSupply["id"]) => list.filter((one) => one.id === id);
-const line = (list: readonly PooledSupply[], id: PooledSupply["id"]): PooledSupply => {
-  const found = lines(list, id);
-  if (found.length !== 1) throw new Error(`${found.length} lines ${id}`);
-  return found[0]!;
-};
-const shares = (one: PooledSupply) => [...one.shares];
-
-const ownSupply = (item: string, changes: Partial<OwnSupply> = {}): OwnSupply => ({
-  id: undefined,
-  item,
-  quantity: 1,
-  unit: "handfuls",
-  unitId: undefined,
-  price: undefined,
-  ...changes,
-});
-
-function withOwn(seat: FittingSeat, ...supplies: readonly OwnSupply[]): FittingSeat {
-  return { ...seat, kit: { ...seat.kit, supplies } };
-}
+import { madePattern } from "../plan/made-pattern.ts";
+import { madeSeat } from "./made-seats.ts";
+import { line, lines, ownSupply, poolOf, SEATS, shares, withOwn } from "./pooled.ts";
 
 describe("what poolSupplies(plan, seats, layouts) counts", () => {
   // By hand: a blade for every 250 cuts begun, one more for a window; a dot a tack, 8 more for a window.
@@ -94,75 +54,6 @@ describe("what poolSupplies(plan, seats, layouts) counts", () => {
 
   it("lists no card or acetate but what is packed", () => {
     expect(poolOf().filter(({ id }) => id === "card" || id === "acetate" || id === "paper")).toEqual([]);
-  });
-});
-
-describe("sheets in poolSupplies(plan, seats, layouts)", () => {
-  const seatPart = (seat: number, ...[kind, ...rest]: Parameters<typeof madePart>): SeatPart => ({
-    ...madePart(kind, ...rest),
-    seat,
-  });
-  const frame = seatPart(1, "base-frame", "card", 100, 50);
-  const tabs = seatPart(2, "closure-tab", "card", 30, 20, { count: 2 });
-  const door = seatPart(2, "door", "card", 40, 60);
-  const huge = seatPart(3, "holder", "card", 400, 10);
-  const glazing = seatPart(1, "glazing", "acetate", 90, 40);
-  const guide = seatPart(1, "decoration-guide", "paper", 90, 40);
-  const laid = (material: SeatPart["material"], number: number, ...parts: readonly SeatPart[]) => ({
-    material,
-    number,
-    parts,
-    places: [],
-    paths: [],
-  });
-  const layouts: SheetLayout<SeatPart>[] = [
-    {
-      sheet: A4,
-      sheets: [
-        laid("card", 1, frame, tabs),
-        laid("card", 2, tabs, door),
-        laid("acetate", 1, glazing),
-        laid("paper", 1, guide),
-      ],
-      tooLarge: [],
-    },
-    { sheet: { name: "A3", width: 297, height: 420 }, sheets: [], tooLarge: [huge] },
-  ];
-
-  it("are those of the layout, each size by itself, and one for each part that no size takes", () => {
-    const card = lines(poolOf({}, SEATS, layouts), "card");
-    expect(card.map(({ sheet, need, unit, kind }) => [sheet, need, unit, kind])).toEqual([
-      ["A4", 2, "sheet", "material"],
-      ["A3", 1, "sheet", "material"],
-    ]);
-    expect(card.map(({ reason }) => reason)).toEqual([
-      { kind: "packed", tooLarge: [] },
-      { kind: "packed", tooLarge: [huge] },
-    ]);
-    expect(line(poolOf({}, SEATS, layouts), "acetate")).toMatchObject({
-      need: 1,
-      reason: { kind: "packed", tooLarge: [] },
-    });
-  });
-
-  // By hand: 100 × 50 for seat 1; twice 30 × 20 and once 40 × 60 for seat 2, each part counted once though it lies on two sheets.
-  it("are shared by the areas of all parts of a seat, as often as they are cut", () => {
-    const [card, large] = lines(poolOf({}, SEATS, layouts), "card");
-    expect(shares(card!)).toEqual([
-      [1, 5000],
-      [2, 1200 + 2400],
-    ]);
-    expect(shares(large!)).toEqual([[3, 4000]]);
-  });
-
-  it("cost the class's price for each, and paper nothing", () => {
-    const list = poolOf({ prices: { card: 0.35 } }, SEATS, layouts);
-    expect(lines(list, "card").map(({ worth, toPay }) => [worth, toPay])).toEqual([
-      [0.7, 0.7],
-      [0.35, 0.35],
-    ]);
-    expect(line(list, "paper").worth).toBeUndefined();
-    expect(line(list, "acetate").worth).toBeUndefined();
   });
 });
 

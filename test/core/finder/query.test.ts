@@ -4,6 +4,7 @@ import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { bookFigures, restateBook } from "../../../src/core/finder/book-figures.ts";
 import { fromQueryAddress, NO_QUERY, type Query, readHours, toQueryAddress } from "../../../src/core/finder/query.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
+import type { Refit } from "../../../src/core/refit/refit.ts";
 
 const length = fc.integer({ min: 1, max: 60_000 }).map((hundredths) => hundredths / 100);
 const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
@@ -103,7 +104,9 @@ describe("bookFigures(refit), restateBook(book, written)", () => {
   });
 
   it("leaves out what is not stated", () => {
-    expect(bookFigures({ leafHeight: 210, leafWidth: undefined })).toStrictEqual({ leafHeight: 210 });
+    expect(bookFigures({ leafHeight: 210, leafWidth: undefined } as object as Refit)).toStrictEqual({
+      leafHeight: 210,
+    });
   });
 
   it("keeps plates with the count of leaves, and lets them go with it", () => {

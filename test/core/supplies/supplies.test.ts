@@ -1,56 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { Kit, OwnSupply } from "../../../src/core/kit/kit.ts";
-import type { SupplyId } from "../../../src/core/kit/supply-id.ts";
-import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import type { Counts } from "../../../src/core/plan/effort.ts";
-import { costOf, suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import type { Supply } from "../../../src/core/supplies/supply.ts";
-import { LIGHT, madeKit } from "../kit/made-kit.ts";
+import { LIGHT } from "../kit/made-kit.ts";
 import { madePart, madePattern, madeWindow } from "../plan/made-pattern.ts";
+import { all, type Given, listOf, one, WINDOWED } from "./made-supplies.ts";
 
-const NOTHING: Counts = {
-  leaves: 0,
-  scores: 0,
-  marks: 0,
-  cuts: 0,
-  folds: 0,
-  checks: 0,
-  tacks: 0,
-  notches: 0,
-  parts: 0,
-};
-const WINDOWED = madePattern({ window: madeWindow() });
 const A4 = { name: "A4", width: 210, height: 297 };
 const CRAFT = { name: "12 × 12 in", width: 304.8, height: 304.8 };
 const SMALL = { name: "small", width: 140, height: 140 };
-
-interface Given {
-  readonly kit?: Partial<Kit>;
-  readonly pattern?: Pattern;
-  readonly counts?: Partial<Counts>;
-}
-
-function listOf({ kit, pattern = WINDOWED, counts = { parts: 9 } }: Given): Supply[] {
-  return suppliesOf(madeKit(kit), pattern, { ...NOTHING, ...counts });
-}
-
-const all = (given: Given, id: SupplyId): Supply[] => listOf(given).filter((supply) => supply.id === id);
-
-const one = (given: Given, id: SupplyId): Supply => {
-  const found = all(given, id);
-  if (found.length !== 1) throw new Error(`${found.length} supplies ${id}`);
-  return found[0]!;
-};
-
-const own = (item: string, changes: Partial<OwnSupply> = {}): OwnSupply => ({
-  id: undefined,
-  item,
-  quantity: 1,
-  unit: "handfuls",
-  unitId: undefined,
-  price: undefined,
-  ...changes,
-});
 
 const ids = (given: Given, kind: Supply["kind"]) =>
   listOf(given)
@@ -225,125 +182,5 @@ describe("lengths", () => {
       unit,
       reason: { kind: "string", waste },
     });
-  });
-});
-
-describe("a kit's own supplies", () => {
-  it("take the place of a computed one of that id", () => {
-    const rolls = own("Double-Sided Tape", { id: "tape", quantity: 2, unit: "rolls", price: 3.5 });
-    expect(one({ kit: { supplies: [rolls], prices: { tape: 9 } } }, "tape")).toMatchObject({
-      own: { item: "Double-Sided Tape", unit: "rolls" },
-      quantity: 2,
-      exact: 2,
-      unit: undefined,
-      price: 3.5,
-    });
-  });
-
-  it("follow the computed materials where they are new, before the tools", () => {
-    const supplies = [own("moss", { quantity: 3, price: 1.25 }), own("love", { unit: "each", unitId: "each" })];
-    const list = listOf({ kit: { supplies } });
-    const at = list.findIndex(({ own: named }) => named?.item === "moss");
-    expect(list[at - 1]).toMatchObject({ kind: "material", id: "button" });
-    expect(list.slice(at, at + 2)).toEqual([
-      {
-        kind: "material",
-        id: undefined,
-        own: { item: "moss", unit: "handfuls" },
-        quantity: 3,
-        exact: 3,
-        unit: undefined,
-        reason: undefined,
-        price: 1.25,
-      },
-      {
-        kind: "material",
-        id: undefined,
-        own: { item: "love", unit: "each" },
-        quantity: 1,
-        exact: 1,
-        unit: "each",
-        reason: undefined,
-        price: undefined,
-      },
-    ]);
-    expect(list[at + 2]).toMatchObject({ kind: "tool", id: "boneFolder" });
-  });
-
-  it("keep both of two that are named alike, and the second of two for one computed", () => {
-    const ribbons = [own("ribbon"), own("Ribbon"), own("card", { id: "card" }), own("more card", { id: "card" })];
-    const items = listOf({ kit: { supplies: ribbons } }).flatMap(({ own: named }) => named?.item ?? []);
-    expect(items).toEqual(["card", "ribbon", "Ribbon", "more card"]);
-  });
-
-  // By hand: 10 sheets at 0.40; in another unit the kit's price is not theirs.
-  it.each([
-    ["sheets", { unitId: "sheet" }, 4, undefined],
-    ["sheets at a price of their own", { unitId: "sheet", price: 3 }, 3, undefined],
-    ["packs", { unit: "packs" }, undefined, { item: "card", unit: "packs" }],
-    ["packs at a price of their own", { unit: "packs", price: 5 }, 5, { item: "card", unit: "packs" }],
-  ] as [string, Partial<OwnSupply>, number | undefined, object | undefined][])(
-    "of another quantity cost that quantity: %s",
-    (_, changes, price, named) => {
-      const supplies = [own("card", { id: "card", quantity: 10, ...changes })];
-      const card = one({ kit: { supplies, prices: { card: 0.4 } } }, "card");
-      expect(card).toMatchObject({ quantity: 10, exact: 10, reason: { kind: "card" } });
-      expect([card.price, card.own]).toEqual([price, named]);
-    },
-  );
-
-  it("have no price where neither kit nor author states one", () => {
-    expect(one({ kit: { supplies: [own("card", { id: "card", unitId: "sheet" })] } }, "card").price).toBeUndefined();
-  });
-
-  it("do not list a tool a second time", () => {
-    const knife = own("Craft knife", { id: "knife", unitId: "each", price: 6 });
-    expect(all({ kit: { supplies: [knife] } }, "knife")).toMatchObject([{ kind: "tool", price: 6, own: undefined }]);
-  });
-});
-
-describe("prices and costOf(supplies)", () => {
-  const prices = {
-    book: 2,
-    card: 0.3,
-    acetate: 1.2,
-    tape: 0.8,
-    string: 0.5,
-    button: 0.25,
-    light: 2.4,
-    cells: 1.1,
-    blades: 0.45,
-    glueDots: 0.02,
-  };
-
-  // By hand, each price times its quantity above: two sheets of card, 0.9 m of tape, 0.2 m of string, 8 dots.
-  it("are for the whole quantity to a hundredth, and the cost is their sum", () => {
-    const list = listOf({ kit: { prices, light: LIGHT, supplies: [own("moss", { price: 1.25 })] } });
-    const priced = list.flatMap(({ id, price }) => (price === undefined ? [] : [[id ?? "moss", price]]));
-    expect(priced).toEqual([
-      ["book", 2],
-      ["card", 0.6],
-      ["acetate", 1.2],
-      ["blades", 0.45],
-      ["glueDots", 0.16],
-      ["light", 2.4],
-      ["cells", 1.1],
-      ["tape", 0.72],
-      ["string", 0.1],
-      ["button", 0.25],
-      ["moss", 1.25],
-    ]);
-    expect(costOf(list)).toBeCloseTo(10.23, 9);
-  });
-
-  it("are rounded to the nearest hundredth", () => {
-    const price = (tape: number) => one({ kit: { prices: { tape } } }, "tape").price;
-    expect([price(0.55), price(0.54)]).toEqual([0.5, 0.49]);
-  });
-
-  it("are left out where none is stated, and so is the cost", () => {
-    expect(listOf({}).every(({ price }) => price === undefined)).toBe(true);
-    expect(costOf(listOf({}))).toBeUndefined();
-    expect(costOf(listOf({ kit: { prices: { book: 0 } } }))).toBe(0);
   });
 });
