@@ -101,6 +101,20 @@ describe("numberLeaves(book)", () => {
     ]);
   });
 
+  it("keeps plates after both pages of one leaf in the order of those pages", () => {
+    const plates = [
+      { afterPage: 4, leaves: 1 },
+      { afterPage: 3, leaves: 1 },
+    ];
+    expect(namesOf({ leaves: 5, lastPage: 6, plates })).toEqual([
+      "1",
+      "3",
+      "plate 1 of 1 after p. 3",
+      "plate 1 of 1 after p. 4",
+      "5",
+    ]);
+  });
+
   it("counts plates after the last page, and both where two follow one leaf", () => {
     const plates = [
       { afterPage: 3, leaves: 1 },

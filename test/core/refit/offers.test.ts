@@ -1,36 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { tryFit } from "../../../src/core/pattern/compute.ts";
-import type { LevelMap } from "../../../src/core/picture/level-map.ts";
-import type { Offer, OfferedChange } from "../../../src/core/refit/offer.ts";
+import type { OfferedChange } from "../../../src/core/refit/offer.ts";
 import { offersFor } from "../../../src/core/refit/offers.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
-import { toRadians } from "../../../src/core/units/angle.ts";
-import { type KitChanges, LIGHT, litKit, madeKit, WELL } from "../kit/made-kit.ts";
+import { LIGHT, litKit, madeKit } from "../kit/made-kit.ts";
 import { failureOf, patternOf } from "../pattern/computed.ts";
+import { opened } from "./opened.ts";
 
 const made = madeKit();
 const lit = litKit();
-
-/** The made kit with a stated opening (degrees) and the picture leaves or the height solved for it. */
-function opened(degrees: number, solved: "pictureLeaves" | "height", changes: KitChanges = {}): Kit {
-  const opening = toRadians(degrees);
-  const shape =
-    solved === "height"
-      ? ({ solve: "height", pictureLeaves: "fill", opening } as const)
-      : ({ solve: "pictureLeaves", height: 40, opening } as const);
-  return madeKit({ ...changes, fit: { shape, ...changes.fit } });
-}
-
-/** A well on one side, where the front is steep in a wide open book: a wide light comes nearer to the window than a narrow one. */
-function sideWell(setback: number): Kit {
-  const [rim, well] = WELL.shapes;
-  const ring = [...well!.rings[0]!].map(([x, y]): [number, number] => [x < 50 ? 50 : 90, y]);
-  const picture: LevelMap = { ...WELL, shapes: [rim!, { ...well!, rings: [ring] }] };
-  const shape = { solve: "opening", pictureLeaves: "fill", height: 140 } as const;
-  return litKit({ picture, light: { ...LIGHT, setback, diameter: 70 }, fit: { shape, head: undefined } });
-}
 
 const THIN = { leaves: 8, blockThickness: 1.2, pageOneLeaf: leafNumber(1), lastPage: 16 };
 const THICK = { leaves: 1200, blockThickness: 180 };
@@ -162,138 +141,5 @@ describe("offersFor(kit, refit)", () => {
     const offers = offersFor(made, { leafWidth: 40, leafHeight: 36 });
     expect(offers.map(({ says }) => says)).toEqual([[{ kind: "depths", depths: [8.5, 17] }, height(36)]]);
     expect(offers[0]!.refit).toEqual({ leafWidth: 40, leafHeight: 36, depths: [8.5, 17], height: 36, head: 0 });
-  });
-});
-
-describe("an opening that offersFor(kit, refit) changes", () => {
-  const offeredOpening = (kit: Kit, refit: Refit): Offer => {
-    const found = offersFor(kit, refit).find(({ says }) => says[0]!.kind === "opening");
-    if (!found) throw new Error("no other opening is offered");
-    return found;
-  };
-
-  it.each([
-    ["wider, for more width", opened(10, "pictureLeaves"), -1],
-    ["narrower, for less height", opened(170, "height"), 1],
-    ["narrower from between two degrees", opened(169.5, "height"), 1],
-  ] as const)("is the nearest that fits: %s", (_, kit, nearer) => {
-    const { refit, says } = offeredOpening(kit, {});
-    const degrees = refit.openingDegrees!;
-    expect(says).toEqual([{ kind: "opening", degrees }]);
-    expect(Number.isInteger(degrees)).toBe(true);
-    expect(tryFit(refitKit(kit, { openingDegrees: degrees }))).toBeUndefined();
-    expect(tryFit(refitKit(kit, { openingDegrees: degrees + nearer }))).toBeDefined();
-  });
-
-  /*
-   * Leaves on one side of the fan show most when it is half open, so a picture that is too high there fits both narrower and
-   * wider. Every degree is tried here, where the program steps.
-   */
-  it.each([120, 125, 130, 145, 150, 155])("is the nearer one of a narrower and a wider: %d°", (degrees) => {
-    const kit = opened(degrees, "height", {
-      book: { leafHeight: 19.5 },
-      fit: { borderLeaves: [30, 2], head: undefined },
-    });
-    expect(tryFit(kit)).toBeDefined();
-    const all = Array.from({ length: 176 }, (_, i) => i + 5);
-    const fitting = all.filter((openingDegrees) => tryFit(refitKit(kit, { openingDegrees })) === undefined);
-    const nearest = fitting.toSorted((a, b) => Math.abs(a - degrees) - Math.abs(b - degrees))[0];
-    expect(offeredOpening(kit, {}).refit.openingDegrees).toBe(nearest);
-  });
-
-  it("is sought once round, for a picture that is read walking round", () => {
-    const along = opened(358, "pictureLeaves", { fit: { view: "along" } });
-    expect(tryFit(along)).toBeUndefined();
-    // 40 leaves show no more than once round their tips; by hand 361° is beyond it, and the whole degree below is 360°.
-    expect(offeredOpening(along, { openingDegrees: 361 }).refit.openingDegrees).toBe(360);
-    expect(offeredOpening(along, { openingDegrees: 360.5 }).refit.openingDegrees).toBe(360);
-  });
-});
-
-describe("flaps of what offersFor(kit, refit) offers", () => {
-  const springing = (kit: Kit, refit: Refit): boolean[] => offersFor(kit, refit).map(({ springsOpen }) => springsOpen);
-
-  /*
-   * By hand: at the head all 40 leaves have flaps of the wall, 20 deep: at 40 mm from the gutter they lie on 6 mm of leaves and
-   * count κ × 6 mm, so the book opens to κ × 6 / 40 radians of itself. Half a turn is at κ = 20.94.
-   */
-  it.each([
-    [2, [false]],
-    [20.9, [false]],
-    [21, [true]],
-  ])("with a bulk of %d push the book beyond flat or not: %j", (flapBulk, springs) => {
-    expect(springing(made, { height: 400, flapBulk })).toEqual(springs);
-  });
-
-  it("say nothing of a book that is opened as far as they push it", () => {
-    const shape = { solve: "nothing", pictureLeaves: "fill", height: 40, opening: toRadians(270) } as const;
-    const round = madeKit({ fit: { view: "along", shape } });
-    // By hand: flaps of 17.5 lie at 5 mm from the gutter and open to κ × 6 / 5; 270° are 4.712 radians, so κ is 3.927.
-    expect(springing(round, { leafWidth: 40, flapBulk: 3.9 })[0]).toBe(false);
-    expect(springing(round, { leafWidth: 40, flapBulk: 3.95 })[0]).toBe(true);
-  });
-
-  it("are told of a smaller light, too", () => {
-    // By hand: at most all 60 leaves have flaps of the well, at 40 mm from the gutter, and at least those of the wall, at 80.
-    const [least, most] = [(Math.PI * 40) / 9, (Math.PI * 80) / 9];
-    expect(springing(lit, { lightDiameter: 70, flapBulk: 0.99 * least })).toEqual([false]);
-    expect(springing(lit, { lightDiameter: 70, flapBulk: 1.01 * most })).toEqual([true]);
-  });
-});
-
-describe("a light near the window in offersFor(kit, refit)", () => {
-  // By hand: the largest in the well is 0.4 × 140 less 2, 54 mm; its tenths in whole millimetres.
-  const SHARES = [54, 48, 43, 37, 32, 27];
-
-  it.each([1.6, 1.7, 1.8, 2, 3])("is made smaller by tenths until it stands clear, setback %d", (setback) => {
-    const kit = sideWell(setback);
-    const [offer] = offersFor(kit, {});
-    const at = SHARES.indexOf(offer!.refit.lightDiameter!);
-    expect(at).toBeGreaterThanOrEqual(0);
-    patternOf(refitKit(kit, offer!.refit));
-    for (const wider of SHARES.slice(0, at))
-      expect(failureOf(refitKit(kit, { lightDiameter: wider })).kind).toBe("light-near-window");
-  });
-
-  // By hand: a square on its corner, 56 mm across, is as much narrower as a light is high, and the light is 1 mm free.
-  it("is made narrower or lower where either helps, and narrower where the picture is changed, too", () => {
-    const [rim, well] = WELL.shapes;
-    const diamond: [number, number][] = [
-      [50, 15],
-      [85, 50],
-      [50, 85],
-      [15, 50],
-    ];
-    const kit = litKit({ insert: undefined, picture: { ...WELL, shapes: [rim!, { ...well!, rings: [diamond] }] } });
-    const says = (refit: Refit) => offersFor(kit, refit).map((offer) => offer.says);
-    expect(says({ lightDiameter: 30, lightHeight: 40 })).toEqual([
-      [{ kind: "light-width", diameter: 14 }],
-      [{ kind: "light-height", height: 24 }],
-    ]);
-    expect(says({ leafHeight: 70, lightDiameter: 30, lightHeight: 34.5 })).toEqual([
-      [height(70), { kind: "light-width", diameter: 12 }],
-    ]);
-  });
-
-  it("is not offered below 5 mm", () => {
-    const low = (diameter: number) =>
-      litKit({
-        insert: undefined,
-        fit: { shape: { solve: "opening", pictureLeaves: "fill", height: 10 } },
-        light: { ...LIGHT, diameter, height: 3 },
-      });
-    // By hand: a well of 7 mm takes 5; one of 6.3, in a picture of 9 mm, takes 4.
-    expect(offersFor(low(20), {}).map(({ says }) => says)).toEqual([[{ kind: "light-width", diameter: 5 }]]);
-    expect(
-      offersFor(low(20), { height: 9 })
-        .flatMap(({ says }) => says)
-        .map(({ kind }) => kind),
-    ).toEqual(["height"]);
-  });
-
-  it("is measured in sixteenths of an inch in inches", () => {
-    const [offer] = offersFor(litKit({ units: "in" }), { lightDiameter: 70 });
-    // By hand: 54 mm are 34.02 sixteenths.
-    expect(offer!.refit.lightDiameter).toBeCloseTo((34 * 25.4) / 16, 9);
   });
 });
