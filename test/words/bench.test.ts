@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { jumpToLeaf, jumpToPage } from "../../src/core/bench/jump.ts";
 import { leafNumber } from "../../src/core/book/leaf-number.ts";
 import { holdWidthWords, jumpAnswer, leafWords, thicknessAllowed, timeWords } from "../../src/words/bench.ts";
-import { fixturePlan } from "../core/bench/made.ts";
+import { fixturePlan } from "../core/bench/fixture-plan.ts";
 
 const MINUTE = 60_000;
 const gull = fixturePlan("little-gull", { lostLeaves: [leafNumber(40)] });

@@ -6,13 +6,13 @@ import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
-import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { failureIn, valueFrom } from "../findings/made.ts";
+import { madeKit } from "../kit/made-kit.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { begin } from "./made.ts";
 
 const read = (address: string) => fromAddress(new URLSearchParams(address));
-const kit = fixtureKit("little-gull");
+const kit = madeKit();
 
 const opened = (...given: Parameters<typeof openDesk>): Desk => valueFrom(openDesk(...given));
 const moved = (...given: Parameters<typeof moveDesk>): Desk => valueFrom(moveDesk(...given));
@@ -43,63 +43,63 @@ describe("fitOf(refit)", () => {
 
 describe("refitNow(kit, refit, progress)", () => {
   it("adds the lost leaves and the fitted bulk to what was asked for", () => {
-    const lost = loseLeaf(loseLeaf(begin(), leafNumber(41), []), leafNumber(40), []);
-    // Little Gull's leaf is 12.5 / 112 mm thick: 20 leaves of 7 mm are 3.136 times as thick as flat ones.
-    const now = refitNow(kit, read("border=4_10"), measureBatch(lost, { leaves: 20, thickness: 7 }));
-    expect(now).toEqual({ borderLeaves: [4, 10], lostLeaves: [40, 41], flapBulk: 2.136 });
-    expect(refitNow(kit, read("border=4_10"), begin())).toEqual({ borderLeaves: [4, 10] });
+    const lost = loseLeaf(loseLeaf(begin(), leafNumber(21), []), leafNumber(20), []);
+    // The made kit's leaf is 0.15 mm thick: 20 leaves of 7 mm are 2.333 times as thick as flat ones.
+    const now = refitNow(kit, read("border=4_6"), measureBatch(lost, { leaves: 20, thickness: 7 }));
+    expect(now).toEqual({ borderLeaves: [4, 6], lostLeaves: [20, 21], flapBulk: 1.333 });
+    expect(refitNow(kit, read("border=4_6"), begin())).toEqual({ borderLeaves: [4, 6] });
   });
 
   it("measures with the reader's leaf, not with the author's", () => {
-    const now = refitNow(kit, read("thick=25"), measureBatch(begin(), { leaves: 20, thickness: 14 }));
-    expect(now.flapBulk).toBe(2.136);
+    const now = refitNow(kit, read("thick=12"), measureBatch(begin(), { leaves: 20, thickness: 14 }));
+    expect(now.flapBulk).toBe(1.333);
   });
 
   it("tells a kit that leaves a leaf out itself when it is taken back in", () => {
-    const author = { ...kit, fit: { ...kit.fit, lostLeaves: [leafNumber(40)] } };
+    const author = { ...kit, fit: { ...kit.fit, lostLeaves: [leafNumber(20)] } };
     expect(refitNow(author, {}, begin())).toEqual({ lostLeaves: [] });
   });
 });
 
 describe("a desk", () => {
   it("begins at the first leaf that is folded", () => {
-    const { progress } = opened(kit, read("border=4_10"), "mm");
-    expect(progress).toMatchObject({ kit: "little-gull", fit: "border=4_10", at: 1, ticks: [], lost: [] });
-    expect(opened(kit, read("border=0_10&lost=1"), "mm").progress.at).toBe(2);
+    const { progress } = opened(kit, read("border=4_6"), "mm");
+    expect(progress).toMatchObject({ kit: "made", fit: "border=4_6", at: 1, ticks: [], lost: [] });
+    expect(opened(kit, read("border=0_6&lost=1"), "mm").progress.at).toBe(2);
   });
 
   it("moves to a leaf that is folded", () => {
-    const desk = opened(kit, read("lost=40"), "mm");
-    expect(moved(desk, showLeaf(desk.progress, leafNumber(40))).progress.at).toBe(41);
-    expect(moved(desk, showLeaf(desk.progress, leafNumber(999))).progress.at).toBe(112);
+    const desk = opened(kit, read("lost=20"), "mm");
+    expect(moved(desk, showLeaf(desk.progress, leafNumber(20))).progress.at).toBe(21);
+    expect(moved(desk, showLeaf(desk.progress, leafNumber(999))).progress.at).toBe(40);
   });
 
   it("cannot be where the kit does not fit the book", () => {
     expect(failureIn(openDesk(kit, read("width=30"), "mm"))).toMatchObject({ kind: "flap-in-gutter" });
   });
 
-  // The gull's marks are whole millimetres; in inches sixteenths are nearest.
+  // The kit's marks are whole millimetres; in inches sixteenths are nearest.
   it("writes marks in its units, at the step of a ruler", () => {
     expect(deskStyle(opened(kit, {}, "mm"))).toEqual({ units: "mm", step: 1 });
     expect(deskStyle(opened(kit, {}, "in"))).toEqual({ units: "in", step: 25.4 / 16 });
   });
 
   it("has an address that brings the same pattern to the kit's page", () => {
-    const desk = opened(kit, read("border=4_10"), "mm");
-    const later = moved(desk, measureBatch(loseLeaf(desk.progress, leafNumber(40), []), { leaves: 20, thickness: 7 }));
+    const desk = opened(kit, read("border=4_6"), "mm");
+    const later = moved(desk, measureBatch(loseLeaf(desk.progress, leafNumber(20), []), { leaves: 20, thickness: 7 }));
     const page = patternOf(benchKit(kit, read(deskAddress(later)), "mm"));
     expect(later.plan.pattern).toEqual(page);
-    expect(page.lostLeaves).toEqual([40]);
+    expect(page.lostLeaves).toEqual([20]);
     const shown = patternOf(refitKit(kit, read(deskAddress(later)))).fit;
     expect(shown.restingOpening).toBeGreaterThan(desk.plan.pattern.fit.restingOpening);
   });
 
   it("begins without the leaves that its address leaves out, and follows kept progress instead of it", () => {
-    const begun = opened(kit, read("lost=40"), "mm");
-    expect(begun.plan.pattern.lostLeaves).toEqual([40]);
-    const back = moved(begun, bringBack(begun.progress, leafNumber(40), []));
+    const begun = opened(kit, read("lost=20"), "mm");
+    expect(begun.plan.pattern.lostLeaves).toEqual([20]);
+    const back = moved(begun, bringBack(begun.progress, leafNumber(20), []));
     expect(back.plan.pattern.lostLeaves).toEqual([]);
-    const again = opened(kit, read("lost=40"), "mm", back.progress);
+    const again = opened(kit, read("lost=20"), "mm", back.progress);
     expect(again.plan.pattern.lostLeaves).toEqual([]);
     expect(again.changedSince).toBe(false);
   });
@@ -107,7 +107,7 @@ describe("a desk", () => {
   it("keeps its plan while only ticks change, and knows when the kit was changed since", () => {
     const desk = opened(kit, {}, "mm");
     expect(moved(desk, tickUntimed(desk.progress, [leafNumber(1)])).plan).toBe(desk.plan);
-    const changed = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 120) } };
+    const changed = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 42) } };
     expect(opened(changed, {}, "mm", desk.progress).changedSince).toBe(true);
     expect(opened(kit, {}, "in", desk.progress).changedSince).toBe(false);
   });

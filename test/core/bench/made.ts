@@ -5,15 +5,8 @@ import { beginProgress, type Progress } from "../../../src/core/bench/progress.t
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
-import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import { valueFrom } from "../findings/made.ts";
 import { madeKit } from "../kit/made-kit.ts";
-
-/** A fixture laid out for the bench, in its own units. */
-export function fixturePlan(slug: string, refit: Refit = {}): BenchPlan {
-  const kit = fixtureKit(slug);
-  return valueFrom(planBench(benchKit(kit, refit, kit.units)));
-}
 
 /** A kit by hand laid out for the bench, in its own units: leaves 1 to 40, the picture on 5 to 36 in batches of 16. */
 export function madePlan(kit: Kit = madeKit(), refit: Refit = {}): BenchPlan {

@@ -11,8 +11,9 @@ import {
 } from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import { fixtureKit } from "../../input/kit/kit-folders.ts";
-import { begin, fixturePlan } from "./made.ts";
+import type { Rates } from "../../../src/core/kit/kit.ts";
+import { madeLeaf, madePattern, madePocket } from "../plan/made-pattern.ts";
+import { begin } from "./made.ts";
 
 const MINUTE = 60_000;
 const ticked = (ticks: readonly Tick[]): Progress => ({ ...begin(), ticks });
@@ -49,29 +50,22 @@ describe("the clock", () => {
 });
 
 describe("leafEstimates(pattern, rates)", () => {
-  it("adds the kit's rates for what a leaf needs", () => {
-    const { pattern, estimates } = fixturePlan("little-gull");
-    const rates = { leaf: 12, score: 6, mark: 4, cut: 6, fold: 10, check: 20 };
-    const plain = pattern.leaves.find(
-      (leaf) => leaf.patternPage !== null && (leaf.patternPage + 1) % 20 !== 0 && leaf.cuts.length === 4,
-    )!;
-    const levels = new Set(plain.spans.map((span) => span.level)).size;
-    expect(estimates.get(plain.leaf)).toBe(
-      1000 * (rates.leaf + levels * rates.score + 4 * (rates.mark + rates.cut) + 5 * rates.fold),
-    );
-    // Pattern page 19 is the tenth picture leaf: a checkpoint.
-    const tenth = pattern.leaves.find((leaf) => leaf.patternPage === 19)!;
-    const without = leafEstimates(pattern, { ...fixtureKit("little-gull").rates, check: 0 });
-    expect(estimates.get(tenth.leaf)! - without.get(tenth.leaf)!).toBe(20_000);
-  });
+  const rates: Rates = { leaf: 12, score: 6, mark: 4, cut: 7, fold: 10, check: 20, tack: 15, notch: 25, part: 420 };
+  const levels = [10, 20, 30].map((depth) => ({ name: `${depth}`, depth, line: undefined, background: depth === 20 }));
+  const leaves = [
+    madeLeaf(4, null, [2]),
+    madeLeaf(5, 1, [3, 2, 3]),
+    { ...madeLeaf(6, 19, [1, 2, 1]), tacks: [{ from: 0, to: 60 }] },
+  ];
 
-  it("counts the first whole fold of a stepped leaf and no second fold at the front line", () => {
-    const { pattern, estimates } = fixturePlan("evening-boat");
-    const leaf = pattern.leaves.find((one) => one.spans.map((span) => span.level).join() === "3,2,1,2,3")!;
-    const nothingElse = { leaf: 0, score: 0, mark: 0, cut: 0, check: 0 };
-    const folds = leafEstimates(pattern, { ...fixtureKit("evening-boat").rates, ...nothingElse, notch: 0, fold: 1 });
-    expect(folds.get(leaf.leaf)).toBe(5000);
-    expect(estimates.size).toBe(pattern.leaves.length);
+  // By hand: a border leaf is turned, scored and folded once; two marks and cuts make three folds; page 19 is a checkpoint.
+  it.each([
+    ["single", [28, 12 + 2 * 6 + 2 * 11 + 30 + 25, 12 + 2 * 6 + 2 * 11 + 30 + 20]],
+    // The front line, too, and its fold; but no second fold of what lies at it.
+    ["stepped", [28, 12 + 3 * 6 + 2 * 11 + 40 + 25, 12 + 2 * 6 + 2 * 11 + 20 + 20]],
+  ] as const)("adds the rates for what a leaf needs, tacks left out: %s folds", (foldStyle, seconds) => {
+    const pattern = madePattern({ levels, leaves, pocket: madePocket(5), fit: { foldStyle } });
+    expect([...leafEstimates(pattern, rates)]).toEqual(seconds.map((one, i) => [4 + i, 1000 * one]));
   });
 });
 

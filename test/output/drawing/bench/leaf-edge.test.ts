@@ -4,7 +4,7 @@ import type { BenchPlan } from "../../../../src/core/bench/bench-plan.ts";
 import { leafNumber } from "../../../../src/core/book/leaf-number.ts";
 import { leafEdge } from "../../../../src/output/drawing/bench/leaf-edge.ts";
 import { leafCard } from "../../../../src/output/views/leaf-card.ts";
-import { fixturePlan } from "../../../core/bench/made.ts";
+import { fixturePlan } from "../../../core/bench/fixture-plan.ts";
 
 const ROOM = { width: 500, height: 640 };
 

@@ -1,0 +1,9 @@
+import type { BenchPlan } from "../../../src/core/bench/bench-plan.ts";
+import type { Refit } from "../../../src/core/refit/refit.ts";
+import { fixtureKit } from "../../input/kit/kit-folders.ts";
+import { madePlan } from "./made.ts";
+
+/** A fixture laid out for the bench, in its own units. */
+export function fixturePlan(slug: string, refit: Refit = {}): BenchPlan {
+  return madePlan(fixtureKit(slug), refit);
+}
