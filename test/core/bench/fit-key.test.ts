@@ -78,6 +78,12 @@ describe("a desk", () => {
     expect(failureIn(openDesk(kit, read("width=30"), "mm"))).toMatchObject({ kind: "flap-in-gutter" });
   });
 
+  it("says why a leaf cannot be left out", () => {
+    const { progress, ...desk } = opened(kit, {}, "mm");
+    const lost = moveDesk({ ...desk, progress }, loseLeaf(progress, leafNumber(2), []));
+    expect(failureIn(lost)).toMatchObject({ kind: "lost-leaf-outside", leaf: 2, first: 5, last: 36 });
+  });
+
   // The kit's marks are whole millimetres; in inches sixteenths are nearest.
   it("writes marks in its units, at the step of a ruler", () => {
     expect(deskStyle(opened(kit, {}, "mm"))).toEqual({ units: "mm", step: 1 });

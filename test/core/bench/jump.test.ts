@@ -44,6 +44,11 @@ describe("jumpToLeaf(plan, leaf)", () => {
     expect(jumpToLeaf(plain, leafNumber(leaf))).toEqual({ page: undefined, obstacle });
   });
 
+  it("says of the first leaf that it is left out", () => {
+    const plan = madePlan(madeKit({ fit: { borderLeaves: [0, 4] } }), { lostLeaves: [leafNumber(1)] });
+    expect(jumpToLeaf(plan, leafNumber(1))).toEqual({ page: undefined, obstacle: { kind: "left-out", leaf: 1 } });
+  });
+
   it("says of a leaf that stays unfolded that it does", () => {
     const shape = { solve: "nothing", pictureLeaves: 20, height: 40, opening: 1.2 } as const;
     const few = madePlan(madeKit({ fit: { borderLeaves: [0, 4], shape } }));

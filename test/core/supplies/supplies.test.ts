@@ -2,12 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Counts } from "../../../src/core/plan/effort.ts";
 import type { Supply } from "../../../src/core/supplies/supply.ts";
 import { LIGHT } from "../kit/made-kit.ts";
-import { madePart, madePattern, madeWindow } from "../plan/made-pattern.ts";
+import { madePattern } from "../plan/made-pattern.ts";
 import { all, type Given, listOf, one, WINDOWED } from "./made-supplies.ts";
-
-const A4 = { name: "A4", width: 210, height: 297 };
-const CRAFT = { name: "12 × 12 in", width: 304.8, height: 304.8 };
-const SMALL = { name: "small", width: 140, height: 140 };
 
 const ids = (given: Given, kind: Supply["kind"]) =>
   listOf(given)
@@ -122,65 +118,5 @@ describe("glue dots", () => {
     expect(bought?.quantity).toBe(dots);
     const window = pattern.window ? 8 : 0;
     if (bought) expect(bought.reason).toEqual({ kind: "glue-dots", tacks, window });
-  });
-});
-
-describe("sheets", () => {
-  // By hand: a field of A4 is 194 × 281; two frames of 190 × 150 do not lie on one, a third sheet is the gauge's.
-  it("are as many as the parts need, and one for the gauge", () => {
-    const large = (kind: "base-frame" | "door") => madePart(kind, "card", 190, 150);
-    const pattern = madePattern({
-      window: madeWindow({
-        frame: large("base-frame"),
-        door: large("door"),
-        glazing: madePart("glazing", "acetate", 190, 281, { count: 2 }),
-      }),
-    });
-    expect(one({ pattern }, "card")).toMatchObject({
-      quantity: 3,
-      unit: "sheet",
-      reason: { kind: "card", sheet: "A4", tooLarge: [], gauge: 1, lines: 2, window: 2 },
-    });
-    expect(one({ pattern }, "acetate")).toMatchObject({
-      quantity: 2,
-      reason: { kind: "acetate", sheet: "A4", tooLarge: [] },
-    });
-  });
-
-  it.each([
-    ["first size that takes all", [SMALL, A4], "A4"],
-    ["first of two that do", [A4, CRAFT], "A4"],
-  ])("are counted on the %s", (_, sheets, sheet) => {
-    expect(one({ kit: { sheets } }, "card").reason).toMatchObject({ sheet, tooLarge: [], window: 1 });
-  });
-
-  // By hand: the small sheet's field is 124 mm square: the holder of 150 mm lies on none, frame and door on one each;
-  // tabs and motifs beside them, and one more for the gauge.
-  it("count one for each part that no size takes, on the first size", () => {
-    const card = one({ kit: { sheets: [SMALL, { ...SMALL, name: "smaller" }] } }, "card");
-    expect(card.reason).toMatchObject({ sheet: "small", tooLarge: [WINDOWED.window!.holder] });
-    expect(card.reason).toMatchObject({ window: 3 });
-    expect(card.quantity).toBe(4);
-  });
-});
-
-// By hand: tape runs twice round the frame's 440 mm; string is 130 mm; bought to the next 0.1 m or quarter foot (76.2 mm).
-describe("lengths", () => {
-  it.each([
-    ["mm", 0, 0.9, 0.2, "m", 0.88],
-    ["mm", 0.1, 1, 0.2, "m", 0.968],
-    ["mm", 0.35, 1.2, 0.2, "m", 1.188],
-    ["mm", 0.6, 1.5, 0.3, "m", 1.408],
-    ["in", 0, 3, 0.5, "ft", 880 / 304.8],
-    ["in", 0.2, 3.5, 0.75, "ft", 1056 / 304.8],
-  ] as const)("of a kit in %s with waste %d", (units, waste, tape, string, unit, exact) => {
-    const bought = one({ kit: { units, waste } }, "tape");
-    expect(bought).toMatchObject({ quantity: tape, unit, reason: { kind: "tape", frame: 440, waste } });
-    expect(bought.exact).toBeCloseTo(exact, 12);
-    expect(one({ kit: { units, waste } }, "string")).toMatchObject({
-      quantity: string,
-      unit,
-      reason: { kind: "string", waste },
-    });
   });
 });
