@@ -126,7 +126,7 @@ describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
     expect(moss.filter(({ own }) => own !== undefined).map(({ id, need }) => [id, need])).toEqual([[undefined, 4]]);
   });
 
-  it("sizes of books, no: each seat brings its own", () => {
+  it("not the sizes of books: each seat brings its own", () => {
     const other = madeSeat(2, { pattern: madePattern({ book: madeKit({ book: { leaves: 90 } }).book }) });
     expect(line(poolOf({}, [SEATS[0]!, other]), "book").need).toBe(2);
   });
