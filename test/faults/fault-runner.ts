@@ -22,7 +22,11 @@ export async function faultRunner(root: string, filter: string): Promise<FaultRu
     "test",
     {
       root,
-      config: "test/vitest.config.ts",
+      // The projects of test/vitest.config.ts take no plugin from here, and keep modules between runs.
+      config: false,
+      setupFiles: ["test/english.ts"],
+      include: ["test/**/*.test.ts"],
+      exclude: ["test/**/*.site.test.ts"],
       watch: true,
       reporters: [{}],
       bail: 1,
