@@ -76,6 +76,8 @@ describe("prices in poolSupplies(plan, seats, layouts)", () => {
     const moss = poolOf({}, seats).find(({ own }) => own?.item === "moss")!;
     expect(moss).toMatchObject({ need: 6, worth: 1.75 });
     expect(shares(moss).map(([, share]) => share)).toEqual([2, 3, 1]);
+    const [alone] = poolOf({}, seats.slice(1, 2)).filter(({ own }) => own?.item === "moss");
+    expect(alone!.worth).toBe(0.5);
   });
 });
 

@@ -135,6 +135,9 @@ describe("shorter kits of scheduleOf(plan, seats)", () => {
     expect(names(40)).toEqual(["short"]);
     expect(names(41)).toEqual(["long", "short"]);
     expect(names(39.9)).toEqual([]);
+    // By hand: 50 minutes of score lines and 4 leaves are short by half a minute.
+    expect(names(53.5)).toEqual(["long", "short"]);
+    expect(names(54)).toEqual([]);
   });
 
   it("are counted at the seat's pace", () => {
