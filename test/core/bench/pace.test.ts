@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATCH_UP, IDLE, leafEstimates, remainingTime, touchClock, workedAt } from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { fixtureKit } from "../../input/kit/kit-folders.ts";
+import { fc } from "../../seed.ts";
 import { begin, fixturePlan } from "./made.ts";
 
 const MINUTE = 60_000;
@@ -29,7 +29,6 @@ describe("the clock", () => {
           clock = next;
         }
       }),
-      { seed: 7 },
     );
   });
 });

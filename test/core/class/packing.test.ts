@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { classLayouts, type SeatPart, seatParts } from "../../../src/core/class/class-sheets.ts";
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import { layOut, layOutOnSizes } from "../../../src/core/packing/lay-out.ts";
 import { extentOf } from "../../../src/core/packing/pack.ts";
 import type { Part } from "../../../src/core/window/part.ts";
+import { fc } from "../../seed.ts";
 import { areaOf } from "../geometry/plane.ts";
 import { readFixtureClass } from "./made-class.ts";
 import { areaSheets, shelfSheets } from "./shelves.ts";

@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FitFailure } from "../../../src/core/findings/failure.ts";
 import type { Shape } from "../../../src/core/fit/shape.ts";
 import { type Frame, type Solution, solveFit } from "../../../src/core/fit/solve.ts";
 import { displayedWidth } from "../../oracle/fan.ts";
+import { fc } from "../../seed.ts";
 
 const BOOK = { leaves: 204, leafWidth: 140, blockThickness: 24, spine: "flat", direction: "ltr" } as const;
 const FRAME: Frame = {

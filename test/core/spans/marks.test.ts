@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type MarkRules, markLeaf } from "../../../src/core/spans/marks.ts";
 import type { Span } from "../../../src/core/spans/span.ts";
+import { fc } from "../../seed.ts";
 
 const RULES: MarkRules = { step: 0.5, leastTab: 3, depths: [10, 20, 40] };
 
@@ -157,7 +157,7 @@ describe("markLeaf(exact, rules): properties", () => {
         );
         property(exact, { step, leastTab, depths: [10, 18, 27, 42] });
       }),
-      { seed: 11, numRuns: 500 },
+      { numRuns: 500 },
     );
 
   it("spans are gapless from head to tail, and no two neighbours have one level", () => {

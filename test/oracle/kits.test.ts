@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { published } from "../core/pattern/published.ts";
 import {
   FIXTURE_KITS,
   FIXTURES,
@@ -8,11 +9,10 @@ import {
   fixtureFrontMatter,
   readKit,
   readMadeKit,
-} from "../../input/kit/kit-folders.ts";
-import type { KitInput } from "../../oracle/kit-input.ts";
-import { compareWithOracle, expectPattern } from "../../oracle/oracle.ts";
-import { randomKits } from "../../oracle/random-kits.ts";
-import { published } from "./published.ts";
+} from "../input/kit/kit-folders.ts";
+import type { KitInput } from "./kit-input.ts";
+import { compareWithOracle, expectPattern } from "./oracle.ts";
+import { randomKits } from "./random-kits.ts";
 
 // Source: the oracle of test/oracle, which shares no code with the program and reads pictures with librsvg.
 describe("the published pattern of the random kits", () => {
