@@ -103,7 +103,7 @@ describe("solveFit(shape, frame)", () => {
         expect(byLeaves.pictureLeaves).toBe(count);
         expect(byLeaves.stretch).toBeCloseTo(1, 9);
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
   });
 
@@ -214,7 +214,7 @@ describe("what solveFit says would fit", () => {
         expect(solve(middle(enough), { height }).stretch).toBeCloseTo(1, 6);
         if (enough > count + 1) failureOf("picture-too-wide", middle(enough - 1), { height });
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 

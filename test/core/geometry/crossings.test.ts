@@ -50,6 +50,16 @@ describe("levelCrossings(rings, y) and uprightCrossings(rings, x)", () => {
 
 // Source: the even-odd rule by the tests' own ray casting.
 describe("stretchesOf(crossings)", () => {
+  it("pairs crossings in order, and leaves out one without another", () => {
+    const stretches = [
+      { from: 1, to: 2 },
+      { from: 5, to: 9 },
+    ];
+    expect(stretchesOf([1, 2, 5, 9])).toEqual(stretches);
+    expect(stretchesOf([1, 2, 5, 9, 11])).toEqual(stretches);
+    expect(stretchesOf([])).toEqual([]);
+  });
+
   it("are what lies inside the outlines, on lines of both ways", () => {
     fc.assert(
       fc.property(rings, coordinate, coordinate, (outlines, line, along) => {

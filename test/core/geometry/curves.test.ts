@@ -116,6 +116,7 @@ describe("arcFromEnds(arc)", () => {
     const arc = arcFromEnds({ ...ends, radii: [2, 1], large: false, clockwise: true });
     expect(arc.centre).toEqual(near([7, 3]));
     expect(middle(arc)).toEqual(near([7, 0.5]));
+    expect([arcPoint(arc, arc.from), arcPoint(arc, arc.from + arc.sweep)]).toEqual([near([2, 3]), near([12, 3])]);
     expect(Math.abs(arc.sweep)).toBeCloseTo(Math.PI, 9);
   });
 

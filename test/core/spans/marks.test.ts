@@ -69,6 +69,19 @@ describe("markLeaf(exact, rules): absorption", () => {
     );
   });
 
+  it("knows depths that differ by less than a millimetre, whatever lies before the neighbours", () => {
+    const depths = [20, 30, 40.5];
+    expect(marked(spansTo([60, 3], [62, 2], [100, 1]), { depths }).spans).toEqual(spansTo([60, 3], [100, 1]));
+    expect(marked(spansTo([60, 1], [62, 2], [100, 3]), { depths }).spans).toEqual(spansTo([62, 1], [100, 3]));
+    const alike = [10, 20, 30];
+    expect(marked(spansTo([50, 2], [60, 1], [62, 2], [82, 3], [100, 2]), { depths: alike }).spans).toEqual(
+      spansTo([50, 2], [60, 1], [82, 3], [100, 2]),
+    );
+    expect(marked(spansTo([50, 2], [70, 1], [72, 2], [82, 3], [100, 2]), { depths: alike }).spans).toEqual(
+      spansTo([50, 2], [72, 1], [82, 3], [100, 2]),
+    );
+  });
+
   it("gives it to the longer neighbour where depths are equally near, else toward the head", () => {
     const depths = [10, 20, 30];
     expect(marked(spansTo([60, 1], [62, 2], [100, 3]), { depths }).spans).toEqual(spansTo([62, 1], [100, 3]));
