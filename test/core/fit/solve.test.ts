@@ -230,6 +230,20 @@ describe("what solveFit says would fit", () => {
     expect(solve(FRAME, { ...wish, height: failure.mostHeight }).pictureLeaves).toBe(180);
   });
 
+  // By hand: what lies nearer to all leaves than to one more is shown with all of them.
+  it.each([180, 3, 2])(
+    "takes all of %d leaves up to half of the last one beyond them, and no further",
+    (mostLeaves) => {
+      const frame = { ...FRAME, mostLeaves };
+      const most = widthOf(frame, 1.1, mostLeaves);
+      const last = mostLeaves > 2 ? most - widthOf(frame, 1.1, mostLeaves - 1) : 0;
+      const at = (share: number) => ({ pictureLeaves: "solve", height: most + share * last, opening: 1.1 }) as const;
+      expect(solve(frame, at(0.49)).pictureLeaves).toBe(mostLeaves);
+      const beyond = mostLeaves > 2 ? at(0.51) : { ...at(0), height: most + 0.001 };
+      expect(failureOf("leaves-show-too-little", frame, beyond).leaves).toBe(mostLeaves);
+    },
+  );
+
   it("too few leaves at any opening: no opening is named", () => {
     const wish = { pictureLeaves: "solve", height: 400, opening: 1 } as const;
     const failure = failureOf("leaves-show-too-little", FRAME, wish);

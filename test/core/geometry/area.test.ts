@@ -58,6 +58,29 @@ describe("grow an ellipse of 70 by 50", () => {
   });
 });
 
+// Source: calculus. An ellipse is bent most at the ends of its longer axis, with a radius of b²/a = 35.714; an inward parallel
+// curve is smooth up to there. Further in it has a corner where the normals from both sides meet: sin² t = 0.265 at 40 mm.
+describe("an ellipse of 70 by 50 drawn inward to where it is bent most, and further", () => {
+  const ellipse: Area = [ellipseRing(0, 0, 70, 50, 1000)];
+  const outline = 379.6136893476382;
+
+  it.each([30, 35])("is the parallel curve at %d mm", (distance) => {
+    const [drawn] = grow(ellipse, -distance);
+    expect(Math.abs(lengthOf(drawn!) - (outline - 2 * Math.PI * distance))).toBeLessThan(2e-3);
+    expect(Math.max(...drawn!.map(([x]) => x))).toBeCloseTo(70 - distance, 3);
+  });
+
+  it("ends in corners at 40 mm, no nearer to the ellipse than that", () => {
+    const drawn = grow(ellipse, -40);
+    expect(drawn).toHaveLength(1);
+    expect(lengthOf(drawn[0]!)).toBeLessThan(outline - 80 * Math.PI - 0.5);
+    const corner = Math.sqrt(1 - 0.265) * (70 - (40 * 50) / 56);
+    expect(Math.max(...drawn[0]!.map(([x]) => x))).toBeCloseTo(corner, 2);
+    for (const point of drawn[0]!.filter((_, i) => i % 40 === 0))
+      expect(Math.abs(distanceTo(point, ellipse) - 40)).toBeLessThan(2e-3);
+  });
+});
+
 describe("grow", () => {
   // Source: closed form. A square of side s grows to s² + 4sd + πd² with outline 4s + 2πd; it shrinks to a square of s − 2d.
   it("rounds corners outward and keeps them inward", () => {
