@@ -116,6 +116,11 @@ describe("solveFit(shape, frame)", () => {
     }
   });
 
+  it("takes two leaves at least", () => {
+    for (const height of [0.1, widthOf(FRAME, 1.1, 2)])
+      expect(solve(FRAME, { pictureLeaves: "solve", height, opening: 1.1 }).pictureLeaves).toBe(2);
+  });
+
   it("says how far a picture is from its drawn shape when nothing is solved", () => {
     const { stretch, width } = solve(FRAME, { height: 100, opening: 1.1 });
     expect(stretch).toBeCloseTo(widthOf(FRAME, 1.1, 180) / 100, 9);
@@ -216,6 +221,36 @@ describe("what solveFit says would fit", () => {
       }),
       { numRuns: 25 },
     );
+  });
+
+  it("names widths and heights of a picture that is not square, each with its own", () => {
+    const low: Frame = { ...FRAME, aspect: 1.6 };
+    const most = widthOf(low, Math.PI, 180);
+    expect(failureOf("picture-too-wide", low, { height: 300 })).toMatchObject({
+      height: 300,
+      width: expect.closeTo(480, 9),
+      most: expect.closeTo(most, 6),
+      mostHeight: expect.closeTo(most / 1.6, 6),
+    });
+    expect(failureOf("picture-too-narrow", low, { height: 10 })).toMatchObject({
+      width: expect.closeTo(16, 9),
+      leastHeight: expect.closeTo((180 * 24) / 204 / 1.6, 3),
+    });
+    const few = failureOf("leaves-show-too-little", low, { pictureLeaves: "solve", height: 130, opening: 0.7 });
+    expect(few.width).toBeCloseTo(208, 9);
+    expect(few.most).toBeCloseTo(widthOf(low, 0.7, 180), 9);
+    expect(few.mostHeight).toBeCloseTo(few.most / 1.6, 9);
+  });
+
+  it("asks for more leaves than there are now, though as many would do in the middle of the book", () => {
+    const aside: Frame = { ...FRAME, firstIndex: 0, mostLeaves: 60 };
+    const middle: Frame = { ...FRAME, firstIndex: 72, mostLeaves: 60 };
+    const [shown, centred] = [aside, middle].map((frame) =>
+      Math.max(...Array.from({ length: 400 }, (_, i) => widthOf(frame, ((i + 1) / 400) * Math.PI, 60))),
+    ) as [number, number];
+    expect(centred).toBeGreaterThan(shown + 1);
+    const failure = failureOf("picture-too-wide", aside, { height: (shown + centred) / 2 });
+    expect(failure).toMatchObject({ leaves: 60, enough: 61 });
   });
 
   it("too few leaves at a stated opening: the opening and the height it names fit", () => {

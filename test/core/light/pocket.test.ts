@@ -84,6 +84,13 @@ describe("cutPocket(light, book)", () => {
       [2, 41],
       [3, 45.5],
     ]);
+    // 11.99 mm beside the middle ray the cylinder is grazed, √0.24 mm before its middle; 12.01 mm beside it, it is not.
+    const beside =
+      (x: number): RegionRows =>
+      (height) =>
+        height > 150 ? undefined : { from: 30 + x, to: 70 + x };
+    expect(depths(pocketOf({}, { rows: beside(11.99) }))[0]).toEqual([2, 34.5]);
+    expect(depths(pocketOf({}, { rows: beside(12.01) }))[0]![0]).toBe(3);
     expect(pocketOf({ setback: 102 }).notches).toEqual([]);
     // With 101 mm the outer rays enter 23.005 mm before their roots, and leave 1 mm behind them.
     expect(obstacleOf({ setback: 101 })).toMatchObject({ kind: "little-paper", leaf: 1, remaining: -23.5 });
@@ -110,6 +117,8 @@ describe("cutPocket(light, book)", () => {
   it("stands on the region's middle at its floor, on what is just above it", () => {
     const step: RegionRows = (height) => (height < 150 ? { from: 10, to: 50 } : { from: 60, to: 100 });
     expect(pocketOf({}, { rows: step }).centre.x).toBe(-20);
+    const level: RegionRows = (height) => (height < 150 && height > 100 ? { from: 30, to: 70 } : undefined);
+    expect(pocketOf({}, { rows: level }).leastWidth).toBe(40);
   });
 
   it("states the region's least width over the heights that the light fills", () => {

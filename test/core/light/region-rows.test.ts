@@ -46,6 +46,7 @@ describe("regionRows(map, level, box)", () => {
     const ground = regionRows(MAP, 2, PLACE);
     expect(ground(30)).toEqual({ from: 0, to: 100 });
     expect(ground(70)).toEqual({ from: 0, to: 100 });
+    expect([ground(29.9), ground(70.1)]).toEqual([undefined, undefined]);
   });
 
   it("is read once while level and place stay, and anew when they change", () => {
