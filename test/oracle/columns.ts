@@ -67,12 +67,14 @@ export class LevelPicture {
     const column = (i: number) => {
       const at = x + (i - 1) * pixel;
       const inside = at >= this.box.x && at <= this.box.x + this.box.width;
-      return Uint8Array.from({ length: rows }, (_, row) => {
+      const levels = new Uint8Array(rows).fill(this.background);
+      for (let row = 0; inside && row < rows; row += 1) {
         const p = 4 * (3 * row + i);
-        if (!inside || data[p + 3] === 0) return this.background;
+        if (data[p + 3] === 0) continue;
         if (data[p] === NO_LEVEL || data[p + 3] !== 255) throw new Error("a shape belongs to no level");
-        return data[p]!;
-      });
+        levels[row] = data[p]!;
+      }
+      return levels;
     };
     return [column(0), column(1), column(2)];
   }

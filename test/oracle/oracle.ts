@@ -137,7 +137,13 @@ async function pictureLeaves(input: KitInput, fit: ExpectedFit, picture: LevelPi
 /** At each row the smallest k whose own column is at level k or prouder; a single column is taken as it is. */
 function firstReached(columns: Uint8Array[]): Uint8Array {
   if (columns.length === 1) return columns[0]!;
-  return columns[0]!.map((_, row) => columns.findIndex((column, i) => column[row]! <= i + 1) + 1);
+  const reached = new Uint8Array(columns[0]!.length);
+  for (let row = 0; row < reached.length; row += 1) {
+    let level = 1;
+    while (columns[level - 1]![row]! > level) level += 1;
+    reached[row] = level;
+  }
+  return reached;
 }
 
 function runsOf(levels: Uint8Array, input: KitInput, fit: ExpectedFit): Run[] {
@@ -150,6 +156,8 @@ function runsOf(levels: Uint8Array, input: KitInput, fit: ExpectedFit): Run[] {
   const { head } = input.fit;
   add(head, fit.background);
   levels.forEach((level, row) => {
+    // Only the last row of a run says where it ends.
+    if (levels[row + 1] === level) return;
     add(head + ((row + 1) / levels.length) * fit.height, level);
   });
   add(input.book.leafHeight, fit.background);
