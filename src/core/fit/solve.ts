@@ -124,7 +124,10 @@ function fewestLeaves(wanted: number, more: number, frame: Frame): number | unde
   return undefined;
 }
 
-/** The first opening at which the picture is widest. */
+/**
+ * The opening at which the picture is widest: at the end, or at the one hump before it. A book thicker than its leaves are wide
+ * may have a hump and rise again, read walking round; there the end is taken.
+ */
 function openingOfMost(count: number, frame: Frame): number {
   const end = widestOpening(frame.view);
   const width = (opening: number): number => widthAt(frame, opening, count);

@@ -22,9 +22,7 @@ export function outlineAndHole(region: Area): { readonly outline: Area; readonly
   const { outer } = outlinesOf(region);
   const outline = greatest(outer);
   if (!outline) return undefined;
-  const hole = greatest(
-    subtract([outline], region).filter((ring) => sizeOf(intersect([ring], region)) < sizeOf([ring])),
-  );
+  const hole = greatest(subtract([outline], region));
   return { outline: [outline], hole: [hole ?? outline] };
 }
 

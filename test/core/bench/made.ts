@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
+import { fc } from "../../seed.ts";
 import { valueFrom } from "../findings/made.ts";
 import { madeKit } from "../kit/made-kit.ts";
 

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   CATCH_UP,
@@ -12,6 +11,7 @@ import {
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Rates } from "../../../src/core/kit/kit.ts";
+import { fc } from "../../seed.ts";
 import { madeLeaf, madePattern, madePocket } from "../plan/made-pattern.ts";
 import { begin } from "./made.ts";
 
@@ -44,7 +44,6 @@ describe("the clock", () => {
           clock = next;
         }
       }),
-      { seed: 7 },
     );
   });
 });

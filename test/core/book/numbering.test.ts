@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Book } from "../../../src/core/book/book.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { bookPageOf, numberLeaves, patternPageOf } from "../../../src/core/book/numbering.ts";
 import { leafToken } from "../../../src/output/data/leaf-token.ts";
+import { fc } from "../../seed.ts";
 
 const book = (parts: Partial<Book>): Book => ({
   leafHeight: 210,
@@ -172,7 +172,7 @@ describe("numberLeaves(book)", () => {
         expect(leafOf(0)).toBeUndefined();
         expect(leafOf(whole.lastPage + 1)).toBeUndefined();
       }),
-      { seed: 5, numRuns: 60 },
+      { numRuns: 60 },
     );
   });
 });

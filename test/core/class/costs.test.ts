@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { costsOf } from "../../../src/core/class/costs.ts";
 import type { PooledSupply } from "../../../src/core/class/pooled-supply.ts";
+import { fc } from "../../seed.ts";
 
 function priced(worth: number | undefined, shares: Record<number, number>, toPay = worth): PooledSupply {
   const entries = Object.entries(shares).map(([seat, share]) => [Number(seat), share] as const);

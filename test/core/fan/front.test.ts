@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Fan } from "../../../src/core/fan/fan.ts";
-import { boardWidth, layFront, stationAt, tipWidth } from "../../../src/core/fan/front.ts";
-import { cellEdges, readingPositions, tip } from "../../oracle/fan.ts";
+import { boardWidth, frontWidth, layFront, stationAt, tipWidth } from "../../../src/core/fan/front.ts";
+import { cellEdges, displayedWidth, readingPositions, tip } from "../../oracle/fan.ts";
 
 const FLAT: Fan = { leaves: 204, leafWidth: 140, blockThickness: 24, opening: 1.2, spine: "flat", direction: "ltr" };
 const RANGE = { first: 12, count: 180 };
@@ -44,6 +44,25 @@ describe("layFront(fan, range, frontDepth, view)", () => {
     const fan: Fan = { ...FLAT, spine: "rounded" };
     const chord = 2 * (24 / 1.2 + 122) * Math.sin(0.6 / 204);
     expect(layFront(fan, RANGE, 18, "along").width).toBeCloseTo(180 * chord, 9);
+  });
+});
+
+// Source: the oracle's fan, which lays every cell out.
+describe("frontWidth(fan, range, frontDepth, view)", () => {
+  const ranges = [
+    { first: 0, count: 60 },
+    { first: 11, count: 40 },
+    { first: 3, count: 3 },
+    { first: 50, count: 2 },
+  ];
+
+  it.each(BOOKS)("is the width of the whole front, seen from before or walking round, %s", (_, fan) => {
+    for (const { first, count } of ranges)
+      for (const view of ["front", "along"] as const) {
+        const expected = displayedWidth(fan, first + 1, first + count, 18, view);
+        expect(frontWidth(fan, { first, count }, 18, view)).toBeCloseTo(expected, 9);
+        expect(layFront(fan, { first, count }, 18, view).width).toBeCloseTo(expected, 9);
+      }
   });
 });
 

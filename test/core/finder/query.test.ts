@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { bookFigures, restateBook } from "../../../src/core/finder/book-figures.ts";
 import { fromQueryAddress, NO_QUERY, type Query, readHours, toQueryAddress } from "../../../src/core/finder/query.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
+import { fc } from "../../seed.ts";
 
 const length = fc.integer({ min: 1, max: 60_000 }).map((hundredths) => hundredths / 100);
 const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });

@@ -70,6 +70,19 @@ describe("layFaces(front, lost)", () => {
     expect(two[7]!(35)).toBeCloseTo(one[5]!(27), 12);
   });
 
+  it("keeps what was folded before a loss also where a later leaf looks back at it, and beyond the edges", () => {
+    // By hand: cells 2 (5 … 9) and 6 (27 … 35) are lost; what stands before 5 is as it was for every leaf.
+    for (const cell of [3, 5, 7, 9]) expect(layFaces(FRONT, [2, 6])[cell]!(3)).toBeCloseTo(3 / 65, 12);
+    // Without the first cell (0 … 2) the picture lies from 2 to 65, and goes on beyond both.
+    const face = layFaces(FRONT, [0])[5]!;
+    expect([-3, 2, 65, 71.3].map(face)).toEqual([-5 / 63, 0, 1, 69.3 / 63].map((f) => expect.closeTo(f, 12)));
+  });
+
+  it("leaves a lost last leaf the map that the others have", () => {
+    const face = layFaces(FRONT, [9])[9]!;
+    expect([10, 60, 65].map(face)).toEqual([10 / 65, 60 / 65, 1].map((f) => expect.closeTo(f, 12)));
+  });
+
   it("can do nothing about a lost last leaf", () => {
     expect(shown([9]).at(-1)!.to).toBeCloseTo(54 / 65, 6);
   });

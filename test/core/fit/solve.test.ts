@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FitFailure } from "../../../src/core/findings/failure.ts";
 import type { Shape } from "../../../src/core/fit/shape.ts";
 import { type Frame, type Solution, solveFit } from "../../../src/core/fit/solve.ts";
 import { displayedWidth } from "../../oracle/fan.ts";
+import { fc } from "../../seed.ts";
 
 const BOOK = { leaves: 204, leafWidth: 140, blockThickness: 24, spine: "flat", direction: "ltr" } as const;
 const FRAME: Frame = {
@@ -103,7 +103,7 @@ describe("solveFit(shape, frame)", () => {
         expect(byLeaves.pictureLeaves).toBe(count);
         expect(byLeaves.stretch).toBeCloseTo(1, 9);
       }),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
   });
 
@@ -114,6 +114,11 @@ describe("solveFit(shape, frame)", () => {
       const best = Array.from({ length: 179 }, (_, i) => i + 2).reduce((a, b) => (missed(b) < missed(a) ? b : a));
       expect(pictureLeaves).toBe(best);
     }
+  });
+
+  it("takes two leaves at least", () => {
+    for (const height of [0.1, widthOf(FRAME, 1.1, 2)])
+      expect(solve(FRAME, { pictureLeaves: "solve", height, opening: 1.1 }).pictureLeaves).toBe(2);
   });
 
   it("says how far a picture is from its drawn shape when nothing is solved", () => {
@@ -214,8 +219,38 @@ describe("what solveFit says would fit", () => {
         expect(solve(middle(enough), { height }).stretch).toBeCloseTo(1, 6);
         if (enough > count + 1) failureOf("picture-too-wide", middle(enough - 1), { height });
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
+  });
+
+  it("names widths and heights of a picture that is not square, each with its own", () => {
+    const low: Frame = { ...FRAME, aspect: 1.6 };
+    const most = widthOf(low, Math.PI, 180);
+    expect(failureOf("picture-too-wide", low, { height: 300 })).toMatchObject({
+      height: 300,
+      width: expect.closeTo(480, 9),
+      most: expect.closeTo(most, 6),
+      mostHeight: expect.closeTo(most / 1.6, 6),
+    });
+    expect(failureOf("picture-too-narrow", low, { height: 10 })).toMatchObject({
+      width: expect.closeTo(16, 9),
+      leastHeight: expect.closeTo((180 * 24) / 204 / 1.6, 3),
+    });
+    const few = failureOf("leaves-show-too-little", low, { pictureLeaves: "solve", height: 130, opening: 0.7 });
+    expect(few.width).toBeCloseTo(208, 9);
+    expect(few.most).toBeCloseTo(widthOf(low, 0.7, 180), 9);
+    expect(few.mostHeight).toBeCloseTo(few.most / 1.6, 9);
+  });
+
+  it("asks for more leaves than there are now, though as many would do in the middle of the book", () => {
+    const aside: Frame = { ...FRAME, firstIndex: 0, mostLeaves: 60 };
+    const middle: Frame = { ...FRAME, firstIndex: 72, mostLeaves: 60 };
+    const [shown, centred] = [aside, middle].map((frame) =>
+      Math.max(...Array.from({ length: 400 }, (_, i) => widthOf(frame, ((i + 1) / 400) * Math.PI, 60))),
+    ) as [number, number];
+    expect(centred).toBeGreaterThan(shown + 1);
+    const failure = failureOf("picture-too-wide", aside, { height: (shown + centred) / 2 });
+    expect(failure).toMatchObject({ leaves: 60, enough: 61 });
   });
 
   it("too few leaves at a stated opening: the opening and the height it names fit", () => {
@@ -229,6 +264,20 @@ describe("what solveFit says would fit", () => {
     failureOf("leaves-show-too-little", FRAME, { ...wish, opening: failure.openingNeeded! - 0.02 });
     expect(solve(FRAME, { ...wish, height: failure.mostHeight }).pictureLeaves).toBe(180);
   });
+
+  // By hand: what lies nearer to all leaves than to one more is shown with all of them.
+  it.each([180, 3, 2])(
+    "takes all of %d leaves up to half of the last one beyond them, and no further",
+    (mostLeaves) => {
+      const frame = { ...FRAME, mostLeaves };
+      const most = widthOf(frame, 1.1, mostLeaves);
+      const last = mostLeaves > 2 ? most - widthOf(frame, 1.1, mostLeaves - 1) : 0;
+      const at = (share: number) => ({ pictureLeaves: "solve", height: most + share * last, opening: 1.1 }) as const;
+      expect(solve(frame, at(0.49)).pictureLeaves).toBe(mostLeaves);
+      const beyond = mostLeaves > 2 ? at(0.51) : { ...at(0), height: most + 0.001 };
+      expect(failureOf("leaves-show-too-little", frame, beyond).leaves).toBe(mostLeaves);
+    },
+  );
 
   it("too few leaves at any opening: no opening is named", () => {
     const wish = { pictureLeaves: "solve", height: 400, opening: 1 } as const;

@@ -18,6 +18,17 @@ describe("the tests' own plane geometry", () => {
     expect(ellipsePerimeter(a, b)).toBeCloseTo(expected, 10);
   });
 
+  // Source: complete elliptic integrals E as tests of others state them, for half axes of 1 and √(1 − m), outline 4·E(m):
+  // E(m = 1/4) in Boost.Math, test_ellint_2.hpp (from functions.wolfram.com); E(0.2) and E(−10) in SciPy, test_basic.py.
+  it.each([
+    [0.25, 1.467462209339427],
+    [0.2, 1.489035058095853],
+    [-10, 3.639138038417769],
+    [0, Math.PI / 2],
+  ])("ellipsePerimeter is four times E(%d)", (m, integral) => {
+    expect(ellipsePerimeter(1, Math.sqrt(1 - m))).toBeCloseTo(4 * integral, 11);
+  });
+
   // Source: Rosetta Code, task "Shoelace formula for polygonal area".
   it("shoelace agrees with a published polygon", () => {
     const ring: Ring = [

@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { layOut, layOutOnSizes } from "../../../src/core/packing/lay-out.ts";
 import type { Part } from "../../../src/core/window/part.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
+import { fc } from "../../seed.ts";
 import { madePart, madeWindow } from "../plan/made-pattern.ts";
 import { areaSheets, shelfSheets } from "./by-shelves.ts";
 

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
+import { fc } from "../../seed.ts";
 import { madeLeaf, madePattern } from "./made-pattern.ts";
 
 /** Two border leaves, then `count` picture leaves from leaf 3 on, then two more; in a book of leaves of 0.15 mm. */

@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
+import { fc } from "../../seed.ts";
 
 const length = fc.integer({ min: 1, max: 60_000 }).map((hundredths) => hundredths / 100);
 const whole = fc.integer({ min: 1, max: 3000 });

@@ -47,6 +47,16 @@ describe("tacksOf(spans, next, depths)", () => {
     expect(tacksOf(spans, next, [10, 14, 40])).toEqual([{ from: 60, to: 100 }]);
   });
 
+  it("has no dot where a deeper span of the next leaf only meets the flap's end", () => {
+    const spans = [
+      { from: 0, to: 50, level: 3 },
+      { from: 50, to: 100, level: 1 },
+      { from: 100, to: 200, level: 3 },
+    ];
+    const next = spans.map((span) => ({ ...span }));
+    expect(tacksOf(spans, next, [10, 18, 40])).toEqual([]);
+  });
+
   it("keeps two flaps that both come loose apart, each with its own dot", () => {
     const spans = [
       { from: 0, to: 100, level: 1 },

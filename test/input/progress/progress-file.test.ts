@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { tickUntimed } from "../../../src/core/bench/progress.ts";
 import type { ProgressFailure } from "../../../src/core/bench/progress-failure.ts";
@@ -6,6 +5,7 @@ import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { parseProgress, serialiseProgress } from "../../../src/input/progress/progress-file.ts";
 import { progressFailure } from "../../../src/words/progress.ts";
 import { anyProgress, begin } from "../../core/bench/made.ts";
+import { fc } from "../../seed.ts";
 
 const OURS = { kit: "little-gull", fit: "" };
 
@@ -21,7 +21,7 @@ describe("a progress file", () => {
       fc.property(anyProgress, (progress) => {
         expect(parseProgress(serialiseProgress(progress), progress)).toEqual({ progress });
       }),
-      { seed: 4, numRuns: 300 },
+      { numRuns: 300 },
     );
   });
 
@@ -38,7 +38,7 @@ describe("a progress file", () => {
       fc.property(spoil, (text) => {
         expect(progressFailure(refusal(text))).toMatch(/^[A-Z[a-z].*\.$/s);
       }),
-      { seed: 5, numRuns: 300 },
+      { numRuns: 300 },
     );
   });
 

@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Point } from "../../../src/core/geometry/point.ts";
 import { PictureError, readSvg } from "../../../src/input/svg/read-svg.ts";
+import { fc } from "../../seed.ts";
 import { boundsOf, onlyShape, readBody, rounded } from "./figure.ts";
 
 const SQUARE = '<rect width="10" height="10"/>';

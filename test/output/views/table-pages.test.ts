@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Row } from "../../../src/output/views/row.ts";
 import { type TableSetting, tablePages } from "../../../src/output/views/table-pages.ts";
+import { fc } from "../../seed.ts";
 
 function row(leaf: number, marks: number, folds: number, notched: boolean): Row {
   return {

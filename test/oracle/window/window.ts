@@ -1,10 +1,10 @@
+import { type Point, type Ring, rimAndHoles } from "../../core/geometry/plane.ts";
+import type { Changes } from "../../core/light/disc-kit.ts";
+import type { PublishedPart, PublishedWindow } from "../../core/light/published-window.ts";
+import { discPattern } from "../../core/light/read-disc-kit.ts";
+import { frontTips, pictureSides } from "../../core/light/standing.ts";
+import { publishedText } from "../../core/pattern/published.ts";
 import { FIXTURES, fixtureFolder, readKit } from "../../input/kit/kit-folders.ts";
-import { type Point, type Ring, rimAndHoles } from "../geometry/plane.ts";
-import type { Changes } from "../light/disc-kit.ts";
-import type { PublishedPart, PublishedWindow } from "../light/published-window.ts";
-import { discPattern } from "../light/read-disc-kit.ts";
-import { frontTips, pictureSides } from "../light/standing.ts";
-import { publishedText } from "../pattern/published.ts";
 
 /** A window made of discs; without a light unless the changes give one. */
 export function discWindow(changes: Changes = {}): PublishedWindow {

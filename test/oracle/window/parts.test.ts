@@ -1,8 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { tip } from "../../oracle/fan.ts";
-import { distanceTo, extentOf, isInside, type Point, pointsAlong, type Ring, stretchesAt } from "../geometry/plane.ts";
-import type { PublishedWindow } from "../light/published-window.ts";
-import { fanOf } from "../light/standing.ts";
+import {
+  distanceTo,
+  extentOf,
+  isInside,
+  type Point,
+  pointsAlong,
+  type Ring,
+  stretchesAt,
+} from "../../core/geometry/plane.ts";
+import type { PublishedWindow } from "../../core/light/published-window.ts";
+import { fanOf } from "../../core/light/standing.ts";
+import { tip } from "../fan.ts";
 import { alongTips, discWindow, frameOf, harbourMoon, partOf } from "./window.ts";
 
 const PLATE = '<rect id="rim" x="10" y="10" width="180" height="180"/><circle id="well" cx="90" cy="100" r="60"/>';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { published } from "../../core/pattern/published.ts";
 import { readMadeKit } from "../../input/kit/kit-folders.ts";
-import { cellEdges, readingPositions } from "../../oracle/fan.ts";
-import { published } from "./published.ts";
+import { cellEdges, readingPositions } from "../fan.ts";
 
 const HEAD = 20;
 

@@ -1,4 +1,4 @@
-import { between, type Random, seeded } from "../../oracle/random-shapes.ts";
+import { between, type Random, seeded } from "../random-shapes.ts";
 
 /** A kit of straight-sided shapes with ids a, b and c on four levels, and how its book is read. */
 export interface PolygonKit {

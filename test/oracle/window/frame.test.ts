@@ -11,9 +11,9 @@ import {
   pointsAlong,
   type Ring,
   shoelace,
-} from "../geometry/plane.ts";
-import type { Changes } from "../light/disc-kit.ts";
-import { pictureSides } from "../light/standing.ts";
+} from "../../core/geometry/plane.ts";
+import type { Changes } from "../../core/light/disc-kit.ts";
+import { pictureSides } from "../../core/light/standing.ts";
 import { alongTips, discWindow, frameOf, onPanel, partOf } from "./window.ts";
 
 /** How far a cut outline may run from the true one. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { Changes } from "./disc-kit.ts";
-import type { PublishedWindow } from "./published-window.ts";
-import { discPattern } from "./read-disc-kit.ts";
-import { nearestPaper, reachAt } from "./standing.ts";
+import type { Changes } from "../../core/light/disc-kit.ts";
+import type { PublishedWindow } from "../../core/light/published-window.ts";
+import { discPattern } from "../../core/light/read-disc-kit.ts";
+import { nearestPaper, reachAt } from "../../core/light/standing.ts";
 
 const BUD =
   '<path id="rim" d="M10 10H190V190H10Z"/><path id="well" d="M70 30L130 20L185 70L175 120L120 120L140 180L60 180L80 120L20 130L25 60Z"/>';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Changes } from "./disc-kit.ts";
-import { discMessage, discPattern, isRefused } from "./read-disc-kit.ts";
+import type { Changes } from "../../core/light/disc-kit.ts";
+import { discMessage, discPattern, isRefused } from "../../core/light/read-disc-kit.ts";
 
 const WIDE = { diameter: 90, height: 45 };
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { type Point, type Ring, stretchesAt } from "../geometry/plane.ts";
-import { type Changes, DISCS } from "./disc-kit.ts";
-import { discPattern } from "./read-disc-kit.ts";
-import { frontAt, pictureSides } from "./standing.ts";
+import { type Point, type Ring, stretchesAt } from "../../core/geometry/plane.ts";
+import { type Changes, DISCS } from "../../core/light/disc-kit.ts";
+import { discPattern } from "../../core/light/read-disc-kit.ts";
+import { frontAt, pictureSides } from "../../core/light/standing.ts";
 
 const SCALE = DISCS.height / DISCS.units;
 const STEP = 0.5;

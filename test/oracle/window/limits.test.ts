@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { distanceTo } from "../geometry/plane.ts";
-import type { Changes } from "../light/disc-kit.ts";
-import { discMessage, isRefused } from "../light/read-disc-kit.ts";
+import { distanceTo } from "../../core/geometry/plane.ts";
+import type { Changes } from "../../core/light/disc-kit.ts";
+import { discMessage, isRefused } from "../../core/light/read-disc-kit.ts";
 import { discWindow, frameOf, partOf } from "./window.ts";
 
 /** A square plate with a hole; 0.65 mm to a unit of the picture. */

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { FIXTURE_KITS, FIXTURES, fixtureFolder, fixtureFrontMatter, readKit } from "../../input/kit/kit-folders.ts";
-import type { KitInput } from "../../oracle/kit-input.ts";
-import { compareWithOracle, expectPattern } from "../../oracle/oracle.ts";
-import { published } from "./published.ts";
+import { published } from "../core/pattern/published.ts";
+import { FIXTURE_KITS, FIXTURES, fixtureFolder, fixtureFrontMatter, readKit } from "../input/kit/kit-folders.ts";
+import type { KitInput } from "./kit-input.ts";
+import { compareWithOracle, expectPattern } from "./oracle.ts";
 
 // Source: the oracle of test/oracle, which shares no code with the program and reads pictures with librsvg.
 describe("the published pattern of the fixture kits", () => {

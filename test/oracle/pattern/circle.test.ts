@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { published } from "../../core/pattern/published.ts";
 import { fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
-import { published } from "./published.ts";
 
 const BOOK = fixtureFrontMatter("harbour-moon").book;
 

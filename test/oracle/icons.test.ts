@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { readMadeKit } from "../../input/kit/kit-folders.ts";
-import type { KitInput } from "../../oracle/kit-input.ts";
-import { compareWithOracle, expectPattern } from "../../oracle/oracle.ts";
-import { published } from "./published.ts";
+import { published } from "../core/pattern/published.ts";
+import { readMadeKit } from "../input/kit/kit-folders.ts";
+import type { KitInput } from "./kit-input.ts";
+import { compareWithOracle, expectPattern } from "./oracle.ts";
 
-const ICONS = join(import.meta.dirname, "../../../node_modules/@phosphor-icons/core/assets/fill");
+const ICONS = join(import.meta.dirname, "../../node_modules/@phosphor-icons/core/assets/fill");
 
 // Source: sharp (librsvg), a renderer that shares nothing with the program, reads the columns of real icons
 // (Phosphor Icons, MIT) for the oracle.

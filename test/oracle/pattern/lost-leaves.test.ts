@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { published } from "../../core/pattern/published.ts";
 import { readMadeKit } from "../../input/kit/kit-folders.ts";
-import type { Published } from "../../oracle/compare.ts";
-import { cellEdges, readingPositions } from "../../oracle/fan.ts";
-import { published } from "./published.ts";
+import type { Published } from "../compare.ts";
+import { cellEdges, readingPositions } from "../fan.ts";
 
 const HEAD = 30;
 const STEP = 0.1;

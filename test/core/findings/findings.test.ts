@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { type Doubt, isGrave } from "../../../src/core/findings/doubt.ts";
+import { type Failure, isOfLight } from "../../../src/core/findings/failure.ts";
+import { isFailure } from "../../../src/core/findings/outcome.ts";
+
+const GRAVE: Readonly<Record<Doubt["kind"], boolean>> = {
+  caliper: true,
+  "unnumbered-leaves": true,
+  "springs-open": true,
+  coarse: true,
+  "out-of-shape": true,
+  "narrow-floor": true,
+  "light-wider-than-hole": true,
+  "level-out-of-reach": false,
+  "merged-spans": false,
+  "off-centre": false,
+};
+
+const OF_LIGHT: Readonly<Record<Failure["kind"], boolean>> = {
+  "pages-need-more-leaves": false,
+  "too-few-leaves": false,
+  "levels-out-of-order": false,
+  "flap-in-gutter": false,
+  "opening-too-wide": false,
+  "picture-off-leaf": false,
+  "picture-too-narrow": false,
+  "picture-too-wide": false,
+  "leaves-show-too-little": false,
+  "lost-leaf-outside": false,
+  "too-few-remain": false,
+  "no-room-for-light": true,
+  "light-near-window": true,
+  "outline-hidden": false,
+  "hole-breaks": false,
+  "no-hinge": false,
+  "glazing-too-small": false,
+};
+
+// By definition: grave is what says that a book was measured wrong or will not carry the piece well.
+describe("findings", () => {
+  it.each(Object.entries(GRAVE))("%s is grave: %s", (kind, grave) => {
+    expect(isGrave({ kind } as Doubt)).toBe(grave);
+  });
+
+  it.each(Object.entries(OF_LIGHT))("%s is of the light: %s", (kind, ofLight) => {
+    expect(isOfLight({ kind } as Failure)).toBe(ofLight);
+  });
+
+  it("an outcome is a failure or a value, also an empty one", () => {
+    expect(isFailure({ failure: { kind: "outline-hidden", level: 1 } })).toBe(true);
+    expect(isFailure({ value: undefined })).toBe(false);
+  });
+});
