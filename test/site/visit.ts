@@ -40,7 +40,6 @@ export function settled(page: Page): Promise<void> {
     for (let before = -1; before !== fetched(); ) {
       before = fetched();
       await new Promise((resolve) => setTimeout(resolve, 250));
-      await new Promise<void>((resolve) => requestIdleCallback(() => resolve()));
     }
   });
 }
