@@ -32,7 +32,7 @@ export function offlineSuite(served: () => OpenedSite): void {
     it("has a shell below two megabytes", () => {
       const { dist } = served();
       const shell = readdirSync(dist, { recursive: true, withFileTypes: true })
-        .filter((entry) => entry.isFile() && !/^(kits|classes)/.test(relative(dist, entry.parentPath)))
+        .filter((entry) => entry.isFile() && !/^(kits|classes|guide)/.test(relative(dist, entry.parentPath)))
         .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
       expect(shell).toBeGreaterThan(500_000);
       expect(shell).toBeLessThan(2_000_000);
