@@ -1,6 +1,5 @@
-import { join } from "node:path";
-import { readWords } from "../src/input/words/read-words.ts";
 import { speak } from "../src/words/speak.ts";
+import { ENGLISH } from "./english-words.ts";
 
 /** Tests read English. */
-speak(readWords(join(import.meta.dirname, ".."), "en"), "en");
+speak(ENGLISH, "en");

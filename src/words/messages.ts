@@ -2000,6 +2000,12 @@ export const frontJoinMotif = (args: { readonly pieces: number }): string => say
 export const frontCautionTwice = (args: { readonly id: Word }): string => say("front-caution-twice", args);
 /** an id of its own for each caution */
 export const frontCautionIds = (): string => say("front-caution-ids");
+/** none with "when: {when}" */
+export const frontCautionMissing = (args: { readonly when: Word }): string => say("front-caution-missing", args);
+/** at least one for each of {all} */
+export const frontCautionOccasions = (args: { readonly all: Word }): string => say("front-caution-occasions", args);
+/** write one, or take it over from the English file */
+export const frontCautionWrite = (): string => say("front-caution-write");
 /** {date} or later, as the sessions follow each other */
 export const frontSessionBefore = (args: { readonly date: Word }): string => say("front-session-before", args);
 /** correct the day, or put the sessions in order */

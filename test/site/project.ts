@@ -75,6 +75,7 @@ export function makeProject({ kits, classes = false, packets }: ProjectOptions =
       rmSync(join(folder, "content/kits", entry.name), { recursive: true });
   }
   if (!classes) rmSync(join(folder, "content/classes"), { recursive: true });
+  linkScripts(folder);
   if (packets && existsSync(packets)) cpSync(packets, join(folder, PACKETS), { recursive: true });
   const options = (variables: Readonly<Record<string, string>>) => ({
     cwd: folder,
@@ -102,6 +103,14 @@ export function makeProject({ kits, classes = false, packets }: ProjectOptions =
     list: (path) => listFiles(join(folder, path)),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
+}
+
+/** All projects keep what their scripts were made into in one place, as nearly all have the same. */
+function linkScripts(folder: string): void {
+  const shared = join(ROOT, ".cache/test-scripts");
+  mkdirSync(shared, { recursive: true });
+  mkdirSync(join(folder, ".cache"));
+  symlinkSync(shared, join(folder, ".cache/scripts"), "junction");
 }
 
 function listFiles(folder: string): string[] {

@@ -23,6 +23,9 @@ declare module "vitest" {
   }
 }
 
+/** How long a page may take for what a test waits for, on a busy machine, ms. */
+const PATIENCE = 120_000;
+
 /** A site on a host of its own, and a connection to the shared browser. */
 export interface OpenedSite {
   readonly folder: string;
@@ -55,6 +58,8 @@ export async function openSite(folder: string = inject("site").folder): Promise<
 }
 
 /** A connection to the one browser; whoever connects closes the pages that it opened, and disconnects. */
-export function sharedBrowser(): Promise<Browser> {
-  return puppeteer.connect({ browserWSEndpoint: inject("browser"), protocolTimeout: 300_000 });
+export async function sharedBrowser(): Promise<Browser> {
+  const browser = await puppeteer.connect({ browserWSEndpoint: inject("browser"), protocolTimeout: 300_000 });
+  browser.on("targetcreated", async (target) => (await target.page())?.setDefaultTimeout(PATIENCE));
+  return browser;
 }

@@ -23,7 +23,7 @@ export async function textOf(page: Page, selector: string, wanted: RegExp = /./)
       const text = document.querySelector(where)?.textContent ?? "";
       return new RegExp(source).test(text) ? text : false;
     },
-    { timeout: 30_000, polling: 50 },
+    { timeout: 120_000, polling: 50 },
     selector,
     wanted.source,
   );

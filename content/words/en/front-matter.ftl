@@ -140,6 +140,9 @@ front-join-motif = { $pieces ->
 
 front-caution-twice = a second caution "{ $id }"
 front-caution-ids = an id of its own for each caution
+front-caution-missing = none with "when: { $when }"
+front-caution-occasions = at least one for each of { $all }
+front-caution-write = write one, or take it over from the English file
 
 ## Classes
 

@@ -1,4 +1,5 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { minify } from "terser";
@@ -39,14 +40,18 @@ export async function bundleScripts(output: string, { words, settings }: Library
     writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text) : text);
 }
 
-/** What was made smaller before, by what it was made from: serving bundles at each change. */
-const made = new Map<string, string>();
+/** Keeps what was made smaller, by what it was made from. */
+const CACHE = ".cache/scripts";
 
-/** A bundled script, about 5% smaller than the bundler leaves it; it takes seconds. */
+/** A bundled script, about 5% smaller than the bundler leaves it; it takes seconds, so it is kept. */
 async function smaller(script: string): Promise<string> {
-  const known = made.get(script);
-  if (known !== undefined) return known;
+  const kept = join(CACHE, `${createHash("sha256").update(script).digest("hex").slice(0, 32)}.js`);
+  if (existsSync(kept)) return readFileSync(kept, "utf8");
   const { code } = await minify(script, { ecma: 2020 });
-  made.set(script, code!);
+  mkdirSync(CACHE, { recursive: true });
+  // Under its name only when it is whole: another build may look for it meanwhile.
+  const beside = `${kept}.${process.pid}`;
+  writeFileSync(beside, code!);
+  renameSync(beside, kept);
   return code!;
 }

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Caution } from "../../core/plan/caution.ts";
+import { type Caution, OCCASIONS } from "../../core/plan/caution.ts";
 import * as say from "../../words/messages.ts";
 import { KitError } from "../files/message.ts";
 import { fieldIn, schemaMessages } from "../files/schema-messages.ts";
@@ -22,6 +22,12 @@ export function readCautions(base: string, language: string): Caution[] {
   if (!parsed.success) {
     const checked = { file, yaml, schema: cautionsJsonSchema(), whole };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
+  }
+  const missing = OCCASIONS.find((occasion) => !parsed.data.some(({ when }) => when === occasion));
+  if (missing !== undefined) {
+    const given = say.frontCautionMissing({ when: missing });
+    const allowed = say.frontCautionOccasions({ all: OCCASIONS.join(", ") });
+    throw new KitError([{ file, ...yaml.placeOf([]), field: whole, given, allowed, remedy: say.frontCautionWrite() }]);
   }
   const ids = parsed.data.map(({ id }) => id);
   const twice = ids.findIndex((id, i) => ids.indexOf(id) !== i);

@@ -273,14 +273,20 @@ describe("without a network", () => {
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await go(`${CLASS}/seat-3/index.html`);
     await page.waitForFunction(
-      async () =>
-        (await caches.match(new URL("../../../kits/little-gull/bench/index.html", location.href), {
-          ignoreSearch: true,
-        })) !== undefined,
-      { timeout: 30_000, polling: 200 },
+      async (paths: readonly string[]) => {
+        const kept = await Promise.all(
+          paths.map((path) => caches.match(new URL(path, location.href), { ignoreSearch: true })),
+        );
+        return kept.every((one) => one !== undefined);
+      },
+      { polling: 200 },
+      [
+        "./index.html",
+        "front.svg",
+        ...["bench/index.html", "kit-data.js"].map((path) => `../../../kits/little-gull/${path}`),
+      ],
     );
     const bench = await page.$eval(".seat-do a", (link) => (link as HTMLAnchorElement).getAttribute("href")!);
-    await new Promise((resolve) => setTimeout(resolve, 3000));
     await host.stop();
     await go(`${CLASS}/seat-3/index.html`);
     expect(await page.$eval("h1", (title) => title.textContent)).toBe("Seat 3");

@@ -31,7 +31,7 @@ function read(site: string): Map<string, Buffer> {
 
 const files = () => [...first.keys()];
 const pages = () => files().filter((file) => file.endsWith(".html"));
-/** The page for missing addresses may stand at any depth: it alone links from the host's root (test/publish/not-found.test.ts). */
+/** The page for missing addresses may stand at any depth: it alone links from the host's root (published.site.test.ts). */
 const placed = () => pages().filter((file) => file !== "404.html");
 const text = (file: string) => first.get(file)!.toString("utf8");
 

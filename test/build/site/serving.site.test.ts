@@ -55,15 +55,15 @@ describe("serving a site some of which is broken", () => {
     rmSync(join(project.folder, "content/motifs/broken.svg"));
     project.write(BOAT, fixtureText("evening-boat"));
     await site.says(MADE);
-    await expect.poll(() => site.page("/"), { timeout: 30_000 }).toContain("kits/evening-boat/");
-    await expect.poll(() => site.status("/kits/evening-boat/"), { timeout: 30_000 }).toBe(200);
+    await expect.poll(() => site.page("/"), { timeout: 120_000 }).toContain("kits/evening-boat/");
+    await expect.poll(() => site.status("/kits/evening-boat/"), { timeout: 120_000 }).toBe(200);
   });
 
   it("leaves out a kit that no longer fits its book, and says what would do", async () => {
     project.write(GULL, fixtureText("little-gull").replace("depth: 24", "depth: 60"));
     const told = await site.says("levels[2]");
     expect(told).toContain("Left out until this is corrected:");
-    await expect.poll(() => site.page("/"), { timeout: 30_000 }).not.toContain("kits/little-gull/");
+    await expect.poll(() => site.page("/"), { timeout: 120_000 }).not.toContain("kits/little-gull/");
     expect(await site.page("/")).toContain("kits/evening-boat/");
   });
 

@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
-import type { Caution } from "../../../src/core/plan/caution.ts";
+import { type Caution, OCCASIONS } from "../../../src/core/plan/caution.ts";
 import { readCautions } from "../../../src/input/cautions/read-cautions.ts";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
@@ -11,6 +11,7 @@ import { inFolder } from "../kit/kit-folders.ts";
 const ROOT = join(import.meta.dirname, "../../..");
 const OURS = readFileSync(join(ROOT, "content/words/en/cautions.yaml"), "utf8");
 const BLADE = { id: "blade", title: "Blades", when: "cuts", short: "Cut away from you.", text: "Cut away from you." };
+const OF_EACH = OCCASIONS.map((when) => ({ ...BLADE, id: when, when }));
 
 /** The cautions of a language in a site with these files below content/words. */
 function read(files: Readonly<Record<string, string>>, language = "en"): Caution[] {
@@ -45,9 +46,12 @@ describe("readCautions(base, language)", () => {
     ["fy", "en"],
   ])("takes for %s those of %s", (language, from) => {
     const files = Object.fromEntries(
-      ["en", "nl"].map((one) => [`${one}/cautions.yaml`, stringify([{ ...BLADE, title: one }])]),
+      ["en", "nl"].map((one) => [
+        `${one}/cautions.yaml`,
+        stringify(OF_EACH.map((caution) => ({ ...caution, title: one }))),
+      ]),
     );
-    expect(read(files, language).map(({ title }) => title)).toEqual([from]);
+    expect(read(files, language).map(({ title }) => title)).toEqual(OCCASIONS.map(() => from));
   });
 
   it.each<[string, string, RegExp]>([
@@ -70,10 +74,17 @@ describe("readCautions(base, language)", () => {
       stringify([{ ...BLADE, short: " " }]),
       /:4:3 {2}cautions\[1\]\.short: given " "; allowed: .*; do: correct/,
     ],
+    ...OCCASIONS.map((when): [string, string, RegExp] => [
+      `no caution for ${when}`,
+      stringify(parse(OURS).filter((one: Caution) => one.when !== when)),
+      new RegExp(
+        `cautions: none with "when: ${when}"; allowed: at least one for each of always, cuts, glue, light; do: write`,
+      ),
+    ]),
     [
       "an id twice",
-      stringify([BLADE, { ...BLADE }]),
-      /:6:3 {2}cautions\[2\]\.id: a second caution "blade"; allowed: .*; do: rename/,
+      stringify([...OF_EACH, { ...BLADE, id: "cuts" }]),
+      /:21:3 {2}cautions\[5\]\.id: a second caution "cuts"; allowed: .*; do: rename/,
     ],
   ])("tells of %s with place, and what to do", (_, text, message) => {
     const messages = messagesOf(text);

@@ -38,11 +38,14 @@ function covered(picture: SvgPicture, width: number, height: number): Float64Arr
     });
   }
   const shares = new Float64Array(width * height);
-  samples.forEach((sample, i) => {
-    const x = Math.floor((i % (width * FINE)) / FINE);
-    const y = Math.floor(i / (width * FINE) / FINE);
-    shares[y * width + x]! += sample / FINE ** 2;
-  });
+  for (let row = 0, at = 0; row < height * FINE; row += 1) {
+    const first = Math.floor(row / FINE) * width;
+    for (let x = 0; x < width; x += 1) {
+      let hits = 0;
+      for (let fine = 0; fine < FINE; fine += 1, at += 1) hits += samples[at]!;
+      shares[first + x]! += hits / FINE ** 2;
+    }
+  }
   return shares;
 }
 

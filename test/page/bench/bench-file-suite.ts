@@ -30,7 +30,7 @@ export function fileSuite(served: () => OpenedSite): void {
       await press("open-menu");
       await press("export");
       const path = join(folder, name);
-      for (let i = 0; i < 100 && !existsSync(path); i += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+      for (let i = 0; i < 1200 && !existsSync(path); i += 1) await new Promise((resolve) => setTimeout(resolve, 50));
       return path;
     };
     const takeIn = async ({ page, press }: Maker, path: string): Promise<string> => {

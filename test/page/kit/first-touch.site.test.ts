@@ -1,6 +1,7 @@
 import type { HTTPRequest, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { settled } from "../../site/visit.ts";
 
 let site: OpenedSite;
 
@@ -37,7 +38,7 @@ const says = (page: Page, text: string): Promise<unknown> =>
 describe("the fit panel before its script is there", () => {
   it("fetches nothing until the reader turns to it", async () => {
     const { page, asked } = await openWith((request) => void request.continue());
-    await new Promise((resolve) => setTimeout(resolve, 300));
+    await settled(page);
     expect(asked()).toBe(0);
     await page.focus("#fit-leaves");
     await page.waitForFunction(() => window.leaflightRefit !== undefined);
@@ -48,13 +49,14 @@ describe("the fit panel before its script is there", () => {
 
   it("takes what is written meanwhile, and Enter does not load the page again", async () => {
     let release = (): void => undefined;
-    const { page } = await openWith((request) => {
+    const { page, asked } = await openWith((request) => {
       release = () => void request.continue();
     });
     await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).select());
     await page.type("#fit-leaves", "170");
     await page.keyboard.press("Enter");
     expect(new URL(page.url()).search).toBe("");
+    await expect.poll(asked, { timeout: 60_000 }).toBe(1);
     release();
     await says(page, "It fits");
     expect(new URL(page.url()).searchParams.get("leaves")).toBe("170");

@@ -27,7 +27,7 @@ afterAll(() => site?.close());
 
 async function open(path: string): Promise<Page> {
   const page = await site.device.newPage();
-  await page.goto(`${site.host.site}${path}`, { waitUntil: "networkidle0" });
+  await page.goto(`${site.host.site}${path}`, { waitUntil: "load" });
   return page;
 }
 

@@ -138,7 +138,7 @@ export function policySuite(served: () => OpenedSite): void {
   });
 
   describe("the packet's rows", () => {
-    // Heights as src/site/table-settings.ts has them, measured in the browser at 96 px to the inch.
+    // Heights as src/output/views/table-settings.ts has them, measured in the browser at 96 px to the inch.
     it.each([
       ["index.html", 2.2, 4.6],
       ["large.html", 3, 7.2],

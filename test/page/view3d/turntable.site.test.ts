@@ -49,7 +49,7 @@ async function visit(options: { width?: number; address?: string; before?: () =>
   page.on("console", (message) => {
     if (message.type() === "error") errors.push(message.text());
   });
-  await page.setViewport({ width: options.width ?? 720, height: 600 });
+  await page.setViewport({ width: options.width ?? 560, height: 480 });
   await page.emulateMediaFeatures([{ name: "prefers-reduced-motion", value: "reduce" }]);
   if (options.before) await page.evaluateOnNewDocument(options.before);
   await page.goto(options.address ?? `${site.host.site}${KIT}`, { waitUntil: "load" });
