@@ -11,7 +11,7 @@ import { SINGLE } from "../../site/own-kits.ts";
 import { makeProject } from "../../site/project.ts";
 import type { Host } from "../../site/serve.ts";
 import { openSite } from "../../site/shared-site.ts";
-import { newReader, textOf } from "../../site/visit.ts";
+import { newReader, settled, textOf } from "../../site/visit.ts";
 import { readPdf, widthOf } from "../print/read-pdf.ts";
 
 const CLASS = "classes/winter-evenings";
@@ -182,7 +182,10 @@ describe("the class's pages", () => {
     page.on("requestfailed", (request) => wrong.push(`failed: ${request.url()}`));
     page.on("console", (message) => wrong.push(message.text()));
     page.on("pageerror", (error) => wrong.push(String(error)));
-    for (const path of pages()) await page.goto(host.site + path, { waitUntil: "networkidle0" });
+    for (const path of pages()) {
+      await page.goto(host.site + path, { waitUntil: "load" });
+      await settled(page);
+    }
     await page.close();
     expect(wrong).toEqual([]);
   });
