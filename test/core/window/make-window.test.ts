@@ -37,6 +37,12 @@ describe("makeWindow(wish, book)", () => {
     expect(partsOf(undefined)).toEqual([]);
   });
 
+  it("fails as its cutting does", () => {
+    // A hole of 40 mm closes under a lip of 20 mm.
+    const { kind } = failureIn(makeWindow({ ...WISH, lip: 21 }, bookOf(SQUARES)));
+    expect(kind).toBe("hole-breaks");
+  });
+
   it("states the string and the rim", () => {
     // Card of 26 mm opposite the hinge (from 17 to 43): 8 mm and half of it, twice, and 90 mm.
     expect(window.stringLength).toBeCloseTo(2 * (8 + 13) + 90, 1);
