@@ -42,7 +42,7 @@ export async function openSite(folder: string = inject("site").folder): Promise<
   const dist = join(folder, "dist");
   const host = await serve(() => dist, FOLDER);
   const browser = await sharedBrowser();
-  const device = await browser.createBrowserContext();
+  const device = await newDevice(browser);
   return {
     folder,
     dist,
@@ -58,8 +58,18 @@ export async function openSite(folder: string = inject("site").folder): Promise<
 }
 
 /** A connection to the one browser; whoever connects closes the pages that it opened, and disconnects. */
-export async function sharedBrowser(): Promise<Browser> {
-  const browser = await puppeteer.connect({ browserWSEndpoint: inject("browser"), protocolTimeout: 300_000 });
-  browser.on("targetcreated", async (target) => (await target.page())?.setDefaultTimeout(PATIENCE));
-  return browser;
+export function sharedBrowser(): Promise<Browser> {
+  return puppeteer.connect({ browserWSEndpoint: inject("browser"), protocolTimeout: 300_000 });
+}
+
+/** A reader's device: nothing kept, nothing stored; its pages wait long. */
+export async function newDevice(browser: Browser): Promise<BrowserContext> {
+  const device = await browser.createBrowserContext();
+  const newPage = device.newPage.bind(device);
+  device.newPage = async (...options) => {
+    const page = await newPage(...options);
+    page.setDefaultTimeout(PATIENCE);
+    return page;
+  };
+  return device;
 }

@@ -9,7 +9,7 @@ import { ADDRESS } from "../../site/address.ts";
 import { htmlFaults } from "../../site/html-faults.ts";
 import { makeProject } from "../../site/project.ts";
 import type { Host } from "../../site/serve.ts";
-import { openSite } from "../../site/shared-site.ts";
+import { newDevice, openSite } from "../../site/shared-site.ts";
 
 const MOON = "kits/harbour-moon/index.html";
 
@@ -150,7 +150,7 @@ describe("what a page says of itself", () => {
 
 describe("the page for missing addresses", () => {
   it.each([1280, 320])("is whole at any depth, %d px wide", async (width) => {
-    const context = await browser.createBrowserContext();
+    const context = await newDevice(browser);
     const page = await context.newPage();
     await page.setViewport({ width, height: 800 });
     const failed: string[] = [];

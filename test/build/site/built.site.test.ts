@@ -9,7 +9,7 @@ import { published } from "../../core/pattern/published.ts";
 import { fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 import { ADDRESS } from "../../site/address.ts";
 import { makeProject, PACKETS } from "../../site/project.ts";
-import { sharedBrowser } from "../../site/shared-site.ts";
+import { newDevice, sharedBrowser } from "../../site/shared-site.ts";
 
 const KITS = ["harbour-moon", "little-gull"];
 
@@ -157,7 +157,7 @@ describe("the pages in a browser", () => {
 
   async function open(file: string, width: number): Promise<Page> {
     await device?.close();
-    device = await browser.createBrowserContext();
+    device = await newDevice(browser);
     const page = await device.newPage();
     await page.setViewport({ width, height: 900 });
     const failed: string[] = [];

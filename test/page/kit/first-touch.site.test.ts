@@ -1,6 +1,6 @@
 import type { HTTPRequest, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { newDevice, type OpenedSite, openSite } from "../../site/shared-site.ts";
 import { settled } from "../../site/visit.ts";
 
 let site: OpenedSite;
@@ -13,7 +13,7 @@ afterAll(() => site?.close());
 
 /** Opens the kit's page in a fresh browser profile; `late` decides what becomes of a request for the fitting script. */
 async function openWith(late: (request: HTTPRequest) => void): Promise<{ page: Page; asked: () => number }> {
-  const context = await site.browser.createBrowserContext();
+  const context = await newDevice(site.browser);
   const page = await context.newPage();
   let count = 0;
   await page.setBypassServiceWorker(true);
