@@ -3,6 +3,7 @@ import { globSync, readdirSync, readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import * as bounds from "../benchmark/bounds.ts";
+import { FIXTURES } from "../input/kit/kit-folders.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const GUIDE = "content/guide/en";
@@ -35,7 +36,9 @@ function labels(text: string): string[] {
 
 /** Of paths, those that are not there; a name in angle brackets stands for any. */
 const missing = (paths: readonly string[]): string[] =>
-  paths.filter((path) => globSync(path.replace(/<[^>]+>/g, "*"), { cwd: ROOT }).length === 0);
+  paths.filter((path) =>
+    [ROOT, FIXTURES].every((cwd) => globSync(path.replace(/<[^>]+>/g, "*"), { cwd }).length === 0),
+  );
 
 const pathsIn = (names: readonly string[]): string[] =>
   names.filter((code) => PATH.test(code) && !MADE.test(code) && !EXAMPLES.test(code));
