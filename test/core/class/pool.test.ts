@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { FittingSeat } from "../../../src/core/class/fit-seats.ts";
 import { LIGHT, litKit, madeKit } from "../kit/made-kit.ts";
 import { madePattern } from "../plan/made-pattern.ts";
+import { own } from "../supplies/made-supplies.ts";
 import { madeSeat } from "./made-seats.ts";
-import { line, lines, ownSupply, poolOf, SEATS, shares, withOwn } from "./pooled.ts";
+import { line, lines, poolOf, SEATS, shares, withOwn } from "./pooled.ts";
 
 describe("what poolSupplies(plan, seats, layouts) counts", () => {
   // By hand: a blade for every 250 cuts begun, one more for a window; a dot a tack, 8 more for a window.
@@ -47,7 +48,7 @@ describe("what poolSupplies(plan, seats, layouts) counts", () => {
   });
 
   it("lists materials before tools", () => {
-    const kinds = poolOf({}, [SEATS[0]!, withOwn(SEATS[1]!, ownSupply("moss"))]).map(({ kind }) => kind);
+    const kinds = poolOf({}, [SEATS[0]!, withOwn(SEATS[1]!, own("moss"))]).map(({ kind }) => kind);
     expect(kinds).toEqual([...kinds.filter((kind) => kind === "material"), ...kinds.filter((kind) => kind === "tool")]);
     expect(new Set(kinds).size).toBe(2);
   });
@@ -69,9 +70,9 @@ describe("prices in poolSupplies(plan, seats, layouts)", () => {
 
   it("are the sum of what the kits state for their own supplies", () => {
     const seats = [
-      withOwn(SEATS[0]!, ownSupply("moss", { quantity: 2, price: 1.25 })),
-      withOwn(SEATS[1]!, ownSupply("moss", { quantity: 3, price: 0.5 })),
-      withOwn(SEATS[2]!, ownSupply("moss")),
+      withOwn(SEATS[0]!, own("moss", { quantity: 2, price: 1.25 })),
+      withOwn(SEATS[1]!, own("moss", { quantity: 3, price: 0.5 })),
+      withOwn(SEATS[2]!, own("moss")),
     ];
     const moss = poolOf({}, seats).find(({ own }) => own?.item === "moss")!;
     expect(moss).toMatchObject({ need: 6, worth: 1.75 });
@@ -103,7 +104,7 @@ describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
   });
 
   it("what is counted in different units", () => {
-    const rolls = ownSupply("tape", { id: "tape", quantity: 2, unit: "rolls" });
+    const rolls = own("tape", { id: "tape", quantity: 2, unit: "rolls" });
     const tape = lines(poolOf({}, [SEATS[1]!, withOwn(SEATS[2]!, rolls)]), "tape");
     expect(tape.map(({ unit, own, need }) => [unit ?? own!.unit, need])).toEqual([
       ["m", 0.8],
@@ -112,7 +113,7 @@ describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
   });
 
   it("what kits count in units of their own", () => {
-    const moss = (unit: string, quantity: number) => ownSupply("moss", { unit, quantity });
+    const moss = (unit: string, quantity: number) => own("moss", { unit, quantity });
     const list = poolOf({}, [withOwn(SEATS[0]!, moss("bags", 1)), withOwn(SEATS[1]!, moss("handfuls", 1.5))]);
     expect(list.filter(({ own }) => own?.item === "moss").map(({ own, need }) => [own!.unit, need])).toEqual([
       ["bags", 1],
@@ -121,10 +122,7 @@ describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
   });
 
   it("not what differs in capitals only", () => {
-    const moss = poolOf({}, [
-      withOwn(SEATS[0]!, ownSupply("Moss", { quantity: 3 })),
-      withOwn(SEATS[1]!, ownSupply("moss")),
-    ]);
+    const moss = poolOf({}, [withOwn(SEATS[0]!, own("Moss", { quantity: 3 })), withOwn(SEATS[1]!, own("moss"))]);
     expect(moss.filter(({ own }) => own !== undefined).map(({ id, need }) => [id, need])).toEqual([[undefined, 4]]);
   });
 

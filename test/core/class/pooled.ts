@@ -31,17 +31,6 @@ export const line = (list: readonly PooledSupply[], id: PooledSupply["id"]): Poo
 /** What each seat has of a line. */
 export const shares = (one: PooledSupply) => [...one.shares];
 
-/** A supply that a kit’s author states. */
-export const ownSupply = (item: string, changes: Partial<OwnSupply> = {}): OwnSupply => ({
-  id: undefined,
-  item,
-  quantity: 1,
-  unit: "handfuls",
-  unitId: undefined,
-  price: undefined,
-  ...changes,
-});
-
 /** A seat whose kit has supplies of its own. */
 export function withOwn(seat: FittingSeat, ...supplies: readonly OwnSupply[]): FittingSeat {
   return { ...seat, kit: { ...seat.kit, supplies } };

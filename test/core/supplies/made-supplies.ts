@@ -7,7 +7,8 @@ import type { Supply } from "../../../src/core/supplies/supply.ts";
 import { madeKit } from "../kit/made-kit.ts";
 import { madePattern, madeWindow } from "../plan/made-pattern.ts";
 
-const NOTHING: Counts = {
+/** A kit on which there is nothing to do. */
+export const NOTHING: Counts = {
   leaves: 0,
   scores: 0,
   marks: 0,
@@ -18,6 +19,7 @@ const NOTHING: Counts = {
   notches: 0,
   parts: 0,
 };
+
 /** The made window’s pattern: what supplies are counted for unless a test gives another. */
 export const WINDOWED = madePattern({ window: madeWindow() });
 

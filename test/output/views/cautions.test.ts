@@ -2,20 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { Counts } from "../../../src/core/plan/effort.ts";
 import { cautionsFor } from "../../../src/output/views/cautions.ts";
 import type { KitView } from "../../../src/output/views/kit-view.ts";
+import { NOTHING } from "../../core/supplies/made-supplies.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import { fixtureView } from "../feeds/made-kits.ts";
-
-const NOTHING: Counts = {
-  leaves: 0,
-  scores: 0,
-  marks: 0,
-  cuts: 0,
-  folds: 0,
-  checks: 0,
-  tacks: 0,
-  notches: 0,
-  parts: 0,
-};
 
 const one = (when: "always" | "cuts" | "glue" | "light") => ({ id: when, when, title: "", text: "", short: "" });
 const ALL = (["always", "cuts", "glue", "light"] as const).map(one);
