@@ -2,12 +2,13 @@ import type { ClassView } from "../output/views/class/class-view.ts";
 import type { MisfitView } from "../output/views/class/misfit-view.ts";
 import * as say from "../words/messages.ts";
 import { otherKitText } from "../words/seats.ts";
+import { BuildError } from "./build-error.ts";
 
 /** With it, a seat whose book does not fit stops the command. */
 export const STOP_AT_MISFIT = "--stop-at-misfit";
 
 /** Seats that do not fit, where the teacher asked to stop at them. */
-export class MisfitError extends Error {}
+export class MisfitError extends BuildError {}
 
 /** Tells of each class and lists the seats whose book does not fit, with what would help. @throws MisfitError where asked to stop */
 export function reportClasses(

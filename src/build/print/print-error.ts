@@ -1,2 +1,4 @@
+import { BuildError } from "../build-error.ts";
+
 /** A packet that cannot be printed as it must be, or no browser to print it with. */
-export class PrintError extends Error {}
+export class PrintError extends BuildError {}
