@@ -1,8 +1,8 @@
 import { existsSync, renameSync, rmSync } from "node:fs";
 import { WordsError } from "../input/words/words-error.ts";
 import * as say from "../words/messages.ts";
+import { foreseen } from "./errors/foreseen.ts";
 import { leftOut } from "./files/site-files.ts";
-import { foreseen } from "./foreseen.ts";
 import { currentLibrary } from "./library/current-library.ts";
 import { STOP_AT_MISFIT } from "./report.ts";
 import { runBuild } from "./stages.ts";

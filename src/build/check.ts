@@ -2,7 +2,7 @@ import { toDegrees } from "../core/units/angle.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
-import { foreseen } from "./foreseen.ts";
+import { foreseen } from "./errors/foreseen.ts";
 import { type Library, openLibrary } from "./library/library.ts";
 import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
 import { authorWarnings } from "./tell.ts";

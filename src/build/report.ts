@@ -2,7 +2,7 @@ import type { ClassView } from "../output/views/class/class-view.ts";
 import type { MisfitView } from "../output/views/class/misfit-view.ts";
 import * as say from "../words/messages.ts";
 import { otherKitText } from "../words/seats.ts";
-import { BuildError } from "./build-error.ts";
+import { BuildError } from "./errors/build-error.ts";
 
 /** With it, a seat whose book does not fit stops the command. */
 export const STOP_AT_MISFIT = "--stop-at-misfit";

@@ -1,4 +1,4 @@
-import { foreseen } from "../foreseen.ts";
+import { foreseen } from "../errors/foreseen.ts";
 import { isLibraryOpen } from "../library/current-library.ts";
 import { type Run, runServing } from "../stages.ts";
 import type { SiteConfig } from "./site-config.ts";

@@ -1,6 +1,6 @@
-import { formatMessage } from "../input/files/format-message.ts";
-import { KitError } from "../input/files/message.ts";
-import { formatWordsMessage, WordsError } from "../input/words/words-error.ts";
+import { formatMessage } from "../../input/files/format-message.ts";
+import { KitError } from "../../input/files/message.ts";
+import { formatWordsMessage, WordsError } from "../../input/words/words-error.ts";
 import { BuildError } from "./build-error.ts";
 
 /** What to tell of an error that an author can do something about; undefined where the program itself is at fault. */
