@@ -1,6 +1,7 @@
 import { relative } from "node:path";
 import { WordsError } from "../input/words/words-error.ts";
 import * as say from "../words/messages.ts";
+import { clearBrowsers } from "./browser/browser-leftovers.ts";
 import { foreseen } from "./errors/foreseen.ts";
 import { leftOut } from "./files/site-files.ts";
 import { currentLibrary } from "./library/current-library.ts";
@@ -16,6 +17,7 @@ const base = process.cwd();
 try {
   endWhenInterrupted();
   speakFirst(base);
+  clearBrowsers();
   const stopAtMisfit = process.argv.includes(STOP_AT_MISFIT);
   await inTransaction({ base, output: "dist" }, (folder) =>
     runBuild({ base, output: relative(base, folder), serving: false, stopAtMisfit }),

@@ -2694,6 +2694,10 @@ export const diskOpenFiles = (args: { readonly path: Word }): string => say("dis
 export const diskFailing = (args: { readonly path: Word }): string => say("disk-failing", args);
 /** {path}: a file stands where a folder is needed. Move the file away and build again */
 export const diskNoFolder = (args: { readonly path: Word }): string => say("disk-no-folder", args);
+/** warning: a file in {folder} was damaged and is|{count} files in {folder} were damaged and are made anew */
+export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
+/** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
+export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */
@@ -2998,7 +3002,27 @@ export const printDone = (args: { readonly count: number }): string => say("prin
 export const printNoBrowser = (): string => say("print-no-browser");
 /** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
 export const printNoSetting = (args: { readonly path: Word }): string => say("print-no-setting", args);
-/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page’s file. $boxes: one or several of the messages below. */
+/** the packaged browser cannot be unpacked into {folder} ({fault}). Make that folder writable, or set LEAFLIGHT_BROWSER to the path of a browser — $fault: what the system calls it. */
+export const printNotUnpacked = (args: { readonly folder: Word; readonly fault: Word }): string => say("print-not-unpacked", args);
+/** The browser prints without its sandbox, as it has none for root. Run the build as another user to have it. */
+export const printNoSandboxRoot = (): string => say("print-no-sandbox-root");
+/** The browser prints without its sandbox, as this system does not allow it (user namespaces are off). */
+export const printNoSandbox = (): string => say("print-no-sandbox");
+/** the browser {path} did not start ({how}). Correct or unset LEAFLIGHT_BROWSER, or install Chrome or Chromium — $how: a code, a signal or the system’s name of the fault, and what the browser said last. */
+export const printBrowserEnded = (args: { readonly path: Word; readonly how: Word }): string => say("print-browser-ended", args);
+/** the browser {path} did not start within {seconds} seconds. End it, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserSilent = (args: { readonly path: Word; readonly seconds: Word }): string => say("print-browser-silent", args);
+/** the browser {path} ended while it printed, twice ({how}). Build again, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserDied = (args: { readonly path: Word; readonly how: Word }): string => say("print-browser-died", args);
+/** the browser {path} did not answer within {seconds} seconds while it printed. Build again, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserStuck = (args: { readonly path: Word; readonly seconds: Word }): string => say("print-browser-stuck", args);
+/** what it answers is no message of a browser */
+export const printBrowserStrange = (): string => say("print-browser-strange");
+/** {page}: the browser {path} cannot print it ({fault}). Build again, or set LEAFLIGHT_BROWSER to the path of another — $page: the page, as it is called in the site’s address. $fault: the browser’s words, in English. */
+export const printFailed = (args: { readonly page: Word; readonly path: Word; readonly fault: Word }): string => say("print-failed", args);
+/** {page}: asks for what is no file of this site, and would print without it: {addresses}. Put the file into the site — $addresses: what the page asked for. */
+export const printBlocked = (args: { readonly page: Word; readonly addresses: Word }): string => say("print-blocked", args);
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page. $boxes: one or several of the messages below. */
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
 /** the page is {width} px wide in {room} px — Pixels. */
 export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);

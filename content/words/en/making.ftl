@@ -40,3 +40,12 @@ disk-forbidden = { $path }: permission is missing. Give yourself permission to r
 disk-open-files = { $path }: too many files are open. Close other programs or raise the limit (ulimit -n), and build again
 disk-failing = { $path }: the disk cannot be read or written. Check the disk and build again
 disk-no-folder = { $path }: a file stands where a folder is needed. Move the file away and build again
+
+## What is kept from one build to the next
+
+kept-damaged = warning: { $count ->
+    [one] a file in { $folder } was damaged and is
+   *[other] { $count } files in { $folder } were damaged and are
+  } made anew
+# $fault: what the system calls it.
+kept-unusable = warning: nothing is kept in { $folder } for the next build, as it cannot be used ({ $fault })

@@ -1,18 +1,9 @@
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  lstatSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeSync,
-} from "node:fs";
+import { existsSync, lstatSync, readFileSync, renameSync, rmSync } from "node:fs";
 import { basename, join } from "node:path";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { isOwner } from "./owner.ts";
+import { writeAside } from "./write-aside.ts";
 
 /** The steps of putting a site in place; a test stops the process before one of them. */
 export type Step = "journal" | "aside" | "place" | "seal" | "clear";
@@ -82,16 +73,7 @@ function journalOf({ workshop, target }: Omit<SwapPlace, "own">): string {
 }
 
 function writeJournal(place: SwapPlace): void {
-  const path = journalOf(place);
-  const beside = join(place.workshop, place.own, "swap");
-  const file = openSync(beside, "w");
-  try {
-    writeSync(file, Buffer.from(place.own));
-    fsyncSync(file);
-  } finally {
-    closeSync(file);
-  }
-  renameSync(beside, path);
+  writeAside(journalOf(place), join(place.own, "swap"), Buffer.from(place.own));
 }
 
 function restore(before: string, target: string): void {
