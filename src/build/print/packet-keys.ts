@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { KeptFiles } from "../kept/kept-files.ts";
-import { packageVersion } from "../kept/package-version.ts";
+import { usedPackage } from "../kept/used-package.ts";
 import type { PrintJob } from "./print-job.ts";
 
 /** What makes PDFs, beside the browser. */
@@ -19,7 +19,7 @@ export class PacketKeys {
   /** `also` names what else decides how a PDF comes out. */
   constructor(output: string, also: readonly string[]) {
     const hash = createHash("sha256");
-    hash.update(JSON.stringify([PACKAGES.map(packageVersion), also]));
+    hash.update(JSON.stringify([PACKAGES.map((name) => usedPackage(name).version), also]));
     for (const folder of [join(output, "bundle"), join(output, "assets/fonts"), ...ROOMS])
       for (const file of readdirSync(folder).sort()) hash.update(readFileSync(join(folder, file)));
     this.#common = hash.digest();
