@@ -5,6 +5,8 @@ import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
+import { writePhotos } from "./images/images.ts";
+import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
@@ -51,7 +53,7 @@ export const STAGES: readonly Stage[] = [
     makes: ["**/*.html", "bundle/**", "assets/fonts/**"],
     serving: "by Eleventy",
     run: async ({ output }) => {
-      await new Eleventy("content", output, { configPath: ".eleventy.js", quietMode: true }).write();
+      await new Eleventy(undefined, output, { configPath: ".eleventy.js", quietMode: true }).write();
     },
   },
   {
@@ -66,16 +68,23 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [
       "kits/*/{pattern.json,pattern.csv,front.svg,front-lit.svg,social.png,kit-data.js,round-data.js}",
-      "kits/*/{cut,photos}/*",
+      "kits/*/cut/*",
       "schema/*",
     ],
     serving: "same",
-    run: async ({ base, output }) => {
+    run: async ({ output }) => {
       const { views } = currentLibrary();
-      await publishFiles(base, output, views);
+      await publishFiles(output, views);
       writeRoundData(output, views);
       writeKitData(output, currentLibrary());
     },
+  },
+  {
+    name: "photos",
+    reads: ["content"],
+    makes: ["{photos,kits/*/photos,classes/*/photos}/*"],
+    serving: "same",
+    run: ({ base, output }) => writePhotos(base, output, sitePhotos(currentLibrary())),
   },
   {
     name: "class files",

@@ -1272,6 +1272,20 @@ export const fieldGuideSummary = (): string => say("field-guide-summary");
 export const fieldGuideOrder = (): string => say("field-guide-order");
 /** chapter: read in order; reference: looked up. */
 export const fieldGuideKind = (): string => say("field-guide-kind");
+/** The catalogue’s name in tabs and search results. */
+export const fieldCatalogueTitle = (): string => say("field-catalogue-title");
+/** “Kits” */
+export const fieldCatalogueTitleUsual = (): string => say("field-catalogue-title-usual");
+/** The heading above all kits. */
+export const fieldCatalogueHeading = (): string => say("field-catalogue-heading");
+/** the title */
+export const fieldCatalogueHeadingUsual = (): string => say("field-catalogue-heading-usual");
+/** One line about the catalogue. */
+export const fieldCatalogueSummary = (): string => say("field-catalogue-summary");
+/** the site’s summary */
+export const fieldCatalogueSummaryUsual = (): string => say("field-catalogue-summary-usual");
+/** Left over from earlier versions; it changes nothing. */
+export const fieldCatalogueLayout = (): string => say("field-catalogue-layout");
 /** Picture */
 export const figurePicture = (): string => say("figure-picture");
 /** width × height on the front level */
@@ -2082,6 +2096,24 @@ export const frontPlatesForm = (): string => say("front-plates-form");
 export const frontCorrectTable = (): string => say("front-correct-table");
 /** correct this cell */
 export const frontCorrectCell = (): string => say("front-correct-cell");
+/** picture in the text — Both name what a message is about. */
+export const storyPicture = (): string => say("story-picture");
+/** link in the text */
+export const storyLink = (): string => say("story-link");
+/** a picture from elsewhere: {address} */
+export const storyPictureElsewhere = (args: { readonly address: Word }): string => say("story-picture-elsewhere", args);
+/** save it in this folder and name that file; pages fetch nothing from other sites */
+export const storySavePicture = (): string => say("story-save-picture");
+/** an address without spaces, or one in angle brackets: [words](<a file.jpg>) */
+export const storyBrackets = (): string => say("story-brackets");
+/** put angle brackets around the address */
+export const storyPutBrackets = (): string => say("story-put-brackets");
+/** given {address}, which leads to no page of this site */
+export const storyNowhere = (args: { readonly address: Word }): string => say("story-nowhere", args);
+/** an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/ */
+export const storyPages = (): string => say("story-pages");
+/** correct the link */
+export const storyCorrectLink = (): string => say("story-correct-link");
 /** Glossary */
 export const glossaryTitle = (): string => say("glossary-title");
 /** The words that kits, packets and the bench use, one meaning each. */

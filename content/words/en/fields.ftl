@@ -263,3 +263,13 @@ field-guide-title = The page’s heading.
 field-guide-summary = One line about the page.
 field-guide-order = Where the page stands among the others, counted from the first.
 field-guide-kind = chapter: read in order; reference: looked up.
+
+## Front matter of the catalogue: content/index.md
+
+field-catalogue-title = The catalogue’s name in tabs and search results.
+field-catalogue-title-usual = “Kits”
+field-catalogue-heading = The heading above all kits.
+field-catalogue-heading-usual = the title
+field-catalogue-summary = One line about the catalogue.
+field-catalogue-summary-usual = the site’s summary
+field-catalogue-layout = Left over from earlier versions; it changes nothing.

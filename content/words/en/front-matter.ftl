@@ -194,3 +194,16 @@ front-plates-cell = plates: "{ $cell }"
 front-plates-form = page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300
 front-correct-table = correct the table here
 front-correct-cell = correct this cell
+
+## What is told below a front matter, in Markdown
+
+# Both name what a message is about.
+story-picture = picture in the text
+story-link = link in the text
+story-picture-elsewhere = a picture from elsewhere: { $address }
+story-save-picture = save it in this folder and name that file; pages fetch nothing from other sites
+story-brackets = an address without spaces, or one in angle brackets: [words](<a file.jpg>)
+story-put-brackets = put angle brackets around the address
+story-nowhere = given { $address }, which leads to no page of this site
+story-pages = an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/
+story-correct-link = correct the link

@@ -4,34 +4,32 @@ import { join } from "node:path";
 import sharp from "sharp";
 import type { Photo } from "../../core/kit/kit.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
-import { fieldName } from "../../input/files/schema-messages.ts";
-import { PHOTO_KINDS } from "../../input/kit/kit-files.ts";
+import { PHOTO_KINDS } from "../../input/files/named-files.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
 import { PHOTO_WIDTHS, photoFile } from "../../output/views/photo-files.ts";
 import * as say from "../../words/messages.ts";
+import type { SitePhoto } from "./site-photos.ts";
 
 /** Ground of a link preview, and the least of it around the picture, pixels. */
 const GROUND = { margin: 40, background: "#17130f" } as const;
 
 /**
- * Writes a kit's photos, turned upright, without metadata, as WebP and JPEG in several widths. `source` is the kit's folder
- * below the project `base`. @throws KitError naming the photos that cannot be read
+ * Writes photos of the project `base` below `output`: turned upright, without metadata, as WebP and JPEG in several widths.
+ * @throws KitError naming those that cannot be read
  */
-export async function writePhotos(
-  { base, source, target }: { readonly base: string; readonly source: string; readonly target: string },
-  photos: readonly Photo[],
-): Promise<void> {
+export async function writePhotos(base: string, output: string, photos: readonly SitePhoto[]): Promise<void> {
   const messages: KitMessage[] = [];
-  for (const [i, photo] of photos.entries()) {
-    const original = await readFile(join(base, source, photo.file));
+  for (const one of photos) {
+    const original = await readFile(join(base, one.source, one.photo.file));
     try {
       await sharp(original).stats();
     } catch (error) {
-      messages.push(unreadable(`${source}/index.md`, i, photo.file, String((error as Error).message)));
+      messages.push(unreadable(one, String((error as Error).message)));
       continue;
     }
+    const target = join(output, one.target);
     mkdirSync(join(target, "photos"), { recursive: true });
-    for (const width of PHOTO_WIDTHS) await writePhoto(original, target, photo, width);
+    for (const width of PHOTO_WIDTHS) await writePhoto(original, target, one.photo, width);
   }
   if (messages.length > 0) throw new KitError(messages);
 }
@@ -48,13 +46,10 @@ async function writePhoto(original: Buffer, target: string, photo: Photo, width:
     .toFile(join(target, photoFile(photo, width, "jpg")));
 }
 
-function unreadable(file: string, index: number, photo: string, fault: string): KitMessage {
+function unreadable({ photo, at }: SitePhoto, fault: string): KitMessage {
   return {
-    file,
-    line: undefined,
-    column: undefined,
-    field: fieldName(["photos", index, "file"]),
-    given: say.frontPhotoUnreadable({ file: photo, fault }),
+    ...at,
+    given: say.frontPhotoUnreadable({ file: photo.file, fault }),
     allowed: say.frontPhotoKinds({ kinds: PHOTO_KINDS.join(", ") }),
     remedy: say.frontSavePhotoAgain(),
   };

@@ -2,6 +2,8 @@ import { join } from "node:path";
 import type { GuidePage } from "../../core/guide/guide-page.ts";
 import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
+import type { Story } from "../../core/story/story.ts";
+import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
 import { readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
@@ -17,8 +19,10 @@ import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
-import type { Catalogue } from "../../words/message.ts";
+import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
+import { addressesOf } from "./addresses.ts";
+import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
 
@@ -30,12 +34,15 @@ export interface Library {
   /** The guide in its order. */
   readonly guide: readonly GuidePage[];
   readonly settings: SiteSettings;
+  readonly catalogue: Catalogue;
   /** The words of the site's language. */
-  readonly words: Catalogue;
+  readonly words: Words;
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
   readonly guidePage: (name: string) => GuidePage;
+  /** What is told on the page at an address below the site: `/kits/moon/`. */
+  readonly story: (page: string) => Story;
 }
 
 /**
@@ -56,26 +63,37 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     () => [],
   );
   const guide = gathering.all(readGuide(base, settings.language));
+  const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
   const broken = foldersIn(root)
     .map(slugOf)
     .filter((slug) => !kits.some((kit) => kit.slug === slug));
-  const plans = gathering
-    .all(readClasses(join(base, "content/classes"), base, { kits, broken }))
+  const held = gathering.all(readClasses(join(base, "content/classes"), base, { kits, broken }));
+  const plans = held
+    .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
+  const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
+  const stories = new Map<string, Story>([
+    ["/", catalogue.story],
+    ...stated.map(({ kit, story }) => [`/kits/${kit.slug}/`, story] as const),
+    ...held.map(({ plan, story }) => [`/classes/${plan.slug}/`, story] as const),
+  ]);
+  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
   gathering.stopWhereBroken();
   return {
     views,
-    classes: plans.map((plan) => viewClass(plan, views, cautions, settings.url)),
+    classes,
     cautions,
     guide,
     settings,
+    catalogue,
     words,
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
+    story: (page) => found([...stories], ([address]) => address === page, page)[1],
   };
 }
 

@@ -1,5 +1,5 @@
 /** What there is a table of keys of: a file that people write, by its schema. */
-export const REFERENCES = ["kit", "class", "books", "settings", "cautions", "guide"] as const;
+export const REFERENCES = ["kit", "class", "books", "settings", "catalogue", "cautions", "guide"] as const;
 
 export type ReferenceName = (typeof REFERENCES)[number];
 

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { KitClass } from "../../core/class/kit-class.ts";
+import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
@@ -10,27 +11,38 @@ import { problem } from "../files/problem.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
+import { readStory } from "../story/read-story.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { readBooks } from "./read-books.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { seatsOf } from "./seats.ts";
 import { stockOf } from "./stock.ts";
 
+/** A class as its folder states it. */
+export interface StatedClass {
+  readonly plan: KitClass;
+  readonly story: Story;
+}
+
 /** Reads every folder under `root` (…/classes), in the order of their days; a class that cannot be held stops none of the others. */
-export function readClasses(root: string, base: string, kits: OfferedKits): Readings<KitClass> {
+export function readClasses(root: string, base: string, kits: OfferedKits): Readings<StatedClass> {
   return readEach(foldersIn(root), (folder) => readClass(folder, base, kits));
 }
 
 /** Reads a class's folder in the project `base`. @throws KitError with one message for each thing wrong. */
-export function readClass(folder: string, base: string, kits: OfferedKits): KitClass {
+export function readClass(folder: string, base: string, kits: OfferedKits): StatedClass {
   const { slug, file } = openFolder(folder, base, "class");
-  const yaml = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
+  const text = readFileSync(join(folder, "index.md"), "utf8");
+  const yaml = readFrontMatter(file, text);
   const parsed = classMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter() };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
-  return atPlace(file, yaml, () => toClass(slug, folder, base, parsed.data, kits));
+  return atPlace(file, yaml, () => ({
+    plan: toClass(slug, folder, base, parsed.data, kits),
+    story: readStory(folder, file, text),
+  }));
 }
 
 function toClass(slug: string, folder: string, base: string, data: ClassMatter, all: OfferedKits): KitClass {

@@ -4,6 +4,13 @@ import { readYaml, type YamlFile } from "./yaml.ts";
 
 const BLOCK = /^---[ \t]*\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/;
 
+/** What stands below the front matter, and how many lines are above it. */
+export function afterFrontMatter(text: string): { readonly body: string; readonly above: number } {
+  const plain = text.replace(/^\uFEFF/, "").replaceAll("\r\n", "\n");
+  const begin = BLOCK.exec(plain)?.[0].length ?? 0;
+  return { body: plain.slice(begin), above: plain.slice(0, begin).split("\n").length - 1 };
+}
+
 /** The YAML between the two `---` lines of a file. @throws KitError when there is none or it is not YAML. */
 export function readFrontMatter(file: string, text: string): YamlFile {
   const match = BLOCK.exec(text.replace(/^\uFEFF/, ""));

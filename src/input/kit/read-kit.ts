@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
+import type { Story } from "../../core/story/story.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
@@ -10,11 +11,12 @@ import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
+import { checkPhotos, pictureFile } from "../files/named-files.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import { readStory } from "../story/read-story.ts";
 import { assignLevels } from "./assign-levels.ts";
-import { checkPhotos, pictureFile } from "./kit-files.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
@@ -30,6 +32,7 @@ export interface StatedKit {
   readonly placeOf: YamlFile["placeOf"];
   /** What the picture holds that does not count, in sentences. */
   readonly pictureNotes: readonly string[];
+  readonly story: Story;
 }
 
 /** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
@@ -40,7 +43,8 @@ export function readKits(root: string, base: string, motifs: readonly Motif[]): 
 /** Reads a kit's folder in the project `base`. @throws KitError with one message for each thing wrong. */
 export function readKit(folder: string, base: string, motifs: readonly Motif[]): StatedKit {
   const { slug, file } = openFolder(folder, base, "kit");
-  const yaml = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
+  const text = readFileSync(join(folder, "index.md"), "utf8");
+  const yaml = readFrontMatter(file, text);
   const parsed = frontMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const checked = { file, yaml, schema: kitJsonSchema(), whole: say.checkFieldFrontMatter() };
@@ -51,11 +55,15 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     checkFit(data);
     checkBook(data);
     checkVersions(data.versions);
-    checkPhotos(folder, data.photos);
+    checkPhotos(
+      folder,
+      data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
+    );
     const levels = resolveLevels(data);
     const { map, notes } = pictureOf(folder, base, data, levels);
     const kit = toKit(slug, data, levels, map, motifs);
-    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes };
+    const story = readStory(folder, file, text);
+    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story };
   });
 }
 

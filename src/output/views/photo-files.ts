@@ -22,12 +22,17 @@ export interface PhotoView {
 }
 
 export function photoViews({ photos }: Kit): PhotoView[] {
-  return photos.map((photo) => ({
+  return photos.map(photoView);
+}
+
+/** A photo with its files, of which a browser chooses. */
+export function photoView(photo: Photo): PhotoView {
+  return {
     alt: photo.alt,
     webp: sourceSet(photo, "webp"),
     jpeg: sourceSet(photo, "jpg"),
     fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
-  }));
+  };
 }
 
 function sourceSet(photo: Photo, kind: "webp" | "jpg"): string {

@@ -1,8 +1,7 @@
 import { existsSync, readdirSync, realpathSync, statSync } from "node:fs";
 import { extname, resolve, sep } from "node:path";
 import * as say from "../../words/messages.ts";
-import { type FieldPath, problem } from "../files/problem.ts";
-import type { FrontMatter } from "./schema.ts";
+import { type Problem, problem } from "./problem.ts";
 
 /** What photos may be. */
 export const PHOTO_KINDS: readonly string[] = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
@@ -16,10 +15,15 @@ export function pictureFile(folder: string, name: string): string {
   throw problem(at, { given, allowed: say.frontAnSvg(), remedy: say.frontDrawSvg() });
 }
 
-/** Every photo is one, in the kit's folder. @throws ProblemError */
-export function checkPhotos(folder: string, photos: FrontMatter["photos"]): void {
-  for (const [i, { file }] of photos.entries()) {
-    const at = ["photos", i, "file"];
+/** A photo that a kit or a text names, and where. */
+export interface NamedPhoto {
+  readonly file: string;
+  readonly at: Problem["at"];
+}
+
+/** Every photo is one, in its folder. @throws ProblemError */
+export function checkPhotos(folder: string, photos: readonly NamedPhoto[]): void {
+  for (const { file, at } of photos) {
     const path = fileInside(folder, file, { at, kind: "photo", endings: PHOTO_KINDS });
     if (PHOTO_KINDS.includes(extname(path).toLowerCase())) continue;
     const given = say.frontNoPhoto({ file });
@@ -29,7 +33,7 @@ export function checkPhotos(folder: string, photos: FrontMatter["photos"]): void
 
 /** A file that a kit names, and what such a file is. */
 interface Wanted {
-  readonly at: FieldPath;
+  readonly at: Problem["at"];
   readonly kind: "picture" | "photo";
   readonly endings: readonly string[];
 }

@@ -1,0 +1,24 @@
+import type { Story } from "../../core/story/story.ts";
+import { targetOf } from "../../core/story/targets.ts";
+import { authorMarkdown } from "../../words/markdown.ts";
+import { photoView } from "../views/photo-files.ts";
+import type { LinkTo } from "./cards.ts";
+import { type Html, raw } from "./markup.ts";
+import { pictureOf } from "./photos.ts";
+
+/** What an author tells, as markup of the page at `page`: links within the site are as the page links, pictures are its photos. */
+export function storyPart({ markdown: text, pictures }: Story, page: string, link: LinkTo): Html {
+  const markdown = authorMarkdown();
+  markdown.renderer.rules.image = (tokens, i) => {
+    const token = tokens[i]!;
+    const file = decodeURI(String(token.attrGet("src")));
+    const photo = pictures.find((one) => one.file === file);
+    return photo === undefined ? "" : String(pictureOf(photoView({ ...photo, alt: token.content })));
+  };
+  const tokens = markdown.parse(text, {});
+  for (const child of tokens.flatMap(({ children }) => children ?? [])) {
+    const target = child.type === "link_open" ? targetOf(String(child.attrGet("href")), page) : undefined;
+    if (target?.kind === "site") child.attrSet("href", link(target.address) + target.rest);
+  }
+  return raw(markdown.renderer.render(tokens, markdown.options, {}));
+}
