@@ -53,7 +53,10 @@ export const STAGES: readonly Stage[] = [
     makes: ["**/*.html", "bundle/**", "assets/fonts/**"],
     serving: "by Eleventy",
     run: async ({ output }) => {
-      await new Eleventy(undefined, output, { configPath: ".eleventy.js", quietMode: true }).write();
+      const eleventy = new Eleventy(undefined, output, { configPath: ".eleventy.js" });
+      // What fails in it is told by the command, without a trace.
+      eleventy.disableLogger();
+      await eleventy.write();
     },
   },
   {

@@ -376,6 +376,14 @@ export const checkWarning = (args: { readonly name: Word; readonly warning: Word
 export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
 /** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
 export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
+/** … and {count} message|{count} messages more, once these are mended. — After the first of very many messages. */
+export const checkMore = (args: { readonly count: number }): string => say("check-more", args);
+/** Leaflight itself failed: {fault}. This is no fault of yours; please report it with {file}. — The program itself failed. $fault: what it says, in English. $file: where the details stand. */
+export const checkProgramFault = (args: { readonly fault: Word; readonly file: Word }): string => say("check-program-fault", args);
+/** Leaflight itself failed: {fault}. This is no fault of yours; please report it. */
+export const checkProgramFaultUnwritten = (args: { readonly fault: Word }): string => say("check-program-fault-unwritten", args);
+/** note  {note} */
+export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
 /** Nothing was built; dist is as it was. */
 export const checkNothingBuilt = (): string => say("check-nothing-built");
 /** Left out until this is corrected: */
@@ -386,6 +394,10 @@ export const checkKitCount = (args: { readonly kits: number; readonly page: Word
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
+/** {folder}: left alone, as nothing here names it|them: {names} — Files in a folder that nothing names; $names is a list, or its beginning. */
+export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
+/** {names} and {more} more */
+export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */

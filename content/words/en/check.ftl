@@ -80,6 +80,15 @@ check-warning = warning  { $name }: { $warning }
 # Under the line of its kit.
 check-warning-inside = warning: { $warning }
 check-kit = { $kit }: leaves { $first } to { $last }, { $width } × { $height }, opening { $opening }, hold width { $hold }, { $hours }
+# After the first of very many messages.
+check-more = … and { $count ->
+    [one] { $count } message
+   *[other] { $count } messages
+} more, once these are mended.
+# The program itself failed. $fault: what it says, in English. $file: where the details stand.
+check-program-fault = Leaflight itself failed: { $fault }. This is no fault of yours; please report it with { $file }.
+check-program-fault-unwritten = Leaflight itself failed: { $fault }. This is no fault of yours; please report it.
+check-note = note  { $note }
 check-nothing-built = Nothing was built; dist is as it was.
 check-left-out = Left out until this is corrected:
 check-kit-count = { $kits ->
@@ -94,3 +103,10 @@ check-kits-and-classes = { $kits ->
    *[other] { $classes } classes
   } in dist: open { $page }
 check-no-address = No url in { $file } or { $variable }: left out site map, feed, canonical addresses, link previews and the page for missing addresses.
+
+# Files in a folder that nothing names; $names is a list, or its beginning.
+check-strays = { $folder }: left alone, as nothing here names { $count ->
+    [one] it
+   *[other] them
+}: { $names }
+check-strays-more = { $names } and { $more } more

@@ -1,4 +1,4 @@
-import { foreseen } from "../errors/foreseen.ts";
+import { tellFailure } from "../errors/command.ts";
 import { isLibraryOpen } from "../library/current-library.ts";
 import { type Run, runServing } from "../stages.ts";
 import type { SiteConfig } from "./site-config.ts";
@@ -23,10 +23,7 @@ export function registerServing(config: SiteConfig, base: string): void {
   config.on("eleventy.after", (one: Turn) => turn(one, "after pages"));
 }
 
-/** @throws what nobody foresaw */
 function tell(error: unknown): void {
-  const told = foreseen(error);
-  if (told === undefined) throw error;
-  console.error(told);
-  if (!isLibraryOpen()) process.exit(1);
+  const code = tellFailure(error);
+  if (!isLibraryOpen()) process.exit(code);
 }

@@ -9,6 +9,7 @@ import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
+import type { Strays } from "../../input/files/strays.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
@@ -25,6 +26,7 @@ import { addressesOf } from "./addresses.ts";
 import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
+import { siteStrays } from "./site-strays.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
 export interface Library {
@@ -35,6 +37,8 @@ export interface Library {
   readonly guide: readonly GuidePage[];
   readonly settings: SiteSettings;
   readonly catalogue: Catalogue;
+  /** Files that nothing names. */
+  readonly strays: readonly Strays[];
   /** The words of the site's language. */
   readonly words: Words;
   /** About what is left out, as it cannot be built. */
@@ -89,6 +93,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     guide,
     settings,
     catalogue,
+    strays: [...siteStrays(base, catalogue.story), ...[...stated, ...held].flatMap(({ strays }) => strays)],
     words,
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),

@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
@@ -10,6 +10,7 @@ import { KitError } from "../files/message.ts";
 import { problem } from "../files/problem.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
+import { type Strays, straysIn } from "../files/strays.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
 import { readStory } from "../story/read-story.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
@@ -22,6 +23,7 @@ import { stockOf } from "./stock.ts";
 export interface StatedClass {
   readonly plan: KitClass;
   readonly story: Story;
+  readonly strays: readonly Strays[];
 }
 
 /** Reads every folder under `root` (…/classes), in the order of their days; a class that cannot be held stops none of the others. */
@@ -39,10 +41,13 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
     const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter() };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
-  return atPlace(file, yaml, () => ({
-    plan: toClass(slug, folder, base, parsed.data, kits),
-    story: readStory(folder, file, text),
-  }));
+  return atPlace(file, yaml, () => {
+    const plan = toClass(slug, folder, base, parsed.data, kits);
+    const story = readStory(folder, file, text);
+    const { books } = parsed.data;
+    const named = ["index.md", ...(books === undefined ? [] : [books]), ...story.pictures.map((photo) => photo.file)];
+    return { plan, story, strays: straysIn(base, dirname(file), named) };
+  });
 }
 
 function toClass(slug: string, folder: string, base: string, data: ClassMatter, all: OfferedKits): KitClass {

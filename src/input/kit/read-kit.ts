@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import type { Story } from "../../core/story/story.ts";
@@ -14,6 +14,7 @@ import { KitError } from "../files/message.ts";
 import { checkPhotos, pictureFile } from "../files/named-files.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
+import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
 import { readStory } from "../story/read-story.ts";
 import { assignLevels } from "./assign-levels.ts";
@@ -33,6 +34,7 @@ export interface StatedKit {
   /** What the picture holds that does not count, in sentences. */
   readonly pictureNotes: readonly string[];
   readonly story: Story;
+  readonly strays: readonly Strays[];
 }
 
 /** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
@@ -63,7 +65,9 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     const { map, notes } = pictureOf(folder, base, data, levels);
     const kit = toKit(slug, data, levels, map, motifs);
     const story = readStory(folder, file, text);
-    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story };
+    const named = ["index.md", data.picture.file, ...kit.photos.map((photo) => photo.file)];
+    const strays = straysIn(base, dirname(file), [...named, ...story.pictures.map((photo) => photo.file)]);
+    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
 }
 

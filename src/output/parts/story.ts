@@ -19,6 +19,8 @@ export function storyPart({ markdown: text, pictures }: Story, page: string, lin
   for (const child of tokens.flatMap(({ children }) => children ?? [])) {
     const target = child.type === "link_open" ? targetOf(String(child.attrGet("href")), page) : undefined;
     if (target?.kind === "site") child.attrSet("href", link(target.address) + target.rest);
+    // The check stops at such a link; while serving, its page is shown without it.
+    if (target?.kind === "unknown") child.attrs = [];
   }
   return raw(markdown.renderer.render(tokens, markdown.options, {}));
 }
