@@ -1322,6 +1322,64 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
+/** the file is not there */
+export const fileMissing = (): string => say("file-missing");
+/** a link that leads nowhere */
+export const fileLinkNowhere = (): string => say("file-link-nowhere");
+/** a link that leads out of {home} — $home: a folder: content/kits/moon */
+export const fileLinkOutside = (args: { readonly home: Word }): string => say("file-link-outside", args);
+/** a folder|a pipe|a socket|a device */
+export const fileNotAFile = (args: { readonly is: Word }): string => say("file-not-a-file", args);
+/** no folder */
+export const fileNotAFolder = (): string => say("file-not-a-folder");
+/** a file that this account may not read */
+export const fileForbidden = (): string => say("file-forbidden");
+/** the system cannot read it ({code}) — $code: the system’s own name of the fault: EIO */
+export const fileUnreadable = (args: { readonly code: Word }): string => say("file-unreadable", args);
+/** {size} MB */
+export const fileTooLarge = (args: { readonly size: Word }): string => say("file-too-large", args);
+/** an empty file */
+export const fileEmpty = (): string => say("file-empty");
+/** an AVIF photo|a BMP image|a GIF image|a file compressed with gzip|a HEIC photo|a JPEG photo|a document of an office program|a PDF document|a PNG image|a PostScript file|an SVG drawing|a TIFF image|a WebP photo|a ZIP archive|a file of another kind */
+export const fileOtherContent = (args: { readonly is: Word }): string => say("file-other-content", args);
+/** UTF-8 with a wrong byte|no text, but binary data|text that seems to be {seems} */
+export const fileEncoding = (args: { readonly seems: Word }): string => say("file-encoding", args);
+/** {what}, as the byte {byte} shows — $byte: 0xE9. It follows file-encoding. */
+export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
+/** the control character {code} — $code: U+0007 */
+export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
+/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
+/** a folder that this account may read */
+export const fileAllowedFolder = (): string => say("file-allowed-folder");
+/** a file in {home} */
+export const fileAllowedInside = (args: { readonly home: Word }): string => say("file-allowed-inside", args);
+/** letters, signs, tabs and line ends */
+export const fileAllowedCharacters = (): string => say("file-allowed-characters");
+/** correct the name, or add the file */
+export const fileDoAdd = (): string => say("file-do-add");
+/** put the file itself in place of the link */
+export const fileDoLink = (): string => say("file-do-link");
+/** remove it, and put the file in its place */
+export const fileDoReplace = (): string => say("file-do-replace");
+/** put the folder in its place */
+export const fileDoFolder = (): string => say("file-do-folder");
+/** give yourself the permission to read it */
+export const fileDoPermission = (): string => say("file-do-permission");
+/** copy the file anew, or look after the disk */
+export const fileDoSystem = (): string => say("file-do-system");
+/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
+/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
+/** unpack it, and name the file that was in it */
+export const fileDoUnpack = (): string => say("file-do-unpack");
+/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
+/** save it as UTF-8 in your editor */
+export const fileDoUtf8 = (): string => say("file-do-utf8");
+/** remove this character */
+export const fileDoCharacter = (): string => say("file-do-character");
 /** Find a kit for my book */
 export const finderSummaryKits = (): string => say("finder-summary-kits");
 /** My book’s measurements */
