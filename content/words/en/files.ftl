@@ -1,6 +1,16 @@
 ### What is wrong with a file of the site before anything in it is read: where it is, how large, in which encoding. Told to authors
 ### on the terminal. Each thing has three short texts: what was given, what is allowed, and what to do (remedy).
 
+## What a message is about
+
+file-field = { $kind ->
+    [picture] picture
+    [motif] motif
+    [photo] photo
+    [folder] folder
+   *[text] file
+  }
+
 ## What was given
 
 file-missing = the file is not there
@@ -21,7 +31,6 @@ file-too-large = { $size } MB
 file-empty = an empty file
 file-other-content = { $is ->
     [avif] an AVIF photo
-    [bmp] a BMP image
     [gif] a GIF image
     [gzip] a file compressed with gzip
     [heic] a HEIC photo
@@ -56,13 +65,13 @@ file-allowed = { $kind ->
    *[text] a text file in UTF-8 of at most { $most } MB
   }
 file-allowed-folder = a folder that this account may read
-file-allowed-inside = a file in { $home }
+file-allowed-inside = what is in { $home } itself
 file-allowed-characters = letters, signs, tabs and line ends
 
 ## What to do
 
 file-do-add = correct the name, or add the file
-file-do-link = put the file itself in place of the link
+file-do-link = put what it leads to in place of the link
 file-do-replace = remove it, and put the file in its place
 file-do-folder = put the folder in its place
 file-do-permission = give yourself the permission to read it

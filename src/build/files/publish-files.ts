@@ -21,7 +21,7 @@ export async function publishFiles(base: string, output: string, views: readonly
     const mood = pattern.pocket ? "lit" : "day";
     await writeSocialImage(frontPicture(pattern, { slug, title: kit.title, mood }), join(folder, "social.png"));
     try {
-      await writePhotos({ base, source: `content/kits/${slug}`, target: folder }, kit.photos);
+      await writePhotos({ base, page: `content/kits/${slug}/index.md`, target: folder }, kit.photos);
     } catch (error) {
       if (!(error instanceof KitError)) throw error;
       messages.push(...error.messages);

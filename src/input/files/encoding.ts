@@ -12,6 +12,9 @@ export type Encoding =
 /** How much of a file is looked at, in bytes. */
 const SAMPLE = 65_536;
 
+/** Tab and line ends. */
+const IN_TEXTS: readonly number[] = [0x09, 0x0a, 0x0d];
+
 /** The encoding that a byte order mark states, but UTF-8's. Source: the Unicode Standard, "Byte Order Mark". */
 export function markedEncoding(bytes: Buffer): Encoding | undefined {
   const [a, b, c, d] = bytes;
@@ -38,7 +41,7 @@ export function unmarkedUtf16(bytes: Buffer): Encoding | undefined {
 export function seemingEncoding(bytes: Buffer): Encoding {
   const sample = bytes.subarray(0, SAMPLE);
   const text = sample.toString("latin1");
-  const controls = text.match(/[\0-\x08\x0e-\x1a\x1c-\x1f]/g)?.length ?? 0;
+  const controls = sample.filter((byte) => byte < 0x20 && !IN_TEXTS.includes(byte)).length;
   if (controls > 0.01 * sample.length) return unmarkedUtf16(bytes) ?? "binary";
   const whole = text.match(/[\xc2-\xdf][\x80-\xbf]|[\xe0-\xef][\x80-\xbf]{2}|[\xf0-\xf4][\x80-\xbf]{3}/g) ?? [];
   const high = text.match(/[\x80-\xff]/g)?.length ?? 0;

@@ -4,22 +4,24 @@ import { KitError, type KitMessage } from "./message.ts";
 import type { Advice } from "./problem.ts";
 import { FILE_LIMITS, type FileKind, MB } from "./site-file.ts";
 
-/** What photos may be, by the endings of their names. */
-export const PHOTO_KINDS: readonly string[] = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
+/** What photos may be, by their content and by the endings of their names. */
+export const PHOTO_KINDS: readonly string[] = ["jpeg", "png", "webp", "avif"];
+export const PHOTO_ENDINGS: readonly string[] = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
 
-/** Reads a file with `read`; what is wrong with it becomes a message about it, where `field` says what it is. @throws KitError */
-export function toldOfFile<T>(field: string, read: () => T): T {
+/** Reads with `read`; what is wrong with a file becomes a message about it. @throws KitError */
+export function toldOfFile<T>(read: () => T): T {
   try {
     return read();
   } catch (error) {
     if (!(error instanceof FileError)) throw error;
-    throw new KitError([fileMessage(error, field)]);
+    throw new KitError([fileMessage(error)]);
   }
 }
 
 /** A file's fault as a message, with the place in it where there is one. */
-export function fileMessage(error: FileError, field: string): KitMessage {
-  return { file: error.source.file, ...placeOf(error.fault), field, ...fileAdvice(error) };
+export function fileMessage(error: FileError): KitMessage {
+  const { file, kind = "folder" } = error.source;
+  return { file, ...placeOf(error.fault), field: say.fileField({ kind }), ...fileAdvice(error) };
 }
 
 /** What is wrong with a file in words, for a message at the place that names it. */
@@ -68,7 +70,7 @@ function allowedOf(fault: FileFault, kind: FileKind | undefined): string {
   if (kind === undefined) return say.fileAllowedFolder();
   if (fault.kind === "link-outside") return say.fileAllowedInside({ home: fault.home });
   if (fault.kind === "control") return say.fileAllowedCharacters();
-  return say.fileAllowed({ kind, most: FILE_LIMITS[kind], kinds: PHOTO_KINDS.join(", ") });
+  return say.fileAllowed({ kind, most: FILE_LIMITS[kind], kinds: PHOTO_ENDINGS.join(", ") });
 }
 
 function remedyOf(fault: FileFault, kind: FileKind | undefined): string {
@@ -91,7 +93,9 @@ function remedyOf(fault: FileFault, kind: FileKind | undefined): string {
     case "empty":
       return say.fileDoWrite({ kind: kind ?? "text" });
     case "other-content":
-      return fault.is === "gzip" || fault.is === "zip" ? say.fileDoUnpack() : say.fileDoExport({ kind: kind ?? "text" });
+      return fault.is === "gzip" || fault.is === "zip"
+        ? say.fileDoUnpack()
+        : say.fileDoExport({ kind: kind ?? "text" });
     case "encoding":
       return fault.seems === "binary" ? say.fileDoExport({ kind: kind ?? "text" }) : say.fileDoUtf8();
     case "control":

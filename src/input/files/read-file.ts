@@ -36,9 +36,7 @@ export function entriesIn(base: string, folder: string): Dirent[] {
   const path = realPath(source);
   if (!atSystem(source, () => lstatSync(path)).isDirectory()) throw new FileError(source, { kind: "not-a-folder" });
   const entries = atSystem(source, () => readdirSync(path, { withFileTypes: true }));
-  return entries
-    .filter(({ name }) => !name.startsWith("."))
-    .sort((a, b) => (a.name < b.name ? -1 : 1));
+  return entries.filter(({ name }) => !name.startsWith(".")).sort((a, b) => (a.name < b.name ? -1 : 1));
 }
 
 /** Reads at most `wanted` bytes of a file that has at most `most`. */
@@ -70,6 +68,7 @@ function readAll(handle: number, most: number, expected: number): Buffer {
     const count = readSync(handle, bytes, length, bytes.length - length, null);
     length += count;
     if (count === 0 || length >= most) return bytes.subarray(0, length);
-    if (length === bytes.length) bytes = Buffer.concat([bytes, Buffer.alloc(Math.min(most - length, bytes.length + 1))]);
+    if (length === bytes.length)
+      bytes = Buffer.concat([bytes, Buffer.alloc(Math.min(most - length, bytes.length + 1))]);
   }
 }

@@ -1,16 +1,25 @@
-import { fileName } from "../../core/file-name.ts";
+import { fileNames } from "../../core/file-name.ts";
 import type { Kit, Photo } from "../../core/kit/kit.ts";
 
 /** Widths a photo is offered in, pixels; none larger than the photo itself. */
 export const PHOTO_WIDTHS = [480, 960, 1600] as const;
 
-/** The names of a photo's files beside the page: `photos/bench-960.webp`. */
-export function photoFile(photo: Photo, width: number, kind: "webp" | "jpg"): string {
-  const name = photo.file
-    .split("/")
-    .at(-1)!
-    .replace(/\.[^.]+$/, "");
-  return `photos/${fileName(name)}-${width}.${kind}`;
+/** What the files of each photo are called, whatever folders and scripts its own name has. */
+export function photoNames(photos: readonly Photo[]): string[] {
+  return fileNames(
+    photos.map(({ file }) =>
+      file
+        .split("/")
+        .at(-1)!
+        .replace(/\.[^.]+$/, ""),
+    ),
+    "photo",
+  );
+}
+
+/** A file of a photo beside the page: `photos/bench-960.webp`. */
+export function photoFile(name: string, width: number, kind: "webp" | "jpg"): string {
+  return `photos/${name}-${width}.${kind}`;
 }
 
 /** A photo with its files for `srcset`. */
@@ -21,15 +30,16 @@ export interface PhotoView {
   readonly fallback: string;
 }
 
-export function photoViews({ photos }: Kit): PhotoView[] {
-  return photos.map((photo) => ({
-    alt: photo.alt,
-    webp: sourceSet(photo, "webp"),
-    jpeg: sourceSet(photo, "jpg"),
-    fallback: photoFile(photo, PHOTO_WIDTHS[1], "jpg"),
+export function photoViews({ photos }: Pick<Kit, "photos">): PhotoView[] {
+  const names = photoNames(photos);
+  return photos.map(({ alt }, i) => ({
+    alt,
+    webp: sourceSet(names[i]!, "webp"),
+    jpeg: sourceSet(names[i]!, "jpg"),
+    fallback: photoFile(names[i]!, PHOTO_WIDTHS[1], "jpg"),
   }));
 }
 
-function sourceSet(photo: Photo, kind: "webp" | "jpg"): string {
-  return PHOTO_WIDTHS.map((width) => `${photoFile(photo, width, kind)} ${width}w`).join(", ");
+function sourceSet(name: string, kind: "webp" | "jpg"): string {
+  return PHOTO_WIDTHS.map((width) => `${photoFile(name, width, kind)} ${width}w`).join(", ");
 }
