@@ -85,7 +85,7 @@ export const STAGES: readonly Stage[] = [
   {
     name: "photos",
     reads: ["content"],
-    makes: ["{photos,kits/*/photos,classes/*/photos}/*"],
+    makes: ["pictures/*", "kits/*/{photos,pictures}/*", "classes/*/pictures/*"],
     serving: "same",
     run: ({ base, output }) => writePhotos(base, output, sitePhotos(currentLibrary())),
   },

@@ -334,10 +334,10 @@ export const checkCorrectValue = (): string => say("check-correct-value");
 export const checkRemoveKey = (): string => say("check-remove-key");
 /** write "{key}" */
 export const checkWriteKey = (args: { readonly key: Word }): string => say("check-write-key", args);
-/** folder "{name}" */
-export const checkFolderName = (args: { readonly name: Word }): string => say("check-folder-name", args);
-/** small letters, digits and single hyphens */
-export const checkFolderNames = (): string => say("check-folder-names");
+/** folder|page "{name}" */
+export const checkAddressName = (args: { readonly kind: Word; readonly name: Word }): string => say("check-address-name", args);
+/** small letters, digits and single hyphens, at most {most} of them */
+export const checkAddressNames = (args: { readonly most: Word }): string => say("check-address-names", args);
 /** rename the folder */
 export const checkRenameFolder = (): string => say("check-rename-folder");
 /** no index.md in the folder */
@@ -362,6 +362,20 @@ export const checkYamlNested = (args: { readonly fault: Word }): string => say("
 export const checkYamlHash = (args: { readonly fault: Word }): string => say("check-yaml-hash", args);
 /** an alias without an anchor before it: {alias} */
 export const checkYamlAlias = (args: { readonly alias: Word }): string => say("check-yaml-alias", args);
+/** an alias inside the very thing that it stands for: {alias} */
+export const checkYamlCircle = (args: { readonly alias: Word }): string => say("check-yaml-circle", args);
+/** aliases beyond all use: more than {aliases} of them, or of {entries} entries when they are unfolded */
+export const checkYamlFlood = (args: { readonly aliases: Word; readonly entries: Word }): string => say("check-yaml-flood", args);
+/** more than {most} lists and fields within each other */
+export const checkYamlDepth = (args: { readonly most: Word }): string => say("check-yaml-depth", args);
+/** more than {most} words and signs */
+export const checkYamlLong = (args: { readonly most: Word }): string => say("check-yaml-long", args);
+/** a second YAML document */
+export const checkYamlDocuments = (): string => say("check-yaml-documents");
+/** a second key "{key}" */
+export const checkYamlKeyTwice = (args: { readonly key: Word }): string => say("check-yaml-key-twice", args);
+/** the tag {tag}, and tags have no meaning here */
+export const checkYamlTag = (args: { readonly tag: Word }): string => say("check-yaml-tag", args);
 /** correct the variable, or leave it out to use url in {file} */
 export const checkCorrectVariable = (args: { readonly file: Word }): string => say("check-correct-variable", args);
 /** given "{language}", which has no words here — Languages that the project has words in: en, nl */
@@ -1348,6 +1362,66 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
+/** picture|motif|photo|folder|file */
+export const fileField = (args: { readonly kind: Word }): string => say("file-field", args);
+/** the file is not there */
+export const fileMissing = (): string => say("file-missing");
+/** a link that leads nowhere */
+export const fileLinkNowhere = (): string => say("file-link-nowhere");
+/** a link that leads out of {home} — $home: a folder: content/kits/moon */
+export const fileLinkOutside = (args: { readonly home: Word }): string => say("file-link-outside", args);
+/** a folder|a pipe|a socket|a device */
+export const fileNotAFile = (args: { readonly is: Word }): string => say("file-not-a-file", args);
+/** no folder */
+export const fileNotAFolder = (): string => say("file-not-a-folder");
+/** a file that this account may not read */
+export const fileForbidden = (): string => say("file-forbidden");
+/** the system cannot read it ({code}) — $code: the system’s own name of the fault: EIO */
+export const fileUnreadable = (args: { readonly code: Word }): string => say("file-unreadable", args);
+/** {size} MB */
+export const fileTooLarge = (args: { readonly size: Word }): string => say("file-too-large", args);
+/** an empty file */
+export const fileEmpty = (): string => say("file-empty");
+/** an AVIF photo|a GIF image|a file compressed with gzip|a HEIC photo|a JPEG photo|a document of an office program|a PDF document|a PNG image|a PostScript file|an SVG drawing|a TIFF image|a WebP photo|a ZIP archive|a file of another kind */
+export const fileOtherContent = (args: { readonly is: Word }): string => say("file-other-content", args);
+/** UTF-8 with a wrong byte|no text, but binary data|text that seems to be {seems} */
+export const fileEncoding = (args: { readonly seems: Word }): string => say("file-encoding", args);
+/** {what}, as the byte {byte} shows — $byte: 0xE9. It follows file-encoding. */
+export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
+/** the control character {code} — $code: U+0007 */
+export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
+/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
+/** a folder that this account may read */
+export const fileAllowedFolder = (): string => say("file-allowed-folder");
+/** what is in {home} itself */
+export const fileAllowedInside = (args: { readonly home: Word }): string => say("file-allowed-inside", args);
+/** letters, signs, tabs and line ends */
+export const fileAllowedCharacters = (): string => say("file-allowed-characters");
+/** correct the name, or add the file */
+export const fileDoAdd = (): string => say("file-do-add");
+/** put what it leads to in place of the link */
+export const fileDoLink = (): string => say("file-do-link");
+/** remove it, and put the file in its place */
+export const fileDoReplace = (): string => say("file-do-replace");
+/** put the folder in its place */
+export const fileDoFolder = (): string => say("file-do-folder");
+/** give yourself the permission to read it */
+export const fileDoPermission = (): string => say("file-do-permission");
+/** copy the file anew, or look after the disk */
+export const fileDoSystem = (): string => say("file-do-system");
+/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
+/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
+/** unpack it, and name the file that was in it */
+export const fileDoUnpack = (): string => say("file-do-unpack");
+/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
+/** save it as UTF-8 in your editor */
+export const fileDoUtf8 = (): string => say("file-do-utf8");
+/** remove this character */
+export const fileDoCharacter = (): string => say("file-do-character");
 /** Find a kit for my book */
 export const finderSummaryKits = (): string => say("finder-summary-kits");
 /** My book’s measurements */
@@ -1900,7 +1974,7 @@ export const frontLevelsInward = (): string => say("front-levels-inward");
 export const frontOrderLevels = (): string => say("front-order-levels");
 /** a second level "{level}" */
 export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
-/** a name of its own for each level */
+/** a name of its own for each level, also without its capitals */
 export const frontLevelNames = (): string => say("front-level-names");
 /** rename one of them */
 export const frontRename = (): string => say("front-rename");
@@ -1930,6 +2004,10 @@ export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
 export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
 /** a level: {levels} — $levels: names of levels */
 export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** a second sheet "{sheet}" */
+export const frontSheetTwice = (args: { readonly sheet: Word }): string => say("front-sheet-twice", args);
+/** each sheet once, under a name of its own */
+export const frontSheetNames = (): string => say("front-sheet-names");
 /** {date} below {above} */
 export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
 /** newest first: each date the same as the one above it or earlier */
@@ -1944,18 +2022,14 @@ export const frontVersionNames = (): string => say("front-version-names");
 export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
 /** "{file}" is outside the kit folder */
 export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
-/** "{file}" is a folder */
-export const frontFileFolder = (args: { readonly file: Word }): string => say("front-file-folder", args);
-/** "{file}" is a link to a file outside the kit folder */
-export const frontFileLink = (args: { readonly file: Word }): string => say("front-file-link", args);
+/** "{file}": {what} — $what: a message about the file: a folder */
+export const frontFileIs = (args: { readonly file: Word; readonly what: Word }): string => say("front-file-is", args);
 /** a file in the kit folder */
 export const frontFileInside = (): string => say("front-file-inside");
 /** a file in the kit folder (it holds {files}) */
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** name the file itself */
-export const frontNameFile = (): string => say("front-name-file");
 /** copy the photo into the kit folder|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
@@ -1970,6 +2044,10 @@ export const frontNoPhoto = (args: { readonly file: Word }): string => say("fron
 export const frontSavePhoto = (): string => say("front-save-photo");
 /** "{file}" cannot be read as a photo: {fault} — $fault: the words of the program that reads photos, in English. */
 export const frontPhotoUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("front-photo-unreadable", args);
+/** "{file}" has {megapixels} megapixels */
+export const frontPhotoPixels = (args: { readonly file: Word; readonly megapixels: Word }): string => say("front-photo-pixels", args);
+/** a photo of at most {most} megapixels */
+export const frontPhotoMostPixels = (args: { readonly most: Word }): string => say("front-photo-most-pixels", args);
 /** a whole photo: {kinds} */
 export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
 /** open it in a photo program and save it again */
@@ -2450,6 +2528,8 @@ export const guideEach = (): string => say("guide-each");
 export const guideNames = (): string => say("guide-names");
 /** names of your own */
 export const guideOwnNames = (): string => say("guide-own-names");
+/** rename the file */
+export const guideRename = (): string => say("guide-rename");
 /** reference */
 export const guideReferenceField = (): string => say("guide-reference-field");
 /** figure */

@@ -45,8 +45,11 @@ check-write-key = write "{ $key }"
 
 ## Files and folders
 
-check-folder-name = folder "{ $name }"
-check-folder-names = small letters, digits and single hyphens
+check-address-name = { $kind ->
+    [folder] folder
+   *[page] page
+  } "{ $name }"
+check-address-names = small letters, digits and single hyphens, at most { $most } of them
 check-rename-folder = rename the folder
 check-no-index = no index.md in the folder
 check-folder-holds = { $kind ->
@@ -64,6 +67,13 @@ check-correct-yaml = correct the YAML here
 check-yaml-nested = { $fault } (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece")
 check-yaml-hash = { $fault } (# starts a comment: write ids in quotes, ["#eye"])
 check-yaml-alias = an alias without an anchor before it: { $alias }
+check-yaml-circle = an alias inside the very thing that it stands for: { $alias }
+check-yaml-flood = aliases beyond all use: more than { $aliases } of them, or of { $entries } entries when they are unfolded
+check-yaml-depth = more than { $most } lists and fields within each other
+check-yaml-long = more than { $most } words and signs
+check-yaml-documents = a second YAML document
+check-yaml-key-twice = a second key "{ $key }"
+check-yaml-tag = the tag { $tag }, and tags have no meaning here
 
 ## Settings
 

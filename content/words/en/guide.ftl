@@ -60,6 +60,7 @@ guide-own-names = names of your own
 
 ## What is wrong with a page of the guide
 
+guide-rename = rename the file
 guide-reference-field = reference
 guide-figure-field = figure
 # $names as they are typed.

@@ -71,7 +71,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
-  const broken = foldersIn(root)
+  const broken = foldersIn(root, base)
     .map(slugOf)
     .filter((slug) => !kits.some((kit) => kit.slug === slug));
   const held = gathering.all(readClasses(join(base, "content/classes"), base, { kits, broken }));

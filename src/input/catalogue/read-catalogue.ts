@@ -1,10 +1,10 @@
-import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
-import { readFrontMatter } from "../files/front-matter.ts";
+import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
+import { isThere } from "../files/real-path.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { readStory } from "../story/read-story.ts";
 import { catalogueJsonSchema, catalogueMatter } from "./schema.ts";
@@ -23,8 +23,8 @@ export const CATALOGUE_FILE = "content/index.md";
 /** Reads the catalogue's own words in the project `base`. @throws KitError with one message for each thing wrong */
 export function readCatalogue(base: string): Catalogue {
   const file = CATALOGUE_FILE;
-  if (!existsSync(join(base, file))) return plainCatalogue();
-  const text = readFileSync(join(base, file), "utf8");
+  if (!isThere(base, file)) return plainCatalogue();
+  const text = pageText({ base, file });
   const yaml = readFrontMatter(file, text);
   const parsed = catalogueMatter.safeParse(yaml.value);
   if (!parsed.success) {
@@ -32,7 +32,12 @@ export function readCatalogue(base: string): Catalogue {
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
   const { title = plainCatalogue().title, heading = title, summary } = parsed.data;
-  return { title, heading, summary, story: atPlace(file, yaml, () => readStory(join(base, "content"), file, text)) };
+  return {
+    title,
+    heading,
+    summary,
+    story: atPlace(file, yaml, () => readStory({ base, folder: join(base, "content") }, file, text)),
+  };
 }
 
 /** The catalogue of a site that says nothing of it. */

@@ -1,5 +1,5 @@
-import { existsSync, readdirSync } from "node:fs";
-import { join } from "node:path";
+import { toldOfFile } from "./file-message.ts";
+import { entriesIn } from "./read-file.ts";
 
 /** What lies in a folder though nothing names it. */
 export interface Strays {
@@ -14,11 +14,9 @@ export interface Strays {
  * Hidden files are their owner's business. None where there is nothing, or no such folder.
  */
 export function straysIn(base: string, folder: string, named: readonly string[]): Strays[] {
-  const path = join(base, folder);
   const known = new Set(named.map((file) => file.replace(/^\.\//, "").split("/")[0]));
-  const entries = existsSync(path) ? readdirSync(path, { withFileTypes: true }) : [];
-  const names = entries
-    .filter(({ name }) => !name.startsWith(".") && !known.has(name))
+  const names = toldOfFile(() => entriesIn(base, folder))
+    .filter(({ name }) => !known.has(name))
     .map((entry) => (entry.isDirectory() ? `${entry.name}/` : entry.name));
   return names.length > 0 ? [{ folder, names: names.sort() }] : [];
 }

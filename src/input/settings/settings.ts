@@ -37,6 +37,7 @@ export const siteSettings = z
     language: z
       .string()
       .regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/)
+      .refine(isLocale)
       .default("en")
       .meta(described(say.fieldSiteLanguage)),
   })
@@ -59,6 +60,15 @@ export function settingsJsonSchema(): JsonSchema & Record<string, unknown> {
 /** The folder of the host below which the site stands, with a slash at both ends: `/folder/`. */
 export function basePath(url: string): string {
   return new URL(url).pathname;
+}
+
+/** Whether numbers, dates and lists can be written in a language. */
+function isLocale(language: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(language).length === 1;
+  } catch {
+    return false;
+  }
 }
 
 function isFolder(url: URL): boolean {

@@ -1,9 +1,9 @@
 import * as say from "../../words/messages.ts";
-import { checkPhotos } from "../files/named-files.ts";
+import { checkPhotos, type KitFolder } from "../files/named-files.ts";
 import { type Problem, problem } from "../files/problem.ts";
 
 /** The file that a picture of a text shows. @throws ProblemError where it is no photo of the folder */
-export function photoInside(folder: string, target: string, at: Problem["at"]): string {
+export function photoInside(kit: KitFolder, target: string, at: Problem["at"]): string {
   if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(target))
     throw problem(at, {
       given: say.storyPictureElsewhere({ address: target }),
@@ -11,7 +11,7 @@ export function photoInside(folder: string, target: string, at: Problem["at"]): 
       remedy: say.storySavePicture(),
     });
   const file = decoded(target);
-  checkPhotos(folder, [{ file, at }]);
+  checkPhotos(kit, [{ file, at }]);
   return file;
 }
 

@@ -3,6 +3,7 @@ import type { Story, StoryPicture } from "../../core/story/story.ts";
 import { authorMarkdown } from "../../words/markdown.ts";
 import * as say from "../../words/messages.ts";
 import { afterFrontMatter } from "../files/front-matter.ts";
+import type { KitFolder } from "../files/named-files.ts";
 import { type Problem, ProblemError } from "../files/problem.ts";
 import { photoInside } from "./photo-inside.ts";
 
@@ -19,17 +20,17 @@ interface Piece {
 const SPACED = /!?\[[^\]]*\]\([^()<>]* [^()<>]*\)/;
 
 /**
- * Reads what is told in the text of a file of `folder`, below its front matter. Its pictures are photos beside it.
+ * Reads what is told in the text of a file of a folder, below its front matter. Its pictures are photos beside it.
  * @throws ProblemError with each picture that cannot be shown
  */
-export function readStory(folder: string, file: string, text: string): Story {
+export function readStory(kit: KitFolder, file: string, text: string): Story {
   const { body, above } = afterFrontMatter(text);
   const pieces = piecesOf(body, above);
   const problems = [...pieces.flatMap((piece) => spacedIn(piece, file))];
   const pictures = new Map<string, StoryPicture>();
   for (const { text: alt, target, line } of pieces.filter(({ type }) => type === "image")) {
     try {
-      const name = photoInside(folder, target, { file, line, field: say.storyPicture() });
+      const name = photoInside(kit, target, { file, line, field: say.storyPicture() });
       pictures.set(name, { file: name, alt, line });
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;

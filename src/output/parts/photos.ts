@@ -9,7 +9,7 @@ const SIZES = "(max-width: 40rem) 100vw, 30rem";
 /** The kit's photos; nothing where it has none. */
 export function photosPart(kit: Kit): Markup {
   if (kit.photos.length === 0) return false;
-  const items = photoViews(kit).map((photo) => html`<li>${pictureOf(photo)}</li>`);
+  const items = photoViews(kit.photos, "photos").map((photo) => html`<li>${pictureOf(photo)}</li>`);
   return html`<section aria-label="${say.kitPhotos()}"><ul class="photos">${items}</ul></section>`;
 }
 

@@ -1,7 +1,7 @@
 import type { Story } from "../../core/story/story.ts";
 import { targetOf } from "../../core/story/targets.ts";
 import { authorMarkdown } from "../../words/markdown.ts";
-import { photoView } from "../views/photo-files.ts";
+import { photoViews } from "../views/photo-files.ts";
 import type { LinkTo } from "./cards.ts";
 import { type Html, raw } from "./markup.ts";
 import { pictureOf } from "./photos.ts";
@@ -9,11 +9,12 @@ import { pictureOf } from "./photos.ts";
 /** What an author tells, as markup of the page at `page`: links within the site are as the page links, pictures are its photos. */
 export function storyPart({ markdown: text, pictures }: Story, page: string, link: LinkTo): Html {
   const markdown = authorMarkdown();
+  const views = photoViews(pictures, "pictures");
   markdown.renderer.rules.image = (tokens, i) => {
     const token = tokens[i]!;
     const file = decodeURI(String(token.attrGet("src")));
-    const photo = pictures.find((one) => one.file === file);
-    return photo === undefined ? "" : String(pictureOf(photoView({ ...photo, alt: token.content })));
+    const shown = views[pictures.findIndex((one) => one.file === file)];
+    return shown === undefined ? "" : String(pictureOf({ ...shown, alt: token.content }));
   };
   const tokens = markdown.parse(text, {});
   for (const child of tokens.flatMap(({ children }) => children ?? [])) {

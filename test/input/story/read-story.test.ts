@@ -6,16 +6,24 @@ import { type Problem, ProblemError } from "../../../src/input/files/problem.ts"
 import { readStory } from "../../../src/input/story/read-story.ts";
 import { inFolder } from "../kit/kit-folders.ts";
 
+/** How every JPEG file begins (ITU-T T.81, SOI and APP0). */
+const JPEG = Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 0x4a, 0x46, 0x49, 0x46, 0]);
+
 const FILE = "content/kits/moon/index.md";
 
 /** Reads a text below a front matter of three lines, in a folder with these photos. */
 function read(body: string, photos: readonly string[] = []): Story {
   return inFolder((folder) => {
     for (const photo of photos) {
-      mkdirSync(join(folder, photo, ".."), { recursive: true });
-      writeFileSync(join(folder, photo), "a photo");
+      const path = join(folder, "content/kits/moon", photo);
+      mkdirSync(join(path, ".."), { recursive: true });
+      writeFileSync(path, photo.endsWith(".txt") ? "a text" : JPEG);
     }
-    return readStory(folder, FILE, `---\ntitle: Moon\n---\n${body}`);
+    return readStory(
+      { base: folder, folder: join(folder, "content/kits/moon") },
+      FILE,
+      `---\ntitle: Moon\n---\n${body}`,
+    );
   });
 }
 
@@ -30,10 +38,10 @@ function problemsOf(body: string, photos?: readonly string[]): readonly Problem[
 }
 
 describe("readStory(folder, file, text)", () => {
-  it("keeps the text below the front matter, also with a byte order mark and Windows line ends", () => {
+  it("keeps the text below the front matter, also with Windows line ends", () => {
     expect(read("One.\n\nTwo.\n").markdown).toBe("One.\n\nTwo.\n");
     const windows = inFolder((folder) =>
-      readStory(folder, FILE, "\ufeff---\r\ntitle: Moon\r\n---\r\nOne.\r\nTwo.\r\n"),
+      readStory({ base: folder, folder }, FILE, "---\r\ntitle: Moon\r\n---\r\nOne.\r\nTwo.\r\n"),
     );
     expect(windows.markdown).toBe("One.\nTwo.\n");
   });
@@ -61,7 +69,7 @@ describe("readStory(folder, file, text)", () => {
     ["![x](file:///etc/hosts)", /from elsewhere/],
     ["![x](../other/lamp.jpg)", /outside the kit folder/],
     ["![x](gone.jpg)", /"gone.jpg" is not there/],
-    ["![x](notes.txt)", /"notes.txt" is not a photo/],
+    ["![x](notes.txt)", /"notes.txt": a file of another kind/],
     ["![x](the quay.png)", /given !\[x\]\(the quay.png\)/],
   ])("tells of %s, with its line", (markdown, given) => {
     const [problem, ...others] = problemsOf(`First.\n\n${markdown}\n`, ["notes.txt", "the quay.png"]);

@@ -16,7 +16,7 @@ describe("storyPart(story, page, link)", () => {
 
   it("shows pictures as the page's photos, with their words", () => {
     const html = shown('![a "lamp"](the%20lamp.jpg)', [{ file: "the lamp.jpg", alt: "", line: 1 }]);
-    expect(html).toContain('srcset="photos/the-lamp-480.webp 480w, ');
+    expect(html).toContain('srcset="pictures/the-lamp-480.webp 480w, ');
     expect(html).toContain('alt="a &quot;lamp&quot;"');
   });
 
