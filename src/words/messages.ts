@@ -1870,6 +1870,14 @@ export const fitHelpLightDiameter = (): string => say("fit-help-light-diameter")
 export const fitFieldLightHeight = (): string => say("fit-field-light-height");
 /** With its tip. */
 export const fitHelpLightHeight = (): string => say("fit-help-light-height");
+/** Head edge to the picture — Figures that only an address carries. */
+export const fitFieldHead = (): string => say("fit-field-head");
+/** Units */
+export const fitFieldUnits = (): string => say("fit-field-units");
+/** Flap bulk */
+export const fitFieldFlapBulk = (): string => say("fit-field-flap-bulk");
+/** Leaves left out */
+export const fitFieldLostLeaves = (): string => say("fit-field-lost-leaves");
 /** left to right */
 export const fitOptionLtr = (): string => say("fit-option-ltr");
 /** right to left */
@@ -1888,10 +1896,18 @@ export const fitAllowedLengthBetween = (args: { readonly least: Word; readonly m
 export const fitAllowedCount = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-count", args);
 /** degrees, {least} to {most} */
 export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-degrees", args);
-/** page × leaves, separated by commas: 192 × 4, 300 × 2 */
-export const fitAllowedPlates = (): string => say("fit-allowed-plates");
-/** two whole numbers: 12, 12 */
-export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** a number, {least} to {most} */
+export const fitAllowedNumber = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-number", args);
+/** page × leaves, separated by commas: 192 × 4, 300 × 2; pages up to {page}, leaves up to {leaves} */
+export const fitAllowedPlates = (args: { readonly page: Word; readonly leaves: Word }): string => say("fit-allowed-plates", args);
+/** two whole numbers up to {most}: 12, 12 */
+export const fitAllowedBorders = (args: { readonly most: Word }): string => say("fit-allowed-borders", args);
+/** {count} lengths, one for each level */
+export const fitAllowedDepths = (args: { readonly count: Word }): string => say("fit-allowed-depths", args);
+/** numbers of leaves up to {most}, each once: 12_40 */
+export const fitAllowedLeaves = (args: { readonly most: Word }): string => say("fit-allowed-leaves", args);
+/** {figure}: “{given}” cannot be used and is ignored. Allowed: {allowed}. — Of a figure in the page's address, or of a book that this browser saved. $given is what stands there. */
+export const fitIgnored = (args: { readonly figure: Word; readonly given: Word; readonly allowed: Word }): string => say("fit-ignored", args);
 /** It fits. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
 /** It fits, but check this first. This page is now worked out for your book. */
