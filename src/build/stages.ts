@@ -112,7 +112,10 @@ export const STAGES: readonly Stage[] = [
     reads: ["content", "layouts", "src"],
     makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf"],
     serving: "same",
-    run: ({ output }) => printPackets(output, currentLibrary().views, currentLibrary().classes),
+    run: ({ output }) => {
+      const { views, classes, settings } = currentLibrary();
+      return printPackets(output, views, classes, settings.url);
+    },
   },
   {
     name: "manifest",

@@ -2802,6 +2802,42 @@ export const leafNotFolded = (args: { readonly leaf: Word }): string => say("lea
 export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
 /** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
 export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
+export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
+/** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */
+export const makingBusy = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly lock: Word }): string => say("making-busy", args);
+/** the site is being served already (process {number} on {host}): stop that first. If it no longer runs, remove {lock} */
+export const makingServing = (args: { readonly number: Word; readonly host: Word; readonly lock: Word }): string => say("making-serving", args);
+/** {output} is a link to {leads}, which a build would have to replace. Remove the link, and copy {output} there after the build — $leads: where the link leads. */
+export const makingLink = (args: { readonly output: Word; readonly leads: Word }): string => say("making-link", args);
+/** {output} is a file, and the site needs a folder there. Move the file away and build again */
+export const makingNoFolder = (args: { readonly output: Word }): string => say("making-no-folder", args);
+/** {target} cannot be replaced (it is in use, or another file system is mounted there|permission is missing|permission is missing, or a file in it is open|it belongs to another file system|{code}). Close what uses it, or move or remove it, and build again — $code: the system’s name of the fault. */
+export const makingUnmovable = (args: { readonly target: Word; readonly code: Word }): string => say("making-unmovable", args);
+/** {target} could neither be replaced nor put back ({fault}). It is whole in {before}, and the next build puts it back */
+export const makingAside = (args: { readonly target: Word; readonly fault: Word; readonly before: Word }): string => say("making-aside", args);
+/** warning: {path} cannot be removed. It is|{path} and {count} files in all cannot be removed. They are no part of the site; the next build tries again — $path: the first of them. */
+export const makingLeft = (args: { readonly count: number; readonly path: Word }): string => say("making-left", args);
+/** {path}: the disk is full. Make room on it and build again */
+export const diskFull = (args: { readonly path: Word }): string => say("disk-full", args);
+/** {path}: your share of the disk is used up. Make room and build again */
+export const diskQuota = (args: { readonly path: Word }): string => say("disk-quota", args);
+/** {path}: larger than the system lets a file become. Raise the limit (ulimit -f) and build again */
+export const diskFileSize = (args: { readonly path: Word }): string => say("disk-file-size", args);
+/** {path}: the file system is read-only. Make it writable, or move the project, and build again */
+export const diskReadOnly = (args: { readonly path: Word }): string => say("disk-read-only", args);
+/** {path}: permission is missing. Give yourself permission to read and write there, and build again */
+export const diskForbidden = (args: { readonly path: Word }): string => say("disk-forbidden", args);
+/** {path}: too many files are open. Close other programs or raise the limit (ulimit -n), and build again */
+export const diskOpenFiles = (args: { readonly path: Word }): string => say("disk-open-files", args);
+/** {path}: the disk cannot be read or written. Check the disk and build again */
+export const diskFailing = (args: { readonly path: Word }): string => say("disk-failing", args);
+/** {path}: a file stands where a folder is needed. Move the file away and build again */
+export const diskNoFolder = (args: { readonly path: Word }): string => say("disk-no-folder", args);
+/** warning: a file in {folder} was damaged and is|{count} files in {folder} were damaged and are made anew */
+export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
+/** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
+export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */
@@ -3106,7 +3142,27 @@ export const printDone = (args: { readonly count: number }): string => say("prin
 export const printNoBrowser = (): string => say("print-no-browser");
 /** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
 export const printNoSetting = (args: { readonly path: Word }): string => say("print-no-setting", args);
-/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page’s file. $boxes: one or several of the messages below. */
+/** the packaged browser cannot be unpacked into {folder} ({fault}). Make that folder writable, or set LEAFLIGHT_BROWSER to the path of a browser — $fault: what the system calls it. */
+export const printNotUnpacked = (args: { readonly folder: Word; readonly fault: Word }): string => say("print-not-unpacked", args);
+/** The browser prints without its sandbox, as it has none for root. Run the build as another user to have it. */
+export const printNoSandboxRoot = (): string => say("print-no-sandbox-root");
+/** The browser prints without its sandbox, as this system does not allow it (user namespaces are off). */
+export const printNoSandbox = (): string => say("print-no-sandbox");
+/** the browser {path} did not start ({how}). Correct or unset LEAFLIGHT_BROWSER, or install Chrome or Chromium — $how: a code, a signal or the system’s name of the fault, and what the browser said last. */
+export const printBrowserEnded = (args: { readonly path: Word; readonly how: Word }): string => say("print-browser-ended", args);
+/** the browser {path} did not start within {seconds} seconds. End it, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserSilent = (args: { readonly path: Word; readonly seconds: Word }): string => say("print-browser-silent", args);
+/** the browser {path} ended while it printed, twice ({how}). Build again, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserDied = (args: { readonly path: Word; readonly how: Word }): string => say("print-browser-died", args);
+/** the browser {path} did not answer within {seconds} seconds while it printed. Build again, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserStuck = (args: { readonly path: Word; readonly seconds: Word }): string => say("print-browser-stuck", args);
+/** what it answers is no message of a browser */
+export const printBrowserStrange = (): string => say("print-browser-strange");
+/** {page}: the browser {path} cannot print it ({fault}). Build again, or set LEAFLIGHT_BROWSER to the path of another — $page: the page, as it is called in the site’s address. $fault: the browser’s words, in English. */
+export const printFailed = (args: { readonly page: Word; readonly path: Word; readonly fault: Word }): string => say("print-failed", args);
+/** {page}: asks for what is no file of this site, and would print without it: {addresses}. Put the file into the site — $addresses: what the page asked for. */
+export const printBlocked = (args: { readonly page: Word; readonly addresses: Word }): string => say("print-blocked", args);
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page. $boxes: one or several of the messages below. */
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
 /** the page is {width} px wide in {room} px — Pixels. */
 export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);

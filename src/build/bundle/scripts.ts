@@ -1,8 +1,10 @@
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { minify } from "terser";
+import { KeptFiles } from "../kept/kept-files.ts";
+import { packageVersion } from "../kept/package-version.ts";
 import type { Library } from "../library/library.ts";
 import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { wordsPlugin } from "./words-plugin.ts";
@@ -51,22 +53,26 @@ export async function bundleScripts(output: string, { words, settings }: Library
     plugins: [wordsPlugin(words, settings.language)],
   });
   mkdirSync(folder, { recursive: true });
+  const kept = new KeptFiles(CACHE, "js");
   for (const { path, text } of outputFiles)
-    writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text) : text);
+    writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text, kept) : text);
+  kept.close();
 }
 
 /** Keeps what was made smaller, by what it was made from. */
 const CACHE = ".cache/scripts";
 
-/** A bundled script, a twentieth smaller than the bundler leaves it; it takes seconds, so it is kept. */
-async function smaller(script: string): Promise<string> {
-  const kept = join(CACHE, `${createHash("sha256").update(`3 passes ${script}`).digest("hex").slice(0, 32)}.js`);
-  if (existsSync(kept)) return readFileSync(kept, "utf8");
-  const { code } = await minify(script, { ecma: 2020, compress: { passes: 3 } });
-  mkdirSync(CACHE, { recursive: true });
-  // Under its name only when it is whole: another build may look for it meanwhile.
-  const beside = `${kept}.${process.pid}`;
-  writeFileSync(beside, code!);
-  renameSync(beside, kept);
+/** Three passes find more than one. */
+const SMALLER = { ecma: 2020, compress: { passes: 3 } } as const;
+
+/** A bundled script, about 5% smaller than the bundler leaves it; it takes seconds, so it is kept. */
+async function smaller(script: string, kept: KeptFiles): Promise<string> {
+  const key = KeptFiles.key(
+    createHash("sha256").update(`${packageVersion("terser")} ${JSON.stringify(SMALLER)} ${script}`),
+  );
+  const whole = kept.take(key);
+  if (whole) return whole.toString("utf8");
+  const { code } = await minify(script, SMALLER);
+  kept.put(key, Buffer.from(code!));
   return code!;
 }

@@ -42,7 +42,8 @@ const OF_GUIDE = /^guide\//;
 /** The turning view's large script: kept once the reader has asked for the view. */
 const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
 /** For link previews, editors, other programs and missing addresses, and photos in the format that no browser with a worker asks for. */
-const NOT_KEPT = /^schema\/|^(404\.html|sitemap\.xml|feed\.xml)$|^kits\/[^/]+\/(social\.png$|(photos|pictures)\/.*\.jpg$)/;
+const NOT_KEPT =
+  /^schema\/|^(404\.html|sitemap\.xml|feed\.xml)$|^kits\/[^/]+\/(social\.png$|(photos|pictures)\/.*\.jpg$)/;
 
 /** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named. */
 export function listSite(

@@ -1,8 +1,9 @@
 import { existsSync } from "node:fs";
-import packaged from "@sparticuz/chromium";
-import puppeteer, { type Browser } from "puppeteer";
+import puppeteer from "puppeteer";
 import * as say from "../../words/messages.ts";
-import { PrintError } from "./print-error.ts";
+import { BrowserError } from "./browser-error.ts";
+import { PACKAGED_VERSION, unpackBrowser } from "./packaged.ts";
+import { statedVersion } from "./stated-version.ts";
 
 /** A browser that can print, and where it was found. */
 export interface FoundBrowser {
@@ -30,24 +31,35 @@ const INSTALLED: Readonly<Record<string, readonly string[]>> = {
 
 /**
  * Finds a browser in this order: the setting LEAFLIGHT_BROWSER, an installed Chrome or Chromium, one downloaded by puppeteer,
- * the one packaged with @sparticuz/chromium (Linux on x64). @throws PrintError that says what to do where there is none.
+ * the one packaged with @sparticuz/chromium (Linux on x64). @throws BrowserError that says what to do where there is none.
  */
 export async function findBrowser(
   environment: NodeJS.ProcessEnv = process.env,
   platform: string = process.platform,
 ): Promise<FoundBrowser> {
+  const other = otherBrowser(environment, platform);
+  return other ?? { path: await unpackBrowser(), source: "packaged" };
+}
+
+/** The version of the browser that would be found, without starting it: another may print other bytes. @throws BrowserError where there is none */
+export async function browserVersion(): Promise<string> {
+  const other = otherBrowser(process.env, process.platform);
+  return other ? await statedVersion(other.path) : `packaged ${PACKAGED_VERSION}`;
+}
+
+/** The browser that is not packaged; undefined where the packaged one is to be taken. */
+function otherBrowser(environment: NodeJS.ProcessEnv, platform: string): FoundBrowser | undefined {
   const setting = environment.LEAFLIGHT_BROWSER;
   if (setting !== undefined && setting !== "") {
     if (existsSync(setting)) return { path: setting, source: "setting" };
-    throw new PrintError(say.printNoSetting({ path: setting }));
+    throw new BrowserError(say.printNoSetting({ path: setting }));
   }
   const installed = (INSTALLED[platform] ?? []).find((path) => existsSync(path));
   if (installed) return { path: installed, source: "installed" };
   const downloaded = downloadedBrowser();
   if (downloaded) return { path: downloaded, source: "downloaded" };
-  if (platform === "linux" && process.arch === "x64")
-    return { path: await packaged.executablePath(), source: "packaged" };
-  throw new PrintError(say.printNoBrowser());
+  if (platform === "linux" && process.arch === "x64") return undefined;
+  throw new BrowserError(say.printNoBrowser());
 }
 
 function downloadedBrowser(): string | undefined {
@@ -57,31 +69,4 @@ function downloadedBrowser(): string | undefined {
   } catch {
     return undefined;
   }
-}
-
-/**
- * Of the packaged browser's own arguments: one process for everything, which fits the small machines that it is packaged for
- * but ends the browser with the first page of a second reader; and what takes a page's protection away.
- */
-const UNWANTED = /^--(single-process|no-zygote|disable-web-security|allow-running-insecure-content)$/;
-
-/** Starts a found browser for printing, without network traffic of its own. */
-export function launchBrowser(found: FoundBrowser): Promise<Browser> {
-  const quiet = [
-    "--no-sandbox",
-    "--disable-gpu",
-    "--hide-scrollbars",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-    "--no-first-run",
-    "--font-render-hinting=none",
-  ];
-  const args = found.source === "packaged" ? [...packaged.args.filter((arg) => !UNWANTED.test(arg)), ...quiet] : quiet;
-  return puppeteer.launch({
-    executablePath: found.path,
-    args,
-    headless: found.source === "packaged" ? "shell" : true,
-    timeout: 60_000,
-  });
 }

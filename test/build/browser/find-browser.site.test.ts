@@ -20,9 +20,12 @@ vi.mock("puppeteer", () => ({
     },
   },
 }));
-vi.mock("@sparticuz/chromium", () => ({ default: { args: [], executablePath: async () => "/packaged/chromium" } }));
+vi.mock("../../../src/build/browser/packaged.ts", () => ({
+  PACKAGED_VERSION: "1.2.3",
+  unpackBrowser: async () => "/packaged/chromium",
+}));
 
-const { findBrowser } = await import("../../../src/build/print/browser.ts");
+const { findBrowser } = await import("../../../src/build/browser/find-browser.ts");
 
 describe("findBrowser", () => {
   let folder: string;
