@@ -318,6 +318,8 @@ export const checkEnvironment = (): string => say("check-environment");
 export const checkNotGiven = (): string => say("check-not-given");
 /** given {value} — $value as it stands in the file. */
 export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {count} characters: {value} — $value: how the text begins. */
+export const checkGivenLong = (args: { readonly count: Word; readonly value: Word }): string => say("check-given-long", args);
 /** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
 export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
 /** given {value}, which has the unit "{unit}" */
@@ -330,6 +332,8 @@ export const checkUnknownKey = (args: { readonly key: Word }): string => say("ch
 export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
 /** correct this value */
 export const checkCorrectValue = (): string => say("check-correct-value");
+/** shorten it */
+export const checkShorten = (): string => say("check-shorten");
 /** remove it, or use one of the keys that are allowed */
 export const checkRemoveKey = (): string => say("check-remove-key");
 /** write "{key}" */
@@ -858,8 +862,8 @@ export const fieldNumber = (args: { readonly about: Word; readonly least: Word; 
 export const fieldAmount = (args: { readonly about: Word }): string => say("field-amount", args);
 /** {about} A number, 0 or more, with a point: 0.35. */
 export const fieldCost = (args: { readonly about: Word }): string => say("field-cost", args);
-/** {about} Text. */
-export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} Text of up to {most} characters. */
+export const fieldText = (args: { readonly about: Word; readonly most: Word }): string => say("field-text", args);
 /** {about} One of: {values}. */
 export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
 /** {about} Seconds, {least} to {most}. */
@@ -2384,6 +2388,8 @@ export const guideSeconds = (): string => say("guide-seconds");
 export const guideMinutes = (): string => say("guide-minutes");
 /** text */
 export const guideText = (): string => say("guide-text");
+/** text, up to {most} characters */
+export const guideTextMost = (args: { readonly most: Word }): string => say("guide-text-most", args);
 /** day as YYYY-MM-DD */
 export const guideDay = (): string => say("guide-day");
 /** web address */

@@ -43,6 +43,7 @@ guide-degrees = degrees
 guide-seconds = seconds
 guide-minutes = minutes
 guide-text = text
+guide-text-most = text, up to { $most } characters
 guide-day = day as YYYY-MM-DD
 guide-address = web address
 guide-flag = true or false

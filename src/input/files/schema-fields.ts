@@ -5,6 +5,7 @@ import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { aboutOf, FACTS } from "./schema-facts.ts";
 import type { SchemaFault } from "./schema-fault.ts";
+import { TEXT } from "./text-bounds.ts";
 
 /**
  * Fields that front matters and settings share. What is allowed is said when a message or a JSON Schema asks for it, as there
@@ -89,13 +90,14 @@ export function price(about: About): z.ZodNumber {
     .register(FACTS, { about });
 }
 
-/** A text that is not empty. */
-export function words(about: About): z.ZodString {
+/** A text that is not empty, of at most so many characters. */
+export function words(about: About, most: number): z.ZodString {
   return z
     .string()
     .trim()
     .min(1)
-    .meta(described(() => say.fieldText({ about: about() })))
+    .max(most)
+    .meta(described(() => say.fieldText({ about: about(), most: String(most) })))
     .register(FACTS, { about });
 }
 
@@ -120,6 +122,7 @@ export const choice = <const T extends readonly [string, ...string[]]>(about: Ab
 export const address = (about: About) =>
   z
     .url({ protocol: /^https?$/ })
+    .max(TEXT.address)
     .meta(described(() => say.fieldAddress({ about: about() })))
     .register(FACTS, { about });
 

@@ -2,6 +2,7 @@ import { z } from "zod";
 import * as say from "../../words/messages.ts";
 import { choice, described, leftOut, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
+import { TEXT } from "../files/text-bounds.ts";
 
 /** Settings of a site, as its author writes them in content/site.yaml. */
 
@@ -12,16 +13,18 @@ export const URL_VARIABLE = "LEAFLIGHT_SITE_URL";
 /** Where a site stands on the web: a folder, so that addresses below it are made by appending. */
 export const siteUrl = z
   .url({ protocol: /^https?$/ })
+  .max(TEXT.path)
   .refine((text) => !URL.canParse(text) || isFolder(new URL(text)), { params: { fault: { kind: "more-than-folder" } } })
   .transform((text) => new URL(text).href.replace(/\/?$/, "/"))
   .meta(described(say.fieldSiteUrl));
 
 const author = z
   .strictObject({
-    name: words(say.fieldAuthorName),
+    name: words(say.fieldAuthorName, TEXT.title),
     kind: choice(say.fieldAuthorKind, ["organisation", "person"]).default("organisation"),
     url: z
       .url({ protocol: /^https?$/ })
+      .max(TEXT.address)
       .optional()
       .meta(described(say.fieldAuthorUrl)),
   })
@@ -29,14 +32,15 @@ const author = z
 
 export const siteSettings = z
   .strictObject({
-    title: words(say.fieldSiteTitle).default("Leaflight"),
-    summary: words(say.fieldSiteSummary).default(() => say.fieldSiteSummaryUsual()),
+    title: words(say.fieldSiteTitle, TEXT.title).default("Leaflight"),
+    summary: words(say.fieldSiteSummary, TEXT.summary).default(() => say.fieldSiteSummaryUsual()),
     url: siteUrl.optional(),
-    feedId: leftOut(z.url().meta(described(say.fieldSiteFeedId)), say.fieldSiteFeedIdUsual),
+    feedId: leftOut(z.url().max(TEXT.address).meta(described(say.fieldSiteFeedId)), say.fieldSiteFeedIdUsual),
     author: author.optional(),
     language: z
       .string()
       .regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/)
+      .max(TEXT.name)
       .default("en")
       .meta(described(say.fieldSiteLanguage)),
   })

@@ -15,6 +15,8 @@ function formOf(allowed: Allowed, keys: string | undefined): Markup {
       return numberText(allowed);
     case "words":
       return codes(allowed.words);
+    case "text":
+      return allowed.most === undefined ? say.guideText() : say.guideTextMost({ most: allowed.most });
     case "list":
       return html`${listText(allowed)}, ${say.guideEach()} ${side(allowed.of, keys)}`;
     case "named":
@@ -29,7 +31,6 @@ function formOf(allowed: Allowed, keys: string | undefined): Markup {
 }
 
 const SIMPLE = {
-  text: say.guideText,
   day: say.guideDay,
   address: say.guideAddress,
   flag: say.guideFlag,
