@@ -5,7 +5,7 @@ import { type Html, html } from "../markup.ts";
 
 /** When the sessions are, and how much of each is for the work. */
 export function sessionsTable({ sessions }: Pick<ClassView, "sessions">): Html {
-  return html`<table class="plain"><thead><tr><th scope="col">${say.classSession()}</th><th scope="col">${say.classSessionWhen()}</th><th scope="col">${say.classSessionLength()}</th><th scope="col">${say.classSessionWork()}</th></tr></thead><tbody>${sessions.map(sessionRow)}</tbody></table>`;
+  return html`<table class="plain sessions"><thead><tr><th scope="col">${say.classSession()}</th><th scope="col">${say.classSessionWhen()}</th><th scope="col">${say.classSessionLength()}</th><th scope="col">${say.classSessionWork()}</th></tr></thead><tbody>${sessions.map(sessionRow)}</tbody></table>`;
 }
 
 function sessionRow(session: SessionView): Html {
