@@ -9,7 +9,8 @@ import { authorWarnings } from "./tell.ts";
 
 /** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
 try {
-  const { views, classes } = openLibrary(process.cwd());
+  const { views, classes, warnings } = openLibrary(process.cwd());
+  for (const warning of warnings) console.warn(say.checkWarningInside({ warning }));
   for (const view of views) {
     console.log(kitLine(view));
     for (const warning of authorWarnings(view)) console.warn(`  ${say.checkWarningInside({ warning })}`);

@@ -5,6 +5,7 @@ import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
+import { copyFonts } from "./fonts/copy-fonts.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
@@ -48,11 +49,18 @@ export const STAGES: readonly Stage[] = [
   {
     name: "pages",
     reads: ["content", "layouts"],
-    makes: ["**/*.html", "bundle/**", "assets/fonts/**"],
+    makes: ["**/*.html", "bundle/**"],
     serving: "by Eleventy",
     run: async ({ output }) => {
       await new Eleventy("content", output, { configPath: ".eleventy.js", quietMode: true }).write();
     },
+  },
+  {
+    name: "fonts",
+    reads: ["content"],
+    makes: ["assets/fonts/**"],
+    serving: "same",
+    run: ({ base, output }) => copyFonts(base, output, currentLibrary().fonts),
   },
   {
     name: "scripts",

@@ -7,7 +7,8 @@ import { reportClasses } from "./report.ts";
 
 /** Tells the warnings of kits and classes. @throws MisfitError where a seat does not fit and that is to stop */
 export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean }): void {
-  const { views, classes } = currentLibrary();
+  const { views, classes, warnings } = currentLibrary();
+  for (const warning of warnings) console.warn(say.checkWarningInside({ warning }));
   for (const view of views) {
     for (const warning of authorWarnings(view)) console.warn(say.checkWarning({ name: view.slug, warning }));
   }

@@ -42,6 +42,8 @@ check-given-fault = given { $value }, which { $fault ->
 check-unknown-key = unknown key "{ $key }"
 check-add-field = add { $field }
 check-correct-value = correct this value
+# What an author wrote below the front matter of a page.
+check-field-page-text = the page’s text
 check-shorten = shorten it
 check-remove-key = remove it, or use one of the keys that are allowed
 check-write-key = write "{ $key }"

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { amount, choice, described, leftOut, list, number, words } from "../files/schema-fields.ts";
+import { amount, choice, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { priceList } from "../kit/schema-supplies.ts";
@@ -55,8 +55,8 @@ export const classMatter = z
     place: words(say.fieldClassPlace, TEXT.line),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),
-    kits: z.array(words(say.fieldClassKit, TEXT.path)).min(1).max(12).meta(described(say.fieldClassKits)),
-    books: words(say.fieldClassBooks, TEXT.path).optional(),
+    kits: z.array(reference(say.fieldClassKit)).min(1).max(12).meta(described(say.fieldClassKits)),
+    books: reference(say.fieldClassBooks).optional(),
     seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
     pace: pace(say.fieldClassPace).default(1),
@@ -71,7 +71,7 @@ export const classMatter = z
     prices: priceList.default({}),
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     stock: list(say.fieldStock, stock, 0, 200).default([]),
-    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line), 0, 40).default([]),
+    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line, "page"), 0, 40).default([]),
   })
   .meta({
     title: "Leaflight class",

@@ -3,7 +3,7 @@ import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
-import { aboutOf, FACTS } from "./schema-facts.ts";
+import { aboutOf, FACTS, type FieldFacts } from "./schema-facts.ts";
 import type { SchemaFault } from "./schema-fault.ts";
 import { TEXT } from "./text-bounds.ts";
 
@@ -90,15 +90,22 @@ export function price(about: About): z.ZodNumber {
     .register(FACTS, { about });
 }
 
-/** A text that is not empty, of at most so many characters. */
-export function words(about: About, most: number): z.ZodString {
+/** A text that is not empty, of at most so many characters, and where people read it. */
+export function words(about: About, most: number, prose: FieldFacts["prose"] = "packet"): z.ZodString {
   return z
     .string()
     .trim()
     .min(1)
     .max(most)
     .meta(described(() => say.fieldText({ about: about(), most: String(most) })))
-    .register(FACTS, { about });
+    .register(FACTS, { about, prose });
+}
+
+/** The name of a file, of a kit, or of something else that is stated elsewhere: nobody reads it but the program. */
+export function reference(about: About): z.ZodString {
+  const made = words(about, TEXT.path);
+  FACTS.add(made, { about });
+  return made;
 }
 
 /** Working time for one of something. */

@@ -7,8 +7,8 @@ import { TEXT } from "../files/text-bounds.ts";
 
 /** The front matter of a page of the guide. */
 export const guideMatter = z.strictObject({
-  title: words(say.fieldGuideTitle, TEXT.title),
-  summary: words(say.fieldGuideSummary, TEXT.summary),
+  title: words(say.fieldGuideTitle, TEXT.title, "page"),
+  summary: words(say.fieldGuideSummary, TEXT.summary, "page"),
   order: count(say.fieldGuideOrder, { kind: "count", least: 1, most: 99 }),
   kind: choice(say.fieldGuideKind, GUIDE_KINDS).default("chapter"),
 });

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { address, described, words } from "../files/schema-fields.ts";
+import { address, described, reference, words } from "../files/schema-fields.ts";
 import { TEXT } from "../files/text-bounds.ts";
 
 /** Whose picture it is. */
@@ -24,7 +24,7 @@ export const licenceSchema = z
 
 /** A link of the author's own. */
 export const linkSchema = z
-  .strictObject({ label: words(say.fieldLinkLabel, TEXT.line), url: address(say.fieldLinkUrl) })
+  .strictObject({ label: words(say.fieldLinkLabel, TEXT.line, "page"), url: address(say.fieldLinkUrl) })
   .meta(described(say.fieldLink));
 
 /** A version that was published. */
@@ -36,11 +36,11 @@ export const versionSchema = z
       .max(TEXT.version)
       .meta(described(say.fieldVersionName)),
     date: z.iso.date().meta(described(say.fieldVersionDate)),
-    note: words(say.fieldVersionNote, TEXT.note).optional(),
+    note: words(say.fieldVersionNote, TEXT.note, "page").optional(),
   })
   .meta(described(say.fieldVersion));
 
 /** A photo of the piece. */
 export const photoSchema = z
-  .strictObject({ file: words(say.fieldPhotoFile, TEXT.path), alt: words(say.fieldPhotoAlt, TEXT.note) })
+  .strictObject({ file: reference(say.fieldPhotoFile), alt: words(say.fieldPhotoAlt, TEXT.note, "page") })
   .meta(described(say.fieldPhoto));

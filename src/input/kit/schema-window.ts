@@ -3,13 +3,13 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import { SHEET_NAMES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { choice, described, leftOut, length, words } from "../files/schema-fields.ts";
+import { choice, described, leftOut, length, reference, words } from "../files/schema-fields.ts";
 import { TEXT } from "../files/text-bounds.ts";
 
 /** A battery light that stands inside the book. */
 export const lightSchema = z
   .strictObject({
-    in: leftOut(words(say.fieldLightIn, TEXT.name), say.fieldLightInUsual),
+    in: leftOut(reference(say.fieldLightIn), say.fieldLightInUsual),
     diameter: length(say.fieldLightDiameter, BOUNDS.lightDiameter),
     height: length(say.fieldLightHeight, BOUNDS.lightHeight),
     clearance: length(say.fieldLightClearance, BOUNDS.lightClearance).default(1),
@@ -26,7 +26,7 @@ export const lightSchema = z
 /** The window that closes the hole. */
 export const insertSchema = z
   .strictObject({
-    outline: words(say.fieldInsertOutline, TEXT.name),
+    outline: reference(say.fieldInsertOutline),
     lip: length(say.fieldInsertLip, BOUNDS.lip).default(3),
     hinge: choice(say.fieldInsertHinge, ["left", "right"]).default("left"),
     panel: choice(say.fieldInsertPanel, ["wrap", "flat"]).default("wrap"),

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, leftOut, length, list, number, words } from "../files/schema-fields.ts";
+import { choice, count, described, leftOut, length, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { bookSchema } from "./schema-book.ts";
@@ -14,7 +14,7 @@ import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 
 const picture = z
   .strictObject({
-    file: words(say.fieldPictureFile, TEXT.path),
+    file: reference(say.fieldPictureFile),
     levels: z
       .record(
         z.string(),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { choice, described, leftOut, words } from "../files/schema-fields.ts";
+import { choice, described, leftOut, list, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
 
@@ -20,7 +20,7 @@ export const siteUrl = z
 
 const author = z
   .strictObject({
-    name: words(say.fieldAuthorName, TEXT.title),
+    name: words(say.fieldAuthorName, TEXT.title, "page"),
     kind: choice(say.fieldAuthorKind, ["organisation", "person"]).default("organisation"),
     url: z
       .url({ protocol: /^https?$/ })
@@ -30,10 +30,22 @@ const author = z
   })
   .meta(described(say.fieldAuthor));
 
+const font = z
+  .strictObject({
+    file: z
+      .string()
+      .regex(/^[^./\\][^/\\]*$/)
+      .max(TEXT.path)
+      .meta(described(say.fieldFontFile)),
+    name: leftOut(words(say.fieldFontName, TEXT.name, "page"), say.fieldFontNameUsual),
+    licence: words(say.fieldFontLicence, TEXT.name, "page").optional(),
+  })
+  .meta(described(say.fieldFont));
+
 export const siteSettings = z
   .strictObject({
-    title: words(say.fieldSiteTitle, TEXT.title).default("Leaflight"),
-    summary: words(say.fieldSiteSummary, TEXT.summary).default(() => say.fieldSiteSummaryUsual()),
+    title: words(say.fieldSiteTitle, TEXT.title, "page").default("Leaflight"),
+    summary: words(say.fieldSiteSummary, TEXT.summary, "page").default(() => say.fieldSiteSummaryUsual()),
     url: siteUrl.optional(),
     feedId: leftOut(z.url().max(TEXT.address).meta(described(say.fieldSiteFeedId)), say.fieldSiteFeedIdUsual),
     author: author.optional(),
@@ -43,6 +55,7 @@ export const siteSettings = z
       .max(TEXT.name)
       .default("en")
       .meta(described(say.fieldSiteLanguage)),
+    fonts: list(say.fieldFonts, font, 0, 12).default([]),
   })
   .meta({
     title: "Leaflight site",
