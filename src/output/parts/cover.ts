@@ -16,8 +16,8 @@ export function coverPart(view: PrintedKit, seat: number | undefined): Html {
   const told = publication(kit);
   return html`<section class="sheet cover" data-sheet>
 <p class="over">${seat === undefined ? say.packetOver() : say.packetOverSeat({ seat })}</p>
-<h1${longClass(kit.title, MOST.title)}>${kit.title}</h1>
-<p class="${anyLonger([kit.summary], MOST.summary) ? "lede long" : "lede"}">${kit.summary}</p>
+<h1 dir="auto"${longClass(kit.title, MOST.title)}>${kit.title}</h1>
+<p class="${anyLonger([kit.summary], MOST.summary) ? "lede long" : "lede"}" dir="auto">${kit.summary}</p>
 <img class="cover-picture" src="../front.svg" alt="${say.kitFrontAlt({ title: kit.title })}">
 ${factList(figures.key, "figures", (value) => value[kit.units])}
 <p class="${anyLonger(told, MOST.told) ? "tagline long" : "tagline"}">${tagline(view)}${told.map((one) => ` · ${one}`)}</p>

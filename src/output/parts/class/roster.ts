@@ -14,7 +14,7 @@ export function rosterSection(view: ClassView): Html {
   const lede = say.teacherLede({ date, place: plan.place, seats: seats.length, sessions: sessions.length });
   return html`<section class="flow" data-flow>
 <p class="over">${say.teacherOver()}</p>
-<h1${longClass(plan.title, LONG_TITLE)}>${plan.title}</h1>
+<h1 dir="auto"${longClass(plan.title, LONG_TITLE)}>${plan.title}</h1>
 <p class="lede">${lede}</p>
 <h2>${say.teacherRoster()}</h2>
 <table class="roster"><thead><tr><th scope="col">${say.classSeatHead()}</th><th scope="col">${say.teacherKitHead()}</th><th scope="col">${say.teacherLeavesHead()}</th><th scope="col">${say.teacherOpeningHead()}</th><th scope="col">${say.teacherWidthHead()}</th><th scope="col">${say.classWorkHead()}</th></tr></thead><tbody>${seats.map(rosterRow)}</tbody></table>

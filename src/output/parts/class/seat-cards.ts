@@ -26,7 +26,7 @@ export function seatCards({ seats, plan }: ClassView): Html {
 }
 
 function card({ number, kitTitle, url, code }: SeatView, title: string): Html {
-  return html`<li><div><p class="seat-number">${say.seatNumber({ seat: number })}</p><p><b>${kitTitle}</b></p><p class="note">${title}</p>${
+  return html`<li><div><p class="seat-number">${say.seatNumber({ seat: number })}</p><p><b dir="auto">${kitTitle}</b></p><p class="note" dir="auto">${title}</p>${
     url !== undefined &&
     html`<p class="${url.length > LONG_ADDRESS ? "seat-url long" : "seat-url"}">${breakable(url)}</p>`
   }</div>${code ? raw(code.svg) : html`<p class="note seat-nocode">${say.teacherNoCode()}</p>`}</li>`;
