@@ -860,10 +860,10 @@ export const fieldListBetween = (args: { readonly about: Word; readonly least: W
 export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
 /** {about} A number, {least} to {most}. */
 export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
-/** {about} A number above 0. */
-export const fieldAmount = (args: { readonly about: Word }): string => say("field-amount", args);
-/** {about} A number, 0 or more, with a point: 0.35. */
-export const fieldCost = (args: { readonly about: Word }): string => say("field-cost", args);
+/** {about} A number above 0, up to {most}. */
+export const fieldAmount = (args: { readonly about: Word; readonly most: Word }): string => say("field-amount", args);
+/** {about} A number, 0 to {most}, with a point: 0.35. */
+export const fieldCost = (args: { readonly about: Word; readonly most: Word }): string => say("field-cost", args);
 /** {about} Text of up to {most} characters. */
 export const fieldText = (args: { readonly about: Word; readonly most: Word }): string => say("field-text", args);
 /** {about} One of: {values}. */
@@ -2416,6 +2416,8 @@ export const guideNumberBetween = (args: { readonly number: Word; readonly least
 export const guideNumberFrom = (args: { readonly number: Word; readonly least: Word }): string => say("guide-number-from", args);
 /** {number} above {above} */
 export const guideNumberAbove = (args: { readonly number: Word; readonly above: Word }): string => say("guide-number-above", args);
+/** {number} above {above}, up to {most} */
+export const guideNumberAboveMost = (args: { readonly number: Word; readonly above: Word; readonly most: Word }): string => say("guide-number-above-most", args);
 /** degrees */
 export const guideDegrees = (): string => say("guide-degrees");
 /** seconds */

@@ -79,7 +79,7 @@ function extremeClass(written: Written, kit: string): object {
     sheets: ["a4", { name: written(name), width: 300, height: 400 }],
     prices: { card: 0.35, light: 2.4 },
     currency: written(currency),
-    stock: [{ item: written(line), quantity: 1234567 }],
+    stock: [{ item: written(line), quantity: 1_000_000 }],
     bring: [written(line), written(line)],
   };
 }

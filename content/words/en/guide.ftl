@@ -39,6 +39,7 @@ guide-number = { $whole ->
 guide-number-between = { $number }, { $least } to { $most }
 guide-number-from = { $number }, { $least } or more
 guide-number-above = { $number } above { $above }
+guide-number-above-most = { $number } above { $above }, up to { $most }
 guide-degrees = degrees
 guide-seconds = seconds
 guide-minutes = minutes

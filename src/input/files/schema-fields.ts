@@ -72,12 +72,16 @@ export function number(about: About, least: number, most: number): z.ZodNumber {
     .register(FACTS, { about });
 }
 
+/** More than any list of supplies needs. */
+const MOST_AMOUNT = 1_000_000;
+
 /** How much or how many of something; more than nothing. */
 export function amount(about: About): z.ZodNumber {
   return z
     .number()
     .positive()
-    .meta(described(() => say.fieldAmount({ about: about() })))
+    .max(MOST_AMOUNT)
+    .meta(described(() => say.fieldAmount({ about: about(), most: String(MOST_AMOUNT) })))
     .register(FACTS, { about });
 }
 
@@ -86,7 +90,8 @@ export function price(about: About): z.ZodNumber {
   return z
     .number()
     .min(0)
-    .meta(described(() => say.fieldCost({ about: about() })))
+    .max(MOST_AMOUNT)
+    .meta(described(() => say.fieldCost({ about: about(), most: String(MOST_AMOUNT) })))
     .register(FACTS, { about });
 }
 

@@ -18,4 +18,6 @@ export const TEXT = {
   /** A path inside a folder, or a list of ids that is typed in a cell. */
   path: 200,
   address: 500,
+  /** The address of the site, which stands on cards with what lies below it. */
+  site: 160,
 } as const;

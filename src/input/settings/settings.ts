@@ -13,7 +13,7 @@ export const URL_VARIABLE = "LEAFLIGHT_SITE_URL";
 /** Where a site stands on the web: a folder, so that addresses below it are made by appending. */
 export const siteUrl = z
   .url({ protocol: /^https?$/ })
-  .max(TEXT.path)
+  .max(TEXT.site)
   .refine((text) => !URL.canParse(text) || isFolder(new URL(text)), { params: { fault: { kind: "more-than-folder" } } })
   .transform((text) => new URL(text).href.replace(/\/?$/, "/"))
   .meta(described(say.fieldSiteUrl));

@@ -18,7 +18,7 @@ export function handouts(view: ClassView): Html {
 
 function handout({ kit, steps, cautions }: KitView, { plan }: ClassView): Html {
   const many = steps.length > FEW_STEPS && " many";
-  return html`<section class="sheet handout${many}" data-sheet>
+  return html`<section class="flow handout${many}" data-flow>
 <p class="over">${say.teacherHandout({ class: plan.title })}</p>
 <h2${longClass(kit.title, LONG_TITLE)}>${say.teacherSteps({ kit: kit.title })}</h2>
 <ol class="handout-steps">${steps.map(

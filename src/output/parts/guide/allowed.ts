@@ -50,6 +50,8 @@ function numberText({ whole, measure, least, most, above }: Extract<Allowed, { k
 
 /** Figures stand as they are typed in a file. */
 function bounded(number: string, { least, most, above }: NumberBounds): string {
+  if (above !== undefined && most !== undefined)
+    return say.guideNumberAboveMost({ number, above: String(above), most: String(most) });
   if (above !== undefined) return say.guideNumberAbove({ number, above: String(above) });
   if (least !== undefined && most !== undefined)
     return say.guideNumberBetween({ number, least: String(least), most: String(most) });
