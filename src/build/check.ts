@@ -19,6 +19,7 @@ await runCommand(async () => {
   holdLibrary(library);
   const photoMessages = await checkPhotos(base, sitePhotos(library));
   if (photoMessages.length > 0) throw new KitError(photoMessages);
+  for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of library.views) {
     console.log(kitLine(view));
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);

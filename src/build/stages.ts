@@ -5,6 +5,7 @@ import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
+import { copyFonts } from "./fonts/copy-fonts.ts";
 import { writePhotos } from "./images/images.ts";
 import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
@@ -50,7 +51,7 @@ export const STAGES: readonly Stage[] = [
   {
     name: "pages",
     reads: ["content", "layouts"],
-    makes: ["**/*.html", "bundle/**", "assets/fonts/**"],
+    makes: ["**/*.html", "bundle/**"],
     serving: "by Eleventy",
     run: async ({ output }) => {
       const eleventy = new Eleventy(undefined, output, { configPath: ".eleventy.js" });
@@ -58,6 +59,13 @@ export const STAGES: readonly Stage[] = [
       eleventy.disableLogger();
       await eleventy.write();
     },
+  },
+  {
+    name: "fonts",
+    reads: ["content"],
+    makes: ["assets/fonts/**"],
+    serving: "same",
+    run: ({ base, output }) => copyFonts(base, output, currentLibrary().fonts),
   },
   {
     name: "scripts",

@@ -12,7 +12,8 @@ const MOST_STRAYS = 8;
 
 /** Tells the warnings of kits and classes, and what lies about. @throws MisfitError where a seat does not fit and that is to stop */
 export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean }): void {
-  const { views, classes } = currentLibrary();
+  const { views, classes, warnings } = currentLibrary();
+  for (const warning of warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of views) {
     for (const warning of authorWarnings(view)) console.warn(printable(say.checkWarning({ name: view.slug, warning })));
   }

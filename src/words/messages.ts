@@ -318,6 +318,8 @@ export const checkEnvironment = (): string => say("check-environment");
 export const checkNotGiven = (): string => say("check-not-given");
 /** given {value} — $value as it stands in the file. */
 export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {count} characters: {value} — $value: how the text begins. */
+export const checkGivenLong = (args: { readonly count: Word; readonly value: Word }): string => say("check-given-long", args);
 /** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
 export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
 /** given {value}, which has the unit "{unit}" */
@@ -330,6 +332,10 @@ export const checkUnknownKey = (args: { readonly key: Word }): string => say("ch
 export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
 /** correct this value */
 export const checkCorrectValue = (): string => say("check-correct-value");
+/** the page’s text — What an author wrote below the front matter of a page. */
+export const checkFieldPageText = (): string => say("check-field-page-text");
+/** shorten it */
+export const checkShorten = (): string => say("check-shorten");
 /** remove it, or use one of the keys that are allowed */
 export const checkRemoveKey = (): string => say("check-remove-key");
 /** write "{key}" */
@@ -880,12 +886,12 @@ export const fieldListBetween = (args: { readonly about: Word; readonly least: W
 export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
 /** {about} A number, {least} to {most}. */
 export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
-/** {about} A number above 0. */
-export const fieldAmount = (args: { readonly about: Word }): string => say("field-amount", args);
-/** {about} A number, 0 or more, with a point: 0.35. */
-export const fieldCost = (args: { readonly about: Word }): string => say("field-cost", args);
-/** {about} Text. */
-export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} A number above 0, up to {most}. */
+export const fieldAmount = (args: { readonly about: Word; readonly most: Word }): string => say("field-amount", args);
+/** {about} A number, 0 to {most}, with a point: 0.35. */
+export const fieldCost = (args: { readonly about: Word; readonly most: Word }): string => say("field-cost", args);
+/** {about} Text of up to {most} characters. */
+export const fieldText = (args: { readonly about: Word; readonly most: Word }): string => say("field-text", args);
 /** {about} One of: {values}. */
 export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
 /** {about} Seconds, {least} to {most}. */
@@ -1268,6 +1274,18 @@ export const fieldSiteFeedId = (): string => say("field-site-feed-id");
 export const fieldSiteFeedIdUsual = (): string => say("field-site-feed-id-usual");
 /** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
 export const fieldSiteLanguage = (): string => say("field-site-language");
+/** Fonts for scripts beside Latin, Greek and Cyrillic, asked in this order. */
+export const fieldFonts = (): string => say("field-fonts");
+/** A font for pages and packets: file, name, licence. */
+export const fieldFont = (): string => say("field-font");
+/** A font file in content/fonts: WOFF2, WOFF, TTF or OTF. */
+export const fieldFontFile = (): string => say("field-font-file");
+/** What the font is called. Files of one name are its weights. */
+export const fieldFontName = (): string => say("field-font-name");
+/** the name inside the file */
+export const fieldFontNameUsual = (): string => say("field-font-name-usual");
+/** Licence of the font, where you state it. */
+export const fieldFontLicence = (): string => say("field-font-licence");
 /** Who makes the kits: name, kind, url. */
 export const fieldAuthor = (): string => say("field-author");
 /** Who makes the kits. */
@@ -1940,6 +1958,28 @@ export const loadRefit = (): string => say("load-refit");
 export const loadPacket = (): string => say("load-packet");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
+/** "{file}", which is not there — $file: path of a font file. */
+export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
+/** "{file}", which is no file, or a larger one */
+export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
+/** "{file}", which is no font of one face */
+export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
+/** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
+export const fontFiles = (args: { readonly most: Word; readonly files: Word }): string => say("font-files", args);
+/** a font in content/fonts: WOFF2, WOFF, TTF or OTF, up to {most} MB */
+export const fontFolder = (args: { readonly most: Word }): string => say("font-folder", args);
+/** put the font there, or correct the name */
+export const fontDoAdd = (): string => say("font-do-add");
+/** {letters}| and {more} other character| and {more} other characters, which no font of the site has — $letters: some of them. $more: how many others there are. */
+export const fontUncovered = (args: { readonly letters: Word; readonly more: number }): string => say("font-uncovered", args);
+/** “{letter}” ({code}) — A character and its number in Unicode: “月” (U+6708) */
+export const fontLetter = (args: { readonly letter: Word; readonly code: Word }): string => say("font-letter", args);
+/** letters of Latin, Greek and Cyrillic scripts, and what the fonts in the site’s settings have */
+export const fontCovered = (): string => say("font-covered");
+/** put a font that has it|them into content/fonts and name it under fonts in content/site.yaml, or write it otherwise */
+export const fontDoName = (args: { readonly count: number }): string => say("font-do-name", args);
+/** {place}  {field}: {given}; readers see it in a font of their own, or as a box. To be sure: {remedy} — A text that only pages show. $place: file, line and column. */
+export const fontWarning = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly remedy: Word }): string => say("font-warning", args);
 /** given "{value}" */
 export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
 /** correct the name */
@@ -2514,6 +2554,8 @@ export const guideNumberBetween = (args: { readonly number: Word; readonly least
 export const guideNumberFrom = (args: { readonly number: Word; readonly least: Word }): string => say("guide-number-from", args);
 /** {number} above {above} */
 export const guideNumberAbove = (args: { readonly number: Word; readonly above: Word }): string => say("guide-number-above", args);
+/** {number} above {above}, up to {most} */
+export const guideNumberAboveMost = (args: { readonly number: Word; readonly above: Word; readonly most: Word }): string => say("guide-number-above-most", args);
 /** degrees */
 export const guideDegrees = (): string => say("guide-degrees");
 /** seconds */
@@ -2522,6 +2564,8 @@ export const guideSeconds = (): string => say("guide-seconds");
 export const guideMinutes = (): string => say("guide-minutes");
 /** text */
 export const guideText = (): string => say("guide-text");
+/** text, up to {most} characters */
+export const guideTextMost = (args: { readonly most: Word }): string => say("guide-text-most", args);
 /** day as YYYY-MM-DD */
 export const guideDay = (): string => say("guide-day");
 /** web address */

@@ -25,6 +25,8 @@ check-environment = environment
 check-not-given = not given
 # $value as it stands in the file.
 check-given = given { $value }
+# $value: how the text begins.
+check-given-long = given { $count } characters: { $value }
 # Lengths as they are typed.
 check-given-outside = given { $value }, which is { $length } mm, outside { $least } to { $most } mm
 check-given-unit = given { $value }, which has the unit "{ $unit }"
@@ -40,6 +42,9 @@ check-given-fault = given { $value }, which { $fault ->
 check-unknown-key = unknown key "{ $key }"
 check-add-field = add { $field }
 check-correct-value = correct this value
+# What an author wrote below the front matter of a page.
+check-field-page-text = the page’s text
+check-shorten = shorten it
 check-remove-key = remove it, or use one of the keys that are allowed
 check-write-key = write "{ $key }"
 

@@ -1,9 +1,10 @@
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
 import { basePath } from "../../input/settings/settings.ts";
 import * as messages from "../../words/messages.ts";
+import type { Use } from "../fonts/faces.ts";
+import { fontStyles } from "../fonts/font-styles.ts";
 import { currentLibrary as opened } from "../library/current-library.ts";
 import { watchedFolders } from "../stages.ts";
-import { registerFonts } from "./fonts.ts";
 import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
 import { linkFrom } from "./relative-url.ts";
@@ -31,7 +32,7 @@ export function registerSite(config: SiteConfig): void {
   addGuide(config);
   addStandIns(config);
   registerClasses(config, opened);
-  registerFonts(config);
+  config.addFilter("fontStyles", (use: Use) => fontStyles(use, opened().fonts));
   for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
     serving = runMode !== "build";

@@ -4,17 +4,19 @@ import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import type { Story } from "../../core/story/story.ts";
 import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
-import { readCautions } from "../../input/cautions/read-cautions.ts";
+import { cautionsFile, readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
 import type { Strays } from "../../input/files/strays.ts";
+import { type OwnFont, ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
 import { siteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
+import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { catalogueOf } from "../../input/words/fluent.ts";
 import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
@@ -23,10 +25,12 @@ import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
 import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
 import { addressesOf } from "./addresses.ts";
+import { checkLetters } from "./check-letters.ts";
 import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
 import { siteStrays } from "./site-strays.ts";
+import { siteTexts } from "./site-texts.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
 export interface Library {
@@ -41,6 +45,12 @@ export interface Library {
   readonly strays: readonly Strays[];
   /** The words of the site's language. */
   readonly words: Words;
+  /** Fonts that the settings name. */
+  readonly fonts: readonly OwnFont[];
+  /** Every text that authors wrote, with its place. */
+  readonly texts: readonly AuthoredText[];
+  /** What may disappoint in the texts, in sentences. */
+  readonly warnings: readonly string[];
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
@@ -68,6 +78,10 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   );
   const guide = gathering.all(readGuide(base, settings.language));
   const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
+  const fonts = ownFonts(base, settings.fonts);
+  const texts = siteTexts(base, cautionsFile(base, settings.language));
+  const { wrong, warnings } = checkLetters(texts, fonts);
+  gathering.all({ made: [], messages: wrong });
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
@@ -95,6 +109,9 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     catalogue,
     strays: [...siteStrays(base, catalogue.story), ...[...stated, ...held].flatMap(({ strays }) => strays)],
     words,
+    fonts,
+    texts,
+    warnings,
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),

@@ -5,7 +5,7 @@ import { entriesIn } from "../../input/files/read-file.ts";
 import { type Strays, straysIn } from "../../input/files/strays.ts";
 
 /** What the program reads of `content`, and the schema that it writes there for editors. */
-const CONTENT = ["index.md", "site.yaml", "site.schema.json", "kits", "classes", "motifs", "guide", "words"];
+const CONTENT = ["index.md", "site.yaml", "site.schema.json", "kits", "classes", "motifs", "guide", "words", "fonts"];
 
 /** What lies about in `content` beside the folders of kits and classes and in those with them. `catalogue` is what the first page tells. */
 export function siteStrays(base: string, catalogue: Story): Strays[] {

@@ -39,7 +39,9 @@ export type Allowed =
   | { readonly kind: "length"; readonly least: number; readonly most: number }
   | ({ readonly kind: "number"; readonly whole: boolean; readonly measure: Measure | undefined } & NumberBounds)
   | { readonly kind: "words"; readonly words: readonly string[] }
-  | { readonly kind: "text" | "day" | "address" | "flag" | "keys" }
+  /** A text of at most so many characters. */
+  | { readonly kind: "text"; readonly most: number | undefined }
+  | { readonly kind: "day" | "address" | "flag" | "keys" }
   | {
       readonly kind: "list";
       readonly least: number;
