@@ -1,24 +1,17 @@
 import { toDegrees } from "../core/units/angle.ts";
-import { KitError } from "../input/files/message.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
 import { runCommand } from "./errors/command.ts";
-import { checkPhotos } from "./images/photos.ts";
-import { sitePhotos } from "./images/site-photos.ts";
-import { holdLibrary } from "./library/current-library.ts";
-import { type Library, openLibrary } from "./library/library.ts";
+import type { Library } from "./library/library.ts";
+import { readSite } from "./read-site.ts";
 import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
 import { authorWarnings, tellStrays } from "./tell.ts";
 
 /** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
 await runCommand(async () => {
-  const base = process.cwd();
-  const library = openLibrary(base);
-  holdLibrary(library);
-  const photoMessages = await checkPhotos(base, sitePhotos(library));
-  if (photoMessages.length > 0) throw new KitError(photoMessages);
+  const library = await readSite(process.cwd());
   for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of library.views) {
     console.log(kitLine(view));

@@ -12,6 +12,7 @@ import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
 import { printPackets } from "./print/print-packets.ts";
+import { readSite } from "./read-site.ts";
 import { tellLeftOut, tellWarnings } from "./tell.ts";
 
 /** One making of a site: all that a build does, or each turn of serving it. */
@@ -44,7 +45,10 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [],
     serving: "same",
-    run: ({ base, serving }) => holdLibrary(openLibrary(base, serving ? "leave out" : "stop")),
+    run: async ({ base, serving }) => {
+      if (serving) holdLibrary(openLibrary(base, "leave out"));
+      else await readSite(base);
+    },
   },
   { name: "warnings", reads: ["content"], makes: [], serving: "left out", run: tellWarnings },
   { name: "left out", reads: ["content"], makes: [], serving: "only", run: tellLeftOut },
