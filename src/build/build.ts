@@ -2,7 +2,7 @@ import { relative } from "node:path";
 import { WordsError } from "../input/words/words-error.ts";
 import * as say from "../words/messages.ts";
 import { clearBrowsers } from "./browser/browser-leftovers.ts";
-import { foreseen } from "./errors/foreseen.ts";
+import { runCommand } from "./errors/command.ts";
 import { leftOut } from "./files/site-files.ts";
 import { currentLibrary } from "./library/current-library.ts";
 import { speakFirst } from "./library/first-words.ts";
@@ -14,7 +14,7 @@ import { runBuild } from "./stages.ts";
 /** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
 const base = process.cwd();
 
-try {
+await runCommand(async () => {
   endWhenInterrupted();
   speakFirst(base);
   clearBrowsers();
@@ -23,11 +23,11 @@ try {
     runBuild({ base, output: relative(base, folder), serving: false, stopAtMisfit }),
   );
   tellMade();
-} catch (error) {
-  const told = foreseen(error);
-  if (told === undefined) console.error(error);
-  else console.error(error instanceof WordsError ? told : `${told}\n\n${say.checkNothingBuilt()}`);
-  process.exitCode = 1;
+}, nothingBuilt);
+
+/** Said without words where there are none to say it with. */
+function nothingBuilt(error: unknown): string {
+  return error instanceof WordsError ? "Nothing was built; dist is as it was." : say.checkNothingBuilt();
 }
 
 function tellMade(): void {

@@ -318,6 +318,8 @@ export const checkEnvironment = (): string => say("check-environment");
 export const checkNotGiven = (): string => say("check-not-given");
 /** given {value} — $value as it stands in the file. */
 export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {count} characters: {value} — $value: how the text begins. */
+export const checkGivenLong = (args: { readonly count: Word; readonly value: Word }): string => say("check-given-long", args);
 /** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
 export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
 /** given {value}, which has the unit "{unit}" */
@@ -330,14 +332,18 @@ export const checkUnknownKey = (args: { readonly key: Word }): string => say("ch
 export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
 /** correct this value */
 export const checkCorrectValue = (): string => say("check-correct-value");
+/** the page’s text — What an author wrote below the front matter of a page. */
+export const checkFieldPageText = (): string => say("check-field-page-text");
+/** shorten it */
+export const checkShorten = (): string => say("check-shorten");
 /** remove it, or use one of the keys that are allowed */
 export const checkRemoveKey = (): string => say("check-remove-key");
 /** write "{key}" */
 export const checkWriteKey = (args: { readonly key: Word }): string => say("check-write-key", args);
-/** folder "{name}" */
-export const checkFolderName = (args: { readonly name: Word }): string => say("check-folder-name", args);
-/** small letters, digits and single hyphens */
-export const checkFolderNames = (): string => say("check-folder-names");
+/** folder|page "{name}" */
+export const checkAddressName = (args: { readonly kind: Word; readonly name: Word }): string => say("check-address-name", args);
+/** small letters, digits and single hyphens, at most {most} of them */
+export const checkAddressNames = (args: { readonly most: Word }): string => say("check-address-names", args);
 /** rename the folder */
 export const checkRenameFolder = (): string => say("check-rename-folder");
 /** no index.md in the folder */
@@ -362,6 +368,20 @@ export const checkYamlNested = (args: { readonly fault: Word }): string => say("
 export const checkYamlHash = (args: { readonly fault: Word }): string => say("check-yaml-hash", args);
 /** an alias without an anchor before it: {alias} */
 export const checkYamlAlias = (args: { readonly alias: Word }): string => say("check-yaml-alias", args);
+/** an alias inside the very thing that it stands for: {alias} */
+export const checkYamlCircle = (args: { readonly alias: Word }): string => say("check-yaml-circle", args);
+/** aliases beyond all use: more than {aliases} of them, or of {entries} entries when they are unfolded */
+export const checkYamlFlood = (args: { readonly aliases: Word; readonly entries: Word }): string => say("check-yaml-flood", args);
+/** more than {most} lists and fields within each other */
+export const checkYamlDepth = (args: { readonly most: Word }): string => say("check-yaml-depth", args);
+/** more than {most} words and signs */
+export const checkYamlLong = (args: { readonly most: Word }): string => say("check-yaml-long", args);
+/** a second YAML document */
+export const checkYamlDocuments = (): string => say("check-yaml-documents");
+/** a second key "{key}" */
+export const checkYamlKeyTwice = (args: { readonly key: Word }): string => say("check-yaml-key-twice", args);
+/** the tag {tag}, and tags have no meaning here */
+export const checkYamlTag = (args: { readonly tag: Word }): string => say("check-yaml-tag", args);
 /** correct the variable, or leave it out to use url in {file} */
 export const checkCorrectVariable = (args: { readonly file: Word }): string => say("check-correct-variable", args);
 /** given "{language}", which has no words here — Languages that the project has words in: en, nl */
@@ -376,6 +396,14 @@ export const checkWarning = (args: { readonly name: Word; readonly warning: Word
 export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
 /** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
 export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
+/** … and {count} message|{count} messages more, once these are mended. — After the first of very many messages. */
+export const checkMore = (args: { readonly count: number }): string => say("check-more", args);
+/** Leaflight itself failed: {fault}. This is no fault of yours; please report it with {file}. — The program itself failed. $fault: what it says, in English. $file: where the details stand. */
+export const checkProgramFault = (args: { readonly fault: Word; readonly file: Word }): string => say("check-program-fault", args);
+/** Leaflight itself failed: {fault}. This is no fault of yours; please report it. */
+export const checkProgramFaultUnwritten = (args: { readonly fault: Word }): string => say("check-program-fault-unwritten", args);
+/** note  {note} */
+export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
 /** Nothing was built; dist is as it was. */
 export const checkNothingBuilt = (): string => say("check-nothing-built");
 /** Left out until this is corrected: */
@@ -386,6 +414,10 @@ export const checkKitCount = (args: { readonly kits: number; readonly page: Word
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
+/** {folder}: left alone, as nothing here names it|them: {names} — Files in a folder that nothing names; $names is a list, or its beginning. */
+export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
+/** {names} and {more} more */
+export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -854,12 +886,12 @@ export const fieldListBetween = (args: { readonly about: Word; readonly least: W
 export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
 /** {about} A number, {least} to {most}. */
 export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
-/** {about} A number above 0. */
-export const fieldAmount = (args: { readonly about: Word }): string => say("field-amount", args);
-/** {about} A number, 0 or more, with a point: 0.35. */
-export const fieldCost = (args: { readonly about: Word }): string => say("field-cost", args);
-/** {about} Text. */
-export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} A number above 0, up to {most}. */
+export const fieldAmount = (args: { readonly about: Word; readonly most: Word }): string => say("field-amount", args);
+/** {about} A number, 0 to {most}, with a point: 0.35. */
+export const fieldCost = (args: { readonly about: Word; readonly most: Word }): string => say("field-cost", args);
+/** {about} Text of up to {most} characters. */
+export const fieldText = (args: { readonly about: Word; readonly most: Word }): string => say("field-text", args);
 /** {about} One of: {values}. */
 export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
 /** {about} Seconds, {least} to {most}. */
@@ -1242,6 +1274,18 @@ export const fieldSiteFeedId = (): string => say("field-site-feed-id");
 export const fieldSiteFeedIdUsual = (): string => say("field-site-feed-id-usual");
 /** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
 export const fieldSiteLanguage = (): string => say("field-site-language");
+/** Fonts for scripts beside Latin, Greek and Cyrillic, asked in this order. */
+export const fieldFonts = (): string => say("field-fonts");
+/** A font for pages and packets: file, name, licence. */
+export const fieldFont = (): string => say("field-font");
+/** A font file in content/fonts: WOFF2, WOFF, TTF or OTF. */
+export const fieldFontFile = (): string => say("field-font-file");
+/** What the font is called. Files of one name are its weights. */
+export const fieldFontName = (): string => say("field-font-name");
+/** the name inside the file */
+export const fieldFontNameUsual = (): string => say("field-font-name-usual");
+/** Licence of the font, where you state it. */
+export const fieldFontLicence = (): string => say("field-font-licence");
 /** Who makes the kits: name, kind, url. */
 export const fieldAuthor = (): string => say("field-author");
 /** Who makes the kits. */
@@ -1272,6 +1316,20 @@ export const fieldGuideSummary = (): string => say("field-guide-summary");
 export const fieldGuideOrder = (): string => say("field-guide-order");
 /** chapter: read in order; reference: looked up. */
 export const fieldGuideKind = (): string => say("field-guide-kind");
+/** The catalogue’s name in tabs and search results. */
+export const fieldCatalogueTitle = (): string => say("field-catalogue-title");
+/** “Kits” */
+export const fieldCatalogueTitleUsual = (): string => say("field-catalogue-title-usual");
+/** The heading above all kits. */
+export const fieldCatalogueHeading = (): string => say("field-catalogue-heading");
+/** the title */
+export const fieldCatalogueHeadingUsual = (): string => say("field-catalogue-heading-usual");
+/** One line about the catalogue. */
+export const fieldCatalogueSummary = (): string => say("field-catalogue-summary");
+/** the site’s summary */
+export const fieldCatalogueSummaryUsual = (): string => say("field-catalogue-summary-usual");
+/** Left over from earlier versions; it changes nothing. */
+export const fieldCatalogueLayout = (): string => say("field-catalogue-layout");
 /** Picture */
 export const figurePicture = (): string => say("figure-picture");
 /** width × height on the front level */
@@ -1322,6 +1380,66 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
+/** picture|motif|photo|folder|file */
+export const fileField = (args: { readonly kind: Word }): string => say("file-field", args);
+/** the file is not there */
+export const fileMissing = (): string => say("file-missing");
+/** a link that leads nowhere */
+export const fileLinkNowhere = (): string => say("file-link-nowhere");
+/** a link that leads out of {home} — $home: a folder: content/kits/moon */
+export const fileLinkOutside = (args: { readonly home: Word }): string => say("file-link-outside", args);
+/** a folder|a pipe|a socket|a device */
+export const fileNotAFile = (args: { readonly is: Word }): string => say("file-not-a-file", args);
+/** no folder */
+export const fileNotAFolder = (): string => say("file-not-a-folder");
+/** a file that this account may not read */
+export const fileForbidden = (): string => say("file-forbidden");
+/** the system cannot read it ({code}) — $code: the system’s own name of the fault: EIO */
+export const fileUnreadable = (args: { readonly code: Word }): string => say("file-unreadable", args);
+/** {size} MB */
+export const fileTooLarge = (args: { readonly size: Word }): string => say("file-too-large", args);
+/** an empty file */
+export const fileEmpty = (): string => say("file-empty");
+/** an AVIF photo|a GIF image|a file compressed with gzip|a HEIC photo|a JPEG photo|a document of an office program|a PDF document|a PNG image|a PostScript file|an SVG drawing|a TIFF image|a WebP photo|a ZIP archive|a file of another kind */
+export const fileOtherContent = (args: { readonly is: Word }): string => say("file-other-content", args);
+/** UTF-8 with a wrong byte|no text, but binary data|text that seems to be {seems} */
+export const fileEncoding = (args: { readonly seems: Word }): string => say("file-encoding", args);
+/** {what}, as the byte {byte} shows — $byte: 0xE9. It follows file-encoding. */
+export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
+/** the control character {code} — $code: U+0007 */
+export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
+/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
+/** a folder that this account may read */
+export const fileAllowedFolder = (): string => say("file-allowed-folder");
+/** what is in {home} itself */
+export const fileAllowedInside = (args: { readonly home: Word }): string => say("file-allowed-inside", args);
+/** letters, signs, tabs and line ends */
+export const fileAllowedCharacters = (): string => say("file-allowed-characters");
+/** correct the name, or add the file */
+export const fileDoAdd = (): string => say("file-do-add");
+/** put what it leads to in place of the link */
+export const fileDoLink = (): string => say("file-do-link");
+/** remove it, and put the file in its place */
+export const fileDoReplace = (): string => say("file-do-replace");
+/** put the folder in its place */
+export const fileDoFolder = (): string => say("file-do-folder");
+/** give yourself the permission to read it */
+export const fileDoPermission = (): string => say("file-do-permission");
+/** copy the file anew, or look after the disk */
+export const fileDoSystem = (): string => say("file-do-system");
+/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
+/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
+/** unpack it, and name the file that was in it */
+export const fileDoUnpack = (): string => say("file-do-unpack");
+/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
+/** save it as UTF-8 in your editor */
+export const fileDoUtf8 = (): string => say("file-do-utf8");
+/** remove this character */
+export const fileDoCharacter = (): string => say("file-do-character");
 /** Find a kit for my book */
 export const finderSummaryKits = (): string => say("finder-summary-kits");
 /** My book’s measurements */
@@ -1770,6 +1888,14 @@ export const fitHelpLightDiameter = (): string => say("fit-help-light-diameter")
 export const fitFieldLightHeight = (): string => say("fit-field-light-height");
 /** With its tip. */
 export const fitHelpLightHeight = (): string => say("fit-help-light-height");
+/** Head edge to the picture — Figures that only an address carries. */
+export const fitFieldHead = (): string => say("fit-field-head");
+/** Units */
+export const fitFieldUnits = (): string => say("fit-field-units");
+/** Flap bulk */
+export const fitFieldFlapBulk = (): string => say("fit-field-flap-bulk");
+/** Leaves left out */
+export const fitFieldLostLeaves = (): string => say("fit-field-lost-leaves");
 /** left to right */
 export const fitOptionLtr = (): string => say("fit-option-ltr");
 /** right to left */
@@ -1788,10 +1914,18 @@ export const fitAllowedLengthBetween = (args: { readonly least: Word; readonly m
 export const fitAllowedCount = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-count", args);
 /** degrees, {least} to {most} */
 export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-degrees", args);
-/** page × leaves, separated by commas: 192 × 4, 300 × 2 */
-export const fitAllowedPlates = (): string => say("fit-allowed-plates");
-/** two whole numbers: 12, 12 */
-export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** a number, {least} to {most} */
+export const fitAllowedNumber = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-number", args);
+/** page × leaves, separated by commas: 192 × 4, 300 × 2; pages up to {page}, leaves up to {leaves} */
+export const fitAllowedPlates = (args: { readonly page: Word; readonly leaves: Word }): string => say("fit-allowed-plates", args);
+/** two whole numbers up to {most}: 12, 12 */
+export const fitAllowedBorders = (args: { readonly most: Word }): string => say("fit-allowed-borders", args);
+/** {count} lengths, one for each level */
+export const fitAllowedDepths = (args: { readonly count: Word }): string => say("fit-allowed-depths", args);
+/** numbers of leaves up to {most}, each once: 12_40 */
+export const fitAllowedLeaves = (args: { readonly most: Word }): string => say("fit-allowed-leaves", args);
+/** {figure}: “{given}” cannot be used and is ignored. Allowed: {allowed}. — Of a figure in the page's address, or of a book that this browser saved. $given is what stands there. */
+export const fitIgnored = (args: { readonly figure: Word; readonly given: Word; readonly allowed: Word }): string => say("fit-ignored", args);
 /** It fits. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
 /** It fits, but check this first. This page is now worked out for your book. */
@@ -1824,6 +1958,28 @@ export const loadRefit = (): string => say("load-refit");
 export const loadPacket = (): string => say("load-packet");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
+/** "{file}", which is not there — $file: path of a font file. */
+export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
+/** "{file}", which is no file, or a larger one */
+export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
+/** "{file}", which is no font of one face */
+export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
+/** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
+export const fontFiles = (args: { readonly most: Word; readonly files: Word }): string => say("font-files", args);
+/** a font in content/fonts: WOFF2, WOFF, TTF or OTF, up to {most} MB */
+export const fontFolder = (args: { readonly most: Word }): string => say("font-folder", args);
+/** put the font there, or correct the name */
+export const fontDoAdd = (): string => say("font-do-add");
+/** {letters}| and {more} other character| and {more} other characters, which no font of the site has — $letters: some of them. $more: how many others there are. */
+export const fontUncovered = (args: { readonly letters: Word; readonly more: number }): string => say("font-uncovered", args);
+/** “{letter}” ({code}) — A character and its number in Unicode: “月” (U+6708) */
+export const fontLetter = (args: { readonly letter: Word; readonly code: Word }): string => say("font-letter", args);
+/** letters of Latin, Greek and Cyrillic scripts, and what the fonts in the site’s settings have */
+export const fontCovered = (): string => say("font-covered");
+/** put a font that has it|them into content/fonts and name it under fonts in content/site.yaml, or write it otherwise */
+export const fontDoName = (args: { readonly count: number }): string => say("font-do-name", args);
+/** {place}  {field}: {given}; readers see it in a font of their own, or as a box. To be sure: {remedy} — A text that only pages show. $place: file, line and column. */
+export const fontWarning = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly remedy: Word }): string => say("font-warning", args);
 /** given "{value}" */
 export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
 /** correct the name */
@@ -1874,7 +2030,7 @@ export const frontLevelsInward = (): string => say("front-levels-inward");
 export const frontOrderLevels = (): string => say("front-order-levels");
 /** a second level "{level}" */
 export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
-/** a name of its own for each level */
+/** a name of its own for each level, also without its capitals */
 export const frontLevelNames = (): string => say("front-level-names");
 /** rename one of them */
 export const frontRename = (): string => say("front-rename");
@@ -1904,6 +2060,10 @@ export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
 export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
 /** a level: {levels} — $levels: names of levels */
 export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** a second sheet "{sheet}" */
+export const frontSheetTwice = (args: { readonly sheet: Word }): string => say("front-sheet-twice", args);
+/** each sheet once, under a name of its own */
+export const frontSheetNames = (): string => say("front-sheet-names");
 /** {date} below {above} */
 export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
 /** newest first: each date the same as the one above it or earlier */
@@ -1918,18 +2078,14 @@ export const frontVersionNames = (): string => say("front-version-names");
 export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
 /** "{file}" is outside the kit folder */
 export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
-/** "{file}" is a folder */
-export const frontFileFolder = (args: { readonly file: Word }): string => say("front-file-folder", args);
-/** "{file}" is a link to a file outside the kit folder */
-export const frontFileLink = (args: { readonly file: Word }): string => say("front-file-link", args);
+/** "{file}": {what} — $what: a message about the file: a folder */
+export const frontFileIs = (args: { readonly file: Word; readonly what: Word }): string => say("front-file-is", args);
 /** a file in the kit folder */
 export const frontFileInside = (): string => say("front-file-inside");
 /** a file in the kit folder (it holds {files}) */
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** name the file itself */
-export const frontNameFile = (): string => say("front-name-file");
 /** copy the photo into the kit folder|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
@@ -1944,6 +2100,10 @@ export const frontNoPhoto = (args: { readonly file: Word }): string => say("fron
 export const frontSavePhoto = (): string => say("front-save-photo");
 /** "{file}" cannot be read as a photo: {fault} — $fault: the words of the program that reads photos, in English. */
 export const frontPhotoUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("front-photo-unreadable", args);
+/** "{file}" has {megapixels} megapixels */
+export const frontPhotoPixels = (args: { readonly file: Word; readonly megapixels: Word }): string => say("front-photo-pixels", args);
+/** a photo of at most {most} megapixels */
+export const frontPhotoMostPixels = (args: { readonly most: Word }): string => say("front-photo-most-pixels", args);
 /** a whole photo: {kinds} */
 export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
 /** open it in a photo program and save it again */
@@ -2082,6 +2242,24 @@ export const frontPlatesForm = (): string => say("front-plates-form");
 export const frontCorrectTable = (): string => say("front-correct-table");
 /** correct this cell */
 export const frontCorrectCell = (): string => say("front-correct-cell");
+/** picture in the text — Both name what a message is about. */
+export const storyPicture = (): string => say("story-picture");
+/** link in the text */
+export const storyLink = (): string => say("story-link");
+/** a picture from elsewhere: {address} */
+export const storyPictureElsewhere = (args: { readonly address: Word }): string => say("story-picture-elsewhere", args);
+/** save it in this folder and name that file; pages fetch nothing from other sites */
+export const storySavePicture = (): string => say("story-save-picture");
+/** an address without spaces, or one in angle brackets: [words](<a file.jpg>) */
+export const storyBrackets = (): string => say("story-brackets");
+/** put angle brackets around the address */
+export const storyPutBrackets = (): string => say("story-put-brackets");
+/** given {address}, which leads to no page of this site */
+export const storyNowhere = (args: { readonly address: Word }): string => say("story-nowhere", args);
+/** an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/ */
+export const storyPages = (): string => say("story-pages");
+/** correct the link */
+export const storyCorrectLink = (): string => say("story-correct-link");
 /** Glossary */
 export const glossaryTitle = (): string => say("glossary-title");
 /** The words that kits, packets and the bench use, one meaning each. */
@@ -2376,6 +2554,8 @@ export const guideNumberBetween = (args: { readonly number: Word; readonly least
 export const guideNumberFrom = (args: { readonly number: Word; readonly least: Word }): string => say("guide-number-from", args);
 /** {number} above {above} */
 export const guideNumberAbove = (args: { readonly number: Word; readonly above: Word }): string => say("guide-number-above", args);
+/** {number} above {above}, up to {most} */
+export const guideNumberAboveMost = (args: { readonly number: Word; readonly above: Word; readonly most: Word }): string => say("guide-number-above-most", args);
 /** degrees */
 export const guideDegrees = (): string => say("guide-degrees");
 /** seconds */
@@ -2384,6 +2564,8 @@ export const guideSeconds = (): string => say("guide-seconds");
 export const guideMinutes = (): string => say("guide-minutes");
 /** text */
 export const guideText = (): string => say("guide-text");
+/** text, up to {most} characters */
+export const guideTextMost = (args: { readonly most: Word }): string => say("guide-text-most", args);
 /** day as YYYY-MM-DD */
 export const guideDay = (): string => say("guide-day");
 /** web address */
@@ -2406,6 +2588,8 @@ export const guideEach = (): string => say("guide-each");
 export const guideNames = (): string => say("guide-names");
 /** names of your own */
 export const guideOwnNames = (): string => say("guide-own-names");
+/** rename the file */
+export const guideRename = (): string => say("guide-rename");
 /** reference */
 export const guideReferenceField = (): string => say("guide-reference-field");
 /** figure */

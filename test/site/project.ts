@@ -32,13 +32,7 @@ export interface Built {
 const PATIENCE = 600_000;
 
 /** What in content is the program's own, not a maker's. */
-const PROGRAM_CONTENT = [
-  "content/words",
-  "content/guide",
-  "content/index.md",
-  "content/kits/kits.11tydata.js",
-  "content/classes/classes.11tydata.js",
-];
+const PROGRAM_CONTENT = ["content/words", "content/guide", "content/index.md"];
 
 /** A project of its own in a temporary folder: the program's code and layouts, and the kits that a test puts into it. */
 export interface Project {

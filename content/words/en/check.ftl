@@ -25,6 +25,8 @@ check-environment = environment
 check-not-given = not given
 # $value as it stands in the file.
 check-given = given { $value }
+# $value: how the text begins.
+check-given-long = given { $count } characters: { $value }
 # Lengths as they are typed.
 check-given-outside = given { $value }, which is { $length } mm, outside { $least } to { $most } mm
 check-given-unit = given { $value }, which has the unit "{ $unit }"
@@ -40,13 +42,19 @@ check-given-fault = given { $value }, which { $fault ->
 check-unknown-key = unknown key "{ $key }"
 check-add-field = add { $field }
 check-correct-value = correct this value
+# What an author wrote below the front matter of a page.
+check-field-page-text = the page’s text
+check-shorten = shorten it
 check-remove-key = remove it, or use one of the keys that are allowed
 check-write-key = write "{ $key }"
 
 ## Files and folders
 
-check-folder-name = folder "{ $name }"
-check-folder-names = small letters, digits and single hyphens
+check-address-name = { $kind ->
+    [folder] folder
+   *[page] page
+  } "{ $name }"
+check-address-names = small letters, digits and single hyphens, at most { $most } of them
 check-rename-folder = rename the folder
 check-no-index = no index.md in the folder
 check-folder-holds = { $kind ->
@@ -64,6 +72,13 @@ check-correct-yaml = correct the YAML here
 check-yaml-nested = { $fault } (is this line indented like its neighbours? a text with a colon needs quotes: title: "Fish: a first piece")
 check-yaml-hash = { $fault } (# starts a comment: write ids in quotes, ["#eye"])
 check-yaml-alias = an alias without an anchor before it: { $alias }
+check-yaml-circle = an alias inside the very thing that it stands for: { $alias }
+check-yaml-flood = aliases beyond all use: more than { $aliases } of them, or of { $entries } entries when they are unfolded
+check-yaml-depth = more than { $most } lists and fields within each other
+check-yaml-long = more than { $most } words and signs
+check-yaml-documents = a second YAML document
+check-yaml-key-twice = a second key "{ $key }"
+check-yaml-tag = the tag { $tag }, and tags have no meaning here
 
 ## Settings
 
@@ -80,6 +95,15 @@ check-warning = warning  { $name }: { $warning }
 # Under the line of its kit.
 check-warning-inside = warning: { $warning }
 check-kit = { $kit }: leaves { $first } to { $last }, { $width } × { $height }, opening { $opening }, hold width { $hold }, { $hours }
+# After the first of very many messages.
+check-more = … and { $count ->
+    [one] { $count } message
+   *[other] { $count } messages
+} more, once these are mended.
+# The program itself failed. $fault: what it says, in English. $file: where the details stand.
+check-program-fault = Leaflight itself failed: { $fault }. This is no fault of yours; please report it with { $file }.
+check-program-fault-unwritten = Leaflight itself failed: { $fault }. This is no fault of yours; please report it.
+check-note = note  { $note }
 check-nothing-built = Nothing was built; dist is as it was.
 check-left-out = Left out until this is corrected:
 check-kit-count = { $kits ->
@@ -94,3 +118,10 @@ check-kits-and-classes = { $kits ->
    *[other] { $classes } classes
   } in dist: open { $page }
 check-no-address = No url in { $file } or { $variable }: left out site map, feed, canonical addresses, link previews and the page for missing addresses.
+
+# Files in a folder that nothing names; $names is a list, or its beginning.
+check-strays = { $folder }: left alone, as nothing here names { $count ->
+    [one] it
+   *[other] them
+}: { $names }
+check-strays-more = { $names } and { $more } more

@@ -46,7 +46,7 @@ front-levels-out-of-order = "{ $level }" at { $depth } mm after "{ $before }" at
 front-levels-inward = depths that increase from the first level (front) to the last (back)
 front-order-levels = put the levels in order or deepen this one
 front-level-twice = a second level "{ $level }"
-front-level-names = a name of its own for each level
+front-level-names = a name of its own for each level, also without its capitals
 front-rename = rename one of them
 front-backgrounds = { $count ->
     [one] { $count } level with background: true
@@ -66,6 +66,11 @@ front-add-gauge-line = correct the number or add the line to gauge.lines
 # $levels: names of levels
 front-a-level = a level: { $levels }
 
+## Sheets
+
+front-sheet-twice = a second sheet "{ $sheet }"
+front-sheet-names = each sheet once, under a name of its own
+
 ## Versions
 
 front-version-order = { $date } below { $above }
@@ -78,12 +83,11 @@ front-version-names = a name of its own for each version
 
 front-file-missing = "{ $file }" is not there
 front-file-outside = "{ $file }" is outside the kit folder
-front-file-folder = "{ $file }" is a folder
-front-file-link = "{ $file }" is a link to a file outside the kit folder
+# $what: a message about the file: a folder
+front-file-is = "{ $file }": { $what }
 front-file-inside = a file in the kit folder
 front-file-among = a file in the kit folder (it holds { $files })
 front-add-file = correct the name or add the file
-front-name-file = name the file itself
 front-copy-file = { $kind ->
     [photo] copy the photo into the kit folder
    *[picture] copy the picture beside index.md
@@ -95,6 +99,8 @@ front-no-photo = "{ $file }" is not a photo
 front-save-photo = save it as one of these
 # $fault: the words of the program that reads photos, in English.
 front-photo-unreadable = "{ $file }" cannot be read as a photo: { $fault }
+front-photo-pixels = "{ $file }" has { $megapixels } megapixels
+front-photo-most-pixels = a photo of at most { $most } megapixels
 front-photo-kinds = a whole photo: { $kinds }
 front-save-photo-again = open it in a photo program and save it again
 front-picture-shapes = filled shapes, paths, groups and use, as the guide’s reference lists them
@@ -194,3 +200,16 @@ front-plates-cell = plates: "{ $cell }"
 front-plates-form = page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300
 front-correct-table = correct the table here
 front-correct-cell = correct this cell
+
+## What is told below a front matter, in Markdown
+
+# Both name what a message is about.
+story-picture = picture in the text
+story-link = link in the text
+story-picture-elsewhere = a picture from elsewhere: { $address }
+story-save-picture = save it in this folder and name that file; pages fetch nothing from other sites
+story-brackets = an address without spaces, or one in angle brackets: [words](<a file.jpg>)
+story-put-brackets = put angle brackets around the address
+story-nowhere = given { $address }, which leads to no page of this site
+story-pages = an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/
+story-correct-link = correct the link

@@ -39,10 +39,12 @@ guide-number = { $whole ->
 guide-number-between = { $number }, { $least } to { $most }
 guide-number-from = { $number }, { $least } or more
 guide-number-above = { $number } above { $above }
+guide-number-above-most = { $number } above { $above }, up to { $most }
 guide-degrees = degrees
 guide-seconds = seconds
 guide-minutes = minutes
 guide-text = text
+guide-text-most = text, up to { $most } characters
 guide-day = day as YYYY-MM-DD
 guide-address = web address
 guide-flag = true or false
@@ -60,6 +62,7 @@ guide-own-names = names of your own
 
 ## What is wrong with a page of the guide
 
+guide-rename = rename the file
 guide-reference-field = reference
 guide-figure-field = figure
 # $names as they are typed.

@@ -1,5 +1,5 @@
 import { clearBrowsers } from "../browser/browser-leftovers.ts";
-import { foreseen } from "../errors/foreseen.ts";
+import { tellFailure } from "../errors/command.ts";
 import { isLibraryOpen } from "../library/current-library.ts";
 import { speakFirst } from "../library/first-words.ts";
 import { holdServed } from "../making/hold-served.ts";
@@ -26,8 +26,7 @@ export function registerServing(config: SiteConfig, base: string): void {
       clearBrowsers();
       await holdServed(base, output);
     } catch (error) {
-      console.error(foreseen(error) ?? error);
-      process.exit(1);
+      process.exit(tellFailure(error));
     }
   };
   const turn = async ({ runMode, directories }: Turn, side: "before pages" | "after pages"): Promise<void> => {
@@ -40,10 +39,7 @@ export function registerServing(config: SiteConfig, base: string): void {
   config.on("eleventy.after", (one: Turn) => turn(one, "after pages"));
 }
 
-/** @throws what nobody foresaw */
 function tell(error: unknown): void {
-  const told = foreseen(error);
-  if (told === undefined) throw error;
-  console.error(told);
-  if (!isLibraryOpen()) process.exit(1);
+  const code = tellFailure(error);
+  if (!isLibraryOpen()) process.exit(code);
 }

@@ -1,63 +1,54 @@
 import { mkdirSync, writeFileSync } from "node:fs";
-import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import sharp from "sharp";
-import type { Photo } from "../../core/kit/kit.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
-import { fieldName } from "../../input/files/schema-messages.ts";
-import { PHOTO_KINDS } from "../../input/kit/kit-files.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
 import { PHOTO_WIDTHS, photoFile } from "../../output/views/photo-files.ts";
-import * as say from "../../words/messages.ts";
+import { PhotoError, readPhoto, undecoded } from "./photos.ts";
+import type { SitePhoto } from "./site-photos.ts";
 
 /** Ground of a link preview, and the least of it around the picture, pixels. */
 const GROUND = { margin: 40, background: "#17130f" } as const;
 
 /**
- * Writes a kit's photos, turned upright, without metadata, as WebP and JPEG in several widths. `source` is the kit's folder
- * below the project `base`. @throws KitError naming the photos that cannot be read
+ * Writes photos of the project `base` below `output`: turned upright, without metadata, as WebP and JPEG in several widths.
+ * All were checked before; @throws KitError naming those that cannot be read now
  */
-export async function writePhotos(
-  { base, source, target }: { readonly base: string; readonly source: string; readonly target: string },
-  photos: readonly Photo[],
-): Promise<void> {
+export async function writePhotos(base: string, output: string, photos: readonly SitePhoto[]): Promise<void> {
   const messages: KitMessage[] = [];
-  for (const [i, photo] of photos.entries()) {
-    const original = await readFile(join(base, source, photo.file));
+  for (const { photo, stem, page, target, at } of photos) {
     try {
-      await sharp(original).stats();
+      const pictures = await scaled(photo.file, await readPhoto(base, page, photo.file));
+      const folder = join(output, target);
+      mkdirSync(join(folder, stem, ".."), { recursive: true });
+      for (const { width, kind, bytes } of pictures) writeFileSync(join(folder, photoFile(stem, width, kind)), bytes);
     } catch (error) {
-      messages.push(unreadable(`${source}/index.md`, i, photo.file, String((error as Error).message)));
-      continue;
+      if (!(error instanceof PhotoError)) throw error;
+      messages.push({ file: page, ...at, ...error.advice });
     }
-    mkdirSync(join(target, "photos"), { recursive: true });
-    for (const width of PHOTO_WIDTHS) await writePhoto(original, target, photo, width);
   }
   if (messages.length > 0) throw new KitError(messages);
 }
 
-async function writePhoto(original: Buffer, target: string, photo: Photo, width: number): Promise<void> {
-  const image = sharp(original).rotate().resize({ width, withoutEnlargement: true });
-  await image
-    .clone()
-    .webp({ quality: 78 })
-    .toFile(join(target, photoFile(photo, width, "webp")));
-  await image
-    .clone()
-    .jpeg({ quality: 80, mozjpeg: true })
-    .toFile(join(target, photoFile(photo, width, "jpg")));
+interface ScaledPhoto {
+  readonly width: number;
+  readonly kind: "webp" | "jpg";
+  readonly bytes: Buffer;
 }
 
-function unreadable(file: string, index: number, photo: string, fault: string): KitMessage {
-  return {
-    file,
-    line: undefined,
-    column: undefined,
-    field: fieldName(["photos", index, "file"]),
-    given: say.frontPhotoUnreadable({ file: photo, fault }),
-    allowed: say.frontPhotoKinds({ kinds: PHOTO_KINDS.join(", ") }),
-    remedy: say.frontSavePhotoAgain(),
-  };
+/** @throws PhotoError where the photo cannot be decoded */
+async function scaled(name: string, original: Buffer): Promise<ScaledPhoto[]> {
+  try {
+    const made: ScaledPhoto[] = [];
+    for (const width of PHOTO_WIDTHS) {
+      const image = sharp(original).rotate().resize({ width, withoutEnlargement: true });
+      made.push({ width, kind: "webp", bytes: await image.clone().webp({ quality: 78 }).toBuffer() });
+      made.push({ width, kind: "jpg", bytes: await image.clone().jpeg({ quality: 80, mozjpeg: true }).toBuffer() });
+    }
+    return made;
+  } catch (error) {
+    throw undecoded(name, error);
+  }
 }
 
 /** Draws the front picture large on a dark ground, for link previews. */

@@ -2,25 +2,35 @@ import { join } from "node:path";
 import type { GuidePage } from "../../core/guide/guide-page.ts";
 import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
-import { readCautions } from "../../input/cautions/read-cautions.ts";
+import type { Story } from "../../core/story/story.ts";
+import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
+import { cautionsFile, readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
+import type { Strays } from "../../input/files/strays.ts";
+import { type OwnFont, ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
 import { siteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
+import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { catalogueOf } from "../../input/words/fluent.ts";
 import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
-import type { Catalogue } from "../../words/message.ts";
+import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
+import { addressesOf } from "./addresses.ts";
+import { checkLetters } from "./check-letters.ts";
+import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
+import { siteStrays } from "./site-strays.ts";
+import { siteTexts } from "./site-texts.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
 export interface Library {
@@ -30,12 +40,23 @@ export interface Library {
   /** The guide in its order. */
   readonly guide: readonly GuidePage[];
   readonly settings: SiteSettings;
+  readonly catalogue: Catalogue;
+  /** Files that nothing names. */
+  readonly strays: readonly Strays[];
   /** The words of the site's language. */
-  readonly words: Catalogue;
+  readonly words: Words;
+  /** Fonts that the settings name. */
+  readonly fonts: readonly OwnFont[];
+  /** Every text that authors wrote, with its place. */
+  readonly texts: readonly AuthoredText[];
+  /** What may disappoint in the texts, in sentences. */
+  readonly warnings: readonly string[];
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
   readonly guidePage: (name: string) => GuidePage;
+  /** What is told on the page at an address below the site: `/kits/moon/`. */
+  readonly story: (page: string) => Story;
 }
 
 /**
@@ -56,26 +77,45 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     () => [],
   );
   const guide = gathering.all(readGuide(base, settings.language));
+  const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
+  const fonts = ownFonts(base, settings.fonts);
+  const texts = siteTexts(base, cautionsFile(base, settings.language));
+  const { wrong, warnings } = checkLetters(texts, fonts);
+  gathering.all({ made: [], messages: wrong });
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
-  const broken = foldersIn(root)
+  const broken = foldersIn(root, base)
     .map(slugOf)
     .filter((slug) => !kits.some((kit) => kit.slug === slug));
-  const plans = gathering
-    .all(readClasses(join(base, "content/classes"), base, { kits, broken }))
+  const held = gathering.all(readClasses(join(base, "content/classes"), base, { kits, broken }));
+  const plans = held
+    .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
+  const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
+  const stories = new Map<string, Story>([
+    ["/", catalogue.story],
+    ...stated.map(({ kit, story }) => [`/kits/${kit.slug}/`, story] as const),
+    ...held.map(({ plan, story }) => [`/classes/${plan.slug}/`, story] as const),
+  ]);
+  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
   gathering.stopWhereBroken();
   return {
     views,
-    classes: plans.map((plan) => viewClass(plan, views, cautions, settings.url)),
+    classes,
     cautions,
     guide,
     settings,
+    catalogue,
+    strays: [...siteStrays(base, catalogue.story), ...[...stated, ...held].flatMap(({ strays }) => strays)],
     words,
+    fonts,
+    texts,
+    warnings,
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
+    story: (page) => found([...stories], ([address]) => address === page, page)[1],
   };
 }
 

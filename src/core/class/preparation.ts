@@ -1,5 +1,5 @@
-import { fileName } from "../file-name.ts";
 import type { SheetLayout } from "../packing/lay-out.ts";
+import { sheetNames } from "../packing/sheet-sizes.ts";
 import type { PartKind } from "../window/part.ts";
 import type { SeatPart } from "./class-sheets.ts";
 
@@ -40,9 +40,10 @@ export interface NamedSheet {
 }
 
 export function namedSheets(layouts: readonly SheetLayout<SeatPart>[]): NamedSheet[] {
-  return layouts.flatMap((layout) =>
+  const names = sheetNames(layouts.map(({ sheet }) => sheet));
+  return layouts.flatMap((layout, i) =>
     layout.sheets.map((sheet) => ({
-      name: `${sheet.material}-${fileName(layout.sheet.name)}-${sheet.number}`,
+      name: `${sheet.material}-${names[i]!}-${sheet.number}`,
       size: layout.sheet,
       sheet,
     })),

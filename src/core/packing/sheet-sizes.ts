@@ -1,3 +1,4 @@
+import { fileNames } from "../file-name.ts";
 import type { SheetSize } from "../kit/kit.ts";
 import { MM_PER_INCH } from "../units/length.ts";
 
@@ -11,3 +12,11 @@ export const SHEET_SIZES = {
 export type SheetName = keyof typeof SHEET_SIZES;
 
 export const SHEET_NAMES = Object.keys(SHEET_SIZES) as [SheetName, ...SheetName[]];
+
+/** What the files of each sheet are called. */
+export function sheetNames(sheets: readonly SheetSize[]): string[] {
+  return fileNames(
+    sheets.map(({ name }) => name),
+    "own",
+  );
+}

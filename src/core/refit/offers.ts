@@ -61,11 +61,17 @@ function openingOffer(kit: Kit, fits: Fits): Change[] {
 /** As many leaves less, or else more, at each end. */
 function borderOffer(kit: Kit, fits: Fits): Change[] {
   const [before, after] = kit.fit.borderLeaves;
+  const { most } = BOUNDS.borderLeaves;
   const by = (more: number): readonly [number, number] => [Math.max(0, before + more), Math.max(0, after + more)];
   const allowed = (more: number): boolean => fits({ borderLeaves: by(more) });
   const more =
     nearestCount(0, -1, -Math.max(before, after), allowed) ??
-    nearestCount(0, 1, Math.floor((kit.book.leaves - before - after) / 2), allowed);
+    nearestCount(
+      0,
+      1,
+      Math.min(most - Math.max(before, after), Math.floor((kit.book.leaves - before - after) / 2)),
+      allowed,
+    );
   if (more === undefined) return [];
   const borderLeaves = by(more);
   return [{ says: [{ kind: "borders", before: borderLeaves[0], after: borderLeaves[1] }], change: { borderLeaves } }];

@@ -1,4 +1,4 @@
-import { fileName } from "../file-name.ts";
+import { fileNames } from "../file-name.ts";
 import { type Area, sizeOf } from "../geometry/area.ts";
 import { type Box, boxOf } from "../geometry/box.ts";
 import { simplify } from "../geometry/simplify.ts";
@@ -25,6 +25,10 @@ const CHORD_ERROR = 0.008;
  * where there is none); the others are smaller and go above it. Frames are their own.
  */
 export function motifParts(motifs: readonly Motif[], window: Box, light: LightWish | undefined): Part[] {
+  const names = fileNames(
+    motifs.map(({ name }) => name),
+    "other",
+  );
   const order = motifs.toSorted((a, b) => measured(b).filled - measured(a).filled);
   return order.map((motif, i): Part => {
     const { box } = measured(motif);
@@ -41,7 +45,7 @@ export function motifParts(motifs: readonly Motif[], window: Box, light: LightWi
       ring.map(([x, y]) => [(x - box.left) * scale, (y - box.top) * scale] as const),
     );
     return {
-      id: `motif-${fileName(motif.name)}`,
+      id: `motif-${names[motifs.indexOf(motif)]!}`,
       kind: i === 0 ? "largest-motif" : "motif",
       motif: motif.name,
       material: "card",

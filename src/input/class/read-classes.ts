@@ -1,44 +1,64 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { KitClass } from "../../core/class/kit-class.ts";
+import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
+import { toldOfFile } from "../files/file-message.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
-import { readFrontMatter } from "../files/front-matter.ts";
+import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
 import { problem } from "../files/problem.ts";
-import { type Readings, readEach } from "../files/readings.ts";
+import { entriesIn, readText } from "../files/read-file.ts";
+import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
+import { type Strays, straysIn } from "../files/strays.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
+import { readStory } from "../story/read-story.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { readBooks } from "./read-books.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { seatsOf } from "./seats.ts";
 import { stockOf } from "./stock.ts";
 
+/** A class as its folder states it. */
+export interface StatedClass {
+  readonly plan: KitClass;
+  readonly story: Story;
+  readonly strays: readonly Strays[];
+}
+
 /** Reads every folder under `root` (…/classes), in the order of their days; a class that cannot be held stops none of the others. */
-export function readClasses(root: string, base: string, kits: OfferedKits): Readings<KitClass> {
-  return readEach(foldersIn(root), (folder) => readClass(folder, base, kits));
+export function readClasses(root: string, base: string, kits: OfferedKits): Readings<StatedClass> {
+  return readListed(
+    () => foldersIn(root, base),
+    (folder) => readClass(folder, base, kits),
+  );
 }
 
 /** Reads a class's folder in the project `base`. @throws KitError with one message for each thing wrong. */
-export function readClass(folder: string, base: string, kits: OfferedKits): KitClass {
+export function readClass(folder: string, base: string, kits: OfferedKits): StatedClass {
   const { slug, file } = openFolder(folder, base, "class");
-  const yaml = readFrontMatter(file, readFileSync(join(folder, "index.md"), "utf8"));
+  const home = pathBelow(base, folder);
+  const text = pageText({ base, file, home });
+  const yaml = readFrontMatter(file, text);
   const parsed = classMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter() };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
-  return atPlace(file, yaml, () => toClass(slug, folder, base, parsed.data, kits));
+  return atPlace(file, yaml, () => {
+    const plan = toClass(slug, folder, base, parsed.data, kits);
+    const story = readStory({ base, folder }, file, text);
+    const { books } = parsed.data;
+    const named = ["index.md", ...(books === undefined ? [] : [books]), ...story.pictures.map((photo) => photo.file)];
+    return { plan, story, strays: straysIn(base, home, named) };
+  });
 }
 
 function toClass(slug: string, folder: string, base: string, data: ClassMatter, all: OfferedKits): KitClass {
   const kits = data.kits.map((name, i) => kitNamed(name, all, ["kits", i]));
   checkDays(data);
-  const table = data.books === undefined ? undefined : tableOf(folder, data.books);
-  const tableFile = table && pathBelow(base, table);
-  const rows = table && tableFile ? readBooks(tableFile, decode(readFileSync(table))) : [];
+  const table = data.books === undefined ? undefined : tableText(pathBelow(base, folder), base, data.books);
+  const rows = table ? readBooks(table.file, table.text) : [];
   return {
     slug,
     title: data.title,
@@ -48,7 +68,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     units: data.units,
     paper: data.paper,
     kits,
-    seats: seatsOf(data, rows, tableFile ?? "", kits),
+    seats: seatsOf(data, rows, table?.file ?? "", kits),
     sessions: sessionsOf(data),
     ready: data.ready,
     fittingShare: data.fittingShare,
@@ -86,18 +106,16 @@ function checkDays(data: ClassMatter): void {
   }
 }
 
-/** Spreadsheets save Unicode text also as UTF-16 with a byte order mark. */
-function decode(bytes: Buffer): string {
-  return bytes[0] === 0xff && bytes[1] === 0xfe ? bytes.toString("utf16le") : bytes.toString("utf8");
-}
-
-function tableOf(folder: string, name: string): string {
-  const path = join(folder, name);
-  const tables = readdirSync(folder).filter((entry) => entry.endsWith(".csv"));
-  if (!name.includes("/") && !name.includes("\\") && existsSync(path)) return path;
-  throw problem(["books"], {
-    given: say.frontFileMissing({ file: name }),
-    allowed: tables.length > 0 ? say.frontTableAmong({ files: tables.join(", ") }) : say.frontTableBeside(),
-    remedy: say.frontAddFile(),
-  });
+/** The table beside index.md: its file below the project, and its text. @throws ProblemError where it is not there; KitError where it is no text */
+function tableText(home: string, base: string, name: string): { readonly file: string; readonly text: string } {
+  const entries = toldOfFile(() => entriesIn(base, home)).map((entry) => entry.name);
+  // Some disks keep an accent apart from its letter.
+  const found = entries.find((entry) => entry.normalize() === name.normalize());
+  if (found === undefined) {
+    const tables = entries.filter((entry) => entry.endsWith(".csv"));
+    const allowed = tables.length > 0 ? say.frontTableAmong({ files: tables.join(", ") }) : say.frontTableBeside();
+    throw problem(["books"], { given: say.frontFileMissing({ file: name }), allowed, remedy: say.frontAddFile() });
+  }
+  const file = `${home}/${found}`;
+  return { file, text: toldOfFile(() => readText({ base, file, home, kind: "table" })) };
 }

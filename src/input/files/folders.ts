@@ -1,15 +1,22 @@
-import { existsSync, readdirSync } from "node:fs";
+import { statSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import * as say from "../../words/messages.ts";
+import { checkAddressName } from "./address-name.ts";
+import { toldOfFile } from "./file-message.ts";
 import { KitError } from "./message.ts";
+import { entriesIn } from "./read-file.ts";
+import { isThere, realPath } from "./real-path.ts";
 
 /** What a folder of `content` is made for. */
 export type FolderKind = "kit" | "class";
 
-/** The folders under `root`; without `root` there is none. */
-export function foldersIn(root: string): string[] {
-  const entries = existsSync(root) ? readdirSync(root, { withFileTypes: true }) : [];
-  return entries.filter((entry) => entry.isDirectory()).map((entry) => join(root, entry.name));
+/** The folders under `root` in the project `base`, also behind links; without `root` there is none. @throws KitError where it cannot be listed */
+export function foldersIn(root: string, base: string): string[] {
+  const entries = toldOfFile(() => entriesIn(base, pathBelow(base, root)));
+  const leadsToFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+  return entries
+    .filter((entry) => entry.isDirectory() || (entry.isSymbolicLink() && leadsToFolder(join(root, entry.name))))
+    .map((entry) => join(root, entry.name));
 }
 
 /** A folder's name, which becomes an address, and its index.md as the author knows it. @throws KitError */
@@ -21,11 +28,9 @@ export function openFolder(
   const slug = slugOf(folder);
   const file = pathBelow(base, join(folder, "index.md"));
   const whole = { file, line: undefined, column: undefined, field: say.checkFieldFolder({ kind }) };
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug)) {
-    const given = say.checkFolderName({ name: slug });
-    throw new KitError([{ ...whole, given, allowed: say.checkFolderNames(), remedy: say.checkRenameFolder() }]);
-  }
-  if (!existsSync(join(folder, "index.md"))) {
+  toldOfFile(() => realPath({ base, file: pathBelow(base, folder), kind: undefined }));
+  checkAddressName("folder", slug, { file, field: whole.field, remedy: say.checkRenameFolder() });
+  if (!isThere(base, file)) {
     const advice = { allowed: say.checkFolderHolds({ kind }), remedy: say.checkAddIndex() };
     throw new KitError([{ ...whole, given: say.checkNoIndex(), ...advice }]);
   }

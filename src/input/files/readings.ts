@@ -6,6 +6,13 @@ export interface Readings<T> {
   readonly messages: readonly KitMessage[];
 }
 
+/** Reads each of the things that `list` finds, where it finds them. */
+export function readListed<S, T>(list: () => readonly S[], read: (source: S) => T): Readings<T> {
+  const listed = readEach([list], (find) => find());
+  const { made, messages } = readEach(listed.made.flat(), read);
+  return { made, messages: [...listed.messages, ...messages] };
+}
+
 /** Reads each of several things; one that cannot be read stops none of the others. */
 export function readEach<S, T>(sources: readonly S[], read: (source: S) => T): Readings<T> {
   const made: T[] = [];

@@ -55,8 +55,17 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
   };
   if (given === undefined)
     return { ...about, given: say.checkNotGiven(), remedy: say.checkAddField({ field: String(path.at(-1) ?? whole) }) };
+  if (typeof given === "string" && issue.code === "too_big")
+    return { ...about, given: longWords(given), remedy: say.checkShorten() };
   const value = typeof given === "number" ? String(given) : JSON.stringify(given);
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
+}
+
+/** Of a text that is too long, what is enough to find it. */
+const BEGINNING = 40;
+
+function longWords(text: string): string {
+  return say.checkGivenLong({ count: text.length, value: JSON.stringify(`${text.slice(0, BEGINNING)}…`) });
 }
 
 function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {

@@ -1,6 +1,9 @@
-import { type Alias, type Document, isMap, isNode, isPair, isScalar, LineCounter, parseDocument, visit } from "yaml";
+import { type Document, isMap, isNode, isPair, isScalar, LineCounter } from "yaml";
 import * as say from "../../words/messages.ts";
 import { KitError } from "./message.ts";
+import { checkYaml } from "./yaml-check.ts";
+import { atParser, parseYaml } from "./yaml-document.ts";
+import { YamlFault } from "./yaml-fault.ts";
 
 /** Where something stands in a file, both from 1. */
 export interface FilePlace {
@@ -15,26 +18,26 @@ export interface YamlFile {
   readonly placeOf: (path: readonly PropertyKey[], key?: string) => FilePlace;
 }
 
-/** `above` is the number of the file's lines before the YAML, `whole` what all of it is called. @throws KitError when it is not YAML. */
+/**
+ * Reads YAML 1.2: one document, without tags of its own, each key once. `above` is the number of the file's lines before it,
+ * `whole` what all of it is called. @throws KitError at the first thing that is not so
+ */
 export function readYaml(file: string, yaml: string, above: number, whole: string): YamlFile {
   const lines = new LineCounter();
-  const document = parseDocument(yaml, { lineCounter: lines });
   const placeAt = (offset: number): FilePlace => {
     const { line, col } = lines.linePos(offset);
     return { line: line + above, column: col };
   };
-  const broken = (offset: number, given: string): KitError => {
-    const advice = { given, allowed: say.checkWellFormedYaml(), remedy: say.checkCorrectYaml() };
-    return new KitError([{ file, ...placeAt(offset), field: whole, ...advice }]);
-  };
-  const [error] = document.errors;
-  if (error) throw broken(error.pos[0], yamlFault(error.message.split("\n")[0]!.replace(/ at line \d+.*$/, "")));
-  const alias = unresolvedAlias(document);
-  if (alias) throw broken(alias.range![0], say.checkYamlAlias({ alias: `*${alias.source}` }));
-  return {
-    value: document.toJS() ?? {},
-    placeOf: (path, key) => placeAt(offsetOf(document, path, key)),
-  };
+  try {
+    const document = parseYaml(yaml, lines);
+    checkYaml(document);
+    const value: unknown = atParser(() => document.toJS({ maxAliasCount: -1 })) ?? {};
+    return { value, placeOf: (path, key) => placeAt(offsetOf(document, path, key)) };
+  } catch (error) {
+    if (!(error instanceof YamlFault)) throw error;
+    const advice = { given: error.message, allowed: say.checkWellFormedYaml(), remedy: say.checkCorrectYaml() };
+    throw new KitError([{ file, ...placeAt(error.offset), field: whole, ...advice }]);
+  }
 }
 
 function offsetOf(document: Document, path: readonly PropertyKey[], key: string | undefined): number {
@@ -55,23 +58,4 @@ function offsetOf(document: Document, path: readonly PropertyKey[], key: string 
     node = next;
   }
   return offset;
-}
-
-/** The parser's own words, with what they usually mean in a kit. */
-function yamlFault(fault: string): string {
-  if (/compact mapping|Nested mapping/i.test(fault)) return say.checkYamlNested({ fault });
-  if (/Comments must be separated/i.test(fault)) return say.checkYamlHash({ fault });
-  return fault;
-}
-
-function unresolvedAlias(document: Document): Alias | undefined {
-  let found: Alias | undefined;
-  visit(document, {
-    Alias: (_, alias) => {
-      if (alias.resolve(document)) return undefined;
-      found = alias;
-      return visit.BREAK;
-    },
-  });
-  return found;
 }

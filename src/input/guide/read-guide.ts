@@ -1,10 +1,11 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import { GUIDE_FIGURES, type GuidePage, type GuidePassage } from "../../core/guide/guide-page.ts";
 import { REFERENCES } from "../../core/guide/reference.ts";
 import * as say from "../../words/messages.ts";
-import { readFrontMatter } from "../files/front-matter.ts";
+import { checkAddressName } from "../files/address-name.ts";
+import { toldOfFile } from "../files/file-message.ts";
+import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError, type KitMessage } from "../files/message.ts";
+import { entriesIn } from "../files/read-file.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { SOURCE } from "../words/read-words.ts";
@@ -22,29 +23,29 @@ const DIRECTIVE = /^<!--\s*(reference|figure):\s*(\S*)\s*-->$/;
  */
 export function readGuide(base: string, language: string): Readings<GuidePage> {
   const languages = [...new Set([language, language.split("-")[0]!, SOURCE])];
-  const names = [...new Set(languages.flatMap((one) => pagesIn(base, one)))].sort();
-  const sources = names.map((name) => ({
-    name,
-    language: languages.find((one) => pagesIn(base, one).includes(name))!,
-  }));
-  const { made, messages } = readEach(sources, (source) => readPage(base, source));
-  return { made: made.toSorted((a, b) => a.order - b.order).map(({ page }) => page), messages };
+  const listed = readEach(languages, (one) => pagesIn(base, one));
+  const sources = Map.groupBy(listed.made.flat(), ({ name }) => name);
+  const { made, messages } = readEach([...sources.values()], ([nearest]) => readPage(base, nearest!));
+  const pages = made.toSorted((a, b) => a.order - b.order || (a.page.name < b.page.name ? -1 : 1));
+  return { made: pages.map(({ page }) => page), messages: [...listed.messages, ...messages] };
 }
 
-function pagesIn(base: string, language: string): string[] {
-  const folder = join(base, GUIDE_FOLDER, language);
-  const files = existsSync(folder) ? readdirSync(folder) : [];
-  return files.filter((file) => file.endsWith(".md")).map((file) => file.slice(0, -".md".length));
+/** A page's file: its name becomes an address. */
+interface PageFile {
+  readonly name: string;
+  readonly language: string;
 }
 
-function readPage(
-  base: string,
-  { name, language }: { readonly name: string; readonly language: string },
-): { readonly order: number; readonly page: GuidePage } {
+function pagesIn(base: string, language: string): PageFile[] {
+  return toldOfFile(() => entriesIn(base, `${GUIDE_FOLDER}/${language}`))
+    .filter((entry) => entry.name.endsWith(".md"))
+    .map((entry) => ({ name: entry.name.slice(0, -".md".length), language }));
+}
+
+function readPage(base: string, { name, language }: PageFile): { readonly order: number; readonly page: GuidePage } {
   const file = `${GUIDE_FOLDER}/${language}/${name}.md`;
-  const text = readFileSync(join(base, file), "utf8")
-    .replaceAll("\r\n", "\n")
-    .replace(/^\uFEFF/, "");
+  checkAddressName("page", name, { file, field: say.fileField({ kind: "page" }), remedy: say.guideRename() });
+  const text = pageText({ base, file }).replaceAll("\r\n", "\n");
   const yaml = readFrontMatter(file, text);
   const parsed = guideMatter.safeParse(yaml.value);
   if (!parsed.success) {

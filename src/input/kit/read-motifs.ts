@@ -1,10 +1,10 @@
-import { existsSync, readdirSync } from "node:fs";
-import { join } from "node:path";
 import { type Area, areaOfRings, outlinesOf, unite } from "../../core/geometry/area.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
+import { toldOfFile } from "../files/file-message.ts";
 import { KitError } from "../files/message.ts";
-import { type Readings, readEach } from "../files/readings.ts";
+import { entriesIn, readText } from "../files/read-file.ts";
+import { type Readings, readListed } from "../files/readings.ts";
 import type { PaintedShape } from "../svg/svg-picture.ts";
 import { readPicture } from "./read-picture.ts";
 
@@ -13,18 +13,23 @@ const FOLDER = "content/motifs";
 
 /** The motifs of the site in `base`: every SVG in their folder, by name, and the messages about those that are no silhouette. */
 export function readMotifs(base: string): Readings<Motif> {
-  const folder = join(base, FOLDER);
-  const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".svg")) : [];
-  return readEach(files.sort(), (file) => readMotif(base, file));
+  return readListed(
+    () => toldOfFile(() => entriesIn(base, FOLDER)).filter(({ name }) => name.toLowerCase().endsWith(".svg")),
+    ({ name }) => readMotif(base, name),
+  );
 }
 
 function readMotif(base: string, name: string): Motif {
   const file = `${FOLDER}/${name}`;
   const field = say.checkFieldMotif();
-  const { shapes } = readPicture(base, file, field);
+  const { shapes } = readPicture(
+    file,
+    toldOfFile(() => readText({ base, file, kind: "motif" })),
+    field,
+  );
   const area = areaOf(shapes);
   const pieces = piecesOf(area);
-  if (pieces === 1) return { name: name.replace(/\.svg$/, ""), area };
+  if (pieces === 1) return { name: name.replace(/\.svg$/i, ""), area };
   const advice = {
     given: say.frontMotifPieces({ pieces }),
     allowed: say.frontMotifOne(),

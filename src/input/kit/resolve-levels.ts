@@ -2,6 +2,7 @@ import { type Level, misplacedLevel } from "../../core/kit/kit.ts";
 import { tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
+import { indexOfTwin } from "../files/twins.ts";
 import type { FrontMatter } from "./schema.ts";
 
 /** The levels with their depths, checked. @throws ProblemError */
@@ -69,7 +70,7 @@ function checkOrder(levels: readonly Level[]): void {
 }
 
 function checkNames(levels: readonly Level[]): void {
-  const at = levels.findIndex(({ name }, i) => levels.findIndex((other) => other.name === name) !== i);
+  const at = indexOfTwin(levels.map(({ name }) => name));
   if (at < 0) return;
   throw problem(["levels", at, "name"], {
     given: say.frontLevelTwice({ level: levels[at]!.name }),

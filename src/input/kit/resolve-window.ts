@@ -3,6 +3,7 @@ import { SHEET_SIZES, type SheetName } from "../../core/packing/sheet-sizes.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
+import { indexOfTwin } from "../files/twins.ts";
 import type { FrontMatter } from "./schema.ts";
 
 /** The light and the window with their levels by number, and the sheets for the parts. @throws ProblemError */
@@ -30,10 +31,14 @@ export function resolveWindow(
   };
 }
 
-/** Sheets as they are named or measured; without any, the usual ones, first the one of the units' own lands. */
+/** Sheets as they are named or measured; without any, the usual ones, first the one of the units' own lands. @throws ProblemError where two have one name */
 export function sheetsOf(sheets: readonly (SheetName | SheetSize)[] | undefined, units: UnitSystem): SheetSize[] {
   const usual = units === "mm" ? (["a4", "letter", "12x12"] as const) : (["letter", "a4", "12x12"] as const);
-  return (sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEET_SIZES[sheet] : sheet));
+  const sizes = (sheets ?? usual).map((sheet) => (typeof sheet === "string" ? SHEET_SIZES[sheet] : sheet));
+  const twice = indexOfTwin(sizes.map(({ name }) => name));
+  if (twice < 0) return sizes;
+  const advice = { given: say.frontSheetTwice({ sheet: sizes[twice]!.name }), allowed: say.frontSheetNames() };
+  throw problem(["sheets", twice], { ...advice, remedy: say.frontRename() });
 }
 
 function numberOf(name: string, levels: readonly Level[], at: FieldPath): number {

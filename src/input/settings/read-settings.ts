@@ -1,10 +1,15 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
+import { atPlace } from "../files/at-place.ts";
+import { toldOfFile } from "../files/file-message.ts";
+import { foldersIn, slugOf } from "../files/folders.ts";
 import { KitError } from "../files/message.ts";
+import { readText } from "../files/read-file.ts";
+import { isThere } from "../files/real-path.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { readYaml } from "../files/yaml.ts";
+import { ownFonts } from "../fonts/own-fonts.ts";
 import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
 import { SETTINGS_FILE, settingsJsonSchema, siteSettings, siteUrl, URL_VARIABLE } from "./settings.ts";
 
@@ -14,8 +19,8 @@ import { SETTINGS_FILE, settingsJsonSchema, siteSettings, siteUrl, URL_VARIABLE 
  * @throws KitError with one message for each thing wrong.
  */
 export function readSettings(base: string, override: string | undefined): SiteSettings {
-  const path = join(base, SETTINGS_FILE);
-  const text = existsSync(path) ? readFileSync(path, "utf8").replace(/^\uFEFF/, "") : "";
+  const source = { base, file: SETTINGS_FILE, kind: "settings" } as const;
+  const text = isThere(base, SETTINGS_FILE) ? toldOfFile(() => readText(source)) : "";
   const whole = say.checkFieldSettings();
   const yaml = readYaml(SETTINGS_FILE, text, 0, whole);
   const parsed = siteSettings.safeParse(yaml.value);
@@ -33,15 +38,13 @@ export function readSettings(base: string, override: string | undefined): SiteSe
     };
     throw new KitError([{ file: SETTINGS_FILE, ...yaml.placeOf(["language"]), field: "language", ...advice }]);
   }
+  atPlace(SETTINGS_FILE, yaml, () => ownFonts(base, parsed.data.fonts));
   return override ? { ...parsed.data, url: readOverride(override) } : parsed.data;
 }
 
 /** Languages that the project has words in: the names of their folders. */
 function languagesOf(base: string): string[] {
-  const folder = join(base, WORDS_FOLDER);
-  const entries = existsSync(folder) ? readdirSync(folder, { withFileTypes: true }) : [];
-  const own = entries.filter((entry) => entry.isDirectory()).map((entry) => entry.name);
-  return [...new Set([SOURCE, ...own])];
+  return [...new Set([SOURCE, ...foldersIn(join(base, WORDS_FOLDER), base).map(slugOf)])];
 }
 
 function readOverride(given: string): string {

@@ -1,9 +1,10 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { Catalogue } from "../../words/message.ts";
 import { PSEUDO, pseudoWords } from "../../words/pseudo.ts";
+import { entriesIn, readText } from "../files/read-file.ts";
+import { isThere } from "../files/real-path.ts";
 import { argumentsOf, catalogueOf, readFluent, type WordsEntry } from "./fluent.ts";
 import { WordsError } from "./words-error.ts";
+import { toldOfWords } from "./words-file.ts";
 
 /** Where words stand below the project. */
 export const WORDS_FOLDER = "content/words";
@@ -31,9 +32,10 @@ export function readWords(base: string, language: string): Catalogue {
 
 /** All messages of a language's own folder but the site's own phrases. @throws WordsError also where an id stands twice */
 export function readLanguage(base: string, language: string): WordsEntry[] {
-  const folder = join(base, WORDS_FOLDER, language);
-  const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith(".ftl") && file !== OWN) : [];
-  const entries = files.sort().flatMap((file) => readFile(base, `${WORDS_FOLDER}/${language}/${file}`));
+  const folder = `${WORDS_FOLDER}/${language}`;
+  const files = toldOfWords(() => entriesIn(base, folder)).map(({ name }) => name);
+  const own = files.filter((file) => file.endsWith(".ftl") && file !== OWN);
+  const entries = own.flatMap((file) => readFile(base, `${folder}/${file}`));
   const seen = new Map<string, WordsEntry>();
   for (const entry of entries) {
     const before = seen.get(entry.id);
@@ -45,7 +47,12 @@ export function readLanguage(base: string, language: string): WordsEntry[] {
 }
 
 function readFile(base: string, file: string): WordsEntry[] {
-  return existsSync(join(base, file)) ? readFluent(file, readFileSync(join(base, file), "utf8")) : [];
+  return isThere(base, file)
+    ? readFluent(
+        file,
+        toldOfWords(() => readText({ base, file, kind: "words" })),
+      )
+    : [];
 }
 
 function checkKnown(entries: readonly WordsEntry[], source: Catalogue): void {

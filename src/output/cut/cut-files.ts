@@ -1,8 +1,8 @@
-import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
 import { type CutDrawing, OPERATIONS, REFERENCE, referencePath, toolPaths } from "../../core/packing/operation.ts";
 import { extentOf } from "../../core/packing/pack.ts";
+import { sheetNames } from "../../core/packing/sheet-sizes.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import { tidy } from "../../core/units/length.ts";
 import type { Part } from "../../core/window/part.ts";
@@ -31,9 +31,10 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
   const parts = partsOf(pattern.window);
   const about = aboutKit(kit, pattern, pattern.window);
   const single = parts.flatMap((part) => versions(part.id, partDrawing(part, kit, about)));
-  const sheets = kit.sheets.flatMap((size) =>
+  const names = sheetNames(kit.sheets);
+  const sheets = kit.sheets.flatMap((size, i) =>
     layOut(parts, size).sheets.flatMap((sheet) =>
-      versions(`sheet-${fileName(size.name)}-${sheet.material}-${sheet.number}`, {
+      versions(`sheet-${names[i]!}-${sheet.material}-${sheet.number}`, {
         title: say.cutSheetTitle({
           title: kit.title,
           material: materialName(sheet.material),

@@ -35,7 +35,7 @@ function missingKits(kits: readonly KitView[], link: LinkTo): Markup {
   if (kits.length === 0) return false;
   const items = kits.map(
     ({ slug, kit }) => html`
-<li><a href="${link(`/kits/${slug}/index.html`)}"><img src="${link(`/kits/${slug}/front.svg`)}" alt="" width="64" height="64"><span>${kit.title}</span></a></li>`,
+<li><a href="${link(`/kits/${slug}/index.html`)}"><img src="${link(`/kits/${slug}/front.svg`)}" alt="" width="64" height="64"><span dir="auto">${kit.title}</span></a></li>`,
   );
   return html`<nav aria-labelledby="missing-kits"><h2 id="missing-kits">${say.siteMissingKits()}</h2>
 <ul class="missing-kits">${items}

@@ -1,7 +1,7 @@
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
-import { fileName } from "../../core/file-name.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
+import { sheetNames } from "../../core/packing/sheet-sizes.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { PanelKind } from "../../core/window/panel.ts";
@@ -77,14 +77,15 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   const { window } = pattern;
   if (!window) return undefined;
   const parts = partsOf(window);
+  const names = sheetNames(kit.sheets);
   return {
     layers: windowLayers(window),
     parts: parts.map((part) => partView(part, window, kit.units)),
-    sheets: kit.sheets.map((sheet) => {
+    sheets: kit.sheets.map((sheet, i) => {
       const { sheets, tooLarge } = layOut(parts, sheet);
       return {
         name: sheet.name,
-        files: sheets.map((laid) => `sheet-${fileName(sheet.name)}-${laid.material}-${laid.number}`),
+        files: sheets.map((laid) => `sheet-${names[i]!}-${laid.material}-${laid.number}`),
         note: tooLarge.length > 0 ? say.kitSheetTooSmall({ parts: rowText(tooLarge.map(partName)) }) : "",
       };
     }),

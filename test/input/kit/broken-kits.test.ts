@@ -62,7 +62,13 @@ const BROKEN: readonly Broken[] = [
     name: "the same key twice",
     kit: MOON,
     text: [["  leaves: 204\n", "  leaves: 204\n  leaves: 205\n"]],
-    want: { at: "leaves: 205", field: "front matter", given: "unique", allowed: "well-formed YAML", remedy: "correct" },
+    want: {
+      at: "leaves: 205",
+      field: "front matter",
+      given: 'second key "leaves"',
+      allowed: "well-formed YAML",
+      remedy: "correct",
+    },
   },
   {
     name: "an alias that leads nowhere",
@@ -293,9 +299,9 @@ const BROKEN: readonly Broken[] = [
     want: {
       at: "file",
       field: "picture.file",
-      given: "link to a file outside",
-      allowed: "in the kit folder",
-      remedy: "copy",
+      given: '"moon.svg": a link that leads out of kits/harbour-moon',
+      allowed: "what is in kits/harbour-moon itself",
+      remedy: "in place of the link",
     },
   },
   {
@@ -318,7 +324,7 @@ const BROKEN: readonly Broken[] = [
       rmSync(join(folder, "moon.svg"));
       mkdirSync(join(folder, "moon.svg"));
     },
-    want: { at: "file", field: "picture.file", given: '"moon.svg"', allowed: "file", remedy: /./ },
+    want: { at: "file", field: "picture.file", given: '"moon.svg": a folder', allowed: "SVG", remedy: "put the file" },
   },
   {
     name: "words in the picture's place",

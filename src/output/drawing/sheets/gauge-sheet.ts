@@ -5,6 +5,7 @@ import type { UnitSystem } from "../../../core/units/length.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
+import { shortName } from "../../../words/short-name.ts";
 import { boxPath, uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { sizeWithin } from "../words-width.ts";
@@ -41,6 +42,8 @@ export function gaugeSheet(kit: Kit): string {
 function lineOnGauge(line: GaugeLine, index: number, left: number, height: number, units: UnitSystem): string {
   const x = left + line.depth;
   const used = line.levels.length > 0;
+  const foot = Math.min(65 + (index % 2) * 60, height - 4);
+  const words = lineText(line, units);
   return [
     tag("path", {
       d: uprightPath([x, TOP], height, 3),
@@ -50,10 +53,10 @@ function lineOnGauge(line: GaugeLine, index: number, left: number, height: numbe
       "stroke-dasharray": used ? "3.6 0.9" : "1.8 0.9",
     }),
     ...holes(x, height, used),
-    text(0, 0, lineText(line, units), {
-      "font-size": used ? 3.4 : 2.8,
+    text(0, 0, words, {
+      "font-size": sizeWithin(foot, words, used ? 3.4 : 2.8),
       "font-weight": used ? 600 : 400,
-      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + Math.min(65 + (index % 2) * 60, height - 4))}) rotate(-90)`,
+      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + foot)}) rotate(-90)`,
     }),
     ...(used ? [levelNumbers(line, x, TOP + height + 4.4)] : []),
   ].join("");
@@ -91,7 +94,7 @@ function lineText(line: GaugeLine, units: UnitSystem): string {
 }
 
 function levelsText({ levels }: GaugeLine): string {
-  return rowText(levels.map(({ number, name }) => say.drawGaugeLevel({ number, level: name })));
+  return rowText(levels.map(({ number, name }) => say.drawGaugeLevel({ number, level: shortName(name) })));
 }
 
 /** The gauge's lines as a list beside it, where the sheet has room. */
