@@ -43,7 +43,7 @@ export async function compareCheckAndBuild({
       if (tally.printed >= print) return;
       tally.printed += 1;
       const { views, classes, settings } = currentLibrary();
-      const quiet = () => ({ line: () => undefined, step: () => undefined });
+      const quiet = () => ({ line: () => undefined, note: () => undefined, step: () => undefined });
       await printPackets(join(base, "out"), views, classes, settings.url, quiet);
     } finally {
       rmSync(base, { recursive: true, force: true });
