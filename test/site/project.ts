@@ -56,10 +56,12 @@ export interface ProjectOptions {
   readonly classes?: boolean;
   /** A folder of printed packets that need not be printed again. */
   readonly packets?: string;
+  /** The folder that the project's lies in. */
+  readonly parent?: string;
 }
 
-export function makeProject({ kits, classes = false, packets }: ProjectOptions = {}): Project {
-  const folder = mkdtempSync(join(tmpdir(), "leaflight-"));
+export function makeProject({ kits, classes = false, packets, parent = tmpdir() }: ProjectOptions = {}): Project {
+  const folder = mkdtempSync(join(parent, "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
     symlinkSync(join(ROOT, name), join(folder, name), statSync(join(ROOT, name)).isDirectory() ? "junction" : "file");
   for (const path of PROGRAM_CONTENT) cpSync(join(ROOT, path), join(folder, path), { recursive: true });

@@ -10,11 +10,10 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { brotliDecompress } from "node:zlib";
 import * as say from "../../words/messages.ts";
-import { packageVersion } from "../kept/package-version.ts";
+import { usedPackage } from "../kept/used-package.ts";
 import { atExit } from "../making/at-exit.ts";
 import { ownName } from "../making/owner.ts";
 import { removeAll } from "../making/remove.ts";
@@ -22,11 +21,11 @@ import { BrowserError } from "./browser-error.ts";
 import { type ArchivedFile, filesOfTar } from "./tar.ts";
 import { holds, isPrivate } from "./verified.ts";
 
-/** The package's folder; its archives are what an unpacked browser is compared with. */
-const PACKAGE = join(dirname(fileURLToPath(import.meta.resolve("@sparticuz/chromium"))), "../..");
+/** The archives in the package are what an unpacked browser is compared with. */
+const { folder: PACKAGE, version: PACKAGED_VERSION } = usedPackage("@sparticuz/chromium");
 const PROGRAM = "chromium";
 
-export const PACKAGED_VERSION = packageVersion("@sparticuz/chromium");
+export { PACKAGED_VERSION };
 
 /** Libraries that bare systems lack, and fonts for them, beside the packaged browser. */
 export const LIBRARIES = "libraries";

@@ -4,7 +4,7 @@ import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { minify } from "terser";
 import { KeptFiles } from "../kept/kept-files.ts";
-import { packageVersion } from "../kept/package-version.ts";
+import { usedPackage } from "../kept/used-package.ts";
 import type { Library } from "../library/library.ts";
 import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { wordsPlugin } from "./words-plugin.ts";
@@ -68,7 +68,7 @@ const SMALLER = { ecma: 2020, compress: { passes: 3 } } as const;
 /** A bundled script, about 5% smaller than the bundler leaves it; it takes seconds, so it is kept. */
 async function smaller(script: string, kept: KeptFiles): Promise<string> {
   const key = KeptFiles.key(
-    createHash("sha256").update(`${packageVersion("terser")} ${JSON.stringify(SMALLER)} ${script}`),
+    createHash("sha256").update(`${usedPackage("terser").version} ${JSON.stringify(SMALLER)} ${script}`),
   );
   const whole = kept.take(key);
   if (whole) return whole.toString("utf8");

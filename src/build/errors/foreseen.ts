@@ -3,6 +3,7 @@ import { KitError } from "../../input/files/message.ts";
 import { formatWordsMessage, WordsError } from "../../input/words/words-error.ts";
 import { printable, shortened } from "../../words/printable.ts";
 import { BuildError } from "./build-error.ts";
+import { diskFault } from "./disk-fault.ts";
 
 /** The most letters of what a command tells of the machine. */
 const MOST = 4000;
@@ -11,5 +12,16 @@ const MOST = 4000;
 export function foreseen(error: unknown): string | undefined {
   if (error instanceof WordsError) return error.messages.map(formatWordsMessage).join("\n");
   if (error instanceof KitError) return formatMessages(error.messages);
-  return error instanceof BuildError ? shortened(printable(error.message, true), MOST) : undefined;
+  const told = error instanceof BuildError ? error : ofDisk(error);
+  return told && shortened(printable(told.message, true), MOST);
+}
+
+/** What the system refused, also where nobody waited for it. */
+function ofDisk(error: unknown): BuildError | undefined {
+  try {
+    return diskFault(error, process.cwd());
+  } catch {
+    // There may be no words yet to say it with.
+    return undefined;
+  }
 }

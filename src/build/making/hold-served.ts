@@ -1,8 +1,8 @@
 import { basename, join, resolve, sep } from "node:path";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
+import { diskFault } from "../errors/disk-fault.ts";
 import { atExit } from "./at-exit.ts";
-import { diskFault } from "./disk-fault.ts";
 import { holdLock } from "./lock.ts";
 import { removeAll } from "./remove.ts";
 import { clearLeftovers, openWorkshop } from "./workshop.ts";

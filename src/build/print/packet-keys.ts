@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { KeptFiles } from "../kept/kept-files.ts";
-import { packageVersion } from "../kept/package-version.ts";
+import { usedPackage } from "../kept/used-package.ts";
 import type { PrintJob } from "./print-job.ts";
 
 /** What makes PDFs, beside the browser. */
@@ -16,10 +16,13 @@ export class PacketKeys {
   /** The same for all pages of a site. */
   readonly #common: Buffer;
 
-  /** `also` names what else decides how a PDF comes out. */
-  constructor(output: string, also: readonly string[]) {
+  readonly #address: string;
+
+  /** `browser` is the version of the browser that prints, `address` the site's, which links lead to. */
+  constructor(output: string, browser: string, address = "") {
+    this.#address = address;
     const hash = createHash("sha256");
-    hash.update(JSON.stringify([PACKAGES.map(packageVersion), also]));
+    hash.update(JSON.stringify([PACKAGES.map((name) => usedPackage(name).version), browser]));
     for (const folder of [join(output, "bundle"), join(output, "assets/fonts"), ...ROOMS])
       for (const file of readdirSync(folder).sort()) hash.update(readFileSync(join(folder, file)));
     this.#common = hash.digest();
@@ -27,7 +30,9 @@ export class PacketKeys {
 
   of({ page, pictures, title, footer, paper }: PrintJob): string {
     const hash = createHash("sha256").update(this.#common);
-    for (const file of [page, ...pictures]) hash.update(createHash("sha256").update(readFileSync(file)).digest());
-    return KeptFiles.key(hash.update(JSON.stringify([title, footer, paper])));
+    const [html, ...shown] = [page, ...pictures].map((file) => readFileSync(file));
+    for (const bytes of [html!, ...shown]) hash.update(createHash("sha256").update(bytes).digest());
+    const address = html!.includes("<a ") ? this.#address : "";
+    return KeptFiles.key(hash.update(JSON.stringify([title, footer, paper, address])));
   }
 }

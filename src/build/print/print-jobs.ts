@@ -19,7 +19,7 @@ export async function printJobs(
   { address, log }: { readonly address: string | undefined; readonly log: (count: number) => PrintLog },
 ): Promise<void> {
   if (jobs.length === 0) return;
-  const keys = new PacketKeys(output, [await browserVersion(), address ?? ""]);
+  const keys = new PacketKeys(output, await browserVersion(), address);
   const kept = new KeptFiles(CACHE, "pdf");
   const stale = jobs.filter((job) => {
     const pdf = kept.take(keys.of(job));

@@ -1,5 +1,5 @@
 import * as say from "../../words/messages.ts";
-import { BuildError } from "../errors/build-error.ts";
+import { BuildError } from "./build-error.ts";
 
 /** What the system says when it cannot write or read, in words with a remedy. */
 const FAULTS = {
