@@ -3016,8 +3016,20 @@ export const pictureRootTransform = (): string => say("picture-root-transform");
 export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
 /** more than {most} levels of groups: flatten groups */
 export const pictureManyLevels = (args: { readonly most: Word }): string => say("picture-many-levels", args);
-/** the picture shows more than {most} elements: simplify it */
+/** the picture has more than {most} elements, those shown again among them: simplify it */
 export const pictureManyElements = (args: { readonly most: Word }): string => say("picture-many-elements", args);
+/** the outlines together are more than {most} times as long as the picture: remove hidden shapes — $most counts widths and heights of the picture. */
+export const pictureLongOutlines = (args: { readonly most: Word }): string => say("picture-long-outlines", args);
+/** the picture has more styles than can be tried on its elements: simplify them */
+export const pictureManyStyles = (): string => say("picture-many-styles");
+/** more than {most} namespaces: save the drawing as plain SVG — Prefixes such as xlink in xmlns:xlink. */
+export const picturePrefixes = (args: { readonly most: Word }): string => say("picture-prefixes", args);
+/** a document type of more than {most} letters: save the drawing as plain SVG */
+export const pictureDoctype = (args: { readonly most: Word }): string => say("picture-doctype", args);
+/** it says encoding={encoding} of itself and is UTF-8: correct that, or save it anew — $encoding: a name in quotes: "UTF-16" */
+export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
+/** and {more} note more|{more} notes more of this kind — Under twenty notes about a picture. */
+export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
 /** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
 /** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
