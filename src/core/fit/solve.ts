@@ -1,5 +1,5 @@
 import type { Fan } from "../fan/fan.ts";
-import { frontWidth, type LeafRange, type Viewpoint } from "../fan/front.ts";
+import { frontWidth, frontWidths, type LeafRange, type Viewpoint } from "../fan/front.ts";
 import type { FitFailure } from "../findings/failure.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { greatest } from "../geometry/greatest.ts";
@@ -71,13 +71,16 @@ function solveOpening(height: number, count: number, frame: Frame): Solution | F
 
 function solveLeaves(height: number, opening: number, frame: Frame): Solution | FitFailure {
   const wanted = height * frame.aspect;
-  const most = widthAt(frame, opening, frame.mostLeaves);
-  const last = frame.mostLeaves > 2 ? most - widthAt(frame, opening, frame.mostLeaves - 1) : 0;
+  const range: LeafRange = { first: frame.firstIndex, count: frame.mostLeaves };
+  const width = frontWidths({ ...frame.fan, opening }, range, frame.frontDepth, frame.view);
+  const most = width(frame.mostLeaves);
+  const last = frame.mostLeaves > 2 ? most - width(frame.mostLeaves - 1) : 0;
   if (wanted > most + last / 2) return leavesShowTooLittle(height, opening, most, frame);
   let best = 2;
+  let off = Math.abs(width(best) - wanted);
   for (let count = 3; count <= frame.mostLeaves; count += 1) {
-    const nearer = Math.abs(widthAt(frame, opening, count) - wanted) < Math.abs(widthAt(frame, opening, best) - wanted);
-    if (nearer) best = count;
+    const offHere = Math.abs(width(count) - wanted);
+    if (offHere < off) [best, off] = [count, offHere];
   }
   return solution(frame, best, height, opening);
 }
