@@ -3,6 +3,7 @@ import { frontWidth, frontWidths, type LeafRange, type Viewpoint } from "../fan/
 import type { FitFailure } from "../findings/failure.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { greatest } from "../geometry/greatest.ts";
+import { nearestCount } from "../geometry/nearest.ts";
 import type { PictureLeaves, Shape } from "./shape.ts";
 
 /** What stays the same while one quantity is solved. */
@@ -120,11 +121,10 @@ function leavesShowTooLittle(height: number, opening: number, most: number, fram
 
 /** Fewest picture leaves of the whole book that show `wanted` at some opening, starting at its middle. */
 function fewestLeaves(wanted: number, more: number, frame: Frame): number | undefined {
-  for (let count = more + 1; count <= frame.fan.leaves; count += 1) {
+  return nearestCount(more, 1, frame.fan.leaves, (count) => {
     const inMiddle = { ...frame, firstIndex: Math.floor((frame.fan.leaves - count) / 2) };
-    if (widthAt(inMiddle, openingOfMost(count, inMiddle), count) >= wanted) return count;
-  }
-  return undefined;
+    return widthAt(inMiddle, openingOfMost(count, inMiddle), count) >= wanted;
+  });
 }
 
 /**

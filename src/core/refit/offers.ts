@@ -1,4 +1,5 @@
 import { openingOf } from "../fit/shape.ts";
+import { nearestCount } from "../geometry/nearest.ts";
 import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { tryFit } from "../pattern/compute.ts";
@@ -7,7 +8,6 @@ import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
-import { nearestCount } from "./nearest.ts";
 import type { Change, Fits, Offer } from "./offer.ts";
 import { type Refit, refitKit } from "./refit.ts";
 import { Trials } from "./trials.ts";
