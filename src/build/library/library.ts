@@ -25,6 +25,7 @@ import { checkLetters } from "./check-letters.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
 import { siteTexts } from "./site-texts.ts";
+import { smallLetters } from "./small-letters.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
 export interface Library {
@@ -80,6 +81,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     .all(readClasses(join(base, "content/classes"), base, { kits, broken }))
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
   gathering.stopWhereBroken();
+  const small = views.flatMap((view) => smallLetters(view.kit, texts, fonts));
   return {
     views,
     classes: plans.map((plan) => viewClass(plan, views, cautions, settings.url)),
@@ -89,7 +91,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     words,
     fonts,
     texts,
-    warnings,
+    warnings: [...warnings, ...small],
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
