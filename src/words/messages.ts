@@ -1958,11 +1958,11 @@ export const loadRefit = (): string => say("load-refit");
 export const loadPacket = (): string => say("load-packet");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
-/** "{file}", which is not there — $file: path of a font file. */
+/** “{file}”, which is not there — $file: path of a font file. */
 export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
-/** "{file}", which is no file, or a larger one */
+/** “{file}”, which is no file, or a larger one */
 export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
-/** "{file}", which is no font of one face */
+/** “{file}”, which is no font of one face */
 export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
 /** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
 export const fontFiles = (args: { readonly most: Word; readonly files: Word }): string => say("font-files", args);
@@ -1978,6 +1978,8 @@ export const fontLetter = (args: { readonly letter: Word; readonly code: Word })
 export const fontCovered = (): string => say("font-covered");
 /** put a font that has it|them into content/fonts and name it under fonts in content/site.yaml, or write it otherwise */
 export const fontDoName = (args: { readonly count: number }): string => say("font-do-name", args);
+/** {place}  {field}: on the gauge its letters would be {height} mm high, which is hard to read; shorten it — A level’s name on the gauge. $height: of its letters in mm, without the unit. */
+export const fontSmall = (args: { readonly place: Word; readonly field: Word; readonly height: Word }): string => say("font-small", args);
 /** {place}  {field}: {given}; readers see it in a font of their own, or as a box. To be sure: {remedy} — A text that only pages show. $place: file, line and column. */
 export const fontWarning = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly remedy: Word }): string => say("font-warning", args);
 /** given "{value}" */
@@ -2144,6 +2146,24 @@ export const frontShapesBelong = (): string => say("front-shapes-belong");
 export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
+/** nothing of level “{level}” shows: {shapes} cover it. Put its shapes behind them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** nothing of level “{level}” shows: its shapes are too small */
+export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
+/** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
+export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
+/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
+export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
+/** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
+export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
+/** the picture, which gives no leaf a cut */
+export const frontPictureFlat = (): string => say("front-picture-flat");
+/** a picture with at least two levels that the leaves show */
+export const frontPictureCuts = (): string => say("front-picture-cuts");
+/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
+export const frontPictureShow = (): string => say("front-picture-show");
 /** every level but the background has at least one */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
 /** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */

@@ -7,14 +7,14 @@ const SHARES: readonly (readonly [RegExp, number])[] = [
   [/ /, 0.2],
   [/[!'’,.:;Iijl|]/, 0.33],
   [/[-()[\]frt]/, 0.39],
-  [/[%@MWmw]/, 0.88],
-  [/[—…ÆŒæœМЖФШЩЫЮжмфшщыю]/, 0.97],
+  [/[%&@MWŴmwŵ]/, 0.9],
+  [/[—…ÆŒæœ¼½¾ŉφψωώЉЊЖМФШЩЫЮжмфшщыюљњ]/, 0.97],
   [/\p{Lu}/u, 0.78],
 ];
 /** From here on letters are as wide as they are high: scripts of East Asia, symbols, emoji. */
 const SQUARE = 0x2e80;
 /** Any other letter. */
-const OTHER = 0.6;
+const OTHER = 0.62;
 /** By so much the kinds are too wide in words of all kinds: it counts where most letters are wide. */
 const SPARE = 1;
 
