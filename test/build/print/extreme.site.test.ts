@@ -3,13 +3,14 @@ import { join } from "node:path";
 import { PDFDict, PDFDocument, PDFName } from "@cantoo/pdf-lib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import { FOLDER } from "../../site/address.ts";
 import { WAYS, writeExtremes } from "../../site/extreme.ts";
 import { makeProject, type Project } from "../../site/project.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 import { pageOverflow } from "../site/pseudo/page-overflow.ts";
 import { readPdf } from "./read-pdf.ts";
 
-const ADDRESS = `https://${"folds.".repeat(20)}example.org/quay/`;
+const ADDRESS = `https://${"folds.".repeat(18)}example.org/${FOLDER}/`;
 
 describe("texts as long as they may be", () => {
   let project: Project;
