@@ -2078,17 +2078,17 @@ export const frontVersionTwice = (args: { readonly version: Word }): string => s
 export const frontVersionNames = (): string => say("front-version-names");
 /** "{file}" is not there */
 export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
-/** "{file}" is outside the kit folder */
+/** "{file}" is outside its folder */
 export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
 /** "{file}": {what} — $what: a message about the file: a folder */
 export const frontFileIs = (args: { readonly file: Word; readonly what: Word }): string => say("front-file-is", args);
-/** a file in the kit folder */
+/** a file beside index.md */
 export const frontFileInside = (): string => say("front-file-inside");
-/** a file in the kit folder (it holds {files}) */
+/** a file beside index.md (there are {files}) */
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** copy the photo into the kit folder|copy the picture beside index.md */
+/** copy the photo beside index.md|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);

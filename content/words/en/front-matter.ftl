@@ -82,14 +82,14 @@ front-version-names = a name of its own for each version
 ## Files of a kit
 
 front-file-missing = "{ $file }" is not there
-front-file-outside = "{ $file }" is outside the kit folder
+front-file-outside = "{ $file }" is outside its folder
 # $what: a message about the file: a folder
 front-file-is = "{ $file }": { $what }
-front-file-inside = a file in the kit folder
-front-file-among = a file in the kit folder (it holds { $files })
+front-file-inside = a file beside index.md
+front-file-among = a file beside index.md (there are { $files })
 front-add-file = correct the name or add the file
 front-copy-file = { $kind ->
-    [photo] copy the photo into the kit folder
+    [photo] copy the photo beside index.md
    *[picture] copy the picture beside index.md
   }
 front-no-svg = "{ $file }" is not an SVG file
