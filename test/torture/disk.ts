@@ -18,7 +18,7 @@ export async function fillDisk(count: number, bench: Bench): Promise<void> {
     const filler = join(disk, "filler");
     let full = 0;
     for (let i = 0; i < count && bench.goesOn(); i += 1) {
-      states.forget();
+      if (i % 2 === 0) states.forget();
       const { bavail, bsize } = statfsSync(disk);
       const room = Math.round(bench.random() * 8 * MB);
       writeFileSync(filler, Buffer.alloc(Math.max(0, bavail * bsize - room)));
@@ -31,7 +31,7 @@ export async function fillDisk(count: number, bench: Bench): Promise<void> {
       }
       rmSync(filler);
       holdNothingLeft(states.project);
-      await states.build("old");
+      if (states.state() !== "old") await states.build("old");
     }
     bench.say(`${full} of ${count} builds stopped by a full disk`);
   } finally {

@@ -12,6 +12,12 @@ export function removeAll(path: string): string[] {
   return left.length > 0 ? left : attempt(path, () => rmdirSync(path));
 }
 
+/** Removes all below a path, also while threads of this process end what they were writing there. */
+export function removeBusy(path: string): void {
+  for (let tries = 0; removeAll(path).length > 0 && tries < 20; tries += 1)
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 25);
+}
+
 /** What stands in a folder; one that its owner locked is opened for it. */
 function namesIn(folder: string): string[] | undefined {
   try {

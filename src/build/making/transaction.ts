@@ -5,7 +5,7 @@ import { BuildError } from "../errors/build-error.ts";
 import { diskFault } from "../errors/disk-fault.ts";
 import { atExit } from "./at-exit.ts";
 import { holdLock } from "./lock.ts";
-import { removeAll } from "./remove.ts";
+import { removeAll, removeBusy } from "./remove.ts";
 import { mendSwap, newSite, type Step, swap } from "./swap.ts";
 import { syncAll } from "./sync-all.ts";
 import { clearLeftovers, openWorkshop, ownFolder } from "./workshop.ts";
@@ -66,18 +66,20 @@ async function makeAndSwap<T>(
 ): Promise<T> {
   const own = ownFolder(workshop);
   const folder = join(workshop, own);
-  const clear = (): string[] => removeAll(folder);
-  const cleared = atExit(clear);
+  // What was begun beside a failure may still write when that is told: so it is cleared again at the end.
+  const cleared = atExit(() => removeBusy(folder));
   try {
     const site = newSite({ workshop, own });
     const result = await make(site);
     await syncAll(site);
     swap({ workshop, own, target }, step);
     step("clear");
-    return result;
-  } finally {
-    tellLeft(clear(), tell);
+    tellLeft(removeAll(folder), tell);
     cleared();
+    return result;
+  } catch (error) {
+    removeAll(folder);
+    throw error;
   }
 }
 
