@@ -2926,10 +2926,36 @@ export const offlineFull = (): string => say("offline-full");
 export const offlineUnreachable = (): string => say("offline-unreachable");
 /** A newer version is ready. */
 export const offlineNewer = (): string => say("offline-newer");
+/** A newer version is in use. Reload this page to see it. — Another window of the site took the newer version over. */
+export const offlineTakenOver = (): string => say("offline-taken-over");
+/** A newer version is there, but could not be saved whole. This device stays at the one it has and tries again later. */
+export const offlineUpdateFailed = (): string => say("offline-update-failed");
 /** Reload */
 export const offlineReload = (): string => say("offline-reload");
 /** Later */
 export const offlineLater = (): string => say("offline-later");
+/** Close */
+export const offlineClose = (): string => say("offline-close");
+/** The site could not be reached. */
+export const offlineHostUnreachable = (): string => say("offline-host-unreachable");
+/** The site is no longer there: its host answers that it has nothing at this address. */
+export const offlineHostGone = (): string => say("offline-host-gone");
+/** The site’s host answers with something that is not this site. */
+export const offlineHostWrong = (): string => say("offline-host-wrong");
+/** What you see is kept on this device: version {version} of {day}. — $version as the kit's author names it, $day such as 3 October 2026. */
+export const offlineSeenEdition = (args: { readonly version: Word; readonly day: Word }): string => say("offline-seen-edition", args);
+/** What you see is kept on this device. */
+export const offlineSeen = (): string => say("offline-seen");
+/** The site has a newer version */
+export const offlineFileNewerHeading = (): string => say("offline-file-newer-heading");
+/** This file belongs to a newer version of the kit than the one on this device. Open the kit, wait until the newer version is ready, and reload. */
+export const offlineFileNewer = (): string => say("offline-file-newer");
+/** This file is not on this device */
+export const offlineFileHeading = (): string => say("offline-file-heading");
+/** The site’s host answered with something that is not this file. Try it again later, or in another network. */
+export const offlineFileWrong = (): string => say("offline-file-wrong");
+/** The kit on this device is version {version} of {day}. */
+export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: large-print table */
