@@ -142,7 +142,7 @@ export const STAGES: readonly Stage[] = [
     makes: ["sw.js", "kits/*/offline.json"],
     serving: "left out",
     run: async ({ output }) => {
-      await writeOffline(output);
+      await writeOffline(output, currentLibrary().views);
     },
   },
   {

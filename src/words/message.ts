@@ -50,7 +50,7 @@ const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
 /** An argument as it stands in a message; words that run the other way do not turn those around them (Unicode's isolates). */
 export function written(value: Word): string {
   if (typeof value === "number") return numberFormat().format(value);
-  return RIGHT_TO_LEFT.test(value) ? `\u2068${value}\u2069` : value;
+  return RIGHT_TO_LEFT.test(value) && !value.includes("\u2068") ? `\u2068${value}\u2069` : value;
 }
 
 /** The choice for a value: by itself, or by the plural category of a number; otherwise the other one. */

@@ -1958,11 +1958,11 @@ export const loadRefit = (): string => say("load-refit");
 export const loadPacket = (): string => say("load-packet");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
-/** "{file}", which is not there — $file: path of a font file. */
+/** “{file}”, which is not there — $file: path of a font file. */
 export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
-/** "{file}", which is no file, or a larger one */
+/** “{file}”, which is no file, or a larger one */
 export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
-/** "{file}", which is no font of one face */
+/** “{file}”, which is no font of one face */
 export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
 /** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
 export const fontFiles = (args: { readonly most: Word; readonly files: Word }): string => say("font-files", args);
@@ -1978,6 +1978,8 @@ export const fontLetter = (args: { readonly letter: Word; readonly code: Word })
 export const fontCovered = (): string => say("font-covered");
 /** put a font that has it|them into content/fonts and name it under fonts in content/site.yaml, or write it otherwise */
 export const fontDoName = (args: { readonly count: number }): string => say("font-do-name", args);
+/** {place}  {field}: on the gauge its letters would be {height} mm high, which is hard to read; shorten it — A level’s name on the gauge. $height: of its letters in mm, without the unit. */
+export const fontSmall = (args: { readonly place: Word; readonly field: Word; readonly height: Word }): string => say("font-small", args);
 /** {place}  {field}: {given}; readers see it in a font of their own, or as a box. To be sure: {remedy} — A text that only pages show. $place: file, line and column. */
 export const fontWarning = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly remedy: Word }): string => say("font-warning", args);
 /** given "{value}" */
@@ -2076,17 +2078,17 @@ export const frontVersionTwice = (args: { readonly version: Word }): string => s
 export const frontVersionNames = (): string => say("front-version-names");
 /** "{file}" is not there */
 export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
-/** "{file}" is outside the kit folder */
+/** "{file}" is outside its folder */
 export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
 /** "{file}": {what} — $what: a message about the file: a folder */
 export const frontFileIs = (args: { readonly file: Word; readonly what: Word }): string => say("front-file-is", args);
-/** a file in the kit folder */
+/** a file beside index.md */
 export const frontFileInside = (): string => say("front-file-inside");
-/** a file in the kit folder (it holds {files}) */
+/** a file beside index.md (there are {files}) */
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** copy the photo into the kit folder|copy the picture beside index.md */
+/** copy the photo beside index.md|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
@@ -2144,6 +2146,24 @@ export const frontShapesBelong = (): string => say("front-shapes-belong");
 export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
+/** nothing of level “{level}” shows: {shapes} cover it. Put its shapes behind them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** nothing of level “{level}” shows: its shapes are too small */
+export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
+/** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
+export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
+/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
+export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
+/** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
+export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
+/** the picture, which gives no leaf a cut */
+export const frontPictureFlat = (): string => say("front-picture-flat");
+/** a picture with at least two levels that the leaves show */
+export const frontPictureCuts = (): string => say("front-picture-cuts");
+/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
+export const frontPictureShow = (): string => say("front-picture-show");
 /** every level but the background has at least one */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
 /** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
@@ -2906,10 +2926,36 @@ export const offlineFull = (): string => say("offline-full");
 export const offlineUnreachable = (): string => say("offline-unreachable");
 /** A newer version is ready. */
 export const offlineNewer = (): string => say("offline-newer");
+/** A newer version is in use. Reload this page to see it. — Another window of the site took the newer version over. */
+export const offlineTakenOver = (): string => say("offline-taken-over");
+/** A newer version is there, but could not be saved whole. This device stays at the one it has and tries again later. */
+export const offlineUpdateFailed = (): string => say("offline-update-failed");
 /** Reload */
 export const offlineReload = (): string => say("offline-reload");
 /** Later */
 export const offlineLater = (): string => say("offline-later");
+/** Close */
+export const offlineClose = (): string => say("offline-close");
+/** The site could not be reached. */
+export const offlineHostUnreachable = (): string => say("offline-host-unreachable");
+/** The site is no longer there: its host answers that it has nothing at this address. */
+export const offlineHostGone = (): string => say("offline-host-gone");
+/** The site’s host answers with something that is not this site. */
+export const offlineHostWrong = (): string => say("offline-host-wrong");
+/** What you see is kept on this device: version {version} of {day}. — $version as the kit's author names it, $day such as 3 October 2026. */
+export const offlineSeenEdition = (args: { readonly version: Word; readonly day: Word }): string => say("offline-seen-edition", args);
+/** What you see is kept on this device. */
+export const offlineSeen = (): string => say("offline-seen");
+/** The site has a newer version */
+export const offlineFileNewerHeading = (): string => say("offline-file-newer-heading");
+/** This file belongs to a newer version of the kit than the one on this device. Open the kit, wait until the newer version is ready, and reload. */
+export const offlineFileNewer = (): string => say("offline-file-newer");
+/** This file is not on this device */
+export const offlineFileHeading = (): string => say("offline-file-heading");
+/** The site’s host answered with something that is not this file. Try it again later, or in another network. */
+export const offlineFileWrong = (): string => say("offline-file-wrong");
+/** The kit on this device is version {version} of {day}. */
+export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: large-print table */
@@ -3016,8 +3062,20 @@ export const pictureRootTransform = (): string => say("picture-root-transform");
 export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
 /** more than {most} levels of groups: flatten groups */
 export const pictureManyLevels = (args: { readonly most: Word }): string => say("picture-many-levels", args);
-/** the picture shows more than {most} elements: simplify it */
+/** the picture has more than {most} elements, those shown again among them: simplify it */
 export const pictureManyElements = (args: { readonly most: Word }): string => say("picture-many-elements", args);
+/** the outlines together are more than {most} times as long as the picture: remove hidden shapes — $most counts widths and heights of the picture. */
+export const pictureLongOutlines = (args: { readonly most: Word }): string => say("picture-long-outlines", args);
+/** the picture has more styles than can be tried on its elements: simplify them */
+export const pictureManyStyles = (): string => say("picture-many-styles");
+/** more than {most} namespaces: save the drawing as plain SVG — Prefixes such as xlink in xmlns:xlink. */
+export const picturePrefixes = (args: { readonly most: Word }): string => say("picture-prefixes", args);
+/** a document type of more than {most} letters: save the drawing as plain SVG */
+export const pictureDoctype = (args: { readonly most: Word }): string => say("picture-doctype", args);
+/** it says encoding={encoding} of itself and is UTF-8: correct that, or save it anew — $encoding: a name in quotes: "UTF-16" */
+export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
+/** and {more} note more|{more} notes more of this kind — Under twenty notes about a picture. */
+export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
 /** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
 /** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */

@@ -19,7 +19,7 @@ const PATH = /^(src|test|content|layouts|\.github)\/\S*$|^[\w-]+\.(md|json)$/;
 const MADE = /^(kit-data|round-data|pattern|offline|index)\.(js|json|md)$/;
 
 /** Examples that a maker or translator follows, and files that they may add. */
-const EXAMPLES = /^content\/(kits\/first-moon|classes\/winter-evenings\/index\.md|words\/cautions\.yaml)/;
+const EXAMPLES = /^content\/(kits\/first-moon|classes\/winter-evenings\/index\.md|words\/cautions\.yaml|fonts$)/;
 
 /** What a document names between back-ticks, outside its blocks of code. */
 function named(text: string): string[] {

@@ -4,17 +4,28 @@ import { stringify } from "yaml";
 import { fixtureFolder, fixtureFrontMatter } from "../input/kit/kit-folders.ts";
 import type { Project } from "./project.ts";
 
-/** A text of exactly so many characters. */
-type Written = (length: number) => string;
+/** A text of exactly so many characters; neighbouring fields may be written differently. */
+type Write = (length: number) => string;
 
-/** Ways to fill a field to its last character: no space at all, words, an address, and scripts whose letters are wide. */
-export const WRITTEN = {
-  word: (length) => "W".repeat(length),
-  words: (length) => repeated("Wide words whose many letters make lines ", length),
-  address: (length) => repeated("https://folds.example.org/WWWW-quay/", length),
-  cyrillic: (length) => repeated("ШИРОКОЩЕКАЯЖЖЫЮ", length),
-  greek: (length) => repeated("ΩΜΕΓΑΛΟΓΡΑΜΜΑΤΟΣΏ", length),
-} as const satisfies Readonly<Record<string, Written>>;
+const WORD: Write = (length) => "W".repeat(length);
+const MIXED: readonly Write[] = [
+  (length) => repeated("Wide words whose many letters make lines ", length),
+  (length) => repeated("https://folds.example.org/WWWW-quay/", length),
+  (length) => repeated("ШИРОКОЩЕКАЯЖЖЫЮ", length),
+  (length) => repeated("ΩΜΕΓΑΛΟΓΡΑΜΜΑΤΟΣΏ", length),
+];
+
+/** Ways to fill fields to their last character: no space at all; or words, an address, and scripts whose letters are wide, in turns. */
+export const WAYS = ["word", "mixed"] as const;
+
+function writer(way: (typeof WAYS)[number]): Write {
+  let turn = 0;
+  if (way === "word") return WORD;
+  return (length) => {
+    turn += 1;
+    return MIXED[turn % MIXED.length]!(length);
+  };
+}
 
 function repeated(text: string, length: number): string {
   const whole = text.repeat(Math.ceil(length / text.length)).slice(0, length);
@@ -25,7 +36,7 @@ function repeated(text: string, length: number): string {
 const LONGEST = { title: 120, summary: 500, name: 60, line: 120, note: 300, unit: 30, currency: 12, version: 20 };
 
 /** A kit with a light, a window and as many levels as there may be, each of its texts as long as it may be. */
-function extremeMatter(written: Written): object {
+function extremeMatter(written: Write): object {
   const matter = fixtureFrontMatter("harbour-moon");
   const { title, summary, name, line, note, unit, currency, version } = LONGEST;
   const numbered = (length: number, i: number): string => `${written(length - 2)}${String(i).padStart(2, "0")}`;
@@ -60,7 +71,7 @@ function extremeMatter(written: Written): object {
   };
 }
 
-function extremeClass(written: Written, kit: string): object {
+function extremeClass(written: Write, kit: string): object {
   const { title, summary, name, line, currency } = LONGEST;
   const { book } = fixtureFrontMatter("harbour-moon");
   const sessions = [14, 21, 28].map((day) => ({ title: written(name), date: `2027-01-${day}`, minutes: 150 }));
@@ -84,17 +95,20 @@ function extremeClass(written: Written, kit: string): object {
   };
 }
 
-/** Writes an extreme kit, and a class of it, for each way to write. */
+/** Writes an extreme kit, and a class of it, for each way to fill fields; the classes print on both papers. */
 export function writeExtremes(project: Project): void {
   const picture = fixtureFrontMatter("harbour-moon").picture.file;
-  for (const [name, written] of Object.entries(WRITTEN)) {
-    const kit = `extreme-${name}`;
-    const story = `${written(1000)}\n`;
-    project.write(`content/kits/${kit}/index.md`, `---\n${stringify(extremeMatter(written))}---\n${story}`);
-    project.write(`content/kits/${kit}/${picture}`, readFileSync(join(fixtureFolder("harbour-moon"), picture), "utf8"));
-    project.write(
-      `content/classes/class-${name}/index.md`,
-      `---\n${stringify(extremeClass(written, kit))}---\n${story}`,
-    );
+  const drawn = readFileSync(join(fixtureFolder("harbour-moon"), picture), "utf8");
+  for (const way of WAYS) {
+    const write = writer(way);
+    const kit = `extreme-${way}`;
+    project.write(`content/kits/${kit}/index.md`, page(extremeMatter(write), write));
+    project.write(`content/kits/${kit}/${picture}`, drawn);
+    const paper = way === "word" ? "a4" : "letter";
+    project.write(`content/classes/class-${way}/index.md`, page({ ...extremeClass(write, kit), paper }, write));
   }
+}
+
+function page(matter: object, write: Write): string {
+  return `---\n${stringify(matter)}---\n${write(1000)}\n`;
 }

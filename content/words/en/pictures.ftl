@@ -15,7 +15,20 @@ picture-no-size = <svg> has no size: add viewBox="0 0 width height"
 picture-root-transform = <svg> transform is not supported: move it to a <g> around the content
 picture-many-points = the picture needs more than { $most } points: simplify it
 picture-many-levels = more than { $most } levels of groups: flatten groups
-picture-many-elements = the picture shows more than { $most } elements: simplify it
+picture-many-elements = the picture has more than { $most } elements, those shown again among them: simplify it
+# $most counts widths and heights of the picture.
+picture-long-outlines = the outlines together are more than { $most } times as long as the picture: remove hidden shapes
+picture-many-styles = the picture has more styles than can be tried on its elements: simplify them
+# Prefixes such as xlink in xmlns:xlink.
+picture-prefixes = more than { $most } namespaces: save the drawing as plain SVG
+picture-doctype = a document type of more than { $most } letters: save the drawing as plain SVG
+# $encoding: a name in quotes: "UTF-16"
+picture-encoding = it says encoding={ $encoding } of itself and is UTF-8: correct that, or save it anew
+# Under twenty notes about a picture.
+picture-more-notes = and { $more ->
+    [one] { $more } note more
+   *[other] { $more } notes more
+  } of this kind
 
 ## Elements
 

@@ -13,9 +13,12 @@ export function fontOf({ source }: Face): FontFile {
   return found;
 }
 
-/** Whether packets have a letter for a character: in one of their own faces or in a font that the settings name. */
+/**
+ * Whether packets have a letter for a character: in their text face, which also stands in for headings, or in a font that the
+ * settings name.
+ */
 export function coverage(own: readonly OwnFont[]): (codePoint: number) => boolean {
-  const faces = facesFor("print");
+  const faces = facesFor("print").filter(({ family, weight }) => family === "Source Sans 3" && weight === "400");
   const answers = new Map<number, boolean>();
   return (codePoint) => {
     const answered = answers.get(codePoint);

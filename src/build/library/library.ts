@@ -31,6 +31,7 @@ import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
 import { siteStrays } from "./site-strays.ts";
 import { siteTexts } from "./site-texts.ts";
+import { smallLetters } from "./small-letters.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
 export interface Library {
@@ -100,6 +101,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   ]);
   gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
   gathering.stopWhereBroken();
+  const small = views.flatMap((view) => smallLetters(view.kit, texts, fonts));
   return {
     views,
     classes,
@@ -111,7 +113,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     words,
     fonts,
     texts,
-    warnings,
+    warnings: [...warnings, ...small],
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),

@@ -71,12 +71,12 @@ export function fromQueryAddress(address: AddressParameters): QueryRead {
   return { query: { book: bookFigures(refit), ...wishes }, ignored, noWishes };
 }
 
-/** Hours as written, with a point or a comma; undefined where it is no number of hours above 0, at most 999. */
+/** Hours as written, with a point or a comma; undefined where it is no number of hours from a quarter to 999. */
 export function readHours(text: string): number | undefined {
   const plain = text.trim().replace(",", ".");
   if (!/^(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
   const hours = Number(plain);
-  return hours > 0 && hours <= 999 ? hours : undefined;
+  return hours >= 0.25 && hours <= 999 ? hours : undefined;
 }
 
 function readLevels(text: string): number | undefined {

@@ -19,14 +19,15 @@ export function bezierChords(points: readonly Point[], tolerance: number): numbe
 
 /** The point of a Bézier curve of any degree at `t` in 0…1, by de Casteljau's construction. */
 export function bezierPoint(points: readonly Point[], t: number): Point {
-  let row = points;
-  while (row.length > 1) {
-    row = row.slice(1).map((q, i): Point => {
-      const p = row[i]!;
-      return [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];
-    });
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  for (let last = points.length - 1; last > 0; last -= 1) {
+    for (let i = 0; i < last; i += 1) {
+      xs[i] = xs[i]! + (xs[i + 1]! - xs[i]!) * t;
+      ys[i] = ys[i]! + (ys[i + 1]! - ys[i]!) * t;
+    }
   }
-  return row[0]!;
+  return [xs[0]!, ys[0]!];
 }
 
 /**

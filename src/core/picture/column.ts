@@ -20,10 +20,18 @@ interface Edge {
   readonly winding: 1 | -1;
 }
 
-interface IndexedShape {
+/** The edges of a shape near a line. */
+interface NearShape {
   readonly level: number;
   readonly rule: FillRule;
-  readonly buckets: readonly (readonly Edge[])[];
+  readonly edges: Edge[];
+}
+
+/** Where a shape covers the line. */
+interface Cover {
+  readonly from: number;
+  readonly to: number;
+  readonly level: number;
 }
 
 const BUCKETS = 256;
@@ -44,34 +52,43 @@ export function readColumns(map: LevelMap): ColumnReader {
 }
 
 function columnReader(map: LevelMap): ColumnReader {
-  const shapes = map.shapes.map((shape) => indexShape(shape, map.width));
+  const buckets: NearShape[][] = Array.from({ length: BUCKETS }, () => []);
+  for (const shape of map.shapes) indexShape(shape, map.width, buckets);
   return (x) => {
-    let runs: ColumnRun[] = [{ from: 0, to: map.height, level: map.background }];
-    if (x < 0 || x > map.width) return runs;
-    const bucket = Math.min(BUCKETS - 1, Math.floor((x / map.width) * BUCKETS));
-    for (const shape of shapes) {
-      for (const [from, to] of insideRuns(shape.buckets[bucket]!, shape.rule, x)) {
-        runs = layOver(runs, Math.max(0, from), Math.min(map.height, to), shape.level);
+    if (x < 0 || x > map.width) return [{ from: 0, to: map.height, level: map.background }];
+    const covers: Cover[] = [];
+    for (const { level, rule, edges } of buckets[Math.min(BUCKETS - 1, bucketOf(x, map.width))]!) {
+      for (const [from, to] of insideRuns(edges, rule, x)) {
+        const cover = { from: Math.max(0, from), to: Math.min(map.height, to), level };
+        if (cover.to > cover.from) covers.push(cover);
       }
     }
-    return runs;
+    return uppermost(covers, map);
   };
 }
 
-function indexShape(shape: LevelShape, width: number): IndexedShape {
-  const buckets: Edge[][] = Array.from({ length: BUCKETS }, () => []);
-  for (const ring of shape.rings) {
+function bucketOf(x: number, width: number): number {
+  return Math.floor((x / width) * BUCKETS);
+}
+
+function indexShape({ level, rule, rings }: LevelShape, width: number, buckets: readonly NearShape[][]): void {
+  const own = new Map<number, Edge[]>();
+  for (const ring of rings) {
     ring.forEach(([ax, ay], i) => {
       const [bx, by] = ring[(i + 1) % ring.length]!;
       if (ax === bx) return;
       const edge: Edge =
         ax < bx ? { x0: ax, y0: ay, x1: bx, y1: by, winding: 1 } : { x0: bx, y0: by, x1: ax, y1: ay, winding: -1 };
-      const first = Math.max(0, Math.floor((edge.x0 / width) * BUCKETS));
-      const last = Math.min(BUCKETS - 1, Math.floor((edge.x1 / width) * BUCKETS));
-      for (let bucket = first; bucket <= last; bucket += 1) buckets[bucket]!.push(edge);
+      const first = Math.max(0, bucketOf(edge.x0, width));
+      const last = Math.min(BUCKETS - 1, bucketOf(edge.x1, width));
+      for (let bucket = first; bucket <= last; bucket += 1) {
+        const edges = own.get(bucket);
+        if (edges) edges.push(edge);
+        else own.set(bucket, [edge]);
+      }
     });
   }
-  return { level: shape.level, rule: shape.rule, buckets };
+  for (const [bucket, edges] of own) buckets[bucket]!.push({ level, rule, edges });
 }
 
 /** Where the line lies inside, by the fill rule (SVG 2, painting, "Winding rule"). */
@@ -100,23 +117,38 @@ function isInside(winding: number, crossed: number, rule: FillRule): boolean {
   return rule === "nonzero" ? winding !== 0 : crossed % 2 === 1;
 }
 
-function layOver(runs: readonly ColumnRun[], from: number, to: number, level: number): ColumnRun[] {
-  if (to <= from) return [...runs];
-  const laid: ColumnRun[] = [];
-  const push = (run: ColumnRun): void => {
-    const last = laid.at(-1);
-    if (run.to <= run.from) return;
-    if (last && last.level === run.level) laid[laid.length - 1] = { ...last, to: run.to };
-    else laid.push(run);
+/** The level of the last of the covers at each place: their ends cut the line, and each cut is painted once, the last cover first. */
+function uppermost(covers: readonly Cover[], { height, background }: LevelMap): ColumnRun[] {
+  const ends = covers.flatMap(({ from, to }) => [from, to]);
+  const order = ends.map((_, end) => end).sort((a, b) => ends[a]! - ends[b]!);
+  const placeOf: number[] = [];
+  for (const [place, end] of order.entries()) placeOf[end] = place;
+  const levels: (number | undefined)[] = [];
+  // The next cut that is not painted, as far as it is known.
+  const next = order.map((_, place) => place);
+  const free = (from: number): number => {
+    let at = from;
+    while (next[at] !== at) at = next[at] = next[next[at]!]!;
+    return at;
   };
-  let placed = false;
-  for (const run of runs) {
-    push({ ...run, to: Math.min(run.to, from) });
-    if (!placed && run.to > from) {
-      push({ from, to, level });
-      placed = true;
+  for (let i = covers.length - 1; i >= 0; i -= 1) {
+    const end = placeOf[2 * i + 1]!;
+    for (let at = free(placeOf[2 * i]!); at < end; at = free(at)) {
+      levels[at] = covers[i]!.level;
+      next[at] = at + 1;
     }
-    push({ ...run, from: Math.max(run.from, to) });
   }
-  return laid;
+  const runs: ColumnRun[] = [];
+  let from = 0;
+  const run = (to: number, level: number): void => {
+    const last = runs.at(-1);
+    if (to <= from) return;
+    if (last?.level === level) runs[runs.length - 1] = { ...last, to };
+    else runs.push({ from, to, level });
+    from = to;
+  };
+  const endAt = (place: number): number => (place < order.length ? ends[order[place]!]! : height);
+  run(endAt(0), background);
+  for (const place of order.keys()) run(endAt(place + 1), levels[place] ?? background);
+  return runs;
 }

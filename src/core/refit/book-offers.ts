@@ -1,8 +1,8 @@
 import { caliper } from "../book/book.ts";
 import { leafNumber } from "../book/leaf-number.ts";
+import { nearestCount } from "../geometry/nearest.ts";
 import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
-import { nearestCount } from "./nearest.ts";
 import type { Change, Fits } from "./offer.ts";
 import type { Refit } from "./refit.ts";
 

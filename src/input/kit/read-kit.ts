@@ -21,6 +21,7 @@ import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
+import { unseenLevels } from "./unseen-levels.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit as its folder states it, not yet computed. */
@@ -79,9 +80,11 @@ function pictureOf(
 ): { map: LevelMap; notes: string[] } {
   const { file, text } = pictureText(folder, picture.file);
   const painted = readPicture(file, text, say.checkFieldPicture());
+  const map = assignLevels(painted, picture.levels, levels, file);
+  const found = [...painted.notes, ...unseenLevels(painted, map, levels)];
   return {
-    map: assignLevels(painted, picture.levels, levels, file),
-    notes: painted.notes.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
+    map,
+    notes: found.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
   };
 }
 

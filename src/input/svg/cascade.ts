@@ -1,8 +1,9 @@
 import type { Element } from "@xmldom/xmldom";
 import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
-import { matches } from "./css-selector.ts";
+import { MOST_DECLARATIONS } from "./picture-bounds.ts";
 import { PictureError, quoted } from "./picture-error.ts";
+import { RuleIndex } from "./rule-index.ts";
 import { INITIAL_STYLE, isStyleProperty, PROPERTY_NAMES, propertyRule, type Style } from "./style-property.ts";
 import { type Declaration, parseDeclarations, type StyleRule } from "./style-sheet.ts";
 
@@ -17,9 +18,35 @@ interface Candidate extends Declaration {
 
 const MARKERS = ["marker-start", "marker-mid", "marker-end"];
 
-/** Picks the winning declaration of every property for an element: importance, origin, specificity, then order. */
-export function declaredStyle(element: Element, sheet: readonly StyleRule[]): DeclaredStyle {
-  const candidates = [...fromAttributes(element), ...fromSheet(element, sheet), ...fromStyleAttribute(element)];
+/** What the elements of a picture say themselves; an element is asked once, however often it is shown. */
+export class Cascade {
+  readonly #rules: RuleIndex;
+  readonly #known = new Map<Element, DeclaredStyle>();
+  #declarations = 0;
+
+  constructor(sheet: readonly StyleRule[]) {
+    this.#rules = new RuleIndex(sheet);
+  }
+
+  /** @throws PictureError for malformed CSS, and where styles are beyond all use */
+  declaredBy(element: Element): DeclaredStyle {
+    const found = this.#known.get(element);
+    if (found) return found;
+    const candidates = [
+      ...fromAttributes(element),
+      ...fromRules(this.#rules.rulesFor(element)),
+      ...fromStyleAttribute(element),
+    ];
+    this.#declarations += candidates.length;
+    if (this.#declarations > MOST_DECLARATIONS) throw new PictureError(lineOf(element), say.pictureManyStyles());
+    const declared = winnersOf(candidates);
+    this.#known.set(element, declared);
+    return declared;
+  }
+}
+
+/** The winning declaration of every property: by importance, origin, specificity, then order. */
+function winnersOf(candidates: readonly Candidate[]): DeclaredStyle {
   const winners = new Map<string, Candidate>();
   for (const candidate of candidates.flatMap(expandShorthand)) {
     const winner = winners.get(candidate.property);
@@ -34,6 +61,7 @@ export function declaredStyle(element: Element, sheet: readonly StyleRule[]): De
  * @throws PictureError for a value that its property does not have
  */
 export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
+  if (declared.size === 0) return inheritedStyle(parent);
   const entries = PROPERTY_NAMES.map((name) => {
     const rule = propertyRule(name);
     const declaration = declared.get(name);
@@ -52,6 +80,21 @@ export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
     return [name, value];
   });
   return { ...INITIAL_STYLE, ...Object.fromEntries(entries) };
+}
+
+const inherited = new WeakMap<Style, Style>();
+
+/** The style of elements that say nothing themselves: most of those in a group share it. */
+function inheritedStyle(parent: Style): Style {
+  const found = inherited.get(parent);
+  if (found) return found;
+  const entries = PROPERTY_NAMES.map((name) => [
+    name,
+    propertyRule(name).inherited ? parent[name] : propertyRule(name).initial,
+  ]);
+  const style: Style = { ...INITIAL_STYLE, ...Object.fromEntries(entries) };
+  inherited.set(parent, style);
+  return style;
 }
 
 function readValue({ property, value, line }: Declaration): string {
@@ -75,12 +118,10 @@ function fromAttributes(element: Element): Candidate[] {
     }));
 }
 
-function fromSheet(element: Element, sheet: readonly StyleRule[]): Candidate[] {
-  return sheet
-    .filter(({ selector }) => matches(selector, element))
-    .flatMap(({ selector, declarations }) =>
-      declarations.map((d): Candidate => ({ ...d, origin: 1, specificity: selector.specificity })),
-    );
+function fromRules(rules: readonly StyleRule[]): Candidate[] {
+  return rules.flatMap(({ selector, declarations }) =>
+    declarations.map((d): Candidate => ({ ...d, origin: 1, specificity: selector.specificity })),
+  );
 }
 
 function fromStyleAttribute(element: Element): Candidate[] {

@@ -33,10 +33,9 @@ export function readSelector(node: CssNode, line: number): CompoundSelector {
   return { type, classes, ids, specificity: ids.length * 1e6 + classes.length * 1e3 + (type === undefined ? 0 : 1) };
 }
 
-/** Whether an element is one that the selector means; names are case-sensitive, as in XML. */
-export function matches(selector: CompoundSelector, element: Element): boolean {
+/** Whether an element of these classes is one that the selector means; names are case-sensitive, as in XML. */
+export function matches(selector: CompoundSelector, element: Element, classes: readonly string[]): boolean {
   if (selector.type !== undefined && selector.type !== element.localName) return false;
-  const classes = (element.getAttribute("class") ?? "").split(/\s+/);
   return (
     selector.ids.every((id) => id === element.getAttribute("id")) &&
     selector.classes.every((name) => classes.includes(name))

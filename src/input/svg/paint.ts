@@ -92,10 +92,18 @@ function readReference(paint: string): { target: string; fallback: string } | un
   return { target: target.replaceAll(/["']/g, "").trim(), fallback: fallback.trim() };
 }
 
+const perforated = new WeakMap<Element, boolean>();
+
 /** Whether a paint may leave gaps: a pattern, or a gradient with a stop that is not opaque. */
 function isPerforated(paint: string, byId: ReadonlyMap<string, Element>): boolean {
   const server = byId.get(readReference(paint)?.target.slice(1) ?? "");
   if (server === undefined) return false;
+  const known = perforated.get(server) ?? leavesGaps(server);
+  perforated.set(server, known);
+  return known;
+}
+
+function leavesGaps(server: Element): boolean {
   if (server.localName === "pattern" || server.localName === "hatch") return true;
   return childElements(server).some(
     (stop) =>

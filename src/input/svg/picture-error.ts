@@ -1,10 +1,13 @@
+/** A message may quote a name as long as the file. */
+const MOST_LETTERS = 400;
+
 /** A picture file that cannot be honoured as it stands. */
 export class PictureError extends Error {
   /** Line in the file, 1-based. */
   readonly line: number;
 
   constructor(line: number, message: string) {
-    super(message);
+    super(message.length > MOST_LETTERS ? `${message.slice(0, MOST_LETTERS)}…` : message);
     this.name = "PictureError";
     this.line = line;
   }

@@ -3,10 +3,11 @@ import { compose, IDENTITY, translation } from "../../core/geometry/affine.ts";
 import * as say from "../../words/messages.ts";
 import { atLine, lineOf, readAttribute, readLength } from "./attribute.ts";
 import { readShape } from "./basic-shapes.ts";
-import { computedStyle, type DeclaredStyle, declaredStyle } from "./cascade.ts";
+import { Cascade, computedStyle, type DeclaredStyle } from "./cascade.ts";
 import { roleOf } from "./element-role.ts";
 import { contextOf, parseOpacity, shapePaint } from "./paint.ts";
 import { hasArea, outlinePath } from "./path-outline.ts";
+import { MOST_ELEMENTS, MOST_LEVELS, MOST_NOTES, MOST_POINTS } from "./picture-bounds.ts";
 import { PictureError, quoted } from "./picture-error.ts";
 import { resolveUse } from "./reference.ts";
 import { type RenderedKind, refuseUnhonoured } from "./refusal.ts";
@@ -17,16 +18,12 @@ import type { PaintedShape, PictureNote } from "./svg-picture.ts";
 import { parseTransform } from "./svg-transform.ts";
 import { clipToFrame, frameSymbol, type SymbolFrame } from "./symbol-frame.ts";
 
-/** Bounds against files made to exhaust the reader, such as `use` of `use` of `use`. */
-const MOST_LEVELS = 200;
-const MOST_ELEMENTS = 200_000;
-const MOST_POINTS = 5_000_000;
-
 /** Goes through a document in painter order and gathers what is filled. */
 export class PictureWalk {
-  #shapes: PaintedShape[] = [];
+  readonly #shapes: PaintedShape[] = [];
   readonly #notes = new Map<string, PictureNote>();
   readonly #document: SvgDocument;
+  readonly #cascade: Cascade;
   readonly #tolerance: number;
   #elements = 0;
   #points = 0;
@@ -34,6 +31,7 @@ export class PictureWalk {
   /** @param tolerance largest distance from a chord to its curve, in picture units */
   constructor(document: SvgDocument, tolerance: number) {
     this.#document = document;
+    this.#cascade = new Cascade(document.sheet);
     this.#tolerance = tolerance;
   }
 
@@ -42,7 +40,10 @@ export class PictureWalk {
   }
 
   get notes(): PictureNote[] {
-    return [...this.#notes.values()];
+    const told = [...this.#notes.values()];
+    const more = told.length - MOST_NOTES;
+    if (more <= 0) return told;
+    return [...told.slice(0, MOST_NOTES), { line: told[MOST_NOTES]!.line, message: say.pictureMoreNotes({ more }) }];
   }
 
   /** Gathers from an element and all it shows. @throws PictureError for what cannot be honoured */
@@ -51,7 +52,7 @@ export class PictureWalk {
     if (role.kind === "noted") this.#note(lineOf(element), role.message());
     if (role.kind === "noted" || role.kind === "idle") return;
     if (role.kind === "refused") {
-      const style = computedStyle(declaredStyle(element, this.#document.sheet), outer.style);
+      const style = computedStyle(this.#cascade.declaredBy(element), outer.style);
       if (style.display === "none") return;
       throw new PictureError(lineOf(element), role.message());
     }
@@ -65,7 +66,7 @@ export class PictureWalk {
   /** The scope inside an element, or undefined when nothing of it shows. */
   #enter(element: Element, outer: Scope, kind: RenderedKind): Scope | undefined {
     this.#countElement(element, outer.depth);
-    const declared = declaredStyle(element, this.#document.sheet);
+    const declared = this.#cascade.declaredBy(element);
     const style = computedStyle(declared, outer.style);
     if (style.display === "none" || this.#readOpacities(element, declared, style) === 0) return undefined;
     refuseUnhonoured(element, kind, declared, style);
@@ -120,13 +121,15 @@ export class PictureWalk {
 
   /** Cuts the shapes gathered since `before` to a symbol's viewport. */
   #clip(before: number, frame: SymbolFrame): void {
-    const clipped = this.#shapes.slice(before).map((shape): PaintedShape => {
-      return { ...shape, rings: clipToFrame(shape.rings, frame.corners, this.#tolerance) };
-    });
-    for (const { element, line } of clipped.filter(({ rings }) => rings.length === 0)) {
-      this.#note(line, say.pictureOutsideSymbol({ name: element }));
+    let kept = before;
+    for (let i = before; i < this.#shapes.length; i += 1) {
+      const shape = this.#shapes[i]!;
+      this.#countPoints(shape.line, shape.rings, frame.corners.length);
+      const rings = clipToFrame(shape.rings, frame.corners, this.#tolerance);
+      if (rings.length === 0) this.#note(shape.line, say.pictureOutsideSymbol({ name: shape.element }));
+      else this.#shapes[kept++] = rings === shape.rings ? shape : { ...shape, rings };
     }
-    this.#shapes = [...this.#shapes.slice(0, before), ...clipped.filter(({ rings }) => rings.length > 0)];
+    this.#shapes.length = kept;
   }
 
   #paint(element: Element, scope: Scope): void {
@@ -141,11 +144,14 @@ export class PictureWalk {
       this.#note(line, say.pictureNoArea({ name }));
       return;
     }
-    this.#points += rings.reduce((sum, ring) => sum + ring.length, 0);
-    if (this.#points > MOST_POINTS) {
-      throw new PictureError(line, say.pictureManyPoints({ most: MOST_POINTS }));
-    }
+    this.#countPoints(line, rings);
     this.#shapes.push({ element: name, line, ids: scope.ids, rule: ruleOf(scope.style), rings });
+  }
+
+  /** A point counts each time that it is looked at. */
+  #countPoints(line: number, rings: PaintedShape["rings"], times = 1): void {
+    this.#points += times * rings.reduce((sum, ring) => sum + ring.length, 0);
+    if (this.#points > MOST_POINTS) throw new PictureError(line, say.pictureManyPoints({ most: MOST_POINTS }));
   }
 
   #countElement(element: Element, depth: number): void {

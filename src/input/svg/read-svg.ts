@@ -1,6 +1,7 @@
 import { translation } from "../../core/geometry/affine.ts";
 import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
+import { checkLength } from "./outline-length.ts";
 import { NO_CONTEXT } from "./paint.ts";
 import { readPictureBox } from "./picture-box.ts";
 import { PictureError } from "./picture-error.ts";
@@ -41,6 +42,7 @@ export function readSvg(text: string): SvgPicture {
     showing: [],
     context: NO_CONTEXT,
   });
+  checkLength({ width: box.width, height: box.height, shapes: walk.shapes });
   return {
     width: box.width,
     height: box.height,

@@ -3,6 +3,7 @@ import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import { PictureError, quoted } from "./picture-error.ts";
 import { parseStyleSheet, type StyleRule } from "./style-sheet.ts";
+import { surveyXml } from "./xml-survey.ts";
 
 export const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
 
@@ -24,7 +25,9 @@ export interface SvgDocument {
  * @throws PictureError for malformed XML, a root other than SVG's, ids used twice and faults in style sheets
  */
 export function parseSvgDocument(text: string): SvgDocument {
-  const document = parseXml(text.replace(/^\uFEFF/, ""));
+  refuseEncoding(text);
+  surveyXml(text);
+  const document = parseXml(text);
   const root = document.documentElement!;
   if (root.localName !== "svg") throw new PictureError(lineOf(root), say.pictureOtherRoot({ name: root.nodeName }));
   if (root.namespaceURI !== SVG_NAMESPACE) {
@@ -53,15 +56,24 @@ function parseXml(text: string): Document {
   let fault: PictureError | undefined;
   const onError = (_level: string, message: string, context: { locator?: { lineNumber?: number } }): void => {
     fault ??= xmlFault(message, context.locator?.lineNumber);
+    // Half a drawing is of no use, and the reader would go on through thousands of faults.
+    throw fault;
   };
   try {
-    const document = new DOMParser({ onError }).parseFromString(text, "application/xml");
-    if (fault === undefined) return document;
+    return new DOMParser({ onError }).parseFromString(text, "application/xml");
   } catch (error) {
+    if (fault) throw fault;
     if (!(error instanceof ParseError)) throw error;
-    fault ??= xmlFault(error.message, error.locator?.lineNumber);
+    throw xmlFault(error.message, error.locator?.lineNumber);
   }
-  throw fault;
+}
+
+/** An encoding that a file declares beside its true one, where that could change what it says. */
+function refuseEncoding(text: string): void {
+  const [, declared] = /^\s*<\?xml\s[^>]*?encoding\s*=\s*["']([^"'>]{0,60})/.exec(text.slice(0, 400)) ?? [];
+  if (declared === undefined || /^(utf-?8|us-ascii|ascii)$/i.test(declared)) return;
+  const plain = /^(iso-?8859-\d+|windows-125\d|latin1)$/i.test(declared) && !/[^\n-~\t\r]/.test(text);
+  if (!plain) throw new PictureError(1, say.pictureEncoding({ encoding: quoted(declared) }));
 }
 
 function xmlFault(message: string, line: number | undefined): PictureError {

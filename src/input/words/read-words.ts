@@ -36,6 +36,7 @@ export function readLanguage(base: string, language: string): WordsEntry[] {
   const files = toldOfWords(() => entriesIn(base, folder)).map(({ name }) => name);
   const own = files.filter((file) => file.endsWith(".ftl") && file !== OWN);
   const entries = own.flatMap((file) => readFile(base, `${folder}/${file}`));
+  if (language === SOURCE && entries.length === 0) throw noWords(folder);
   const seen = new Map<string, WordsEntry>();
   for (const entry of entries) {
     const before = seen.get(entry.id);
@@ -44,6 +45,14 @@ export function readLanguage(base: string, language: string): WordsEntry[] {
     seen.set(entry.id, entry);
   }
   return entries;
+}
+
+/** Without its English words the program can say nothing else. */
+function noWords(folder: string): WordsError {
+  const about = { file: folder, line: undefined, column: undefined, field: "words" };
+  const allowed = "the program’s English words, in the project’s own folder";
+  const remedy = "run the command in the project’s folder, or put this folder back as it came";
+  return new WordsError([{ ...about, given: "no words there", allowed, remedy }]);
 }
 
 function readFile(base: string, file: string): WordsEntry[] {

@@ -15,10 +15,18 @@ export interface SiteList {
 
 /** What a device keeps of one kit; paths below the kit's folder. */
 export interface KitList {
+  /** Undefined where the kit states no versions. */
+  readonly edition?: Edition;
   /** Kept when the kit's page is visited. */
   readonly files: FileNames;
   /** Kept when the reader asks for it: what is printed already. */
   readonly packet: FileNames;
+}
+
+/** A kit's newest version as its author names it, and its day (ISO). */
+export interface Edition {
+  readonly version: string;
+  readonly date: string;
 }
 
 /** A file of the built site: path below it with `/`, and the name of its contents. */
@@ -48,10 +56,11 @@ const RARE_LETTERS =
 const NOT_KEPT =
   /^schema\/|^(404\.html|sitemap\.xml|feed\.xml)$|^kits\/[^/]+\/(social\.png$|(photos|pictures)\/.*\.jpg$)/;
 
-/** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named. */
+/** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named; `editions` are by slug. */
 export function listSite(
   files: readonly SiteFile[],
   nameOf: (text: string) => string,
+  editions: Readonly<Record<string, Edition>> = {},
 ): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
   const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
   const shell = kept.filter(
@@ -65,7 +74,7 @@ export function listSite(
   const kits = Object.fromEntries(
     slugs.map((slug) => {
       const own = inKits.filter((file) => file.slug === slug).map(({ inside, name }) => ({ path: inside, name }));
-      return [slug, writeList(kitList(own))];
+      return [slug, writeList(kitList(own, editions[slug]))];
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));
@@ -80,9 +89,13 @@ export function listSite(
   return { site: { version: nameOf(JSON.stringify(names)), ...names }, kits };
 }
 
-function kitList(files: readonly SiteFile[]): KitList {
+function kitList(files: readonly SiteFile[], edition: Edition | undefined): KitList {
   const isPrinted = (file: SiteFile): boolean => file.path.endsWith(".pdf");
-  return { files: namesOf(files.filter((file) => !isPrinted(file))), packet: namesOf(files.filter(isPrinted)) };
+  return {
+    ...(edition && { edition }),
+    files: namesOf(files.filter((file) => !isPrinted(file))),
+    packet: namesOf(files.filter(isPrinted)),
+  };
 }
 
 function writeList(list: KitList): string {

@@ -21,9 +21,9 @@ ${missingKits(kits, link)}
 export function absentPage(link: LinkTo): Html {
   return html`<main id="main" class="wrap">
 <section class="intro">
-<h1>${say.siteAbsentHeading()}</h1>
+<h1 data-absent-heading>${say.siteAbsentHeading()}</h1>
 <div class="lede">
-<p>${say.siteAbsentText()}</p>
+<p data-absent-text>${say.siteAbsentText()}</p>
 </div>
 <p><a class="button" href="${link("/index.html")}">${say.siteToCatalogue()}</a></p>
 <p><a href="${link("/index.html")}" data-absent-again hidden>${say.siteAbsentAgain()}</a></p>

@@ -23,7 +23,7 @@ export function pageRule(paper: Paper, footer: string): string {
   const side = (paper.width - SHEET.width) / 2;
   const spare = paper.height - SHEET.height - ROUNDING;
   const top = spare * 0.42;
-  const type = "font: 8.5pt 'Source Sans 3', Literata, sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
+  const type = "font: 8.5pt 'Source Sans 3', sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
   return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${top}mm ${side}mm ${spare - top}mm;
     @bottom-left { content: ${cssText(breakable(footer))}; ${type} width: 152mm; }
     @bottom-right { content: ${pageNumber()}; ${type} width: 30mm; } }`;

@@ -29,7 +29,11 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
     return;
   }
   const view = withPacket(result.view);
-  target.innerHTML = String(PACKET_PAGES[name](view));
+  // With thousands of leaves each of these takes a while: between them the page answers.
+  await pause();
+  const sheets = String(PACKET_PAGES[name](view));
+  await pause();
+  target.innerHTML = sheets;
   const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood: "day" });
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
     image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
@@ -43,6 +47,10 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   };
   paper?.addEventListener("change", choose);
   choose();
+}
+
+function pause(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
 }
 
 /** In the bar, which is not printed. */

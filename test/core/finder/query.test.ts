@@ -112,6 +112,8 @@ describe("readHours(text)", () => {
     ["", undefined],
     ["six", undefined],
     ["0", undefined],
+    ["0.24", undefined],
+    ["0.25", 0.25],
     ["6 h", undefined],
     ["-1", undefined],
   ])("%j: %s", (text, hours) => {

@@ -67,7 +67,7 @@ describe("readStory(folder, file, text)", () => {
     ["![x](//example.org/x.png)", /from elsewhere/],
     ["![x](data:image/png;base64,AAAA)", /from elsewhere/],
     ["![x](file:///etc/hosts)", /from elsewhere/],
-    ["![x](../other/lamp.jpg)", /outside the kit folder/],
+    ["![x](../other/lamp.jpg)", /outside its folder/],
     ["![x](gone.jpg)", /"gone.jpg" is not there/],
     ["![x](notes.txt)", /"notes.txt": a file of another kind/],
     ["![x](the quay.png)", /given !\[x\]\(the quay.png\)/],

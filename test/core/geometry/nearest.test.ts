@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { nearestCount } from "../../../src/core/refit/nearest.ts";
+import { nearestCount } from "../../../src/core/geometry/nearest.ts";
 
 describe("nearestCount(start, way, end, allowed)", () => {
   it.each([

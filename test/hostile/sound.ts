@@ -1,0 +1,73 @@
+/** What is in the place of a file: a text, bytes, or what is no file. */
+export type Content = string | Uint8Array | { readonly link: string } | "fifo" | "folder";
+
+/** Files of a project by their paths below it; undefined takes a sound file away. */
+export type Files = Readonly<Record<string, Content | undefined>>;
+
+export const KIT = "content/kits/first-moon";
+export const CLASS = "content/classes/one-evening";
+
+/** The front matter of the sound kit, in lines that cases replace. */
+export const PAGE = `---
+title: First moon
+summary: A moon over two hills.
+picture:
+  file: moon.svg
+  levels:
+    hills: ["#hills"]
+    moon: ["#moon"]
+levels:
+  - { name: hills, depth: 14 }
+  - { name: sky, depth: 22, background: true }
+  - { name: moon, depth: 32 }
+book:
+  leafHeight: 200
+  leafWidth: 130
+  blockThickness: 21
+  leaves: 170
+  pageOneLeaf: 4
+  lastPage: 332
+fit:
+  borderLeaves: [10, 10]
+  height: 100
+---
+A moon for tests.
+`;
+
+const MOON = '<circle id="moon" cx="62" cy="32" r="20"/>';
+const HILLS = '<path id="hills" d="M0 90 V66 Q26 44 54 64 T100 58 V90 Z"/>';
+
+/** An SVG file with the sound kit's shapes and something more. */
+export function picture(more = ""): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 90">\n${MOON}\n${HILLS}\n${more}</svg>\n`;
+}
+
+export const CLASS_PAGE = `---
+title: One evening
+date: 2027-01-14
+place: Reading room
+kits: [first-moon]
+books: books.csv
+sessions:
+  - { starts: "18:30", minutes: 150 }
+---
+An evening for tests.
+`;
+
+export const TABLE = `seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOneLeaf,lastPage
+1,first-moon,200,130,21,170,4,332
+2,first-moon,205,132,22,172,4,336
+`;
+
+export const MOTIF = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M1 1h4v3h-4z"/></svg>\n';
+
+/** A small sound project: a kit, a class, a motif, settings and a page of a guide. Words and cautions are the program's own. */
+export const SOUND: Files = {
+  "content/site.yaml": "title: Tests\nlanguage: en\n",
+  "content/motifs/block.svg": MOTIF,
+  "content/guide/en/first.md": "---\ntitle: First\nsummary: A page.\norder: 1\n---\nA page for tests.\n",
+  [`${KIT}/index.md`]: PAGE,
+  [`${KIT}/moon.svg`]: picture(),
+  [`${CLASS}/index.md`]: CLASS_PAGE,
+  [`${CLASS}/books.csv`]: TABLE,
+};
