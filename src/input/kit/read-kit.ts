@@ -12,6 +12,7 @@ import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import type { YamlFile } from "../files/yaml.ts";
 import { assignLevels } from "./assign-levels.ts";
+import { checkOutline } from "./crowded.ts";
 import { checkPhotos, type KitFolder, pictureText } from "./kit-files.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
@@ -56,6 +57,7 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     const levels = resolveLevels(data);
     const { map, notes } = pictureOf({ base, folder }, data, levels);
     const kit = toKit(slug, data, levels, map, motifs);
+    if (kit.insert) checkOutline(map, kit.insert.outline);
     return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes };
   });
 }
