@@ -32,7 +32,12 @@ export class PacketKeys {
     const hash = createHash("sha256").update(this.#common);
     const [html, ...shown] = [page, ...pictures].map((file) => readFileSync(file));
     for (const bytes of [html!, ...shown]) hash.update(createHash("sha256").update(bytes).digest());
-    const address = html!.includes("<a ") ? this.#address : "";
+    const address = hasLinks(html!.toString("utf8")) ? this.#address : "";
     return KeptFiles.key(hash.update(JSON.stringify([title, footer, paper, address])));
   }
+}
+
+/** Whether anything on the sheets is a link; what stands before them is not printed. */
+function hasLinks(html: string): boolean {
+  return html.includes("<a ", html.indexOf("<main"));
 }
