@@ -2170,6 +2170,20 @@ export const frontLevelsPainted = (): string => say("front-levels-painted");
 export const frontCheckShapes = (): string => say("front-check-shapes");
 /** list its shapes under picture.levels.{level} */
 export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
+/** outlines that a window can be cut from */
+export const frontCuttable = (): string => say("front-cuttable");
+/** outlines that cross or crowd each other in too many places */
+export const frontCrowded = (): string => say("front-crowded");
+/** simplify the drawing: fewer points, and shapes that are united where they overlap */
+export const frontSimplify = (): string => say("front-simplify");
+/** outlines far too large or too small for their viewBox */
+export const frontOutOfScale = (): string => say("front-out-of-scale");
+/** scale the drawing to a viewBox of some hundred units, and remove what lies far outside it */
+export const frontScale = (): string => say("front-scale");
+/** a level whose shapes take turns with those of others too often */
+export const frontInterleaved = (): string => say("front-interleaved");
+/** put the shapes of this level next to each other in the file */
+export const frontGroupLevel = (): string => say("front-group-level");
 /** no filled shape|{pieces} pieces that do not touch */
 export const frontMotifPieces = (args: { readonly pieces: number }): string => say("front-motif-pieces", args);
 /** one connected silhouette, filled */

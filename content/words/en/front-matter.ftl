@@ -142,6 +142,16 @@ front-levels-painted = every level but the background has at least one
 front-check-shapes = check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths
 front-list-shapes = list its shapes under picture.levels.{ $level }
 
+## What a window is cut from
+
+front-cuttable = outlines that a window can be cut from
+front-crowded = outlines that cross or crowd each other in too many places
+front-simplify = simplify the drawing: fewer points, and shapes that are united where they overlap
+front-out-of-scale = outlines far too large or too small for their viewBox
+front-scale = scale the drawing to a viewBox of some hundred units, and remove what lies far outside it
+front-interleaved = a level whose shapes take turns with those of others too often
+front-group-level = put the shapes of this level next to each other in the file
+
 ## Motifs
 
 front-motif-pieces = { $pieces ->

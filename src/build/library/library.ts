@@ -18,7 +18,7 @@ import { readSettings } from "../../input/settings/read-settings.ts";
 import { siteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
 import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { catalogueOf } from "../../input/words/fluent.ts";
-import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
+import { readLanguage, readWords, SOURCE, statedWords } from "../../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
@@ -69,9 +69,9 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   const { settings, words } = openLanguage(base, gathering);
   const motifs = gathering.all(readMotifs(base));
   const root = join(base, "content/kits");
-  const stated = gathering.all(readKits(root, base, motifs));
+  const statedKits = gathering.all(readKits(root, base, motifs));
   const patterned = gathering
-    .all(readEach(stated, patternKit))
+    .all(readEach(statedKits, patternKit))
     .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
   const cautions = gathering.one(
     () => readCautions(base, settings.language),
@@ -81,7 +81,11 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
   const fonts = ownFonts(base, settings.fonts);
   const texts = siteTexts(base, cautionsFile(base, settings.language));
-  const { wrong, warnings } = checkLetters(texts, fonts);
+  const stated = gathering.one(
+    () => statedWords(base, settings.language),
+    () => [],
+  );
+  const { wrong, warnings } = checkLetters(texts, stated, fonts);
   gathering.all({ made: [], messages: wrong });
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));

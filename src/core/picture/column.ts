@@ -34,7 +34,7 @@ interface Cover {
   readonly level: number;
 }
 
-const BUCKETS = 256;
+const BUCKETS = 1024;
 
 const prepared = new WeakMap<LevelMap, ColumnReader>();
 

@@ -1,7 +1,7 @@
 import { type Area, areaOfRings, intersect, outlinesOf, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
 import type { Ring } from "../geometry/point.ts";
 import type { PictureBox } from "../light/region-rows.ts";
-import type { LevelMap } from "../picture/level-map.ts";
+import type { LevelMap, LevelShape } from "../picture/level-map.ts";
 
 /** The part of a picture that shows a level, in mm of the front: x from the picture's left edge, y from the head. */
 export function visibleRegion(map: LevelMap, level: number, box: PictureBox): Area {
@@ -9,12 +9,30 @@ export function visibleRegion(map: LevelMap, level: number, box: PictureBox): Ar
     ring.map(([x, y]) => [(x / map.width) * box.width, box.head + (y / map.height) * box.height] as const);
   const frame: Area = [rectangle(0, box.head, box.width, box.head + box.height)];
   const start: Area = map.background === level ? frame : [];
-  const painted = map.shapes.reduce<Area>((region, shape) => {
-    if (region.length === 0 && shape.level !== level) return region;
-    const area = areaOfRings(shape.rings.map(place), shape.rule);
-    return shape.level === level ? unite(region, area) : subtract(region, area);
+  const painted = layersOf(map, level).reduce<Area>((region, { own, shapes }) => {
+    if (region.length === 0 && !own) return region;
+    const areas = shapes.map(({ rings, rule }) => areaOfRings(rings.map(place), rule));
+    return own ? unite(region, areas.flat()) : subtract(region, areas.flat());
   }, start);
   return intersect(painted, frame);
+}
+
+/** Shapes that follow each other and all show the level, or all cover it: they are cut in one go. */
+interface Layer {
+  readonly own: boolean;
+  readonly shapes: LevelShape[];
+}
+
+/** A picture's shapes in layers, from the lowest to the uppermost. */
+export function layersOf({ shapes }: Pick<LevelMap, "shapes">, level: number): Layer[] {
+  const layers: Layer[] = [];
+  for (const shape of shapes) {
+    const own = shape.level === level;
+    const last = layers.at(-1);
+    if (last?.own === own) last.shapes.push(shape);
+    else layers.push({ own, shapes: [shape] });
+  }
+  return layers;
 }
 
 /** A region's greatest outer outline and the greatest hole in it; without one the outline itself stands for it. */

@@ -16,6 +16,7 @@ import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
 import { readStory } from "../story/read-story.ts";
 import { assignLevels } from "./assign-levels.ts";
+import { checkOutline } from "./crowded.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
@@ -66,6 +67,7 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     const levels = resolveLevels(data);
     const { map, notes } = pictureOf({ base, folder }, data, levels);
     const kit = toKit(slug, data, levels, map, motifs);
+    if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
     const named = ["index.md", data.picture.file, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);

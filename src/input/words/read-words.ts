@@ -22,12 +22,17 @@ export const SOURCE = "en";
  */
 export function readWords(base: string, language: string): Catalogue {
   const source = catalogueOf(readLanguage(base, SOURCE));
-  const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
-  const entries = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
-  const own = folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`));
-  checkKnown([...entries, ...own], source);
-  const words = { ...source, ...catalogueOf(entries), ...catalogueOf(own) };
+  const stated = statedWords(base, language);
+  checkKnown(stated, source);
+  const words = { ...source, ...catalogueOf(stated) };
   return language === PSEUDO ? pseudoWords(words) : words;
+}
+
+/** What stands in place of the English words: translations first, then the site's own phrases. */
+export function statedWords(base: string, language: string): WordsEntry[] {
+  const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
+  const translated = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
+  return [...translated, ...folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`))];
 }
 
 /** All messages of a language's own folder but the site's own phrases. @throws WordsError also where an id stands twice */

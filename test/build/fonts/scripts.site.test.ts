@@ -47,6 +47,15 @@ describe("a site in a script that the program has no font for", () => {
     project.write(KIT, project.read(KIT).replace("title: Moon", `title: ${TITLE}`));
   });
 
+  it("is told of a language's words once for each file", () => {
+    project.write("content/words/en/own.ftl", "kit-supplies = 材料\nkit-cautions = 注意\n");
+    const { code, told } = check(project);
+    expect(code).not.toBe(0);
+    expect(told).toContain("content/words/en/own.ftl:1:1  kit-supplies: “材” (U+6750) and “料” (U+6599)");
+    expect(told).not.toContain("kit-cautions");
+    project.write("content/words/en/own.ftl", "");
+  });
+
   it("says of a font that is none, or is not there, where it is named", () => {
     mkdirSync(join(project.folder, "content/fonts"), { recursive: true });
     writeFileSync(join(project.folder, "content/fonts/none.woff2"), "wOF2 and nothing else");
