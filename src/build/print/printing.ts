@@ -73,8 +73,9 @@ async function startPress({ found, output, note, bounds = BOUNDS }: Printing): P
           width: Math.ceil(SHEET.width * CSS_PIXELS_PER_MM),
           height: Math.ceil(SHEET.height * CSS_PIXELS_PER_MM),
         });
+        const wall = await Wall.around(page, output);
         await page.emulateMediaType("print");
-        return { started, page, wall: await Wall.around(page, output) };
+        return { started, page, wall };
       })(),
     );
   } catch (error) {

@@ -47,6 +47,8 @@ export class Wall {
   /** Puts a page that shows nothing yet behind the wall. */
   static async around(page: Page, output: string): Promise<Wall> {
     const wall = new Wall(page, realpathSync(output));
+    // First, because a session that is opened takes back what others had set for the page.
+    await wall.#listen();
     await page.setJavaScriptEnabled(false);
     await page.setOfflineMode(true);
     await page.setRequestInterception(true);
@@ -54,7 +56,6 @@ export class Wall {
       // A browser that ends takes its requests along.
       wall.#answer(request).catch(() => undefined);
     });
-    await wall.#listen();
     return wall;
   }
 

@@ -81,6 +81,15 @@ describe("printEach", () => {
     }
   });
 
+  it("measures what print media show", async () => {
+    site.write("screen.css", "@media screen { section { overflow: hidden } p { width: 9000px } }");
+    const head = '<link rel="stylesheet" href="screen.css">';
+    site.write("screen.html", PAGE("<section data-flow><p>narrow in print</p></section>", head));
+    const printed: string[] = [];
+    await printEach(printing, [site.job("screen.html")], ({ title }) => printed.push(title));
+    expect(printed).toEqual(["screen.html"]);
+  });
+
   it("hands up what does not fit as figures, with the page's name", async () => {
     const run = printEach(printing, [site.job("wide.html")], () => undefined);
     await expect(run).rejects.toBeInstanceOf(OverflowError);
