@@ -39,6 +39,8 @@ check-given-fault = given { $value }, which { $fault ->
   }
 check-unknown-key = unknown key "{ $key }"
 check-add-field = add { $field }
+# A list that has too few entries: add entry 2 of fit.borderLeaves
+check-add-entry = add entry { $number } of { $list }
 check-correct-value = correct this value
 check-remove-key = remove it, or use one of the keys that are allowed
 check-write-key = write "{ $key }"
