@@ -3296,6 +3296,10 @@ export const printMeasuringCard = (args: { readonly title: Word }): string => sa
 export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
 /** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
 export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** a text that leaves its box on {page} — Of a field: $page is a page of the site, kits/moon/packet */
+export const printTextOver = (args: { readonly page: Word }): string => say("print-text-over", args);
+/** a text that its box has room for */
+export const printTextFits = (): string => say("print-text-fits");
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
 /** It is not a progress file of this version: its schema is {given}, not {expected}. */
