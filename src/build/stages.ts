@@ -11,6 +11,7 @@ import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
+import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { readSite } from "./read-site.ts";
 import { tellLeftOut, tellWarnings } from "./tell.ts";
@@ -124,9 +125,11 @@ export const STAGES: readonly Stage[] = [
     reads: ["content", "layouts", "src"],
     makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf"],
     serving: "same",
-    run: ({ output }) => {
-      const { views, classes, settings } = currentLibrary();
-      return printPackets(output, views, classes, settings.url);
+    run: async ({ output }) => {
+      const { views, classes, settings, texts } = currentLibrary();
+      await printPackets(output, views, classes, settings.url).catch((error: unknown) => {
+        throw byFields(error, texts);
+      });
     },
   },
   {

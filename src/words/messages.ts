@@ -330,6 +330,8 @@ export const checkGivenFault = (args: { readonly value: Word; readonly fault: Wo
 export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
 /** add {field} */
 export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
+/** add entry {number} of {list} — A list that has too few entries: add entry 2 of fit.borderLeaves */
+export const checkAddEntry = (args: { readonly number: Word; readonly list: Word }): string => say("check-add-entry", args);
 /** correct this value */
 export const checkCorrectValue = (): string => say("check-correct-value");
 /** the page’s text — What an author wrote below the front matter of a page. */
@@ -1600,12 +1602,12 @@ export const failFlapInGutterWhy = (args: { readonly level: Word; readonly depth
 export const failFlapInGutterGiven = (args: { readonly level: Word; readonly depth: Word; readonly reach: Word }): string => say("fail-flap-in-gutter-given", args);
 /** leaf width {leafWidth} less {clearance} clearance at the gutter */
 export const failFlapInGutterAllowed = (args: { readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-flap-in-gutter-allowed", args);
-/** the deepest fold possible is {deepest} (stepped folds|single folds) */
-export const failFlapInGutterDoAuthor = (args: { readonly deepest: Word; readonly style: Word }): string => say("fail-flap-in-gutter-do-author", args);
-/** The deepest fold possible is {deepest}. Make the levels shallower, or choose a wider book. */
-export const failFlapInGutterDoReader = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
-/** The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
-export const failFlapInGutterDoTeacher = (args: { readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
+/** choose a wider book, or lower fit.gutterClearance|the deepest fold possible is {deepest} (stepped folds|single folds) — $room: none where no fold at all has room. */
+export const failFlapInGutterDoAuthor = (args: { readonly room: Word; readonly deepest: Word; readonly style: Word }): string => say("fail-flap-in-gutter-do-author", args);
+/** Choose a wider book.|The deepest fold possible is {deepest}. Make the levels shallower, or choose a wider book. */
+export const failFlapInGutterDoReader = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
+/** Give this seat a wider book.|The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
+export const failFlapInGutterDoTeacher = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
 /** The book cannot be opened to {opening} for this picture; {widest} is the widest. */
 export const failOpeningTooWideWhy = (args: { readonly opening: Word; readonly widest: Word }): string => say("fail-opening-too-wide-why", args);
 /** an opening of {opening} */
@@ -1624,48 +1626,48 @@ export const failPictureOffLeafWhy = (args: { readonly end: Word; readonly leafH
 export const failPictureOffLeafGiven = (args: { readonly head: Word; readonly height: Word; readonly solved: Word }): string => say("fail-picture-off-leaf-given", args);
 /** the leaf is {leafHeight} tall */
 export const failPictureOffLeafAllowed = (args: { readonly leafHeight: Word }): string => say("fail-picture-off-leaf-allowed", args);
-/** lower the opening or use fewer picture leaves until the height is at most {room}, or choose a taller book|lower the height to at most {room} or the head|, or choose a taller book */
-export const failPictureOffLeafDoAuthor = (args: { readonly solved: Word; readonly room: Word; readonly stated: Word }): string => say("fail-picture-off-leaf-do-author", args);
-/** Make the picture at most {room} tall, or choose a taller book. */
-export const failPictureOffLeafDoReader = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-reader", args);
-/** Set this seat’s height to at most {room}, or give it a taller book. */
-export const failPictureOffLeafDoTeacher = (args: { readonly room: Word }): string => say("fail-picture-off-leaf-do-teacher", args);
+/** lower the head, or choose a taller book|lower the opening or use fewer picture leaves until the height is at most {room}, or choose a taller book|lower the height to at most {room} or the head|, or choose a taller book — $place: none where no picture has room below the head. */
+export const failPictureOffLeafDoAuthor = (args: { readonly place: Word; readonly room: Word; readonly stated: Word }): string => say("fail-picture-off-leaf-do-author", args);
+/** Choose a taller book.|Make the picture at most {room} tall, or choose a taller book. */
+export const failPictureOffLeafDoReader = (args: { readonly place: Word; readonly room: Word }): string => say("fail-picture-off-leaf-do-reader", args);
+/** Lower this seat’s head, or give it a taller book.|Set this seat’s height to at most {room}, or give it a taller book. */
+export const failPictureOffLeafDoTeacher = (args: { readonly place: Word; readonly room: Word }): string => say("fail-picture-off-leaf-do-teacher", args);
 /** A picture {height} tall is {width} wide. Even closed, {leaves} picture leaves of this book are {least} thick. */
 export const failPictureTooNarrowWhy = (args: { readonly height: Word; readonly width: Word; readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-why", args);
 /** a picture {height} tall is {width} wide */
 export const failPictureTooNarrowGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-narrow-given", args);
 /** even closed, {leaves} picture leaves of this book are {least} thick */
 export const failPictureTooNarrowAllowed = (args: { readonly leaves: Word; readonly least: Word }): string => say("fail-picture-too-narrow-allowed", args);
-/** raise the height to at least {leastHeight} or use fewer picture leaves */
-export const failPictureTooNarrowDoAuthor = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-author", args);
-/** Make the picture at least {leastHeight} tall, or fold more leaves as borders. */
-export const failPictureTooNarrowDoReader = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-reader", args);
-/** Set this seat’s height to at least {leastHeight}, or raise its borderBefore and borderAfter. */
-export const failPictureTooNarrowDoTeacher = (args: { readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
+/** use fewer picture leaves|raise the height to at least {leastHeight} or use fewer picture leaves — $room: none where the leaf has no room for the least height. */
+export const failPictureTooNarrowDoAuthor = (args: { readonly room: Word; readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-author", args);
+/** Fold more leaves as borders.|Make the picture at least {leastHeight} tall, or fold more leaves as borders. */
+export const failPictureTooNarrowDoReader = (args: { readonly room: Word; readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-reader", args);
+/** Raise this seat’s borderBefore and borderAfter.|Set this seat’s height to at least {leastHeight}, or raise its borderBefore and borderAfter. */
+export const failPictureTooNarrowDoTeacher = (args: { readonly room: Word; readonly leastHeight: Word }): string => say("fail-picture-too-narrow-do-teacher", args);
 /** A picture {height} tall is {width} wide. Opened to {widest}, {leaves} picture leaves of this book fill only {most}. */
 export const failPictureTooWideWhy = (args: { readonly height: Word; readonly width: Word; readonly widest: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-picture-too-wide-why", args);
 /** a picture {height} tall is {width} wide */
 export const failPictureTooWideGiven = (args: { readonly height: Word; readonly width: Word }): string => say("fail-picture-too-wide-given", args);
 /** at {widest} this book can show at most {most} with {leaves} picture leaves */
 export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
-/** lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves */
-export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-author", args);
-/** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
-export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
-/** Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
-export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
+/** use {enough} picture leaves (smaller borders)|choose a book with more or wider leaves|lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves — $help: leaves where more picture leaves would do, and with -only where no lower height would. */
+export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-author", args);
+/** Fold fewer border leaves, so that {enough} leaves carry the picture.|Choose a book with more or wider leaves.|Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
+export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-reader", args);
+/** Lower this seat’s borderBefore and borderAfter, so that {enough} leaves carry the picture.|Give this seat a book with more or wider leaves.|Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
+export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-teacher", args);
 /** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
 export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
 /** a picture {height} tall and {width} wide at {opening} */
 export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; readonly width: Word; readonly opening: Word }): string => say("fail-leaves-show-too-little-given", args);
 /** the {leaves} leaves between the borders fill only {most} */
 export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
-/** open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
+/** open the book to {openingNeeded}, or choose a book with more leaves|choose a book with more leaves|open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
 export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-author", args);
-/** Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
+/** Open the book to {openingNeeded}, or choose a book with more leaves.|Choose a book with more leaves.|Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
 export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
-/** Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
-export const failLeavesShowTooLittleDoTeacher = (args: { readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** Give this seat a book with more leaves.|Give this seat a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
+export const failLeavesShowTooLittleDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
 /** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
 export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
 /** leaf {leaf} */
@@ -1716,8 +1718,8 @@ export const failLightNearWindowWhy = (args: { readonly free: Word; readonly cle
 export const failLightNearWindowGiven = (args: { readonly free: Word; readonly panel: Word }): string => say("fail-light-near-window-given", args);
 /** at least its clearance, {clearance} */
 export const failLightNearWindowAllowed = (args: { readonly clearance: Word }): string => say("fail-light-near-window-allowed", args);
-/** raise the setback by {more} */
-export const failLightNearWindowDoAuthor = (args: { readonly more: Word }): string => say("fail-light-near-window-do-author", args);
+/** use a narrower light|raise the setback by {more} — $room: none where a setback as large as that cannot be stated. */
+export const failLightNearWindowDoAuthor = (args: { readonly room: Word; readonly more: Word }): string => say("fail-light-near-window-do-author", args);
 /** Use a narrower light. */
 export const failLightNearWindowDoReader = (): string => say("fail-light-near-window-do-reader");
 /** Give this seat a narrower light (light: diameter). */
@@ -3294,6 +3296,10 @@ export const printMeasuringCard = (args: { readonly title: Word }): string => sa
 export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
 /** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
 export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** a text that leaves its box on {page} — Of a field: $page is a page of the site, kits/moon/packet */
+export const printTextOver = (args: { readonly page: Word }): string => say("print-text-over", args);
+/** a text that its box has room for */
+export const printTextFits = (): string => say("print-text-fits");
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
 /** It is not a progress file of this version: its schema is {given}, not {expected}. */

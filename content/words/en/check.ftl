@@ -41,6 +41,8 @@ check-given-fault = given { $value }, which { $fault ->
   }
 check-unknown-key = unknown key "{ $key }"
 check-add-field = add { $field }
+# A list that has too few entries: add entry 2 of fit.borderLeaves
+check-add-entry = add entry { $number } of { $list }
 check-correct-value = correct this value
 # What an author wrote below the front matter of a page.
 check-field-page-text = the page’s text

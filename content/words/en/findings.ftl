@@ -32,12 +32,22 @@ fail-levels-out-of-order-do-teacher = Raise or lower this seat’s depths until 
 fail-flap-in-gutter-why = The level “{ $level }” is { $depth } deep, so its flap reaches { $reach } inward. The leaf is { $leafWidth } wide, and { $clearance } must stay free at the gutter.
 fail-flap-in-gutter-given = level "{ $level }" is { $depth } deep, its flap reaches { $reach } inward
 fail-flap-in-gutter-allowed = leaf width { $leafWidth } less { $clearance } clearance at the gutter
-fail-flap-in-gutter-do-author = the deepest fold possible is { $deepest } ({ $style ->
-    [stepped] stepped folds
-   *[single] single folds
- })
-fail-flap-in-gutter-do-reader = The deepest fold possible is { $deepest }. Make the levels shallower, or choose a wider book.
-fail-flap-in-gutter-do-teacher = The deepest fold possible is { $deepest }: lower this seat’s depths, or give it a wider book.
+# $room: none where no fold at all has room.
+fail-flap-in-gutter-do-author = { $room ->
+    [none] choose a wider book, or lower fit.gutterClearance
+   *[some] the deepest fold possible is { $deepest } ({ $style ->
+        [stepped] stepped folds
+       *[single] single folds
+    })
+ }
+fail-flap-in-gutter-do-reader = { $room ->
+    [none] Choose a wider book.
+   *[some] The deepest fold possible is { $deepest }. Make the levels shallower, or choose a wider book.
+ }
+fail-flap-in-gutter-do-teacher = { $room ->
+    [none] Give this seat a wider book.
+   *[some] The deepest fold possible is { $deepest }: lower this seat’s depths, or give it a wider book.
+ }
 
 ## Picture and opening
 
@@ -54,35 +64,60 @@ fail-picture-off-leaf-given = head { $head } + height { $height }{ $solved ->
    *[no] {""}
  }
 fail-picture-off-leaf-allowed = the leaf is { $leafHeight } tall
-fail-picture-off-leaf-do-author = { $solved ->
-    [yes] lower the opening or use fewer picture leaves until the height is at most { $room }, or choose a taller book
-   *[no] lower the height to at most { $room }{ $stated ->
+# $place: none where no picture has room below the head.
+fail-picture-off-leaf-do-author = { $place ->
+    [none] lower the head, or choose a taller book
+    [solved] lower the opening or use fewer picture leaves until the height is at most { $room }, or choose a taller book
+   *[some] lower the height to at most { $room }{ $stated ->
         [yes] {" "}or the head
        *[no] {""}
     }, or choose a taller book
  }
-fail-picture-off-leaf-do-reader = Make the picture at most { $room } tall, or choose a taller book.
-fail-picture-off-leaf-do-teacher = Set this seat’s height to at most { $room }, or give it a taller book.
+fail-picture-off-leaf-do-reader = { $place ->
+    [none] Choose a taller book.
+   *[some] Make the picture at most { $room } tall, or choose a taller book.
+ }
+fail-picture-off-leaf-do-teacher = { $place ->
+    [none] Lower this seat’s head, or give it a taller book.
+   *[some] Set this seat’s height to at most { $room }, or give it a taller book.
+ }
 
 fail-picture-too-narrow-why = A picture { $height } tall is { $width } wide. Even closed, { $leaves } picture leaves of this book are { $least } thick.
 fail-picture-too-narrow-given = a picture { $height } tall is { $width } wide
 fail-picture-too-narrow-allowed = even closed, { $leaves } picture leaves of this book are { $least } thick
-fail-picture-too-narrow-do-author = raise the height to at least { $leastHeight } or use fewer picture leaves
-fail-picture-too-narrow-do-reader = Make the picture at least { $leastHeight } tall, or fold more leaves as borders.
-fail-picture-too-narrow-do-teacher = Set this seat’s height to at least { $leastHeight }, or raise its borderBefore and borderAfter.
+# $room: none where the leaf has no room for the least height.
+fail-picture-too-narrow-do-author = { $room ->
+    [none] use fewer picture leaves
+   *[some] raise the height to at least { $leastHeight } or use fewer picture leaves
+ }
+fail-picture-too-narrow-do-reader = { $room ->
+    [none] Fold more leaves as borders.
+   *[some] Make the picture at least { $leastHeight } tall, or fold more leaves as borders.
+ }
+fail-picture-too-narrow-do-teacher = { $room ->
+    [none] Raise this seat’s borderBefore and borderAfter.
+   *[some] Set this seat’s height to at least { $leastHeight }, or raise its borderBefore and borderAfter.
+ }
 
 fail-picture-too-wide-why = A picture { $height } tall is { $width } wide. Opened to { $widest }, { $leaves } picture leaves of this book fill only { $most }.
 fail-picture-too-wide-given = a picture { $height } tall is { $width } wide
 fail-picture-too-wide-allowed = at { $widest } this book can show at most { $most } with { $leaves } picture leaves
+# $help: leaves where more picture leaves would do, and with -only where no lower height would.
 fail-picture-too-wide-do-author = { $help ->
+    [leaves-only] use { $enough } picture leaves (smaller borders)
+    [book-only] choose a book with more or wider leaves
     [leaves] lower the height to { $mostHeight }, or use { $enough } picture leaves (smaller borders)
    *[book] lower the height to { $mostHeight }, or choose a book with more or wider leaves
  }
 fail-picture-too-wide-do-reader = { $help ->
+    [leaves-only] Fold fewer border leaves, so that { $enough } leaves carry the picture.
+    [book-only] Choose a book with more or wider leaves.
     [leaves] Make the picture { $mostHeight } tall, or fold fewer border leaves, so that { $enough } leaves carry it.
    *[book] Make the picture { $mostHeight } tall, or choose a book with more or wider leaves.
  }
 fail-picture-too-wide-do-teacher = { $help ->
+    [leaves-only] Lower this seat’s borderBefore and borderAfter, so that { $enough } leaves carry the picture.
+    [book-only] Give this seat a book with more or wider leaves.
     [leaves] Set this seat’s height to { $mostHeight }, or lower its borderBefore and borderAfter, so that { $enough } leaves carry the picture.
    *[book] Set this seat’s height to { $mostHeight }, or give it a book with more or wider leaves.
  }
@@ -91,14 +126,22 @@ fail-leaves-show-too-little-why = A picture { $height } tall is { $width } wide.
 fail-leaves-show-too-little-given = a picture { $height } tall and { $width } wide at { $opening }
 fail-leaves-show-too-little-allowed = the { $leaves } leaves between the borders fill only { $most }
 fail-leaves-show-too-little-do-author = { $help ->
+    [opening-only] open the book to { $openingNeeded }, or choose a book with more leaves
+    [book-only] choose a book with more leaves
     [opening] open the book to { $openingNeeded }, or lower the height to { $mostHeight }, or choose a book with more leaves
-   *[height] lower the height to { $mostHeight }, or choose a book with more leaves
+   *[book] lower the height to { $mostHeight }, or choose a book with more leaves
  }
 fail-leaves-show-too-little-do-reader = { $help ->
+    [opening-only] Open the book to { $openingNeeded }, or choose a book with more leaves.
+    [book-only] Choose a book with more leaves.
     [opening] Open the book to { $openingNeeded }, make the picture { $mostHeight } tall, or choose a book with more leaves.
-   *[height] Make the picture { $mostHeight } tall, or choose a book with more leaves.
+   *[book] Make the picture { $mostHeight } tall, or choose a book with more leaves.
  }
-fail-leaves-show-too-little-do-teacher = Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
+fail-leaves-show-too-little-do-teacher = { $help ->
+    [opening-only] Give this seat a book with more leaves.
+    [book-only] Give this seat a book with more leaves.
+   *[book] Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
+ }
 
 fail-lost-leaf-outside-why = Leaf { $leaf } carries no picture: the picture leaves run from { $first } to { $last }.
 fail-lost-leaf-outside-given = leaf { $leaf }
@@ -153,7 +196,11 @@ fail-light-near-window-given = the light would stand { $free } behind the closed
    *[wrap] window
  }
 fail-light-near-window-allowed = at least its clearance, { $clearance }
-fail-light-near-window-do-author = raise the setback by { $more }
+# $room: none where a setback as large as that cannot be stated.
+fail-light-near-window-do-author = { $room ->
+    [none] use a narrower light
+   *[some] raise the setback by { $more }
+ }
 fail-light-near-window-do-reader = Use a narrower light.
 fail-light-near-window-do-teacher = Give this seat a narrower light (light: diameter).
 

@@ -46,3 +46,7 @@ print-measuring-card = { $title }: measuring card
 print-all-seats = { $title }: packets of all seats
 # At the foot of a class’s page: what it is, the day, the paper.
 print-class-footer = { $title } · { $date } · { $paper }
+
+# Of a field: $page is a page of the site, kits/moon/packet
+print-text-over = a text that leaves its box on { $page }
+print-text-fits = a text that its box has room for

@@ -4,37 +4,35 @@ import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import type { Story } from "../../core/story/story.ts";
 import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
-import { cautionsFile, readCautions } from "../../input/cautions/read-cautions.ts";
+import { readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
 import type { Strays } from "../../input/files/strays.ts";
-import { type OwnFont, ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
 import { siteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
-import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { catalogueOf } from "../../input/words/fluent.ts";
-import { readLanguage, readWords, SOURCE, statedWords } from "../../input/words/read-words.ts";
+import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
 import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
 import { addressesOf } from "./addresses.ts";
-import { checkLetters } from "./check-letters.ts";
 import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
+import { type SiteLetters, siteLetters } from "./site-letters.ts";
+import { siteStories } from "./site-stories.ts";
 import { siteStrays } from "./site-strays.ts";
-import { siteTexts } from "./site-texts.ts";
 import { smallLetters } from "./small-letters.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
-export interface Library {
+export interface Library extends SiteLetters {
   readonly views: readonly PrintedKit[];
   readonly classes: readonly ClassView[];
   readonly cautions: readonly Caution[];
@@ -46,12 +44,6 @@ export interface Library {
   readonly strays: readonly Strays[];
   /** The words of the site's language. */
   readonly words: Words;
-  /** Fonts that the settings name. */
-  readonly fonts: readonly OwnFont[];
-  /** Every text that authors wrote, with its place. */
-  readonly texts: readonly AuthoredText[];
-  /** What may disappoint in the texts, in sentences. */
-  readonly warnings: readonly string[];
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
@@ -79,14 +71,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   );
   const guide = gathering.all(readGuide(base, settings.language));
   const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
-  const fonts = ownFonts(base, settings.fonts);
-  const texts = siteTexts(base, cautionsFile(base, settings.language));
-  const stated = gathering.one(
-    () => statedWords(base, settings.language),
-    () => [],
-  );
-  const { wrong, warnings } = checkLetters(texts, stated, fonts);
-  gathering.all({ made: [], messages: wrong });
+  const { fonts, texts, warnings } = siteLetters(base, settings, gathering);
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
@@ -98,14 +83,9 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
   const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
-  const stories = new Map<string, Story>([
-    ["/", catalogue.story],
-    ...stated.map(({ kit, story }) => [`/kits/${kit.slug}/`, story] as const),
-    ...held.map(({ plan, story }) => [`/classes/${plan.slug}/`, story] as const),
-  ]);
+  const stories = siteStories(catalogue, statedKits, held);
   gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
   gathering.stopWhereBroken();
-  const small = views.flatMap((view) => smallLetters(view.kit, texts, fonts));
   return {
     views,
     classes,
@@ -113,11 +93,11 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     guide,
     settings,
     catalogue,
-    strays: [...siteStrays(base, catalogue.story), ...[...stated, ...held].flatMap(({ strays }) => strays)],
+    strays: [...siteStrays(base, catalogue.story), ...[...statedKits, ...held].flatMap(({ strays }) => strays)],
     words,
     fonts,
     texts,
-    warnings: [...warnings, ...small],
+    warnings: [...warnings, ...views.flatMap((view) => smallLetters(view.kit, texts, fonts))],
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),

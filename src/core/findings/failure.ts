@@ -76,7 +76,7 @@ export type FitFailure =
       readonly height: number;
       readonly width: number;
       readonly leaves: number;
-      /** Width of the closed picture leaves, and the height that fills it. */
+      /** Width of the closed picture leaves, and the height that fills it; Infinity where the leaf has no room for that. */
       readonly least: number;
       readonly leastHeight: number;
     }

@@ -65,8 +65,10 @@ export function placeFailure(kit: Kit, { height }: Solution, head: number): FitF
   };
 }
 
-/** A failure whose greatest height also lies on the leaf: what it advises must not fail in its turn. */
+/** A failure whose advised height also lies on the leaf: what it advises must not fail in its turn. */
 export function advisedOnLeaf(kit: Kit, failure: FitFailure): FitFailure {
+  if (failure.kind === "picture-too-narrow" && failure.leastHeight > roomOnLeaf(kit))
+    return { ...failure, leastHeight: Number.POSITIVE_INFINITY };
   if (!("mostHeight" in failure)) return failure;
   return { ...failure, mostHeight: Math.min(failure.mostHeight, roomOnLeaf(kit)) };
 }

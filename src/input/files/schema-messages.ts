@@ -1,6 +1,7 @@
 import leven from "leven";
 import type { z } from "zod";
 import * as say from "../../words/messages.ts";
+import { shortened } from "../../words/printable.ts";
 import type { KitMessage } from "./message.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
 import type { YamlFile } from "./yaml.ts";
@@ -25,23 +26,32 @@ export interface Checked {
   readonly whole: string;
 }
 
+/** As many messages about one file are enough to see what is amiss. */
+const MOST_TOLD = 50;
+
+/** Letters of a value that a message shows. */
+const MOST_LETTERS = 200;
+
 /** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
 export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitMessage[] {
   const { yaml, schema } = checked;
   const misspelt = new Set(
     issues.flatMap((issue) =>
       issue.code === "unrecognized_keys"
-        ? issue.keys.map((key) => fieldName([...issue.path, nearestKey(schema, issue.path, key) ?? key]))
+        ? issue.keys
+            .slice(0, MOST_TOLD)
+            .map((key) => fieldName([...issue.path, nearestKey(schema, issue.path, key) ?? key]))
         : [],
     ),
   );
   const told = issues.filter(
     (issue) => !(misspelt.has(fieldName(issue.path)) && valueAt(yaml.value, issue.path) === undefined),
   );
-  return told.flatMap((issue) => {
-    if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(checked, issue.path, key));
-    return [wrongValue(checked, issue)];
+  const messages = told.slice(0, MOST_TOLD).flatMap((issue) => {
+    if (issue.code !== "unrecognized_keys") return [wrongValue(checked, issue)];
+    return issue.keys.slice(0, MOST_TOLD).map((key) => unknownKey(checked, issue.path, key));
   });
+  return messages.slice(0, MOST_TOLD);
 }
 
 function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMessage {
@@ -53,11 +63,10 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
     field: fieldIn(whole, path),
     allowed: (schemaAt(schema, path)?.description ?? issue.message).replace(/\.$/, ""),
   };
-  if (given === undefined)
-    return { ...about, given: say.checkNotGiven(), remedy: say.checkAddField({ field: String(path.at(-1) ?? whole) }) };
+  if (given === undefined) return { ...about, given: say.checkNotGiven(), remedy: addRemedy(path, whole) };
   if (typeof given === "string" && issue.code === "too_big")
     return { ...about, given: longWords(given), remedy: say.checkShorten() };
-  const value = typeof given === "number" ? String(given) : JSON.stringify(given);
+  const value = shortened(typeof given === "number" ? String(given) : JSON.stringify(given), MOST_LETTERS);
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
 }
 
@@ -68,13 +77,19 @@ function longWords(text: string): string {
   return say.checkGivenLong({ count: text.length, value: JSON.stringify(`${text.slice(0, BEGINNING)}…`) });
 }
 
+function addRemedy(path: readonly PropertyKey[], whole: string): string {
+  const step = path.at(-1);
+  if (typeof step !== "number") return say.checkAddField({ field: String(step ?? whole) });
+  return say.checkAddEntry({ number: step + 1, list: fieldIn(whole, path.slice(0, -1)) });
+}
+
 function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
   const nearest = nearestKey(schema, path, key);
   return {
     file,
     ...yaml.placeOf(path, key),
-    field: fieldIn(whole, [...path, key]),
-    given: say.checkUnknownKey({ key }),
+    field: fieldIn(whole, [...path, shortened(key, MOST_LETTERS)]),
+    given: say.checkUnknownKey({ key: shortened(key, MOST_LETTERS) }),
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
   };

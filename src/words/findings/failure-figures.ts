@@ -1,4 +1,5 @@
 import type { Failure, Obstacle } from "../../core/findings/failure.ts";
+import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import type { Level } from "../../core/kit/kit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { angleText } from "../angles.ts";
@@ -57,6 +58,7 @@ const FIGURES = {
     leafWidth: sayLength(failure.leafWidth, units, undefined, 2),
     clearance: sayLength(failure.clearance, units, undefined, 2),
     deepest: sayLength(failure.deepest, units, "floor"),
+    room: roomFor(failure.deepest, BOUNDS.depth),
     style: failure.foldStyle,
   }),
   "opening-too-wide": ({ opening, widest }: Of<"opening-too-wide">) => ({
@@ -70,6 +72,10 @@ const FIGURES = {
     leafHeight: sayLength(failure.leafHeight, units, undefined, 2),
     room: sayLength(failure.room, units, "floor", 2),
     solved: failure.heightSolved ? "yes" : "no",
+    place:
+      failure.heightSolved && roomFor(failure.room, BOUNDS.pictureHeight) === "some"
+        ? "solved"
+        : roomFor(failure.room, BOUNDS.pictureHeight),
     stated: failure.headStated ? "yes" : "no",
   }),
   "picture-too-narrow": (failure: Of<"picture-too-narrow">, { units }: Telling) => ({
@@ -77,7 +83,8 @@ const FIGURES = {
     width: sayLength(failure.width, units),
     leaves: failure.leaves,
     least: sayLength(failure.least, units),
-    leastHeight: heightBound(failure.leastHeight, units, "ceil"),
+    leastHeight: Number.isFinite(failure.leastHeight) ? heightBound(failure.leastHeight, units, "ceil") : "",
+    room: roomFor(failure.leastHeight, BOUNDS.pictureHeight),
   }),
   "picture-too-wide": (failure: Of<"picture-too-wide">, { units }: Telling) => ({
     height: sayLength(failure.height, units),
@@ -87,7 +94,7 @@ const FIGURES = {
     most: sayLength(failure.most, units),
     mostHeight: heightBound(failure.mostHeight, units, "floor"),
     enough: failure.enough ?? 0,
-    help: failure.enough === undefined ? "book" : "leaves",
+    help: helpBeside(failure.mostHeight, failure.enough === undefined ? "book" : "leaves"),
   }),
   "leaves-show-too-little": (failure: Of<"leaves-show-too-little">, { units }: Telling) => ({
     height: sayLength(failure.height, units),
@@ -97,7 +104,7 @@ const FIGURES = {
     most: sayLength(failure.most, units),
     mostHeight: heightBound(failure.mostHeight, units, "floor"),
     openingNeeded: failure.openingNeeded === undefined ? "" : angleText(failure.openingNeeded, "ceil"),
-    help: failure.openingNeeded === undefined ? "height" : "opening",
+    help: helpBeside(failure.mostHeight, failure.openingNeeded === undefined ? "book" : "opening"),
   }),
   "lost-leaf-outside": ({ leaf, first, last }: Of<"lost-leaf-outside">) => ({ leaf, first, last }),
   "too-few-remain": ({ lost, leaves }: Of<"too-few-remain">) => ({ lost, leaves }),
@@ -115,13 +122,14 @@ const FIGURES = {
     free: sayLength(failure.free, units),
     clearance: sayLength(failure.clearance, units),
     more: sayLength(failure.more, units, "ceil"),
+    room: roomFor(failure.more, { ...BOUNDS.lightSetback, least: 0 }),
     panel: failure.panel,
   }),
   "outline-hidden": ({ level }: Of<"outline-hidden">, { levels }: Telling) => ({ level: levels[level - 1]!.name }),
   "hole-breaks": (failure: Of<"hole-breaks">, { units, levels }: Telling) => ({
     level: levels[failure.level - 1]!.name,
     lip: sayLength(failure.lip, units, undefined, 2),
-    most: sayLength(failure.most, units, "floor"),
+    most: sayLength(Math.max(0, failure.most), units, "floor"),
     least: sayLength(failure.least, units, "ceil"),
     fate: failure.closes ? "closes" : "breaks",
     holds: failure.most >= failure.least ? "yes" : "no",
@@ -161,8 +169,19 @@ function obstacleText(obstacle: Obstacle, light: Of<"no-room-for-light">, { unit
 }
 
 function lightChoice({ diameter, height }: Of<"no-room-for-light">["largest"]): string {
-  if (diameter > 0) return height > 0 ? "both" : "width";
-  return height > 0 ? "height" : "none";
+  const tall = height >= BOUNDS.lightHeight.least;
+  if (diameter >= BOUNDS.lightDiameter.least) return tall ? "both" : "width";
+  return tall ? "height" : "none";
+}
+
+/** Whether a figure that is advised can be stated at all. */
+function roomFor(figure: number, { least, most }: Pick<Bounds<"length">, "least" | "most">): "some" | "none" {
+  return figure >= least && figure <= most ? "some" : "none";
+}
+
+/** What helps beside a lower height, or alone where no height can be stated that is low enough. */
+function helpBeside(mostHeight: number, help: "leaves" | "book" | "opening"): string {
+  return roomFor(mostHeight, BOUNDS.pictureHeight) === "some" ? help : `${help}-only`;
 }
 
 /** Heights in millimetres are named in halves; inches are rounded where they are written. */
