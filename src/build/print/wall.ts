@@ -47,8 +47,7 @@ export class Wall {
   /** Puts a page that shows nothing yet behind the wall. */
   static async around(page: Page, output: string): Promise<Wall> {
     const wall = new Wall(page, realpathSync(output));
-    // First, because a session that is opened takes back what others had set for the page.
-    await wall.#listen();
+    wall.#listen();
     await page.setJavaScriptEnabled(false);
     await page.setOfflineMode(true);
     await page.setRequestInterception(true);
@@ -73,19 +72,19 @@ export class Wall {
     return [...this.#blocked];
   }
 
-  /** What the page's policies stop never becomes a request: the browser tells of it. */
-  async #listen(): Promise<void> {
-    const session = await this.#page.createCDPSession();
-    session.on("Audits.issueAdded", ({ issue }) => {
-      const found = issue.details.contentSecurityPolicyIssueDetails;
+  /**
+   * What the page's policies stop never becomes a request: the browser tells of it. Heard through the page's own session, as
+   * opening another takes print media back.
+   */
+  #listen(): void {
+    this.#page.on("issue", ({ details }) => {
+      const found = details.contentSecurityPolicyIssueDetails;
       if (found && !found.violatedDirective.startsWith("script-src")) this.#blocked.add(found.blockedURL ?? "inline");
     });
-    session.on("Log.entryAdded", ({ entry }) => {
-      const [, address] = /Not allowed to load local resource: (.*)/.exec(entry.text) ?? [];
+    this.#page.on("console", (message) => {
+      const [, address] = /Not allowed to load local resource: (.*)/.exec(message.text()) ?? [];
       if (address !== undefined) this.#blocked.add(address);
     });
-    await session.send("Audits.enable");
-    await session.send("Log.enable");
   }
 
   async #answer(request: HTTPRequest): Promise<void> {
