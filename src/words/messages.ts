@@ -1652,10 +1652,10 @@ export const failPictureTooWideGiven = (args: { readonly height: Word; readonly 
 export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
 /** use {enough} picture leaves (smaller borders)|choose a book with more or wider leaves|lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves — $help: leaves where more picture leaves would do, and with -only where no lower height would. */
 export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-author", args);
-/** Fold fewer border leaves, so that {enough} leaves carry the picture.|Choose a book with more or wider leaves.|Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
-export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-reader", args);
-/** Lower this seat’s borderBefore and borderAfter, so that {enough} leaves carry the picture.|Give this seat a book with more or wider leaves.|Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
-export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-teacher", args);
+/** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves.|Choose a book with more or wider leaves. */
+export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves.|Give this seat a book with more or wider leaves. */
+export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
 /** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
 export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
 /** a picture {height} tall and {width} wide at {opening} */
@@ -1664,9 +1664,9 @@ export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; read
 export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
 /** open the book to {openingNeeded}, or choose a book with more leaves|choose a book with more leaves|open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
 export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-author", args);
-/** Open the book to {openingNeeded}, or choose a book with more leaves.|Choose a book with more leaves.|Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
+/** Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves.|Choose a book with more leaves. */
 export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
-/** Give this seat a book with more leaves.|Give this seat a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
+/** Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Give this seat a book with more leaves. */
 export const failLeavesShowTooLittleDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
 /** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
 export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
