@@ -7,6 +7,7 @@ import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
+import { LICENCES, writeLicences } from "./licences/write-licences.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { tellLeftOut, tellWarnings } from "./tell.ts";
@@ -57,9 +58,9 @@ export const STAGES: readonly Stage[] = [
   {
     name: "scripts",
     reads: ["src", "layouts", "content"],
-    makes: ["assets/scripts/**"],
+    makes: ["assets/scripts/**", LICENCES],
     serving: "same",
-    run: ({ output }) => bundleScripts(output, currentLibrary()),
+    run: async ({ base, output }) => writeLicences(base, output, await bundleScripts(output, currentLibrary())),
   },
   {
     name: "kit files",

@@ -17,6 +17,7 @@ import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
+import { LICENCES } from "../licences/write-licences.ts";
 import { feedOf, pageHead } from "./page-head.ts";
 import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
@@ -54,7 +55,8 @@ export function registerParts(
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
     const guide = guideOf(page);
-    return footPart({ summary, author, guide, glossary, feed: feedOf(opened(), linkOf(page))?.address });
+    const licences = linkOf(page)(`/${LICENCES}`);
+    return footPart({ summary, author, guide, glossary, licences, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));

@@ -49,8 +49,9 @@ const SEEN_OF_CLASS = /^classes\/[^/]+\/(seat-\d+\/)?(index\.html|front(-lit)?\.
 const OF_GUIDE = /^guide\//;
 /** The turning view's large script: kept once the reader has asked for the view. */
 const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
-/** For link previews, editors, other programs and missing addresses, and photos in the format that no browser with a worker asks for. */
-const NOT_KEPT = /^schema\/|^(404\.html|sitemap\.xml|feed\.xml)$|^kits\/[^/]+\/(social\.png$|photos\/.*\.jpg$)/;
+/** For link previews, editors, other programs, terms of licences, missing addresses, and photos in the format that no browser with a worker asks for. */
+const NOT_KEPT =
+  /^schema\/|^(404\.html|sitemap\.xml|feed\.xml|licences\.txt)$|^kits\/[^/]+\/(social\.png$|photos\/.*\.jpg$)/;
 
 /** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named; `editions` are by slug. */
 export function listSite(
