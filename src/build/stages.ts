@@ -10,6 +10,7 @@ import { writePhotos } from "./images/images.ts";
 import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
+import { LICENCES, writeLicences } from "./licences/write-licences.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
 import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
@@ -75,9 +76,9 @@ export const STAGES: readonly Stage[] = [
   {
     name: "scripts",
     reads: ["src", "layouts", "content"],
-    makes: ["assets/scripts/**"],
+    makes: ["assets/scripts/**", LICENCES],
     serving: "same",
-    run: ({ output }) => bundleScripts(output, currentLibrary()),
+    run: async ({ base, output }) => writeLicences(base, output, await bundleScripts(output, currentLibrary())),
   },
   {
     name: "kit files",

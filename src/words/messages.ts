@@ -2882,6 +2882,20 @@ export const leafNotFolded = (args: { readonly leaf: Word }): string => say("lea
 export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
 /** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
 export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** Licences */
+export const licencesLink = (): string => say("licences-link");
+/** Licences of what this site is made of */
+export const licencesHeading = (): string => say("licences-heading");
+/** The program that made this site is Leaflight. Fonts and parts of scripts come from the packages named here, each under the terms that follow it. */
+export const licencesText = (): string => say("licences-text");
+/** {name} {version} ({licence}) — Above the text of a package's licence. */
+export const licencesPackage = (args: { readonly name: Word; readonly version: Word; readonly licence: Word }): string => say("licences-package", args);
+/** The site would hold {name} {version}, whose licence is “{licence}”. Only these licences are allowed: {allowed}. Use another package, or add the licence to src/build/licences/allowed.ts. — Told by a build. */
+export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
+/** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
+export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** The font {file} is in no package that is installed. Run npm ci, and build again. */
+export const licencesNoFont = (args: { readonly file: Word }): string => say("licences-no-font", args);
 /** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
 export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
 /** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */
