@@ -3,6 +3,7 @@ import type { z } from "zod";
 import * as say from "../../words/messages.ts";
 import type { KitMessage } from "./message.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
+import { shortened } from "./short.ts";
 import type { YamlFile } from "./yaml.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -27,9 +28,6 @@ export interface Checked {
 
 /** As many messages about one file are enough to see what is amiss. */
 const MOST_TOLD = 50;
-
-/** Letters of a value that a message shows. */
-const MOST_LETTERS = 200;
 
 /** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
 export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitMessage[] {
@@ -63,13 +61,14 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
     allowed: (schemaAt(schema, path)?.description ?? issue.message).replace(/\.$/, ""),
   };
   if (given === undefined) return { ...about, given: say.checkNotGiven(), remedy: addRemedy(path, whole) };
-  const value = shortened(typeof given === "number" ? String(given) : JSON.stringify(given));
+  const value = shortened(typeof given === "number" ? asTyped(given) : JSON.stringify(given));
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
 }
 
-/** Values and keys may be as long as their file. */
-function shortened(text: string): string {
-  return text.length > MOST_LETTERS ? `${text.slice(0, MOST_LETTERS)}…` : text;
+/** A number as YAML writes it. */
+function asTyped(value: number): string {
+  if (Number.isNaN(value)) return ".nan";
+  return Number.isFinite(value) ? String(value) : `${value < 0 ? "-" : ""}.inf`;
 }
 
 function addRemedy(path: readonly PropertyKey[], whole: string): string {

@@ -6,6 +6,7 @@ import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "../files/fil
 import { pathBelow } from "../files/folders.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { entriesIn, readBeginning, readText } from "../files/read-file.ts";
+import { nameList } from "../files/short.ts";
 import type { SiteFile } from "../files/site-file.ts";
 import type { FrontMatter } from "./schema.ts";
 
@@ -88,7 +89,7 @@ function missing({ base, folder }: KitFolder, name: string, endings: readonly st
   const files = entries.filter((entry) => endings.includes(extname(entry).toLowerCase()));
   return {
     given: say.frontFileMissing({ file: name }),
-    allowed: files.length > 0 ? say.frontFileAmong({ files: files.join(", ") }) : say.frontFileInside(),
+    allowed: files.length > 0 ? say.frontFileAmong({ files: nameList(files) }) : say.frontFileInside(),
     remedy: say.frontAddFile(),
   };
 }
