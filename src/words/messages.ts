@@ -328,6 +328,8 @@ export const checkGivenUnit = (args: { readonly value: Word; readonly unit: Word
 export const checkGivenFault = (args: { readonly value: Word; readonly fault: Word }): string => say("check-given-fault", args);
 /** unknown key "{key}" */
 export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
+/** {names} and {more} more — A long list of names, cut: a, b, c and 12 more */
+export const checkMoreNames = (args: { readonly names: Word; readonly more: Word }): string => say("check-more-names", args);
 /** add {field} */
 export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
 /** add entry {number} of {list} — A list that has too few entries: add entry 2 of fit.borderLeaves */
@@ -2268,6 +2270,10 @@ export const frontColumnOnce = (): string => say("front-column-once");
 export const frontCellBeyond = (args: { readonly cell: Word }): string => say("front-cell-beyond", args);
 /** {count} cell, as in the head row; put a text with a comma in quotes|{count} cells, as in the head row; put a text with a comma in quotes */
 export const frontCells = (args: { readonly count: number }): string => say("front-cells", args);
+/** {given} without {missing} — $given and $missing: names of columns */
+export const frontBorderAlone = (args: { readonly given: Word; readonly missing: Word }): string => say("front-border-alone", args);
+/** borderBefore and borderAfter, or neither of them */
+export const frontBothBorders = (): string => say("front-both-borders");
 /** cells separated by commas; put a text with a comma or a quote in quotes */
 export const frontCellsApart = (): string => say("front-cells-apart");
 /** plates: "{cell}" */
