@@ -23,6 +23,7 @@ const DAMAGES: Readonly<Record<string, (path: string) => void>> = {
 export async function damageCaches(kinds: number, bench: Bench, given?: TwoStates): Promise<void> {
   const states = given ?? (await twoStates());
   const folder = join(states.project.folder, PACKETS);
+  await states.build("old");
   for (const [name, damage] of Object.entries(DAMAGES).slice(0, kinds)) {
     if (!bench.goesOn()) break;
     const kept = readdirSync(folder);

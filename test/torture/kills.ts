@@ -23,6 +23,7 @@ export async function killBuilds(count: number, bench: Bench, given?: TwoStates)
     const then = states.state();
     hold(then === "old" || then === "new", `killed after ${after} ms: dist is ${found}, after the next start ${then}`);
     hold(found === then || found === "none", `killed after ${after} ms: dist is ${found}`);
+    if ((done + 1) % 10 === 0) bench.say(`${done + 1} killed`);
   }
   bench.say(`${done} of ${count} builds of ${Math.round(length)} ms killed at random, ${cut} before they ended`);
   if (!given) states.project.remove();
