@@ -53,11 +53,7 @@ const expanding: readonly HostileCase[] = [
   told("groups 100,000 deep", picture(`${"<g>".repeat(100_000)}${"</g>".repeat(100_000)}`), /more than 200 levels/),
   told("groups 300 deep", picture(`${"<g>".repeat(300)}${"</g>".repeat(300)}`), /more than 200 levels/),
   told("100,001 elements", picture(many(100_001, () => "<g/>")), /more than 100,000 elements/),
-  told(
-    "a path of 200,000 segments",
-    picture(`<path id="more" d="M0 0${"l9 1-9 1".repeat(100_000)}z"/>`),
-    /no level/,
-  ),
+  told("a path of 200,000 segments", picture(`<path id="more" d="M0 0${"l9 1-9 1".repeat(100_000)}z"/>`), /no level/),
   told(
     "curves thousands of times as large as the picture",
     picture('<circle id="more" r="1e12"/>'),
