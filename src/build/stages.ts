@@ -7,7 +7,6 @@ import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
 import { writePhotos } from "./images/images.ts";
-import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
 import { LICENCES, writeLicences } from "./licences/write-licences.ts";
@@ -101,7 +100,7 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: ["pictures/*", "kits/*/{photos,pictures}/*", "classes/*/pictures/*"],
     serving: "same",
-    run: ({ base, output }) => writePhotos(base, output, sitePhotos(currentLibrary())),
+    run: ({ base, output }) => writePhotos(base, output, currentLibrary().photos),
   },
   {
     name: "class files",

@@ -3110,7 +3110,7 @@ export const picturePrefixes = (args: { readonly most: Word }): string => say("p
 export const pictureDoctype = (args: { readonly most: Word }): string => say("picture-doctype", args);
 /** it says encoding={encoding} of itself and is UTF-8: correct that, or save it anew — $encoding: a name in quotes: "UTF-16" */
 export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
-/** and {more} note more|{more} notes more of this kind — Under twenty notes about a picture. */
+/** and {more} note more|{more} notes more — Under twenty notes about a picture. */
 export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
 /** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
