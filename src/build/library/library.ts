@@ -126,7 +126,7 @@ function openLanguage(base: string, gathering: Gathering): Pick<Library, "settin
   const settings = gathering.one(read, () => siteSettings.parse({}));
   const { language } = settings;
   const words = gathering.one(
-    () => readWords(base, language),
+    () => (language === SOURCE ? english : readWords(base, language)),
     () => english,
   );
   gathering.stopWhereBroken();
