@@ -1964,8 +1964,6 @@ export const loadPacket = (): string => say("load-packet");
 export const loadRound = (): string => say("load-round");
 /** “{file}”, which is not there — $file: path of a font file. */
 export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
-/** “{file}”, which is no file, or a larger one */
-export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
 /** “{file}”, which is no font of one face */
 export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
 /** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
