@@ -6,9 +6,13 @@ export default function (eleventyConfig) {
   eleventyConfig.setWatchJavaScriptDependencies(false);
   registerSite(eleventyConfig);
   return {
-    dir: { input: "content", includes: "../layouts", layouts: "../layouts" },
-    markdownTemplateEngine: false,
-    htmlTemplateEngine: "njk",
-    templateFormats: ["md", "njk"],
+    // Each page is registered by name. The input holds no page: Eleventy never looks into content.
+    dir: {
+      input: "src/build/eleventy/data",
+      data: ".",
+      includes: "../../../../layouts",
+      layouts: "../../../../layouts",
+    },
+    templateFormats: ["njk"],
   };
 }

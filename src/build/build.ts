@@ -1,28 +1,33 @@
-import { existsSync, renameSync, rmSync } from "node:fs";
+import { relative } from "node:path";
 import { WordsError } from "../input/words/words-error.ts";
 import * as say from "../words/messages.ts";
-import { foreseen } from "./errors/foreseen.ts";
+import { clearBrowsers } from "./browser/browser-leftovers.ts";
+import { runCommand } from "./errors/command.ts";
 import { leftOut } from "./files/site-files.ts";
 import { currentLibrary } from "./library/current-library.ts";
+import { speakFirst } from "./library/first-words.ts";
+import { endWhenInterrupted } from "./making/at-exit.ts";
+import { inTransaction } from "./making/transaction.ts";
 import { STOP_AT_MISFIT } from "./report.ts";
 import { runBuild } from "./stages.ts";
 
 /** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
-const BESIDE = ".cache/site";
+const base = process.cwd();
 
-try {
-  rmSync(BESIDE, { recursive: true, force: true });
+await runCommand(async () => {
+  endWhenInterrupted();
+  speakFirst(base);
+  clearBrowsers();
   const stopAtMisfit = process.argv.includes(STOP_AT_MISFIT);
-  await runBuild({ base: process.cwd(), output: BESIDE, serving: false, stopAtMisfit });
-  rmSync("dist", { recursive: true, force: true });
-  renameSync(BESIDE, "dist");
+  await inTransaction({ base, output: "dist" }, (folder) =>
+    runBuild({ base, output: relative(base, folder), serving: false, stopAtMisfit }),
+  );
   tellMade();
-} catch (error) {
-  if (existsSync(BESIDE)) rmSync(BESIDE, { recursive: true, force: true });
-  const told = foreseen(error);
-  if (told === undefined) console.error(error);
-  else console.error(error instanceof WordsError ? told : `${told}\n\n${say.checkNothingBuilt()}`);
-  process.exitCode = 1;
+}, nothingBuilt);
+
+/** Said without words where there are none to say it with. */
+function nothingBuilt(error: unknown): string {
+  return error instanceof WordsError ? "Nothing was built; dist is as it was." : say.checkNothingBuilt();
 }
 
 function tellMade(): void {

@@ -2,23 +2,24 @@ import { toDegrees } from "../core/units/angle.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
-import { foreseen } from "./errors/foreseen.ts";
-import { type Library, openLibrary } from "./library/library.ts";
+import { printable } from "../words/printable.ts";
+import { runCommand } from "./errors/command.ts";
+import type { Library } from "./library/library.ts";
+import { readSite } from "./read-site.ts";
 import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
-import { authorWarnings } from "./tell.ts";
+import { authorWarnings, tellStrays } from "./tell.ts";
 
 /** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
-try {
-  const { views, classes } = openLibrary(process.cwd());
-  for (const view of views) {
+await runCommand(async () => {
+  const library = await readSite(process.cwd());
+  for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
+  for (const view of library.views) {
     console.log(kitLine(view));
-    for (const warning of authorWarnings(view)) console.warn(`  ${say.checkWarningInside({ warning })}`);
+    for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
   }
-  reportClasses(classes, process.argv.includes(STOP_AT_MISFIT));
-} catch (error) {
-  console.error(foreseen(error) ?? error);
-  process.exitCode = 1;
-}
+  tellStrays();
+  reportClasses(library.classes, process.argv.includes(STOP_AT_MISFIT));
+});
 
 function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): string {
   return say.checkKit({

@@ -1,6 +1,7 @@
 import type { ClassView } from "../output/views/class/class-view.ts";
 import type { MisfitView } from "../output/views/class/misfit-view.ts";
 import * as say from "../words/messages.ts";
+import { printable } from "../words/printable.ts";
 import { otherKitText } from "../words/seats.ts";
 import { BuildError } from "./errors/build-error.ts";
 
@@ -18,8 +19,7 @@ export function reportClasses(
 ): void {
   const lines = classes.flatMap(misfitLines);
   if (lines.length > 0 && stop) throw new MisfitError(lines.join("\n"));
-  for (const line of lines) log(line);
-  for (const line of classes.flatMap(warningLines)) log(line);
+  for (const line of [...lines, ...classes.flatMap(warningLines)]) log(printable(line));
 }
 
 function misfitLines({ slug, seats }: ClassView): string[] {

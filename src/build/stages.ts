@@ -5,10 +5,16 @@ import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
+import { copyFonts } from "./fonts/copy-fonts.ts";
+import { writePhotos } from "./images/images.ts";
+import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
+import { LICENCES, writeLicences } from "./licences/write-licences.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
+import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
+import { readSite } from "./read-site.ts";
 import { tellLeftOut, tellWarnings } from "./tell.ts";
 
 /** One making of a site: all that a build does, or each turn of serving it. */
@@ -41,41 +47,61 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [],
     serving: "same",
-    run: ({ base, serving }) => holdLibrary(openLibrary(base, serving ? "leave out" : "stop")),
+    run: async ({ base, serving }) => {
+      if (serving) holdLibrary(openLibrary(base, "leave out"));
+      else await readSite(base);
+    },
   },
   { name: "warnings", reads: ["content"], makes: [], serving: "left out", run: tellWarnings },
   { name: "left out", reads: ["content"], makes: [], serving: "only", run: tellLeftOut },
   {
     name: "pages",
     reads: ["content", "layouts"],
-    makes: ["**/*.html", "bundle/**", "assets/fonts/**"],
+    makes: ["**/*.html", "bundle/**"],
     serving: "by Eleventy",
     run: async ({ output }) => {
-      await new Eleventy("content", output, { configPath: ".eleventy.js", quietMode: true }).write();
+      const eleventy = new Eleventy(undefined, output, { configPath: ".eleventy.js" });
+      // What fails in it is told by the command, without a trace.
+      eleventy.disableLogger();
+      await eleventy.write();
     },
+  },
+  {
+    name: "fonts",
+    reads: ["content"],
+    makes: ["assets/fonts/**"],
+    serving: "same",
+    run: ({ base, output }) => copyFonts(base, output, currentLibrary().fonts),
   },
   {
     name: "scripts",
     reads: ["src", "layouts", "content"],
-    makes: ["assets/scripts/**"],
+    makes: ["assets/scripts/**", LICENCES],
     serving: "same",
-    run: ({ output }) => bundleScripts(output, currentLibrary()),
+    run: async ({ base, output }) => writeLicences(base, output, await bundleScripts(output, currentLibrary())),
   },
   {
     name: "kit files",
     reads: ["content"],
     makes: [
       "kits/*/{pattern.json,pattern.csv,front.svg,front-lit.svg,social.png,kit-data.js,round-data.js}",
-      "kits/*/{cut,photos}/*",
+      "kits/*/cut/*",
       "schema/*",
     ],
     serving: "same",
-    run: async ({ base, output }) => {
+    run: async ({ output }) => {
       const { views } = currentLibrary();
-      await publishFiles(base, output, views);
+      await publishFiles(output, views);
       writeRoundData(output, views);
       writeKitData(output, currentLibrary());
     },
+  },
+  {
+    name: "photos",
+    reads: ["content"],
+    makes: ["pictures/*", "kits/*/{photos,pictures}/*", "classes/*/pictures/*"],
+    serving: "same",
+    run: ({ base, output }) => writePhotos(base, output, sitePhotos(currentLibrary())),
   },
   {
     name: "class files",
@@ -100,7 +126,12 @@ export const STAGES: readonly Stage[] = [
     reads: ["content", "layouts", "src"],
     makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf"],
     serving: "same",
-    run: ({ output }) => printPackets(output, currentLibrary().views, currentLibrary().classes),
+    run: async ({ output }) => {
+      const { views, classes, settings, texts } = currentLibrary();
+      await printPackets(output, views, classes, settings.url).catch((error: unknown) => {
+        throw byFields(error, texts);
+      });
+    },
   },
   {
     name: "manifest",
@@ -115,7 +146,7 @@ export const STAGES: readonly Stage[] = [
     makes: ["sw.js", "kits/*/offline.json"],
     serving: "left out",
     run: async ({ output }) => {
-      await writeOffline(output);
+      await writeOffline(output, currentLibrary().views);
     },
   },
   {

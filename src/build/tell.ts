@@ -1,17 +1,34 @@
-import { formatMessage } from "../input/files/format-message.ts";
+import { formatMessages } from "../input/files/format-message.ts";
 import type { KitView } from "../output/views/kit-view.ts";
 import { authorDoubt } from "../words/findings/doubts.ts";
+import { rowText } from "../words/lists.ts";
 import * as say from "../words/messages.ts";
+import { printable } from "../words/printable.ts";
 import { currentLibrary } from "./library/current-library.ts";
 import { reportClasses } from "./report.ts";
 
-/** Tells the warnings of kits and classes. @throws MisfitError where a seat does not fit and that is to stop */
+/** The most names of stray files in a line. */
+const MOST_STRAYS = 8;
+
+/** Tells the warnings of kits and classes, and what lies about. @throws MisfitError where a seat does not fit and that is to stop */
 export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean }): void {
-  const { views, classes } = currentLibrary();
+  const { views, classes, warnings } = currentLibrary();
+  for (const warning of warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of views) {
-    for (const warning of authorWarnings(view)) console.warn(say.checkWarning({ name: view.slug, warning }));
+    for (const warning of authorWarnings(view)) console.warn(printable(say.checkWarning({ name: view.slug, warning })));
   }
+  tellStrays();
   reportClasses(classes, stopAtMisfit);
+}
+
+/** Tells once of each folder what nothing in it names. */
+export function tellStrays(): void {
+  for (const { folder, names } of currentLibrary().strays) {
+    const shown = rowText(names.slice(0, MOST_STRAYS));
+    const more = names.length - MOST_STRAYS;
+    const list = more > 0 ? say.checkStraysMore({ names: shown, more }) : shown;
+    console.warn(printable(say.checkNote({ note: say.checkStrays({ folder, count: names.length, names: list }) })));
+  }
 }
 
 /** What may disappoint in a kit, for its author. */
@@ -22,5 +39,5 @@ export function authorWarnings({ kit, findings, notes }: Pick<KitView, "kit" | "
 /** Tells what the library is without, as it cannot be built. */
 export function tellLeftOut(): void {
   const { messages } = currentLibrary();
-  if (messages.length > 0) console.error([say.checkLeftOut(), ...messages.map(formatMessage)].join("\n"));
+  if (messages.length > 0) console.error([say.checkLeftOut(), formatMessages(messages)].join("\n"));
 }

@@ -9,6 +9,16 @@ export interface SiteSettings {
   readonly author?: SiteAuthor | undefined;
   /** Language of the pages (BCP 47). */
   readonly language: string;
+  /** For scripts that the program's own fonts have not. */
+  readonly fonts: readonly NamedFont[];
+}
+
+/** A font file in content/fonts. */
+export interface NamedFont {
+  readonly file: string;
+  /** Files of one name are weights of one font; the font's own name where left out. */
+  readonly name?: string | undefined;
+  readonly licence?: string | undefined;
 }
 
 /** Who makes the kits. */

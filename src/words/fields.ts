@@ -1,6 +1,8 @@
 import { writePlates } from "../core/book/plates.ts";
+import { BOUNDS } from "../core/kit/bounds.ts";
 import type { Kit } from "../core/kit/kit.ts";
-import type { Field, FieldKey } from "../core/refit/field.ts";
+import type { Ignored } from "../core/refit/address.ts";
+import type { CarriedField, Field, FieldKey } from "../core/refit/field.ts";
 import type { FieldFault } from "../core/refit/read-field.ts";
 import { tidy, type UnitSystem } from "../core/units/length.ts";
 import { formatSize } from "./lengths.ts";
@@ -25,7 +27,7 @@ export function fieldText(field: Field, kit: Kit): string {
 }
 
 /** What a field asks for; a level's depth names the level. */
-export function fieldLabel(field: Field, { levels }: Pick<Kit, "levels">): string {
+export function fieldLabel(field: Field | CarriedField, { levels }: Pick<Kit, "levels">): string {
   const level = field.form === "length" && field.level !== undefined ? levels[field.level - 1] : undefined;
   return LABELS[field.key](level?.name ?? "");
 }
@@ -54,14 +56,37 @@ export function faultText(fault: FieldFault, units: UnitSystem): string {
       return say.fitAllowedCount({ least: fault.least, most: fault.most });
     case "degrees-outside":
       return say.fitAllowedDegrees({ least: fault.least, most: fault.most });
+    case "number-outside":
+      return say.fitAllowedNumber({ least: fault.least, most: fault.most });
     case "no-plates":
-      return say.fitAllowedPlates();
+      return say.fitAllowedPlates({ page: BOUNDS.page.most, leaves: BOUNDS.plateLeaves.most });
     case "no-borders":
-      return say.fitAllowedBorders();
+      return say.fitAllowedBorders({ most: BOUNDS.borderLeaves.most });
+    case "no-depths":
+      return say.fitAllowedDepths({ count: fault.count });
+    case "no-leaves":
+      return say.fitAllowedLeaves({ most: BOUNDS.leaf.most });
+    case "no-option":
+      return fault.options.join(", ");
   }
 }
 
-const LABELS: Readonly<Record<FieldKey, (level: string) => string>> = {
+/** So much of what an address gives is shown, letters. */
+const SHOWN = 40;
+
+/** That a figure of an address is left out: which, what was given, what would be allowed. Lengths as addresses have them, in mm. */
+export function ignoredText({ field, given, fault }: Ignored, kit: Pick<Kit, "levels">): string {
+  return leftOutText(fieldLabel(field, kit), given, faultText(fault, "mm"));
+}
+
+/** That something of an address is left out, whatever it is called. */
+export function leftOutText(figure: string, given: string, allowed: string): string {
+  const start = given.length > SHOWN ? `${given.slice(0, SHOWN)}…` : given;
+  // Neither a line break nor a letter that turns the writing around belongs into a sentence.
+  return say.fitIgnored({ figure, given: start.replace(/\p{C}/gu, "·"), allowed });
+}
+
+const LABELS: Readonly<Record<(Field | CarriedField)["key"], (level: string) => string>> = {
   leafHeight: say.fitFieldLeafHeight,
   leafWidth: say.fitFieldLeafWidth,
   blockThickness: say.fitFieldBlockThickness,
@@ -78,6 +103,10 @@ const LABELS: Readonly<Record<FieldKey, (level: string) => string>> = {
   lightDiameter: say.fitFieldLightDiameter,
   lightHeight: say.fitFieldLightHeight,
   depths: (level) => say.fitFieldDepth({ level }),
+  head: say.fitFieldHead,
+  units: say.fitFieldUnits,
+  flapBulk: say.fitFieldFlapBulk,
+  lostLeaves: say.fitFieldLostLeaves,
 };
 
 const HELPS: Readonly<Record<FieldKey, () => string>> = {

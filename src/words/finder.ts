@@ -1,6 +1,9 @@
 import { ASKED, type Asked } from "../core/finder/book-figures.ts";
 import type { Known, Verdicts } from "../core/finder/kit-list.ts";
+import { FITS, LIGHTS, type QueryRead, SORTS, type Wish } from "../core/finder/query.ts";
+import { BOUNDS } from "../core/kit/bounds.ts";
 import type { Refit } from "../core/refit/refit.ts";
+import { ignoredText, leftOutText } from "./fields.ts";
 import { listText } from "./lists.ts";
 import * as say from "./messages.ts";
 
@@ -35,6 +38,37 @@ export function missingFigures(book: Refit): string {
   const missing = ASKED.filter((key) => book[key] === undefined);
   if (missing.length === 0 || Object.keys(book).length === 0) return "";
   return say.finderMissing({ figures: listText(missing.map(figureName)) });
+}
+
+/** What of an address the finder leaves out, a sentence or two each. */
+export function leftOutOf({ ignored, noWishes }: Pick<QueryRead, "ignored" | "noWishes">): string[] {
+  return [
+    ...ignored.map((one) => ignoredText(one, { levels: [] })),
+    ...noWishes.map(({ wish, given }) => leftOutText(WISH_NAMES[wish](), given, allowedFor(wish))),
+  ];
+}
+
+const WISH_NAMES: Readonly<Record<Wish, () => string>> = {
+  hours: say.finderHours,
+  levels: say.finderLevels,
+  light: say.finderLight,
+  fit: say.finderFit,
+  sort: say.finderOrder,
+};
+
+function allowedFor(wish: Wish): string {
+  switch (wish) {
+    case "hours":
+      return say.finderHoursAllowed();
+    case "levels":
+      return say.fitAllowedCount(BOUNDS.levels);
+    case "light":
+      return LIGHTS.join(", ");
+    case "fit":
+      return FITS.join(", ");
+    case "sort":
+      return SORTS.join(", ");
+  }
 }
 
 function figureName(figure: Asked): string {

@@ -318,6 +318,8 @@ export const checkEnvironment = (): string => say("check-environment");
 export const checkNotGiven = (): string => say("check-not-given");
 /** given {value} — $value as it stands in the file. */
 export const checkGiven = (args: { readonly value: Word }): string => say("check-given", args);
+/** given {count} characters: {value} — $value: how the text begins. */
+export const checkGivenLong = (args: { readonly count: Word; readonly value: Word }): string => say("check-given-long", args);
 /** given {value}, which is {length} mm, outside {least} to {most} mm — Lengths as they are typed. */
 export const checkGivenOutside = (args: { readonly value: Word; readonly length: Word; readonly least: Word; readonly most: Word }): string => say("check-given-outside", args);
 /** given {value}, which has the unit "{unit}" */
@@ -334,6 +336,10 @@ export const checkAddField = (args: { readonly field: Word }): string => say("ch
 export const checkAddEntry = (args: { readonly number: Word; readonly list: Word }): string => say("check-add-entry", args);
 /** correct this value */
 export const checkCorrectValue = (): string => say("check-correct-value");
+/** the page’s text — What an author wrote below the front matter of a page. */
+export const checkFieldPageText = (): string => say("check-field-page-text");
+/** shorten it */
+export const checkShorten = (): string => say("check-shorten");
 /** remove it, or use one of the keys that are allowed */
 export const checkRemoveKey = (): string => say("check-remove-key");
 /** write "{key}" */
@@ -394,6 +400,14 @@ export const checkWarning = (args: { readonly name: Word; readonly warning: Word
 export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
 /** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
 export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
+/** … and {count} message|{count} messages more, once these are mended. — After the first of very many messages. */
+export const checkMore = (args: { readonly count: number }): string => say("check-more", args);
+/** Leaflight itself failed: {fault}. This is no fault of yours; please report it with {file}. — The program itself failed. $fault: what it says, in English. $file: where the details stand. */
+export const checkProgramFault = (args: { readonly fault: Word; readonly file: Word }): string => say("check-program-fault", args);
+/** Leaflight itself failed: {fault}. This is no fault of yours; please report it. */
+export const checkProgramFaultUnwritten = (args: { readonly fault: Word }): string => say("check-program-fault-unwritten", args);
+/** note  {note} */
+export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
 /** Nothing was built; dist is as it was. */
 export const checkNothingBuilt = (): string => say("check-nothing-built");
 /** Left out until this is corrected: */
@@ -404,6 +418,10 @@ export const checkKitCount = (args: { readonly kits: number; readonly page: Word
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
+/** {folder}: left alone, as nothing here names it|them: {names} — Files in a folder that nothing names; $names is a list, or its beginning. */
+export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
+/** {names} and {more} more */
+export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -872,12 +890,12 @@ export const fieldListBetween = (args: { readonly about: Word; readonly least: W
 export const fieldCount = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-count", args);
 /** {about} A number, {least} to {most}. */
 export const fieldNumber = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("field-number", args);
-/** {about} A number above 0. */
-export const fieldAmount = (args: { readonly about: Word }): string => say("field-amount", args);
-/** {about} A number, 0 or more, with a point: 0.35. */
-export const fieldCost = (args: { readonly about: Word }): string => say("field-cost", args);
-/** {about} Text. */
-export const fieldText = (args: { readonly about: Word }): string => say("field-text", args);
+/** {about} A number above 0, up to {most}. */
+export const fieldAmount = (args: { readonly about: Word; readonly most: Word }): string => say("field-amount", args);
+/** {about} A number, 0 to {most}, with a point: 0.35. */
+export const fieldCost = (args: { readonly about: Word; readonly most: Word }): string => say("field-cost", args);
+/** {about} Text of up to {most} characters. */
+export const fieldText = (args: { readonly about: Word; readonly most: Word }): string => say("field-text", args);
 /** {about} One of: {values}. */
 export const fieldChoice = (args: { readonly about: Word; readonly values: Word }): string => say("field-choice", args);
 /** {about} Seconds, {least} to {most}. */
@@ -1260,6 +1278,18 @@ export const fieldSiteFeedId = (): string => say("field-site-feed-id");
 export const fieldSiteFeedIdUsual = (): string => say("field-site-feed-id-usual");
 /** Language of the pages: the name of a folder of content/words, or one of it with a region: en, en-GB, en-US … */
 export const fieldSiteLanguage = (): string => say("field-site-language");
+/** Fonts for scripts beside Latin, Greek and Cyrillic, asked in this order. */
+export const fieldFonts = (): string => say("field-fonts");
+/** A font for pages and packets: file, name, licence. */
+export const fieldFont = (): string => say("field-font");
+/** A font file in content/fonts: WOFF2, WOFF, TTF or OTF. */
+export const fieldFontFile = (): string => say("field-font-file");
+/** What the font is called. Files of one name are its weights. */
+export const fieldFontName = (): string => say("field-font-name");
+/** the name inside the file */
+export const fieldFontNameUsual = (): string => say("field-font-name-usual");
+/** Licence of the font, where you state it. */
+export const fieldFontLicence = (): string => say("field-font-licence");
 /** Who makes the kits: name, kind, url. */
 export const fieldAuthor = (): string => say("field-author");
 /** Who makes the kits. */
@@ -1290,6 +1320,20 @@ export const fieldGuideSummary = (): string => say("field-guide-summary");
 export const fieldGuideOrder = (): string => say("field-guide-order");
 /** chapter: read in order; reference: looked up. */
 export const fieldGuideKind = (): string => say("field-guide-kind");
+/** The catalogue’s name in tabs and search results. */
+export const fieldCatalogueTitle = (): string => say("field-catalogue-title");
+/** “Kits” */
+export const fieldCatalogueTitleUsual = (): string => say("field-catalogue-title-usual");
+/** The heading above all kits. */
+export const fieldCatalogueHeading = (): string => say("field-catalogue-heading");
+/** the title */
+export const fieldCatalogueHeadingUsual = (): string => say("field-catalogue-heading-usual");
+/** One line about the catalogue. */
+export const fieldCatalogueSummary = (): string => say("field-catalogue-summary");
+/** the site’s summary */
+export const fieldCatalogueSummaryUsual = (): string => say("field-catalogue-summary-usual");
+/** Left over from earlier versions; it changes nothing. */
+export const fieldCatalogueLayout = (): string => say("field-catalogue-layout");
 /** Picture */
 export const figurePicture = (): string => say("figure-picture");
 /** width × height on the front level */
@@ -1848,6 +1892,14 @@ export const fitHelpLightDiameter = (): string => say("fit-help-light-diameter")
 export const fitFieldLightHeight = (): string => say("fit-field-light-height");
 /** With its tip. */
 export const fitHelpLightHeight = (): string => say("fit-help-light-height");
+/** Head edge to the picture — Figures that only an address carries. */
+export const fitFieldHead = (): string => say("fit-field-head");
+/** Units */
+export const fitFieldUnits = (): string => say("fit-field-units");
+/** Flap bulk */
+export const fitFieldFlapBulk = (): string => say("fit-field-flap-bulk");
+/** Leaves left out */
+export const fitFieldLostLeaves = (): string => say("fit-field-lost-leaves");
 /** left to right */
 export const fitOptionLtr = (): string => say("fit-option-ltr");
 /** right to left */
@@ -1866,10 +1918,18 @@ export const fitAllowedLengthBetween = (args: { readonly least: Word; readonly m
 export const fitAllowedCount = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-count", args);
 /** degrees, {least} to {most} */
 export const fitAllowedDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-degrees", args);
-/** page × leaves, separated by commas: 192 × 4, 300 × 2 */
-export const fitAllowedPlates = (): string => say("fit-allowed-plates");
-/** two whole numbers: 12, 12 */
-export const fitAllowedBorders = (): string => say("fit-allowed-borders");
+/** a number, {least} to {most} */
+export const fitAllowedNumber = (args: { readonly least: Word; readonly most: Word }): string => say("fit-allowed-number", args);
+/** page × leaves, separated by commas: 192 × 4, 300 × 2; pages up to {page}, leaves up to {leaves} */
+export const fitAllowedPlates = (args: { readonly page: Word; readonly leaves: Word }): string => say("fit-allowed-plates", args);
+/** two whole numbers up to {most}: 12, 12 */
+export const fitAllowedBorders = (args: { readonly most: Word }): string => say("fit-allowed-borders", args);
+/** {count} lengths, one for each level */
+export const fitAllowedDepths = (args: { readonly count: Word }): string => say("fit-allowed-depths", args);
+/** numbers of leaves up to {most}, each once: 12_40 */
+export const fitAllowedLeaves = (args: { readonly most: Word }): string => say("fit-allowed-leaves", args);
+/** {figure}: “{given}” cannot be used and is ignored. Allowed: {allowed}. — Of a figure in the page's address, or of a book that this browser saved. $given is what stands there. */
+export const fitIgnored = (args: { readonly figure: Word; readonly given: Word; readonly allowed: Word }): string => say("fit-ignored", args);
 /** It fits. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
 /** It fits, but check this first. This page is now worked out for your book. */
@@ -1902,6 +1962,30 @@ export const loadRefit = (): string => say("load-refit");
 export const loadPacket = (): string => say("load-packet");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
+/** “{file}”, which is not there — $file: path of a font file. */
+export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
+/** “{file}”, which is no file, or a larger one */
+export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
+/** “{file}”, which is no font of one face */
+export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
+/** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
+export const fontFiles = (args: { readonly most: Word; readonly files: Word }): string => say("font-files", args);
+/** a font in content/fonts: WOFF2, WOFF, TTF or OTF, up to {most} MB */
+export const fontFolder = (args: { readonly most: Word }): string => say("font-folder", args);
+/** put the font there, or correct the name */
+export const fontDoAdd = (): string => say("font-do-add");
+/** {letters}| and {more} other character| and {more} other characters, which no font of the site has — $letters: some of them. $more: how many others there are. */
+export const fontUncovered = (args: { readonly letters: Word; readonly more: number }): string => say("font-uncovered", args);
+/** “{letter}” ({code}) — A character and its number in Unicode: “月” (U+6708) */
+export const fontLetter = (args: { readonly letter: Word; readonly code: Word }): string => say("font-letter", args);
+/** letters of Latin, Greek and Cyrillic scripts, and what the fonts in the site’s settings have */
+export const fontCovered = (): string => say("font-covered");
+/** put a font that has it|them into content/fonts and name it under fonts in content/site.yaml, or write it otherwise */
+export const fontDoName = (args: { readonly count: number }): string => say("font-do-name", args);
+/** {place}  {field}: on the gauge its letters would be {height} mm high, which is hard to read; shorten it — A level’s name on the gauge. $height: of its letters in mm, without the unit. */
+export const fontSmall = (args: { readonly place: Word; readonly field: Word; readonly height: Word }): string => say("font-small", args);
+/** {place}  {field}: {given}; readers see it in a font of their own, or as a box. To be sure: {remedy} — A text that only pages show. $place: file, line and column. */
+export const fontWarning = (args: { readonly place: Word; readonly field: Word; readonly given: Word; readonly remedy: Word }): string => say("font-warning", args);
 /** given "{value}" */
 export const frontGivenText = (args: { readonly value: Word }): string => say("front-given-text", args);
 /** correct the name */
@@ -1998,17 +2082,17 @@ export const frontVersionTwice = (args: { readonly version: Word }): string => s
 export const frontVersionNames = (): string => say("front-version-names");
 /** "{file}" is not there */
 export const frontFileMissing = (args: { readonly file: Word }): string => say("front-file-missing", args);
-/** "{file}" is outside the kit folder */
+/** "{file}" is outside its folder */
 export const frontFileOutside = (args: { readonly file: Word }): string => say("front-file-outside", args);
 /** "{file}": {what} — $what: a message about the file: a folder */
 export const frontFileIs = (args: { readonly file: Word; readonly what: Word }): string => say("front-file-is", args);
-/** a file in the kit folder */
+/** a file beside index.md */
 export const frontFileInside = (): string => say("front-file-inside");
-/** a file in the kit folder (it holds {files}) */
+/** a file beside index.md (there are {files}) */
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** copy the photo into the kit folder|copy the picture beside index.md */
+/** copy the photo beside index.md|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
@@ -2066,6 +2150,24 @@ export const frontShapesBelong = (): string => say("front-shapes-belong");
 export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
+/** nothing of level “{level}” shows: {shapes} cover it. Put its shapes behind them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** nothing of level “{level}” shows: its shapes are too small */
+export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
+/** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
+export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
+/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
+export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
+/** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
+export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
+/** the picture, which gives no leaf a cut */
+export const frontPictureFlat = (): string => say("front-picture-flat");
+/** a picture with at least two levels that the leaves show */
+export const frontPictureCuts = (): string => say("front-picture-cuts");
+/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
+export const frontPictureShow = (): string => say("front-picture-show");
 /** every level but the background has at least one */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
 /** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
@@ -2182,6 +2284,24 @@ export const frontPlatesForm = (): string => say("front-plates-form");
 export const frontCorrectTable = (): string => say("front-correct-table");
 /** correct this cell */
 export const frontCorrectCell = (): string => say("front-correct-cell");
+/** picture in the text — Both name what a message is about. */
+export const storyPicture = (): string => say("story-picture");
+/** link in the text */
+export const storyLink = (): string => say("story-link");
+/** a picture from elsewhere: {address} */
+export const storyPictureElsewhere = (args: { readonly address: Word }): string => say("story-picture-elsewhere", args);
+/** save it in this folder and name that file; pages fetch nothing from other sites */
+export const storySavePicture = (): string => say("story-save-picture");
+/** an address without spaces, or one in angle brackets: [words](<a file.jpg>) */
+export const storyBrackets = (): string => say("story-brackets");
+/** put angle brackets around the address */
+export const storyPutBrackets = (): string => say("story-put-brackets");
+/** given {address}, which leads to no page of this site */
+export const storyNowhere = (args: { readonly address: Word }): string => say("story-nowhere", args);
+/** an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/ */
+export const storyPages = (): string => say("story-pages");
+/** correct the link */
+export const storyCorrectLink = (): string => say("story-correct-link");
 /** Glossary */
 export const glossaryTitle = (): string => say("glossary-title");
 /** The words that kits, packets and the bench use, one meaning each. */
@@ -2476,6 +2596,8 @@ export const guideNumberBetween = (args: { readonly number: Word; readonly least
 export const guideNumberFrom = (args: { readonly number: Word; readonly least: Word }): string => say("guide-number-from", args);
 /** {number} above {above} */
 export const guideNumberAbove = (args: { readonly number: Word; readonly above: Word }): string => say("guide-number-above", args);
+/** {number} above {above}, up to {most} */
+export const guideNumberAboveMost = (args: { readonly number: Word; readonly above: Word; readonly most: Word }): string => say("guide-number-above-most", args);
 /** degrees */
 export const guideDegrees = (): string => say("guide-degrees");
 /** seconds */
@@ -2484,6 +2606,8 @@ export const guideSeconds = (): string => say("guide-seconds");
 export const guideMinutes = (): string => say("guide-minutes");
 /** text */
 export const guideText = (): string => say("guide-text");
+/** text, up to {most} characters */
+export const guideTextMost = (args: { readonly most: Word }): string => say("guide-text-most", args);
 /** day as YYYY-MM-DD */
 export const guideDay = (): string => say("guide-day");
 /** web address */
@@ -2764,6 +2888,56 @@ export const leafNotFolded = (args: { readonly leaf: Word }): string => say("lea
 export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
 /** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
 export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** Licences */
+export const licencesLink = (): string => say("licences-link");
+/** Licences of what this site is made of */
+export const licencesHeading = (): string => say("licences-heading");
+/** The program that made this site is Leaflight. Fonts and parts of scripts come from the packages named here, each under the terms that follow it. */
+export const licencesText = (): string => say("licences-text");
+/** {name} {version} ({licence}) — Above the text of a package's licence. */
+export const licencesPackage = (args: { readonly name: Word; readonly version: Word; readonly licence: Word }): string => say("licences-package", args);
+/** The site would hold {name} {version}, whose licence is “{licence}”. Only these licences are allowed: {allowed}. Use another package, or add the licence to src/build/licences/allowed.ts. — Told by a build. */
+export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
+/** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
+export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** The font {file} is in no package that is installed. Run npm ci, and build again. */
+export const licencesNoFont = (args: { readonly file: Word }): string => say("licences-no-font", args);
+/** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
+export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
+/** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */
+export const makingBusy = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly lock: Word }): string => say("making-busy", args);
+/** the site is being served already (process {number} on {host}): stop that first. If it no longer runs, remove {lock} */
+export const makingServing = (args: { readonly number: Word; readonly host: Word; readonly lock: Word }): string => say("making-serving", args);
+/** {output} is a link to {leads}, which a build would have to replace. Remove the link, and copy {output} there after the build — $leads: where the link leads. */
+export const makingLink = (args: { readonly output: Word; readonly leads: Word }): string => say("making-link", args);
+/** {output} is a file, and the site needs a folder there. Move the file away and build again */
+export const makingNoFolder = (args: { readonly output: Word }): string => say("making-no-folder", args);
+/** {target} cannot be replaced (it is in use, or another file system is mounted there|permission is missing|permission is missing, or a file in it is open|it belongs to another file system|{code}). Close what uses it, or move or remove it, and build again — $code: the system’s name of the fault. */
+export const makingUnmovable = (args: { readonly target: Word; readonly code: Word }): string => say("making-unmovable", args);
+/** {target} could neither be replaced nor put back ({fault}). It is whole in {before}, and the next build puts it back */
+export const makingAside = (args: { readonly target: Word; readonly fault: Word; readonly before: Word }): string => say("making-aside", args);
+/** warning: {path} cannot be removed. It is|{path} and {count} files in all cannot be removed. They are no part of the site; the next build tries again — $path: the first of them. */
+export const makingLeft = (args: { readonly count: number; readonly path: Word }): string => say("making-left", args);
+/** {path}: the disk is full. Make room on it and build again */
+export const diskFull = (args: { readonly path: Word }): string => say("disk-full", args);
+/** {path}: your share of the disk is used up. Make room and build again */
+export const diskQuota = (args: { readonly path: Word }): string => say("disk-quota", args);
+/** {path}: larger than the system lets a file become. Raise the limit (ulimit -f) and build again */
+export const diskFileSize = (args: { readonly path: Word }): string => say("disk-file-size", args);
+/** {path}: the file system is read-only. Make it writable, or move the project, and build again */
+export const diskReadOnly = (args: { readonly path: Word }): string => say("disk-read-only", args);
+/** {path}: permission is missing. Give yourself permission to read and write there, and build again */
+export const diskForbidden = (args: { readonly path: Word }): string => say("disk-forbidden", args);
+/** {path}: too many files are open. Close other programs or raise the limit (ulimit -n), and build again */
+export const diskOpenFiles = (args: { readonly path: Word }): string => say("disk-open-files", args);
+/** {path}: the disk cannot be read or written. Check the disk and build again */
+export const diskFailing = (args: { readonly path: Word }): string => say("disk-failing", args);
+/** {path}: a file stands where a folder is needed. Move the file away and build again */
+export const diskNoFolder = (args: { readonly path: Word }): string => say("disk-no-folder", args);
+/** warning: a file in {folder} was damaged and is|{count} files in {folder} were damaged and are made anew */
+export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
+/** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
+export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */
@@ -2788,10 +2962,36 @@ export const offlineFull = (): string => say("offline-full");
 export const offlineUnreachable = (): string => say("offline-unreachable");
 /** A newer version is ready. */
 export const offlineNewer = (): string => say("offline-newer");
+/** A newer version is in use. Reload this page to see it. — Another window of the site took the newer version over. */
+export const offlineTakenOver = (): string => say("offline-taken-over");
+/** A newer version is there, but could not be saved whole. This device stays at the one it has and tries again later. */
+export const offlineUpdateFailed = (): string => say("offline-update-failed");
 /** Reload */
 export const offlineReload = (): string => say("offline-reload");
 /** Later */
 export const offlineLater = (): string => say("offline-later");
+/** Close */
+export const offlineClose = (): string => say("offline-close");
+/** The site could not be reached. */
+export const offlineHostUnreachable = (): string => say("offline-host-unreachable");
+/** The site is no longer there: its host answers that it has nothing at this address. */
+export const offlineHostGone = (): string => say("offline-host-gone");
+/** The site’s host answers with something that is not this site. */
+export const offlineHostWrong = (): string => say("offline-host-wrong");
+/** What you see is kept on this device: version {version} of {day}. — $version as the kit's author names it, $day such as 3 October 2026. */
+export const offlineSeenEdition = (args: { readonly version: Word; readonly day: Word }): string => say("offline-seen-edition", args);
+/** What you see is kept on this device. */
+export const offlineSeen = (): string => say("offline-seen");
+/** The site has a newer version */
+export const offlineFileNewerHeading = (): string => say("offline-file-newer-heading");
+/** This file belongs to a newer version of the kit than the one on this device. Open the kit, wait until the newer version is ready, and reload. */
+export const offlineFileNewer = (): string => say("offline-file-newer");
+/** This file is not on this device */
+export const offlineFileHeading = (): string => say("offline-file-heading");
+/** The site’s host answered with something that is not this file. Try it again later, or in another network. */
+export const offlineFileWrong = (): string => say("offline-file-wrong");
+/** The kit on this device is version {version} of {day}. */
+export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: large-print table */
@@ -3080,7 +3280,27 @@ export const printDone = (args: { readonly count: number }): string => say("prin
 export const printNoBrowser = (): string => say("print-no-browser");
 /** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
 export const printNoSetting = (args: { readonly path: Word }): string => say("print-no-setting", args);
-/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page’s file. $boxes: one or several of the messages below. */
+/** the packaged browser cannot be unpacked into {folder} ({fault}). Make that folder writable, or set LEAFLIGHT_BROWSER to the path of a browser — $fault: what the system calls it. */
+export const printNotUnpacked = (args: { readonly folder: Word; readonly fault: Word }): string => say("print-not-unpacked", args);
+/** The browser prints without its sandbox, as it has none for root. Run the build as another user to have it. */
+export const printNoSandboxRoot = (): string => say("print-no-sandbox-root");
+/** The browser prints without its sandbox, as this system does not allow it (user namespaces are off). */
+export const printNoSandbox = (): string => say("print-no-sandbox");
+/** the browser {path} did not start ({how}). Correct or unset LEAFLIGHT_BROWSER, or install Chrome or Chromium — $how: a code, a signal or the system’s name of the fault, and what the browser said last. */
+export const printBrowserEnded = (args: { readonly path: Word; readonly how: Word }): string => say("print-browser-ended", args);
+/** the browser {path} did not start within {seconds} seconds. End it, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserSilent = (args: { readonly path: Word; readonly seconds: Word }): string => say("print-browser-silent", args);
+/** the browser {path} ended while it printed, twice ({how}). Build again, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserDied = (args: { readonly path: Word; readonly how: Word }): string => say("print-browser-died", args);
+/** the browser {path} did not answer within {seconds} seconds while it printed. Build again, or set LEAFLIGHT_BROWSER to the path of another */
+export const printBrowserStuck = (args: { readonly path: Word; readonly seconds: Word }): string => say("print-browser-stuck", args);
+/** what it answers is no message of a browser */
+export const printBrowserStrange = (): string => say("print-browser-strange");
+/** {page}: the browser {path} cannot print it ({fault}). Build again, or set LEAFLIGHT_BROWSER to the path of another — $page: the page, as it is called in the site’s address. $fault: the browser’s words, in English. */
+export const printFailed = (args: { readonly page: Word; readonly path: Word; readonly fault: Word }): string => say("print-failed", args);
+/** {page}: asks for what is no file of this site, and would print without it: {addresses}. Put the file into the site — $addresses: what the page asked for. */
+export const printBlocked = (args: { readonly page: Word; readonly addresses: Word }): string => say("print-blocked", args);
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page. $boxes: one or several of the messages below. */
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
 /** the page is {width} px wide in {room} px — Pixels. */
 export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
@@ -3096,6 +3316,10 @@ export const printMeasuringCard = (args: { readonly title: Word }): string => sa
 export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
 /** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
 export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
+/** a text that leaves its box on {page} — Of a field: $page is a page of the site, kits/moon/packet */
+export const printTextOver = (args: { readonly page: Word }): string => say("print-text-over", args);
+/** a text that its box has room for */
+export const printTextFits = (): string => say("print-text-fits");
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
 /** It is not a progress file of this version: its schema is {given}, not {expected}. */

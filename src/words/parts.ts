@@ -3,6 +3,7 @@ import type { MarkKind, Part, PartKind } from "../core/window/part.ts";
 import type { BookWindow } from "../core/window/window.ts";
 import { sayLength } from "./lengths.ts";
 import * as say from "./messages.ts";
+import { shortName } from "./short-name.ts";
 
 /** A part's name; a motif's holds its author's word. */
 export function partName({ kind, motif }: { readonly kind: PartKind; readonly motif?: string | undefined }): string {
@@ -23,7 +24,7 @@ export function partName({ kind, motif }: { readonly kind: PartKind; readonly mo
       return say.partScoringGauge();
     case "largest-motif":
     case "motif":
-      return say.partMotif({ name: motif ?? "" });
+      return say.partMotif({ name: shortName(motif ?? "") });
   }
 }
 

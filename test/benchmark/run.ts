@@ -1,6 +1,6 @@
 import { join } from "node:path";
-import { findBrowser, launchBrowser } from "../../src/build/print/browser.ts";
 import { FOLDER } from "../site/address.ts";
+import { openBrowser } from "../site/open-browser.ts";
 import { makeProject } from "../site/project.ts";
 import { serve } from "../site/serve.ts";
 import { AT_ONCE, FRAME } from "./bounds.ts";
@@ -24,7 +24,7 @@ try {
   for (const name of ["refit", "fit-packet"])
     tell(bytesOf(site, `assets/scripts/${name}.js`), `${name}.js, for a reader's book`);
   const host = await serve(() => site, FOLDER);
-  const browser = await launchBrowser(await findBrowser());
+  const browser = await openBrowser();
   for (const { name, address, fields } of TYPED) {
     const page = await browser.newPage();
     await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });

@@ -57,7 +57,7 @@ export const PHOTOS: readonly HostileCase[] = [
   told("a PNG with a wrong byte", "moon.png", spoilt(PNG), /cannot be read as a photo/),
   told("121 megapixels in some kilobytes", "moon.png", await flat(11_000, 11_000).png().toBuffer(), /121 megapixels/),
   told("65 MB", "moon.jpg", new Uint8Array(64_500_000), /64\.5 MB/),
-  told("above the kit folder", "../moon.jpg", JPEG, /outside the kit folder/),
+  told("above the kit folder", "../moon.jpg", JPEG, /outside its folder/),
   {
     name: "a photo: missing",
     files: stating("photos: [{ file: moon.jpg, alt: The moon }]"),

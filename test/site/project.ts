@@ -32,13 +32,7 @@ export interface Built {
 const PATIENCE = 600_000;
 
 /** What in content is the program's own, not a maker's. */
-const PROGRAM_CONTENT = [
-  "content/words",
-  "content/guide",
-  "content/index.md",
-  "content/kits/kits.11tydata.js",
-  "content/classes/classes.11tydata.js",
-];
+const PROGRAM_CONTENT = ["content/words", "content/guide", "content/index.md"];
 
 /** A project of its own in a temporary folder: the program's code and layouts, and the kits that a test puts into it. */
 export interface Project {
@@ -62,10 +56,12 @@ export interface ProjectOptions {
   readonly classes?: boolean;
   /** A folder of printed packets that need not be printed again. */
   readonly packets?: string;
+  /** The folder that the project's lies in. */
+  readonly parent?: string;
 }
 
-export function makeProject({ kits, classes = false, packets }: ProjectOptions = {}): Project {
-  const folder = mkdtempSync(join(tmpdir(), "leaflight-"));
+export function makeProject({ kits, classes = false, packets, parent = tmpdir() }: ProjectOptions = {}): Project {
+  const folder = mkdtempSync(join(parent, "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
     symlinkSync(join(ROOT, name), join(folder, name), statSync(join(ROOT, name)).isDirectory() ? "junction" : "file");
   for (const path of PROGRAM_CONTENT) cpSync(join(ROOT, path), join(folder, path), { recursive: true });

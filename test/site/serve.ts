@@ -24,6 +24,16 @@ export interface Host {
   readonly stop: () => Promise<void>;
   /** Brings it back at the same address. */
   readonly start: () => Promise<void>;
+  /** Answers a path in the files' place, where it gives something; undefined lets the files answer. */
+  instead: ((path: string) => Answer | undefined) | undefined;
+}
+
+/** What a host says of a path: `cut` closes the connection after the body, before all that was promised is sent. */
+export interface Answer {
+  readonly status: number;
+  readonly type: string;
+  readonly body: string | Buffer;
+  readonly cut?: boolean;
 }
 
 export async function serve(folder: () => string, under: string): Promise<Host> {
@@ -36,6 +46,13 @@ export async function serve(folder: () => string, under: string): Promise<Host> 
       const { pathname } = new URL(request.url!, "http://host");
       const path = decodeURIComponent(pathname.startsWith(base) ? pathname.slice(base.length) : `../${pathname}`);
       asked.push(path);
+      const other = host.instead?.(path);
+      if (other) {
+        const length = Buffer.byteLength(other.body) + (other.cut ? 1000 : 0);
+        response.writeHead(other.status, { "content-type": other.type, "content-length": length });
+        response.write(other.body, () => (other.cut ? response.destroy() : response.end()));
+        return;
+      }
       const file = join(folder(), path.endsWith("/") || path === "" ? `${path}index.html` : path);
       if (path.startsWith("..") || !existsSync(file) || !statSync(file).isFile()) {
         const missing = join(folder(), "404.html");
@@ -49,9 +66,11 @@ export async function serve(folder: () => string, under: string): Promise<Host> 
     await new Promise<void>((resolve) => server!.listen(port, "127.0.0.1", resolve));
     port = (server.address() as { port: number }).port;
   };
-  await start();
-  return {
-    site: `http://127.0.0.1:${port}${base}`,
+  const host: Host = {
+    get site() {
+      return `http://127.0.0.1:${port}${base}`;
+    },
+    instead: undefined,
     asked,
     start,
     stop: () =>
@@ -60,4 +79,6 @@ export async function serve(folder: () => string, under: string): Promise<Host> 
         server!.closeAllConnections();
       }),
   };
+  await start();
+  return host;
 }

@@ -1,8 +1,8 @@
 import { cpSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { findBrowser, launchBrowser } from "../../src/build/print/browser.ts";
 import { ADDRESS } from "./address.ts";
+import { openBrowser } from "./open-browser.ts";
 import { writeOwnKits } from "./own-kits.ts";
 import { makeProject, PACKETS, type Project } from "./project.ts";
 import type { BuiltProject } from "./shared-site.ts";
@@ -15,7 +15,7 @@ export default async function setup({ provide }: TestProject): Promise<() => Pro
   const site = makeProject({ classes: true, packets: KEPT });
   const ownKits = makeProject({ kits: [], packets: KEPT });
   writeOwnKits(ownKits);
-  const [built, own, browser] = await Promise.all([build(site), build(ownKits), findBrowser().then(launchBrowser)]);
+  const [built, own, browser] = await Promise.all([build(site), build(ownKits), openBrowser()]);
   provide("site", built);
   provide("ownKits", own);
   provide("browser", browser.wsEndpoint());

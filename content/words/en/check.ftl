@@ -25,6 +25,8 @@ check-environment = environment
 check-not-given = not given
 # $value as it stands in the file.
 check-given = given { $value }
+# $value: how the text begins.
+check-given-long = given { $count } characters: { $value }
 # Lengths as they are typed.
 check-given-outside = given { $value }, which is { $length } mm, outside { $least } to { $most } mm
 check-given-unit = given { $value }, which has the unit "{ $unit }"
@@ -44,6 +46,9 @@ check-add-field = add { $field }
 # A list that has too few entries: add entry 2 of fit.borderLeaves
 check-add-entry = add entry { $number } of { $list }
 check-correct-value = correct this value
+# What an author wrote below the front matter of a page.
+check-field-page-text = the page’s text
+check-shorten = shorten it
 check-remove-key = remove it, or use one of the keys that are allowed
 check-write-key = write "{ $key }"
 
@@ -94,6 +99,15 @@ check-warning = warning  { $name }: { $warning }
 # Under the line of its kit.
 check-warning-inside = warning: { $warning }
 check-kit = { $kit }: leaves { $first } to { $last }, { $width } × { $height }, opening { $opening }, hold width { $hold }, { $hours }
+# After the first of very many messages.
+check-more = … and { $count ->
+    [one] { $count } message
+   *[other] { $count } messages
+} more, once these are mended.
+# The program itself failed. $fault: what it says, in English. $file: where the details stand.
+check-program-fault = Leaflight itself failed: { $fault }. This is no fault of yours; please report it with { $file }.
+check-program-fault-unwritten = Leaflight itself failed: { $fault }. This is no fault of yours; please report it.
+check-note = note  { $note }
 check-nothing-built = Nothing was built; dist is as it was.
 check-left-out = Left out until this is corrected:
 check-kit-count = { $kits ->
@@ -108,3 +122,10 @@ check-kits-and-classes = { $kits ->
    *[other] { $classes } classes
   } in dist: open { $page }
 check-no-address = No url in { $file } or { $variable }: left out site map, feed, canonical addresses, link previews and the page for missing addresses.
+
+# Files in a folder that nothing names; $names is a list, or its beginning.
+check-strays = { $folder }: left alone, as nothing here names { $count ->
+    [one] it
+   *[other] them
+}: { $names }
+check-strays-more = { $names } and { $more } more

@@ -33,6 +33,11 @@ fit-field-light-diameter = Light width
 fit-help-light-diameter = Your LED light at its widest.
 fit-field-light-height = Light height
 fit-help-light-height = With its tip.
+# Figures that only an address carries.
+fit-field-head = Head edge to the picture
+fit-field-units = Units
+fit-field-flap-bulk = Flap bulk
+fit-field-lost-leaves = Leaves left out
 
 fit-option-ltr = left to right
 fit-option-rtl = right to left
@@ -44,5 +49,10 @@ fit-allowed-length-in = a length like 8 1/2, 8.5 in or 216 mm
 fit-allowed-length-between = { $least } to { $most }
 fit-allowed-count = a whole number, { $least } to { $most }
 fit-allowed-degrees = degrees, { $least } to { $most }
-fit-allowed-plates = page × leaves, separated by commas: 192 × 4, 300 × 2
-fit-allowed-borders = two whole numbers: 12, 12
+fit-allowed-number = a number, { $least } to { $most }
+fit-allowed-plates = page × leaves, separated by commas: 192 × 4, 300 × 2; pages up to { $page }, leaves up to { $leaves }
+fit-allowed-borders = two whole numbers up to { $most }: 12, 12
+fit-allowed-depths = { $count } lengths, one for each level
+fit-allowed-leaves = numbers of leaves up to { $most }, each once: 12_40
+# Of a figure in the page's address, or of a book that this browser saved. $given is what stands there.
+fit-ignored = { $figure }: “{ $given }” cannot be used and is ignored. Allowed: { $allowed }.

@@ -82,14 +82,14 @@ front-version-names = a name of its own for each version
 ## Files of a kit
 
 front-file-missing = "{ $file }" is not there
-front-file-outside = "{ $file }" is outside the kit folder
+front-file-outside = "{ $file }" is outside its folder
 # $what: a message about the file: a folder
 front-file-is = "{ $file }": { $what }
-front-file-inside = a file in the kit folder
-front-file-among = a file in the kit folder (it holds { $files })
+front-file-inside = a file beside index.md
+front-file-among = a file beside index.md (there are { $files })
 front-add-file = correct the name or add the file
 front-copy-file = { $kind ->
-    [photo] copy the photo into the kit folder
+    [photo] copy the photo beside index.md
    *[picture] copy the picture beside index.md
   }
 front-no-svg = "{ $file }" is not an SVG file
@@ -126,6 +126,18 @@ front-shape-no-level = a shape of no level: <{ $element }> under { $ids }
 front-shapes-belong = every painted shape belongs to a level, by its own id or a group’s
 front-name-shape = name its id in picture.levels, move it into a named group, or give it no fill
 front-level-empty = level "{ $level }" has no painted shape
+# $shapes: elements that lie over it, as a list.
+front-level-covered = nothing of level “{ $level }” shows: { $shapes } cover it. Put its shapes behind them in the file, as later ones lie on top
+front-level-outside = nothing of level “{ $level }” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger
+front-level-tiny = nothing of level “{ $level }” shows: its shapes are too small
+front-level-over = level “{ $level }” reaches out of the picture’s frame with { $shape }: what lies there is not shown
+# An element of the picture. $id: its id with a space before it, or nothing.
+front-shape-at = <{ $element }>{ $id } (line { $line })
+# On no leaf of the kit’s own book.
+front-level-lost = level “{ $level }” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves
+front-picture-flat = the picture, which gives no leaf a cut
+front-picture-cuts = a picture with at least two levels that the leaves show
+front-picture-show = see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab
 front-levels-painted = every level but the background has at least one
 front-check-shapes = check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths
 front-list-shapes = list its shapes under picture.levels.{ $level }
@@ -213,3 +225,16 @@ front-plates-cell = plates: "{ $cell }"
 front-plates-form = page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300
 front-correct-table = correct the table here
 front-correct-cell = correct this cell
+
+## What is told below a front matter, in Markdown
+
+# Both name what a message is about.
+story-picture = picture in the text
+story-link = link in the text
+story-picture-elsewhere = a picture from elsewhere: { $address }
+story-save-picture = save it in this folder and name that file; pages fetch nothing from other sites
+story-brackets = an address without spaces, or one in angle brackets: [words](<a file.jpg>)
+story-put-brackets = put angle brackets around the address
+story-nowhere = given { $address }, which leads to no page of this site
+story-pages = an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/
+story-correct-link = correct the link

@@ -1,8 +1,10 @@
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { minify } from "terser";
+import { KeptFiles } from "../kept/kept-files.ts";
+import { usedPackage } from "../kept/used-package.ts";
 import type { Library } from "../library/library.ts";
 import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { wordsPlugin } from "./words-plugin.ts";
@@ -24,34 +26,56 @@ const SCRIPTS = {
 /** These hold the whole computation and are fetched over a phone's line while a reader waits. */
 const LARGE: readonly string[] = ["refit", "fit-packet"] satisfies (keyof typeof SCRIPTS)[];
 
-/** Bundles the site's scripts into `assets/scripts`, the same every time. */
-export async function bundleScripts(output: string, { words, settings }: Library): Promise<void> {
+/**
+ * Fields that the libraries for clipping and packing keep inside, with hundreds of mentions: shortened, they make the large
+ * scripts a hundredth smaller. None is a name of the DOM or of a file that a page reads.
+ */
+const INSIDE_LIBRARIES = new RegExp(
+  `^(${[
+    "outrec|outrecList|(next|prev)In[AS]EL|groupDelta|windCount2?|windDx|frontEdge|backEdge|leftOp|vertexTop|vertex|curX",
+    "localMin|pathOut|intersectList|actives|minimaList|deltaCallback|joinOutrecPaths|deleteFromAEL|swapPositionsInAEL",
+    "horzSegList|horzJoinList|scanlineList|joinWith|usingPolytree|reverseSolution|addOutPt|addLocalM(in|ax)Poly|fillrule",
+    "isHotEdge\\w*|isHorizontal\\w*|_dirty|_allowRotation|allowRotation|_currentBinIndex|freeRects|updateBinSize",
+    "verticalExpand|setDirty|addArray|pruneFreeList|exclusiveTag",
+  ].join("|")})$`,
+);
+
+/** Bundles the site's scripts into `assets/scripts`, the same every time; gives back the source files that are in them. */
+export async function bundleScripts(output: string, { words, settings }: Library): Promise<string[]> {
   const source = join(import.meta.dirname, "../../page");
   const folder = join(output, "assets/scripts");
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     entryPoints: Object.fromEntries(Object.entries(SCRIPTS).map(([name, entry]) => [name, join(source, entry)])),
     outdir: folder,
     ...CLASSIC_SCRIPT,
+    mangleProps: INSIDE_LIBRARIES,
     write: false,
+    metafile: true,
     plugins: [wordsPlugin(words, settings.language)],
   });
   mkdirSync(folder, { recursive: true });
+  const kept = new KeptFiles(CACHE, "js");
   for (const { path, text } of outputFiles)
-    writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text) : text);
+    writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text, kept) : text);
+  kept.close();
+  const inputs = Object.values(metafile.outputs).flatMap((one) => Object.entries(one.inputs));
+  return inputs.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : []));
 }
 
 /** Keeps what was made smaller, by what it was made from. */
 const CACHE = ".cache/scripts";
 
+/** Three passes find more than one. */
+const SMALLER = { ecma: 2020, compress: { passes: 3 } } as const;
+
 /** A bundled script, about 5% smaller than the bundler leaves it; it takes seconds, so it is kept. */
-async function smaller(script: string): Promise<string> {
-  const kept = join(CACHE, `${createHash("sha256").update(script).digest("hex").slice(0, 32)}.js`);
-  if (existsSync(kept)) return readFileSync(kept, "utf8");
-  const { code } = await minify(script, { ecma: 2020 });
-  mkdirSync(CACHE, { recursive: true });
-  // Under its name only when it is whole: another build may look for it meanwhile.
-  const beside = `${kept}.${process.pid}`;
-  writeFileSync(beside, code!);
-  renameSync(beside, kept);
+async function smaller(script: string, kept: KeptFiles): Promise<string> {
+  const key = KeptFiles.key(
+    createHash("sha256").update(`${usedPackage("terser").version} ${JSON.stringify(SMALLER)} ${script}`),
+  );
+  const whole = kept.take(key);
+  if (whole) return whole.toString("utf8");
+  const { code } = await minify(script, SMALLER);
+  kept.put(key, Buffer.from(code!));
   return code!;
 }

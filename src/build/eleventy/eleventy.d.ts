@@ -1,6 +1,7 @@
 declare module "@11ty/eleventy" {
   export default class Eleventy {
-    constructor(input: string, output: string, options: { configPath?: string; quietMode?: boolean });
+    constructor(input: string | undefined, output: string, options: { configPath?: string });
+    disableLogger(): void;
     write(): Promise<unknown>;
   }
 }

@@ -3,7 +3,8 @@ import { measuringCard } from "../../output/parts/class/measuring-card.ts";
 import { seatPage } from "../../output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../output/parts/class/teacher-packet.ts";
 import type { PageHead } from "../../output/parts/head.ts";
-import { type Html, raw } from "../../output/parts/markup.ts";
+import type { Html } from "../../output/parts/markup.ts";
+import { storyPart } from "../../output/parts/story.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
@@ -35,15 +36,15 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
   const viewOf = (slug: string): ClassView => found(classes(), ({ slug: own }) => own === slug, slug);
   const classOf = (key: string): ClassView => viewOf(key.split("/")[0]!);
   const seatOf = (key: string): SeatView => found(classOf(key).seats, (seat) => seat.key === key, key);
-  config.addFilter("classPage", (slug: string, page: string, story: string) =>
-    classPage(viewOf(slug), raw(stated(story)), (target) => relativeUrl(target, stated(page))),
-  );
+  config.addFilter("classPage", (slug: string, page: string) => {
+    const link = (target: string): string => relativeUrl(target, stated(page));
+    return classPage(viewOf(slug), storyPart(opened().story(page), page, link), link);
+  });
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, page: string, slug: string) =>
     framedPrint(opened(), name, stated(page), viewOf(slug)),
   );
-  addData(config, classes);
-  addPages(config, (key) => say.seatTitle({ seat: seatOf(key).number, class: classOf(key).plan.title }));
+  addPages(config, viewOf, (key) => say.seatTitle({ seat: seatOf(key).number, class: classOf(key).plan.title }));
 }
 
 function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T {
@@ -60,30 +61,27 @@ function framedPrint(library: Library, name: Print, page: string, view: ClassVie
   return { head: pageHead(library, page, { title: heading, summary, link }), heading, units, main: part(view) };
 }
 
-function addData(config: SiteConfig, classes: () => readonly ClassView[]): void {
-  const seats = (): SeatView[] => classes().flatMap((one) => one.seats);
-  config.addGlobalData("classSlugs", () => classes().map((one) => one.slug));
-  config.addGlobalData("seatKeys", () => seats().map((seat) => seat.key));
-  config.addGlobalData("fittingKeys", () =>
-    seats()
-      .filter((seat) => seat.view)
-      .map((seat) => seat.key),
-  );
-}
-
-function addPages(config: SiteConfig, titleOf: (key: string) => string): void {
+function addPages(config: SiteConfig, viewOf: (slug: string) => ClassView, titleOf: (key: string) => string): void {
+  config.addTemplate("class.njk", "", {
+    ...paged("class.njk", "library.classes", "slug"),
+    permalink: "classes/{{ slug }}/index.html",
+    eleventyComputed: {
+      title: ({ slug }: { slug: string }) => viewOf(slug).plan.title,
+      summary: ({ slug }: { slug: string }) => viewOf(slug).plan.summary,
+    },
+  });
   config.addTemplate("seat.njk", "", {
-    ...paged("seat.njk", "seatKeys", "seat"),
+    ...paged("seat.njk", "library.seats", "seat"),
     eleventyComputed: { title: ({ seat }: { seat: string }) => titleOf(seat) },
   });
   config.addTemplate("seat-packet.njk", "", {
-    ...paged("packet.njk", "fittingKeys", "seat"),
+    ...paged("packet.njk", "library.fitting", "seat"),
     permalink: "classes/{{ seat | replace('/', '/seat-') }}/packet/index.html",
     template: "packet",
   });
   for (const name of Object.keys(PRINTS))
     config.addTemplate(`${name}.njk`, "", {
-      ...paged("class-print.njk", "classSlugs", "slug"),
+      ...paged("class-print.njk", "library.classes", "slug"),
       permalink: `classes/{{ slug }}/${name}/index.html`,
       template: name,
     });

@@ -11,12 +11,14 @@ import { guidePagePart } from "../../output/parts/guide/guide-page.ts";
 import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
-import { type Html, raw } from "../../output/parts/markup.ts";
+import type { Html } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
 import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
+import { storyPart } from "../../output/parts/story.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
+import { LICENCES } from "../licences/write-licences.ts";
 import { feedOf, pageHead } from "./page-head.ts";
 import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
@@ -54,15 +56,24 @@ export function registerParts(
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
     const guide = guideOf(page);
-    return footPart({ summary, author, guide, glossary, feed: feedOf(opened(), linkOf(page))?.address });
+    const licences = linkOf(page)(`/${LICENCES}`);
+    return footPart({ summary, author, guide, glossary, licences, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
-  config.addFilter("kitPage", (slug: string, story: string) => kitPage(opened().view(slug), raw(stated(story))));
+  config.addFilter("kitPage", (slug: string, page: string) =>
+    kitPage(opened().view(slug), storyPart(opened().story(stated(page)), page, linkOf(page))),
+  );
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
-  config.addFilter("cataloguePage", (page: string, heading: string, story: string) => {
-    const { views: kits, classes } = opened();
+  config.addFilter("cataloguePage", (page: string) => {
+    const { views: kits, classes, catalogue, story } = opened();
     const links = { link: linkOf(page), guide: guideOf(page) };
-    return cataloguePage({ heading: stated(heading), story: raw(stated(story)), kits, classes, ...links });
+    return cataloguePage({
+      heading: catalogue.heading,
+      story: storyPart(story(page), page, links.link),
+      kits,
+      classes,
+      ...links,
+    });
   });
   config.addFilter("glossaryPage", glossaryPage);
   config.addFilter("guideContents", (page: string) => guideContents(opened().guide, linkOf(page)));

@@ -1,14 +1,13 @@
 import bundlePlugin from "@11ty/eleventy-plugin-bundle";
-import MarkdownIt from "markdown-it";
 import { basePath } from "../../input/settings/settings.ts";
 import * as messages from "../../words/messages.ts";
+import type { Use } from "../fonts/faces.ts";
+import { fontStyles } from "../fonts/font-styles.ts";
 import { currentLibrary as opened } from "../library/current-library.ts";
 import { watchedFolders } from "../stages.ts";
-import { registerFonts } from "./fonts.ts";
-import { registerFrontMatter } from "./front-matter.ts";
 import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
-import { linkFrom, NOT_FOUND } from "./relative-url.ts";
+import { linkFrom } from "./relative-url.ts";
 import { registerServing } from "./serving.ts";
 import type { SiteConfig } from "./site-config.ts";
 
@@ -20,27 +19,24 @@ export function registerSite(config: SiteConfig): void {
   // While serving, the site stands at the root, whatever its address will be.
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
   config.addPlugin(bundlePlugin);
-  config.setLibrary("md", new MarkdownIt({ typographer: true }));
   // A misspelt name in a layout has no value, and a misspelt message calls what is not there: both stop the build.
   config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
   config.addNunjucksGlobal("words", messages);
   config.addFilter("kitView", (slug: string) => opened().view(slug));
   config.addFilter("rel", (target: string, pageUrl: string) => linkFrom(pageUrl, target, root()));
   registerParts(config, opened, (from, target) => linkFrom(from, target, root()));
-  config.addGlobalData("site", () => opened().settings);
-  config.addGlobalData("missingPages", () => (opened().settings.url === undefined ? [] : [NOT_FOUND]));
   addBundleLinks(config, root);
+  addCatalogue(config);
   addKitPages(config);
   addGlossary(config);
   addGuide(config);
   addStandIns(config);
   registerClasses(config, opened);
-  registerFonts(config);
+  config.addFilter("fontStyles", (use: Use) => fontStyles(use, opened().fonts));
   for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
     serving = runMode !== "build";
   });
-  registerFrontMatter(config);
   registerServing(config, BASE);
 }
 
@@ -57,8 +53,27 @@ function addBundleLinks(config: SiteConfig, root: () => string): void {
   });
 }
 
+function addCatalogue(config: SiteConfig): void {
+  config.addTemplate("catalogue.njk", "", {
+    layout: "catalogue.njk",
+    eleventyComputed: {
+      title: () => opened().catalogue.title,
+      summary: () => opened().catalogue.summary,
+    },
+    permalink: "index.html",
+    eleventyExcludeFromCollections: true,
+  });
+}
+
 function addKitPages(config: SiteConfig): void {
-  config.addGlobalData("kitSlugs", () => opened().views.map((view) => view.slug));
+  config.addTemplate("kit.njk", "", {
+    ...paged("kit", "kits/{{ slug }}/index.html"),
+    layout: "kit.njk",
+    eleventyComputed: {
+      title: ({ slug }: { slug: string }) => opened().view(slug).kit.title,
+      summary: ({ slug }: { slug: string }) => opened().view(slug).kit.summary,
+    },
+  });
   config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addTemplate("bench.njk", "", {
@@ -78,13 +93,11 @@ function addGlossary(config: SiteConfig): void {
 
 /** The guide's contents, and a page for each of its files. */
 function addGuide(config: SiteConfig): void {
-  config.addGlobalData("guideNames", () => opened().guide.map((page) => page.name));
-  config.addGlobalData("guideContents", () => (opened().guide.length === 0 ? [] : ["guide"]));
   config.addTemplate("guide.njk", "{{ page.url | guideContents | safe }}", {
     layout: "guide.njk",
     eleventyComputed: { title: () => messages.guideTitle(), summary: () => messages.guideSummary() },
     permalink: "{{ contents }}/index.html",
-    pagination: { data: "guideContents", size: 1, alias: "contents" },
+    pagination: { data: "library.contents", size: 1, alias: "contents" },
     eleventyExcludeFromCollections: true,
   });
   config.addTemplate("guide-page.njk", "{{ page.url | guidePage(name) | safe }}", {
@@ -94,7 +107,7 @@ function addGuide(config: SiteConfig): void {
       summary: ({ name }: { name: string }) => opened().guidePage(name).summary,
     },
     permalink: "guide/{{ name }}/index.html",
-    pagination: { data: "guideNames", size: 1, alias: "name" },
+    pagination: { data: "library.guide", size: 1, alias: "name" },
     eleventyExcludeFromCollections: true,
   });
 }
@@ -111,7 +124,7 @@ function addStandIns(config: SiteConfig): void {
     layout: "base.njk",
     eleventyComputed: { title: () => messages.siteMissingTitle() },
     permalink: "{{ missing }}",
-    pagination: { data: "missingPages", size: 1, alias: "missing" },
+    pagination: { data: "library.missing", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
   });
 }
@@ -121,7 +134,7 @@ function paged(name: string, permalink: string): Record<string, unknown> {
     layout: "packet.njk",
     template: name,
     permalink,
-    pagination: { data: "kitSlugs", size: 1, alias: "slug" },
+    pagination: { data: "library.kits", size: 1, alias: "slug" },
     eleventyExcludeFromCollections: true,
   };
 }

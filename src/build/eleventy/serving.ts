@@ -1,5 +1,8 @@
-import { foreseen } from "../errors/foreseen.ts";
+import { clearBrowsers } from "../browser/browser-leftovers.ts";
+import { tellFailure } from "../errors/command.ts";
 import { isLibraryOpen } from "../library/current-library.ts";
+import { speakFirst } from "../library/first-words.ts";
+import { holdServed } from "../making/hold-served.ts";
 import { type Run, runServing } from "../stages.ts";
 import type { SiteConfig } from "./site-config.ts";
 
@@ -14,8 +17,21 @@ interface Turn {
  * but the first start of a site that has no words.
  */
 export function registerServing(config: SiteConfig, base: string): void {
+  let held = false;
+  const hold = async (output: string): Promise<void> => {
+    if (held) return;
+    held = true;
+    try {
+      speakFirst(base);
+      clearBrowsers();
+      await holdServed(base, output);
+    } catch (error) {
+      process.exit(tellFailure(error));
+    }
+  };
   const turn = async ({ runMode, directories }: Turn, side: "before pages" | "after pages"): Promise<void> => {
     if (runMode === "build") return;
+    await hold(directories.output);
     const run: Run = { base, output: directories.output, serving: true, stopAtMisfit: false };
     await runServing(run, side, tell);
   };
@@ -23,10 +39,7 @@ export function registerServing(config: SiteConfig, base: string): void {
   config.on("eleventy.after", (one: Turn) => turn(one, "after pages"));
 }
 
-/** @throws what nobody foresaw */
 function tell(error: unknown): void {
-  const told = foreseen(error);
-  if (told === undefined) throw error;
-  console.error(told);
-  if (!isLibraryOpen()) process.exit(1);
+  const code = tellFailure(error);
+  if (!isLibraryOpen()) process.exit(code);
 }

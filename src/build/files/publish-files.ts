@@ -1,7 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { classSchemaText } from "../../input/class/schema.ts";
-import { KitError, type KitMessage } from "../../input/files/message.ts";
 import { schemaText } from "../../input/kit/schema.ts";
 import { settingsSchemaText } from "../../input/settings/settings.ts";
 import { type CutFile, cutFiles } from "../../output/cut/cut-files.ts";
@@ -9,29 +8,21 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { writePhotos, writeSocialImage } from "../images/images.ts";
+import { writeSocialImage } from "../images/images.ts";
 
-/** Writes each kit's pattern, pictures, photos and cut files beside its page, and the schemas of front matters and settings. @throws KitError naming photos that cannot be read */
-export async function publishFiles(base: string, output: string, views: readonly KitView[]): Promise<void> {
-  const messages: KitMessage[] = [];
+/** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
+export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
   for (const view of views) {
     const { slug, kit, pattern } = view;
     const folder = join(output, "kits", slug);
     writePatternFiles(folder, view);
     const mood = pattern.pocket ? "lit" : "day";
     await writeSocialImage(frontPicture(pattern, { slug, title: kit.title, mood }), join(folder, "social.png"));
-    try {
-      await writePhotos({ base, page: `content/kits/${slug}/index.md`, target: folder }, kit.photos);
-    } catch (error) {
-      if (!(error instanceof KitError)) throw error;
-      messages.push(...error.messages);
-    }
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
   writeFileSync(join(output, "schema", "site.json"), settingsSchemaText());
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
-  if (messages.length > 0) throw new KitError(messages);
 }
 
 /** Pattern, front pictures and cut files of a kit on a book. */

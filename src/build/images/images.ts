@@ -1,36 +1,30 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import sharp from "sharp";
-import type { Photo } from "../../core/kit/kit.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
-import { fieldName } from "../../input/files/schema-messages.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
-import { PHOTO_WIDTHS, photoFile, photoNames } from "../../output/views/photo-files.ts";
-import { openPhoto, PhotoError, undecoded } from "./photos.ts";
+import { PHOTO_WIDTHS, photoFile } from "../../output/views/photo-files.ts";
+import { PhotoError, readPhoto, undecoded } from "./photos.ts";
+import type { SitePhoto } from "./site-photos.ts";
 
 /** Ground of a link preview, and the least of it around the picture, pixels. */
 const GROUND = { margin: 40, background: "#17130f" } as const;
 
 /**
- * Writes a kit's photos, turned upright, without metadata, as WebP and JPEG in several widths. `page` is the kit's index.md
- * below the project `base`. All were checked before; @throws KitError naming those that cannot be read now
+ * Writes photos of the project `base` below `output`: turned upright, without metadata, as WebP and JPEG in several widths.
+ * All were checked before; @throws KitError naming those that cannot be read now
  */
-export async function writePhotos(
-  { base, page, target }: { readonly base: string; readonly page: string; readonly target: string },
-  photos: readonly Photo[],
-): Promise<void> {
+export async function writePhotos(base: string, output: string, photos: readonly SitePhoto[]): Promise<void> {
   const messages: KitMessage[] = [];
-  const names = photoNames(photos);
-  if (photos.length > 0) mkdirSync(join(target, "photos"), { recursive: true });
-  for (const [i, { file }] of photos.entries()) {
+  for (const { photo, stem, page, target, at } of photos) {
     try {
-      const pictures = await scaled(file, openPhoto(base, page, file));
-      for (const { width, kind, bytes } of pictures)
-        writeFileSync(join(target, photoFile(names[i]!, width, kind)), bytes);
+      const pictures = await scaled(photo.file, await readPhoto(base, page, photo.file));
+      const folder = join(output, target);
+      mkdirSync(join(folder, stem, ".."), { recursive: true });
+      for (const { width, kind, bytes } of pictures) writeFileSync(join(folder, photoFile(stem, width, kind)), bytes);
     } catch (error) {
       if (!(error instanceof PhotoError)) throw error;
-      const field = fieldName(["photos", i, "file"]);
-      messages.push({ file: page, line: undefined, column: undefined, field, ...error.advice });
+      messages.push({ file: page, ...at, ...error.advice });
     }
   }
   if (messages.length > 0) throw new KitError(messages);

@@ -2,13 +2,12 @@ import sharp from "sharp";
 import { FileError } from "../../input/files/file-error.ts";
 import { fileAdvice, PHOTO_ENDINGS } from "../../input/files/file-message.ts";
 import type { KitMessage } from "../../input/files/message.ts";
+import { checkPhotoKind, photoOfKit } from "../../input/files/named-files.ts";
 import type { Advice } from "../../input/files/problem.ts";
 import { readBytes } from "../../input/files/read-file.ts";
-import { fieldName } from "../../input/files/schema-messages.ts";
 import type { SiteFile } from "../../input/files/site-file.ts";
-import { checkPhotoKind, photoOfKit } from "../../input/kit/kit-files.ts";
-import type { StatedKit } from "../../input/kit/read-kit.ts";
 import * as say from "../../words/messages.ts";
+import type { SitePhoto } from "./site-photos.ts";
 
 /** A photo of more pixels takes gigabytes of memory to decode. */
 const MOST_PIXELS = 100_000_000;
@@ -23,28 +22,36 @@ export class PhotoError extends Error {
   }
 }
 
-/** Reads and decodes every photo of the kits as a build will, one after the other: the messages about those that it would refuse. */
-export async function checkPhotos(
-  base: string,
-  kits: readonly Pick<StatedKit, "kit" | "file" | "placeOf">[],
-): Promise<KitMessage[]> {
+/** Reads and decodes photos of the project `base` as a build will, one after the other: the messages about those that it would refuse. */
+export async function checkPhotos(base: string, photos: readonly SitePhoto[]): Promise<KitMessage[]> {
   const messages: KitMessage[] = [];
-  for (const { kit, file, placeOf } of kits) {
-    for (const [i, photo] of kit.photos.entries()) {
-      const at = ["photos", i, "file"];
-      try {
-        await decode(photo.file, openPhoto(base, file, photo.file));
-      } catch (error) {
-        if (!(error instanceof PhotoError)) throw error;
-        messages.push({ file, ...placeOf(at), field: fieldName(at), ...error.advice });
-      }
+  for (const { photo, page, at } of photos) {
+    try {
+      await decode(photo.file, await readPhoto(base, page, photo.file));
+    } catch (error) {
+      if (!(error instanceof PhotoError)) throw error;
+      messages.push({ file: page, ...at, ...error.advice });
     }
   }
   return messages;
 }
 
-/** The bytes of a photo that the index.md `page` names; they begin as those of a photo. @throws PhotoError */
-export function openPhoto(base: string, page: string, name: string): Buffer {
+/**
+ * The bytes of a photo that the index.md `page` names: they begin as those of a photo, with no more pixels than can be handled.
+ * @throws PhotoError
+ */
+export async function readPhoto(base: string, page: string, name: string): Promise<Buffer> {
+  const bytes = openPhoto(base, page, name);
+  const { width, height } = await sharp(bytes, { limitInputPixels: false })
+    .metadata()
+    .catch((error: unknown) => {
+      throw undecoded(name, error);
+    });
+  if (width * height > MOST_PIXELS) throw tooLarge(name, width * height);
+  return bytes;
+}
+
+function openPhoto(base: string, page: string, name: string): Buffer {
   const folder = `${base}/${page.replace(/\/[^/]*$/, "")}`;
   try {
     const source: SiteFile = photoOfKit({ base, folder }, name, []);
@@ -71,14 +78,12 @@ export function undecoded(name: string, error: unknown): PhotoError {
   });
 }
 
-/** Decodes all of a photo. @throws PhotoError where it is broken or has too many pixels */
+/** Decodes all of a photo. @throws PhotoError where it is broken */
 async function decode(name: string, bytes: Buffer): Promise<void> {
   try {
-    const { width, height } = await sharp(bytes, { limitInputPixels: false }).metadata();
-    if (width * height > MOST_PIXELS) throw tooLarge(name, width * height);
     await sharp(bytes, { limitInputPixels: MOST_PIXELS }).stats();
   } catch (error) {
-    throw error instanceof PhotoError ? error : undecoded(name, error);
+    throw undecoded(name, error);
   }
 }
 

@@ -2,11 +2,14 @@ import { join } from "node:path";
 import type { GuidePage } from "../../core/guide/guide-page.ts";
 import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
+import type { Story } from "../../core/story/story.ts";
+import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
 import { readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
+import type { Strays } from "../../input/files/strays.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
@@ -17,25 +20,36 @@ import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
-import type { Catalogue } from "../../words/message.ts";
+import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
+import { addressesOf } from "./addresses.ts";
+import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
+import { type SiteLetters, siteLetters } from "./site-letters.ts";
+import { siteStories } from "./site-stories.ts";
+import { siteStrays } from "./site-strays.ts";
+import { smallLetters } from "./small-letters.ts";
 
 /** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
-export interface Library {
+export interface Library extends SiteLetters {
   readonly views: readonly PrintedKit[];
   readonly classes: readonly ClassView[];
   readonly cautions: readonly Caution[];
   /** The guide in its order. */
   readonly guide: readonly GuidePage[];
   readonly settings: SiteSettings;
+  readonly catalogue: Catalogue;
+  /** Files that nothing names. */
+  readonly strays: readonly Strays[];
   /** The words of the site's language. */
-  readonly words: Catalogue;
+  readonly words: Words;
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
   readonly view: (slug: string) => PrintedKit;
   readonly guidePage: (name: string) => GuidePage;
+  /** What is told on the page at an address below the site: `/kits/moon/`. */
+  readonly story: (page: string) => Story;
 }
 
 /**
@@ -47,35 +61,47 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   const { settings, words } = openLanguage(base, gathering);
   const motifs = gathering.all(readMotifs(base));
   const root = join(base, "content/kits");
-  const stated = gathering.all(readKits(root, base, motifs));
+  const statedKits = gathering.all(readKits(root, base, motifs));
   const patterned = gathering
-    .all(readEach(stated, patternKit))
+    .all(readEach(statedKits, patternKit))
     .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
   const cautions = gathering.one(
     () => readCautions(base, settings.language),
     () => [],
   );
   const guide = gathering.all(readGuide(base, settings.language));
+  const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
+  const { fonts, texts, warnings } = siteLetters(base, settings, gathering);
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
   const broken = foldersIn(root, base)
     .map(slugOf)
     .filter((slug) => !kits.some((kit) => kit.slug === slug));
-  const plans = gathering
-    .all(readClasses(join(base, "content/classes"), base, { kits, broken }))
+  const held = gathering.all(readClasses(join(base, "content/classes"), base, { kits, broken }));
+  const plans = held
+    .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
+  const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
+  const stories = siteStories(catalogue, statedKits, held);
+  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
   gathering.stopWhereBroken();
   return {
     views,
-    classes: plans.map((plan) => viewClass(plan, views, cautions, settings.url)),
+    classes,
     cautions,
     guide,
     settings,
+    catalogue,
+    strays: [...siteStrays(base, catalogue.story), ...[...statedKits, ...held].flatMap(({ strays }) => strays)],
     words,
+    fonts,
+    texts,
+    warnings: [...warnings, ...views.flatMap((view) => smallLetters(view.kit, texts, fonts))],
     messages: gathering.messages,
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
+    story: (page) => found([...stories], ([address]) => address === page, page)[1],
   };
 }
 

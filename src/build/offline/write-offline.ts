@@ -7,14 +7,18 @@ import type { SiteSettings } from "../../core/site-settings.ts";
 import { brandMark } from "../../output/drawing/brand-mark.ts";
 import { ICONS, MANIFEST, MARK, manifestText } from "../../output/offline/manifest.ts";
 import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
 import { CLASSIC_SCRIPT } from "../bundle/classic-script.ts";
 
 /** Letters of a contents' name: the beginning of its SHA-256. The worker compares as many. */
 const NAME_LENGTH = 16;
 
 /** Lets a built site work without network. The last step of a build: it lists every file. */
-export async function writeOffline(output: string): Promise<SiteList> {
-  const { site, kits } = listSite(filesOf(output), nameOf);
+export async function writeOffline(output: string, views: readonly Pick<KitView, "slug" | "kit">[]): Promise<SiteList> {
+  const editions = views.flatMap(({ slug, kit }) =>
+    kit.versions.slice(0, 1).map(({ version, date }) => [slug, { version, date }]),
+  );
+  const { site, kits } = listSite(filesOf(output), nameOf, Object.fromEntries(editions));
   for (const [slug, list] of Object.entries(kits)) writeFileSync(join(output, "kits", slug, KIT_LIST), list);
   await writeWorker(output, site);
   return site;

@@ -7,12 +7,13 @@ import { PAPERS } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import { paperLabel } from "../../words/papers.ts";
 import { finishPdf } from "./finish-pdf.ts";
-import type { PrintJob } from "./print-jobs.ts";
+import type { PrintJob } from "./print-job.ts";
 
 /** A class's PDFs on its paper: a packet for each seat that fits, the teacher's packet, the measuring card. */
 export function classJobs(output: string, view: ClassView): PrintJob[] {
   const { plan } = view;
   const folder = join(output, "classes", view.slug);
+  const of = { kind: "class", slug: view.slug } as const;
   const paper = PAPERS.find((one) => one.name === plan.paper)!;
   const seats = view.seats.flatMap(({ number, view: kitView }): PrintJob[] => {
     if (!kitView) return [];
@@ -21,6 +22,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     return [
       {
         page: join(own, "packet/index.html"),
+        of: { ...of, seat: number, name: `classes/${view.slug}/seat-${number}/packet` },
         pictures: [join(own, "front.svg")],
         paper,
         target: join(own, `packet-${paper.name}.pdf`),
@@ -34,6 +36,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }) },
   ].map(({ name, title }) => ({
     page: join(folder, name, "index.html"),
+    of: { ...of, name: `classes/${view.slug}/${name}` },
     pictures: [],
     paper,
     target: join(folder, `${name}.pdf`),

@@ -1,11 +1,15 @@
 import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFObject, PDFString } from "@cantoo/pdf-lib";
 import { language } from "../../words/language.ts";
+import { mendLinks } from "./links.ts";
 
 /** The date in every packet, so that the same kit prints the same bytes. */
 const FIXED_DATE = new Date("2000-01-01T00:00:00Z");
 
-/** Viewers start printing at actual size, show the title, and the file is dated the same whenever it is made. */
-export async function finishPdf(raw: Uint8Array, title: string): Promise<Uint8Array> {
+/**
+ * Viewers start printing at actual size, show the title, and the file is dated the same whenever it is made. Links to other
+ * pages lead to the site's `address`, where it has one.
+ */
+export async function finishPdf(raw: Uint8Array, title: string, address?: string): Promise<Uint8Array> {
   const pdf = await PDFDocument.load(raw, { updateMetadata: false });
   pdf.setTitle(title, { showInWindowTitleBar: true });
   pdf.setLanguage(language());
@@ -19,6 +23,7 @@ export async function finishPdf(raw: Uint8Array, title: string): Promise<Uint8Ar
       "None" as Parameters<ReturnType<typeof pdf.catalog.getOrCreateViewerPreferences>["setPrintScaling"]>[0],
     );
   pdf.catalog.delete(PDFName.of("Metadata"));
+  mendLinks(pdf, address);
   renumberElements(pdf);
   return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
 }

@@ -1,23 +1,25 @@
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { classJobs, mergeSeats } from "./class-packets.ts";
-import { kitJobs, type PrintLog, printJobs } from "./print-jobs.ts";
-import { printLog } from "./progress.ts";
+import { kitJobs } from "./kit-jobs.ts";
+import { printJobs } from "./print-jobs.ts";
+import { type PrintLog, printLog } from "./progress.ts";
 
 /**
- * Prints every kit's and every class's packets into the built site, and each class's seats as one file.
- * @throws PrintError on overflow, or without a browser
+ * Prints every kit's and every class's packets into the built site, and each class's seats as one file. `address` is the site's,
+ * where it has one. @throws PrintError on overflow; BrowserError without a browser that prints
  */
 export async function printPackets(
   output: string,
   views: readonly KitView[],
   classes: readonly ClassView[],
+  address: string | undefined,
   log: (count: number) => PrintLog = printLog,
 ): Promise<void> {
   const jobs = [
     ...views.flatMap((view) => kitJobs(output, view)),
     ...classes.flatMap((view) => classJobs(output, view)),
   ];
-  await printJobs(output, jobs, log);
+  await printJobs(output, jobs, { address, log });
   for (const view of classes) await mergeSeats(output, view);
 }

@@ -1,10 +1,11 @@
 import { caliper } from "../book/book.ts";
 import { flapBulkFromBatch } from "../fan/resting.ts";
+import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { toAddress } from "../refit/address.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { tidy, type UnitSystem } from "../units/length.ts";
-import { lostOf, type Progress } from "./progress.ts";
+import { lostOf, type Measured, type Progress } from "./progress.ts";
 
 /**
  * The fit that progress belongs to: the refit's canonical address without what changes while she works (lost leaves, the
@@ -25,12 +26,18 @@ export function refitNow(kit: Kit, refit: Refit, progress: Progress): Refit {
   const { lostLeaves, ...rest } = refit;
   const lost = lostOf(progress);
   const { measured } = progress;
-  const oneLeaf = caliper(refitKit(kit, rest).book);
+  const flapBulk = measured && bulkOf(measured, caliper(refitKit(kit, rest).book));
   return {
     ...rest,
-    ...(measured ? { flapBulk: tidy(flapBulkFromBatch(measured.thickness, measured.leaves, oneLeaf), 3) } : {}),
+    ...(flapBulk === undefined ? {} : { flapBulk }),
     ...(lost.length > 0 || kit.fit.lostLeaves.length > 0 ? { lostLeaves: lost } : {}),
   };
+}
+
+/** Undefined where it is none that the bench would have taken: kept progress may say anything. */
+function bulkOf({ thickness, leaves }: Measured, oneLeaf: number): number | undefined {
+  const bulk = tidy(flapBulkFromBatch(thickness, leaves, oneLeaf), 3);
+  return bulk >= BOUNDS.flapBulk.least && bulk <= BOUNDS.flapBulk.most ? bulk : undefined;
 }
 
 /** The kit as it is worked at the bench: the window is left out, lengths are in the maker's units. */

@@ -1,4 +1,5 @@
 import type { Book } from "./book.ts";
+import { plateLeaves } from "./last-page.ts";
 import { type LeafNumber, leafNumber } from "./leaf-number.ts";
 
 /** What a leaf says of itself: its two printed pages, or which unnumbered leaf it is. */
@@ -14,8 +15,6 @@ export interface Numbering {
   readonly nameOf: (leaf: LeafNumber) => LeafName;
   /** The leaf that carries a printed page, recto or verso; undefined where no leaf does. */
   readonly leafOf: (page: number) => LeafNumber | undefined;
-  /** Leaves needed to carry `pageOneLeaf`, `lastPage` and the plates; more than `book.leaves` means the figures disagree. */
-  readonly leavesNeeded: number;
 }
 
 /**
@@ -25,8 +24,7 @@ export interface Numbering {
 export function numberLeaves(book: Book): Numbering {
   const front = book.pageOneLeaf - 1;
   const carrying = [...unnumbered("front", front), ...pagesAndPlates(book)];
-  const leavesNeeded = carrying.length;
-  const names = [...carrying, ...unnumbered("end", book.leaves - leavesNeeded)];
+  const names = [...carrying, ...unnumbered("end", book.leaves - carrying.length)];
   const leafOfPage = new Map<number | null, LeafNumber>();
   for (const [i, name] of names.entries()) {
     if (name.kind !== "numbered") continue;
@@ -41,8 +39,14 @@ export function numberLeaves(book: Book): Numbering {
       return name;
     },
     leafOf: (page) => leafOfPage.get(page),
-    leavesNeeded,
   };
+}
+
+/** Leaves needed to carry `pageOneLeaf`, `lastPage` and the plates; more than `book.leaves` means the figures disagree. Counted without naming them. */
+export function leavesNeeded({ pageOneLeaf, lastPage, plates }: Book): number {
+  const ofPages = Math.ceil(lastPage / 2);
+  const among = plates.filter(({ afterPage }) => afterPage >= 1 && afterPage <= 2 * ofPages);
+  return pageOneLeaf - 1 + ofPages + plateLeaves(among);
 }
 
 function unnumbered(kind: "front" | "end", of: number): LeafName[] {

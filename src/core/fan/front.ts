@@ -43,6 +43,19 @@ export function frontWidth(fan: Fan, range: LeafRange, frontDepth: number, view:
   return last + (last - beforeLast) / 2 - start;
 }
 
+/** `frontWidth` of the first `count` leaves of a range, for every count from 2: walking along the fan it is measured once for all. */
+export function frontWidths(
+  fan: Fan,
+  range: LeafRange,
+  frontDepth: number,
+  view: Viewpoint,
+): (count: number) => number {
+  const { first } = range;
+  if (view === "front") return (count) => frontWidth(fan, { first, count }, frontDepth, view);
+  const raw = arcPositions(fan, range, frontDepth);
+  return (count) => raw[count - 1]! + (raw[1]! + raw[count - 1]! - raw[count - 2]!) / 2;
+}
+
 /** Where the tip of leaf j (0-based in the book) at `depth` is seen in the front, on the same scale as `stations`. */
 export function stationAt(
   fan: Fan,

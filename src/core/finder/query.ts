@@ -1,4 +1,4 @@
-import { type AddressParameters, fromAddress, toAddress } from "../refit/address.ts";
+import { type AddressParameters, fromAddress, type Ignored, toAddress } from "../refit/address.ts";
 import type { Refit } from "../refit/refit.ts";
 import { bookFigures } from "./book-figures.ts";
 
@@ -21,6 +21,11 @@ export interface Query {
   readonly sort: (typeof SORTS)[number] | undefined;
 }
 
+/** What a reader may wish of a kit besides that it fits, in the order in which an address has it. */
+export const WISHES = ["hours", "levels", "light", "fit", "sort"] as const satisfies readonly (keyof Query)[];
+
+export type Wish = (typeof WISHES)[number];
+
 export const NO_QUERY: Query = {
   book: {},
   hours: undefined,
@@ -32,35 +37,52 @@ export const NO_QUERY: Query = {
 
 /** Writes a query as address parameters, the book under the names that kit pages read: `height=210&hours=6`. */
 export function toQueryAddress(query: Query): string {
-  const asked = (["hours", "levels", "light", "fit", "sort"] as const).filter((key) => query[key] !== undefined);
+  const asked = WISHES.filter((key) => query[key] !== undefined);
   const book = toAddress(bookFigures(query.book));
   return [...(book === "" ? [] : [book]), ...asked.map((key) => `${key}=${query[key]}`)].join("&");
 }
 
-/** Reads a query; what is not sensible is left out, so that an old or damaged link still opens the catalogue. */
-export function fromQueryAddress(address: AddressParameters): Query {
-  return {
-    book: bookFigures(fromAddress(address)),
-    hours: readHours(address.get("hours") ?? ""),
-    levels: readLevels(address.get("levels") ?? ""),
-    light: choice(LIGHTS, address.get("light")),
-    fit: choice(FITS, address.get("fit")),
-    sort: choice(SORTS, address.get("sort")),
-  };
+/** What an address asks the finder for, and what it asks for in vain. */
+export interface QueryRead {
+  readonly query: Query;
+  readonly ignored: readonly Ignored[];
+  /** Wishes that are none, by name, with what was given. */
+  readonly noWishes: readonly { readonly wish: Wish; readonly given: string }[];
 }
 
-/** Hours as written, with a point or a comma; undefined where it is no number of hours above 0, at most 999. */
+/** Reads a query; what cannot be taken is left out and named once, so that an old or damaged link still opens the catalogue. */
+export function fromQueryAddress(address: AddressParameters): QueryRead {
+  const { refit, ignored } = fromAddress(address);
+  const given = (wish: Wish): string | undefined => {
+    const all = [...new Set(address.getAll(wish))];
+    return all.length === 0 ? undefined : all.join(" & ");
+  };
+  const wishes = {
+    hours: readHours(given("hours") ?? ""),
+    levels: readLevels(given("levels") ?? ""),
+    light: choice(LIGHTS, given("light")),
+    fit: choice(FITS, given("fit")),
+    sort: choice(SORTS, given("sort")),
+  };
+  const noWishes = WISHES.flatMap((wish) => {
+    const text = given(wish);
+    return text === undefined || wishes[wish] !== undefined ? [] : [{ wish, given: text }];
+  });
+  return { query: { book: bookFigures(refit), ...wishes }, ignored, noWishes };
+}
+
+/** Hours as written, with a point or a comma; undefined where it is no number of hours from a quarter to 999. */
 export function readHours(text: string): number | undefined {
   const plain = text.trim().replace(",", ".");
   if (!/^(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
   const hours = Number(plain);
-  return hours > 0 && hours <= 999 ? hours : undefined;
+  return hours >= 0.25 && hours <= 999 ? hours : undefined;
 }
 
 function readLevels(text: string): number | undefined {
   return /^[2-9]$/.test(text) ? Number(text) : undefined;
 }
 
-function choice<T extends string>(allowed: readonly T[], text: string | null): T | undefined {
+function choice<T extends string>(allowed: readonly T[], text: string | undefined): T | undefined {
   return allowed.find((one) => one === text);
 }

@@ -17,18 +17,15 @@ export type Verdict =
   | { readonly kind: "change"; readonly offers: readonly Offer[]; readonly minutes: number }
   | { readonly kind: "no"; readonly failure: Failure };
 
-/** Computes the kit in a book, light and window included. A change counts only when the whole kit fits with it. */
+/** Computes the kit in a book, light and window included. An offer is a change with which the whole kit fits. */
 export function judge(kit: Kit, book: Refit): Verdict {
   const own = madeIn(kit, book);
   if (!("failure" in own)) return { ...verdictOn(own.findings), minutes: own.minutes };
-  const asked = offersFor(kit, book).filter((offer) => !offer.otherBook);
-  const fitting = asked.flatMap((offer) => {
-    const made = madeIn(kit, offer.refit);
-    return "failure" in made ? [] : [{ offer, minutes: made.minutes }];
-  });
-  const [first] = fitting;
-  return first
-    ? { kind: "change", offers: fitting.map((one) => one.offer), minutes: first.minutes }
+  const offers = offersFor(kit, book).filter((offer) => !offer.otherBook);
+  const [first] = offers;
+  const made = first && madeIn(kit, first.refit);
+  return made && !("failure" in made)
+    ? { kind: "change", offers, minutes: made.minutes }
     : { kind: "no", failure: own.failure };
 }
 

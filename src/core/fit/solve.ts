@@ -1,8 +1,9 @@
 import type { Fan } from "../fan/fan.ts";
-import { frontWidth, type LeafRange, type Viewpoint } from "../fan/front.ts";
+import { frontWidth, frontWidths, type LeafRange, type Viewpoint } from "../fan/front.ts";
 import type { FitFailure } from "../findings/failure.ts";
 import { bisect } from "../geometry/bisect.ts";
 import { greatest } from "../geometry/greatest.ts";
+import { nearestCount } from "../geometry/nearest.ts";
 import type { PictureLeaves, Shape } from "./shape.ts";
 
 /** What stays the same while one quantity is solved. */
@@ -71,13 +72,16 @@ function solveOpening(height: number, count: number, frame: Frame): Solution | F
 
 function solveLeaves(height: number, opening: number, frame: Frame): Solution | FitFailure {
   const wanted = height * frame.aspect;
-  const most = widthAt(frame, opening, frame.mostLeaves);
-  const last = frame.mostLeaves > 2 ? most - widthAt(frame, opening, frame.mostLeaves - 1) : 0;
+  const range: LeafRange = { first: frame.firstIndex, count: frame.mostLeaves };
+  const width = frontWidths({ ...frame.fan, opening }, range, frame.frontDepth, frame.view);
+  const most = width(frame.mostLeaves);
+  const last = frame.mostLeaves > 2 ? most - width(frame.mostLeaves - 1) : 0;
   if (wanted > most + last / 2) return leavesShowTooLittle(height, opening, most, frame);
   let best = 2;
+  let off = Math.abs(width(best) - wanted);
   for (let count = 3; count <= frame.mostLeaves; count += 1) {
-    const nearer = Math.abs(widthAt(frame, opening, count) - wanted) < Math.abs(widthAt(frame, opening, best) - wanted);
-    if (nearer) best = count;
+    const offHere = Math.abs(width(count) - wanted);
+    if (offHere < off) [best, off] = [count, offHere];
   }
   return solution(frame, best, height, opening);
 }
@@ -117,11 +121,10 @@ function leavesShowTooLittle(height: number, opening: number, most: number, fram
 
 /** Fewest picture leaves of the whole book that show `wanted` at some opening, starting at its middle. */
 function fewestLeaves(wanted: number, more: number, frame: Frame): number | undefined {
-  for (let count = more + 1; count <= frame.fan.leaves; count += 1) {
+  return nearestCount(more, 1, frame.fan.leaves, (count) => {
     const inMiddle = { ...frame, firstIndex: Math.floor((frame.fan.leaves - count) / 2) };
-    if (widthAt(inMiddle, openingOfMost(count, inMiddle), count) >= wanted) return count;
-  }
-  return undefined;
+    return widthAt(inMiddle, openingOfMost(count, inMiddle), count) >= wanted;
+  });
 }
 
 /**

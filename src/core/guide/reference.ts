@@ -1,5 +1,5 @@
 /** What there is a table of keys of: a file that people write, by its schema. */
-export const REFERENCES = ["kit", "class", "books", "settings", "cautions", "guide"] as const;
+export const REFERENCES = ["kit", "class", "books", "settings", "catalogue", "cautions", "guide"] as const;
 
 export type ReferenceName = (typeof REFERENCES)[number];
 
@@ -39,7 +39,9 @@ export type Allowed =
   | { readonly kind: "length"; readonly least: number; readonly most: number }
   | ({ readonly kind: "number"; readonly whole: boolean; readonly measure: Measure | undefined } & NumberBounds)
   | { readonly kind: "words"; readonly words: readonly string[] }
-  | { readonly kind: "text" | "day" | "address" | "flag" | "keys" }
+  /** A text of at most so many characters. */
+  | { readonly kind: "text"; readonly most: number | undefined }
+  | { readonly kind: "day" | "address" | "flag" | "keys" }
   | {
       readonly kind: "list";
       readonly least: number;

@@ -1,5 +1,5 @@
-/** What a figure may be at least and at most, both included: a length in mm, a whole number, or an angle in degrees. */
-export interface Bounds<Kind extends "length" | "count" | "degrees"> {
+/** What a figure may be at least and at most, both included: a length in mm, a whole number, an angle in degrees, or any number. */
+export interface Bounds<Kind extends "length" | "count" | "degrees" | "number"> {
   readonly kind: Kind;
   readonly least: number;
   readonly most: number;
@@ -29,6 +29,8 @@ export const BOUNDS = {
   markStep: length(0.1, 5),
   leastTab: length(0, 30),
   gutterClearance: length(0, 100),
+  /** How many leaf thicknesses a flap counts. */
+  flapBulk: number(0, 20),
   batch: count(5, 60),
   lightDiameter: length(5, 150),
   lightHeight: length(5, 300),
@@ -50,4 +52,8 @@ function count(least: number, most: number): Bounds<"count"> {
 
 function degrees(least: number, most: number): Bounds<"degrees"> {
   return { kind: "degrees", least, most };
+}
+
+function number(least: number, most: number): Bounds<"number"> {
+  return { kind: "number", least, most };
 }

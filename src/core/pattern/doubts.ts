@@ -1,5 +1,5 @@
 import { caliper, PLAUSIBLE_CALIPER } from "../book/book.ts";
-import { numberLeaves } from "../book/numbering.ts";
+import { leavesNeeded } from "../book/numbering.ts";
 import { stationAt } from "../fan/front.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import { boxOf } from "../geometry/box.ts";
@@ -39,7 +39,7 @@ const UNNUMBERED = 0.1;
 /** Many leaves after the last page: pages may have been counted as leaves. */
 function unnumberedDoubt({ book }: Kit): Doubt | undefined {
   const { lastPage, leaves } = book;
-  const unnumbered = leaves - numberLeaves(book).leavesNeeded;
+  const unnumbered = leaves - leavesNeeded(book);
   return unnumbered <= UNNUMBERED * leaves ? undefined : { kind: "unnumbered-leaves", lastPage, unnumbered, leaves };
 }
 

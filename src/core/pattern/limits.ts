@@ -1,5 +1,5 @@
 import { leafNumber } from "../book/leaf-number.ts";
-import { numberLeaves } from "../book/numbering.ts";
+import { leavesNeeded } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
 import type { BookFailure, FitFailure, FlapFailure, LevelFailure, LostLeafFailure } from "../findings/failure.ts";
 import { type Solution, widestOpening } from "../fit/solve.ts";
@@ -8,7 +8,7 @@ import { type Kit, misplacedLevel } from "../kit/kit.ts";
 /** The printed pages, plates and borders must find room in the book. */
 export function bookFailure({ book, fit }: Kit): BookFailure | undefined {
   const { lastPage, leaves, pageOneLeaf } = book;
-  const needed = numberLeaves(book).leavesNeeded;
+  const needed = leavesNeeded(book);
   if (needed > leaves) return { kind: "pages-need-more-leaves", lastPage, leaves, pageOneLeaf, needed };
   const [before, after] = fit.borderLeaves;
   const { shape } = fit;

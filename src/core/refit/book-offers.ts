@@ -1,18 +1,19 @@
 import { caliper } from "../book/book.ts";
 import { leafNumber } from "../book/leaf-number.ts";
+import { nearestCount } from "../geometry/nearest.ts";
+import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
-import { nearestCount } from "./nearest.ts";
 import type { Change, Fits } from "./offer.ts";
 import type { Refit } from "./refit.ts";
-
-/** Books are sought up to this many leaves. */
-const MOST_LEAVES = 3000;
 
 /** Another book of the same paper and size: the nearest counts of leaves, more or fewer, with which the kit fits. */
 export function bookOffers(kit: Kit, fits: Fits): Change[] {
   const { leaves } = kit.book;
-  const more = nearestCount(leaves, 1, MOST_LEAVES, (count) => fits(bookOf(kit, count)));
-  const fewer = nearestCount(leaves, -1, 4, (count) => fits(bookOf(kit, count)));
+  const thick = BOUNDS.blockThickness;
+  const most = Math.min(BOUNDS.leaves.most, Math.floor(thick.most / caliper(kit.book)));
+  const least = Math.max(BOUNDS.leaves.least, Math.ceil(thick.least / caliper(kit.book)));
+  const more = nearestCount(leaves, 1, most, (count) => fits(bookOf(kit, count)));
+  const fewer = nearestCount(leaves, -1, least, (count) => fits(bookOf(kit, count)));
   return [
     ...(more === undefined ? [] : [offer(kit, more, "least")]),
     ...(fewer === undefined ? [] : [offer(kit, fewer, "most")]),

@@ -1,3 +1,4 @@
+import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { heightOffer } from "./height-offer.ts";
@@ -23,7 +24,9 @@ function shallower(kit: Kit, percent: number): number[][] {
   const step = rulerStep(kit.units, "fine");
   const shares = Array.from({ length: 60 / percent }, (_, i) => 1 - ((i + 1) * percent) / 100);
   const all = shares.map((share) =>
-    kit.levels.map((level) => Math.max(step, Math.round((level.depth * share) / step) * step)),
+    kit.levels.map((level) =>
+      Math.max(Math.ceil(BOUNDS.depth.least / step) * step, Math.round((level.depth * share) / step) * step),
+    ),
   );
   return all.filter((depths) => depths.every((depth, i) => i === 0 || depth > depths[i - 1]!));
 }

@@ -1,7 +1,7 @@
 import { heightOf } from "../fit/shape.ts";
+import { nearestCount } from "../geometry/nearest.ts";
 import type { Kit } from "../kit/kit.ts";
 import { rulerStep } from "../units/ruler.ts";
-import { nearestCount } from "./nearest.ts";
 import type { Change, Fits } from "./offer.ts";
 import type { Refit } from "./refit.ts";
 

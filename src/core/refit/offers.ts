@@ -1,4 +1,5 @@
 import { openingOf } from "../fit/shape.ts";
+import { nearestCount } from "../geometry/nearest.ts";
 import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { tryFit } from "../pattern/compute.ts";
@@ -7,28 +8,29 @@ import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
-import { nearestCount } from "./nearest.ts";
 import type { Change, Fits, Offer } from "./offer.ts";
 import { type Refit, refitKit } from "./refit.ts";
+import { Trials } from "./trials.ts";
 import { higherOffers, lightOffers, wholeOffers } from "./window-offers.ts";
 
 /**
  * The nearest changes with which the whole kit, light and window included, fits the reader's book, each by itself: another
  * height, another opening, other borders, shallower levels, the other fold style, another count of leaves, a smaller light.
- * Empty where nothing of these helps.
+ * Empty where nothing of these helps, or where it was not found among so many leaves as `Trials` lays out.
  */
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
   const failure = tryFit(fitted);
   // Figures of the book that contradict each other are to be read again; no other picture helps.
   if (failure?.kind === "pages-need-more-leaves") return [];
-  const offers = failure ? layoutOffers(kit, fitted, refit) : lightOffers(kit, refit);
-  return offers.length > 0 ? offers : higherOffers(kit, refit);
+  const trials = new Trials();
+  const offers = failure ? layoutOffers(trials, kit, fitted, refit) : lightOffers(trials, kit, refit);
+  return offers.length > 0 ? offers : higherOffers(trials, kit, refit);
 }
 
 /** Where the picture cannot be laid out. */
-function layoutOffers(kit: Kit, fitted: Kit, refit: Refit): Offer[] {
-  const fits: Fits = (change) => tryFit(refitKit(kit, { ...refit, ...change })) === undefined;
+function layoutOffers(trials: Trials, kit: Kit, fitted: Kit, refit: Refit): Offer[] {
+  const fits: Fits = (change) => trials.laysOut(refitKit(kit, { ...refit, ...change }));
   const inThisBook = [
     ...heightOffer(fitted, fits),
     ...openingOffer(fitted, fits),
@@ -38,8 +40,8 @@ function layoutOffers(kit: Kit, fitted: Kit, refit: Refit): Offer[] {
   ];
   const changes = inThisBook.length > 0 ? inThisBook : shallowerAndLower(fitted, fits);
   return [
-    ...changes.flatMap((change) => wholeOffers(kit, refit, change, false)),
-    ...bookOffers(fitted, fits).flatMap((change) => wholeOffers(kit, refit, change, true)),
+    ...changes.flatMap((change) => wholeOffers(trials, kit, refit, change, false)),
+    ...bookOffers(fitted, fits).flatMap((change) => wholeOffers(trials, kit, refit, change, true)),
   ];
 }
 
@@ -61,11 +63,17 @@ function openingOffer(kit: Kit, fits: Fits): Change[] {
 /** As many leaves less, or else more, at each end. */
 function borderOffer(kit: Kit, fits: Fits): Change[] {
   const [before, after] = kit.fit.borderLeaves;
+  const { most } = BOUNDS.borderLeaves;
   const by = (more: number): readonly [number, number] => [Math.max(0, before + more), Math.max(0, after + more)];
   const allowed = (more: number): boolean => fits({ borderLeaves: by(more) });
   const more =
     nearestCount(0, -1, -Math.max(before, after), allowed) ??
-    nearestCount(0, 1, Math.floor((kit.book.leaves - before - after) / 2), allowed);
+    nearestCount(
+      0,
+      1,
+      Math.min(most - Math.max(before, after), Math.floor((kit.book.leaves - before - after) / 2)),
+      allowed,
+    );
   if (more === undefined) return [];
   const borderLeaves = by(more);
   return [{ says: [{ kind: "borders", before: borderLeaves[0], after: borderLeaves[1] }], change: { borderLeaves } }];

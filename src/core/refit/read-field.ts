@@ -1,21 +1,26 @@
+import { leafNumber } from "../book/leaf-number.ts";
 import { readPlates } from "../book/plates.ts";
+import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { LengthError, parseLength, type UnitSystem } from "../units/length.ts";
-import type { Field } from "./field.ts";
+import type { FieldForm } from "./field-form.ts";
 import type { Refit } from "./refit.ts";
 
 /** Why a field's text cannot be taken: it is not what the form asks for, or is outside the bounds. */
 export type FieldFault =
-  | { readonly kind: "no-length" }
-  | { readonly kind: "length-outside"; readonly least: number; readonly most: number }
-  | { readonly kind: "count-outside"; readonly least: number; readonly most: number }
-  | { readonly kind: "degrees-outside"; readonly least: number; readonly most: number }
-  | { readonly kind: "no-plates" }
-  | { readonly kind: "no-borders" };
+  | { readonly kind: "no-length" | "no-plates" | "no-borders" | "no-leaves" }
+  /** One length for each level is asked for. */
+  | { readonly kind: "no-depths"; readonly count: number }
+  | { readonly kind: "no-option"; readonly options: readonly string[] }
+  | {
+      readonly kind: "length-outside" | "count-outside" | "degrees-outside" | "number-outside";
+      readonly least: number;
+      readonly most: number;
+    };
 
 /** What a text asks for of the refit, or why it cannot be taken. Lengths without a unit are in the kit's. */
 export function readField(
-  field: Field,
+  field: FieldForm,
   text: string,
   kit: Pick<Kit, "units" | "levels">,
 ): { readonly refit: Partial<Refit> } | { readonly fault: FieldFault } {
@@ -28,23 +33,46 @@ export function readField(
       return { refit: field.refit(mm, kit) };
     }
     case "count":
-    case "degrees": {
+    case "degrees":
+    case "number": {
       const { least, most, form } = field;
-      const value = Number(text.replace(form === "degrees" ? "°" : "", "").trim());
-      const sensible = value >= least && value <= most && (form === "degrees" || Number.isInteger(value));
+      const value = readNumber(form === "degrees" ? text.replace("°", "") : text);
+      const sensible = value >= least && value <= most && (form !== "count" || Number.isInteger(value));
       return sensible ? { refit: field.refit(value) } : { fault: { kind: `${form}-outside`, least, most } };
     }
-    case "choice":
-      return { refit: field.refit(text) };
+    case "choice": {
+      const { options } = field;
+      return options.includes(text) ? { refit: field.refit(text) } : { fault: { kind: "no-option", options } };
+    }
     case "plates": {
       const plates = readPlates(text);
-      return plates ? { refit: field.refit(plates) } : { fault: { kind: "no-plates" } };
+      return plates?.every((plate) => within(plate.afterPage, BOUNDS.page) && within(plate.leaves, BOUNDS.plateLeaves))
+        ? { refit: field.refit(plates) }
+        : { fault: { kind: "no-plates" } };
     }
     case "borders": {
-      const match = /^\s*(\d+)\s*,\s*(\d+)\s*$/.exec(text);
-      return match ? { refit: field.refit([Number(match[1]), Number(match[2])]) } : { fault: { kind: "no-borders" } };
+      const [before, after, more] = text.split(/[,_]/).map(readNumber);
+      return within(before, BOUNDS.borderLeaves) && within(after, BOUNDS.borderLeaves) && more === undefined
+        ? { refit: field.refit([before!, after!]) }
+        : { fault: { kind: "no-borders" } };
+    }
+    case "leaves": {
+      const leaves = text === "" ? [] : text.split("_").map(readNumber);
+      return leaves.every((leaf) => within(leaf, BOUNDS.leaf)) && new Set(leaves).size === leaves.length
+        ? { refit: field.refit(leaves.map(leafNumber)) }
+        : { fault: { kind: "no-leaves" } };
     }
   }
+}
+
+/** Whether a number is whole and within bounds. */
+function within(value: number | undefined, { least, most }: Bounds<"count">): boolean {
+  return Number.isInteger(value) && value! >= least && value! <= most;
+}
+
+/** Digits as people write them, NaN where the text is anything else: `Number` would also take `0x10`, `1e3` and nothing at all. */
+function readNumber(text: string): number {
+  return /^\s*(\d+\.?\d*|\.\d+)\s*$/.test(text) ? Number(text) : Number.NaN;
 }
 
 /** Readers may write a decimal comma, which no length needs for anything else; mm, undefined where it is no length. */

@@ -1,18 +1,26 @@
 import { isOfLight } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern, type FitResult, largestLight, tryFit } from "../pattern/compute.ts";
+import { type FitResult, largestLight } from "../pattern/compute.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { heightOffer } from "./height-offer.ts";
 import type { Change, Offer } from "./offer.ts";
 import { type Refit, refitKit } from "./refit.ts";
+import type { Trials } from "./trials.ts";
 
 /** A change that lays the picture out, as an offer with which the whole kit fits: with a smaller light where it needs one, none where that does not help. */
-export function wholeOffers(kit: Kit, refit: Refit, { says, change }: Change, otherBook: boolean): Offer[] {
+export function wholeOffers(
+  trials: Trials,
+  kit: Kit,
+  refit: Refit,
+  { says, change }: Change,
+  otherBook: boolean,
+): Offer[] {
   const changed = { ...refit, ...change };
-  const result = wholeFit(kit, changed);
+  const result = trials.whole(refitKit(kit, changed));
+  if (!result) return [];
   if (result.fits) return [{ says, refit: changed, otherBook, springsOpen: springsOpen(result) }];
   if (!isOfLight(result.finding)) return [];
-  return lightOffers(kit, changed)
+  return lightOffers(trials, kit, changed)
     .slice(0, 1)
     .map((light) => ({ ...light, says: [...says, ...light.says], otherBook }));
 }
@@ -22,53 +30,57 @@ const SHARES = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
 const LEAST_LIGHT = 5;
 
 /** Lights that stand in the reader's book: the widest of this height, the highest of this width. Empty where the light is not what fails. */
-export function lightOffers(kit: Kit, refit: Refit): Offer[] {
+export function lightOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
   const { light } = fitted;
-  const whole = wholeFit(kit, refit);
-  if (!light || whole.fits || !isOfLight(whole.finding)) return [];
+  const whole = light && trials.whole(fitted);
+  if (!light || !whole || whole.fits || !isOfLight(whole.finding)) return [];
   const largest = largestLight(fitted, light);
   const step = rulerStep(fitted.units, "plain");
   const sizes = (most: number, now: number): number[] =>
     SHARES.map((share) => Math.floor((share * Math.min(most, now)) / step) * step).filter((one) => one >= LEAST_LIGHT);
   return [
-    ...firstFitting(kit, refit, sizes(largest.diameter, light.diameter), (diameter) => ({
+    ...firstFitting(trials, kit, refit, sizes(largest.diameter, light.diameter), (diameter) => ({
       says: [{ kind: "light-width", diameter }],
       change: { lightDiameter: diameter },
     })),
-    ...firstFitting(kit, refit, sizes(largest.height, light.height), (height) => ({
+    ...firstFitting(trials, kit, refit, sizes(largest.height, light.height), (height) => ({
       says: [{ kind: "light-height", height }],
       change: { lightHeight: height },
     })),
   ];
 }
 
-function firstFitting(kit: Kit, refit: Refit, sizes: readonly number[], changeOf: (size: number) => Change): Offer[] {
+function firstFitting(
+  trials: Trials,
+  kit: Kit,
+  refit: Refit,
+  sizes: readonly number[],
+  changeOf: (size: number) => Change,
+): Offer[] {
   for (const size of sizes) {
     const { says, change } = changeOf(size);
     const changed = { ...refit, ...change };
-    const result = wholeFit(kit, changed);
-    if (result.fits) return [{ says, refit: changed, otherBook: false, springsOpen: springsOpen(result) }];
+    const result = trials.whole(refitKit(kit, changed));
+    if (result?.fits) return [{ says, refit: changed, otherBook: false, springsOpen: springsOpen(result) }];
   }
   return [];
 }
 
 /** Where nothing else helps: the nearest higher picture with which the whole kit fits, room for light and window included. */
-export function higherOffers(kit: Kit, refit: Refit): Offer[] {
-  if (wholeFit(kit, refit).fits) return [];
+export function higherOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
+  if (trials.whole(refitKit(kit, refit))?.fits) return [];
   const fits = (change: Partial<Refit>): boolean => {
-    const changed = { ...refit, ...change };
-    return tryFit(refitKit(kit, changed)) === undefined && wholeFit(kit, changed).fits;
+    const changed = refitKit(kit, { ...refit, ...change });
+    return trials.laysOut(changed) && trials.whole(changed)?.fits === true;
   };
-  return heightOffer(refitKit(kit, refit), fits, [1]).flatMap((change) => wholeOffers(kit, refit, change, false));
+  return heightOffer(refitKit(kit, refit), fits, [1]).flatMap((change) =>
+    wholeOffers(trials, kit, refit, change, false),
+  );
 }
 
 /** What a maker should know of a change before she takes it: flaps that push the book beyond flat. */
 function springsOpen({ pattern }: Extract<FitResult, { readonly fits: true }>): boolean {
   const { restingOpening, opening } = pattern.fit;
   return restingOpening > Math.max(Math.PI, opening);
-}
-
-function wholeFit(kit: Kit, refit: Refit): FitResult {
-  return computePattern(refitKit(kit, refit));
 }

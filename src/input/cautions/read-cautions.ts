@@ -9,13 +9,18 @@ import { readYaml } from "../files/yaml.ts";
 import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
 import { cautionList, cautionsJsonSchema } from "./schema.ts";
 
+/** Where the cautions of a language stand below the project. */
+export function cautionsFile(base: string, language: string): string {
+  const files = [language, language.split("-")[0]!, SOURCE].map((folder) => `${WORDS_FOLDER}/${folder}/cautions.yaml`);
+  return files.find((one) => isThere(base, one)) ?? files.at(-1)!;
+}
+
 /**
  * The cautions of a language in the project `base`: of its own folder of words, of the language without its region, or the
  * English ones. @throws KitError with one message for each thing wrong
  */
 export function readCautions(base: string, language: string): Caution[] {
-  const files = [language, language.split("-")[0]!, SOURCE].map((folder) => `${WORDS_FOLDER}/${folder}/cautions.yaml`);
-  const file = files.find((one) => isThere(base, one)) ?? files.at(-1)!;
+  const file = cautionsFile(base, language);
   const whole = say.checkFieldCautions();
   const text = isThere(base, file) ? toldOfFile(() => readText({ base, file, kind: "cautions" })) : "";
   const yaml = readYaml(file, text, 0, whole);

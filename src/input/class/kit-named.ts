@@ -1,7 +1,7 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
-import { nameList, shortened } from "../files/short.ts";
+import { nameList, shortValue } from "../files/short.ts";
 
 /** The kits that classes may name: those of the site, and the names of those that cannot be built at present. */
 export interface OfferedKits {
@@ -16,5 +16,9 @@ export function kitNamed(name: string, { kits, broken }: OfferedKits, at: FieldP
   const allowed = say.frontAKit({ kits: nameList(kits.map((one) => one.slug)) });
   if (broken.includes(name))
     throw problem(at, { given: say.frontKitBroken({ kit: name }), allowed, remedy: say.frontKitCorrectFirst() });
-  throw problem(at, { given: say.frontGivenText({ value: shortened(name) }), allowed, remedy: say.frontCorrectName() });
+  throw problem(at, {
+    given: say.frontGivenText({ value: shortValue(name) }),
+    allowed,
+    remedy: say.frontCorrectName(),
+  });
 }

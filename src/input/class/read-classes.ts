@@ -1,4 +1,5 @@
 import type { KitClass } from "../../core/class/kit-class.ts";
+import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
 import { toldOfFile } from "../files/file-message.ts";
@@ -10,15 +11,24 @@ import { entriesIn, readText } from "../files/read-file.ts";
 import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { nameList } from "../files/short.ts";
+import { type Strays, straysIn } from "../files/strays.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
+import { readStory } from "../story/read-story.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { readBooks } from "./read-books.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { seatsOf } from "./seats.ts";
 import { stockOf } from "./stock.ts";
 
+/** A class as its folder states it. */
+export interface StatedClass {
+  readonly plan: KitClass;
+  readonly story: Story;
+  readonly strays: readonly Strays[];
+}
+
 /** Reads every folder under `root` (…/classes), in the order of their days; a class that cannot be held stops none of the others. */
-export function readClasses(root: string, base: string, kits: OfferedKits): Readings<KitClass> {
+export function readClasses(root: string, base: string, kits: OfferedKits): Readings<StatedClass> {
   return readListed(
     () => foldersIn(root, base),
     (folder) => readClass(folder, base, kits),
@@ -26,15 +36,23 @@ export function readClasses(root: string, base: string, kits: OfferedKits): Read
 }
 
 /** Reads a class's folder in the project `base`. @throws KitError with one message for each thing wrong. */
-export function readClass(folder: string, base: string, kits: OfferedKits): KitClass {
+export function readClass(folder: string, base: string, kits: OfferedKits): StatedClass {
   const { slug, file } = openFolder(folder, base, "class");
-  const yaml = readFrontMatter(file, pageText({ base, file, home: pathBelow(base, folder) }));
+  const home = pathBelow(base, folder);
+  const text = pageText({ base, file, home });
+  const yaml = readFrontMatter(file, text);
   const parsed = classMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter() };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
-  return atPlace(file, yaml, () => toClass(slug, folder, base, parsed.data, kits));
+  return atPlace(file, yaml, () => {
+    const plan = toClass(slug, folder, base, parsed.data, kits);
+    const story = readStory({ base, folder }, file, text);
+    const { books } = parsed.data;
+    const named = ["index.md", ...(books === undefined ? [] : [books]), ...story.pictures.map((photo) => photo.file)];
+    return { plan, story, strays: straysIn(base, home, named) };
+  });
 }
 
 function toClass(slug: string, folder: string, base: string, data: ClassMatter, all: OfferedKits): KitClass {

@@ -3,7 +3,7 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import { OF_A_BOOK } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { choice, count, described, leftOut, length, words } from "../files/schema-fields.ts";
+import { choice, count, described, leftOut, length, reference } from "../files/schema-fields.ts";
 import { bookSchema } from "../kit/schema-book.ts";
 import { borderAfter, borderBefore, borderLeaves } from "../kit/schema-fit.ts";
 
@@ -46,7 +46,7 @@ const seatLight = z
 export const seatSchema = z
   .strictObject({
     seat: count(say.fieldSeatNumber, BOUNDS.seat),
-    kit: leftOut(words(say.fieldSeatKit), say.fieldSeatKitUsual),
+    kit: leftOut(reference(say.fieldSeatKit), say.fieldSeatKitUsual),
     book: leftOut(seatBook, say.fieldSeatBookUsual),
     fit: leftOut(seatFit, say.fieldAsTheKit),
     light: leftOut(seatLight, say.fieldAsTheKit),
@@ -65,7 +65,7 @@ export const BOOK_COLUMNS: Readonly<Record<string, z.ZodType>> = {
   seat: seatSchema.shape.seat,
   kit: seatSchema.shape.kit,
   ...Object.fromEntries(OF_A_BOOK.map((column) => [column, seatBook.shape[column]])),
-  plates: leftOut(words(say.fieldColumnPlates), say.fieldColumnPlatesUsual),
+  plates: leftOut(reference(say.fieldColumnPlates), say.fieldColumnPlatesUsual),
   height: seatFit.shape.height,
   head: seatFit.shape.head,
   borderBefore: leftOut(borderBefore, say.fieldAsTheKit),

@@ -2,8 +2,9 @@ import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { amount, choice, described, leftOut, number, words } from "../files/schema-fields.ts";
+import { amount, choice, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
+import { TEXT } from "../files/text-bounds.ts";
 import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
 import { pace, seatSchema } from "./schema-seat.ts";
@@ -26,7 +27,7 @@ const minutes = (about: () => string, least = 0) =>
 
 const session = z
   .strictObject({
-    title: words(say.fieldSessionTitle).optional(),
+    title: words(say.fieldSessionTitle, TEXT.name).optional(),
     date: leftOut(date(say.fieldSessionDate), say.fieldSessionDateUsual),
     starts: z
       .string()
@@ -41,21 +42,21 @@ const session = z
 
 const stock = z
   .strictObject({
-    item: words(say.fieldStockItem),
+    item: words(say.fieldStockItem, TEXT.line),
     quantity: amount(say.fieldStockQuantity),
   })
   .meta(described(say.fieldStockEntry));
 
 export const classMatter = z
   .strictObject({
-    title: words(say.fieldClassTitle),
-    summary: words(say.fieldClassSummary).optional(),
+    title: words(say.fieldClassTitle, TEXT.title),
+    summary: words(say.fieldClassSummary, TEXT.summary).optional(),
     date: date(say.fieldClassDate),
-    place: words(say.fieldClassPlace),
+    place: words(say.fieldClassPlace, TEXT.line),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),
-    kits: z.array(words(say.fieldClassKit)).min(1).max(12).meta(described(say.fieldClassKits)),
-    books: words(say.fieldClassBooks).optional(),
+    kits: z.array(reference(say.fieldClassKit)).min(1).max(12).meta(described(say.fieldClassKits)),
+    books: reference(say.fieldClassBooks).optional(),
     seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
     pace: pace(say.fieldClassPace).default(1),
@@ -68,9 +69,9 @@ export const classMatter = z
     sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldClassWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
-    currency: words(say.fieldCurrency).optional(),
-    stock: z.array(stock).default([]).meta(described(say.fieldStock)),
-    bring: z.array(words(say.fieldBringItem)).default([]).meta(described(say.fieldBring)),
+    currency: words(say.fieldCurrency, TEXT.currency).optional(),
+    stock: list(say.fieldStock, stock, 0, 200).default([]),
+    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line, "page"), 0, 40).default([]),
   })
   .meta({
     title: "Leaflight class",

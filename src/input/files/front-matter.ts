@@ -7,6 +7,13 @@ import { readYaml, type YamlFile } from "./yaml.ts";
 
 const BLOCK = /^---[ \t]*\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/;
 
+/** What stands below the front matter, and how many lines are above it. */
+export function afterFrontMatter(text: string): { readonly body: string; readonly above: number } {
+  const plain = text.replaceAll("\r\n", "\n");
+  const begin = BLOCK.exec(plain)?.[0].length ?? 0;
+  return { body: plain.slice(begin), above: plain.slice(0, begin).split("\n").length - 1 };
+}
+
 /** The text of a file that begins with a front matter. @throws KitError */
 export function pageText(source: Omit<SiteFile, "kind">): string {
   return toldOfFile(() => readText({ ...source, kind: "page" }));

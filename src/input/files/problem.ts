@@ -22,7 +22,7 @@ export class ProblemError extends Error {
   }
 }
 
-/** The error of a single problem, at a field of the front matter. */
-export function problem(at: FieldPath, advice: Advice): ProblemError {
+/** The error of a single problem. */
+export function problem(at: Problem["at"], advice: Advice): ProblemError {
   return new ProblemError([{ at, ...advice }]);
 }

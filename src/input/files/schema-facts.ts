@@ -9,6 +9,8 @@ export interface FieldFacts {
   readonly measure?: Measure;
   readonly least?: number;
   readonly most?: number;
+  /** Where people read a text: on pages alone, or in packets, too. The name of a file or a reference is read by nobody. */
+  readonly prose?: "page" | "packet";
   /** What holds where the field is left out and the schema states no value for it. */
   readonly usual?: () => string;
 }

@@ -3,8 +3,9 @@ import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { LengthError, parseLength, tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
-import { aboutOf, FACTS } from "./schema-facts.ts";
+import { aboutOf, FACTS, type FieldFacts } from "./schema-facts.ts";
 import type { SchemaFault } from "./schema-fault.ts";
+import { TEXT } from "./text-bounds.ts";
 
 /**
  * Fields that front matters and settings share. What is allowed is said when a message or a JSON Schema asks for it, as there
@@ -71,12 +72,16 @@ export function number(about: About, least: number, most: number): z.ZodNumber {
     .register(FACTS, { about });
 }
 
+/** More than any list of supplies needs. */
+const MOST_AMOUNT = 1_000_000;
+
 /** How much or how many of something; more than nothing. */
 export function amount(about: About): z.ZodNumber {
   return z
     .number()
     .positive()
-    .meta(described(() => say.fieldAmount({ about: about() })))
+    .max(MOST_AMOUNT)
+    .meta(described(() => say.fieldAmount({ about: about(), most: String(MOST_AMOUNT) })))
     .register(FACTS, { about });
 }
 
@@ -85,18 +90,27 @@ export function price(about: About): z.ZodNumber {
   return z
     .number()
     .min(0)
-    .meta(described(() => say.fieldCost({ about: about() })))
+    .max(MOST_AMOUNT)
+    .meta(described(() => say.fieldCost({ about: about(), most: String(MOST_AMOUNT) })))
     .register(FACTS, { about });
 }
 
-/** A text that is not empty. */
-export function words(about: About): z.ZodString {
+/** A text that is not empty, of at most so many characters, and where people read it. */
+export function words(about: About, most: number, prose: FieldFacts["prose"] = "packet"): z.ZodString {
   return z
     .string()
     .trim()
     .min(1)
-    .meta(described(() => say.fieldText({ about: about() })))
-    .register(FACTS, { about });
+    .max(most)
+    .meta(described(() => say.fieldText({ about: about(), most: String(most) })))
+    .register(FACTS, { about, prose });
+}
+
+/** The name of a file, of a kit, or of something else that is stated elsewhere: nobody reads it but the program. */
+export function reference(about: About): z.ZodString {
+  const made = words(about, TEXT.path);
+  FACTS.add(made, { about });
+  return made;
 }
 
 /** Working time for one of something. */
@@ -120,6 +134,7 @@ export const choice = <const T extends readonly [string, ...string[]]>(about: Ab
 export const address = (about: About) =>
   z
     .url({ protocol: /^https?$/ })
+    .max(TEXT.address)
     .meta(described(() => say.fieldAddress({ about: about() })))
     .register(FACTS, { about });
 

@@ -3,7 +3,7 @@ import type { z } from "zod";
 import * as say from "../../words/messages.ts";
 import type { KitMessage } from "./message.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
-import { shortened } from "./short.ts";
+import { shortValue } from "./short.ts";
 import type { YamlFile } from "./yaml.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -61,8 +61,17 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
     allowed: (schemaAt(schema, path)?.description ?? issue.message).replace(/\.$/, ""),
   };
   if (given === undefined) return { ...about, given: say.checkNotGiven(), remedy: addRemedy(path, whole) };
-  const value = shortened(typeof given === "number" ? asTyped(given) : JSON.stringify(given));
+  if (typeof given === "string" && issue.code === "too_big")
+    return { ...about, given: longWords(given), remedy: say.checkShorten() };
+  const value = shortValue(typeof given === "number" ? asTyped(given) : JSON.stringify(given));
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
+}
+
+/** Of a text that is too long, what is enough to find it. */
+const BEGINNING = 40;
+
+function longWords(text: string): string {
+  return say.checkGivenLong({ count: text.length, value: JSON.stringify(`${text.slice(0, BEGINNING)}…`) });
 }
 
 /** A number as YAML writes it. */
@@ -82,8 +91,8 @@ function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly Prope
   return {
     file,
     ...yaml.placeOf(path, key),
-    field: fieldIn(whole, [...path, shortened(key)]),
-    given: say.checkUnknownKey({ key: shortened(key) }),
+    field: fieldIn(whole, [...path, shortValue(key)]),
+    given: say.checkUnknownKey({ key: shortValue(key) }),
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
   };

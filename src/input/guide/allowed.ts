@@ -46,8 +46,9 @@ function numberIn(schema: z.core.$ZodType, measure: Measure | undefined): Allowe
 }
 
 function textIn(schema: z.core.$ZodType): Allowed {
-  const { format } = z.toJSONSchema(schema, { io: "input" });
-  return { kind: format === "date" ? "day" : format === "uri" ? "address" : "text" };
+  const { format, maxLength } = z.toJSONSchema(schema, { io: "input" });
+  if (format === "date") return { kind: "day" };
+  return format === "uri" ? { kind: "address" } : { kind: "text", most: maxLength };
 }
 
 function listIn(schema: z.core.$ZodArray): Allowed {

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Reference, ReferenceName } from "../../core/guide/reference.ts";
+import { catalogueMatter } from "../catalogue/schema.ts";
 import { cautionList } from "../cautions/schema.ts";
 import { classMatter } from "../class/schema.ts";
 import { BOOK_COLUMNS } from "../class/schema-seat.ts";
@@ -14,6 +15,7 @@ export const SCHEMAS: Readonly<Record<ReferenceName, z.ZodType>> = {
   class: classMatter,
   books: z.strictObject(BOOK_COLUMNS),
   settings: siteSettings,
+  catalogue: catalogueMatter,
   cautions: cautionList,
   guide: guideMatter,
 };

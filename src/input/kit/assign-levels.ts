@@ -2,7 +2,7 @@ import type { Level } from "../../core/kit/kit.ts";
 import type { LevelMap, LevelShape } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import { type Problem, ProblemError } from "../files/problem.ts";
-import { nameList, shortened } from "../files/short.ts";
+import { nameList, shortValue } from "../files/short.ts";
 import type { PaintedShape, SvgPicture } from "../svg/svg-picture.ts";
 
 /** Which ids belong to which level, as the front matter states it. */
@@ -70,7 +70,7 @@ function strangeLevel(name: string, names: readonly string[]): Problem {
 function strangeId(id: string, picture: SvgPicture): Omit<Problem, "at"> {
   const ids = nameList([...picture.ids.keys()].map((one) => `#${one}`));
   return {
-    given: say.frontId({ id: shortened(id) }),
+    given: say.frontId({ id: shortValue(id) }),
     allowed: ids === "" ? say.frontPictureNoIds() : say.frontPictureIds({ ids }),
     remedy: say.frontGiveId(),
   };

@@ -1,5 +1,6 @@
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
+import type { Story } from "../../core/story/story.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
@@ -8,17 +9,20 @@ import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
+import { checkPhotos, type KitFolder, pictureText } from "../files/named-files.ts";
 import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
+import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import { readStory } from "../story/read-story.ts";
 import { assignLevels } from "./assign-levels.ts";
 import { checkOutline } from "./crowded.ts";
-import { checkPhotos, type KitFolder, pictureText } from "./kit-files.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
+import { unseenLevels } from "./unseen-levels.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit as its folder states it, not yet computed. */
@@ -29,6 +33,8 @@ export interface StatedKit {
   readonly placeOf: YamlFile["placeOf"];
   /** What the picture holds that does not count, in sentences. */
   readonly pictureNotes: readonly string[];
+  readonly story: Story;
+  readonly strays: readonly Strays[];
 }
 
 /** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
@@ -42,7 +48,8 @@ export function readKits(root: string, base: string, motifs: readonly Motif[]): 
 /** Reads a kit's folder in the project `base`. @throws KitError with one message for each thing wrong. */
 export function readKit(folder: string, base: string, motifs: readonly Motif[]): StatedKit {
   const { slug, file } = openFolder(folder, base, "kit");
-  const yaml = readFrontMatter(file, pageText({ base, file, home: pathBelow(base, folder) }));
+  const text = pageText({ base, file, home: pathBelow(base, folder) });
+  const yaml = readFrontMatter(file, text);
   const parsed = frontMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const checked = { file, yaml, schema: kitJsonSchema(), whole: say.checkFieldFrontMatter() };
@@ -53,12 +60,18 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     checkFit(data);
     checkBook(data);
     checkVersions(data.versions);
-    checkPhotos({ base, folder }, data.photos);
+    checkPhotos(
+      { base, folder },
+      data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
+    );
     const levels = resolveLevels(data);
     const { map, notes } = pictureOf({ base, folder }, data, levels);
     const kit = toKit(slug, data, levels, map, motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
-    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes };
+    const story = readStory({ base, folder }, file, text);
+    const named = ["index.md", data.picture.file, ...kit.photos.map((photo) => photo.file)];
+    const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
+    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
 }
 
@@ -69,9 +82,11 @@ function pictureOf(
 ): { map: LevelMap; notes: string[] } {
   const { file, text } = pictureText(folder, picture.file);
   const painted = readPicture(file, text, say.checkFieldPicture());
+  const map = assignLevels(painted, picture.levels, levels, file);
+  const found = [...painted.notes, ...unseenLevels(painted, map, levels)];
   return {
-    map: assignLevels(painted, picture.levels, levels, file),
-    notes: painted.notes.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
+    map,
+    notes: found.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
   };
 }
 

@@ -47,7 +47,7 @@ export const fitSchema = z
     leastTab: length(say.fieldFitLeastTab, BOUNDS.leastTab).default(3),
     foldStyle: choice(say.fieldFitFoldStyle, ["single", "stepped"]).default("single"),
     gutterClearance: length(say.fieldFitGutterClearance, BOUNDS.gutterClearance).default(5),
-    flapBulk: number(say.fieldFitFlapBulk, 0, 20).default(2),
+    flapBulk: number(say.fieldFitFlapBulk, BOUNDS.flapBulk.least, BOUNDS.flapBulk.most).default(2),
     batch: count(say.fieldFitBatch, BOUNDS.batch).default(20),
     lostLeaves: z.array(leaf(say.fieldFitLostLeaf)).default([]).meta(described(say.fieldFitLostLeaves)),
   })

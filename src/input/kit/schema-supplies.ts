@@ -3,6 +3,7 @@ import { PRICED } from "../../core/kit/supply-id.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
 import { amount, described, price, seconds, words } from "../files/schema-fields.ts";
+import { TEXT } from "../files/text-bounds.ts";
 
 /** An author's or a teacher's own prices. */
 export const priceList = z
@@ -28,9 +29,9 @@ export const rateSchema = z
 /** A supply beside the computed ones. */
 export const supplySchema = z
   .strictObject({
-    item: words(say.fieldSupplyItem),
+    item: words(say.fieldSupplyItem, TEXT.line),
     quantity: amount(say.fieldSupplyQuantity).default(1),
-    unit: words(say.fieldSupplyUnit).default(() => say.frontPieces()),
+    unit: words(say.fieldSupplyUnit, TEXT.unit).default(() => say.frontPieces()),
     price: price(say.fieldSupplyPrice).optional(),
   })
   .meta(described(say.fieldSupply));

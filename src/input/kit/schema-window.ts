@@ -3,12 +3,13 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import { SHEET_NAMES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { choice, described, leftOut, length, words } from "../files/schema-fields.ts";
+import { choice, described, leftOut, length, reference, words } from "../files/schema-fields.ts";
+import { TEXT } from "../files/text-bounds.ts";
 
 /** A battery light that stands inside the book. */
 export const lightSchema = z
   .strictObject({
-    in: leftOut(words(say.fieldLightIn), say.fieldLightInUsual),
+    in: leftOut(reference(say.fieldLightIn), say.fieldLightInUsual),
     diameter: length(say.fieldLightDiameter, BOUNDS.lightDiameter),
     height: length(say.fieldLightHeight, BOUNDS.lightHeight),
     clearance: length(say.fieldLightClearance, BOUNDS.lightClearance).default(1),
@@ -18,14 +19,14 @@ export const lightSchema = z
       .default("auto")
       .meta(described(() => say.fieldLightFloor({ help: say.fieldLengthHelp() })))
       .register(FACTS, { about: say.fieldLightFloorLength }),
-    cells: words(say.fieldLightCells).optional(),
+    cells: words(say.fieldLightCells, TEXT.name).optional(),
   })
   .meta(described(say.fieldLight));
 
 /** The window that closes the hole. */
 export const insertSchema = z
   .strictObject({
-    outline: words(say.fieldInsertOutline),
+    outline: reference(say.fieldInsertOutline),
     lip: length(say.fieldInsertLip, BOUNDS.lip).default(3),
     hinge: choice(say.fieldInsertHinge, ["left", "right"]).default("left"),
     panel: choice(say.fieldInsertPanel, ["wrap", "flat"]).default("wrap"),
@@ -34,7 +35,7 @@ export const insertSchema = z
 
 const sheet = z
   .strictObject({
-    name: words(say.fieldSheetName),
+    name: words(say.fieldSheetName, TEXT.name),
     width: length(say.fieldSheetWidth, BOUNDS.sheetSide),
     height: length(say.fieldSheetHeight, BOUNDS.sheetSide),
   })

@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, leftOut, length, list, number, words } from "../files/schema-fields.ts";
+import { choice, count, described, leftOut, length, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
+import { TEXT } from "../files/text-bounds.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
@@ -13,7 +14,7 @@ import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 
 const picture = z
   .strictObject({
-    file: words(say.fieldPictureFile),
+    file: reference(say.fieldPictureFile),
     levels: z
       .record(
         z.string(),
@@ -22,6 +23,7 @@ const picture = z
             z
               .string()
               .regex(/^#\S+$/)
+              .max(TEXT.path)
               .meta(described(say.fieldPictureId)),
           )
           .min(1)
@@ -33,7 +35,7 @@ const picture = z
 
 const level = z
   .strictObject({
-    name: words(say.fieldLevelName),
+    name: words(say.fieldLevelName, TEXT.name),
     depth: leftOut(length(say.fieldLevelDepth, BOUNDS.depth), say.fieldLevelDepthUsual),
     line: leftOut(count(say.fieldLevelLine, BOUNDS.gaugeLine), say.fieldLevelLineUsual),
     background: leftOut(z.boolean().meta(described(say.fieldLevelBackground)), say.fieldLevelBackgroundUsual),
@@ -53,8 +55,8 @@ const gauge = z
 
 export const frontMatter = z
   .strictObject({
-    title: words(say.fieldKitTitle),
-    summary: words(say.fieldKitSummary),
+    title: words(say.fieldKitTitle, TEXT.title),
+    summary: words(say.fieldKitSummary, TEXT.summary),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     versions: list(say.fieldVersions, versionSchema, 0, 200).default([]),
     licence: licenceSchema.optional(),
@@ -71,9 +73,9 @@ export const frontMatter = z
     sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldKitWaste, 0, 1).default(0.1),
     prices: priceList.default({}),
-    currency: words(say.fieldCurrency).optional(),
+    currency: words(say.fieldCurrency, TEXT.currency).optional(),
     rates: rateSchema.prefault({}),
-    supplies: z.array(supplySchema).default([]).meta(described(say.fieldSupplies)),
+    supplies: list(say.fieldSupplies, supplySchema, 0, 100).default([]),
   })
   .meta({
     title: "Leaflight kit",

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
+import { atPlace } from "../files/at-place.ts";
 import { toldOfFile } from "../files/file-message.ts";
 import { foldersIn, slugOf } from "../files/folders.ts";
 import { KitError } from "../files/message.ts";
@@ -8,6 +9,7 @@ import { readText } from "../files/read-file.ts";
 import { isThere } from "../files/real-path.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { readYaml } from "../files/yaml.ts";
+import { ownFonts } from "../fonts/own-fonts.ts";
 import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
 import { SETTINGS_FILE, settingsJsonSchema, siteSettings, siteUrl, URL_VARIABLE } from "./settings.ts";
 
@@ -36,6 +38,7 @@ export function readSettings(base: string, override: string | undefined): SiteSe
     };
     throw new KitError([{ file: SETTINGS_FILE, ...yaml.placeOf(["language"]), field: "language", ...advice }]);
   }
+  atPlace(SETTINGS_FILE, yaml, () => ownFonts(base, parsed.data.fonts));
   return override ? { ...parsed.data, url: readOverride(override) } : parsed.data;
 }
 

@@ -1,7 +1,8 @@
 import { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { choice, described, leftOut, words } from "../files/schema-fields.ts";
+import { choice, described, leftOut, list, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
+import { TEXT } from "../files/text-bounds.ts";
 
 /** Settings of a site, as its author writes them in content/site.yaml. */
 
@@ -12,34 +13,50 @@ export const URL_VARIABLE = "LEAFLIGHT_SITE_URL";
 /** Where a site stands on the web: a folder, so that addresses below it are made by appending. */
 export const siteUrl = z
   .url({ protocol: /^https?$/ })
+  .max(TEXT.site)
   .refine((text) => !URL.canParse(text) || isFolder(new URL(text)), { params: { fault: { kind: "more-than-folder" } } })
   .transform((text) => new URL(text).href.replace(/\/?$/, "/"))
   .meta(described(say.fieldSiteUrl));
 
 const author = z
   .strictObject({
-    name: words(say.fieldAuthorName),
+    name: words(say.fieldAuthorName, TEXT.title, "page"),
     kind: choice(say.fieldAuthorKind, ["organisation", "person"]).default("organisation"),
     url: z
       .url({ protocol: /^https?$/ })
+      .max(TEXT.address)
       .optional()
       .meta(described(say.fieldAuthorUrl)),
   })
   .meta(described(say.fieldAuthor));
 
+const font = z
+  .strictObject({
+    file: z
+      .string()
+      .regex(/^[^./\\][^/\\]*$/)
+      .max(TEXT.path)
+      .meta(described(say.fieldFontFile)),
+    name: leftOut(words(say.fieldFontName, TEXT.name, "page"), say.fieldFontNameUsual),
+    licence: words(say.fieldFontLicence, TEXT.name, "page").optional(),
+  })
+  .meta(described(say.fieldFont));
+
 export const siteSettings = z
   .strictObject({
-    title: words(say.fieldSiteTitle).default("Leaflight"),
-    summary: words(say.fieldSiteSummary).default(() => say.fieldSiteSummaryUsual()),
+    title: words(say.fieldSiteTitle, TEXT.title, "page").default("Leaflight"),
+    summary: words(say.fieldSiteSummary, TEXT.summary, "page").default(() => say.fieldSiteSummaryUsual()),
     url: siteUrl.optional(),
-    feedId: leftOut(z.url().meta(described(say.fieldSiteFeedId)), say.fieldSiteFeedIdUsual),
+    feedId: leftOut(z.url().max(TEXT.address).meta(described(say.fieldSiteFeedId)), say.fieldSiteFeedIdUsual),
     author: author.optional(),
     language: z
       .string()
       .regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/)
       .refine(isLocale)
+      .max(TEXT.name)
       .default("en")
       .meta(described(say.fieldSiteLanguage)),
+    fonts: list(say.fieldFonts, font, 0, 12).default([]),
   })
   .meta({
     title: "Leaflight site",

@@ -22,12 +22,17 @@ export const SOURCE = "en";
  */
 export function readWords(base: string, language: string): Catalogue {
   const source = catalogueOf(readLanguage(base, SOURCE));
-  const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
-  const entries = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
-  const own = folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`));
-  checkKnown([...entries, ...own], source);
-  const words = { ...source, ...catalogueOf(entries), ...catalogueOf(own) };
+  const stated = statedWords(base, language);
+  checkKnown(stated, source);
+  const words = { ...source, ...catalogueOf(stated) };
   return language === PSEUDO ? pseudoWords(words) : words;
+}
+
+/** What stands in place of the English words: translations first, then the site's own phrases. */
+export function statedWords(base: string, language: string): WordsEntry[] {
+  const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
+  const translated = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
+  return [...translated, ...folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`))];
 }
 
 /** All messages of a language's own folder but the site's own phrases. @throws WordsError also where an id stands twice */
@@ -36,6 +41,7 @@ export function readLanguage(base: string, language: string): WordsEntry[] {
   const files = toldOfWords(() => entriesIn(base, folder)).map(({ name }) => name);
   const own = files.filter((file) => file.endsWith(".ftl") && file !== OWN);
   const entries = own.flatMap((file) => readFile(base, `${folder}/${file}`));
+  if (language === SOURCE && entries.length === 0) throw noWords(folder);
   const seen = new Map<string, WordsEntry>();
   for (const entry of entries) {
     const before = seen.get(entry.id);
@@ -44,6 +50,14 @@ export function readLanguage(base: string, language: string): WordsEntry[] {
     seen.set(entry.id, entry);
   }
   return entries;
+}
+
+/** Without its English words the program can say nothing else. */
+function noWords(folder: string): WordsError {
+  const about = { file: folder, line: undefined, column: undefined, field: "words" };
+  const allowed = "the program’s English words, in the project’s own folder";
+  const remedy = "run the command in the project’s folder, or put this folder back as it came";
+  return new WordsError([{ ...about, given: "no words there", allowed, remedy }]);
 }
 
 function readFile(base: string, file: string): WordsEntry[] {

@@ -32,7 +32,7 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
     name: kit.title,
     description: kit.summary,
     inLanguage: settings.language,
-    image: [`${page}social.png`, ...photoViews(kit).map((photo) => page + photo.fallback)],
+    image: [`${page}social.png`, ...photoViews(kit.photos, "photos").map((photo) => page + photo.fallback)],
     ...authorship(settings),
     ...publication(kit),
     yield: say.howToYield(),

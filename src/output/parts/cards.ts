@@ -20,8 +20,8 @@ function card({ slug, kit, pattern, effort, pocket, counts, figures, difficulty 
 <li class="card" data-kit="${slug}" data-minutes="${effort.minutes}" data-levels="${levels}" data-light="${pocket ? "with" : "without"}">
 <a class="card-picture" href="${page}" tabindex="-1" aria-hidden="true"><img src="${front}" alt="" loading="lazy"></a>
 <div class="card-text">
-<h3><a href="${page}">${kit.title}</a></h3>
-<p>${kit.summary}</p>
+<h3 dir="auto"><a href="${page}">${kit.title}</a></h3>
+<p dir="auto">${kit.summary}</p>
 <ul class="tags"><li>${say.catalogueLevels({ count: levels })}</li><li data-own>${say.catalogueLeaves({ count: counts.leaves })}</li><li data-own>${say.catalogueHours({ hours: figures.hours })}</li><li>${difficulty}</li></ul>
 </div>
 </li>`;

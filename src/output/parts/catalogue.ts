@@ -25,7 +25,7 @@ ${kitCards(kits, link)}
 ${classList(classes, link)}`;
   return html`<main id="main" class="wrap">
 <section class="intro">
-<h1>${heading}</h1>
+<h1 dir="auto">${heading}</h1>
 <div class="lede">${story}</div>
 </section>
 ${kits.length > 0 ? list : emptyCatalogue(guide)}

@@ -8,7 +8,7 @@ export function creditsPart({ credit, links }: Kit, { licence }: Edition): Html 
   const picture =
     credit &&
     rich(say.kitCredit, {
-      work: html`<cite>${credit.work}</cite>`,
+      work: html`<cite dir="auto">${credit.work}</cite>`,
       source: credit.url ? html`<a href="${credit.url}">${credit.source}</a>` : credit.source,
       licence: credit.licence,
     });
@@ -19,7 +19,7 @@ export function creditsPart({ credit, links }: Kit, { licence }: Edition): Html 
     });
   const items = links.map(
     ({ url, label, host }) =>
-      html`<li><a href="${url}" rel="noopener external">${label}</a> <span class="to">${say.kitLinkOpens({ host })}</span></li>`,
+      html`<li><a href="${url}" rel="noopener external" dir="auto">${label}</a> <span class="to">${say.kitLinkOpens({ host })}</span></li>`,
   );
   return html`${picture && html`<p class="credit">${picture}</p>`}
 ${stated && html`<p class="credit">${stated}</p>`}
@@ -31,7 +31,7 @@ export function versionsPart({ versions }: Edition): Markup {
   if (versions.length === 0) return false;
   const items = versions.map(
     ({ version, date, day, note }) =>
-      html`<div><dt>${version}</dt><dd><time datetime="${date}">${day}</time>${note && html`<span>${note}</span>`}</dd></div>`,
+      html`<div><dt>${version}</dt><dd><time datetime="${date}">${day}</time>${note && html`<span dir="auto">${note}</span>`}</dd></div>`,
   );
   return html`<section id="versions"><h2>${say.kitVersions()}</h2>
 <dl class="versions">${items}</dl>

@@ -16,8 +16,8 @@ export function heroPart(view: KitView, { current }: Edition): Html {
 ${moods(view)}
 </div>
 <div class="hero-text">
-<h1>${kit.title}</h1>
-<p class="lede">${kit.summary}</p>
+<h1 dir="auto">${kit.title}</h1>
+<p class="lede" dir="auto">${kit.summary}</p>
 ${currentVersion(current)}
 <fieldset class="units"><legend>${say.kitUnits()}</legend>
 ${(["mm", "in"] as const).map(

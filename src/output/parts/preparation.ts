@@ -48,7 +48,7 @@ function scoring({ scoring }: Preparation): Html {
   ];
   const rows = scoring.map(
     ({ line, depth, name, runs, leaves }) =>
-      html`<tr><th scope="row" data-label="${say.preparationLine()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepth()}">${dual(depth)}</td><td data-label="${say.preparationLevel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCount()}">${leaves}</td></tr>`,
+      html`<tr><th scope="row" data-label="${say.preparationLine()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepth()}">${dual(depth)}</td><td class="named" data-label="${say.preparationLevel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCount()}">${leaves}</td></tr>`,
   );
   return table(say.preparationScoring(), heads, rows);
 }

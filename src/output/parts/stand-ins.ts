@@ -21,9 +21,9 @@ ${missingKits(kits, link)}
 export function absentPage(link: LinkTo): Html {
   return html`<main id="main" class="wrap">
 <section class="intro">
-<h1>${say.siteAbsentHeading()}</h1>
+<h1 data-absent-heading>${say.siteAbsentHeading()}</h1>
 <div class="lede">
-<p>${say.siteAbsentText()}</p>
+<p data-absent-text>${say.siteAbsentText()}</p>
 </div>
 <p><a class="button" href="${link("/index.html")}">${say.siteToCatalogue()}</a></p>
 <p><a href="${link("/index.html")}" data-absent-again hidden>${say.siteAbsentAgain()}</a></p>
@@ -35,7 +35,7 @@ function missingKits(kits: readonly KitView[], link: LinkTo): Markup {
   if (kits.length === 0) return false;
   const items = kits.map(
     ({ slug, kit }) => html`
-<li><a href="${link(`/kits/${slug}/index.html`)}"><img src="${link(`/kits/${slug}/front.svg`)}" alt="" width="64" height="64"><span>${kit.title}</span></a></li>`,
+<li><a href="${link(`/kits/${slug}/index.html`)}"><img src="${link(`/kits/${slug}/front.svg`)}" alt="" width="64" height="64"><span dir="auto">${kit.title}</span></a></li>`,
   );
   return html`<nav aria-labelledby="missing-kits"><h2 id="missing-kits">${say.siteMissingKits()}</h2>
 <ul class="missing-kits">${items}

@@ -5,6 +5,7 @@ import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts"
 import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
 import { templateSheets } from "../drawing/sheets/template-sheets.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
+import { usualLetters } from "../drawing/words-width.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
 import { type TablePage, tablePages } from "./table-pages.ts";
@@ -53,7 +54,7 @@ function wordsAround({ kit, pattern, counts }: KitView): TableWords {
   const { leaves, cuts } = counts;
   const ends = [undefined, leaves].map((lastLeaf) => tableFoot({ leaves, cuts, sofar: cuts, all: cuts, lastLeaf }));
   return {
-    above: tableIntroduction(kit, pattern).length,
-    below: Math.max(...ends.map(({ sums, end }) => sums.length + 1 + end.length)),
+    above: usualLetters(tableIntroduction(kit, pattern)),
+    below: Math.max(...ends.map(({ sums, end }) => usualLetters(`${sums} ${end}`))),
   };
 }

@@ -25,8 +25,19 @@ export function pageRule(paper: Paper, footer: string): string {
   const top = spare * 0.42;
   const type = "font: 8.5pt 'Source Sans 3', sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
   return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${top}mm ${side}mm ${spare - top}mm;
-    @bottom-left { content: ${cssText(footer)}; ${type} white-space: nowrap; }
-    @bottom-right { content: ${pageNumber()}; ${type} } }`;
+    @bottom-left { content: ${cssText(breakable(footer))}; ${type} width: 152mm; }
+    @bottom-right { content: ${pageNumber()}; ${type} width: 30mm; } }`;
+}
+
+/** Words longer than this may break in the footer, where nothing else breaks them, in letters. */
+const LONG_WORD = 40;
+
+/** A footer that stays in its room whatever its words: long ones get places where they may break. */
+function breakable(footer: string): string {
+  return footer
+    .split(" ")
+    .map((word) => ([...word].length > LONG_WORD ? [...word].join("\u200b") : word))
+    .join(" ");
 }
 
 /** The page's number in the words of the site; its figures are the browser's to count. */

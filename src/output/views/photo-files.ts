@@ -1,25 +1,26 @@
 import { fileNames } from "../../core/file-name.ts";
-import type { Kit, Photo } from "../../core/kit/kit.ts";
+import type { Photo } from "../../core/kit/kit.ts";
 
 /** Widths a photo is offered in, pixels; none larger than the photo itself. */
 export const PHOTO_WIDTHS = [480, 960, 1600] as const;
 
-/** What the files of each photo are called, whatever folders and scripts its own name has. */
-export function photoNames(photos: readonly Photo[]): string[] {
-  return fileNames(
-    photos.map(({ file }) =>
-      file
-        .split("/")
-        .at(-1)!
-        .replace(/\.[^.]+$/, ""),
-    ),
-    "photo",
+/** Folders beside a page: of the photos that a kit lists, and of the pictures in a text. */
+export type PhotoFolder = "photos" | "pictures";
+
+/** Where the files of each photo stand beside the page, but for width and kind: `photos/bench`; whatever folders and scripts its own name has. */
+export function photoStems(photos: readonly Photo[], folder: PhotoFolder): string[] {
+  const names = photos.map(({ file }) =>
+    file
+      .split("/")
+      .at(-1)!
+      .replace(/\.[^.]+$/, ""),
   );
+  return fileNames(names, "photo").map((name) => `${folder}/${name}`);
 }
 
 /** A file of a photo beside the page: `photos/bench-960.webp`. */
-export function photoFile(name: string, width: number, kind: "webp" | "jpg"): string {
-  return `photos/${name}-${width}.${kind}`;
+export function photoFile(stem: string, width: number, kind: "webp" | "jpg"): string {
+  return `${stem}-${width}.${kind}`;
 }
 
 /** A photo with its files for `srcset`. */
@@ -30,16 +31,16 @@ export interface PhotoView {
   readonly fallback: string;
 }
 
-export function photoViews({ photos }: Pick<Kit, "photos">): PhotoView[] {
-  const names = photoNames(photos);
+export function photoViews(photos: readonly Photo[], folder: PhotoFolder): PhotoView[] {
+  const stems = photoStems(photos, folder);
   return photos.map(({ alt }, i) => ({
     alt,
-    webp: sourceSet(names[i]!, "webp"),
-    jpeg: sourceSet(names[i]!, "jpg"),
-    fallback: photoFile(names[i]!, PHOTO_WIDTHS[1], "jpg"),
+    webp: sourceSet(stems[i]!, "webp"),
+    jpeg: sourceSet(stems[i]!, "jpg"),
+    fallback: photoFile(stems[i]!, PHOTO_WIDTHS[1], "jpg"),
   }));
 }
 
-function sourceSet(name: string, kind: "webp" | "jpg"): string {
-  return PHOTO_WIDTHS.map((width) => `${photoFile(name, width, kind)} ${width}w`).join(", ");
+function sourceSet(stem: string, kind: "webp" | "jpg"): string {
+  return PHOTO_WIDTHS.map((width) => `${photoFile(stem, width, kind)} ${width}w`).join(", ");
 }

@@ -1,4 +1,5 @@
 import { fromAddress } from "../../core/refit/address.ts";
+import { ignoredText } from "../../words/fields.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { loadKitData } from "../shared/kit-data.ts";
@@ -15,10 +16,14 @@ async function open(bench: HTMLElement): Promise<void> {
   try {
     const data = await loadKitData("../kit-data.js");
     bench.hidden = false;
-    const failure = openBench(bench, data, fromAddress(new URLSearchParams(location.search)));
+    const { refit, ignored } = fromAddress(new URLSearchParams(location.search), data.kit);
+    const leftOut = ignored.map((one) => ignoredText(one, data.kit));
+    const failure = openBench(bench, data, refit, leftOut);
     bench.hidden = failure !== undefined;
-    if (failure) wait.replaceChildren(make("p", "", say.benchMisfit({ why: whyText(failure, data.kit) })), tableLink());
-    else wait.remove();
+    if (failure) {
+      const told = [say.benchMisfit({ why: whyText(failure, data.kit) }), ...leftOut];
+      wait.replaceChildren(...told.map((words) => make("p", "", words)), tableLink());
+    } else wait.remove();
   } catch (error) {
     bench.hidden = true;
     wait.replaceChildren(make("p", "", say.loadKitData()), tableLink());

@@ -26,12 +26,18 @@ import { renderCount, renderEdge, renderLeaf } from "./bench-view.ts";
 /** The times in the page's head follow the clock this often, ms. */
 const TIMES = 20_000;
 
-/** Opens the bench for a kit on a book with what this browser keeps of the work, or says why the kit does not fit that book. */
-export function openBench(root: HTMLElement, { kit }: KitData, refit: Refit): Failure | undefined {
+/** Opens the bench for a kit on a book with what this browser keeps of the work, or says why the kit does not fit that book. `told` stands above the leaves. */
+export function openBench(
+  root: HTMLElement,
+  { kit }: KitData,
+  refit: Refit,
+  told: readonly string[],
+): Failure | undefined {
   const found = keptProgress({ kit: kit.slug, fit: fitOf(refit) });
   const desk = openDesk(kit, refit, refit.units ?? keptUnits() ?? kit.units, found.progress);
   if (isFailure(desk)) return desk.failure;
-  new BenchPage(root, desk.value, found.broken ? [say.benchKeptBroken({ why: progressFailure(found.broken) })] : []);
+  const broken = found.broken ? [say.benchKeptBroken({ why: progressFailure(found.broken) })] : [];
+  new BenchPage(root, desk.value, [...told, ...broken]);
   return undefined;
 }
 

@@ -1,7 +1,7 @@
 import { bookFigures } from "../../core/finder/book-figures.ts";
 import { listKits } from "../../core/finder/kit-list.ts";
 import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../core/finder/query.ts";
-import { finderSummary, missingFigures } from "../../words/finder.ts";
+import { finderSummary, leftOutOf, missingFigures } from "../../words/finder.ts";
 import { language } from "../../words/language.ts";
 import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
@@ -35,8 +35,9 @@ export function bindFinder(finder: HTMLDetailsElement): void {
   press("all", () => page.forgetAll());
   finder.hidden = false;
   const asked = fromQueryAddress(new URLSearchParams(location.search));
-  finder.open ||= toQueryAddress(asked) !== "";
-  page.show(asked);
+  const leftOut = leftOutOf(asked);
+  finder.open ||= toQueryAddress(asked.query) !== "" || leftOut.length > 0;
+  page.show(asked.query, leftOut);
 }
 
 class FinderPage {
@@ -50,6 +51,8 @@ class FinderPage {
   #judged = "";
   /** Counts the questions, so that an answer to an older one is dropped. */
   #run = 0;
+  /** What was left out of what was shown last; told until the reader does something. */
+  #leftOut: readonly string[] = [];
 
   constructor(form: HTMLFormElement, list: Element) {
     this.#form = form;
@@ -61,20 +64,26 @@ class FinderPage {
   follow(name: string): void {
     if (name === "units") writeBook(this.#form, this.#query.book);
     this.#query = readForm(this.#form, this.#query);
+    this.#leftOut = [];
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#answer(), REST);
   }
 
-  /** Puts a query into the form and answers it. */
-  show(query: Query): void {
+  /** Puts a query into the form and answers it; tells what had to be left out. */
+  show(query: Query, leftOut: readonly string[] = []): void {
     clearTimeout(this.#timer);
     this.#query = query;
+    this.#leftOut = leftOut;
     writeForm(this.#form, query);
     this.#answer();
   }
 
   useKept(): void {
-    this.show({ ...this.#query, book: bookFigures(keptBook() ?? {}) });
+    const kept = keptBook();
+    this.show(
+      { ...this.#query, book: bookFigures(kept?.refit ?? {}) },
+      leftOutOf({ ignored: kept?.ignored ?? [], noWishes: [] }),
+    );
   }
 
   keep(): void {
@@ -131,6 +140,7 @@ class FinderPage {
       wrong ? say.finderWrongField() : "",
       asks ? finderSummary(shown, this.#cards.length, this.#verdicts) : "",
       missing,
+      ...this.#leftOut,
     );
   }
 

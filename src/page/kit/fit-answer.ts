@@ -9,6 +9,8 @@ import * as say from "../../words/messages.ts";
 
 /** What the fit panel answers, below its fields. */
 export class FitAnswer {
+  /** What stands below every answer until the reader does something. */
+  standing: readonly string[] = [];
   #place: HTMLElement;
 
   constructor(place: HTMLElement) {
@@ -17,9 +19,10 @@ export class FitAnswer {
 
   /** A sentence, with more to look at where there is more. */
   say(words: string, ...more: readonly string[]): void {
-    this.#place.replaceChildren(...[words, ...more].map(paragraph));
+    const below = [...more, ...this.standing];
+    this.#place.replaceChildren(...[words, ...below].map(paragraph));
     this.#place.classList.remove("wrong");
-    this.#place.classList.toggle("look", more.length > 0);
+    this.#place.classList.toggle("look", below.length > 0);
   }
 
   /** Why the kit does not fit, with a button for each change that would help. */
@@ -32,7 +35,8 @@ export class FitAnswer {
       return button;
     });
     const why = say.fitPanelMisfit({ why: whyText(failure, telling) });
-    this.#place.replaceChildren(paragraph(why), paragraph(readerRemedy(failure, telling)), ...buttons);
+    const all = [why, readerRemedy(failure, telling), ...this.standing];
+    this.#place.replaceChildren(...all.map(paragraph), ...buttons);
     this.#place.classList.add("wrong");
   }
 }

@@ -1,9 +1,10 @@
 import { verdictOn } from "../../core/finder/verdict.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { fromAddress, toAddress } from "../../core/refit/address.ts";
+import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
+import { ignoredText } from "../../words/fields.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
@@ -29,18 +30,16 @@ export function bindRefit(form: HTMLFormElement): void {
   form.addEventListener("input", (event) => page.follow((event.target as HTMLInputElement).name));
   form.addEventListener("reset", (event) => {
     event.preventDefault();
-    page.show({});
+    page.show();
   });
   form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
-  form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook() ?? {}));
+  form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook()));
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
-  const asked = fromAddress(new URLSearchParams(location.search));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
   for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));
   // What was kept from another page may differ from the units that this page was built in.
   const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
-  if (other) page.measureIn(other.value as UnitSystem, asked);
-  else if (Object.keys(asked).length > 0) page.show(asked);
+  if (other || location.search.length > 1) page.open(other?.value as UnitSystem | undefined);
 }
 
 class RefitPage {
@@ -62,26 +61,34 @@ class RefitPage {
     this.#answer = new FitAnswer(form.querySelector<HTMLElement>("[data-refit-state]")!);
   }
 
+  /** Shows the book of the page's address; where there is none, the page stays as it is built unless it has other units. */
+  async open(units: UnitSystem | undefined): Promise<void> {
+    this.#units = units;
+    const data = await this.#data();
+    if (!data) return;
+    const asked = fromAddress(new URLSearchParams(location.search), data.kit);
+    if (units || asked.ignored.length > 0 || Object.keys(asked.refit).length > 0) this.#put(data, asked);
+  }
+
   /** Follows what stands in the panel. */
   async follow(name: string): Promise<void> {
     this.#touched.add(name);
     const data = await this.#data();
-    if (data) this.#apply(data, readPanel(this.#form, data, this.#touched));
+    if (!data) return;
+    this.#answer.standing = [];
+    this.#apply(data, readPanel(this.#form, data, this.#touched));
   }
 
-  /** Puts a refit into the panel and on the page. */
-  async show(refit: Refit): Promise<void> {
+  /** Puts a refit into the panel and on the page, and tells what of it is left out. */
+  async show(asked: AddressRead = { refit: {}, ignored: [] }): Promise<void> {
     const data = await this.#data();
-    if (!data) return;
-    this.#touched = touchedBy(data, refit);
-    writePanel(this.#form, refitKit(data.kit, refit), new Set());
-    this.#apply(data, refit);
+    if (data) this.#put(data, asked);
   }
 
   /** Shows the page, its panel and its drawings in other units; the book stays. */
-  async measureIn(units: UnitSystem, refit: Refit = this.#refit): Promise<void> {
+  async measureIn(units: UnitSystem): Promise<void> {
     this.#units = units;
-    await this.show(refit);
+    await this.show({ refit: this.#refit, ignored: [] });
   }
 
   keep(): void {
@@ -116,6 +123,13 @@ class RefitPage {
     }
   }
 
+  #put(data: KitData, { refit, ignored }: AddressRead): void {
+    this.#answer.standing = ignored.map((one) => ignoredText(one, data.kit));
+    this.#touched = touchedBy(data, refit);
+    writePanel(this.#form, refitKit(data.kit, refit), new Set());
+    this.#apply(data, refit);
+  }
+
   #apply(data: KitData, refit: Refit): void {
     clearTimeout(this.#timer);
     this.#refit = refit;
@@ -139,7 +153,7 @@ class RefitPage {
     performance.measure(`fit ${reach}`, { start });
     if ("failure" in result) {
       this.#view = undefined;
-      this.#answer.explain(result.failure, result.kit, result.offers, (refit) => this.show(refit));
+      this.#answer.explain(result.failure, result.kit, result.offers, (refit) => this.show({ refit, ignored: [] }));
       return;
     }
     this.#view = result.view;

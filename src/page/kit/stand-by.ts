@@ -1,5 +1,5 @@
 import * as say from "../../words/messages.ts";
-import { hasKeptBook } from "../shared/kept-book.ts";
+import { keptAddress } from "../shared/kept-address.ts";
 import { LoadError, loadScript } from "../shared/load-script.ts";
 import type { bindRefit } from "./refit-page.ts";
 
@@ -16,7 +16,7 @@ declare global {
 export function standBy(panel: HTMLFormElement): void {
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
   panel.hidden = false;
-  if (hasKeptBook()) panel.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
+  if (keptAddress() !== "") panel.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = false;
   panel.addEventListener("submit", (event) => event.preventDefault());
   const waiting = new Waiting(panel);
   for (const kind of ["focusin", "pointerdown"]) panel.addEventListener(kind, () => waiting.wake());

@@ -1,9 +1,15 @@
 import { MANIFEST } from "../../output/offline/manifest.ts";
 import type { Answer, Question } from "../../output/offline/messages.ts";
 import { WORKER } from "../../output/offline/site-list.ts";
+import { offerAbsent, tellReason } from "./offline-absent.ts";
 import { keepThisKit, tagKept } from "./offline-kit.ts";
+import { OfflineNote } from "./offline-note.ts";
 import { watchUpdates } from "./offline-update.ts";
-import { askedPage, kitOf, pathIn } from "./paths.ts";
+import { hostText } from "./offline-words.ts";
+import { kitOf, pathIn } from "./paths.ts";
+
+/** What was told last of the site's host. */
+const TOLD = "leaflight-told";
 
 /** Makes the site installable and lets it work without network. */
 export function bindOffline(site: URL): void {
@@ -20,9 +26,13 @@ export function bindOffline(site: URL): void {
 
 /** Once the page has all it needs itself. Where the browser refuses, the site works as any other. */
 async function register(site: URL): Promise<void> {
+  const note = new OfflineNote();
+  // A page that no worker answers for comes from the host.
+  const { controller } = navigator.serviceWorker;
+  if (controller) tellHost(site, controller, note);
   try {
     const registration = await navigator.serviceWorker.register(new URL(WORKER, site), { updateViaCache: "none" });
-    watchUpdates(registration);
+    watchUpdates(registration, note);
     const { active } = await navigator.serviceWorker.ready;
     if (!active) return;
     const ask = (question: Question): Promise<Answer> => askWorker(active, question);
@@ -35,20 +45,30 @@ async function register(site: URL): Promise<void> {
   }
 }
 
+/** Says where the page comes from if its host is not there, or is another's. */
+async function tellHost(site: URL, worker: ServiceWorker, note: OfflineNote): Promise<void> {
+  const answer = await askWorker(worker, { ask: "host" });
+  const kit = kitOf(pathIn(site.href, location.href) ?? "");
+  const words = hostText(answer.host, kit === undefined ? undefined : answer.editions[kit]);
+  if (isNews(words)) note.tell(words);
+  tellReason(answer);
+}
+
+/** Of a host that does not answer a reader hears once while the window is open, for each kit. */
+function isNews(words: string): boolean {
+  try {
+    const told = sessionStorage.getItem(TOLD) === words;
+    sessionStorage.setItem(TOLD, words);
+    return !told;
+  } catch {
+    return true;
+  }
+}
+
 function askWorker(worker: ServiceWorker, question: Question): Promise<Answer> {
   const { port1, port2 } = new MessageChannel();
   return new Promise((resolve) => {
     port1.onmessage = (event: MessageEvent<Answer>) => resolve(event.data);
     worker.postMessage(question, [port2]);
   });
-}
-
-/** On the page that stands for one that is not on this device: the way to it, taken as soon as there is network again. */
-function offerAbsent(site: URL): void {
-  const again = document.querySelector<HTMLAnchorElement>("[data-absent-again]");
-  const page = askedPage(location.search);
-  if (!again || !page) return;
-  again.href = new URL(page, site).href;
-  again.hidden = false;
-  addEventListener("online", () => location.replace(again.href));
 }

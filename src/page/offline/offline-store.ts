@@ -1,5 +1,6 @@
 import type { KeepFailure } from "../../output/offline/messages.ts";
 import type { FileNames } from "../../output/offline/site-list.ts";
+import { OURS } from "./offline-look.ts";
 import { addressOf, keptAddress, pathIn } from "./paths.ts";
 
 /** So many files are fetched at a time. */
@@ -14,6 +15,17 @@ export class KeepError extends Error {
   }
 }
 
+/** Whether the device has no room left. */
+export function isFull(error: unknown): boolean {
+  return error instanceof DOMException && error.name === "QuotaExceededError";
+}
+
+/** What keeping a file may be given: a response that is there already, and a list that is told what was added. */
+export interface Keeping {
+  readonly response?: Response;
+  readonly added?: string[];
+}
+
 /** The files of one site that a device keeps, each under its path and the name of its contents. */
 export class OfflineStore {
   #site: string;
@@ -26,25 +38,42 @@ export class OfflineStore {
     return (await this.#cache()).match(keptAddress(this.#site, path, name));
   }
 
-  /** Keeps all of some files below a folder. What is there is not fetched again. @throws KeepError at the first that cannot be kept, and what fetching and the cache throw */
-  async keepAll(folder: string, files: FileNames): Promise<void> {
+  /** Keeps all of some files below a folder and notes what was added. What is there is not fetched again. @throws KeepError at the first that cannot be kept, and what fetching and the cache throw */
+  async keepAll(folder: string, files: FileNames, added: string[]): Promise<void> {
     const waiting = Object.entries(files);
     const work = async (): Promise<void> => {
-      for (let next = waiting.pop(); next; next = waiting.pop()) await this.keep(`${folder}${next[0]}`, next[1]);
+      for (let next = waiting.pop(); next; next = waiting.pop())
+        await this.keep(`${folder}${next[0]}`, next[1], { added });
     };
-    await Promise.all(Array.from({ length: AT_ONCE }, work));
+    const ends = await Promise.allSettled(Array.from({ length: AT_ONCE }, work));
+    // Only once all have come to rest: nothing is added behind the back of whoever drops what was added.
+    for (const end of ends) if (end.status === "rejected") throw end.reason;
   }
 
-  /** Keeps one file, from a response where there is one. @throws KeepError where it is absent or has other contents, and what fetching and the cache throw */
-  async keep(path: string, name: string, response?: Response): Promise<void> {
+  /** Keeps one file. @throws KeepError where it is absent or has other contents, and what fetching and the cache throw */
+  async keep(path: string, name: string, { response, added }: Keeping = {}): Promise<void> {
     if (await this.find(path, name)) return;
     const got = response ?? (await fetch(addressOf(this.#site, path), { cache: "no-cache" }));
     if (!got.ok) throw new KeepError({ kind: "absent", path });
-    const bytes = await got.arrayBuffer();
-    if ((await nameOf(bytes, name.length)) !== name) throw new KeepError({ kind: "other-version", path });
+    const bytes = await this.bytesOf(got, name);
+    if (!bytes) throw new KeepError({ kind: "other-version", path });
     const type = got.headers.get("content-type") ?? "application/octet-stream";
     const cache = await this.#cache();
-    await cache.put(keptAddress(this.#site, path, name), new Response(bytes, { headers: { "content-type": type } }));
+    const address = keptAddress(this.#site, path, name);
+    added?.push(address);
+    await cache.put(address, new Response(bytes, { headers: { "content-type": type } }));
+  }
+
+  /** The bytes of a host's answer; undefined where it is none, or where they are not those that the build wrote. */
+  async bytesOf(response: Response, name: string): Promise<ArrayBuffer | undefined> {
+    const bytes = response.ok ? await response.arrayBuffer() : undefined;
+    return bytes && (await nameOf(bytes, name.length)) === name ? bytes : undefined;
+  }
+
+  /** Drops what was added. */
+  async drop(addresses: readonly string[]): Promise<void> {
+    const cache = await this.#cache();
+    for (const address of addresses) await cache.delete(address);
   }
 
   /** Paths of everything kept, of whatever version. */
@@ -76,7 +105,7 @@ export class OfflineStore {
 
   /** Caches belong to a whole host: another site in another folder has its own. */
   #cache(): Promise<Cache> {
-    return caches.open(`leaflight ${new URL(this.#site).pathname}`);
+    return caches.open(`${OURS}${new URL(this.#site).pathname}`);
   }
 }
 

@@ -1,3 +1,5 @@
+import { REASONS, type Reason } from "../../output/offline/messages.ts";
+
 /** A file of the site behind an address, below the site's folder; undefined for addresses outside it. Parameters do not count. */
 export function pathIn(site: string, address: string): string | undefined {
   const url = new URL(address);
@@ -22,9 +24,16 @@ export function addressOf(site: string, path: string): string {
   return new URL(path.split("/").map(encodeURIComponent).join("/"), site).href;
 }
 
-/** Where an address leads that cannot be opened now; the page there says so and offers to try again. */
-export function absentAddress(site: string, path: string): string {
-  return `${new URL("offline.html", site).href}?page=${encodeURIComponent(path)}`;
+/** Where an address leads that cannot be opened now; the page there says so, with the reason where there is one, and offers to try again. */
+export function absentAddress(site: string, path: string, why?: Reason): string {
+  const reason = why === undefined ? "" : `&why=${why}`;
+  return `${new URL("offline.html", site).href}?page=${encodeURIComponent(path)}${reason}`;
+}
+
+/** The reason in the address of the page that says that another is absent. */
+export function askedReason(search: string): Reason | undefined {
+  const why = new URLSearchParams(search).get("why");
+  return REASONS.find((one) => one === why);
 }
 
 /** The page that was asked for, from the address of the page that says it is absent; undefined where it names none of this site. */

@@ -5,6 +5,7 @@ import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { withPacket } from "../../output/views/packet-view.ts";
 import { PAPERS, pageRule } from "../../output/views/paper.ts";
+import { ignoredText } from "../../words/fields.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { viewOf } from "../kit/fitted.ts";
@@ -17,16 +18,22 @@ import { loadKitData } from "../shared/kit-data.ts";
  */
 export async function layOut(target: HTMLElement, bar: HTMLElement | null): Promise<void> {
   const name = document.body.dataset["template"] as PacketPage | undefined;
-  const refit = fromAddress(new URLSearchParams(location.search));
-  if (!name || Object.keys(refit).length === 0) return;
+  if (!name) return;
   const data = await loadKitData("../kit-data.js");
+  const { refit, ignored } = fromAddress(new URLSearchParams(location.search), data.kit);
+  for (const one of ignored) tell(bar, ignoredText(one, data.kit));
+  if (Object.keys(refit).length === 0) return;
   const result = viewOf(data, refitKit(data.kit, refit));
   if ("failure" in result) {
     target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
     return;
   }
   const view = withPacket(result.view);
-  target.innerHTML = String(PACKET_PAGES[name](view));
+  // With thousands of leaves each of these takes a while: between them the page answers.
+  await pause();
+  const sheets = String(PACKET_PAGES[name](view));
+  await pause();
+  target.innerHTML = sheets;
   const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood: "day" });
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
     image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
@@ -40,4 +47,16 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   };
   paper?.addEventListener("change", choose);
   choose();
+}
+
+function pause(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
+}
+
+/** In the bar, which is not printed. */
+function tell(bar: HTMLElement | null, words: string): void {
+  const line = document.createElement("p");
+  line.setAttribute("role", "status");
+  line.textContent = words;
+  bar?.append(line);
 }

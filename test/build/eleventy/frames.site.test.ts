@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import nunjucks from "nunjucks";
 import { describe, expect, it } from "vitest";
+import { siteData } from "../../../src/build/eleventy/page-data.ts";
 import { registerSite } from "../../../src/build/eleventy/register.ts";
 import type { SiteConfig } from "../../../src/build/eleventy/site-config.ts";
 import { holdLibrary } from "../../../src/build/library/current-library.ts";
@@ -13,13 +14,13 @@ const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown>>[]>> = {
   "base.njk": [{ page: at("/offline.html"), title: "Title", summary: "About it", content: "<p>Content</p>" }],
   "guide.njk": [{ content: "<p>Content</p>" }],
-  "catalogue.njk": [{ page: at("/"), heading: "Kits", content: "<p>Story</p>" }],
-  "kit.njk": [{ page: at("/kits/little-gull/", "little-gull"), content: "<p>Story</p>" }],
+  "catalogue.njk": [{ page: at("/") }],
+  "kit.njk": [{ page: at("/kits/little-gull/"), slug: "little-gull" }],
   "packet.njk": [
     { page: at("/kits/little-gull/packet/"), slug: "little-gull", template: "packet" },
     { page: at("/classes/winter-evenings/seat-1/packet/"), seat: "winter-evenings/1", template: "packet" },
   ],
-  "class.njk": [{ page: at("/classes/winter-evenings/", "winter-evenings"), content: "<p>Story</p>" }],
+  "class.njk": [{ page: at("/classes/winter-evenings/"), slug: "winter-evenings" }],
   "seat.njk": [{ seat: "winter-evenings/1" }, { seat: "winter-evenings/6" }],
   "class-print.njk": ["teacher", "measuring-card"].map((template) => ({
     page: at(`/classes/winter-evenings/${template}/`),
@@ -31,8 +32,8 @@ const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown
 /** Pages may have none: then the site's own stands in. */
 const OPTIONAL = ["summary"];
 
-function at(url: string, fileSlug = ""): { readonly url: string; readonly fileSlug: string } {
-  return { url, fileSlug };
+function at(url: string): { readonly url: string } {
+  return { url };
 }
 
 /** Frames as Eleventy renders them: with the options, filters and globals that the site registers. */
@@ -43,7 +44,6 @@ function environment(): nunjucks.Environment {
   const config: Partial<SiteConfig> = {
     addFilter: (name, filter) => filters.set(name, filter),
     addNunjucksGlobal: (name, value) => globals.set(name, value),
-    addGlobalData: (name, data) => globals.set(name, data),
     setNunjucksEnvironmentOptions: (given) => {
       options = given;
     },
@@ -53,7 +53,8 @@ function environment(): nunjucks.Environment {
   const loader = new nunjucks.FileSystemLoader(LAYOUTS);
   const made = new nunjucks.Environment(loader, { autoescape: true, ...options });
   for (const [name, filter] of filters) made.addFilter(name, filter as (...args: unknown[]) => unknown);
-  for (const [name, value] of globals) made.addGlobal(name, typeof value === "function" ? value() : value);
+  for (const [name, value] of globals) made.addGlobal(name, value);
+  made.addGlobal("site", siteData());
   return made;
 }
 

@@ -5,7 +5,9 @@ import sharp from "sharp";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { writePhotos } from "../../../src/build/images/images.ts";
 import { checkPhotos } from "../../../src/build/images/photos.ts";
+import type { SitePhoto } from "../../../src/build/images/site-photos.ts";
 import { KitError } from "../../../src/input/files/message.ts";
+import { photoStems } from "../../../src/output/views/photo-files.ts";
 
 const PAGE = "content/kits/moon/index.md";
 
@@ -24,23 +26,28 @@ const flat = (width: number, height: number) =>
   sharp({ create: { width, height, channels: 3, background: "#456" }, limitInputPixels: false })
     .png()
     .toBuffer();
-const kitWith = (...files: string[]) => ({
-  kit: { photos: files.map((file) => ({ file, alt: file })) } as never,
-  file: PAGE,
-  placeOf: (path: readonly PropertyKey[]) => ({ line: 10 + Number(path[1]), column: 3 }),
-});
 
-describe("checkPhotos(base, kits)", () => {
+/** Photos of the kit’s list, each on a line of its own. */
+const listed = (...files: string[]): SitePhoto[] => {
+  const photos = files.map((file) => ({ file, alt: file }));
+  const stems = photoStems(photos, "photos");
+  return photos.map((photo, i) => {
+    const at = { line: 10 + i, column: 3, field: `photos[${i + 1}].file` };
+    return { photo, stem: stems[i]!, page: PAGE, target: "kits/moon/", at };
+  });
+};
+
+describe("checkPhotos(base, photos)", () => {
   it("says nothing about whole photos", async () => {
     put("moon.png", await flat(30, 20));
-    expect(await checkPhotos(base, [kitWith("moon.png")])).toEqual([]);
+    expect(await checkPhotos(base, listed("moon.png"))).toEqual([]);
   });
 
   it("tells each that a build would refuse with its place, and in megapixels what is too large", async () => {
     const whole = await flat(300, 200);
     put("half.png", whole.subarray(0, whole.length / 2));
     put("large.png", await flat(12_000, 10_000));
-    const messages = await checkPhotos(base, [kitWith("half.png", "large.png", "none.png")]);
+    const messages = await checkPhotos(base, listed("half.png", "large.png", "none.png"));
     expect(messages).toMatchObject([
       {
         file: PAGE,
@@ -60,17 +67,15 @@ describe("checkPhotos(base, kits)", () => {
   });
 });
 
-describe("writePhotos(folders, photos)", () => {
+describe("writePhotos(base, output, photos)", () => {
   it("keeps photos of one name apart, without what cameras write into them", async () => {
     const source = sharp(await flat(600, 40)).withExif({ IFD0: { Copyright: "a camera" } });
     put("moon.jpg", await source.clone().jpeg().toBuffer());
     put("night/moon.jpg", await source.clone().resize(500).jpeg().toBuffer());
-    const photos = ["moon.jpg", "night/moon.jpg"].map((file) => ({ file, alt: file }));
-    const target = join(base, "out");
-    await writePhotos({ base, page: PAGE, target }, photos);
+    await writePhotos(base, join(base, "out"), listed("moon.jpg", "night/moon.jpg"));
     const widths = await Promise.all(
       ["moon-960.jpg", "moon-2-960.jpg", "moon-2-480.webp"].map(async (name) => {
-        const { width, exif } = await sharp(join(target, "photos", name)).metadata();
+        const { width, exif } = await sharp(join(base, "out/kits/moon/photos", name)).metadata();
         return [width, exif];
       }),
     );
@@ -83,7 +88,7 @@ describe("writePhotos(folders, photos)", () => {
 
   it("names a photo that was spoilt since the check", async () => {
     put("moon.jpg", Buffer.from("ffd8ffe000104a46494600", "hex"));
-    const written = writePhotos({ base, page: PAGE, target: join(base, "out") }, [{ file: "moon.jpg", alt: "" }]);
+    const written = writePhotos(base, join(base, "out"), listed("moon.jpg"));
     await expect(written).rejects.toThrow(KitError);
     await expect(written).rejects.toMatchObject({ messages: [{ file: PAGE, field: "photos[1].file" }] });
   });

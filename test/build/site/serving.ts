@@ -18,7 +18,7 @@ export interface Serving {
 export async function serveProject(project: Project): Promise<Serving> {
   const port = await freePort();
   const program = join(project.folder, "node_modules/.bin/eleventy");
-  const args = ["--config=.eleventy.js", "--serve", "--quiet", "--output=dist", `--port=${port}`];
+  const args = ["--config=.eleventy.js", "--serve", "--quiet", "--output=.cache/serving", `--port=${port}`];
   const child: ChildProcess = spawn(program, args, { cwd: project.folder });
   let told = "";
   let heard = 0;

@@ -11,8 +11,8 @@ import { madeKit } from "../kit/made-kit.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { begin } from "./made.ts";
 
-const read = (address: string) => fromAddress(new URLSearchParams(address));
 const kit = madeKit();
+const read = (address: string) => fromAddress(new URLSearchParams(address), kit).refit;
 
 const opened = (...given: Parameters<typeof openDesk>): Desk => valueFrom(openDesk(...given));
 const moved = (...given: Parameters<typeof moveDesk>): Desk => valueFrom(moveDesk(...given));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Book } from "../../../src/core/book/book.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import { bookPageOf, numberLeaves, patternPageOf } from "../../../src/core/book/numbering.ts";
+import { bookPageOf, leavesNeeded, numberLeaves, patternPageOf } from "../../../src/core/book/numbering.ts";
 import { leafToken } from "../../../src/output/data/leaf-token.ts";
 import { fc } from "../../seed.ts";
 
@@ -45,9 +45,9 @@ describe("numberLeaves(book)", () => {
   });
 
   it("has no verso where the last page is odd", () => {
-    const { nameOf, leavesNeeded, leafOf } = numberLeaves(book({ lastPage: 399 }));
+    const { nameOf, leafOf } = numberLeaves(book({ lastPage: 399 }));
     expect(nameOf(leafNumber(200))).toEqual({ kind: "numbered", recto: 399, verso: null });
-    expect(leavesNeeded).toBe(200);
+    expect(leavesNeeded(book({ lastPage: 399 }))).toBe(200);
     expect(leafOf(400)).toBeUndefined();
   });
 
@@ -121,7 +121,7 @@ describe("numberLeaves(book)", () => {
       { afterPage: 4, leaves: 2 },
     ];
     expect(pagesOf({ leaves: 6, lastPage: 4, plates })).toEqual([1, 3, null, null, null, null]);
-    expect(numberLeaves(book({ leaves: 6, lastPage: 4, plates })).leavesNeeded).toBe(5);
+    expect(leavesNeeded(book({ leaves: 6, lastPage: 4, plates }))).toBe(5);
   });
 
   it("refuses leaves that are not in the book", () => {
@@ -130,7 +130,7 @@ describe("numberLeaves(book)", () => {
   });
 
   it("says how many leaves the figures need when the book has fewer", () => {
-    expect(numberLeaves(book({ leaves: 204, pageOneLeaf: leafNumber(5), lastPage: 499 })).leavesNeeded).toBe(254);
+    expect(leavesNeeded(book({ leaves: 204, pageOneLeaf: leafNumber(5), lastPage: 499 }))).toBe(254);
     expect(() => numberLeaves(book({ leaves: 10, lastPage: 499 })).nameOf(leafNumber(11))).toThrow("book of 10 leaves");
   });
 
@@ -155,8 +155,8 @@ describe("numberLeaves(book)", () => {
     fc.assert(
       fc.property(books, ({ end, ...parts }) => {
         const whole = book(parts);
-        const { nameOf, leafOf, leavesNeeded } = numberLeaves(whole);
-        expect(leavesNeeded).toBe(whole.leaves - end);
+        const { nameOf, leafOf } = numberLeaves(whole);
+        expect(leavesNeeded(whole)).toBe(whole.leaves - end);
         const names = Array.from({ length: whole.leaves }, (_, i) => nameOf(leafNumber(i + 1)));
         const count = (kind: string) => names.filter((name) => name.kind === kind).length;
         expect(count("front")).toBe(whole.pageOneLeaf - 1);
@@ -180,9 +180,9 @@ describe("numberLeaves(book)", () => {
 // Common practice, no source.
 describe("pattern pages and book pages", () => {
   it("a last page 399 and 10 + 10 border leaves leave 180 picture leaves, pattern pages 1 to 359", () => {
-    const { leavesNeeded } = numberLeaves(book({ lastPage: 399 }));
-    expect(leavesNeeded).toBe(200);
-    const pictureLeaves = leavesNeeded - 10 - 10;
+    const needed = leavesNeeded(book({ lastPage: 399 }));
+    expect(needed).toBe(200);
+    const pictureLeaves = needed - 10 - 10;
     expect(pictureLeaves).toBe(180);
     expect([patternPageOf(1), patternPageOf(2), patternPageOf(pictureLeaves)]).toEqual([1, 3, 359]);
   });
@@ -197,6 +197,6 @@ describe("pattern pages and book pages", () => {
 
   // Folger, Physical description in book cataloging: "[4], CXXII leaves" are 126 leaves.
   it("unnumbered front leaves come on top: four of them and 244 pages are 126 leaves", () => {
-    expect(numberLeaves(book({ pageOneLeaf: leafNumber(5), lastPage: 244 })).leavesNeeded).toBe(126);
+    expect(leavesNeeded(book({ pageOneLeaf: leafNumber(5), lastPage: 244 }))).toBe(126);
   });
 });

@@ -1,12 +1,20 @@
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { bookFigures, restateBook } from "../../../src/core/finder/book-figures.ts";
-import { fromQueryAddress, NO_QUERY, type Query, readHours, toQueryAddress } from "../../../src/core/finder/query.ts";
+import {
+  NO_QUERY,
+  type Query,
+  readHours,
+  fromQueryAddress as readQuery,
+  toQueryAddress,
+} from "../../../src/core/finder/query.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
 import { fc } from "../../seed.ts";
 
-const length = fc.integer({ min: 1, max: 60_000 }).map((hundredths) => hundredths / 100);
+const fromQueryAddress = (address: URLSearchParams) => readQuery(address).query;
+/** A length in mm, with hundredths, that any book's height, width or thickness may be. */
+const length = fc.integer({ min: 40_00, max: 200_00 }).map((hundredths) => hundredths / 100);
 const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
 const queries: fc.Arbitrary<Query> = fc.record({
   book: fc.record(
@@ -32,7 +40,7 @@ describe("toQueryAddress(query), fromQueryAddress(address)", () => {
   it("writes the book as kit pages read it", () => {
     fc.assert(
       fc.property(queries, (query) => {
-        expect(fromAddress(new URLSearchParams(toQueryAddress(query)))).toEqual(query.book);
+        expect(fromAddress(new URLSearchParams(toQueryAddress(query))).refit).toEqual(query.book);
       }),
     );
   });
@@ -80,6 +88,21 @@ describe("toQueryAddress(query), fromQueryAddress(address)", () => {
   });
 });
 
+describe("fromQueryAddress(address), what it leaves out", () => {
+  it("names each wish and each figure once, with what was given", () => {
+    const { ignored, noWishes } = readQuery(
+      new URLSearchParams("leaves=2&hours=0&levels=&light=candle&fit=own&sort=fit&sort=title&depths=3&utm=1"),
+    );
+    expect(ignored.map(({ field, given }) => [field.key, given])).toEqual([["leaves", "2"]]);
+    expect(noWishes).toEqual([
+      { wish: "hours", given: "0" },
+      { wish: "levels", given: "" },
+      { wish: "light", given: "candle" },
+      { wish: "sort", given: "fit & title" },
+    ]);
+  });
+});
+
 describe("readHours(text)", () => {
   it.each([
     ["6", 6],
@@ -89,6 +112,8 @@ describe("readHours(text)", () => {
     ["", undefined],
     ["six", undefined],
     ["0", undefined],
+    ["0.24", undefined],
+    ["0.25", 0.25],
     ["6 h", undefined],
     ["-1", undefined],
   ])("%j: %s", (text, hours) => {

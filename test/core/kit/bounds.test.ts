@@ -25,6 +25,7 @@ describe("BOUNDS", () => {
     ["markStep", "length", 0.1, 5],
     ["leastTab", "length", 0, 30],
     ["gutterClearance", "length", 0, 100],
+    ["flapBulk", "number", 0, 20],
     ["batch", "count", 5, 60],
     ["lightDiameter", "length", 5, 150],
     ["lightHeight", "length", 5, 300],
@@ -39,7 +40,7 @@ describe("BOUNDS", () => {
   });
 
   it("are all in the table above", () => {
-    expect(Object.keys(BOUNDS)).toHaveLength(30);
+    expect(Object.keys(BOUNDS)).toHaveLength(31);
   });
 
   /*

@@ -34,20 +34,22 @@ describe("bookOffers(kit, fits)", () => {
   });
 
   it.each([
-    ["3000 leaves at most", (leaves: number) => leaves >= 2800, "least", 2800],
-    ["4 leaves at least", (leaves: number) => leaves <= 4, "most", 4],
+    ["200 mm at most", (leaves: number) => leaves >= 1333, "least", 1333],
+    ["1 mm at least", (leaves: number) => leaves <= 7, "most", 7],
   ])("seeks %s", (_, fits, bound, leaves) => {
     expect(bookOffers(madeKit(), (change) => fits(change.leaves!))).toEqual([
       { says: says(bound, leaves), change: offered(leaves) },
     ]);
   });
 
+  // 1333 leaves of 0.15 mm are 199.95 mm thick, 7 are 1.05 mm.
   it("asks for no more than 3000 leaves and no fewer than 4", () => {
     const asked: number[] = [];
-    expect(bookOffers(madeKit({ book: { leaves: 2990 } }), ({ leaves }) => asked.push(leaves!) < 0)).toEqual([]);
+    const thick = madeKit({ book: { leaves: 2990, blockThickness: 199 } });
+    expect(bookOffers(thick, ({ leaves }) => asked.push(leaves!) < 0)).toEqual([]);
     expect([Math.max(...asked), asked.slice(0, 10)]).toEqual([3000, Array.from({ length: 10 }, (_, i) => 2991 + i)]);
     const few: number[] = [];
-    bookOffers(madeKit({ book: { leaves: 9 } }), ({ leaves }) => few.push(leaves!) < 0);
+    bookOffers(madeKit({ book: { leaves: 9, blockThickness: 3 } }), ({ leaves }) => few.push(leaves!) < 0);
     expect(Math.min(...few)).toBe(4);
   });
 });
@@ -74,13 +76,16 @@ describe("depthOffer(kit, fits)", () => {
     expect(offer?.change.depths).toEqual(depths);
   });
 
-  it("offers no two levels at one depth, and none at none", () => {
-    // By hand: less by 38 to 50 %, 1.5 and 2 are both 1; by 51 %, 0.735 is 0.5.
-    const [apart] = depthOffer(madeKit({ levels: levels(1.5, 2) }), deepestAt(1));
-    expect(apart!.change.depths).toEqual([0.5, 1]);
-    // 0.5 less by 60 % is 0.2, which no ruler shows.
-    const [shallow] = depthOffer(madeKit({ levels: levels(0.5, 20) }), deepestAt(8));
-    expect(shallow!.change.depths).toEqual([0.5, 8]);
+  it("offers no two levels at one depth, and none below the panel's 1 mm", () => {
+    // By hand: less by 17 to 21 %, 2.5 is 2 and 3 is 2.5; by 25 to 30 %, both are 2 (1.875 and 2.25); by 31 %, 1.725 is 1.5 and 2.07 is 2.
+    const [apart] = depthOffer(madeKit({ levels: levels(2.5, 3) }), deepestAt(2));
+    expect(apart!.change.depths).toEqual([1.5, 2]);
+    // 1 less by 60 % is 0.4, which no panel takes.
+    const [shallow] = depthOffer(madeKit({ levels: levels(1, 20) }), deepestAt(8));
+    expect(shallow!.change.depths).toEqual([1, 8]);
+    // In inches the least is 2/32, as 1/32 is less than a millimetre.
+    const [inches] = depthOffer(madeKit({ units: "in", levels: levels(1.6, 20) }), deepestAt(8));
+    expect(inches!.change.depths![0]).toBeCloseTo((2 * 25.4) / 32, 9);
   });
 
   it("offers whole 32nds in inches", () => {

@@ -57,9 +57,12 @@ describe("readField(field, text, kit)", () => {
     expect(readField(field("leaves"), text, KIT)).toEqual({ refit: { leaves } });
   });
 
-  it.each(["3", "3001", "12.5", "", "many", "90°"])("tells the bounds to what is no count: %j", (text) => {
-    expect(readField(field("leaves"), text, KIT)).toEqual({ fault: { kind: "count-outside", least: 4, most: 3000 } });
-  });
+  it.each(["3", "3001", "12.5", "", "many", "90°", "0x10", "1e3", "+90", "९०", "９０", "Infinity"])(
+    "tells the bounds to what is no count: %j",
+    (text) => {
+      expect(readField(field("leaves"), text, KIT)).toEqual({ fault: { kind: "count-outside", least: 4, most: 3000 } });
+    },
+  );
 
   it.each([
     ["5", 5],
@@ -80,6 +83,8 @@ describe("readField(field, text, kit)", () => {
     ["direction", "rtl", { direction: "rtl" }],
     ["foldStyle", "stepped", { foldStyle: "stepped" }],
     ["plates", "", { plates: [] }],
+    ["borderLeaves", "0,1000", { borderLeaves: [0, 1000] }],
+    ["plates", "10000 × 500", { plates: [{ afterPage: 10000, leaves: 500 }] }],
     ["plates", "20 × 4", { plates: [{ afterPage: 20, leaves: 4 }] }],
     ["borderLeaves", "4,6", { borderLeaves: [4, 6] }],
     ["borderLeaves", " 0 , 12 ", { borderLeaves: [0, 12] }],
@@ -87,11 +92,21 @@ describe("readField(field, text, kit)", () => {
     expect(readField(field(name), text, KIT)).toEqual({ refit });
   });
 
+  it("takes no other word than those of a choice", () => {
+    const fault = { kind: "no-option", options: ["ltr", "rtl"] };
+    expect(readField(field("direction"), "up", KIT)).toEqual({ fault });
+  });
+
   it.each([
     ["plates", "twenty", "no-plates"],
     ["borderLeaves", "4", "no-borders"],
     ["borderLeaves", "4,-6", "no-borders"],
     ["borderLeaves", "4,6,8", "no-borders"],
+    ["borderLeaves", "4,1001", "no-borders"],
+    ["borderLeaves", "4,6.5", "no-borders"],
+    ["plates", "20 × 501", "no-plates"],
+    ["plates", "10001 × 1", "no-plates"],
+    ["plates", "0 × 1", "no-plates"],
   ])("reads no %s in %j", (name, text, kind) => {
     expect(readField(field(name), text, KIT)).toEqual({ fault: { kind } });
   });

@@ -55,7 +55,7 @@ describe("the guide's example of a class", () => {
       return readClasses(join(base, "content/classes"), base, { kits, broken: [] });
     });
     expect(messages).toEqual([]);
-    expect(made[0]!.seats.map(({ number, kit }) => [number, kit.slug])).toEqual([
+    expect(made[0]!.plan.seats.map(({ number, kit }) => [number, kit.slug])).toEqual([
       [1, "little-gull"],
       [2, "harbour-moon"],
       [3, "little-gull"],

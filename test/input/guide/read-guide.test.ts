@@ -70,7 +70,7 @@ describe("readGuide(base, language)", () => {
     [
       "a table that there is none of",
       page("A", 1, "Text.\n\n<!-- reference: kitt -->"),
-      /^content\/guide\/en\/a\.md:8:1 {2}reference: given "kitt"; allowed: one of these names: kit, class, books, settings, cautions, guide; do: correct the name$/,
+      /^content\/guide\/en\/a\.md:8:1 {2}reference: given "kitt"; allowed: one of these names: kit, class, books, settings, catalogue, cautions, guide; do: correct the name$/,
     ],
     [
       "a drawing that there is none of",

@@ -255,8 +255,8 @@ const BROKEN: readonly Broken[] = [
     want: {
       at: "file",
       field: "picture.file",
-      given: "outside the kit folder",
-      allowed: "in the kit folder",
+      given: "outside its folder",
+      allowed: "beside index.md",
       remedy: "copy",
     },
   },
@@ -271,8 +271,8 @@ const BROKEN: readonly Broken[] = [
     want: {
       at: "file",
       field: "picture.file",
-      given: "outside the kit folder",
-      allowed: "in the kit folder",
+      given: "outside its folder",
+      allowed: "beside index.md",
       remedy: "copy",
     },
   },
@@ -283,8 +283,8 @@ const BROKEN: readonly Broken[] = [
     want: {
       at: "file",
       field: "picture.file",
-      given: "outside the kit folder",
-      allowed: "in the kit folder",
+      given: "outside its folder",
+      allowed: "beside index.md",
       remedy: "copy",
     },
   },

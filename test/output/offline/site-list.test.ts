@@ -13,6 +13,11 @@ const FILES = [
   "offline.html",
   "sw.js",
   "assets/scripts/kit.js",
+  "assets/fonts/literata.woff2",
+  "assets/fonts/source-sans-3-400.woff2",
+  "assets/fonts/source-sans-3-greek-ext.woff2",
+  "assets/fonts/source-sans-3-cyrillic-400.woff2",
+  "assets/fonts/own-1.ttf",
   "schema/kit.json",
   "guide/keys/index.html",
   "kits/gull/index.html",
@@ -39,11 +44,20 @@ describe("listSite(files, nameOf)", () => {
   const gull = JSON.parse(kits.gull!) as KitList;
 
   it("keeps as the shell what belongs to no kit, without the worker and what only editors read", () => {
-    expect(Object.keys(site.shell)).toEqual(["assets/scripts/kit.js", "index.html", "offline.html"]);
+    expect(Object.keys(site.shell)).toEqual([
+      "assets/fonts/literata.woff2",
+      "assets/fonts/source-sans-3-400.woff2",
+      "assets/scripts/kit.js",
+      "index.html",
+      "offline.html",
+    ]);
   });
 
   it("keeps of kits what the catalogue shows and loads, of classes the pages with their pictures, and the guide", () => {
     expect(Object.keys(site.seen)).toEqual([
+      "assets/fonts/own-1.ttf",
+      "assets/fonts/source-sans-3-cyrillic-400.woff2",
+      "assets/fonts/source-sans-3-greek-ext.woff2",
       "classes/evening/index.html",
       "classes/evening/seat-3/front.svg",
       "classes/evening/seat-3/index.html",

@@ -25,7 +25,7 @@ describe("finderPart(place)", () => {
       expect(none).toBe("");
       expect(values.length).toBeGreaterThan(1);
       for (const value of values)
-        expect(String(fromQueryAddress(new URLSearchParams({ [name]: value }))[name])).toBe(value);
+        expect(String(fromQueryAddress(new URLSearchParams({ [name]: value })).query[name])).toBe(value);
     },
   );
 

@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { photoViews } from "../../../src/output/views/photo-files.ts";
 
-describe("photoViews(kit)", () => {
+describe("photoViews(photos, folder)", () => {
   it("gives photos of one name, in other folders or scripts, files of their own", () => {
     const files = ["day/moon.jpg", "night/moon.png", "MOON.jpg", "луна.jpg", "月.jpg"];
-    const views = photoViews({ photos: files.map((file) => ({ file, alt: file })) });
+    const views = photoViews(
+      files.map((file) => ({ file, alt: file })),
+      "photos",
+    );
     expect(views.map(({ fallback }) => fallback)).toEqual([
       "photos/moon-960.jpg",
       "photos/moon-2-960.jpg",

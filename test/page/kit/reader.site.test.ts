@@ -66,7 +66,7 @@ describe("a kit page with a reader's book in its address", () => {
     const page = await open(`kits/${SLUG}/index.html?${address}`);
     await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
     const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
-    const pattern = patternOf(refitKit(kit, fromAddress(new URLSearchParams(address))));
+    const pattern = patternOf(refitKit(kit, fromAddress(new URLSearchParams(address), kit).refit));
     const decimals = pattern.fit.markStep === 1 ? 0 : 1;
     const expected = pattern.leaves.map((leaf) => {
       const marks = leaf.cuts.map((cut) => `${cut.at.toFixed(decimals)}›${Number(cut.depth.toFixed(1))}`).join(" ");
@@ -152,7 +152,7 @@ describe("a kit page with a reader's book in its address", () => {
         }),
     );
     const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
-    const refit = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"));
+    const { refit } = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"), kit);
     expect(text).toBe(patternCsv(patternOf(refitKit(kit, refit))));
     await page.close();
   });

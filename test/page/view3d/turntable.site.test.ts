@@ -4,7 +4,7 @@ import axe from "axe-core";
 import { PNG } from "pngjs";
 import puppeteer, { type Browser, type Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findBrowser } from "../../../src/build/print/browser.ts";
+import { findBrowser } from "../../../src/build/browser/find-browser.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
 const KIT = "kits/harbour-moon/index.html";

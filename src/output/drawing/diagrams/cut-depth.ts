@@ -4,6 +4,7 @@ import { benchCutDepth } from "../../../core/plan/bench.ts";
 import { stepFor } from "../../../core/units/length.ts";
 import { formatDepth, formatLength, formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
+import { shortName } from "../../../words/short-name.ts";
 import type { Figure } from "../figure.ts";
 import { wordsWidth } from "../words-width.ts";
 import { edgeName } from "./edge-name.ts";
@@ -99,7 +100,7 @@ function piece(pen: Pen, pattern: Pattern, boundary: Boundary, x: (depth: number
     ...spans.map(
       ({ from, to, level }) =>
         pen.badge([TORN + 5, (from + to) / 2], String(level)) +
-        pen.words([TORN + 8.4, (from + to) / 2 + 1], pattern.levels[level - 1]!.name),
+        pen.words([TORN + 8.4, (from + to) / 2 + 1], shortName(pattern.levels[level - 1]!.name)),
     ),
   ].join("");
 }

@@ -3,6 +3,7 @@ import type { GaugeLine } from "../../../core/plan/gauge-lines.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
+import { shortName } from "../../../words/short-name.ts";
 import { wordsWidth } from "../words-width.ts";
 import { CARD, CUT, FAINT, type Look, PAPER, SCORE, SMALL, TEXT, THIN, torn } from "./ink.ts";
 import type { Pen } from "./pen.ts";
@@ -62,7 +63,7 @@ function lineOnGauge(pen: Pen, line: GaugeLine, x: number, room: boolean, kit: K
 function lineWords({ depth, levels }: GaugeLine, units: UnitSystem, room: number): string {
   const size = formatSize(depth, units);
   const first = levels[0];
-  const long = first ? say.drawScoringLevel({ depth: size, level: first.name }) : size;
+  const long = first ? say.drawScoringLevel({ depth: size, level: shortName(first.name) }) : size;
   return wordsWidth(long, TEXT) <= room ? long : size;
 }
 

@@ -5,6 +5,7 @@ import type { UnitSystem } from "../../../core/units/length.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
+import { shortName } from "../../../words/short-name.ts";
 import { boxPath, uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { sizeWithin } from "../words-width.ts";
@@ -38,9 +39,45 @@ export function gaugeSheet(kit: Kit): string {
   ].join("");
 }
 
+/** Words on the gauge or in the list beside it, which are drawn smaller where their room is short of them; mm. */
+export interface GaugeWords {
+  /** Numbers of the levels that they name. */
+  readonly levels: readonly number[];
+  readonly words: string;
+  readonly room: number;
+  readonly size: number;
+}
+
+/** All words of the gauge that name levels. */
+export function gaugeWords(kit: Kit): GaugeWords[] {
+  const { width, height } = gaugeSize(kit);
+  const listLeft = BAR_ROOM.left + 14 + width + 10;
+  const listed = listLeft <= SHEET.width - LIST_ROOM;
+  return gaugeLines(kit).flatMap((line, i) => {
+    const levels = line.levels.map(({ number }) => number);
+    if (levels.length === 0) return [];
+    const upright = { levels, words: lineText(line, kit.units), room: footOf(i, height), size: USED.size };
+    const row = { levels, words: rowOf(line, kit.units), room: SHEET.width - listLeft, size: ROW_SIZE };
+    return listed ? [upright, row] : [upright];
+  });
+}
+
+/** Letters of a line that a level uses, of another line, and of the list. */
+const USED = { size: 3.4, weight: 600 } as const;
+const UNUSED = { size: 2.8, weight: 400 } as const;
+const ROW_SIZE = 3.8;
+
+/** How far below the gauge's top the words of a line begin: those of neighbours at different heights. */
+function footOf(index: number, height: number): number {
+  return Math.min(65 + (index % 2) * 60, height - 4);
+}
+
 function lineOnGauge(line: GaugeLine, index: number, left: number, height: number, units: UnitSystem): string {
   const x = left + line.depth;
   const used = line.levels.length > 0;
+  const foot = footOf(index, height);
+  const { size, weight } = used ? USED : UNUSED;
+  const words = lineText(line, units);
   return [
     tag("path", {
       d: uprightPath([x, TOP], height, 3),
@@ -50,10 +87,10 @@ function lineOnGauge(line: GaugeLine, index: number, left: number, height: numbe
       "stroke-dasharray": used ? "3.6 0.9" : "1.8 0.9",
     }),
     ...holes(x, height, used),
-    text(0, 0, lineText(line, units), {
-      "font-size": used ? 3.4 : 2.8,
-      "font-weight": used ? 600 : 400,
-      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + Math.min(65 + (index % 2) * 60, height - 4))}) rotate(-90)`,
+    text(0, 0, words, {
+      "font-size": sizeWithin(foot, words, size),
+      "font-weight": weight,
+      transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(TOP + foot)}) rotate(-90)`,
     }),
     ...(used ? [levelNumbers(line, x, TOP + height + 4.4)] : []),
   ].join("");
@@ -91,7 +128,7 @@ function lineText(line: GaugeLine, units: UnitSystem): string {
 }
 
 function levelsText({ levels }: GaugeLine): string {
-  return rowText(levels.map(({ number, name }) => say.drawGaugeLevel({ number, level: name })));
+  return rowText(levels.map(({ number, name }) => say.drawGaugeLevel({ number, level: shortName(name) })));
 }
 
 /** The gauge's lines as a list beside it, where the sheet has room. */
@@ -101,7 +138,7 @@ function lineList(lines: readonly GaugeLine[], left: number, units: UnitSystem):
     fitted(left, TOP + 6, say.drawGaugeList(), 4.4, 600),
     fitted(left, TOP + 10.5, say.drawGaugeListNote(), 3),
     ...lines.map((line, i) =>
-      fitted(left, TOP + 16 + i * 7, rowOf(line, units), 3.8, line.levels.length > 0 ? 600 : 400),
+      fitted(left, TOP + 16 + i * 7, rowOf(line, units), ROW_SIZE, line.levels.length > 0 ? 600 : 400),
     ),
   ].join("");
 }

@@ -50,8 +50,8 @@ ${forTeacher(view)}
 function intro({ plan, date }: ClassView): Html {
   return html`<section class="intro">
 <p class="over">${say.classOver()}</p>
-<h1>${plan.title}</h1>
-${plan.summary !== "" && html`<p class="lede">${plan.summary}</p>`}
+<h1 dir="auto">${plan.title}</h1>
+${plan.summary !== "" && html`<p class="lede" dir="auto">${plan.summary}</p>`}
 <p class="when">${rich(say.classWhen, { date: html`<strong>${date}</strong>`, place: plan.place })}</p>
 </section>`;
 }
@@ -63,7 +63,7 @@ function toBring({ plan }: ClassView): Html {
   });
   return html`<ul class="bring">
 <li><b>${say.classBringBook()}</b><span class="note">${say.classBringBookNote()}</span></li>
-<li><b>${say.classBringMeasurements()}</b><span class="note">${card}</span></li>${plan.bring.map((item) => html`<li>${item}</li>`)}
+<li><b>${say.classBringMeasurements()}</b><span class="note">${card}</span></li>${plan.bring.map((item) => html`<li dir="auto">${item}</li>`)}
 </ul>`;
 }
 

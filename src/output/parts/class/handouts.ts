@@ -2,10 +2,14 @@ import { stepGist } from "../../../words/gists.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { KitView } from "../../views/kit-view.ts";
+import { longClass } from "../long-text.ts";
 import { type Html, html } from "../markup.ts";
 
 /** With more steps than these, a handout is set smaller. */
 const FEW_STEPS = 10;
+
+/** A title of more usual letters is set smaller. */
+const LONG_TITLE = 60;
 
 /** A sheet for each kit: its steps in sentences that hold for every book. */
 export function handouts(view: ClassView): Html {
@@ -14,9 +18,9 @@ export function handouts(view: ClassView): Html {
 
 function handout({ kit, steps, cautions }: KitView, { plan }: ClassView): Html {
   const many = steps.length > FEW_STEPS && " many";
-  return html`<section class="sheet handout${many}" data-sheet>
+  return html`<section class="flow handout${many}" data-flow>
 <p class="over">${say.teacherHandout({ class: plan.title })}</p>
-<h2>${say.teacherSteps({ kit: kit.title })}</h2>
+<h2${longClass(kit.title, LONG_TITLE)}>${say.teacherSteps({ kit: kit.title })}</h2>
 <ol class="handout-steps">${steps.map(
     ({ id, title, ready }) =>
       html`<li><b>${say.teacherHandoutTitle({ title })}</b> ${ready && plan.ready.includes(ready) ? say.teacherDone() : stepGist(id)}</li>`,

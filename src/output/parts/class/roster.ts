@@ -2,7 +2,11 @@ import * as say from "../../../words/messages.ts";
 import { otherKitText } from "../../../words/seats.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
+import { longClass } from "../long-text.ts";
 import { type Html, html, type Markup } from "../markup.ts";
+
+/** A title of more usual letters is set smaller. */
+const LONG_TITLE = 60;
 
 /** Who sits where with which book, which seats do not fit, and what to look at. */
 export function rosterSection(view: ClassView): Html {
@@ -10,7 +14,7 @@ export function rosterSection(view: ClassView): Html {
   const lede = say.teacherLede({ date, place: plan.place, seats: seats.length, sessions: sessions.length });
   return html`<section class="flow" data-flow>
 <p class="over">${say.teacherOver()}</p>
-<h1>${plan.title}</h1>
+<h1 dir="auto"${longClass(plan.title, LONG_TITLE)}>${plan.title}</h1>
 <p class="lede">${lede}</p>
 <h2>${say.teacherRoster()}</h2>
 <table class="roster"><thead><tr><th scope="col">${say.classSeatHead()}</th><th scope="col">${say.teacherKitHead()}</th><th scope="col">${say.teacherLeavesHead()}</th><th scope="col">${say.teacherOpeningHead()}</th><th scope="col">${say.teacherWidthHead()}</th><th scope="col">${say.classWorkHead()}</th></tr></thead><tbody>${seats.map(rosterRow)}</tbody></table>

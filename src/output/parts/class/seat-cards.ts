@@ -6,6 +6,9 @@ import { type Html, html, raw } from "../markup.ts";
 /** Seat cards of 90 × 54 mm on a sheet of 182 × 245 mm. */
 const CARDS_A_SHEET = 8;
 
+/** A longer address is set smaller, in characters. */
+const LONG_ADDRESS = 100;
+
 /** A card for each seat with the address and code of its page, to cut apart. */
 export function seatCards({ seats, plan }: ClassView): Html {
   const sheets = Array.from({ length: Math.ceil(seats.length / CARDS_A_SHEET) }, (_, i) =>
@@ -23,8 +26,9 @@ export function seatCards({ seats, plan }: ClassView): Html {
 }
 
 function card({ number, kitTitle, url, code }: SeatView, title: string): Html {
-  return html`<li><div><p class="seat-number">${say.seatNumber({ seat: number })}</p><p><b>${kitTitle}</b></p><p class="note">${title}</p>${
-    url !== undefined && html`<p class="seat-url">${breakable(url)}</p>`
+  return html`<li><div><p class="seat-number">${say.seatNumber({ seat: number })}</p><p><b dir="auto">${kitTitle}</b></p><p class="note" dir="auto">${title}</p>${
+    url !== undefined &&
+    html`<p class="${url.length > LONG_ADDRESS ? "seat-url long" : "seat-url"}">${breakable(url)}</p>`
   }</div>${code ? raw(code.svg) : html`<p class="note seat-nocode">${say.teacherNoCode()}</p>`}</li>`;
 }
 

@@ -13,7 +13,7 @@ export function seatPage(seat: SeatView, view: ClassView): Html {
   const { kitSlug, kitTitle, number, book } = seat;
   return html`<main id="main" class="wrap class-page seat-page" data-keeps="${kitSlug}">
 <section class="intro">
-<p class="over"><a href="../index.html">${view.plan.title}</a></p>
+<p class="over"><a href="../index.html" dir="auto">${view.plan.title}</a></p>
 <h1>${say.seatNumber({ seat: number })}</h1>
 <p class="lede">${say.seatLede({ kit: kitTitle, book })}</p>
 </section>

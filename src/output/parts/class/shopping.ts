@@ -3,7 +3,14 @@ import * as say from "../../../words/messages.ts";
 import { seatsText } from "../../../words/seats.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { CostsView, ShoppingRow } from "../../views/class/shopping-view.ts";
+import { anyLonger } from "../long-text.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
+import { inRows } from "./in-rows.ts";
+
+/** Usual letters of an amount that surely fits its column. */
+const LONG_AMOUNT = 18;
+/** Seats side by side, with room for what each costs. */
+const SEATS_A_ROW = 10;
 
 /** What to buy and to find for the whole class, and what it costs. */
 export function shoppingSection(view: ClassView): Html {
@@ -19,14 +26,20 @@ ${view.costs && costsPart(view.costs)}
 function materialsTable({ shopping, costs }: ClassView): Html {
   const priced = costs !== undefined;
   const rows = shopping.filter(({ kind }) => kind === "material");
-  return html`<table class="shopping"><thead><tr>${heads(say.teacherMaterialHead(), say.teacherBuyHead())}${
+  return html`<table class="${tableClass(rows)}"><thead><tr>${heads(say.teacherMaterialHead(), say.teacherBuyHead())}${
     priced && html`<th scope="col">${say.teacherPriceHead()}</th>`
   }</tr></thead><tbody>${rows.map((row) => html`<tr>${cells(row)}${priced && html`<td>${row.price}</td>`}</tr>`)}</tbody></table>`;
 }
 
 function toolsTable({ shopping }: ClassView): Html {
   const rows = shopping.filter(({ kind }) => kind === "tool");
-  return html`<table class="shopping"><thead><tr>${heads(say.teacherToolHead(), say.teacherFindHead())}</tr></thead><tbody>${rows.map((row) => html`<tr>${cells(row)}</tr>`)}</tbody></table>`;
+  return html`<table class="${tableClass(rows)}"><thead><tr>${heads(say.teacherToolHead(), say.teacherFindHead())}</tr></thead><tbody>${rows.map((row) => html`<tr>${cells(row)}</tr>`)}</tbody></table>`;
+}
+
+/** Amounts with a long unit break; usual ones stay on their line. */
+function tableClass(rows: readonly ShoppingRow[]): string {
+  const amounts = rows.flatMap(({ need, stock, buy, price }) => [need, stock, buy, price]);
+  return anyLonger(amounts, LONG_AMOUNT) ? "shopping wide" : "shopping";
 }
 
 function heads(thing: string, rest: string): Html {
@@ -49,9 +62,17 @@ function costsPart({ seats, used, toPay }: CostsView): Html {
     used: html`<strong>${used}</strong>`,
     toPay: html`<strong>${toPay}</strong>`,
   });
-  const numbers = [...seats.keys()].map((seat) => html`<th scope="col">${seat}</th>`);
-  const amounts = [...seats.values()].map((amount) => html`<td>${amount}</td>`);
   return html`<div class="keep"><h2>${say.teacherCosts()}</h2>
 <p>${text}</p>
-<table class="costs"><thead><tr><th scope="col">${say.classSeatHead()}</th>${numbers}</tr></thead><tbody><tr><th scope="row">${say.teacherUses()}</th>${amounts}</tr></tbody></table></div>`;
+${inRows([...seats], SEATS_A_ROW).map(costsTable)}</div>`;
+}
+
+function costsTable(seats: readonly (readonly [number, string])[]): Html {
+  const wide = anyLonger(
+    seats.map(([, amount]) => amount),
+    LONG_AMOUNT,
+  );
+  const numbers = seats.map(([seat]) => html`<th scope="col">${seat}</th>`);
+  const amounts = seats.map(([, amount]) => html`<td>${amount}</td>`);
+  return html`<table class="${wide ? "costs wide" : "costs"}"><thead><tr><th scope="col">${say.classSeatHead()}</th>${numbers}</tr></thead><tbody><tr><th scope="row">${say.teacherUses()}</th>${amounts}</tr></tbody></table>`;
 }

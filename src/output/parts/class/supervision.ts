@@ -3,6 +3,10 @@ import type { ClassView } from "../../views/class/class-view.ts";
 import type { SessionView } from "../../views/class/schedule-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
 import { type Html, html, rich } from "../markup.ts";
+import { inRows } from "./in-rows.ts";
+
+/** Seats side by side, each with room for a box and its number. */
+const SEATS_A_ROW = 16;
 
 const BOX = html`<span class="box"></span>`;
 
@@ -18,15 +22,20 @@ ${view.sessions.map((session) => sessionList(session, view))}
 }
 
 function sessionList(session: SessionView, { seats, hasLight }: ClassView): Html {
-  const heads = seats.map(({ number }) => html`<th scope="col">${number}</th>`);
   const counts = rich(hasLight ? say.teacherCountsLight : say.teacherCounts, { box: BOX });
-  return html`<div class="keep"><table class="supervise"><caption>${captionOf(session)}</caption><thead><tr><th scope="col">${say.classSeatHead()}</th>${heads}</tr></thead><tbody>
+  const tables = inRows(seats, SEATS_A_ROW).map((some) => seatTable(captionOf(session), some, hasLight));
+  return html`<div class="keep">${tables}
+<p class="counts">${counts}</p></div>
+`;
+}
+
+function seatTable(caption: string, seats: readonly SeatView[], hasLight: boolean): Html {
+  const heads = seats.map(({ number }) => html`<th scope="col">${number}</th>`);
+  return html`<table class="supervise"><caption>${caption}</caption><thead><tr><th scope="col">${say.classSeatHead()}</th>${heads}</tr></thead><tbody>
 ${row(say.teacherKnifeOut(), seats, true)}
 ${row(say.teacherKnifeBack(), seats, true)}
 ${hasLight && [row(say.teacherCellsIn(), seats, false), row(say.teacherCellsBack(), seats, false)]}
-</tbody></table>
-<p class="counts">${counts}</p></div>
-`;
+</tbody></table>`;
 }
 
 function captionOf({ title, date }: SessionView): string {

@@ -15,6 +15,8 @@ function formOf(allowed: Allowed, keys: string | undefined): Markup {
       return numberText(allowed);
     case "words":
       return codes(allowed.words);
+    case "text":
+      return allowed.most === undefined ? say.guideText() : say.guideTextMost({ most: allowed.most });
     case "list":
       return html`${listText(allowed)}, ${say.guideEach()} ${side(allowed.of, keys)}`;
     case "named":
@@ -29,7 +31,6 @@ function formOf(allowed: Allowed, keys: string | undefined): Markup {
 }
 
 const SIMPLE = {
-  text: say.guideText,
   day: say.guideDay,
   address: say.guideAddress,
   flag: say.guideFlag,
@@ -49,6 +50,8 @@ function numberText({ whole, measure, least, most, above }: Extract<Allowed, { k
 
 /** Figures stand as they are typed in a file. */
 function bounded(number: string, { least, most, above }: NumberBounds): string {
+  if (above !== undefined && most !== undefined)
+    return say.guideNumberAboveMost({ number, above: String(above), most: String(most) });
   if (above !== undefined) return say.guideNumberAbove({ number, above: String(above) });
   if (least !== undefined && most !== undefined)
     return say.guideNumberBetween({ number, least: String(least), most: String(most) });

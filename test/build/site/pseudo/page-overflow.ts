@@ -19,8 +19,10 @@ export function pageOverflow(): string[] {
     for (const one of wide.slice(0, 5)) tell(one, one.getBoundingClientRect().right, innerWidth);
   }
   for (const one of document.querySelectorAll<HTMLElement>(WORDS)) {
-    const { overflowX, display, position } = getComputedStyle(one);
+    const { overflowX, textOverflow, display, position } = getComputedStyle(one);
     if (!one.checkVisibility() || display === "inline" || position === "absolute") continue;
+    // A running title, whole elsewhere.
+    if (textOverflow === "ellipsis") continue;
     if (one.scrollWidth > one.clientWidth + 1 && overflowX !== "auto") tell(one, one.scrollWidth, one.clientWidth);
     if (one.scrollHeight > one.clientHeight + 4 && overflowX === "hidden")
       tell(one, one.scrollHeight, one.clientHeight);

@@ -21,8 +21,8 @@ const read = (markup: string) =>
 describe("classPage(view, story, link)", () => {
   it("has the teacher's own story as it is and her words escaped", () => {
     const own = fixtureClassView({ title: "Folds & <knots>", bring: ["a <tray>"] });
-    expect(page(own)).toContain("<h1>Folds &amp; &lt;knots&gt;</h1>");
-    expect(page(own)).toContain("<li>a &lt;tray&gt;</li>");
+    expect(page(own)).toContain(`<h1 dir="auto">Folds &amp; &lt;knots&gt;</h1>`);
+    expect(page(own)).toContain(`<li dir="auto">a &lt;tray&gt;</li>`);
     expect(page(own)).toContain('<section class="telling prose"><p>Come.</p></section>');
   });
 

@@ -1,0 +1,1 @@
+export { libraryData as default } from "../page-data.ts";

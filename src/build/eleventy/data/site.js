@@ -1,0 +1,1 @@
+export { siteData as default } from "../page-data.ts";

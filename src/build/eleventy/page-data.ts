@@ -1,0 +1,38 @@
+import type { SiteSettings } from "../../core/site-settings.ts";
+import { currentLibrary } from "../library/current-library.ts";
+import { NOT_FOUND } from "./relative-url.ts";
+
+/** What Eleventy's data files give to frames and pages: each list is the pages of one kind, by what they are about. */
+
+export function siteData(): SiteSettings {
+  return currentLibrary().settings;
+}
+
+/** Names of kits, classes, seats and pages of the guide. */
+export interface LibraryData {
+  readonly kits: readonly string[];
+  readonly classes: readonly string[];
+  /** Each by its class and its number: `winter-evenings/3`. */
+  readonly seats: readonly string[];
+  /** Those whose book fits. */
+  readonly fitting: readonly string[];
+  readonly guide: readonly string[];
+  /** The guide's contents, where there is a guide. */
+  readonly contents: readonly string[];
+  /** The page for missing addresses, where the site has an address. */
+  readonly missing: readonly string[];
+}
+
+export function libraryData(): LibraryData {
+  const { views, classes, guide, settings } = currentLibrary();
+  const seats = classes.flatMap((one) => one.seats);
+  return {
+    kits: views.map(({ slug }) => slug),
+    classes: classes.map(({ slug }) => slug),
+    seats: seats.map(({ key }) => key),
+    fitting: seats.filter(({ view }) => view).map(({ key }) => key),
+    guide: guide.map(({ name }) => name),
+    contents: guide.length === 0 ? [] : ["guide"],
+    missing: settings.url === undefined ? [] : [NOT_FOUND],
+  };
+}

@@ -1,0 +1,35 @@
+import { join } from "node:path";
+import type { KitView } from "../../output/views/kit-view.ts";
+import { packetFooter } from "../../output/views/packet-footer.ts";
+import { PAPERS } from "../../output/views/paper.ts";
+import * as say from "../../words/messages.ts";
+import type { PrintJob } from "./print-job.ts";
+
+/** Every kit's packet and large-print table on A4 and US Letter. */
+export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
+  const folder = join(output, "kits", slug);
+  return PAPERS.flatMap((paper) =>
+    [
+      {
+        page: "packet/index.html",
+        name: "packet",
+        target: `packet-${paper.name}.pdf`,
+        title: say.packetTitle({ title: kit.title }),
+      },
+      {
+        page: "packet/large.html",
+        name: "packet/large",
+        target: `table-large-${paper.name}.pdf`,
+        title: say.packetLargeTitle({ title: kit.title }),
+      },
+    ].map(({ page, name, target, title }) => ({
+      page: join(folder, page),
+      of: { kind: "kit" as const, slug, name: `kits/${slug}/${name}` },
+      pictures: [join(folder, "front.svg")],
+      paper,
+      target: join(folder, target),
+      title,
+      footer: packetFooter(kit, title, paper),
+    })),
+  );
+}

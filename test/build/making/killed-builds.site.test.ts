@@ -1,0 +1,26 @@
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, inject, it } from "vitest";
+import { makeProject, PACKETS } from "../../site/project.ts";
+import { damageCaches } from "../../torture/caches.ts";
+import { killBuilds } from "../../torture/kills.ts";
+import { type Bench, randomFrom } from "../../torture/trial.ts";
+import { buildTwice } from "../../torture/two-builds.ts";
+import { type TwoStates, twoStates } from "../../torture/two-states.ts";
+
+/** The same moments today and tomorrow; `npm run torture` takes others, and more of them. */
+const BENCH: Bench = { random: randomFrom(1), goesOn: () => true, say: () => undefined };
+
+describe.skipIf(process.platform !== "linux")("builds in a bad world", () => {
+  let states: TwoStates;
+  beforeAll(async () => {
+    const packets = join(inject("site").folder, PACKETS);
+    states = await twoStates(makeProject({ kits: ["little-gull"], packets }));
+  });
+  afterAll(() => states?.project.remove());
+
+  it("leave dist whole and nothing behind when they are killed at random", () => killBuilds(3, BENCH, states));
+
+  it("make the same site from kept files that were damaged", () => damageCaches(1, BENCH, states));
+
+  it("never publish each other's address", () => buildTwice(1, BENCH, states));
+});

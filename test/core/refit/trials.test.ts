@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import { Trials } from "../../../src/core/refit/trials.ts";
+import { madeKit } from "../kit/made-kit.ts";
+
+/** How often something can be asked before there is no more trying; the made kit fits its book. */
+function timesOf(leaves: number, ask: (trials: Trials, kit: ReturnType<typeof madeKit>) => boolean): number {
+  const trials = new Trials();
+  const kit = madeKit({ book: { leaves, lastPage: 8 }, fit: { borderLeaves: [4, 4] } });
+  let times = 0;
+  while (times < 10_000 && ask(trials, kit)) times += 1;
+  return times;
+}
+
+describe("Trials", () => {
+  // By hand: 15 000 leaves are 375 books of 40 and 5 of 3000; forty layouts count as one book.
+  it.each([
+    [40, 375],
+    [3000, 5],
+  ])("computes no more patterns than 15 000 leaves make: of %d leaves %d", (leaves, times) => {
+    expect(timesOf(leaves, (trials, kit) => trials.whole(kit) !== undefined)).toBe(times);
+  });
+
+  it.each([
+    [600, 1000],
+    [3000, 200],
+  ])("lays out forty times as many: of %d leaves %d", (leaves, times) => {
+    expect(timesOf(leaves, (trials, kit) => trials.laysOut(kit))).toBe(times);
+  });
+});
