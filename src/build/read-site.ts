@@ -1,6 +1,5 @@
 import { KitError } from "../input/files/message.ts";
 import { checkPhotos } from "./images/photos.ts";
-import { sitePhotos } from "./images/site-photos.ts";
 import { holdLibrary } from "./library/current-library.ts";
 import { type Library, openLibrary } from "./library/library.ts";
 
@@ -10,7 +9,7 @@ import { type Library, openLibrary } from "./library/library.ts";
  */
 export async function readSite(base: string): Promise<Library> {
   const library = openLibrary(base);
-  const messages = await checkPhotos(base, sitePhotos(library));
+  const messages = await checkPhotos(base, library.photos);
   if (messages.length > 0) throw new KitError(messages);
   holdLibrary(library);
   return library;

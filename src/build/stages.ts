@@ -7,9 +7,9 @@ import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
 import { writePhotos } from "./images/images.ts";
-import { sitePhotos } from "./images/site-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
+import { LICENCES, writeLicences } from "./licences/write-licences.ts";
 import { retireWorker, writeInstallable, writeOffline } from "./offline/write-offline.ts";
 import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
@@ -75,9 +75,9 @@ export const STAGES: readonly Stage[] = [
   {
     name: "scripts",
     reads: ["src", "layouts", "content"],
-    makes: ["assets/scripts/**"],
+    makes: ["assets/scripts/**", LICENCES],
     serving: "same",
-    run: ({ output }) => bundleScripts(output, currentLibrary()),
+    run: async ({ base, output }) => writeLicences(base, output, await bundleScripts(output, currentLibrary())),
   },
   {
     name: "kit files",
@@ -100,7 +100,7 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: ["pictures/*", "kits/*/{photos,pictures}/*", "classes/*/pictures/*"],
     serving: "same",
-    run: ({ base, output }) => writePhotos(base, output, sitePhotos(currentLibrary())),
+    run: ({ base, output }) => writePhotos(base, output, currentLibrary().photos),
   },
   {
     name: "class files",

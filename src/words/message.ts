@@ -44,13 +44,9 @@ function given(args: Arguments, name: string): Word {
   return value;
 }
 
-/** Letters of scripts that run from right to left. */
-const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
-
-/** An argument as it stands in a message; words that run the other way do not turn those around them (Unicode's isolates). */
+/** An argument as it stands in a message. */
 export function written(value: Word): string {
-  if (typeof value === "number") return numberFormat().format(value);
-  return RIGHT_TO_LEFT.test(value) && !value.includes("\u2068") ? `\u2068${value}\u2069` : value;
+  return typeof value === "number" ? numberFormat().format(value) : value;
 }
 
 /** The choice for a value: by itself, or by the plural category of a number; otherwise the other one. */

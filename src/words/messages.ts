@@ -328,6 +328,8 @@ export const checkGivenUnit = (args: { readonly value: Word; readonly unit: Word
 export const checkGivenFault = (args: { readonly value: Word; readonly fault: Word }): string => say("check-given-fault", args);
 /** unknown key "{key}" */
 export const checkUnknownKey = (args: { readonly key: Word }): string => say("check-unknown-key", args);
+/** {names} and {more} more — A long list of names, cut: a, b, c and 12 more */
+export const checkMoreNames = (args: { readonly names: Word; readonly more: Word }): string => say("check-more-names", args);
 /** add {field} */
 export const checkAddField = (args: { readonly field: Word }): string => say("check-add-field", args);
 /** add entry {number} of {list} — A list that has too few entries: add entry 2 of fit.borderLeaves */
@@ -1652,10 +1654,10 @@ export const failPictureTooWideGiven = (args: { readonly height: Word; readonly 
 export const failPictureTooWideAllowed = (args: { readonly widest: Word; readonly most: Word; readonly leaves: Word }): string => say("fail-picture-too-wide-allowed", args);
 /** use {enough} picture leaves (smaller borders)|choose a book with more or wider leaves|lower the height to {mostHeight}, or use {enough} picture leaves (smaller borders)|lower the height to {mostHeight}, or choose a book with more or wider leaves — $help: leaves where more picture leaves would do, and with -only where no lower height would. */
 export const failPictureTooWideDoAuthor = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-author", args);
-/** Fold fewer border leaves, so that {enough} leaves carry the picture.|Choose a book with more or wider leaves.|Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves. */
-export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-reader", args);
-/** Lower this seat’s borderBefore and borderAfter, so that {enough} leaves carry the picture.|Give this seat a book with more or wider leaves.|Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves. */
-export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly enough: Word; readonly mostHeight: Word }): string => say("fail-picture-too-wide-do-teacher", args);
+/** Make the picture {mostHeight} tall, or fold fewer border leaves, so that {enough} leaves carry it.|Make the picture {mostHeight} tall, or choose a book with more or wider leaves.|Choose a book with more or wider leaves. */
+export const failPictureTooWideDoReader = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-reader", args);
+/** Set this seat’s height to {mostHeight}, or lower its borderBefore and borderAfter, so that {enough} leaves carry the picture.|Set this seat’s height to {mostHeight}, or give it a book with more or wider leaves.|Give this seat a book with more or wider leaves. */
+export const failPictureTooWideDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word; readonly enough: Word }): string => say("fail-picture-too-wide-do-teacher", args);
 /** A picture {height} tall is {width} wide. At {opening}, the {leaves} leaves between the borders fill only {most}. */
 export const failLeavesShowTooLittleWhy = (args: { readonly height: Word; readonly width: Word; readonly opening: Word; readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-why", args);
 /** a picture {height} tall and {width} wide at {opening} */
@@ -1664,9 +1666,9 @@ export const failLeavesShowTooLittleGiven = (args: { readonly height: Word; read
 export const failLeavesShowTooLittleAllowed = (args: { readonly leaves: Word; readonly most: Word }): string => say("fail-leaves-show-too-little-allowed", args);
 /** open the book to {openingNeeded}, or choose a book with more leaves|choose a book with more leaves|open the book to {openingNeeded}, or lower the height to {mostHeight}, or choose a book with more leaves|lower the height to {mostHeight}, or choose a book with more leaves */
 export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-author", args);
-/** Open the book to {openingNeeded}, or choose a book with more leaves.|Choose a book with more leaves.|Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves. */
+/** Open the book to {openingNeeded}, make the picture {mostHeight} tall, or choose a book with more leaves.|Make the picture {mostHeight} tall, or choose a book with more leaves.|Choose a book with more leaves. */
 export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
-/** Give this seat a book with more leaves.|Give this seat a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves. */
+/** Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Give this seat a book with more leaves. */
 export const failLeavesShowTooLittleDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
 /** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
 export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
@@ -1962,8 +1964,6 @@ export const loadPacket = (): string => say("load-packet");
 export const loadRound = (): string => say("load-round");
 /** “{file}”, which is not there — $file: path of a font file. */
 export const fontMissing = (args: { readonly file: Word }): string => say("font-missing", args);
-/** “{file}”, which is no file, or a larger one */
-export const fontNoFile = (args: { readonly file: Word }): string => say("font-no-file", args);
 /** “{file}”, which is no font of one face */
 export const fontNoFont = (args: { readonly file: Word }): string => say("font-no-font", args);
 /** a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to {most} MB); there are: {files} — $files: what lies in the folder. $most: in megabytes. */
@@ -2268,6 +2268,10 @@ export const frontColumnOnce = (): string => say("front-column-once");
 export const frontCellBeyond = (args: { readonly cell: Word }): string => say("front-cell-beyond", args);
 /** {count} cell, as in the head row; put a text with a comma in quotes|{count} cells, as in the head row; put a text with a comma in quotes */
 export const frontCells = (args: { readonly count: number }): string => say("front-cells", args);
+/** {given} without {missing} — $given and $missing: names of columns */
+export const frontBorderAlone = (args: { readonly given: Word; readonly missing: Word }): string => say("front-border-alone", args);
+/** borderBefore and borderAfter, or neither of them */
+export const frontBothBorders = (): string => say("front-both-borders");
 /** cells separated by commas; put a text with a comma or a quote in quotes */
 export const frontCellsApart = (): string => say("front-cells-apart");
 /** plates: "{cell}" */
@@ -2882,6 +2886,20 @@ export const leafNotFolded = (args: { readonly leaf: Word }): string => say("lea
 export const leafRun = (args: { readonly first: Word; readonly last: Word }): string => say("leaf-run", args);
 /** leaves {first} to {last} ({from} to {to}) — $from and $to are pages, or names of leaves without a page number. */
 export const leafRunPages = (args: { readonly first: Word; readonly last: Word; readonly from: Word; readonly to: Word }): string => say("leaf-run-pages", args);
+/** Licences */
+export const licencesLink = (): string => say("licences-link");
+/** Licences of what this site is made of */
+export const licencesHeading = (): string => say("licences-heading");
+/** The program that made this site is Leaflight. Fonts and parts of scripts come from the packages named here, each under the terms that follow it. */
+export const licencesText = (): string => say("licences-text");
+/** {name} {version} ({licence}) — Above the text of a package's licence. */
+export const licencesPackage = (args: { readonly name: Word; readonly version: Word; readonly licence: Word }): string => say("licences-package", args);
+/** The site would hold {name} {version}, whose licence is “{licence}”. Only these licences are allowed: {allowed}. Use another package, or add the licence to src/build/licences/allowed.ts. — Told by a build. */
+export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
+/** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
+export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** The font {file} is in no package that is installed. Run npm ci, and build again. */
+export const licencesNoFont = (args: { readonly file: Word }): string => say("licences-no-font", args);
 /** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
 export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
 /** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */
@@ -3090,7 +3108,7 @@ export const picturePrefixes = (args: { readonly most: Word }): string => say("p
 export const pictureDoctype = (args: { readonly most: Word }): string => say("picture-doctype", args);
 /** it says encoding={encoding} of itself and is UTF-8: correct that, or save it anew — $encoding: a name in quotes: "UTF-16" */
 export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
-/** and {more} note more|{more} notes more of this kind — Under twenty notes about a picture. */
+/** and {more} note more|{more} notes more — Under twenty notes about a picture. */
 export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
 /** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);

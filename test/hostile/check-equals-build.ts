@@ -3,13 +3,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { currentLibrary } from "../../src/build/library/current-library.ts";
 import { printPackets } from "../../src/build/print/print-packets.ts";
-import { readSite } from "../../src/build/read-site.ts";
 import { STAGES } from "../../src/build/stages.ts";
-import { formatMessages } from "../../src/input/files/format-message.ts";
-import { KitError } from "../../src/input/files/message.ts";
+import { formatMessage } from "../../src/input/files/format-message.ts";
 import { speak } from "../../src/words/speak.ts";
 import { ENGLISH } from "../english-words.ts";
 import { fc } from "../seed.ts";
+import { inspect } from "./inspect.ts";
 import { randomSites, type SiteFiles } from "./random-site.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
@@ -67,18 +66,11 @@ function writeSite(files: SiteFiles): string {
 
 /** Whether the check passes. @throws Error where it neither passes nor tells an author what is wrong */
 async function passes(base: string): Promise<boolean> {
-  try {
-    await readSite(base);
-    return true;
-  } catch (error) {
-    speak(ENGLISH, "en");
-    if (!(error instanceof KitError)) throw new Error("the check fails without a message", { cause: error });
-    const told = formatMessages(error.messages);
-    const isClear = error.messages.every((one) => one.file && one.field && one.given && one.allowed && one.remedy);
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: that there are none is what is tried
-    if (!isClear || /[\u0000-\u0009\u000b-\u001f]/.test(told)) throw new Error(`an unclear message: ${told}`);
-    return false;
-  }
+  const messages = await inspect(base);
+  speak(ENGLISH, "en");
+  const unclear = messages.find((one) => !(one.file && one.field && one.given && one.allowed && one.remedy));
+  if (unclear) throw new Error(`an unclear message: ${formatMessage(unclear)}`);
+  return messages.length === 0;
 }
 
 /** All stages of a build after the reading but printing. */

@@ -61,13 +61,44 @@ export const TABLE = `seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOn
 
 export const MOTIF = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M1 1h4v3h-4z"/></svg>\n';
 
-/** A small sound project: a kit, a class, a motif, settings and a page of a guide. Words and cautions are the program's own. */
+/** A small sound project: a kit, a motif, settings and a page of a guide. Words and cautions are the program's own. */
 export const SOUND: Files = {
   "content/site.yaml": "title: Tests\nlanguage: en\n",
   "content/motifs/block.svg": MOTIF,
   "content/guide/en/first.md": "---\ntitle: First\nsummary: A page.\norder: 1\n---\nA page for tests.\n",
   [`${KIT}/index.md`]: PAGE,
   [`${KIT}/moon.svg`]: picture(),
+};
+
+/** A sound class of the sound kit, for cases about classes. */
+export const SOUND_CLASS: Files = {
   [`${CLASS}/index.md`]: CLASS_PAGE,
   [`${CLASS}/books.csv`]: TABLE,
 };
+
+/** What becomes of a project: it is told what is wrong with it, or it is built. */
+export interface HostileCase {
+  readonly name: string;
+  /** Files on top of the sound ones; undefined takes one away. */
+  readonly files: Files;
+  readonly expect: "told" | "built";
+  /** What one of the messages says, on its line. */
+  readonly says?: RegExp;
+}
+
+/** The sound kit's page with something changed. @throws Error where nothing changes */
+export function page(find: string | RegExp, put: string): Files {
+  const text = PAGE.replace(find, () => put);
+  if (text === PAGE) throw new Error(`the sound page has no ${find}`);
+  return { [`${KIT}/index.md`]: text };
+}
+
+/** The sound kit with something more in its front matter. */
+export function stating(yaml: string): Files {
+  return page("book:\n", `${yaml}\nbook:\n`);
+}
+
+/** The sound kit with another picture. */
+export function drawing(svg: string | Uint8Array): Files {
+  return { [`${KIT}/moon.svg`]: svg };
+}

@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import { globSync, readdirSync, readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { FILE_LIMITS } from "../../src/input/files/site-file.ts";
 import * as bounds from "../benchmark/bounds.ts";
 import { FIXTURES } from "../input/kit/kit-folders.ts";
 
@@ -72,6 +73,7 @@ describe.each(["README.md", "DEVELOPERS.md", "CHANGELOG.md", ...guide])("%s", (d
     const held = new Map<string, readonly number[]>([
       ["ms", [bounds.FRAME, bounds.AT_ONCE]],
       ["bytes", [bounds.MOST_SCRIPT, bounds.MOST_AT_FIRST]],
+      ["MB", Object.values(FILE_LIMITS)],
     ]);
     const figures = [...text.matchAll(/(\d[\d., ]*)\s?(ms|s|min|kB|KB|MB|bytes|seconds|minutes)\b/g)];
     const loose = figures.filter(

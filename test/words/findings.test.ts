@@ -201,6 +201,88 @@ describe("bounds in a failure", () => {
   });
 });
 
+describe("what is advised in a failure", () => {
+  const off = {
+    kind: "picture-off-leaf",
+    height: 100,
+    leafHeight: 178,
+    heightSolved: false,
+    headStated: true,
+  } as const;
+  const wide = {
+    kind: "picture-too-wide",
+    height: 300,
+    width: 300,
+    leaves: 100,
+    widest: Math.PI,
+    most: 3,
+    mostHeight: -422,
+  } as const;
+  const little = {
+    kind: "leaves-show-too-little",
+    height: 130,
+    width: 130,
+    opening: 0.7,
+    leaves: 100,
+    most: 3,
+    mostHeight: 3,
+  } as const;
+  const gutter = {
+    kind: "flap-in-gutter",
+    level: 1,
+    depth: 12,
+    reach: 24,
+    leafWidth: 90,
+    clearance: 100,
+    foldStyle: "single",
+  } as const;
+
+  /** Heights can be stated from 5 mm, depths and lights from 1 and 5 mm, setbacks up to 100 mm (core/kit/bounds.ts). */
+  it.each<[string, Failure, RegExp]>([
+    ["no height below 5 mm", { ...off, head: 600, room: -422 }, /^lower the head, or choose a taller book$/],
+    ["a height of 5 mm", { ...off, head: 173, room: 5 }, /^lower the height to at most 5 mm or the head/],
+    ["leaves alone", { ...wide, enough: 150 }, /^use 150 picture leaves \(smaller borders\)$/],
+    ["a book alone", { ...wide, enough: undefined }, /^choose a book with more or wider leaves$/],
+    ["an opening alone", { ...little, openingNeeded: 1.2 }, /^open the book to 69°, or choose a book/],
+    ["no opening either", { ...little, openingNeeded: undefined }, /^choose a book with more leaves$/],
+    ["no fold of no depth", { ...gutter, deepest: -5 }, /^choose a wider book, or lower fit\.gutterClearance$/],
+    [
+      "no height that the leaf has no room for",
+      {
+        kind: "picture-too-narrow",
+        height: 12,
+        width: 12,
+        leaves: 100,
+        least: 13.3,
+        leastHeight: Number.POSITIVE_INFINITY,
+      },
+      /^use fewer picture leaves$/,
+    ],
+    [
+      "no setback of 130 mm",
+      { kind: "light-near-window", free: -90, clearance: 1, more: 130, panel: "wrap" },
+      /^use a narrower light$/,
+    ],
+    [
+      "no light of 3 mm",
+      {
+        ...light,
+        kind: "no-room-for-light",
+        obstacle: { kind: "nowhere-wide", need: 40 },
+        largest: { diameter: 3, height: 2 },
+      },
+      /^choose another region/,
+    ],
+  ])("can be stated: %s", (_, failure, remedy) => {
+    expect(authorFailure(failure, MM).remedy).toMatch(remedy);
+    for (const units of [MM, INCH]) {
+      const others = [readerRemedy(failure, units), teacherRemedy(failure, units)].join(" ");
+      expect(others).not.toMatch(/[-−]\d|\b[0-3](\.\d)? mm|undefined|NaN|Infinity|∞/);
+      expect(others).toMatch(/\.$/);
+    }
+  });
+});
+
 describe("a doubt", () => {
   it.each(DOUBTS)("is said in whole sentences without keys of the front matter: $kind", (doubt) => {
     for (const telling of [MM, INCH]) {

@@ -40,6 +40,8 @@ check-given-fault = given { $value }, which { $fault ->
    *[no-length] is not a length
   }
 check-unknown-key = unknown key "{ $key }"
+# A long list of names, cut: a, b, c and 12 more
+check-more-names = { $names } and { $more } more
 check-add-field = add { $field }
 # A list that has too few entries: add entry 2 of fit.borderLeaves
 check-add-entry = add entry { $number } of { $list }

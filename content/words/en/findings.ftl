@@ -110,16 +110,14 @@ fail-picture-too-wide-do-author = { $help ->
    *[book] lower the height to { $mostHeight }, or choose a book with more or wider leaves
  }
 fail-picture-too-wide-do-reader = { $help ->
-    [leaves-only] Fold fewer border leaves, so that { $enough } leaves carry the picture.
-    [book-only] Choose a book with more or wider leaves.
     [leaves] Make the picture { $mostHeight } tall, or fold fewer border leaves, so that { $enough } leaves carry it.
-   *[book] Make the picture { $mostHeight } tall, or choose a book with more or wider leaves.
+    [book] Make the picture { $mostHeight } tall, or choose a book with more or wider leaves.
+   *[only] Choose a book with more or wider leaves.
  }
 fail-picture-too-wide-do-teacher = { $help ->
-    [leaves-only] Lower this seat’s borderBefore and borderAfter, so that { $enough } leaves carry the picture.
-    [book-only] Give this seat a book with more or wider leaves.
     [leaves] Set this seat’s height to { $mostHeight }, or lower its borderBefore and borderAfter, so that { $enough } leaves carry the picture.
-   *[book] Set this seat’s height to { $mostHeight }, or give it a book with more or wider leaves.
+    [book] Set this seat’s height to { $mostHeight }, or give it a book with more or wider leaves.
+   *[only] Give this seat a book with more or wider leaves.
  }
 
 fail-leaves-show-too-little-why = A picture { $height } tall is { $width } wide. At { $opening }, the { $leaves } leaves between the borders fill only { $most }.
@@ -132,15 +130,14 @@ fail-leaves-show-too-little-do-author = { $help ->
    *[book] lower the height to { $mostHeight }, or choose a book with more leaves
  }
 fail-leaves-show-too-little-do-reader = { $help ->
-    [opening-only] Open the book to { $openingNeeded }, or choose a book with more leaves.
-    [book-only] Choose a book with more leaves.
     [opening] Open the book to { $openingNeeded }, make the picture { $mostHeight } tall, or choose a book with more leaves.
-   *[book] Make the picture { $mostHeight } tall, or choose a book with more leaves.
+    [book] Make the picture { $mostHeight } tall, or choose a book with more leaves.
+   *[only] Choose a book with more leaves.
  }
 fail-leaves-show-too-little-do-teacher = { $help ->
-    [opening-only] Give this seat a book with more leaves.
-    [book-only] Give this seat a book with more leaves.
-   *[book] Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
+    [opening] Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
+    [book] Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
+   *[only] Give this seat a book with more leaves.
  }
 
 fail-lost-leaf-outside-why = Leaf { $leaf } carries no picture: the picture leaves run from { $first } to { $last }.

@@ -2,7 +2,6 @@
 
 # $file: path of a font file.
 font-missing = “{ $file }”, which is not there
-font-no-file = “{ $file }”, which is no file, or a larger one
 font-no-font = “{ $file }”, which is no font of one face
 # $files: what lies in the folder. $most: in megabytes.
 font-files = a font in content/fonts (WOFF2, WOFF, TTF or OTF, up to { $most } MB); there are: { $files }

@@ -217,6 +217,9 @@ front-cells = { $count ->
     [one] { $count } cell, as in the head row; put a text with a comma in quotes
    *[other] { $count } cells, as in the head row; put a text with a comma in quotes
   }
+# $given and $missing: names of columns
+front-border-alone = { $given } without { $missing }
+front-both-borders = borderBefore and borderAfter, or neither of them
 front-cells-apart = cells separated by commas; put a text with a comma or a quote in quotes
 front-plates-cell = plates: "{ $cell }"
 front-plates-form = page:leaves, 192:4; 300:2 for four leaves after page 192 and two after page 300

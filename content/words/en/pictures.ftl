@@ -28,7 +28,7 @@ picture-encoding = it says encoding={ $encoding } of itself and is UTF-8: correc
 picture-more-notes = and { $more ->
     [one] { $more } note more
    *[other] { $more } notes more
-  } of this kind
+  }
 
 ## Elements
 

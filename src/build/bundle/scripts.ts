@@ -40,16 +40,17 @@ const INSIDE_LIBRARIES = new RegExp(
   ].join("|")})$`,
 );
 
-/** Bundles the site's scripts into `assets/scripts`, the same every time. */
-export async function bundleScripts(output: string, { words, settings }: Library): Promise<void> {
+/** Bundles the site's scripts into `assets/scripts`, the same every time; gives back the source files that are in them. */
+export async function bundleScripts(output: string, { words, settings }: Library): Promise<string[]> {
   const source = join(import.meta.dirname, "../../page");
   const folder = join(output, "assets/scripts");
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     entryPoints: Object.fromEntries(Object.entries(SCRIPTS).map(([name, entry]) => [name, join(source, entry)])),
     outdir: folder,
     ...CLASSIC_SCRIPT,
     mangleProps: INSIDE_LIBRARIES,
     write: false,
+    metafile: true,
     plugins: [wordsPlugin(words, settings.language)],
   });
   mkdirSync(folder, { recursive: true });
@@ -57,6 +58,8 @@ export async function bundleScripts(output: string, { words, settings }: Library
   for (const { path, text } of outputFiles)
     writeFileSync(path, LARGE.includes(basename(path, ".js")) ? await smaller(text, kept) : text);
   kept.close();
+  const inputs = Object.values(metafile.outputs).flatMap((one) => Object.entries(one.inputs));
+  return inputs.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : []));
 }
 
 /** Keeps what was made smaller, by what it was made from. */

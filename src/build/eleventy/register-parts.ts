@@ -18,6 +18,7 @@ import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
+import { LICENCES } from "../licences/write-licences.ts";
 import { feedOf, pageHead } from "./page-head.ts";
 import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
@@ -55,7 +56,8 @@ export function registerParts(
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
     const guide = guideOf(page);
-    return footPart({ summary, author, guide, glossary, feed: feedOf(opened(), linkOf(page))?.address });
+    const licences = linkOf(page)(`/${LICENCES}`);
+    return footPart({ summary, author, guide, glossary, licences, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, page: string) =>

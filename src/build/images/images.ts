@@ -4,8 +4,8 @@ import sharp from "sharp";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
 import { PHOTO_WIDTHS, photoFile } from "../../output/views/photo-files.ts";
+import type { SitePhoto } from "../library/site-photos.ts";
 import { PhotoError, readPhoto, undecoded } from "./photos.ts";
-import type { SitePhoto } from "./site-photos.ts";
 
 /** Ground of a link preview, and the least of it around the picture, pixels. */
 const GROUND = { margin: 40, background: "#17130f" } as const;

@@ -7,7 +7,7 @@ import type { Advice } from "../../input/files/problem.ts";
 import { readBytes } from "../../input/files/read-file.ts";
 import type { SiteFile } from "../../input/files/site-file.ts";
 import * as say from "../../words/messages.ts";
-import type { SitePhoto } from "./site-photos.ts";
+import type { SitePhoto } from "../library/site-photos.ts";
 
 /** A photo of more pixels takes gigabytes of memory to decode. */
 const MOST_PIXELS = 100_000_000;

@@ -27,6 +27,7 @@ import { deadLinks } from "./dead-links.ts";
 import { Gathering, type WhenBroken } from "./gathering.ts";
 import { patternKit } from "./pattern-kit.ts";
 import { type SiteLetters, siteLetters } from "./site-letters.ts";
+import { type SitePhoto, sitePhotos } from "./site-photos.ts";
 import { siteStories } from "./site-stories.ts";
 import { siteStrays } from "./site-strays.ts";
 import { smallLetters } from "./small-letters.ts";
@@ -40,6 +41,7 @@ export interface Library extends SiteLetters {
   readonly guide: readonly GuidePage[];
   readonly settings: SiteSettings;
   readonly catalogue: Catalogue;
+  readonly photos: readonly SitePhoto[];
   /** Files that nothing names. */
   readonly strays: readonly Strays[];
   /** The words of the site's language. */
@@ -83,7 +85,8 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
   const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
-  const stories = siteStories(catalogue, statedKits, held);
+  const made = statedKits.filter(({ kit }) => kits.includes(kit));
+  const stories = siteStories(catalogue, made, held);
   gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
   gathering.stopWhereBroken();
   return {
@@ -93,6 +96,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     guide,
     settings,
     catalogue,
+    photos: sitePhotos(made, stories),
     strays: [...siteStrays(base, catalogue.story), ...[...statedKits, ...held].flatMap(({ strays }) => strays)],
     words,
     fonts,
@@ -122,7 +126,7 @@ function openLanguage(base: string, gathering: Gathering): Pick<Library, "settin
   const settings = gathering.one(read, () => siteSettings.parse({}));
   const { language } = settings;
   const words = gathering.one(
-    () => readWords(base, language),
+    () => (language === SOURCE ? english : readWords(base, language)),
     () => english,
   );
   gathering.stopWhereBroken();

@@ -1,6 +1,7 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
+import { nameList, shortValue } from "../files/short.ts";
 
 /** The kits that classes may name: those of the site, and the names of those that cannot be built at present. */
 export interface OfferedKits {
@@ -12,8 +13,12 @@ export interface OfferedKits {
 export function kitNamed(name: string, { kits, broken }: OfferedKits, at: FieldPath): Kit {
   const kit = kits.find((one) => one.slug === name);
   if (kit) return kit;
-  const allowed = say.frontAKit({ kits: kits.map((one) => one.slug).join(", ") });
+  const allowed = say.frontAKit({ kits: nameList(kits.map((one) => one.slug)) });
   if (broken.includes(name))
     throw problem(at, { given: say.frontKitBroken({ kit: name }), allowed, remedy: say.frontKitCorrectFirst() });
-  throw problem(at, { given: say.frontGivenText({ value: name }), allowed, remedy: say.frontCorrectName() });
+  throw problem(at, {
+    given: say.frontGivenText({ value: shortValue(name) }),
+    allowed,
+    remedy: say.frontCorrectName(),
+  });
 }

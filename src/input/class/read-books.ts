@@ -83,6 +83,11 @@ function toRow(file: string, head: readonly string[], record: readonly string[],
     );
   const { borderBefore, borderAfter, ...fit } = pick(FIT_COLUMNS);
   const borders = borderBefore !== undefined || borderAfter !== undefined;
+  if (borders && (borderBefore === undefined || borderAfter === undefined)) {
+    const [given, missing] =
+      borderBefore === undefined ? ["borderAfter", "borderBefore"] : ["borderBefore", "borderAfter"];
+    throw tableError(file, line, say.frontBorderAlone({ given, missing }), say.frontBothBorders());
+  }
   const value = {
     ...pick(["seat", "kit", "pace"]),
     book: pick(OF_A_BOOK),

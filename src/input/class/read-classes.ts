@@ -10,6 +10,7 @@ import { problem } from "../files/problem.ts";
 import { entriesIn, readText } from "../files/read-file.ts";
 import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
+import { nameList } from "../files/short.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
 import { readStory } from "../story/read-story.ts";
@@ -113,7 +114,7 @@ function tableText(home: string, base: string, name: string): { readonly file: s
   const found = entries.find((entry) => entry.normalize() === name.normalize());
   if (found === undefined) {
     const tables = entries.filter((entry) => entry.endsWith(".csv"));
-    const allowed = tables.length > 0 ? say.frontTableAmong({ files: tables.join(", ") }) : say.frontTableBeside();
+    const allowed = tables.length > 0 ? say.frontTableAmong({ files: nameList(tables) }) : say.frontTableBeside();
     throw problem(["books"], { given: say.frontFileMissing({ file: name }), allowed, remedy: say.frontAddFile() });
   }
   const file = `${home}/${found}`;

@@ -6,6 +6,7 @@ import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "./file-messa
 import { pathBelow } from "./folders.ts";
 import { type Problem, problem } from "./problem.ts";
 import { entriesIn, readBeginning, readText } from "./read-file.ts";
+import { nameList } from "./short.ts";
 import type { SiteFile } from "./site-file.ts";
 
 /** The folder of a kit and its project. */
@@ -92,7 +93,7 @@ function missing({ base, folder }: KitFolder, name: string, endings: readonly st
   const files = entries.filter((entry) => endings.includes(extname(entry).toLowerCase()));
   return {
     given: say.frontFileMissing({ file: name }),
-    allowed: files.length > 0 ? say.frontFileAmong({ files: files.join(", ") }) : say.frontFileInside(),
+    allowed: files.length > 0 ? say.frontFileAmong({ files: nameList(files) }) : say.frontFileInside(),
     remedy: say.frontAddFile(),
   };
 }

@@ -1,9 +1,9 @@
 import leven from "leven";
 import type { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { shortened } from "../../words/printable.ts";
 import type { KitMessage } from "./message.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
+import { shortValue } from "./short.ts";
 import type { YamlFile } from "./yaml.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -28,9 +28,6 @@ export interface Checked {
 
 /** As many messages about one file are enough to see what is amiss. */
 const MOST_TOLD = 50;
-
-/** Letters of a value that a message shows. */
-const MOST_LETTERS = 200;
 
 /** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
 export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitMessage[] {
@@ -66,7 +63,7 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
   if (given === undefined) return { ...about, given: say.checkNotGiven(), remedy: addRemedy(path, whole) };
   if (typeof given === "string" && issue.code === "too_big")
     return { ...about, given: longWords(given), remedy: say.checkShorten() };
-  const value = shortened(typeof given === "number" ? String(given) : JSON.stringify(given), MOST_LETTERS);
+  const value = shortValue(typeof given === "number" ? asTyped(given) : JSON.stringify(given));
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
 }
 
@@ -75,6 +72,12 @@ const BEGINNING = 40;
 
 function longWords(text: string): string {
   return say.checkGivenLong({ count: text.length, value: JSON.stringify(`${text.slice(0, BEGINNING)}…`) });
+}
+
+/** A number as YAML writes it. */
+function asTyped(value: number): string {
+  if (Number.isNaN(value)) return ".nan";
+  return Number.isFinite(value) ? String(value) : `${value < 0 ? "-" : ""}.inf`;
 }
 
 function addRemedy(path: readonly PropertyKey[], whole: string): string {
@@ -88,8 +91,8 @@ function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly Prope
   return {
     file,
     ...yaml.placeOf(path, key),
-    field: fieldIn(whole, [...path, shortened(key, MOST_LETTERS)]),
-    given: say.checkUnknownKey({ key: shortened(key, MOST_LETTERS) }),
+    field: fieldIn(whole, [...path, shortValue(key)]),
+    given: say.checkUnknownKey({ key: shortValue(key) }),
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
   };

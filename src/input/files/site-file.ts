@@ -12,6 +12,7 @@ export const FILE_LIMITS = {
   picture: 16,
   motif: 4,
   photo: 64,
+  font: 32,
 } as const;
 
 export type FileKind = keyof typeof FILE_LIMITS;

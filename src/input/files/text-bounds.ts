@@ -15,8 +15,8 @@ export const TEXT = {
   unit: 30,
   currency: 12,
   version: 20,
-  /** A path inside a folder, or a list of ids that is typed in a cell. */
-  path: 200,
+  /** A path inside a folder, as long as disks allow a name, or a list of ids that is typed in a cell. */
+  path: 255,
   address: 500,
   /** The address of the site, which stands on cards with what lies below it. */
   site: 160,

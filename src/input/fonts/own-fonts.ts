@@ -1,15 +1,15 @@
-import { existsSync, lstatSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { NamedFont } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
+import { FileError } from "../files/file-error.ts";
+import { fileAdvice, toldOfFile } from "../files/file-message.ts";
 import { type Advice, problem } from "../files/problem.ts";
+import { entriesIn, readBytes } from "../files/read-file.ts";
+import { nameList } from "../files/short.ts";
+import { FILE_LIMITS } from "../files/site-file.ts";
 import { type FontFile, openFont } from "./font-file.ts";
 
 /** Where fonts stand that a site's settings name. */
 export const FONTS_FOLDER = "content/fonts";
-
-/** Larger than any font of a script, in MB. */
-const LARGEST = 32;
 
 /** A font that the site's settings name. */
 export interface OwnFont {
@@ -31,11 +31,7 @@ export function ownFonts(base: string, named: readonly NamedFont[]): readonly Ow
   const fonts = named.map(({ file, name }, i): OwnFont => {
     const path = `${FONTS_FOLDER}/${file}`;
     const wrong = (given: string): Error => problem(["fonts", i, "file"], adviceOf(base, given));
-    const found = join(base, path);
-    const facts = existsSync(found) ? lstatSync(found) : undefined;
-    if (!facts) throw wrong(say.fontMissing({ file: path }));
-    if (!facts.isFile() || facts.size > LARGEST * 1_000_000) throw wrong(say.fontNoFile({ file: path }));
-    const font = openFont(readFileSync(found));
+    const font = openFont(bytesOf(base, path, wrong));
     if (!font) throw wrong(say.fontNoFont({ file: path }));
     return { name: name ?? font.family, file: path, target: `own-${i + 1}.${font.kind}`, font };
   });
@@ -43,13 +39,25 @@ export function ownFonts(base: string, named: readonly NamedFont[]): readonly Ow
   return fonts;
 }
 
+function bytesOf(base: string, file: string, wrong: (given: string) => Error): Buffer {
+  try {
+    return readBytes({ base, file, kind: "font", home: FONTS_FOLDER });
+  } catch (error) {
+    if (!(error instanceof FileError)) throw error;
+    if (error.fault.kind === "missing") throw wrong(say.fontMissing({ file }));
+    throw wrong(say.frontFileIs({ file, what: fileAdvice(error).given }));
+  }
+}
+
 function adviceOf(base: string, given: string): Advice {
-  const folder = join(base, FONTS_FOLDER);
-  const files = existsSync(folder) ? readdirSync(folder).filter((name) => /\.(woff2?|[ot]tf)$/i.test(name)) : [];
+  const entries = toldOfFile(() => entriesIn(base, FONTS_FOLDER)).map(({ name }) => name);
+  const files = entries.filter((name) => /\.(woff2?|[ot]tf)$/i.test(name));
   return {
     given,
     allowed:
-      files.length > 0 ? say.fontFiles({ files: files.join(", "), most: LARGEST }) : say.fontFolder({ most: LARGEST }),
+      files.length > 0
+        ? say.fontFiles({ files: nameList(files), most: FILE_LIMITS.font })
+        : say.fontFolder({ most: FILE_LIMITS.font }),
     remedy: say.fontDoAdd(),
   };
 }

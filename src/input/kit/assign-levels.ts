@@ -2,6 +2,7 @@ import type { Level } from "../../core/kit/kit.ts";
 import type { LevelMap, LevelShape } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import { type Problem, ProblemError } from "../files/problem.ts";
+import { nameList, shortValue } from "../files/short.ts";
 import type { PaintedShape, SvgPicture } from "../svg/svg-picture.ts";
 
 /** Which ids belong to which level, as the front matter states it. */
@@ -67,9 +68,9 @@ function strangeLevel(name: string, names: readonly string[]): Problem {
 }
 
 function strangeId(id: string, picture: SvgPicture): Omit<Problem, "at"> {
-  const ids = [...picture.ids.keys()].map((one) => `#${one}`).join(", ");
+  const ids = nameList([...picture.ids.keys()].map((one) => `#${one}`));
   return {
-    given: say.frontId({ id }),
+    given: say.frontId({ id: shortValue(id) }),
     allowed: ids === "" ? say.frontPictureNoIds() : say.frontPictureIds({ ids }),
     remedy: say.frontGiveId(),
   };
@@ -81,7 +82,7 @@ function withoutLevel({ element, ids, line }: PaintedShape, file: string): Probl
     given:
       ids.length === 0
         ? say.frontShapeUnnamed({ element })
-        : say.frontShapeNoLevel({ element, ids: ids.map((id) => `#${id}`).join(", ") }),
+        : say.frontShapeNoLevel({ element, ids: nameList(ids.map((id) => `#${id}`)) }),
     allowed: say.frontShapesBelong(),
     remedy: say.frontNameShape(),
   };

@@ -9,6 +9,9 @@ export type ElementRole =
   | { readonly kind: "noted"; readonly message: () => string }
   | { readonly kind: "refused"; readonly message: () => string };
 
+/** Letters of a name that a message shows. */
+const MOST_LETTERS = 60;
+
 /** Elements that draw nothing where they stand. */
 const IDLE =
   "defs symbol title desc metadata style linearGradient radialGradient meshgradient hatch solidcolor stop pattern " +
@@ -40,5 +43,5 @@ export function roleOf(element: Element): ElementRole {
 }
 
 function refusal(name: string): () => string {
-  return () => (name === "svg" ? say.pictureInnerSvg() : say.pictureUndrawn({ name }));
+  return () => (name === "svg" ? say.pictureInnerSvg() : say.pictureUndrawn({ name: name.slice(0, MOST_LETTERS) }));
 }

@@ -24,7 +24,8 @@ export interface SvgDocument {
  *
  * @throws PictureError for malformed XML, a root other than SVG's, ids used twice and faults in style sheets
  */
-export function parseSvgDocument(text: string): SvgDocument {
+export function parseSvgDocument(file: string): SvgDocument {
+  const text = file.replace(/^\uFEFF/, "");
   refuseEncoding(text);
   surveyXml(text);
   const document = parseXml(text);

@@ -9,14 +9,18 @@ export interface Foot {
   readonly guide: string | undefined;
   /** Address of the glossary as the page links to it. */
   readonly glossary: string;
+  /** Address of the licences' texts as the page links to them. */
+  readonly licences: string;
   /** Address of the feed as the page links to it; undefined where the site has none. */
   readonly feed: string | undefined;
 }
 
-export function footPart({ summary, author, guide, glossary, feed }: Foot): Html {
+export function footPart({ summary, author, guide, glossary, licences, feed }: Foot): Html {
   const name = author && (author.url ? html`<a href="${author.url}">${author.name}</a>` : author.name);
   const feedLink = feed !== undefined && html`<a href="${feed}">${say.siteFeed()}</a>`;
   const guideLink = guide !== undefined && html`<a href="${guide}">${say.guideTitle()}</a>`;
-  const links = [name, guideLink, html`<a href="${glossary}">${say.glossaryTitle()}</a>`, feedLink].filter(Boolean);
+  const glossaryLink = html`<a href="${glossary}">${say.glossaryTitle()}</a>`;
+  const licencesLink = html`<a href="${licences}">${say.licencesLink()}</a>`;
+  const links = [name, guideLink, glossaryLink, feedLink, licencesLink].filter(Boolean);
   return html`<footer class="foot"><p>${summary} ${say.siteFoot()}</p><p>${links.map((link, i) => html`${i > 0 && " · "}${link}`)}</p></footer>`;
 }

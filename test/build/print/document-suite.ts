@@ -1,4 +1,5 @@
-import { readFileSync } from "node:fs";
+import { cpSync, readFileSync, rmSync } from "node:fs";
+import { join } from "node:path";
 import {
   PDFArray,
   PDFDict,
@@ -201,9 +202,14 @@ export function documentSuite(printed: () => Printed): void {
       }
     });
 
-    it("is refused for a kit that does not fit its sheet, and leaves what was built", () => {
+    it("is refused for what does not fit its sheet, and leaves what was built", () => {
       const before = project.list("dist");
-      project.write(path, project.read(path).replace(/^title: .*$/m, `title: ${"Leporello".repeat(25)}`));
+      // A style that lets a title run out of its sheet.
+      rmSync(join(project.folder, "layouts"));
+      cpSync(join(import.meta.dirname, "../../../layouts"), join(project.folder, "layouts"), { recursive: true });
+      const styles = "layouts/styles/print.css";
+      project.write(styles, `${project.read(styles)}.cover h1 { white-space: nowrap; }\n`);
+      project.write(path, project.read(path).replace(/^title: .*$/m, `title: ${"Leporello ".repeat(12)}`));
       const run = build();
       expect(run.code).toBe(1);
       expect(run.stderr).toMatch(/tall\/packet\/index\.html: would not print at true scale/);

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { PDFDict, PDFDocument, PDFName } from "@cantoo/pdf-lib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -18,9 +18,6 @@ describe("texts as long as they may be", () => {
   let built: ReturnType<Project["build"]>;
   beforeAll(async () => {
     project = makeProject({ kits: [] });
-    const plain = "content/classes/classes.11tydata.js";
-    const data = join(import.meta.dirname, "../../..", plain);
-    if (existsSync(data)) project.write(plain, readFileSync(data, "utf8"));
     writeExtremes(project);
     built = project.build({ LEAFLIGHT_SITE_URL: ADDRESS });
     if (built.code !== 0) throw new Error(built.stderr);

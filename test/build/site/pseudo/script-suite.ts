@@ -31,7 +31,7 @@ export function scriptSuite(served: () => { readonly host: Host; readonly browse
     const state = () => textOf(page, "[data-refit-state]", /«/);
 
     it.each([
-      ["harbour-moon", "leaves=230&thick=27&last=450&depths=2l_3l_5l", "leaves=90&thick=11&last=178"],
+      ["harbour-moon", "leaves=230&thick=27&last=450&depths=2_3", "leaves=90&thick=11&last=178"],
       ["little-gull", "leaves=128&thick=14.2&last=250&read=rtl", "height=104"],
     ])(
       "a kit's page: %s with a book that fits, one that does not, and one that cannot be read",
