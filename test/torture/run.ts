@@ -43,7 +43,7 @@ const chosen = TRIALS.filter(({ name }) => positionals.length === 0 || positiona
 for (const [i, { name, run }] of chosen.entries()) {
   const began = performance.now();
   // One trial leaves time for those after it.
-  const share = began + Math.max(0, until - began) / Math.min(2, chosen.length - i);
+  const share = began + Math.max(0, until - began) * (i + 1 < chosen.length ? 0.6 : 1);
   const bench: Bench = {
     random: randomFrom(Number(values.seed)),
     goesOn: () => performance.now() < share,

@@ -44,6 +44,8 @@ export async function printEach(
   done: (job: PrintJob, pdf: Uint8Array) => void,
 ): Promise<void> {
   let press = await startPress(printing);
+  // What holds for the first browser was told of it.
+  const again = { ...printing, note: () => undefined };
   try {
     for (const job of jobs) {
       let raw: Uint8Array;
@@ -52,7 +54,7 @@ export async function printEach(
       } catch (error) {
         if (!(error instanceof BrowserError && error.died)) throw error;
         await press.started.close();
-        press = await startPress(printing);
+        press = await startPress(again);
         raw = await printOne(press, job, printing);
       }
       done(job, await finished(raw, job, printing));
