@@ -36,7 +36,11 @@ const INSIDE_LIBRARIES = new RegExp(
     "localMin|pathOut|intersectList|actives|minimaList|deltaCallback|joinOutrecPaths|deleteFromAEL|swapPositionsInAEL",
     "horzSegList|horzJoinList|scanlineList|joinWith|usingPolytree|reverseSolution|addOutPt|addLocalM(in|ax)Poly|fillrule",
     "isHotEdge\\w*|isHorizontal\\w*|_dirty|_allowRotation|allowRotation|_currentBinIndex|freeRects|updateBinSize",
-    "verticalExpand|setDirty|addArray|pruneFreeList|exclusiveTag",
+    "verticalExpand|setDirty|addArray|pruneFreeList|exclusiveTag|isSortedMinimaList|getClosestPtOnSegment|path1InsidePath2",
+    "executeInternal|clearSolutionOnly|preserveCollinear|isAlmostZero|polytype|nextVertex|pathsReversed|groupList",
+    "intersectEdges|updateEdgeIntoAEL|scanlineSet|currentLocMin|getRealOutRec|useScanlineArray|scanlineHeap|isJoined",
+    "recursiveCheckOwners|isMaxima|insertScanline|checkJoinRight|isFront|checkJoinLeft|lowestPathIdx|hasOpenPaths|stepSin",
+    "checkSplitOwner|getPolyType|scanlineArr|duplicateOp|getLineIntersectPt|buildPath|setSides|isOpenEnd|inPaths",
   ].join("|")})$`,
 );
 
