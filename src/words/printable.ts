@@ -1,9 +1,15 @@
 /** What a terminal or a reader's eye would obey rather than show: controls, marks that turn the direction, halves of letters. */
 const UNSEEN = /[\p{Cc}\u061c\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]|\p{Cs}/gu;
 
-/** A text from outside as it can be shown: what would not be seen stands as its code, `\u001b`; lines stay where `lines` says so. */
+/** The marks that a message of ours puts around words of another direction. */
+const ISOLATES = /[\u2068\u2069]/g;
+
+/**
+ * A text from outside as it can be shown: what would not be seen stands as its code, `\u001b`; lines stay where `lines` says so.
+ * Marks around words of another direction go: who tells the text puts them again.
+ */
 export function printable(text: string, lines = false): string {
-  return text.replace(UNSEEN, (sign) => (lines && sign === "\n" ? sign : codeOf(sign)));
+  return text.replace(ISOLATES, "").replace(UNSEEN, (sign) => (lines && sign === "\n" ? sign : codeOf(sign)));
 }
 
 function codeOf(sign: string): string {

@@ -117,7 +117,7 @@ describe("what a page says of itself", () => {
     expect(html).toContain('<a href="#versions">Version 1.2</a>, <time datetime="2026-10-03">3 October 2026</time>');
     expect(html).toContain('rel="license">MIT</a>');
     expect(html).toMatch(
-      /<a href="https:\/\/example\.org\/[^"]+" rel="noopener external">Film of the first batch<\/a>/,
+      /<a href="https:\/\/example\.org\/[^"]+" rel="noopener external" dir="auto">Film of the first batch<\/a>/,
     );
     expect(html).toContain("opens example.org");
     expect(html).not.toMatch(/<(iframe|video|embed|object)\b/);

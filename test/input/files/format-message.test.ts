@@ -20,6 +20,10 @@ describe("formatMessage(message)", () => {
     );
   });
 
+  it("has no use for marks around words of another direction", () => {
+    expect(formatMessage({ ...MESSAGE, given: "a \u2068שלום\u2069 b" })).toMatch(/a שלום b/);
+  });
+
   it("keeps letters of all scripts as they are", () => {
     const given = "Mond über dem Hafen, Ночь, 夜, 🌙";
     expect(formatMessage({ ...MESSAGE, given })).toContain(given);
