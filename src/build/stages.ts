@@ -77,7 +77,7 @@ export const STAGES: readonly Stage[] = [
     reads: ["src", "layouts", "content"],
     makes: ["assets/scripts/**", LICENCES],
     serving: "same",
-    run: async ({ base, output }) => writeLicences(base, output, await bundleScripts(output, currentLibrary())),
+    run: async ({ output }) => writeLicences(output, await bundleScripts(output, currentLibrary())),
   },
   {
     name: "kit files",

@@ -2898,8 +2898,6 @@ export const licencesPackage = (args: { readonly name: Word; readonly version: W
 export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
 /** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
-/** The font {file} is in no package that is installed. Run npm ci, and build again. */
-export const licencesNoFont = (args: { readonly file: Word }): string => say("licences-no-font", args);
 /** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
 export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
 /** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */

@@ -8,4 +8,3 @@ licences-package = { $name } { $version } ({ $licence })
 # Told by a build.
 licences-refused = The site would hold { $name } { $version }, whose licence is “{ $licence }”. Only these licences are allowed: { $allowed }. Use another package, or add the licence to src/build/licences/allowed.ts.
 licences-no-text = The site would hold { $name } { $version }, which has no file with the text of its licence. Use another version of it, or another package.
-licences-no-font = The font { $file } is in no package that is installed. Run npm ci, and build again.

@@ -1,8 +1,9 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import * as say from "../../words/messages.ts";
+import { facesFor } from "../fonts/faces.ts";
 import { type PackageLicence, packageLicence } from "./package-licence.ts";
-import { packagesOf, packagesOfFonts } from "./reached.ts";
+import { packagesOf } from "./reached.ts";
 
 /** Below the site. */
 export const LICENCES = "licences.txt";
@@ -11,13 +12,11 @@ const RULE = "=".repeat(72);
 
 /**
  * Writes the terms of all that a built site holds of others: fonts, and the packages that the bundled `scripts` (their source
- * files) come from. `base` is the project's folder. @throws BuildError where one of them may not be passed on
+ * files) come from. @throws BuildError where one of them may not be passed on
  */
-export function writeLicences(base: string, output: string, scripts: readonly string[]): void {
-  const folders = [
-    ...packagesOf(scripts),
-    ...packagesOfFonts(base, join(output, "assets/fonts"), join(base, "content")),
-  ];
+export function writeLicences(output: string, scripts: readonly string[]): void {
+  const faces = [...facesFor("site"), ...facesFor("print")].map(({ source }) => source);
+  const folders = packagesOf([...scripts, ...faces]);
   const own = readFileSync(join(import.meta.dirname, "../../../LICENSE"), "utf8");
   writeFileSync(join(output, LICENCES), licencesText(own, folders.map(packageLicence)));
 }

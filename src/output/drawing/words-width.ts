@@ -8,7 +8,7 @@ const OTHER = /[^\0-\u02af]/g;
 /** About how wide words are drawn, in the unit of the letters' height. Usual words have a wide letter in ten, which narrow ones make up for. */
 export function wordsWidth(words: string, size: number): number {
   const { length } = words;
-  const more = 0.41 * count(words, WIDE) + 0.12 * count(words, OTHER) - 0.1 * length - 0.5;
+  const more = 0.41 * count(words, WIDE) + 0.14 * count(words, OTHER) - 0.1 * length - 0.5;
   return (length * LETTER + Math.max(0, more)) * size;
 }
 

@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { BuildError } from "../../../src/build/errors/build-error.ts";
 import { ALLOWED_LICENCES, isAllowed } from "../../../src/build/licences/allowed.ts";
 import { packageLicence } from "../../../src/build/licences/package-licence.ts";
-import { packagesOf, packagesOfFonts } from "../../../src/build/licences/reached.ts";
+import { packagesOf } from "../../../src/build/licences/reached.ts";
 import { licencesText, writeLicences } from "../../../src/build/licences/write-licences.ts";
 
 let base: string;
@@ -80,7 +80,7 @@ describe("packageLicence(folder)", () => {
   });
 });
 
-describe("packagesOf(files), packagesOfFonts(base, fonts, own)", () => {
+describe("packagesOf(files)", () => {
   it("finds each package once, with scope and nested", () => {
     const files = [
       "src/a.ts",
@@ -94,23 +94,9 @@ describe("packagesOf(files), packagesOfFonts(base, fonts, own)", () => {
       join(process.cwd(), "node_modules/one/node_modules/three"),
     ]);
   });
-
-  it("finds a font by what is in it, and knows a maker's own", () => {
-    const folder = install("@fontsource/face", "OFL-1.1", { LICENSE: "x", "files/face-400.woff2": "face" });
-    mkdirSync(join(base, "fonts"));
-    writeFileSync(join(base, "fonts/renamed.woff2"), "face");
-    expect(packagesOfFonts(base, join(base, "fonts"), join(base, "content"))).toEqual([folder]);
-    writeFileSync(join(base, "fonts/own.woff2"), "own");
-    expect(() => packagesOfFonts(base, join(base, "fonts"), join(base, "content"))).toThrow(
-      /own\.woff2 is in no package/,
-    );
-    mkdirSync(join(base, "content"));
-    writeFileSync(join(base, "content/mine.woff2"), "own");
-    expect(packagesOfFonts(base, join(base, "fonts"), join(base, "content"))).toEqual([folder]);
-  });
 });
 
-describe("licencesText(own, packages), writeLicences(base, output, scripts)", () => {
+describe("licencesText(own, packages), writeLicences(output, scripts)", () => {
   const one = { name: "one", version: "1.0.0", licence: "MIT", text: "Terms of one" };
   const two = { name: "two", version: "2.0.0", licence: "ISC", text: "Terms of two" };
 
@@ -126,7 +112,7 @@ describe("licencesText(own, packages), writeLicences(base, output, scripts)", ()
 
   it("writes the file below the site, in UTF-8", () => {
     const folder = install("one", "MIT", { LICENSE: "© Ünï" });
-    writeLicences(base, base, [join(folder, "index.js")]);
+    writeLicences(base, [join(folder, "index.js")]);
     expect(readFileSync(join(base, "licences.txt"), "utf8")).toContain("one 1.2.3 (MIT)\n\n© Ünï");
   });
 });
