@@ -20,19 +20,22 @@ export interface Tally {
   printed: number;
 }
 
+/** How many sites are tried and printed; another seed than the tests', and whether there is time for more. */
+interface Comparison {
+  readonly sites: number;
+  readonly print: number;
+  readonly seed?: number;
+  readonly goesOn?: () => boolean;
+}
+
 /**
  * Feeds random sites to the check, and those that pass to the stages of a build; the first `print` of these are printed, too.
  * @throws Error where the check fails in another way than with messages, or a build stops after it passed
  */
-export async function compareCheckAndBuild({
-  sites,
-  print,
-}: {
-  readonly sites: number;
-  readonly print: number;
-}): Promise<Tally> {
+export async function compareCheckAndBuild({ sites, print, seed, goesOn }: Comparison): Promise<Tally> {
   const tally: Tally = { tried: 0, built: 0, printed: 0 };
   const property = fc.asyncProperty(randomSites, async (files) => {
+    if (goesOn?.() === false) return;
     tally.tried += 1;
     const base = writeSite(files);
     try {
@@ -48,7 +51,7 @@ export async function compareCheckAndBuild({
       rmSync(base, { recursive: true, force: true });
     }
   });
-  await fc.assert(property, { numRuns: sites, endOnFailure: true });
+  await fc.assert(property, { numRuns: sites, endOnFailure: true, ...(seed === undefined ? {} : { seed }) });
   return tally;
 }
 

@@ -1,10 +1,12 @@
 import { parseArgs } from "node:util";
 import "../english.ts";
+import { seeded } from "../oracle/random-shapes.ts";
 import { breakBrowsers, loseBrowser } from "./browsers.ts";
 import { damageCaches } from "./caches.ts";
 import { fillDisk, lockFiles } from "./disk.ts";
 import { killBuilds, killSwaps } from "./kills.ts";
-import { type Bench, randomFrom, type Trial } from "./trial.ts";
+import { tryRandomSites } from "./random-sites.ts";
+import type { Bench, Trial } from "./trial.ts";
 import { buildTwice } from "./two-builds.ts";
 import { twoStates } from "./two-states.ts";
 
@@ -27,11 +29,12 @@ const TRIALS: readonly Trial[] = [
       states.project.remove();
     },
   },
+  { name: "random sites", run: (bench) => tryRandomSites(1000, bench) },
 ];
 
 /**
  * `npm run torture -- [names of trials] [--seed 1]`: kills builds, fills disks, locks files, damages what is kept and breaks
- * browsers, and holds after each that dist is whole and nothing is left behind.
+ * browsers, and holds after each that dist is whole and nothing is left behind; then feeds random sites to check and build.
  */
 const { values, positionals } = parseArgs({
   options: { seed: { type: "string", default: String(Math.floor(Math.random() * 1e9)) } },
@@ -45,7 +48,7 @@ for (const [i, { name, run }] of chosen.entries()) {
   // One trial leaves time for those after it.
   const share = began + Math.max(0, until - began) * (i + 1 < chosen.length ? 0.6 : 1);
   const bench: Bench = {
-    random: randomFrom(Number(values.seed)),
+    random: seeded(Number(values.seed)),
     goesOn: () => performance.now() < share,
     say: (line) => console.log(`  ${line}`),
   };
