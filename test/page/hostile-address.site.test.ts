@@ -2,6 +2,7 @@ import type { Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type OpenedSite, openSite } from "../site/shared-site.ts";
 import { newReader, settled, visit } from "../site/visit.ts";
+import { timeTurns } from "./turns.ts";
 
 let site: OpenedSite;
 
@@ -163,15 +164,5 @@ function watchTasks(): void {
   new PerformanceObserver((list) => tasks.push(...list.getEntries().map((entry) => entry.duration))).observe({
     type: "longtask",
     buffered: true,
-  });
-}
-
-/** Runs in the page: how long a turn of a loop takes, ms. */
-function timeTurns(): number[] {
-  return Array.from({ length: 15 }, () => {
-    const start = performance.now();
-    let sum = 0;
-    for (let i = 1; i < 400_000; i += 1) sum += Math.sin(i) / Math.sqrt(i);
-    return performance.now() - start + (Number.isNaN(sum) ? 1 : 0);
   });
 }

@@ -1,14 +1,15 @@
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, inject, it } from "vitest";
+import { seeded } from "../../oracle/random-shapes.ts";
 import { makeProject, PACKETS } from "../../site/project.ts";
 import { damageCaches } from "../../torture/caches.ts";
 import { killBuilds } from "../../torture/kills.ts";
-import { type Bench, randomFrom } from "../../torture/trial.ts";
+import type { Bench } from "../../torture/trial.ts";
 import { buildTwice } from "../../torture/two-builds.ts";
 import { type TwoStates, twoStates } from "../../torture/two-states.ts";
 
 /** The same moments today and tomorrow; `npm run torture` takes others, and more of them. */
-const BENCH: Bench = { random: randomFrom(1), goesOn: () => true, say: () => undefined };
+const BENCH: Bench = { random: seeded(1), goesOn: () => true, say: () => undefined };
 
 describe.skipIf(process.platform !== "linux")("builds in a bad world", () => {
   let states: TwoStates;

@@ -5,6 +5,7 @@ import { PAGES, TYPED } from "../../benchmark/scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "../../benchmark/sizes.ts";
 import { typeFigures } from "../../benchmark/typing.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { timeTurns } from "../turns.ts";
 
 /** Pages that fetch what fits them to a reader's book only for her. */
 const FITS_ANEW = /^kits\/[^/]+\/(index|packet\/.*)\.html$/;
@@ -47,13 +48,3 @@ describe("a key press in the fit panel at 200 leaves", () => {
     expect(middleAndMost(computed).median).toBeLessThan(MOST_TURNS * middleAndMost(turns).median);
   });
 });
-
-/** Runs in the page: how long a turn of a loop takes, ms, fifteen times; about as long as a computation at the key. */
-function timeTurns(): number[] {
-  return Array.from({ length: 15 }, () => {
-    const start = performance.now();
-    let sum = 0;
-    for (let i = 1; i < 400_000; i += 1) sum += Math.sin(i) / Math.sqrt(i);
-    return performance.now() - start + (Number.isNaN(sum) ? 1 : 0);
-  });
-}
