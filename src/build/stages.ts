@@ -59,9 +59,9 @@ export const STAGES: readonly Stage[] = [
     makes: ["**/*.html", "bundle/**"],
     serving: "by Eleventy",
     run: async ({ output }) => {
-      const eleventy = new Eleventy(undefined, output, { configPath: ".eleventy.js" });
+      const eleventy = new Eleventy(undefined, output, { configPath: ".eleventy.js", quietMode: true });
       // What fails in it is told by the command, without a trace.
-      eleventy.disableLogger();
+      eleventy.logger.overrideLogger({ log: () => {}, info: () => {}, warn: () => {}, error: () => {} });
       await eleventy.write();
     },
   },

@@ -1,7 +1,9 @@
 declare module "@11ty/eleventy" {
   export default class Eleventy {
-    constructor(input: string | undefined, output: string, options: { configPath?: string });
-    disableLogger(): void;
+    constructor(input: string | undefined, output: string, options: { configPath?: string; quietMode?: boolean });
+    readonly logger: {
+      overrideLogger(logger: Readonly<Record<"log" | "info" | "warn" | "error", (line: string) => void>>): void;
+    };
     write(): Promise<unknown>;
   }
 }

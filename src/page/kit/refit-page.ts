@@ -139,7 +139,12 @@ class RefitPage {
       clearTimeout(this.#timer);
       this.#settle = undefined;
       this.#paint(data, "all");
-      performance.mark("fit settled");
+      const view = this.#view;
+      // A task of its own: with thousands of leaves each takes a while.
+      this.#timer = setTimeout(() => {
+        if (view) this.#pictures.draw(view);
+        performance.mark("fit settled");
+      });
     };
     this.#timer = setTimeout(this.#settle, REST);
     const address = toAddress(refit);
@@ -158,10 +163,7 @@ class RefitPage {
     }
     this.#view = result.view;
     for (const { part, text } of filled) part.innerHTML = text;
-    if (reach === "all") {
-      showOwnBook(result.view);
-      this.#pictures.draw(result.view);
-    }
+    if (reach === "all") showOwnBook(result.view);
     carryBook(toAddress(this.#refit));
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
