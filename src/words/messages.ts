@@ -2148,7 +2148,7 @@ export const frontShapesBelong = (): string => say("front-shapes-belong");
 export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
-/** nothing of level “{level}” shows: {shapes} cover it. Put its shapes behind them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+/** nothing of level “{level}” shows: it lies behind {shapes}. Put its shapes after them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
 export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
 /** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
 export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);

@@ -127,7 +127,7 @@ front-shapes-belong = every painted shape belongs to a level, by its own id or a
 front-name-shape = name its id in picture.levels, move it into a named group, or give it no fill
 front-level-empty = level "{ $level }" has no painted shape
 # $shapes: elements that lie over it, as a list.
-front-level-covered = nothing of level “{ $level }” shows: { $shapes } cover it. Put its shapes behind them in the file, as later ones lie on top
+front-level-covered = nothing of level “{ $level }” shows: it lies behind { $shapes }. Put its shapes after them in the file, as later ones lie on top
 front-level-outside = nothing of level “{ $level }” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger
 front-level-tiny = nothing of level “{ $level }” shows: its shapes are too small
 front-level-over = level “{ $level }” reaches out of the picture’s frame with { $shape }: what lies there is not shown

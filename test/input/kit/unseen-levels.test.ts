@@ -27,7 +27,7 @@ describe("levels that a picture does not show", () => {
   it("are told with the elements that cover them, and the line", () => {
     const covered = `<rect id="middle" x="20" y="20" width="10" height="10"/>\n${NEAR}`;
     expect(notes(covered)).toEqual([
-      expect.stringMatching(/picture\.svg:2: nothing of level “middle” shows: <rect> #near \(line 3\) cover it/),
+      expect.stringMatching(/picture\.svg:2: nothing of level “middle” shows: it lies behind <rect> #near \(line 3\)/),
     ]);
   });
 
