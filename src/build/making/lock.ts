@@ -54,8 +54,11 @@ function takeFree(folder: string, lock: string): boolean {
     return true;
   } catch (error) {
     rmSync(ready, { recursive: true, force: true });
-    // Systems differ in how they refuse to put a folder in the place of one that is not empty.
-    if (/^(ENOTEMPTY|EEXIST|EPERM|EACCES)$/.test(codeOf(error)) && namesIn(lock) !== undefined) return false;
+    const code = codeOf(error);
+    // Another's; it may be let go in this very moment.
+    if (code === "ENOTEMPTY" || code === "EEXIST") return false;
+    // Some systems refuse in this way to put a folder in the place of one that is not empty.
+    if ((code === "EPERM" || code === "EACCES") && namesIn(lock) !== undefined) return false;
     throw error;
   }
 }
