@@ -406,6 +406,20 @@ export const checkMore = (args: { readonly count: number }): string => say("chec
 export const checkProgramFault = (args: { readonly fault: Word; readonly file: Word }): string => say("check-program-fault", args);
 /** Leaflight itself failed: {fault}. This is no fault of yours; please report it. */
 export const checkProgramFaultUnwritten = (args: { readonly fault: Word }): string => say("check-program-fault-unwritten", args);
+/** {folder}: a draft, left out of the site; npm run check -- {kit} checks it */
+export const checkDraft = (args: { readonly folder: Word; readonly kit: Word }): string => say("check-draft", args);
+/** {folder}: left out, as it holds no index.md yet */
+export const checkNoKitYet = (args: { readonly folder: Word }): string => say("check-no-kit-yet", args);
+/** These are the kits that were asked for, and no classes; npm run build makes the whole site. */
+export const checkPartOfSite = (): string => say("check-part-of-site");
+/** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
+export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
+/** No kit has the folder content/kits/{kit}. There are: {kits}. — $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name. */
+export const askedKit = (args: { readonly kit: Word; readonly kits: Word }): string => say("asked-kit", args);
+/** No kit has the folder content/kits/{kit}. Did you mean {meant}? */
+export const askedKitMeant = (args: { readonly kit: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
+/** No kit has the folder content/kits/{kit}; there are none yet. Begin one with npm run new. */
+export const askedNoKits = (args: { readonly kit: Word }): string => say("asked-no-kits", args);
 /** note  {note} */
 export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
 /** Nothing was built; dist is as it was. */
@@ -914,6 +928,8 @@ export const fieldKit = (): string => say("field-kit");
 export const fieldKitTitle = (): string => say("field-kit-title");
 /** One line for the catalogue. */
 export const fieldKitSummary = (): string => say("field-kit-summary");
+/** Whether it is a draft: left out of the site, but shown by npm start. */
+export const fieldKitDraft = (): string => say("field-kit-draft");
 /** Units of page and packet. */
 export const fieldUnits = (): string => say("field-units");
 /** Share added to tape and string for waste. */
@@ -2222,6 +2238,10 @@ export const frontClassKit = (args: { readonly kits: Word }): string => say("fro
 export const frontKitBroken = (args: { readonly kit: Word }): string => say("front-kit-broken", args);
 /** correct the kit first */
 export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
+/** the kit "{kit}" is a draft, or holds no index.md yet */
+export const frontKitDraft = (args: { readonly kit: Word }): string => say("front-kit-draft", args);
+/** take draft out of its front matter when it is ready, or name another kit */
+export const frontKitPublish = (): string => say("front-kit-publish");
 /** seat {seat} has a book here and in {table} */
 export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
 /** one book per seat */
