@@ -2968,13 +2968,13 @@ export const newOneFolder = (args: { readonly folders: Word }): string => say("n
 export const newOnePicture = (args: { readonly options: Word }): string => say("new-one-picture", args);
 /** There is no outline {given}. There are: {outlines}. */
 export const newOutline = (args: { readonly given: Word; readonly outlines: Word }): string => say("new-outline", args);
-/** The book {given} cannot be used. Allowed is “height x width x thickness” of its leaves, such as "198 x 126 x 21" or "7 3/4 x 5 x 7/8 in". */
+/** The book {given} cannot be used. Allowed is height x width x thickness of its leaves, such as 198x126x21 or 7.75x5x0.875in. */
 export const newBook = (args: { readonly given: Word }): string => say("new-book", args);
 /** A measured book needs its count of leaves, too: --leaves 180. A leaf is one sheet: two pages. */
 export const newNoLeaves = (): string => say("new-no-leaves");
 /** The leaves {given} cannot be used. Allowed is a whole number from {least} to {most}; a leaf is one sheet: two pages. */
 export const newLeaves = (args: { readonly given: Word; readonly least: Word; readonly most: Word }): string => say("new-leaves", args);
-/** The light {given} cannot be used. Allowed is “diameter x height”, such as "22 x 24" or "7/8 x 1 in". */
+/** The light {given} cannot be used. Allowed is diameter x height, such as 22x24 or 0.875x1in. */
 export const newLight = (args: { readonly given: Word }): string => say("new-light", args);
 /** The units {given} cannot be used. Allowed are mm and in. */
 export const newUnits = (args: { readonly given: Word }): string => say("new-units", args);
@@ -2990,7 +2990,7 @@ export const newFileLarge = (args: { readonly file: Word; readonly most: Word })
 export const newFileKind = (args: { readonly file: Word }): string => say("new-file-kind", args);
 /** There is no icon {given}. Near are: {meant}. — $meant: icons of similar names. */
 export const newIcon = (args: { readonly given: Word; readonly meant: Word }): string => say("new-icon", args);
-/** Say which picture to begin with: --picture moon.svg, --word "Harbour", --outline heart or --icon anchor. — Where nobody can be asked. */
+/** Say which picture to begin with: --picture moon.svg, --word Harbour, --outline heart or --icon anchor. — Where nobody can be asked. */
 export const newNoPicture = (): string => say("new-no-picture");
 /** Nothing was made. */
 export const newGaveUp = (): string => say("new-gave-up");

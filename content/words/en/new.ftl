@@ -9,10 +9,10 @@ new-one-folder = A kit has one folder; given are { $folders }. Put a title or te
 # $options: two or more of --picture, --word, --outline and --icon.
 new-one-picture = A new kit has one picture; given are { $options }. Leave out all but one.
 new-outline = There is no outline { $given }. There are: { $outlines }.
-new-book = The book { $given } cannot be used. Allowed is “height x width x thickness” of its leaves, such as "198 x 126 x 21" or "7 3/4 x 5 x 7/8 in".
+new-book = The book { $given } cannot be used. Allowed is height x width x thickness of its leaves, such as 198x126x21 or 7.75x5x0.875in.
 new-no-leaves = A measured book needs its count of leaves, too: --leaves 180. A leaf is one sheet: two pages.
 new-leaves = The leaves { $given } cannot be used. Allowed is a whole number from { $least } to { $most }; a leaf is one sheet: two pages.
-new-light = The light { $given } cannot be used. Allowed is “diameter x height”, such as "22 x 24" or "7/8 x 1 in".
+new-light = The light { $given } cannot be used. Allowed is diameter x height, such as 22x24 or 0.875x1in.
 new-units = The units { $given } cannot be used. Allowed are mm and in.
 # $kit: the folder’s name.
 new-exists = There is something at content/kits/{ $kit } already. Choose another name: npm run new -- { $kit }-two
@@ -25,7 +25,7 @@ new-file-kind = { $file } is no picture that can be used. Allowed are SVG, PNG, 
 # $meant: icons of similar names.
 new-icon = There is no icon { $given }. Near are: { $meant }.
 # Where nobody can be asked.
-new-no-picture = Say which picture to begin with: --picture moon.svg, --word "Harbour", --outline heart or --icon anchor.
+new-no-picture = Say which picture to begin with: --picture moon.svg, --word Harbour, --outline heart or --icon anchor.
 new-gave-up = Nothing was made.
 new-no-fit = No height was found at which the picture fits this book. The last try says: { $why }
 
