@@ -1,0 +1,19 @@
+import { z } from "zod";
+import * as say from "../../words/messages.ts";
+import { described } from "../files/schema-fields.ts";
+import { TEXT } from "../files/text-bounds.ts";
+
+/** Shapes of a drawing: those with an id, a class or a name, or of a colour. */
+export type Selector = string | { readonly fill: string } | { readonly stroke: string };
+
+const word = z.string().min(1).max(TEXT.path).meta(described(say.selectWord));
+
+const colour = z.string().min(1).max(60).meta(described(say.selectColour));
+
+const selector = z.union([word, z.strictObject({ fill: colour }), z.strictObject({ stroke: colour })]);
+
+/** One or several of them, always as a list. */
+export const selection = z
+  .union([selector, z.array(selector).min(1).max(500)])
+  .transform((given): readonly Selector[] => (Array.isArray(given) ? given : [given]))
+  .meta(described(say.selectShapes));
