@@ -2904,7 +2904,7 @@ export const layerPiece = (): string => say("layer-piece");
 export const layerJoin = (): string => say("layer-join");
 /** What is cut out of the layer, placed in the same box. */
 export const layerCut = (): string => say("layer-cut");
-/** The middle of the layer: from the left and from the top of the box: [60, 70] or ["50 %", "30 %"]. */
+/** The middle of the layer: from the left and from the top of the box: [60, 70] or ["50%", "30%"]. */
 export const layerAt = (): string => say("layer-at");
 /** the middle of the box */
 export const layerAtUsual = (): string => say("layer-at-usual");
@@ -2922,7 +2922,7 @@ export const layerSideUsual = (): string => say("layer-side-usual");
 export const layerTurn = (): string => say("layer-turn");
 /** true turns left and right around. */
 export const layerMirror = (): string => say("layer-mirror");
-/** {about} A length in the box: mm from {least} to {most}, text with a unit, or a share such as "50 %". — $about: a sentence about the field. */
+/** {about} A length in the box: mm from {least} to {most}, text with a unit, or a share such as "50%". — $about: a sentence about the field. */
 export const layerSpan = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("layer-span", args);
 /** A ring. */
 export const outlineRing = (): string => say("outline-ring");
@@ -3000,7 +3000,7 @@ export const lettersSpacingUsual = (): string => say("letters-spacing-usual");
 export const lettersArc = (): string => say("letters-arc");
 /** 0, straight */
 export const lettersArcUsual = (): string => say("letters-arc-usual");
-/** given {value}, which is {percent} %, outside {least} to {most} % */
+/** given {value}, which is {percent}%, outside {least} to {most}% */
 export const checkGivenShare = (args: { readonly value: Word; readonly percent: Word; readonly least: Word; readonly most: Word }): string => say("check-given-share", args);
 /** no source: nothing says what to draw — $key: a key as it is typed, such as width. */
 export const layerNoSource = (): string => say("layer-no-source");

@@ -27,7 +27,7 @@ layer-layer = A layer: a level, one source (file, text or an outline), and where
 layer-piece = A source that is joined to a layer or cut out of it: file, text or an outline, and where it stands.
 layer-join = What is joined to the layer, placed in the same box.
 layer-cut = What is cut out of the layer, placed in the same box.
-layer-at = The middle of the layer: from the left and from the top of the box: [60, 70] or ["50 %", "30 %"].
+layer-at = The middle of the layer: from the left and from the top of the box: [60, 70] or ["50%", "30%"].
 layer-at-usual = the middle of the box
 layer-across = From the left of the box.
 layer-down = From the top of the box.
@@ -37,7 +37,7 @@ layer-side-usual = the other side says it; with neither, it fills the box as far
 layer-turn = Degrees by which the layer is turned clockwise.
 layer-mirror = true turns left and right around.
 # $about: a sentence about the field.
-layer-span = { $about } A length in the box: mm from { $least } to { $most }, text with a unit, or a share such as "50 %".
+layer-span = { $about } A length in the box: mm from { $least } to { $most }, text with a unit, or a share such as "50%".
 
 ## Outlines
 
@@ -85,7 +85,7 @@ letters-arc-usual = 0, straight
 
 ## What is wrong with them
 
-check-given-share = given { $value }, which is { $percent } %, outside { $least } to { $most } %
+check-given-share = given { $value }, which is { $percent }%, outside { $least } to { $most }%
 # $key: a key as it is typed, such as width.
 layer-no-source = no source: nothing says what to draw
 layer-one-source = one of { $sources }
