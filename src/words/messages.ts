@@ -2886,6 +2886,210 @@ export const kitSheets = (): string => say("kit-sheets");
 export const kitSheetTooSmall = (args: { readonly parts: Word }): string => say("kit-sheet-too-small", args);
 /** Layers: {layers}, and {check}, a rectangle of {size} to measure before you cut. The 72 dpi variant is for programs that ignore units. — $layers and $check are names of layers as they stand in the files. */
 export const kitFilesText = (args: { readonly layers: Word; readonly check: Word; readonly size: Word }): string => say("kit-files-text", args);
+/** The picture beside index.md, as a path inside the kit folder. */
+export const pictureFieldFile = (): string => say("picture-field-file");
+/** words, an outline or layers are the picture */
+export const pictureFieldFileUsual = (): string => say("picture-field-file-usual");
+/** Which shapes of the file are taken, for one level. */
+export const pictureFieldNames = (): string => say("picture-field-names");
+/** all of them */
+export const pictureFieldNamesUsual = (): string => say("picture-field-names-usual");
+/** The level of it all, by name. */
+export const pictureFieldLevel = (): string => say("picture-field-level");
+/** levels says it, or the first level */
+export const pictureFieldLevelUsual = (): string => say("picture-field-level-usual");
+/** Which shapes belong to which level: a level’s name, and the shapes under it. For words: a level for each line. */
+export const pictureFieldLevels = (): string => say("picture-field-levels");
+/** level says it */
+export const pictureFieldLevelsUsual = (): string => say("picture-field-levels-usual");
+/** Width of the box. Lengths in the layers are mm at this size; the book’s size follows from the fit. */
+export const pictureFieldWidth = (): string => say("picture-field-width");
+/** Height of the box. */
+export const pictureFieldHeight = (): string => say("picture-field-height");
+/** as the picture is drawn; layers need both */
+export const pictureFieldSideUsual = (): string => say("picture-field-side-usual");
+/** An id with its #, a class with its point, or a name: "#rim", ".sea", "Far hills". — An id, a class or a name of shapes in a drawing. */
+export const selectWord = (): string => say("select-word");
+/** A colour, as styles write it: "#c33". */
+export const selectColour = (): string => say("select-colour");
+/** Shapes of the drawing: "#rim", ".sea", a name, { fill: "#c33" } or { stroke: "#c33" }, or a list of these. */
+export const selectShapes = (): string => say("select-shapes");
+/** Layers from front to back, each from one source, placed in the box. */
+export const layerLayers = (): string => say("layer-layers");
+/** A layer: a level, one source (file, text or an outline), and where it stands. */
+export const layerLayer = (): string => say("layer-layer");
+/** A source that is joined to a layer or cut out of it: file, text or an outline, and where it stands. */
+export const layerPiece = (): string => say("layer-piece");
+/** What is joined to the layer, placed in the same box. */
+export const layerJoin = (): string => say("layer-join");
+/** What is cut out of the layer, placed in the same box. */
+export const layerCut = (): string => say("layer-cut");
+/** The middle of the layer: from the left and from the top of the box: [60, 70] or ["50%", "30%"]. */
+export const layerAt = (): string => say("layer-at");
+/** the middle of the box */
+export const layerAtUsual = (): string => say("layer-at-usual");
+/** From the left of the box. */
+export const layerAcross = (): string => say("layer-across");
+/** From the top of the box. */
+export const layerDown = (): string => say("layer-down");
+/** How wide the layer is. With one of width and height it keeps its shape; with both it is stretched. */
+export const layerWidth = (): string => say("layer-width");
+/** How tall the layer is. */
+export const layerHeight = (): string => say("layer-height");
+/** the other side says it; with neither, it fills the box as far as its shape allows */
+export const layerSideUsual = (): string => say("layer-side-usual");
+/** Degrees by which the layer is turned clockwise. */
+export const layerTurn = (): string => say("layer-turn");
+/** true turns left and right around. */
+export const layerMirror = (): string => say("layer-mirror");
+/** {about} A length in the box: mm from {least} to {most}, text with a unit, or a share such as "50%". — $about: a sentence about the field. */
+export const layerSpan = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("layer-span", args);
+/** A ring. */
+export const outlineRing = (): string => say("outline-ring");
+/** How wide the band is. */
+export const outlineRingWidth = (): string => say("outline-ring-width");
+/** A full circle; with width and height, an oval. */
+export const outlineOval = (): string => say("outline-oval");
+/** An arch: straight sides under a bow. */
+export const outlineArch = (): string => say("outline-arch");
+/** How far the bow rises above the straight sides. */
+export const outlineArchRise = (): string => say("outline-arch-rise");
+/** half the width; of a pointed arch, as its sides are equally long */
+export const outlineArchRiseUsual = (): string => say("outline-arch-rise-usual");
+/** Whether the bow is round or pointed. */
+export const outlineArchTop = (): string => say("outline-arch-top");
+/** A heart. */
+export const outlineHeart = (): string => say("outline-heart");
+/** A star. */
+export const outlineStar = (): string => say("outline-star");
+/** How many points it has. */
+export const outlineStarPoints = (): string => say("outline-star-points");
+/** How far the inner corners are from the middle, as a share of the points. */
+export const outlineStarInner = (): string => say("outline-star-inner");
+/** The moon as it is lit; width and height are those of its full disc. */
+export const outlineMoon = (): string => say("outline-moon");
+/** The lit share: 0.1 a thin crescent, 0.5 a half moon, 1 a full moon. */
+export const outlineMoonLit = (): string => say("outline-moon-lit");
+/** The lit side. */
+export const outlineMoonSide = (): string => say("outline-moon-side");
+/** A rectangle. */
+export const outlineRectangle = (): string => say("outline-rectangle");
+/** The radius of round corners. */
+export const outlineCorner = (): string => say("outline-corner");
+/** 0, sharp corners */
+export const outlineCornerUsual = (): string => say("outline-corner-usual");
+/** Ground along the foot of its box. */
+export const outlineGround = (): string => say("outline-ground");
+/** How high it stands, in the middle of its waves. */
+export const outlineGroundHeight = (): string => say("outline-ground-height");
+/** How far its waves rise and fall. */
+export const outlineGroundWave = (): string => say("outline-ground-wave");
+/** 0, a straight edge */
+export const outlineGroundWaveUsual = (): string => say("outline-ground-wave-usual");
+/** How many waves it has. */
+export const outlineGroundWaves = (): string => say("outline-ground-waves");
+/** A border along the edges of its box. */
+export const outlineBorder = (): string => say("outline-border");
+/** How wide the band is. */
+export const outlineBorderWidth = (): string => say("outline-border-width");
+/** Words, or a list of lines. */
+export const lettersText = (): string => say("letters-text");
+/** A line of words, up to {most} letters. */
+export const lettersLine = (args: { readonly most: Word }): string => say("letters-line", args);
+/** literata, source-sans-3, a font of the site’s settings by name, or a font file in the kit folder. */
+export const lettersFont = (): string => say("letters-font");
+/** literata */
+export const lettersFontUsual = (): string => say("letters-font-usual");
+/** How bold the letters are; the nearest weight that the font has is taken. */
+export const lettersWeight = (): string => say("letters-weight");
+/** 600 */
+export const lettersWeightUsual = (): string => say("letters-weight-usual");
+/** How lines stand to each other. */
+export const lettersAlign = (): string => say("letters-align");
+/** centre */
+export const lettersAlignUsual = (): string => say("letters-align-usual");
+/** From line to line, in heights of the letters. */
+export const lettersLineHeight = (): string => say("letters-line-height");
+/** 1.2 */
+export const lettersLineHeightUsual = (): string => say("letters-line-height-usual");
+/** Room between letters, in heights of the letters. */
+export const lettersSpacing = (): string => say("letters-spacing");
+/** 0 */
+export const lettersSpacingUsual = (): string => say("letters-spacing-usual");
+/** Degrees over which the longest line is bent; below 0 it sags. */
+export const lettersArc = (): string => say("letters-arc");
+/** 0, straight */
+export const lettersArcUsual = (): string => say("letters-arc-usual");
+/** given {value}, which is {percent}%, outside {least} to {most}% */
+export const checkGivenShare = (args: { readonly value: Word; readonly percent: Word; readonly least: Word; readonly most: Word }): string => say("check-given-share", args);
+/** no source: nothing says what to draw — $key: a key as it is typed, such as width. */
+export const layerNoSource = (): string => say("layer-no-source");
+/** one of {sources} */
+export const layerOneSource = (args: { readonly sources: Word }): string => say("layer-one-source", args);
+/** add one of them */
+export const layerAddSource = (): string => say("layer-add-source");
+/** {sources} in one */
+export const layerTwoSources = (args: { readonly sources: Word }): string => say("layer-two-sources", args);
+/** keep one, and give the others layers of their own */
+export const layerSplit = (): string => say("layer-split");
+/** "{key}", which belongs to words|a file|a layer|one source|something with a level */
+export const layerForeignKey = (args: { readonly key: Word; readonly owner: Word }): string => say("layer-foreign-key", args);
+/** {source} takes {keys} */
+export const layerForeignAllowed = (args: { readonly source: Word; readonly keys: Word }): string => say("layer-foreign-allowed", args);
+/** remove it, or move it to where it belongs */
+export const layerRemoveKey = (): string => say("layer-remove-key");
+/** both level and levels */
+export const layerBothLevels = (): string => say("layer-both-levels");
+/** level for all, or levels for parts */
+export const layerOneOfLevels = (): string => say("layer-one-of-levels");
+/** the name of a level: {levels} */
+export const layerLevelAllowed = (args: { readonly levels: Word }): string => say("layer-level-allowed", args);
+/** add level */
+export const layerNameLevel = (): string => say("layer-name-level");
+/** a list of levels */
+export const layerLevelsList = (): string => say("layer-levels-list");
+/** a level’s name with its shapes */
+export const layerLevelsMap = (): string => say("layer-levels-map");
+/** a level for each of its {lines} line|its {lines} lines */
+export const layerLevelsOfLines = (args: { readonly lines: number }): string => say("layer-levels-of-lines", args);
+/** name a level for each line */
+export const layerLevelsMatch = (): string => say("layer-levels-match");
+/** width and height of the box, in mm */
+export const layerBoxSides = (): string => say("layer-box-sides");
+/** width or height of the box, in mm */
+export const layerOutlineSide = (): string => say("layer-outline-side");
+/** join, while the layer has several levels */
+export const layerJoinLevels = (): string => say("layer-join-levels");
+/** join with one level */
+export const layerJoinOne = (): string => say("layer-join-one");
+/** state level, or move what is joined into a layer */
+export const layerJoinRemedy = (): string => say("layer-join-remedy");
+/** fewer points: all layers together may have as many as one picture file */
+export const layerPoints = (): string => say("layer-points");
+/** level "{level}", at which the picture has nothing */
+export const layerLevelUndrawn = (args: { readonly level: Word }): string => say("layer-level-undrawn", args);
+/** level "{level}", of which nothing shows */
+export const layerLevelHidden = (args: { readonly level: Word }): string => say("layer-level-hidden", args);
+/** every level but the background shows somewhere */
+export const layerLevelsShow = (): string => say("layer-levels-show");
+/** give a layer level: {level}, or remove the level */
+export const layerDrawLevel = (args: { readonly level: Word }): string => say("layer-draw-level", args);
+/** move its layer further up in the list, or move it into the box */
+export const layerBringForward = (): string => say("layer-bring-forward");
+/** Layer {layer} of the picture shows nowhere: others lie over it, or it lies outside the box. Move it further up in the list, or move it in — $layer: its place in the list, from 1. */
+export const layerHidden = (args: { readonly layer: Word }): string => say("layer-hidden", args);
+/** Layer {layer} of the picture reaches out of its box: what lies there is not shown */
+export const layerOver = (args: { readonly layer: Word }): string => say("layer-over", args);
+/** {length} mm */
+export const outlineGiven = (args: { readonly length: Word }): string => say("outline-given", args);
+/** at most {most} mm on an outline of {width} × {height} mm */
+export const outlineMost = (args: { readonly most: Word; readonly width: Word; readonly height: Word }): string => say("outline-most", args);
+/** make it smaller, or the outline larger */
+export const outlineSmaller = (): string => say("outline-smaller");
+/** at least {least} mm for a pointed arch of this width */
+export const outlinePointed = (args: { readonly least: Word }): string => say("outline-pointed", args);
+/** raise it, or choose top: round */
+export const outlineRoundArch = (): string => say("outline-round-arch");
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */

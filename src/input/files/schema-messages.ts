@@ -14,6 +14,7 @@ export type JsonSchema = {
   propertyNames?: { enum?: string[] };
   prefixItems?: JsonSchema[];
   additionalProperties?: JsonSchema | boolean;
+  anyOf?: JsonSchema[];
   description?: string;
 };
 
@@ -110,13 +111,22 @@ function faultOf(issue: Issue): SchemaFault | undefined {
 }
 
 function schemaAt(schema: JsonSchema, path: readonly PropertyKey[]): JsonSchema | undefined {
-  let at: JsonSchema | undefined = schema;
-  for (const step of path) {
-    const extra: JsonSchema | undefined =
-      typeof at?.additionalProperties === "object" ? at.additionalProperties : undefined;
-    at = typeof step === "number" ? (at?.prefixItems?.[step] ?? at?.items) : (at?.properties?.[String(step)] ?? extra);
+  return path.reduce<JsonSchema | undefined>((at, step) => at && stepIn(at, step), schema);
+}
+
+/** What a schema, or the first of its forms that knows the step, says of what stands there. */
+function stepIn(schema: JsonSchema, step: PropertyKey): JsonSchema | undefined {
+  const extra = typeof schema.additionalProperties === "object" ? schema.additionalProperties : undefined;
+  const own =
+    typeof step === "number"
+      ? (schema.prefixItems?.[step] ?? schema.items)
+      : (schema.properties?.[String(step)] ?? extra);
+  if (own) return own;
+  for (const form of schema.anyOf ?? []) {
+    const found = stepIn(form, step);
+    if (found) return found;
   }
-  return at;
+  return undefined;
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

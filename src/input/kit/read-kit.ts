@@ -9,20 +9,18 @@ import { atPlace } from "../files/at-place.ts";
 import { openFolder, pathBelow } from "../files/folders.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
-import { checkPhotos, type KitFolder, pictureText } from "../files/named-files.ts";
+import { checkPhotos } from "../files/named-files.ts";
 import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import { filesOfPicture, kitPicture } from "../layers/kit-picture.ts";
+import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
-import { assignLevels } from "./assign-levels.ts";
-import { checkOutline } from "./crowded.ts";
-import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
-import { unseenLevels } from "./unseen-levels.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit as its folder states it, not yet computed. */
@@ -62,29 +60,14 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
       data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
     );
     const levels = resolveLevels(data);
-    const { map, notes } = pictureOf({ base, folder }, data, levels);
+    const { map, notes } = kitPicture({ base, folder }, data.picture, levels);
     const kit = toKit(slug, data, levels, map, motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
-    const named = ["index.md", data.picture.file, ...kit.photos.map((photo) => photo.file)];
+    const named = ["index.md", ...filesOfPicture(data.picture), ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
     return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
-}
-
-function pictureOf(
-  folder: KitFolder,
-  { picture }: FrontMatter,
-  levels: readonly Level[],
-): { map: LevelMap; notes: string[] } {
-  const { file, text } = pictureText(folder, picture.file);
-  const painted = readPicture(file, text, say.checkFieldPicture());
-  const map = assignLevels(painted, picture.levels, levels, file);
-  const found = [...painted.notes, ...unseenLevels(painted, map, levels)];
-  return {
-    map,
-    notes: found.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
-  };
 }
 
 function toKit(

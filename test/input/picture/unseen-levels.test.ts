@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { KitError } from "../../../src/input/files/message.ts";
-import { readMadeKit } from "./kit-folders.ts";
+import { readMadeKit } from "../kit/kit-folders.ts";
 
 const MATTER = {
   title: "A test",

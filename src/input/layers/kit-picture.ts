@@ -1,0 +1,104 @@
+import type { Size } from "../../core/geometry/box.ts";
+import type { Point } from "../../core/geometry/point.ts";
+import type { Level } from "../../core/kit/kit.ts";
+import type { LevelMap } from "../../core/picture/level-map.ts";
+import * as say from "../../words/messages.ts";
+import type { KitFolder } from "../files/named-files.ts";
+import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
+import { type DrawnSource, drawPart, drawWhole, PictureFiles } from "./draw-file.ts";
+import { drawSource, type Studio } from "./draw-source.ts";
+import { hiddenLayers, hiddenLevels } from "./hidden.ts";
+import { levelChoice } from "./level-choice.ts";
+import { FILLING } from "./place.ts";
+import { mapOfLayers, placedNotes, readLayers } from "./read-layers.ts";
+import type { PictureMatter } from "./schema.ts";
+import { formProblems, LAYER_SOURCES, PICTURE_SOURCES, sourceKeyOf } from "./source-form.ts";
+
+/** A kit's picture as levels. */
+export interface KitPicture {
+  readonly map: LevelMap;
+  /** What does not count or shows nowhere, in sentences with their places. */
+  readonly notes: readonly string[];
+}
+
+const AT: FieldPath = ["picture"];
+
+/** Reads the picture that a front matter states. @throws ProblemError, KitError */
+export function kitPicture(kit: KitFolder, matter: PictureMatter, levels: readonly Level[]): KitPicture {
+  stopAt(formOf(matter));
+  const background = levels.findIndex((level) => level.background) + 1;
+  const files = new PictureFiles(kit);
+  if (matter.layers) {
+    const box = boxOfLayers(matter);
+    const layers = readLayers(matter.layers, [...AT, "layers"], { files, levels, box });
+    const map = mapOfLayers(layers, { ...box, background });
+    stopAt(hiddenLevels(map, levels));
+    return { map, notes: [...layers.flatMap(({ notes }) => notes), ...hiddenLayers(layers, map)] };
+  }
+  const drawn = wholeSource(matter, { files, levels, box: boxOfOutline(matter) });
+  const map = { width: drawn.width, height: drawn.height, background, shapes: drawn.shapes };
+  if (drawn.file === undefined) stopAt(hiddenLevels(map, levels));
+  return { map: inBox(map, matter), notes: placedNotes(drawn) };
+}
+
+/** Every file that a picture names, as it names it. */
+export function filesOfPicture({ file, font, layers = [] }: PictureMatter): string[] {
+  const sources = layers.flatMap((layer) => [layer, ...layer.join, ...layer.cut]);
+  return [{ file, font }, ...sources].flatMap((one) => [one.file, one.font].filter((name) => name !== undefined));
+}
+
+function stopAt(problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new ProblemError(problems);
+}
+
+/** What is wrong with the keys of a picture, of its layers and of their pieces. */
+function formOf(matter: PictureMatter): Problem[] {
+  const layers = (matter.layers ?? []).flatMap((layer, i) => {
+    const at = [...AT, "layers", i];
+    const pieces = (["join", "cut"] as const).flatMap((key) =>
+      layer[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], LAYER_SOURCES)),
+    );
+    return [...formProblems(layer, at, LAYER_SOURCES), ...pieces];
+  });
+  return [...formProblems(matter, AT, PICTURE_SOURCES), ...layers];
+}
+
+/** The stated box of layers. @throws ProblemError where a side is missing */
+function boxOfLayers({ width, height }: PictureMatter): Size {
+  if (width !== undefined && height !== undefined) return { width, height };
+  throw withoutSide(width === undefined ? "width" : "height", say.layerBoxSides());
+}
+
+function withoutSide(key: "width" | "height", allowed: string): ProblemError {
+  return problem([...AT, key], { given: say.checkNotGiven(), allowed, remedy: say.checkAddField({ field: key }) });
+}
+
+/** The box that an outline fills where it is the whole picture; a side that is left out is as long as the other. */
+function boxOfOutline(matter: PictureMatter): Size {
+  const key = sourceKeyOf(matter);
+  const side = matter.width ?? matter.height;
+  if (side === undefined && key !== "file" && key !== "text") throw withoutSide("width", say.layerOutlineSide());
+  return { width: matter.width ?? side ?? 1, height: matter.height ?? side ?? 1 };
+}
+
+function wholeSource(matter: PictureMatter, studio: Studio): DrawnSource {
+  const usual =
+    matter.file === undefined ? ({ kind: "one", level: 1 } as const) : ({ kind: "shapes", of: {} } as const);
+  const choice = levelChoice(matter, AT, { levels: studio.levels, usual });
+  if (matter.file === undefined) return drawSource(matter, { at: AT, place: FILLING, choice }, studio);
+  const read = studio.files.read(matter.file, [...AT, "file"]);
+  if (choice.kind === "shapes") return drawWhole(read, choice.of, studio.levels);
+  return drawPart(read, choice, { at: AT, names: matter.names, levels: studio.levels });
+}
+
+/** A picture in the size that is stated; one side keeps its shape. */
+function inBox(map: LevelMap, { width, height }: PictureMatter): LevelMap {
+  if (width === undefined && height === undefined) return map;
+  const across = (width ?? (height! * map.width) / map.height) / map.width;
+  const down = (height ?? (width! * map.height) / map.width) / map.height;
+  const shapes = map.shapes.map((shape) => ({
+    ...shape,
+    rings: shape.rings.map((ring) => ring.map(([x, y]): Point => [x * across, y * down])),
+  }));
+  return { ...map, width: map.width * across, height: map.height * down, shapes };
+}
