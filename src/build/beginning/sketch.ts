@@ -2,6 +2,7 @@ import { readFileSync, statSync } from "node:fs";
 import { extname, resolve } from "node:path";
 import { type ContentKind, contentKind } from "../../input/files/content-kind.ts";
 import { shortValue } from "../../input/files/short.ts";
+import { readPicture } from "../../input/picture/read-picture.ts";
 import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
@@ -19,6 +20,9 @@ export interface Sketch {
   readonly credit: Readonly<Record<string, string>> | undefined;
 }
 
+/** Sides of an outline's box, mm; the kit's height on the book goes for the picture. */
+const OUTLINE_SIDE = 100;
+
 const ENDINGS: Readonly<Partial<Record<ContentKind, string>>> = {
   svg: ".svg",
   png: ".png",
@@ -32,7 +36,7 @@ export function sketchOf(answer: PictureAnswer, base: string): Sketch {
   const level = say.newLevelPicture();
   const plain = { levels: [level], files: [], credit: undefined };
   if (answer.from === "word") return { ...plain, picture: { text: linesOf(answer.text), level } };
-  if (answer.from === "outline") return { ...plain, picture: { [answer.name]: {}, level } };
+  if (answer.from === "outline") return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
   if (answer.from === "file") return fileSketch(answer.path, level, base);
   const file = "picture.svg";
   return {
@@ -57,8 +61,8 @@ function fileSketch(path: string, level: string, base: string): Sketch {
   const files = [{ name: file, bytes }];
   if (kind !== "svg")
     return { picture: { file, trace: "silhouette", level }, levels: [level], files, credit: undefined };
-  const { levels, names } = svgLevels(bytes.toString("utf8"), level);
-  return { picture: { file, ...levels }, levels: names, files, credit: undefined };
+  const { fields, names } = svgLevels(readPicture(file, bytes.toString("utf8"), say.checkFieldPicture()), level);
+  return { picture: { file, ...fields }, levels: names, files, credit: undefined };
 }
 
 /** @throws BuildError */
