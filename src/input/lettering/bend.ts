@@ -24,7 +24,8 @@ export function seatsOf(lines: readonly SetLine[], { align, lineHeight, arc }: A
   // The middle of all circles lies below a line that rises, and above one that sags.
   const sense = Math.sign(bent);
   const radiusOf = (line: number): number => longest / Math.abs(bent) + sense * (first - line) * lineHeight;
-  if (lines.some((_, line) => radiusOf(line) <= lineHeight / 2)) return undefined;
+  const least = lines.length > 1 ? lineHeight / 2 : 0;
+  if (lines.some((_, line) => radiusOf(line) <= least)) return undefined;
   return (line, { x, advance }) => {
     const radius = radiusOf(line);
     const begins =

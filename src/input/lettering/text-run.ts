@@ -41,7 +41,6 @@ export function runsOf(line: string, fonts: Iterable<Typeface>): TextRun[] {
 function fontOf(letter: string, fonts: Iterable<Typeface>, before: Typeface | undefined): Typeface {
   const points = [...letter].map((point) => point.codePointAt(0)!);
   let first: Typeface | undefined;
-  if (before && points.every(before.covers)) return before;
   for (const font of fonts) {
     first ??= font;
     if (points.every(font.covers)) return font;
