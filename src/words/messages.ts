@@ -2106,7 +2106,7 @@ export const frontFileInside = (): string => say("front-file-inside");
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** copy the photo beside index.md|copy the picture beside index.md */
+/** copy the photo beside index.md|copy the font beside index.md|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
@@ -2996,7 +2996,7 @@ export const outlineBorderWidth = (): string => say("outline-border-width");
 export const lettersText = (): string => say("letters-text");
 /** A line of words, up to {most} letters. */
 export const lettersLine = (args: { readonly most: Word }): string => say("letters-line", args);
-/** literata, source-sans-3, a font of the site’s settings by name, or a font file in the kit folder. */
+/** literata, source-sans-3, or a font file in the kit folder. */
 export const lettersFont = (): string => say("letters-font");
 /** literata */
 export const lettersFontUsual = (): string => say("letters-font-usual");
@@ -3090,6 +3090,38 @@ export const outlineSmaller = (): string => say("outline-smaller");
 export const outlinePointed = (args: { readonly least: Word }): string => say("outline-pointed", args);
 /** raise it, or choose top: round */
 export const outlineRoundArch = (): string => say("outline-round-arch");
+/** "{font}" is no font — $font: what was given as a font. */
+export const lettersNoFont = (args: { readonly font: Word }): string => say("letters-no-font", args);
+/** {families}, or a font file beside index.md (.ttf, .otf, .woff, .woff2) */
+export const lettersFonts = (args: { readonly families: Word }): string => say("letters-fonts", args);
+/** correct the name, or put the font file beside index.md */
+export const lettersNameFont = (): string => say("letters-name-font");
+/** "{font}" cannot be read as a font */
+export const lettersBrokenFont = (args: { readonly font: Word }): string => say("letters-broken-font", args);
+/** take another font, or save this one again */
+export const lettersOtherFont = (): string => say("letters-other-font");
+/** no weight, as "{font}" has only its own */
+export const lettersOneWeight = (args: { readonly font: Word }): string => say("letters-one-weight", args);
+/** remove weight, or name the font file of that weight */
+export const lettersNoWeight = (): string => say("letters-no-weight");
+/** letters that the font has */
+export const lettersCovered = (): string => say("letters-covered");
+/** write it otherwise, or name a font that has it|write them otherwise, or name a font that has them */
+export const lettersWithFont = (args: { readonly count: number }): string => say("letters-with-font", args);
+/** words without a letter that shows */
+export const lettersNone = (): string => say("letters-none");
+/** at least one letter */
+export const lettersSome = (): string => say("letters-some");
+/** write words, or remove the layer */
+export const lettersAdd = (): string => say("letters-add");
+/** letters with more points than letters have */
+export const lettersWild = (): string => say("letters-wild");
+/** letters of a sound font */
+export const lettersTame = (): string => say("letters-tame");
+/** lines that lie nearer to the longest one than the middle of its arc */
+export const lettersArcRoom = (): string => say("letters-arc-room");
+/** bend them less, or let them stand closer */
+export const lettersArcLess = (): string => say("letters-arc-less");
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */

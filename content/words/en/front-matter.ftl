@@ -90,6 +90,7 @@ front-file-among = a file beside index.md (there are { $files })
 front-add-file = correct the name or add the file
 front-copy-file = { $kind ->
     [photo] copy the photo beside index.md
+    [font] copy the font beside index.md
    *[picture] copy the picture beside index.md
   }
 front-no-svg = "{ $file }" is not an SVG file

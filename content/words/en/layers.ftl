@@ -70,7 +70,7 @@ outline-border-width = How wide the band is.
 
 letters-text = Words, or a list of lines.
 letters-line = A line of words, up to { $most } letters.
-letters-font = literata, source-sans-3, a font of the site’s settings by name, or a font file in the kit folder.
+letters-font = literata, source-sans-3, or a font file in the kit folder.
 letters-font-usual = literata
 letters-weight = How bold the letters are; the nearest weight that the font has is taken.
 letters-weight-usual = 600
@@ -131,3 +131,24 @@ outline-most = at most { $most } mm on an outline of { $width } × { $height } m
 outline-smaller = make it smaller, or the outline larger
 outline-pointed = at least { $least } mm for a pointed arch of this width
 outline-round-arch = raise it, or choose top: round
+
+# $font: what was given as a font.
+letters-no-font = "{ $font }" is no font
+letters-fonts = { $families }, or a font file beside index.md (.ttf, .otf, .woff, .woff2)
+letters-name-font = correct the name, or put the font file beside index.md
+letters-broken-font = "{ $font }" cannot be read as a font
+letters-other-font = take another font, or save this one again
+letters-one-weight = no weight, as "{ $font }" has only its own
+letters-no-weight = remove weight, or name the font file of that weight
+letters-covered = letters that the font has
+letters-with-font = { $count ->
+    [one] write it otherwise, or name a font that has it
+   *[other] write them otherwise, or name a font that has them
+  }
+letters-none = words without a letter that shows
+letters-some = at least one letter
+letters-add = write words, or remove the layer
+letters-wild = letters with more points than letters have
+letters-tame = letters of a sound font
+letters-arc-room = lines that lie nearer to the longest one than the middle of its arc
+letters-arc-less = bend them less, or let them stand closer

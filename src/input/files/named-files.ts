@@ -5,7 +5,7 @@ import { FileError, isInside } from "./file-error.ts";
 import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "./file-message.ts";
 import { pathBelow } from "./folders.ts";
 import { type FieldPath, type Problem, problem } from "./problem.ts";
-import { entriesIn, readBeginning, readText } from "./read-file.ts";
+import { entriesIn, readBeginning, readBytes, readText } from "./read-file.ts";
 import { nameList } from "./short.ts";
 import type { SiteFile } from "./site-file.ts";
 
@@ -60,10 +60,19 @@ export function checkPhotoKind(source: SiteFile, bytes: Buffer): void {
   if (!PHOTO_KINDS.includes(is)) throw new FileError(source, { kind: "other-content", is });
 }
 
+/** How names of font files end. */
+export const FONT_ENDINGS: readonly string[] = [".ttf", ".otf", ".woff", ".woff2"];
+
+/** The bytes of a font of a kit that the field `at` names. @throws ProblemError where it cannot be read */
+export function fontOfKit(kit: KitFolder, name: string, at: FieldPath): Buffer {
+  const source = fileOfKit(kit, name, { at, kind: "font" });
+  return atField(kit, { at, name, endings: FONT_ENDINGS }, () => readBytes(source));
+}
+
 function fileOfKit(
   { base, folder }: KitFolder,
   name: string,
-  { at, kind }: { readonly at: Problem["at"]; readonly kind: "picture" | "photo" },
+  { at, kind }: { readonly at: Problem["at"]; readonly kind: "picture" | "photo" | "font" },
 ): SiteFile {
   const path = resolve(folder, name);
   const home = pathBelow(base, folder);
