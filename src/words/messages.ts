@@ -3072,6 +3072,32 @@ export const packetFooterBook = (args: { readonly leaves: Word; readonly height:
 export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
 /** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
 export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** {note} (and in {more} more line|{more} more lines) — $note: another note. $more counts lines. */
+export const pictureNoteAgain = (args: { readonly note: Word; readonly more: number }): string => say("picture-note-again", args);
+/** <svg> has no size, so the drawing’s own box is taken: {box} — $box: four numbers: x, y, width and height. */
+export const pictureOwnBox = (args: { readonly box: Word }): string => say("picture-own-box", args);
+/** the stroke of <{name}> counts as the area that it covers */
+export const pictureStrokeArea = (args: { readonly name: Word }): string => say("picture-stroke-area", args);
+/** the stroke of <text> is left out; its letters count as they are */
+export const pictureTextStroke = (): string => say("picture-text-stroke");
+/** the filter of <{name}> is left out; the shape counts as it is */
+export const pictureFilter = (args: { readonly name: Word }): string => say("picture-filter", args);
+/** the markers of <{name}> are left out: draw them as shapes */
+export const pictureMarker = (args: { readonly name: Word }): string => say("picture-marker", args);
+/** <{name}> is not painted: its clip path or mask leaves nothing of it */
+export const pictureCutAway = (args: { readonly name: Word }): string => say("picture-cut-away", args);
+/** <{name}> {property} {value} is left out: it points to nothing of its kind */
+export const pictureCutMissing = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-missing", args);
+/** <{name}> in a mask counts as all open: masks here are open or closed */
+export const pictureMaskSolid = (args: { readonly name: Word }): string => say("picture-mask-solid", args);
+/** <{name}> {property} {value} cuts itself: break the cycle */
+export const pictureCutCycle = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-cycle", args);
+/** clip paths and masks with more crossings than can be computed: simplify them */
+export const pictureManyCuts = (): string => say("picture-many-cuts");
+/** {what} has more than {most} dashes: make them longer */
+export const pictureManyDashes = (args: { readonly what: Word; readonly most: Word }): string => say("picture-many-dashes", args);
+/** entities that make the file much longer: save the drawing as plain SVG */
+export const pictureManyEntities = (): string => say("picture-many-entities");
 /** not an SVG picture: it has no <svg> element */
 export const pictureNoSvg = (): string => say("picture-no-svg");
 /** not an SVG picture: its root is <{name}> */
@@ -3084,12 +3110,10 @@ export const pictureNotWellFormed = (args: { readonly fault: Word }): string => 
 export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
 /** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
 export const pictureExternalSheet = (): string => say("picture-external-sheet");
-/** id {id} is taken by <{name}> in line {line}: give each element its own */
+/** id {id} is also that of <{name}> in line {line}; where it is named, both count — A note: both elements are meant where the id is named. */
 export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
 /** <svg> has no size: add viewBox="0 0 width height" */
 export const pictureNoSize = (): string => say("picture-no-size");
-/** <svg> transform is not supported: move it to a <g> around the content */
-export const pictureRootTransform = (): string => say("picture-root-transform");
 /** the picture needs more than {most} points: simplify it */
 export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
 /** more than {most} levels of groups: flatten groups */
@@ -3108,22 +3132,16 @@ export const pictureDoctype = (args: { readonly most: Word }): string => say("pi
 export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
 /** and {more} note more|{more} notes more — Under twenty notes about a picture. */
 export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
-/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+/** <{name}> cannot be drawn: no font for it is at hand; turn the text into paths in the program that drew it|no font for it is at hand; turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|remove it here, and make it a picture of its own|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
-/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
-export const pictureInnerSvg = (): string => say("picture-inner-svg");
 /** <{name}> is ignored; the picture is taken at rest */
 export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
 /** <script> is ignored; the picture is taken as written */
 export const pictureScript = (): string => say("picture-script");
 /** <{name}> is ignored: it is outside the SVG namespace */
 export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
-/** <{name}> {attribute} is not supported: remove it */
-export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
 /** <{name}> transform-origin is not supported: write rotate(angle x y) */
 export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
-/** <symbol> {attribute} is not supported: move the <use> instead */
-export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
 /** <{name}> is not painted: it lies outside its symbol’s viewBox */
 export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
 /** <{name}> is not painted: it has no area */
@@ -3186,38 +3204,30 @@ export const picturePathFault = (args: { readonly what: Word; readonly found: Wo
 export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
 /** the end — Found where a path’s text ends too early. */
 export const picturePathEnd = (): string => say("picture-path-end");
-/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+/** malformed CSS is skipped: {fault} — $fault: the words of the style sheet reader, in English. */
 export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
 /** malformed CSS: nested too deeply */
 export const pictureCssDepth = (): string => say("picture-css-depth");
-/** malformed CSS: {text} is no declaration */
-export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
-/** @{name} is not supported: write the rules plainly in this <style> */
-export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
-/** selector {selector} is too complex: use an element name, .class, #id or * */
+/** selector {selector} is too complex: use element names, .class, #id, [attribute], spaces and > */
 export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
-/** <style> media {media} is not supported: remove it */
-export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** @import is not supported: write the rules in this <style> */
+export const pictureCssImport = (): string => say("picture-css-import");
 /** {property} "" has no value: write one or remove {property} */
 export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
-/** {property} {value} is not supported: write the value itself */
+/** {property} {value} has no value: state the variable, or write the value itself */
 export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
 /** {property} {value} is unknown: use {values} */
 export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
 /** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
 export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
-/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
-export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
-/** fill {fill} is in another file: bring it into this one */
-export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
-/** fill {fill} points to no gradient or pattern: write a colour */
-export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
-/** fill {fill} counts as solid */
-export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
-/** <{name}> stroke is ignored; only fills count */
-export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
-/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
-export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-unsupported", args);
+/** {kind} {fill} is in another file: bring it into this one — $kind: the property fill or stroke. */
+export const pictureFillElsewhere = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** {kind} {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** {kind} {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-solid", args);
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
