@@ -924,12 +924,12 @@ export const fieldCurrency = (): string => say("field-currency");
 export const fieldPicture = (): string => say("field-picture");
 /** The SVG picture beside index.md, as a path inside the kit folder. */
 export const fieldPictureFile = (): string => say("field-picture-file");
-/** Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"]. */
+/** Which shapes belong to which level: a level’s name, and under it what picks them. */
 export const fieldPictureLevels = (): string => say("field-picture-levels");
-/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
-export const fieldPictureIds = (): string => say("field-picture-ids");
-/** The id of a shape or group, with its #. */
-export const fieldPictureId = (): string => say("field-picture-id");
+/** by names: levels that are called like something in the picture */
+export const fieldPictureLevelsUsual = (): string => say("field-picture-levels-usual");
+/** canvas; drawing where it fills less than 60 % of the canvas */
+export const fieldPictureCropUsual = (): string => say("field-picture-crop-usual");
 /** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
 /** A level of the picture: its name, and either depth or line. */
@@ -2142,22 +2142,24 @@ export const frontRemoveId = (): string => say("front-remove-id");
 export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
 /** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
 export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
-/** every painted shape belongs to a level, by its own id or a group’s */
+/** every painted shape belongs to a level, by its own id, name, class or colour, or by a group’s */
 export const frontShapesBelong = (): string => say("front-shapes-belong");
-/** name its id in picture.levels, move it into a named group, or give it no fill */
-export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
-/** nothing of level “{level}” shows: it lies behind {shapes}. Put its shapes after them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+/** nothing of level “{level}” shows: it lies behind {shapes} — $shapes: elements that lie over it, as a list. */
 export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
-/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame */
 export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** put its shapes after them in the file, as later ones lie on top */
+export const frontPutAfter = (): string => say("front-put-after");
+/** move them in, or state a picture.crop that holds them */
+export const frontMoveIn = (): string => say("front-move-in");
+/** enlarge its shapes */
+export const frontEnlarge = (): string => say("front-enlarge");
 /** nothing of level “{level}” shows: its shapes are too small */
 export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
 /** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
-/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
-export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
 /** the picture, which gives no leaf a cut */
@@ -2166,9 +2168,9 @@ export const frontPictureFlat = (): string => say("front-picture-flat");
 export const frontPictureCuts = (): string => say("front-picture-cuts");
 /** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
 export const frontPictureShow = (): string => say("front-picture-show");
-/** every level but the background has at least one */
+/** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
-/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+/** check that these shapes are painted and visible */
 export const frontCheckShapes = (): string => say("front-check-shapes");
 /** list its shapes under picture.levels.{level} */
 export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
@@ -3370,6 +3372,70 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** What picks shapes of the picture: one thing or a list of them. */
+export const selectListField = (): string => say("select-list-field");
+/** "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { fill: "#c33" } or { stroke: "#c33" }. — { "{" } and { "}" } write braces. */
+export const selectField = (): string => say("select-field");
+/** A colour as CSS writes it: "#c33" or "red". */
+export const selectColourField = (): string => say("select-colour-field");
+/** What part is the picture: canvas; drawing, the box of all that is drawn; or a rectangle, { x: 10, y: 5, width: 80, height: 60 }. */
+export const cropField = (): string => say("crop-field");
+/** Left edge of the rectangle, from the canvas’s left edge, in the picture’s own units. */
+export const cropXField = (): string => say("crop-x-field");
+/** Upper edge of the rectangle, from the canvas’s upper edge, in the picture’s own units. */
+export const cropYField = (): string => say("crop-y-field");
+/** Width of the rectangle, in the picture’s own units. */
+export const cropWidthField = (): string => say("crop-width-field");
+/** Height of the rectangle, in the picture’s own units. */
+export const cropHeightField = (): string => say("crop-height-field");
+/** fill: "{value}" ({share} %)|stroke: "{value}" ({share} %)|"#{value}" ({share} %)|".{value}" ({share} %)|"{value}" ({share} %) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
+export const selectFound = (args: { readonly kind: Word; readonly value: Word; readonly share: Word }): string => say("select-found", args);
+/** what the picture has: {found} — $found: things of the picture with their shares of it, as a list. */
+export const selectOffers = (args: { readonly found: Word }): string => say("select-offers", args);
+/** something that the picture has, and it paints nothing that can be picked */
+export const selectNothing = (): string => say("select-nothing");
+/** state for each level what picks its shapes, or name layers like the levels */
+export const selectState = (): string => say("select-state");
+/** correct it, or give the shape this name in the drawing */
+export const selectCorrect = (): string => say("select-correct");
+/** did you mean "{meant}"? */
+export const selectDidYouMean = (args: { readonly meant: Word }): string => say("select-did-you-mean", args);
+/** a colour as CSS writes it: "#c33" or "red" */
+export const selectColour = (): string => say("select-colour");
+/** correct the colour */
+export const selectWriteColour = (): string => say("select-write-colour");
+/** no shapes are stated, so these levels take what is called like them: {levels} — $levels: names in quotes, as a list. */
+export const selectByName = (args: { readonly levels: Word }): string => say("select-by-name", args);
+/** {shape}, stroke {colour}|fill {colour} — $shape: a shape of no level: <path> under #gull. $colour: of its fill or stroke. */
+export const selectLostColour = (args: { readonly shape: Word; readonly paint: Word; readonly colour: Word }): string => say("select-lost-colour", args);
+/** {shape}, and {more} shape more|{more} shapes more — $shape: the last shape of no level that is told. */
+export const selectLostMore = (args: { readonly shape: Word; readonly more: number }): string => say("select-lost-more", args);
+/** pick it in picture.levels by its id, name or colour, or give it no fill */
+export const selectNameShape = (): string => say("select-name-shape");
+/** pick it in picture.levels by its id, name or colour, or give it no fill; there is {found} — $found: what else can pick shapes, as a list. */
+export const selectPickShape = (args: { readonly found: Word }): string => say("select-pick-shape", args);
+/** <{element}>{id} — $id: its id or name with a space before it, or nothing. */
+export const selectShape = (args: { readonly element: Word; readonly id: Word }): string => say("select-shape", args);
+/** {shape} (line {line}) — $shape: <path> #wave */
+export const selectShapeAt = (args: { readonly shape: Word; readonly line: Word }): string => say("select-shape-at", args);
+/** {more} shape more|{more} shapes more — The last part of a list of shapes. */
+export const selectMoreShapes = (args: { readonly more: number }): string => say("select-more-shapes", args);
+/** on level “{level}” nobody will see {shapes}: what lies under them is of the same level. Give them another one */
+export const selectVanish = (args: { readonly level: Word; readonly shapes: Word }): string => say("select-vanish", args);
+/** x {x}, y {y}, {width} × {height} — $x, $y: the upper left corner. */
+export const cropBox = (args: { readonly x: Word; readonly y: Word; readonly width: Word; readonly height: Word }): string => say("crop-box", args);
+/** the drawing ({drawing}) fills {percent} % of its canvas ({canvas}), so it is taken without the rest. To keep the canvas, state crop: canvas — $drawing, $canvas: boxes: x 0, y 0, 80 × 60 */
+export const cropTaken = (args: { readonly drawing: Word; readonly percent: Word; readonly canvas: Word }): string => say("crop-taken", args);
+/** nothing visible: the drawing ({drawing}) lies outside ({canvas}) */
+export const cropEmpty = (args: { readonly drawing: Word; readonly canvas: Word }): string => say("crop-empty", args);
+/** state crop: drawing, or a rectangle that holds something of it */
+export const cropOther = (): string => say("crop-other");
+/** a picture that paints nothing */
+export const cropNothing = (): string => say("crop-nothing");
+/** a picture with something visible in it */
+export const cropSomething = (): string => say("crop-something");
+/** draw shapes with a fill or a stroke, and see that they are not hidden */
+export const cropDrawSomething = (): string => say("crop-draw-something");
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */

@@ -14,15 +14,16 @@ import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import { drawSvg } from "../picture/assign-levels.ts";
+import { cropDrawn } from "../picture/crop.ts";
+import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-levels.ts";
 import { readStory } from "../story/read-story.ts";
-import { assignLevels } from "./assign-levels.ts";
 import { checkOutline } from "./crowded.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
-import { unseenLevels } from "./unseen-levels.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit as its folder states it, not yet computed. */
@@ -81,12 +82,22 @@ function pictureOf(
   levels: readonly Level[],
 ): { map: LevelMap; notes: string[] } {
   const { file, text } = pictureText(folder, picture.file);
-  const painted = readPicture(file, text, say.checkFieldPicture());
-  const map = assignLevels(painted, picture.levels, levels, file);
-  const found = [...painted.notes, ...unseenLevels(painted, map, levels)];
+  const at = ["picture"];
+  const drawn = drawSvg(readPicture(file, text, say.checkFieldPicture()), picture, levels, { file, at });
+  const { width, height, shapes, notes } = cropDrawn(drawn, picture.crop, [...at, "crop"]);
+  const background = levels.findIndex((level) => level.background) + 1;
+  const named: NamedMap = { width, height, background, shapes };
+  checkLevelsShown(named, levels, ({ name }, number) =>
+    picture.levels?.[name] === undefined
+      ? { at: ["levels", number - 1], stated: false }
+      : { at: [...at, "levels", name], stated: true },
+  );
+  const map = { ...named, shapes: shapes.map(({ level, rule, rings }) => ({ level, rule, rings })) };
   return {
     map,
-    notes: found.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
+    notes: [...notes, ...unseenParts(named, levels)].map(({ line, message }) =>
+      say.frontPictureNote({ place: `${file}:${line}`, note: message }),
+    ),
   };
 }
 

@@ -10,6 +10,8 @@ export function readPicture(file: string, text: string, field: string): SvgPictu
   } catch (error) {
     if (!(error instanceof PictureError)) throw error;
     const advice = { allowed: say.frontPictureShapes(), remedy: say.frontChangeElement() };
-    throw new KitError([{ file, line: error.line, column: undefined, field, given: error.message, ...advice }]);
+    throw new KitError(
+      error.faults.map(({ line, message }) => ({ file, line, column: undefined, field, given: message, ...advice })),
+    );
   }
 }

@@ -4,6 +4,8 @@ import * as say from "../../words/messages.ts";
 import { choice, count, described, leftOut, length, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
+import { cropSchema } from "../picture/crop-schema.ts";
+import { selectionSchema } from "../picture/selection.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
@@ -15,21 +17,11 @@ import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 const picture = z
   .strictObject({
     file: reference(say.fieldPictureFile),
-    levels: z
-      .record(
-        z.string(),
-        z
-          .array(
-            z
-              .string()
-              .regex(/^#\S+$/)
-              .max(TEXT.path)
-              .meta(described(say.fieldPictureId)),
-          )
-          .min(1)
-          .meta(described(say.fieldPictureIds)),
-      )
-      .meta(described(say.fieldPictureLevels)),
+    levels: leftOut(
+      z.record(z.string(), selectionSchema).meta(described(say.fieldPictureLevels)),
+      say.fieldPictureLevelsUsual,
+    ),
+    crop: leftOut(cropSchema, say.fieldPictureCropUsual),
   })
   .meta(described(say.fieldPicture));
 

@@ -17,7 +17,7 @@ const SHAPES: Readonly<Record<string, ShapeReader>> = {
   circle: readCircle,
   ellipse: readEllipse,
   polygon: readPolygon,
-  polyline: readPolygon,
+  polyline: (element) => readPolygon(element).slice(0, -1),
   line: readLine,
 };
 

@@ -41,7 +41,8 @@ export class ShapePainter {
   paint(element: Element, scope: Scope): void {
     const segments = readShape(element, scope.viewport);
     if (scope.clipping) {
-      if (scope.style.visibility === "visible" && element.localName !== "line") this.#fill(element, scope, segments, OPAQUE);
+      if (scope.style.visibility === "visible" && element.localName !== "line")
+        this.#fill(element, scope, segments, OPAQUE);
       return;
     }
     const line = lineOf(element);

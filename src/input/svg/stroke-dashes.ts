@@ -42,7 +42,7 @@ class Dasher {
     this.#lengths = lengths;
     let into = ((offset % total) + total) % total;
     let at = 0;
-    while (into >= lengths[at]! && at < lengths.length - 1) into -= lengths[at++]!;
+    while (lengths[at]! > 0 && into >= lengths[at]! && at < lengths.length - 1) into -= lengths[at++]!;
     this.#at = at;
     this.#left = lengths[at]! - into;
   }
