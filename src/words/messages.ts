@@ -924,12 +924,12 @@ export const fieldCurrency = (): string => say("field-currency");
 export const fieldPicture = (): string => say("field-picture");
 /** The SVG picture beside index.md, as a path inside the kit folder. */
 export const fieldPictureFile = (): string => say("field-picture-file");
-/** Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"]. */
+/** Which shapes belong to which level: a level’s name, and under it what picks them. */
 export const fieldPictureLevels = (): string => say("field-picture-levels");
-/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
-export const fieldPictureIds = (): string => say("field-picture-ids");
-/** The id of a shape or group, with its #. */
-export const fieldPictureId = (): string => say("field-picture-id");
+/** by names: levels that are called like something in the picture */
+export const fieldPictureLevelsUsual = (): string => say("field-picture-levels-usual");
+/** canvas; drawing where it fills less than 60 % of the canvas */
+export const fieldPictureCropUsual = (): string => say("field-picture-crop-usual");
 /** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
 /** A level of the picture: its name, and either depth or line. */
@@ -2142,22 +2142,24 @@ export const frontRemoveId = (): string => say("front-remove-id");
 export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
 /** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
 export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
-/** every painted shape belongs to a level, by its own id or a group’s */
+/** every painted shape belongs to a level, by its own id, name, class or colour, or by a group’s */
 export const frontShapesBelong = (): string => say("front-shapes-belong");
-/** name its id in picture.levels, move it into a named group, or give it no fill */
-export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
-/** nothing of level “{level}” shows: it lies behind {shapes}. Put its shapes after them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+/** nothing of level “{level}” shows: it lies behind {shapes} — $shapes: elements that lie over it, as a list. */
 export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
-/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame */
 export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** put its shapes after them in the file, as later ones lie on top */
+export const frontPutAfter = (): string => say("front-put-after");
+/** move them in, or state a picture.crop that holds them */
+export const frontMoveIn = (): string => say("front-move-in");
+/** enlarge its shapes */
+export const frontEnlarge = (): string => say("front-enlarge");
 /** nothing of level “{level}” shows: its shapes are too small */
 export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
 /** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
-/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
-export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
 /** the picture, which gives no leaf a cut */
@@ -2166,9 +2168,9 @@ export const frontPictureFlat = (): string => say("front-picture-flat");
 export const frontPictureCuts = (): string => say("front-picture-cuts");
 /** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
 export const frontPictureShow = (): string => say("front-picture-show");
-/** every level but the background has at least one */
+/** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
-/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+/** check that these shapes are painted and visible */
 export const frontCheckShapes = (): string => say("front-check-shapes");
 /** list its shapes under picture.levels.{level} */
 export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
@@ -2870,8 +2872,8 @@ export const kitFilesText = (args: { readonly layers: Word; readonly check: Word
 export const pictureFieldFile = (): string => say("picture-field-file");
 /** words, an outline or layers are the picture */
 export const pictureFieldFileUsual = (): string => say("picture-field-file-usual");
-/** Which shapes of the file are taken, for one level. */
-export const pictureFieldNames = (): string => say("picture-field-names");
+/** Which shapes of the file are taken, for one level. {shapes} — $shapes: how shapes are named. */
+export const pictureFieldNames = (args: { readonly shapes: Word }): string => say("picture-field-names", args);
 /** all of them */
 export const pictureFieldNamesUsual = (): string => say("picture-field-names-usual");
 /** The level of it all, by name. */
@@ -2888,12 +2890,6 @@ export const pictureFieldWidth = (): string => say("picture-field-width");
 export const pictureFieldHeight = (): string => say("picture-field-height");
 /** as the picture is drawn; layers need both */
 export const pictureFieldSideUsual = (): string => say("picture-field-side-usual");
-/** An id with its #, a class with its point, or a name: "#rim", ".sea", "Far hills". — An id, a class or a name of shapes in a drawing. */
-export const selectWord = (): string => say("select-word");
-/** A colour, as styles write it: "#c33". */
-export const selectColour = (): string => say("select-colour");
-/** Shapes of the drawing: "#rim", ".sea", a name, { fill: "#c33" } or { stroke: "#c33" }, or a list of these. */
-export const selectShapes = (): string => say("select-shapes");
 /** Layers from front to back, each from one source, placed in the box. */
 export const layerLayers = (): string => say("layer-layers");
 /** A layer: a level, one source (file, text or an outline), and where it stands. */
@@ -3308,6 +3304,32 @@ export const packetFooterBook = (args: { readonly leaves: Word; readonly height:
 export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
 /** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
 export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** {note} (and in {more} more line|{more} more lines) — $note: another note. $more counts lines. */
+export const pictureNoteAgain = (args: { readonly note: Word; readonly more: number }): string => say("picture-note-again", args);
+/** <svg> has no size, so the drawing’s own box is taken: {box} — $box: four numbers: x, y, width and height. */
+export const pictureOwnBox = (args: { readonly box: Word }): string => say("picture-own-box", args);
+/** the stroke of <{name}> counts as the area that it covers */
+export const pictureStrokeArea = (args: { readonly name: Word }): string => say("picture-stroke-area", args);
+/** the stroke of <text> is left out; its letters count as they are */
+export const pictureTextStroke = (): string => say("picture-text-stroke");
+/** the filter of <{name}> is left out; the shape counts as it is */
+export const pictureFilter = (args: { readonly name: Word }): string => say("picture-filter", args);
+/** the markers of <{name}> are left out: draw them as shapes */
+export const pictureMarker = (args: { readonly name: Word }): string => say("picture-marker", args);
+/** <{name}> is not painted: its clip path or mask leaves nothing of it */
+export const pictureCutAway = (args: { readonly name: Word }): string => say("picture-cut-away", args);
+/** <{name}> {property} {value} is left out: it points to nothing of its kind */
+export const pictureCutMissing = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-missing", args);
+/** <{name}> in a mask counts as all open: masks here are open or closed */
+export const pictureMaskSolid = (args: { readonly name: Word }): string => say("picture-mask-solid", args);
+/** <{name}> {property} {value} cuts itself: break the cycle */
+export const pictureCutCycle = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-cycle", args);
+/** clip paths and masks with more crossings than can be computed: simplify them */
+export const pictureManyCuts = (): string => say("picture-many-cuts");
+/** {what} has more than {most} dashes: make them longer */
+export const pictureManyDashes = (args: { readonly what: Word; readonly most: Word }): string => say("picture-many-dashes", args);
+/** entities that make the file much longer: save the drawing as plain SVG */
+export const pictureManyEntities = (): string => say("picture-many-entities");
 /** not an SVG picture: it has no <svg> element */
 export const pictureNoSvg = (): string => say("picture-no-svg");
 /** not an SVG picture: its root is <{name}> */
@@ -3320,12 +3342,10 @@ export const pictureNotWellFormed = (args: { readonly fault: Word }): string => 
 export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
 /** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
 export const pictureExternalSheet = (): string => say("picture-external-sheet");
-/** id {id} is taken by <{name}> in line {line}: give each element its own */
+/** id {id} is also that of <{name}> in line {line}; where it is named, both count — A note: both elements are meant where the id is named. */
 export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
 /** <svg> has no size: add viewBox="0 0 width height" */
 export const pictureNoSize = (): string => say("picture-no-size");
-/** <svg> transform is not supported: move it to a <g> around the content */
-export const pictureRootTransform = (): string => say("picture-root-transform");
 /** the picture needs more than {most} points: simplify it */
 export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
 /** more than {most} levels of groups: flatten groups */
@@ -3344,22 +3364,16 @@ export const pictureDoctype = (args: { readonly most: Word }): string => say("pi
 export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
 /** and {more} note more|{more} notes more — Under twenty notes about a picture. */
 export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
-/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+/** <{name}> cannot be drawn: no font for it is at hand; turn the text into paths in the program that drew it|no font for it is at hand; turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|remove it here, and make it a picture of its own|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
-/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
-export const pictureInnerSvg = (): string => say("picture-inner-svg");
 /** <{name}> is ignored; the picture is taken at rest */
 export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
 /** <script> is ignored; the picture is taken as written */
 export const pictureScript = (): string => say("picture-script");
 /** <{name}> is ignored: it is outside the SVG namespace */
 export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
-/** <{name}> {attribute} is not supported: remove it */
-export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
 /** <{name}> transform-origin is not supported: write rotate(angle x y) */
 export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
-/** <symbol> {attribute} is not supported: move the <use> instead */
-export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
 /** <{name}> is not painted: it lies outside its symbol’s viewBox */
 export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
 /** <{name}> is not painted: it has no area */
@@ -3422,38 +3436,30 @@ export const picturePathFault = (args: { readonly what: Word; readonly found: Wo
 export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
 /** the end — Found where a path’s text ends too early. */
 export const picturePathEnd = (): string => say("picture-path-end");
-/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+/** malformed CSS is skipped: {fault} — $fault: the words of the style sheet reader, in English. */
 export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
 /** malformed CSS: nested too deeply */
 export const pictureCssDepth = (): string => say("picture-css-depth");
-/** malformed CSS: {text} is no declaration */
-export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
-/** @{name} is not supported: write the rules plainly in this <style> */
-export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
-/** selector {selector} is too complex: use an element name, .class, #id or * */
+/** selector {selector} is too complex: use element names, .class, #id, [attribute], spaces and > */
 export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
-/** <style> media {media} is not supported: remove it */
-export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** @import is not supported: write the rules in this <style> */
+export const pictureCssImport = (): string => say("picture-css-import");
 /** {property} "" has no value: write one or remove {property} */
 export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
-/** {property} {value} is not supported: write the value itself */
+/** {property} {value} has no value: state the variable, or write the value itself */
 export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
 /** {property} {value} is unknown: use {values} */
 export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
 /** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
 export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
-/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
-export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
-/** fill {fill} is in another file: bring it into this one */
-export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
-/** fill {fill} points to no gradient or pattern: write a colour */
-export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
-/** fill {fill} counts as solid */
-export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
-/** <{name}> stroke is ignored; only fills count */
-export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
-/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
-export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-unsupported", args);
+/** {kind} {fill} is in another file: bring it into this one — $kind: the property fill or stroke. */
+export const pictureFillElsewhere = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** {kind} {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** {kind} {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-solid", args);
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -3596,6 +3602,70 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** What picks shapes of the picture: one thing or a list of them. */
+export const selectListField = (): string => say("select-list-field");
+/** "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { fill: "#c33" } or { stroke: "#c33" }. — { "{" } and { "}" } write braces. */
+export const selectField = (): string => say("select-field");
+/** A colour as CSS writes it: "#c33" or "red". */
+export const selectColourField = (): string => say("select-colour-field");
+/** What part is the picture: canvas; drawing, the box of all that is drawn; or a rectangle, { x: 10, y: 5, width: 80, height: 60 }. */
+export const cropField = (): string => say("crop-field");
+/** Left edge of the rectangle, from the canvas’s left edge, in the picture’s own units. */
+export const cropXField = (): string => say("crop-x-field");
+/** Upper edge of the rectangle, from the canvas’s upper edge, in the picture’s own units. */
+export const cropYField = (): string => say("crop-y-field");
+/** Width of the rectangle, in the picture’s own units. */
+export const cropWidthField = (): string => say("crop-width-field");
+/** Height of the rectangle, in the picture’s own units. */
+export const cropHeightField = (): string => say("crop-height-field");
+/** fill: "{value}" ({share} %)|stroke: "{value}" ({share} %)|"#{value}" ({share} %)|".{value}" ({share} %)|"{value}" ({share} %) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
+export const selectFound = (args: { readonly kind: Word; readonly value: Word; readonly share: Word }): string => say("select-found", args);
+/** what the picture has: {found} — $found: things of the picture with their shares of it, as a list. */
+export const selectOffers = (args: { readonly found: Word }): string => say("select-offers", args);
+/** something that the picture has, and it paints nothing that can be picked */
+export const selectNothing = (): string => say("select-nothing");
+/** state for each level what picks its shapes, or name layers like the levels */
+export const selectState = (): string => say("select-state");
+/** correct it, or give the shape this name in the drawing */
+export const selectCorrect = (): string => say("select-correct");
+/** did you mean "{meant}"? */
+export const selectDidYouMean = (args: { readonly meant: Word }): string => say("select-did-you-mean", args);
+/** a colour as CSS writes it: "#c33" or "red" */
+export const selectColour = (): string => say("select-colour");
+/** correct the colour */
+export const selectWriteColour = (): string => say("select-write-colour");
+/** no shapes are stated, so these levels take what is called like them: {levels} — $levels: names in quotes, as a list. */
+export const selectByName = (args: { readonly levels: Word }): string => say("select-by-name", args);
+/** {shape}, stroke {colour}|fill {colour} — $shape: a shape of no level: <path> under #gull. $colour: of its fill or stroke. */
+export const selectLostColour = (args: { readonly shape: Word; readonly paint: Word; readonly colour: Word }): string => say("select-lost-colour", args);
+/** {shape}, and {more} shape more|{more} shapes more — $shape: the last shape of no level that is told. */
+export const selectLostMore = (args: { readonly shape: Word; readonly more: number }): string => say("select-lost-more", args);
+/** pick it in picture.levels by its id, name or colour, or give it no fill */
+export const selectNameShape = (): string => say("select-name-shape");
+/** pick it in picture.levels by its id, name or colour, or give it no fill; there is {found} — $found: what else can pick shapes, as a list. */
+export const selectPickShape = (args: { readonly found: Word }): string => say("select-pick-shape", args);
+/** <{element}>{id} — $id: its id or name with a space before it, or nothing. */
+export const selectShape = (args: { readonly element: Word; readonly id: Word }): string => say("select-shape", args);
+/** {shape} (line {line}) — $shape: <path> #wave */
+export const selectShapeAt = (args: { readonly shape: Word; readonly line: Word }): string => say("select-shape-at", args);
+/** {more} shape more|{more} shapes more — The last part of a list of shapes. */
+export const selectMoreShapes = (args: { readonly more: number }): string => say("select-more-shapes", args);
+/** on level “{level}” nobody will see {shapes}: what lies under them is of the same level. Give them another one */
+export const selectVanish = (args: { readonly level: Word; readonly shapes: Word }): string => say("select-vanish", args);
+/** x {x}, y {y}, {width} × {height} — $x, $y: the upper left corner. */
+export const cropBox = (args: { readonly x: Word; readonly y: Word; readonly width: Word; readonly height: Word }): string => say("crop-box", args);
+/** the drawing ({drawing}) fills {percent} % of its canvas ({canvas}), so it is taken without the rest. To keep the canvas, state crop: canvas — $drawing, $canvas: boxes: x 0, y 0, 80 × 60 */
+export const cropTaken = (args: { readonly drawing: Word; readonly percent: Word; readonly canvas: Word }): string => say("crop-taken", args);
+/** nothing visible: the drawing ({drawing}) lies outside ({canvas}) */
+export const cropEmpty = (args: { readonly drawing: Word; readonly canvas: Word }): string => say("crop-empty", args);
+/** state crop: drawing, or a rectangle that holds something of it */
+export const cropOther = (): string => say("crop-other");
+/** a picture that paints nothing */
+export const cropNothing = (): string => say("crop-nothing");
+/** a picture with something visible in it */
+export const cropSomething = (): string => say("crop-something");
+/** draw shapes with a fill or a stroke, and see that they are not hidden */
+export const cropDrawSomething = (): string => say("crop-draw-something");
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */

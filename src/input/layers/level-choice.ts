@@ -1,7 +1,7 @@
 import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, type ProblemError, problem } from "../files/problem.ts";
-import type { Selector } from "../picture/schema-selection.ts";
+import type { Selection } from "../picture/selection.ts";
 import { eachOf } from "./each-of.ts";
 import type { LayerMatter } from "./schema.ts";
 import { type SourceKey, sourceKeyOf } from "./source-form.ts";
@@ -12,7 +12,7 @@ export type LevelChoice =
   /** A level for each line of words. */
   | { readonly kind: "lines"; readonly levels: readonly number[] }
   /** Shapes of a file, by the name of the level. */
-  | { readonly kind: "shapes"; readonly of: Readonly<Record<string, readonly Selector[]>> };
+  | { readonly kind: "shapes"; readonly of: Readonly<Record<string, Selection>> | undefined };
 
 type Fields = Pick<LayerMatter, "level" | "levels" | "file" | "text">;
 

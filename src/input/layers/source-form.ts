@@ -9,7 +9,7 @@ export type SourceKey = "file" | "text" | "layers" | OutlineName;
 type Fields = PictureMatter | LayerMatter | PieceMatter;
 
 /** Keys that steer one kind of source. */
-const OF_FILE = ["names"];
+const OF_FILE = ["names", "crop"];
 const OF_TEXT = ["font", "weight", "align", "lineHeight", "spacing", "arc"];
 const OF_LEVELS = ["level", "levels"];
 
