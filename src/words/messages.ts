@@ -1384,7 +1384,7 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
-/** picture|motif|photo|folder|file */
+/** picture|picture|motif|photo|folder|file */
 export const fileField = (args: { readonly kind: Word }): string => say("file-field", args);
 /** the file is not there */
 export const fileMissing = (): string => say("file-missing");
@@ -1412,7 +1412,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1432,13 +1432,13 @@ export const fileDoFolder = (): string => say("file-do-folder");
 export const fileDoPermission = (): string => say("file-do-permission");
 /** copy the file anew, or look after the disk */
 export const fileDoSystem = (): string => say("file-do-system");
-/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+/** save it smaller, as pages show photos at most 1600 pixels wide|save it smaller: 2400 pixels on the longer side are enough|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
 export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
-/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+/** export the photo again|export the picture again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
 export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
 /** unpack it, and name the file that was in it */
 export const fileDoUnpack = (): string => say("file-do-unpack");
-/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+/** save it as JPEG or PNG|save it as PNG or JPEG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
 export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
 /** save it as UTF-8 in your editor */
 export const fileDoUtf8 = (): string => say("file-do-utf8");
@@ -3350,43 +3350,41 @@ export const fieldRasterTolerance = (): string => say("field-raster-tolerance");
 export const fieldRasterLeast = (): string => say("field-raster-least");
 /** {mm} mm */
 export const fieldRasterMm = (args: { readonly mm: Word }): string => say("field-raster-mm", args);
-/** “{file}” is not a photograph or scan that can be read */
-export const rasterOtherKind = (args: { readonly file: Word }): string => say("raster-other-kind", args);
 /** a whole picture: {kinds} — $kinds: endings of names: .jpg, .png */
 export const rasterKinds = (args: { readonly kinds: Word }): string => say("raster-kinds", args);
 /** save it as PNG or JPEG */
 export const rasterSaveAs = (): string => say("raster-save-as");
-/** “{file}” cannot be read: {fault} — $fault: the words of the program that reads pictures, in English. */
+/** "{file}" cannot be read: {fault} — $fault: the words of the program that reads pictures, in English. */
 export const rasterUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("raster-unreadable", args);
 /** open it in a photo program and save it again */
 export const rasterSaveAgain = (): string => say("raster-save-again");
-/** “{file}” has {megapixels} megapixels */
+/** "{file}" has {megapixels} megapixels */
 export const rasterPixels = (args: { readonly file: Word; readonly megapixels: Word }): string => say("raster-pixels", args);
 /** a picture of at most {most} megapixels */
 export const rasterMostPixels = (args: { readonly most: Word }): string => say("raster-most-pixels", args);
 /** save it smaller: 2400 pixels on the longer side are enough */
 export const rasterSaveSmaller = (): string => say("raster-save-smaller");
-/** “{file}” without a word on how to trace it */
+/** "{file}" without a word on how to trace it */
 export const rasterNoTrace = (args: { readonly file: Word }): string => say("raster-no-trace", args);
 /** trace: silhouette, tones, depth or colours */
 export const rasterTraceAllowed = (): string => say("raster-trace-allowed");
 /** add trace, silhouette for a single shape */
 export const rasterAddTrace = (): string => say("raster-add-trace");
-/** “{file}” is transparent all over */
+/** "{file}" is transparent all over */
 export const rasterClear = (args: { readonly file: Word }): string => say("raster-clear", args);
-/** “{file}” has a single tone|only {tones} tones */
+/** "{file}" has a single tone|only {tones} tones */
 export const rasterFewTones = (args: { readonly file: Word; readonly tones: number }): string => say("raster-few-tones", args);
 /** a picture of at least {classes} tones, one for each level */
 export const rasterTonesAllowed = (args: { readonly classes: Word }): string => say("raster-tones-allowed", args);
 /** take a picture with more contrast, or fewer levels */
 export const rasterOtherPicture = (): string => say("raster-other-picture");
-/** no shape in “{file}”|no level in “{file}” */
+/** no shape in "{file}"|no level in "{file}" */
 export const rasterNothing = (args: { readonly trace: Word; readonly file: Word }): string => say("raster-nothing", args);
 /** something that shows and is larger than a disc of {least} mm on the book — $least: a diameter in mm */
 export const rasterSomething = (args: { readonly least: Word }): string => say("raster-something", args);
 /** lower least, state other limits, or turn near round */
 export const rasterShowMore = (): string => say("raster-show-more");
-/** “{file}” with {parts} part|{parts} parts and long outlines */
+/** "{file}" with {parts} part|{parts} parts and long outlines */
 export const rasterBusy = (args: { readonly file: Word; readonly parts: number }): string => say("raster-busy", args);
 /** at most {most} parts and holes at a level */
 export const rasterMostParts = (args: { readonly most: Word }): string => say("raster-most-parts", args);

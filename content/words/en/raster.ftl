@@ -15,37 +15,36 @@ field-raster-mm = { $mm } mm
 
 ## The file
 
-raster-other-kind = “{ $file }” is not a photograph or scan that can be read
 # $kinds: endings of names: .jpg, .png
 raster-kinds = a whole picture: { $kinds }
 raster-save-as = save it as PNG or JPEG
 # $fault: the words of the program that reads pictures, in English.
-raster-unreadable = “{ $file }” cannot be read: { $fault }
+raster-unreadable = "{ $file }" cannot be read: { $fault }
 raster-save-again = open it in a photo program and save it again
-raster-pixels = “{ $file }” has { $megapixels } megapixels
+raster-pixels = "{ $file }" has { $megapixels } megapixels
 raster-most-pixels = a picture of at most { $most } megapixels
 raster-save-smaller = save it smaller: 2400 pixels on the longer side are enough
-raster-no-trace = “{ $file }” without a word on how to trace it
+raster-no-trace = "{ $file }" without a word on how to trace it
 raster-trace-allowed = trace: silhouette, tones, depth or colours
 raster-add-trace = add trace, silhouette for a single shape
 
 ## What shows in it
 
-raster-clear = “{ $file }” is transparent all over
-raster-few-tones = “{ $file }” has { $tones ->
+raster-clear = "{ $file }" is transparent all over
+raster-few-tones = "{ $file }" has { $tones ->
     [one] a single tone
    *[other] only { $tones } tones
   }
 raster-tones-allowed = a picture of at least { $classes } tones, one for each level
 raster-other-picture = take a picture with more contrast, or fewer levels
 raster-nothing = { $trace ->
-    [silhouette] no shape in “{ $file }”
-   *[tones] no level in “{ $file }”
+    [silhouette] no shape in "{ $file }"
+   *[tones] no level in "{ $file }"
   }
 # $least: a diameter in mm
 raster-something = something that shows and is larger than a disc of { $least } mm on the book
 raster-show-more = lower least, state other limits, or turn near round
-raster-busy = “{ $file }” with { $parts ->
+raster-busy = "{ $file }" with { $parts ->
     [one] { $parts } part
    *[other] { $parts } parts
   } and long outlines

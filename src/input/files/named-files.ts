@@ -5,7 +5,7 @@ import { FileError, isInside } from "./file-error.ts";
 import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "./file-message.ts";
 import { pathBelow } from "./folders.ts";
 import { type Problem, problem } from "./problem.ts";
-import { entriesIn, readBeginning, readText } from "./read-file.ts";
+import { entriesIn, readBeginning, readBytes, readText } from "./read-file.ts";
 import { nameList } from "./short.ts";
 import type { SiteFile } from "./site-file.ts";
 
@@ -28,6 +28,21 @@ export function pictureText(kit: KitFolder, name: string): { readonly file: stri
   return { file: source.file, text };
 }
 
+/**
+ * The bytes of a kit's picture that is a photograph or a scan; what they are is looked at where they are decoded.
+ * @throws ProblemError where none can be read in the kit's folder
+ */
+export function pictureBytes(kit: KitFolder, name: string): { readonly file: string; readonly bytes: Buffer } {
+  const at = ["picture", "file"];
+  const source = { ...fileOfKit(kit, name, { at, kind: "picture" }), kind: "raster" as const };
+  return { file: source.file, bytes: atField(kit, { at, name, endings: PHOTO_ENDINGS }, () => readBytes(source)) };
+}
+
+/** Whether a file's name ends as those of photographs and scans do. */
+export function isRasterName(name: string): boolean {
+  return PHOTO_ENDINGS.includes(extname(name).toLowerCase());
+}
+
 /** A photo that a front matter or a text names, and where. */
 export interface NamedPhoto {
   readonly file: string;
@@ -39,7 +54,7 @@ export function checkPhotos(kit: KitFolder, photos: readonly NamedPhoto[]): void
   for (const { file, at } of photos) {
     const source = photoOfKit(kit, file, at);
     atField(kit, { at, name: file, endings: PHOTO_ENDINGS }, () => checkPhotoKind(source, readBeginning(source)));
-    if (PHOTO_ENDINGS.includes(extname(file).toLowerCase())) continue;
+    if (isRasterName(file)) continue;
     const given = say.frontNoPhoto({ file });
     throw problem(at, { given, allowed: PHOTO_ENDINGS.join(", "), remedy: say.frontSavePhoto() });
   }

@@ -9,7 +9,7 @@ import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
-import { checkPhotos, type KitFolder, pictureText } from "../files/named-files.ts";
+import { checkPhotos, isRasterName, type KitFolder, pictureText } from "../files/named-files.ts";
 import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
@@ -17,6 +17,7 @@ import type { YamlFile } from "../files/yaml.ts";
 import { readStory } from "../story/read-story.ts";
 import { assignLevels } from "./assign-levels.ts";
 import { checkOutline } from "./crowded.ts";
+import { rasterPicture } from "./raster-picture.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
@@ -77,9 +78,11 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
 
 function pictureOf(
   folder: KitFolder,
-  { picture }: FrontMatter,
+  data: FrontMatter,
   levels: readonly Level[],
 ): { map: LevelMap; notes: string[] } {
+  const { picture } = data;
+  if (isRasterName(picture.file)) return rasterPicture(folder, data, levels);
   const { file, text } = pictureText(folder, picture.file);
   const painted = readPicture(file, text, say.checkFieldPicture());
   const map = assignLevels(painted, picture.levels, levels, file);

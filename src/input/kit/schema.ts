@@ -4,6 +4,7 @@ import * as say from "../../words/messages.ts";
 import { choice, count, described, leftOut, length, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
+import { rasterFields } from "../raster/raster-fields.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
@@ -15,6 +16,7 @@ import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 const picture = z
   .strictObject({
     file: reference(say.fieldPictureFile),
+    ...rasterFields,
     levels: z
       .record(
         z.string(),
@@ -29,7 +31,8 @@ const picture = z
           .min(1)
           .meta(described(say.fieldPictureIds)),
       )
-      .meta(described(say.fieldPictureLevels)),
+      .meta(described(say.fieldPictureLevels))
+      .default({}),
   })
   .meta(described(say.fieldPicture));
 

@@ -67,7 +67,7 @@ function decoded(name: string, bytes: Buffer, at: FieldPath): Pixels {
   const is = contentKind(bytes);
   if (!is || !PHOTO_KINDS.includes(is))
     throw problem(at, {
-      given: say.rasterOtherKind({ file: name }),
+      given: say.frontFileIs({ file: name, what: say.fileOtherContent({ is: is ?? "unknown" }) }),
       allowed: say.rasterKinds({ kinds: PHOTO_ENDINGS.join(", ") }),
       remedy: say.rasterSaveAs(),
     });
