@@ -2094,7 +2094,7 @@ export const frontAddFile = (): string => say("front-add-file");
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
-/** an SVG picture (.svg) */
+/** an SVG picture (.svg), or a photograph or scan (.png, .jpg, .webp, .avif) */
 export const frontAnSvg = (): string => say("front-an-svg");
 /** draw the levels as filled shapes and save them as SVG */
 export const frontDrawSvg = (): string => say("front-draw-svg");
@@ -3438,7 +3438,7 @@ export const rasterFrames = (args: { readonly frames: number }): string => say("
 export const rasterReduced = (args: { readonly width: Word; readonly height: Word; readonly savedWidth: Word; readonly savedHeight: Word }): string => say("raster-reduced", args);
 /** the colours {a} and {b} hardly differ, so their levels may mix — $a and $b: colours as they are typed: #c33 */
 export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
-/** {percent} % of the picture is of other colours than those stated, and went to the nearest */
+/** {percent}% of the picture is of other colours than those stated, and went to the nearest */
 export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);

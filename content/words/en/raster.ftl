@@ -107,4 +107,4 @@ raster-frames = { $frames ->
 raster-reduced = taken at { $width } × { $height } pixels of { $savedWidth } × { $savedHeight }, which is as fine as a book shows
 # $a and $b: colours as they are typed: #c33
 raster-colours-near = the colours { $a } and { $b } hardly differ, so their levels may mix
-raster-colours-far = { $percent } % of the picture is of other colours than those stated, and went to the nearest
+raster-colours-far = { $percent }% of the picture is of other colours than those stated, and went to the nearest

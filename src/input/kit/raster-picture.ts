@@ -36,5 +36,8 @@ export function rasterPicture(
       mmPerUnit: (saved) => height / saved.height,
     },
   );
-  return { map: { ...drawn, background }, notes: notes.map(({ message }) => say.frontPictureNote({ place: file, note: message })) };
+  return {
+    map: { ...drawn, background },
+    notes: notes.map(({ message }) => say.frontPictureNote({ place: file, note: message })),
+  };
 }

@@ -76,11 +76,7 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
   });
 }
 
-function pictureOf(
-  folder: KitFolder,
-  data: FrontMatter,
-  levels: readonly Level[],
-): { map: LevelMap; notes: string[] } {
+function pictureOf(folder: KitFolder, data: FrontMatter, levels: readonly Level[]): { map: LevelMap; notes: string[] } {
   const { picture } = data;
   if (isRasterName(picture.file)) return rasterPicture(folder, data, levels);
   const { file, text } = pictureText(folder, picture.file);

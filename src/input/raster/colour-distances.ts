@@ -10,11 +10,13 @@ export type Fringe = Uint16Array;
 /** How far pixels are from palettes, front to back; each colour is worked out once. */
 export class ColourDistances {
   readonly #palettes: readonly (readonly Lab[])[];
+  readonly #scratch: Float64Array;
   readonly #nearest = new Int8Array(STEPS ** 3).fill(-1);
   readonly #least = new Float32Array(STEPS ** 3);
 
   constructor(palettes: readonly (readonly Lab[])[]) {
     this.#palettes = palettes;
+    this.#scratch = new Float64Array(palettes.length);
   }
 
   /** The palette nearest to the pixel that stands at `at` in the data. */
@@ -44,11 +46,12 @@ export class ColourDistances {
   }
 
   #difference(key: number, k: number, among = 0): number {
+    const away = this.#away(key);
     let [front, back] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-    for (const [i, away] of this.#away(key).entries()) {
+    for (let i = 0; i < away.length; i += 1) {
       if (among !== 0 && (among & (1 << i)) === 0) continue;
-      if (i <= k) front = Math.min(front, away);
-      else back = Math.min(back, away);
+      if (i <= k) front = Math.min(front, away[i]!);
+      else back = Math.min(back, away[i]!);
     }
     // Where one side alone comes into question, the pixel lies well inside it.
     return Math.max(-1, Math.min(1, back - front));
@@ -56,14 +59,21 @@ export class ColourDistances {
 
   #workOut(key: number): void {
     const away = this.#away(key);
-    const least = Math.min(...away);
-    this.#nearest[key] = away.indexOf(least);
-    this.#least[key] = least;
+    let nearest = 0;
+    for (let i = 1; i < away.length; i += 1) if (away[i]! < away[nearest]!) nearest = i;
+    this.#nearest[key] = nearest;
+    this.#least[key] = away[nearest]!;
   }
 
-  #away(key: number): number[] {
+  /** The distance from each palette; good until it is asked for again. */
+  #away(key: number): Float64Array {
     const lab = pixelLab(channel(key >> 14), channel((key >> 7) & 127), channel(key & 127));
-    return this.#palettes.map((palette) => Math.min(...palette.map((one) => distance(one, lab))));
+    this.#palettes.forEach((palette, i) => {
+      let least = Number.POSITIVE_INFINITY;
+      for (const one of palette) least = Math.min(least, distance(one, lab));
+      this.#scratch[i] = least;
+    });
+    return this.#scratch;
   }
 }
 

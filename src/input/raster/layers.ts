@@ -37,7 +37,9 @@ export function isCutOut({ data }: Pixels): boolean {
 
 /** Everything that is not transparent. */
 export function opaque({ data }: Pixels): Float32Array {
-  return Float32Array.from({ length: data.length / 4 }, (_, i) => data[4 * i + 3]! - HALF);
+  const values = new Float32Array(data.length / 4);
+  for (let i = 0; i < values.length; i += 1) values[i] = data[4 * i + 3]! - HALF;
+  return values;
 }
 
 /** Takes out of an area what is transparent: in place. */

@@ -15,7 +15,7 @@ export function labOf(css: string): Lab | undefined {
 
 /** How far two colours are from each other to the eye; about 0.02 is just seen (CSS Color 4, "deltaEOK"). */
 export function distance([l, a, b]: Lab, [l2, a2, b2]: Lab): number {
-  return Math.hypot(l - l2, a - a2, b - b2);
+  return Math.sqrt((l - l2) ** 2 + (a - a2) ** 2 + (b - b2) ** 2);
 }
 
 /** The light of each value 0…255 of sRGB. */

@@ -3,7 +3,11 @@ import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
 import { isCutOut, type Layer, type Layers, opaque, type Source, withinOpaque } from "./layers.ts";
 import { histogramOf, lightnessOf, middleLimits } from "./lightness.ts";
+import { median } from "./median.ts";
 import { distinctValues } from "./otsu.ts";
+
+/** Grain is evened out over squares of at most 7 × 7 pixels. */
+const MOST_REACH = 3;
 
 /** One subject at the first of the levels: what is nearer than the limit, or what is not transparent. @throws ProblemError */
 export function silhouetteLayers(source: Source): Layers {
@@ -19,6 +23,7 @@ export function toneLayers(source: Source): Layers {
   const { pixels, plan } = source;
   const light = lightnessOf(pixels);
   const { limits, notes } = limitsOf(source, histogramOf(light, pixels));
+  const even = withoutGrain(light, source);
   const isDarkNear = (plan.near ?? (plan.trace === "depth" ? "light" : "dark")) === "dark";
   const layers = plan.levels.map((level, k): Layer => {
     const limit = limits.at(isDarkNear ? k : -1 - k);
@@ -28,12 +33,24 @@ export function toneLayers(source: Source): Layers {
       level,
       values: () =>
         withinOpaque(
-          Float32Array.from(light, (value) => sense * (limit - value)),
+          Float32Array.from(even, (value) => sense * (limit - value)),
           pixels,
         ),
     };
   });
   return { layers, notes };
+}
+
+/**
+ * Evens out the grain of a photograph over half the tolerance. A drawing has none: in its flat areas nothing would change, and
+ * its corners would lose their points.
+ */
+function withoutGrain(light: Uint8Array, { pixels, plan }: Source): Uint8Array {
+  const { width, saved } = pixels;
+  const mmPerPixel = (plan.mmPerUnit(saved) * saved.width) / width;
+  const even = median(light, pixels, Math.min(MOST_REACH, Math.floor(plan.tolerance / mmPerPixel / 2)));
+  const changed = light.reduce((count, value, i) => (value === even[i] ? count : count + 1), 0);
+  return changed > light.length / 2 ? even : light;
 }
 
 /** Where the levels part, ascending. A stated limit belongs to the darker side, so the outline runs just above it. */
