@@ -13,9 +13,9 @@ const CLEAR = 255;
  */
 export function clearFringe(pixels: Pixels, distances: ColourDistances): Fringe {
   const { width, height, data } = pixels;
-  const classes = Uint8Array.from({ length: width * height }, (_, i) =>
-    data[4 * i + 3]! < OPAQUE ? CLEAR : distances.nearest(data, 4 * i),
-  );
+  const classes = new Uint8Array(width * height);
+  for (let i = 0; i < classes.length; i += 1)
+    classes[i] = data[4 * i + 3]! < OPAQUE ? CLEAR : distances.nearest(data, 4 * i);
   const isCore = coresOf(classes, width, height);
   const fringe = new Uint16Array(width * height);
   for (let y = 0, i = 0; y < height; y += 1) {

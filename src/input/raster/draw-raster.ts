@@ -1,20 +1,16 @@
-import type { Point, Ring } from "../../core/geometry/point.ts";
-import type { LevelShape } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import { contentKind } from "../files/content-kind.ts";
 import { PHOTO_ENDINGS, PHOTO_KINDS } from "../files/file-message.ts";
 import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
 import type { Drawn } from "../picture/drawn.ts";
 import { colourLayers } from "./colour-layers.ts";
-import { fieldRings } from "./field-rings.ts";
 import type { Layers, Source } from "./layers.ts";
 import type { PixelFault, Pixels } from "./pixels.ts";
-import { MOST_PARTS, MOST_PIXELS, MOST_SIDES } from "./raster-bounds.ts";
+import { MOST_PIXELS } from "./raster-bounds.ts";
 import type { RasterPlan } from "./raster-plan.ts";
 import { readPixels } from "./read-pixels.ts";
-import { smoothOutline } from "./smooth-outline.ts";
-import { type Field, leaveOutSpecks, sidesOf } from "./specks.ts";
 import { silhouetteLayers, toneLayers } from "./tone-layers.ts";
+import { traceLayers } from "./trace-layers.ts";
 
 /** A raster file of a kit, and where the front matter names it: steps to the source that holds `file`. */
 export interface RasterFile {
@@ -23,8 +19,6 @@ export interface RasterFile {
   readonly at: FieldPath;
 }
 
-/** Outlines follow a grid of pixels, so they are smoothed by at least so much of one. */
-const LEAST_TOLERANCE = 0.7;
 const MEGA = 1_000_000;
 
 /**
@@ -37,7 +31,7 @@ export function drawRaster({ name, bytes, at }: RasterFile, plan: RasterPlan): D
   const pixels = decoded(name, bytes, [...at, "file"]);
   const source: Source = { name, at, pixels, plan };
   const { layers, notes } = layersOf(source);
-  const { shapes, specks } = traced(source, layers);
+  const { shapes, specks } = traceLayers(source, layers);
   if (shapes.length === 0)
     throw problem([...at, "file"], {
       given: say.rasterNothing({ file: name, trace: plan.trace }),
@@ -100,47 +94,6 @@ function layersOf(source: Source): Layers {
     case "colours":
       return colourLayers(source);
   }
-}
-
-/** The layers as shapes, the furthest first. A layer that adds nothing to the one in front of it is left out. */
-function traced(
-  { name, at, pixels, plan }: Source,
-  layers: Layers["layers"],
-): { readonly shapes: LevelShape[]; readonly specks: number } {
-  const { width, height, saved } = pixels;
-  const unitsPerPixel = saved.width / width;
-  const mmPerPixel = plan.mmPerUnit(saved) * unitsPerPixel;
-  const least = (Math.PI / 4) * (plan.least / mmPerPixel) ** 2;
-  const tolerance = Math.max(LEAST_TOLERANCE, plan.tolerance / mmPerPixel);
-  const shapes: LevelShape[] = [];
-  let [specks, before] = [0, 0];
-  for (const [k, { level, values }] of layers.entries()) {
-    if (k === layers.length - 1 && level === plan.background) break;
-    const field: Field = { width, height, values: values() };
-    const found = leaveOutSpecks(field, least);
-    specks += found.specks;
-    if (found.inside === before) continue;
-    before = found.inside;
-    if (Math.max(found.parts, found.holes) > MOST_PARTS || sidesOf(field) > MOST_SIDES)
-      throw problem([...at, "file"], {
-        given: say.rasterBusy({ file: name, parts: found.parts + found.holes }),
-        allowed: say.rasterMostParts({ most: MOST_PARTS }),
-        remedy: say.rasterRaiseLeast(),
-      });
-    const rings = fieldRings(field)
-      .map((ring) => smoothOutline(ring, tolerance))
-      .filter((ring) => ring.length >= 3)
-      .map((ring) => placed(ring, unitsPerPixel, saved));
-    shapes.unshift({ level, rule: "evenodd", rings });
-  }
-  return { shapes, specks };
-}
-
-/** From working pixels to saved ones, inside the picture; finer than a thousandth of a pixel nothing is known. */
-function placed(ring: Ring, scale: number, { width, height }: Pixels["saved"]): Ring {
-  const tidy = (value: number, most: number): number =>
-    Math.round(Math.min(most, Math.max(0, value * scale)) * 1000) / 1000;
-  return ring.map(([x, y]): Point => [tidy(x, width), tidy(y, height)]);
 }
 
 function notesOnFile({ width, height, saved, frames }: Pixels): string[] {

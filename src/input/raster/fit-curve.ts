@@ -1,8 +1,6 @@
 import type { Point } from "../../core/geometry/point.ts";
+import { better, type Curve, line, pointAt, thirds, weights } from "./curve.ts";
 import { dot, minus, plus, scaled, size, unit } from "./vector.ts";
-
-/** A cubic Bézier curve. */
-export type Curve = readonly [Point, Point, Point, Point];
 
 /** Where a stretch heads at its ends, as unit vectors along it; undefined where its own points tell. */
 export interface Headings {
@@ -96,11 +94,6 @@ function isStraight(points: readonly Point[], { first, last }: Piece, tolerance:
   return true;
 }
 
-function line(p0: Point, p3: Point): Curve {
-  const third = scaled(minus(p3, p0), 1 / 3);
-  return [p0, plus(p0, third), minus(p3, third), p3];
-}
-
 /** The way to each point as a share of all of it. */
 function chordPlaces(points: readonly Point[], { first, last }: Piece): number[] {
   const places = [0];
@@ -126,25 +119,10 @@ function leastSquares(points: readonly Point[], { first, last, start, end }: Pie
   const chord = size(minus(p3, p0));
   const by = ss * ee - se * se;
   const lengths = [(sd * ee - ed * se) / by, (ss * ed - se * sd) / by] as const;
-  // A handle that is backward or beyond the chord's own length makes loops: Schneider's rule of thumb is a third of the chord.
-  const sound = lengths.every((length) => length > 1e-6 * chord && length < 2 * chord + tolerated(places));
+  // A handle that points backward, or is longer than the whole stretch (a point stands about every pixel), would make a loop.
+  const sound = lengths.every((length) => length > 1e-6 * chord && length < places.length);
   if (!sound) return thirds(p0, p3, start, end);
   return [p0, plus(p0, scaled(start, lengths[0])), plus(p3, scaled(end, lengths[1])), p3];
-}
-
-/** Nearly closed stretches have long handles on a short chord. */
-function tolerated(places: readonly number[]): number {
-  return places.length;
-}
-
-function thirds(p0: Point, p3: Point, start: Point, end: Point): Curve {
-  const third = size(minus(p3, p0)) / 3;
-  return [p0, plus(p0, scaled(start, third)), plus(p3, scaled(end, third)), p3];
-}
-
-interface Fitted {
-  readonly curve: Curve;
-  readonly places: readonly number[];
 }
 
 /** The inner point that is furthest from its place on the curve. */
@@ -161,32 +139,9 @@ function furthest(
   return { at, away };
 }
 
-/** One step of Newton's method toward the place where the curve is nearest to a point. */
-function better(curve: Curve, point: Point, t: number): number {
-  const [p0, p1, p2, p3] = curve;
-  const off = minus(pointAt(curve, t), point);
-  const s = 1 - t;
-  const [d0, d1, d2] = [minus(p1, p0), minus(p2, p1), minus(p3, p2)];
-  const slope = scaled(plus(plus(scaled(d0, s * s), scaled(d1, 2 * s * t)), scaled(d2, t * t)), 3);
-  const bend = scaled(plus(scaled(minus(d1, d0), s), scaled(minus(d2, d1), t)), 6);
-  const by = dot(slope, slope) + dot(off, bend);
-  const to = by === 0 ? t : t - dot(off, slope) / by;
-  return Math.min(1, Math.max(0, to));
-}
-
 /** Where the stretch heads at a point inside a piece, over as many points to both sides. */
 function headingAt(points: readonly Point[], at: number, { first, last }: Piece): Point {
   const step = Math.min(ASIDE, at - first, last - at);
   const across = minus(points[at + step]!, points[at - step]!);
   return size(across) > 0 ? unit(across) : unit(minus(points[at]!, points[at - 1]!));
-}
-
-function weights(t: number): readonly [number, number, number, number] {
-  const s = 1 - t;
-  return [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
-}
-
-function pointAt([p0, p1, p2, p3]: Curve, t: number): Point {
-  const [b0, b1, b2, b3] = weights(t);
-  return [b0 * p0[0] + b1 * p1[0] + b2 * p2[0] + b3 * p3[0], b0 * p0[1] + b1 * p1[1] + b2 * p2[1] + b3 * p3[1]];
 }

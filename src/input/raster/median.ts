@@ -53,7 +53,10 @@ class MovingMiddle {
   }
 
   middle(): number {
-    while (this.#below >= this.#place) this.#below -= this.#counts[(this.#value -= 1)]!;
+    while (this.#below >= this.#place) {
+      this.#value -= 1;
+      this.#below -= this.#counts[this.#value]!;
+    }
     while (this.#below + this.#counts[this.#value]! < this.#place) {
       this.#below += this.#counts[this.#value]!;
       this.#value += 1;

@@ -31,14 +31,17 @@ export function toneLayers(source: Source): Layers {
     const sense = isDarkNear ? 1 : -1;
     return {
       level,
-      values: () =>
-        withinOpaque(
-          Float32Array.from(even, (value) => sense * (limit - value)),
-          pixels,
-        ),
+      values: () => withinOpaque(nearness(even, limit, sense), pixels),
     };
   });
   return { layers, notes };
+}
+
+/** By how much each pixel is darker than the limit, or lighter with the other sense. */
+function nearness(light: Uint8Array, limit: number, sense: 1 | -1): Float32Array {
+  const values = new Float32Array(light.length);
+  for (let i = 0; i < light.length; i += 1) values[i] = sense * (limit - light[i]!);
+  return values;
 }
 
 /**
