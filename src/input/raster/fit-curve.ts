@@ -125,6 +125,11 @@ function leastSquares(points: readonly Point[], { first, last, start, end }: Pie
   return [p0, plus(p0, scaled(start, lengths[0])), plus(p3, scaled(end, lengths[1])), p3];
 }
 
+interface Fitted {
+  readonly curve: Curve;
+  readonly places: readonly number[];
+}
+
 /** The inner point that is furthest from its place on the curve. */
 function furthest(
   points: readonly Point[],

@@ -6,25 +6,33 @@ interface Grid {
 
 /**
  * The middle value of the square of 2 · reach + 1 pixels round each pixel; at an edge the pixels of the edge stand for those
- * beyond. It takes grain away and leaves edges sharp and where they are. By a histogram that moves along the row: T. S. Huang,
- * G. J. Yang and G. Y. Tang, "A fast two-dimensional median filtering algorithm", IEEE Transactions on Acoustics, Speech, and
- * Signal Processing 27 (1979).
+ * beyond. It takes grain away and leaves edges sharp and where they are.
  */
-export function median(values: Uint8Array, { width, height }: Grid, reach: number): Uint8Array {
-  if (reach < 1) return values;
+export function median(values: Uint8Array, grid: Grid, reach: number): Uint8Array {
   const middle = new Uint8Array(values.length);
-  const half = ((2 * reach + 1) ** 2 + 1) / 2;
-  for (let y = 0; y < height; y += 1) {
-    const rows = rowsRound(y, height, reach).map((row) => row * width);
-    const window = new MovingMiddle(half);
-    for (let u = -reach; u <= reach; u += 1) for (const row of rows) window.add(values[row + within(u, width)]!);
-    for (let x = 0; x < width; x += 1) {
-      middle[y * width + x] = window.middle();
-      const [old, next] = [within(x - reach, width), within(x + reach + 1, width)];
-      for (const row of rows) {
-        window.remove(values[row + old]!);
-        window.add(values[row + next]!);
-      }
+  for (let y = 0; y < grid.height; y += 1) middle.set(medianRow(values, grid, { reach, y }), y * grid.width);
+  return middle;
+}
+
+/**
+ * The same of one row. By a histogram that moves along it: T. S. Huang, G. J. Yang and G. Y. Tang, "A fast two-dimensional median
+ * filtering algorithm", IEEE Transactions on Acoustics, Speech, and Signal Processing 27 (1979).
+ */
+export function medianRow(
+  values: Uint8Array,
+  { width, height }: Grid,
+  { reach, y }: { readonly reach: number; readonly y: number },
+): Uint8Array {
+  const middle = new Uint8Array(width);
+  const rows = Array.from({ length: 2 * reach + 1 }, (_, i) => within(y - reach + i, height) * width);
+  const window = new MovingMiddle(((2 * reach + 1) ** 2 + 1) / 2);
+  for (let u = -reach; u <= reach; u += 1) for (const row of rows) window.add(values[row + within(u, width)]!);
+  for (let x = 0; x < width; x += 1) {
+    middle[x] = window.middle();
+    const [old, next] = [within(x - reach, width), within(x + reach + 1, width)];
+    for (const row of rows) {
+      window.remove(values[row + old]!);
+      window.add(values[row + next]!);
     }
   }
   return middle;
@@ -63,10 +71,6 @@ class MovingMiddle {
     }
     return this.#value;
   }
-}
-
-function rowsRound(y: number, height: number, reach: number): number[] {
-  return Array.from({ length: 2 * reach + 1 }, (_, i) => within(y - reach + i, height));
 }
 
 function within(at: number, side: number): number {

@@ -3,11 +3,14 @@ import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
 import { isCutOut, type Layer, type Layers, opaque, type Source, withinOpaque } from "./layers.ts";
 import { histogramOf, lightnessOf, middleLimits } from "./lightness.ts";
-import { median } from "./median.ts";
+import { median, medianRow } from "./median.ts";
 import { distinctValues } from "./otsu.ts";
+import type { Pixels } from "./pixels.ts";
 
 /** Grain is evened out over squares of at most 7 × 7 pixels. */
 const MOST_REACH = 3;
+/** Every so many rows are enough to see whether there is grain. */
+const SAMPLE = 16;
 
 /** One subject at the first of the levels: what is nearer than the limit, or what is not transparent. @throws ProblemError */
 export function silhouetteLayers(source: Source): Layers {
@@ -51,9 +54,20 @@ function nearness(light: Uint8Array, limit: number, sense: 1 | -1): Float32Array
 function withoutGrain(light: Uint8Array, { pixels, plan }: Source): Uint8Array {
   const { width, saved } = pixels;
   const mmPerPixel = (plan.mmPerUnit(saved) * saved.width) / width;
-  const even = median(light, pixels, Math.min(MOST_REACH, Math.floor(plan.tolerance / mmPerPixel / 2)));
-  const changed = light.reduce((count, value, i) => (value === even[i] ? count : count + 1), 0);
-  return changed > light.length / 2 ? even : light;
+  const reach = Math.min(MOST_REACH, Math.floor(plan.tolerance / mmPerPixel / 2));
+  return reach > 0 && isGrainy(light, pixels, reach) ? median(light, pixels, reach) : light;
+}
+
+/** Whether most pixels differ from those round them, as some rows show. */
+function isGrainy(light: Uint8Array, pixels: Pixels, reach: number): boolean {
+  let [changed, seen] = [0, 0];
+  for (let y = 0; y < pixels.height; y += SAMPLE) {
+    medianRow(light, pixels, { reach, y }).forEach((value, x) => {
+      seen += 1;
+      if (value !== light[y * pixels.width + x]) changed += 1;
+    });
+  }
+  return changed > seen / 2;
 }
 
 /** Where the levels part, ascending. A stated limit belongs to the darker side, so the outline runs just above it. */
