@@ -1,6 +1,6 @@
 import { contours } from "d3-contour";
 import type { Point, Ring } from "../../core/geometry/point.ts";
-import type { Field } from "./specks.ts";
+import type { Field } from "./runs.ts";
 
 /**
  * The outlines of a field where it is 0, by marching squares between the middles of pixels; corners of pixels are at whole

@@ -6,8 +6,9 @@ import { fieldRings } from "./field-rings.ts";
 import type { Layers, Source } from "./layers.ts";
 import type { Pixels } from "./pixels.ts";
 import { MOST_PARTS, MOST_SIDES } from "./raster-bounds.ts";
+import type { Field } from "./runs.ts";
 import { smoothOutline } from "./smooth-outline.ts";
-import { type Field, leaveOutSpecks, type Parts, sidesOf } from "./specks.ts";
+import { leaveOutSpecks, type Parts, sidesOf } from "./specks.ts";
 
 /** Outlines follow a grid of pixels, so they are smoothed by at least so much of one. */
 const LEAST_TOLERANCE = 0.7;
