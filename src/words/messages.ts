@@ -1384,7 +1384,7 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
-/** picture|motif|photo|folder|file */
+/** picture|picture|motif|photo|folder|file */
 export const fileField = (args: { readonly kind: Word }): string => say("file-field", args);
 /** the file is not there */
 export const fileMissing = (): string => say("file-missing");
@@ -1412,7 +1412,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1432,13 +1432,13 @@ export const fileDoFolder = (): string => say("file-do-folder");
 export const fileDoPermission = (): string => say("file-do-permission");
 /** copy the file anew, or look after the disk */
 export const fileDoSystem = (): string => say("file-do-system");
-/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+/** save it smaller, as pages show photos at most 1600 pixels wide|save it smaller: 2400 pixels on the longer side are enough|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
 export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
-/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+/** export the photo again|export the picture again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
 export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
 /** unpack it, and name the file that was in it */
 export const fileDoUnpack = (): string => say("file-do-unpack");
-/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+/** save it as JPEG or PNG|save it as PNG or JPEG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
 export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
 /** save it as UTF-8 in your editor */
 export const fileDoUtf8 = (): string => say("file-do-utf8");
@@ -2094,7 +2094,7 @@ export const frontAddFile = (): string => say("front-add-file");
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
-/** an SVG picture (.svg) */
+/** an SVG picture (.svg), or a photograph or scan (.png, .jpg, .webp, .avif) */
 export const frontAnSvg = (): string => say("front-an-svg");
 /** draw the levels as filled shapes and save them as SVG */
 export const frontDrawSvg = (): string => say("front-draw-svg");
@@ -3008,7 +3008,7 @@ export const layerAddSource = (): string => say("layer-add-source");
 export const layerTwoSources = (args: { readonly sources: Word }): string => say("layer-two-sources", args);
 /** keep one, and give the others layers of their own */
 export const layerSplit = (): string => say("layer-split");
-/** "{key}", which belongs to words|a file|a layer|one source|something with a level */
+/** "{key}", which belongs to words|a drawing (SVG)|a photograph or a scan|a file|something with levels */
 export const layerForeignKey = (args: { readonly key: Word; readonly owner: Word }): string => say("layer-foreign-key", args);
 /** {source} takes {keys} */
 export const layerForeignAllowed = (args: { readonly source: Word; readonly keys: Word }): string => say("layer-foreign-allowed", args);
@@ -3098,6 +3098,18 @@ export const lettersTame = (): string => say("letters-tame");
 export const lettersArcRoom = (): string => say("letters-arc-room");
 /** bend them less, or let them stand closer */
 export const lettersArcLess = (): string => say("letters-arc-less");
+/** trace: {trace}, which goes over all levels */
+export const layerAllLevels = (args: { readonly trace: Word }): string => say("layer-all-levels", args);
+/** silhouette, which lies at one level */
+export const layerSilhouetteLevel = (): string => say("layer-silhouette-level");
+/** a colour for each level, as { fill: "#c33" } */
+export const layerColourLevels = (): string => say("layer-colour-levels");
+/** only colours of areas, as { fill: "#c33" } */
+export const layerOnlyFill = (): string => say("layer-only-fill");
+/** state colours under levels */
+export const layerStateColours = (): string => say("layer-state-colours");
+/** silhouette, as only a single shape is joined or cut out */
+export const layerPieceTrace = (): string => say("layer-piece-trace");
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */
@@ -3574,6 +3586,114 @@ export const progressWrongValue = (args: { readonly place: Word; readonly given:
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
 export const progressWholeFile = (): string => say("progress-whole-file");
+/** What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated. */
+export const fieldRasterTrace = (): string => say("field-raster-trace");
+/** Which side of a limit is nearer. */
+export const fieldRasterNear = (): string => say("field-raster-near");
+/** dark, and light for a depth picture */
+export const fieldRasterNearUsual = (): string => say("field-raster-near-usual");
+/** Where levels part, as lightness from 0 to 255, rising: [96, 171]. */
+export const fieldRasterLimits = (): string => say("field-raster-limits");
+/** A lightness, 0 for black and 255 for white. It belongs to the darker side. */
+export const fieldRasterLimit = (): string => say("field-raster-limit");
+/** found from the picture */
+export const fieldRasterLimitsUsual = (): string => say("field-raster-limits-usual");
+/** How far a traced outline may stray from the picture, on the book. */
+export const fieldRasterTolerance = (): string => say("field-raster-tolerance");
+/** What is smaller than a disc of this diameter is left out, holes too, on the book. */
+export const fieldRasterLeast = (): string => say("field-raster-least");
+/** {mm} mm */
+export const fieldRasterMm = (args: { readonly mm: Word }): string => say("field-raster-mm", args);
+/** a whole picture: {kinds} — $kinds: endings of names: .jpg, .png */
+export const rasterKinds = (args: { readonly kinds: Word }): string => say("raster-kinds", args);
+/** save it as PNG or JPEG */
+export const rasterSaveAs = (): string => say("raster-save-as");
+/** "{file}" cannot be read: {fault} — $fault: the words of the program that reads pictures, in English. */
+export const rasterUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("raster-unreadable", args);
+/** open it in a photo program and save it again */
+export const rasterSaveAgain = (): string => say("raster-save-again");
+/** "{file}" has {megapixels} megapixels */
+export const rasterPixels = (args: { readonly file: Word; readonly megapixels: Word }): string => say("raster-pixels", args);
+/** a picture of at most {most} megapixels */
+export const rasterMostPixels = (args: { readonly most: Word }): string => say("raster-most-pixels", args);
+/** save it smaller: 2400 pixels on the longer side are enough */
+export const rasterSaveSmaller = (): string => say("raster-save-smaller");
+/** "{file}" without a word on how to trace it */
+export const rasterNoTrace = (args: { readonly file: Word }): string => say("raster-no-trace", args);
+/** trace: silhouette, tones, depth or colours */
+export const rasterTraceAllowed = (): string => say("raster-trace-allowed");
+/** add trace, silhouette for a single shape */
+export const rasterAddTrace = (): string => say("raster-add-trace");
+/** "{file}" is transparent all over */
+export const rasterClear = (args: { readonly file: Word }): string => say("raster-clear", args);
+/** "{file}" has a single tone|only {tones} tones */
+export const rasterFewTones = (args: { readonly file: Word; readonly tones: number }): string => say("raster-few-tones", args);
+/** a picture of at least {classes} tones, one for each level */
+export const rasterTonesAllowed = (args: { readonly classes: Word }): string => say("raster-tones-allowed", args);
+/** take a picture with more contrast, or fewer levels */
+export const rasterOtherPicture = (): string => say("raster-other-picture");
+/** no shape in "{file}"|no level in "{file}" */
+export const rasterNothing = (args: { readonly trace: Word; readonly file: Word }): string => say("raster-nothing", args);
+/** something that shows and is larger than a disc of {least} mm on the book — $least: a diameter in mm */
+export const rasterSomething = (args: { readonly least: Word }): string => say("raster-something", args);
+/** lower least, state other limits, or turn near round */
+export const rasterShowMore = (): string => say("raster-show-more");
+/** "{file}" with {parts} part|{parts} parts and long outlines */
+export const rasterBusy = (args: { readonly file: Word; readonly parts: number }): string => say("raster-busy", args);
+/** at most {most} parts and holes at a level */
+export const rasterMostParts = (args: { readonly most: Word }): string => say("raster-most-parts", args);
+/** raise least, or blur the picture before you save it */
+export const rasterRaiseLeast = (): string => say("raster-raise-least");
+/** {limit} after {before} */
+export const rasterLimitAfter = (args: { readonly limit: Word; readonly before: Word }): string => say("raster-limit-after", args);
+/** limits that rise from dark to light */
+export const rasterLimitsAscend = (): string => say("raster-limits-ascend");
+/** put the limits in order */
+export const rasterOrderLimits = (): string => say("raster-order-limits");
+/** {count} limit|{count} limits */
+export const rasterLimitCount = (args: { readonly count: number }): string => say("raster-limit-count", args);
+/** {count} limit, between the two sides|{count} limits, one between each two levels */
+export const rasterLimitsAllowed = (args: { readonly count: number }): string => say("raster-limits-allowed", args);
+/** state as many, or leave limits out */
+export const rasterMatchLimits = (): string => say("raster-match-limits");
+/** {key} beside trace: colours — $key: limits or near */
+export const rasterKeyOfTones = (args: { readonly key: Word }): string => say("raster-key-of-tones", args);
+/** limits and near for silhouette, tones and depth only */
+export const rasterKeyAllowed = (): string => say("raster-key-allowed");
+/** remove it */
+export const rasterRemoveKey = (): string => say("raster-remove-key");
+/** "{colour}" is no colour */
+export const rasterNoColour = (args: { readonly colour: Word }): string => say("raster-no-colour", args);
+/** a colour as style sheets write it: "#c33", teal or rgb(20 80 140) */
+export const rasterColourAllowed = (): string => say("raster-colour-allowed");
+/** correct it */
+export const rasterCorrectColour = (): string => say("raster-correct-colour");
+/** "{colour}" at a second level */
+export const rasterColourTwice = (args: { readonly colour: Word }): string => say("raster-colour-twice", args);
+/** each colour at one level */
+export const rasterColourOnce = (): string => say("raster-colour-once");
+/** remove one of the two */
+export const rasterOneColour = (): string => say("raster-one-colour");
+/** no colour|{count} colour|{count} colours of one level */
+export const rasterColourCount = (args: { readonly count: number }): string => say("raster-colour-count", args);
+/** colours of two levels at least, the ground’s among them */
+export const rasterColoursAllowed = (): string => say("raster-colours-allowed");
+/** state the colour of another level: wall: { fill: "#fff" } */
+export const rasterAddColour = (): string => say("raster-add-colour");
+/** transparency carries the shape; to go by lightness instead, state limits */
+export const rasterAlpha = (): string => say("raster-alpha");
+/** the lightness parts at {list}; to move that, write limits: [{limits}]|the lightness parts at {list}; to move them, write limits: [{limits}] — $list: one or more limits as a list; $limits: the same as they are typed. */
+export const rasterLimits = (args: { readonly count: number; readonly list: Word; readonly limits: Word }): string => say("raster-limits", args);
+/** {specks} part or hole smaller than {least} mm was left out|{specks} parts and holes smaller than {least} mm were left out — $least: a diameter in mm */
+export const rasterSpecks = (args: { readonly specks: number; readonly least: Word }): string => say("raster-specks", args);
+/** the picture moves: the first of {frames} frame was taken|the picture moves: the first of {frames} frames was taken */
+export const rasterFrames = (args: { readonly frames: number }): string => say("raster-frames", args);
+/** taken at {width} × {height} pixels of {savedWidth} × {savedHeight}, which is as fine as a book shows — Pixels. */
+export const rasterReduced = (args: { readonly width: Word; readonly height: Word; readonly savedWidth: Word; readonly savedHeight: Word }): string => say("raster-reduced", args);
+/** the colours {a} and {b} hardly differ, so their levels may mix — $a and $b: colours as they are typed: #c33 */
+export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
+/** {percent}% of the picture is of other colours than those stated, and went to the nearest */
+export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */

@@ -94,7 +94,7 @@ front-copy-file = { $kind ->
    *[picture] copy the picture beside index.md
   }
 front-no-svg = "{ $file }" is not an SVG file
-front-an-svg = an SVG picture (.svg)
+front-an-svg = an SVG picture (.svg), or a photograph or scan (.png, .jpg, .webp, .avif)
 front-draw-svg = draw the levels as filled shapes and save them as SVG
 front-no-photo = "{ $file }" is not a photo
 front-save-photo = save it as one of these

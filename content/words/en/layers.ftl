@@ -90,10 +90,10 @@ layer-two-sources = { $sources } in one
 layer-split = keep one, and give the others layers of their own
 layer-foreign-key = "{ $key }", which belongs to { $owner ->
     [text] words
+    [drawing] a drawing (SVG)
+    [pixels] a photograph or a scan
     [file] a file
-    [layer] a layer
-    [layers] one source
-   *[level] something with a level
+   *[level] something with levels
   }
 layer-foreign-allowed = { $source } takes { $keys }
 layer-remove-key = remove it, or move it to where it belongs
@@ -148,3 +148,12 @@ letters-wild = letters with more points than letters have
 letters-tame = letters of a sound font
 letters-arc-room = lines that lie nearer to the longest one than the middle of its arc
 letters-arc-less = bend them less, or let them stand closer
+
+## Photographs and scans
+
+layer-all-levels = trace: { $trace }, which goes over all levels
+layer-silhouette-level = silhouette, which lies at one level
+layer-colour-levels = a colour for each level, as { "{" } fill: "#c33" { "}" }
+layer-only-fill = only colours of areas, as { "{" } fill: "#c33" { "}" }
+layer-state-colours = state colours under levels
+layer-piece-trace = silhouette, as only a single shape is joined or cut out

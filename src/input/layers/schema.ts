@@ -7,6 +7,7 @@ import { wordFields } from "../lettering/schema.ts";
 import { outlineFields } from "../outlines/schema.ts";
 import { cropSchema } from "../picture/crop-schema.ts";
 import { selectionSchema } from "../picture/selection.ts";
+import { rasterFields } from "../raster/raster-fields.ts";
 
 /** Sides of a picture's box, mm. */
 const BOX = { kind: "length", least: 5, most: 2000 } as const;
@@ -27,6 +28,7 @@ const sourceFields = {
   file: leftOut(reference(say.pictureFieldFile), say.pictureFieldFileUsual),
   names: leftOut(named, say.pictureFieldNamesUsual),
   crop: leftOut(cropSchema, say.fieldPictureCropUsual),
+  ...rasterFields,
   ...wordFields,
   ...outlineFields,
 };
