@@ -940,12 +940,12 @@ export const fieldCurrency = (): string => say("field-currency");
 export const fieldPicture = (): string => say("field-picture");
 /** The SVG picture beside index.md, as a path inside the kit folder. */
 export const fieldPictureFile = (): string => say("field-picture-file");
-/** Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"]. */
+/** Which shapes belong to which level: a level’s name, and under it what picks them. */
 export const fieldPictureLevels = (): string => say("field-picture-levels");
-/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
-export const fieldPictureIds = (): string => say("field-picture-ids");
-/** The id of a shape or group, with its #. */
-export const fieldPictureId = (): string => say("field-picture-id");
+/** by names: levels that are called like something in the picture */
+export const fieldPictureLevelsUsual = (): string => say("field-picture-levels-usual");
+/** canvas; drawing where it fills less than 60 % of the canvas */
+export const fieldPictureCropUsual = (): string => say("field-picture-crop-usual");
 /** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
 /** A level of the picture: its name, and either depth or line. */
@@ -1400,7 +1400,7 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
-/** picture|motif|photo|folder|file */
+/** picture|picture|motif|photo|folder|file */
 export const fileField = (args: { readonly kind: Word }): string => say("file-field", args);
 /** the file is not there */
 export const fileMissing = (): string => say("file-missing");
@@ -1428,7 +1428,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1448,13 +1448,13 @@ export const fileDoFolder = (): string => say("file-do-folder");
 export const fileDoPermission = (): string => say("file-do-permission");
 /** copy the file anew, or look after the disk */
 export const fileDoSystem = (): string => say("file-do-system");
-/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+/** save it smaller, as pages show photos at most 1600 pixels wide|save it smaller: 2400 pixels on the longer side are enough|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
 export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
-/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+/** export the photo again|export the picture again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
 export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
 /** unpack it, and name the file that was in it */
 export const fileDoUnpack = (): string => say("file-do-unpack");
-/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+/** save it as JPEG or PNG|save it as PNG or JPEG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
 export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
 /** save it as UTF-8 in your editor */
 export const fileDoUtf8 = (): string => say("file-do-utf8");
@@ -2110,7 +2110,7 @@ export const frontAddFile = (): string => say("front-add-file");
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
-/** an SVG picture (.svg) */
+/** an SVG picture (.svg), or a photograph or scan (.png, .jpg, .webp, .avif) */
 export const frontAnSvg = (): string => say("front-an-svg");
 /** draw the levels as filled shapes and save them as SVG */
 export const frontDrawSvg = (): string => say("front-draw-svg");
@@ -2158,22 +2158,24 @@ export const frontRemoveId = (): string => say("front-remove-id");
 export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
 /** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
 export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
-/** every painted shape belongs to a level, by its own id or a group’s */
+/** every painted shape belongs to a level, by its own id, name, class or colour, or by a group’s */
 export const frontShapesBelong = (): string => say("front-shapes-belong");
-/** name its id in picture.levels, move it into a named group, or give it no fill */
-export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
-/** nothing of level “{level}” shows: it lies behind {shapes}. Put its shapes after them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+/** nothing of level “{level}” shows: it lies behind {shapes} — $shapes: elements that lie over it, as a list. */
 export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
-/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame */
 export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** put its shapes after them in the file, as later ones lie on top */
+export const frontPutAfter = (): string => say("front-put-after");
+/** move them in, or state a picture.crop that holds them */
+export const frontMoveIn = (): string => say("front-move-in");
+/** enlarge its shapes */
+export const frontEnlarge = (): string => say("front-enlarge");
 /** nothing of level “{level}” shows: its shapes are too small */
 export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
 /** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
-/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
-export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
 /** the picture, which gives no leaf a cut */
@@ -2182,9 +2184,9 @@ export const frontPictureFlat = (): string => say("front-picture-flat");
 export const frontPictureCuts = (): string => say("front-picture-cuts");
 /** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
 export const frontPictureShow = (): string => say("front-picture-show");
-/** every level but the background has at least one */
+/** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
-/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+/** check that these shapes are painted and visible */
 export const frontCheckShapes = (): string => say("front-check-shapes");
 /** list its shapes under picture.levels.{level} */
 export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
@@ -2890,8 +2892,8 @@ export const kitFilesText = (args: { readonly layers: Word; readonly check: Word
 export const pictureFieldFile = (): string => say("picture-field-file");
 /** words, an outline or layers are the picture */
 export const pictureFieldFileUsual = (): string => say("picture-field-file-usual");
-/** Which shapes of the file are taken, for one level. */
-export const pictureFieldNames = (): string => say("picture-field-names");
+/** Which shapes of the file are taken, for one level. {shapes} — $shapes: how shapes are named. */
+export const pictureFieldNames = (args: { readonly shapes: Word }): string => say("picture-field-names", args);
 /** all of them */
 export const pictureFieldNamesUsual = (): string => say("picture-field-names-usual");
 /** The level of it all, by name. */
@@ -2908,12 +2910,6 @@ export const pictureFieldWidth = (): string => say("picture-field-width");
 export const pictureFieldHeight = (): string => say("picture-field-height");
 /** as the picture is drawn; layers need both */
 export const pictureFieldSideUsual = (): string => say("picture-field-side-usual");
-/** An id with its #, a class with its point, or a name: "#rim", ".sea", "Far hills". — An id, a class or a name of shapes in a drawing. */
-export const selectWord = (): string => say("select-word");
-/** A colour, as styles write it: "#c33". */
-export const selectColour = (): string => say("select-colour");
-/** Shapes of the drawing: "#rim", ".sea", a name, { fill: "#c33" } or { stroke: "#c33" }, or a list of these. */
-export const selectShapes = (): string => say("select-shapes");
 /** Layers from front to back, each from one source, placed in the box. */
 export const layerLayers = (): string => say("layer-layers");
 /** A layer: a level, one source (file, text or an outline), and where it stands. */
@@ -3032,7 +3028,7 @@ export const layerAddSource = (): string => say("layer-add-source");
 export const layerTwoSources = (args: { readonly sources: Word }): string => say("layer-two-sources", args);
 /** keep one, and give the others layers of their own */
 export const layerSplit = (): string => say("layer-split");
-/** "{key}", which belongs to words|a file|a layer|one source|something with a level */
+/** "{key}", which belongs to words|a drawing (SVG)|a photograph or a scan|a file|something with levels */
 export const layerForeignKey = (args: { readonly key: Word; readonly owner: Word }): string => say("layer-foreign-key", args);
 /** {source} takes {keys} */
 export const layerForeignAllowed = (args: { readonly source: Word; readonly keys: Word }): string => say("layer-foreign-allowed", args);
@@ -3122,6 +3118,18 @@ export const lettersTame = (): string => say("letters-tame");
 export const lettersArcRoom = (): string => say("letters-arc-room");
 /** bend them less, or let them stand closer */
 export const lettersArcLess = (): string => say("letters-arc-less");
+/** trace: {trace}, which goes over all levels */
+export const layerAllLevels = (args: { readonly trace: Word }): string => say("layer-all-levels", args);
+/** silhouette, which lies at one level */
+export const layerSilhouetteLevel = (): string => say("layer-silhouette-level");
+/** a colour for each level, as { fill: "#c33" } */
+export const layerColourLevels = (): string => say("layer-colour-levels");
+/** only colours of areas, as { fill: "#c33" } */
+export const layerOnlyFill = (): string => say("layer-only-fill");
+/** state colours under levels */
+export const layerStateColours = (): string => say("layer-state-colours");
+/** silhouette, as only a single shape is joined or cut out */
+export const layerPieceTrace = (): string => say("layer-piece-trace");
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */
@@ -3430,6 +3438,32 @@ export const packetFooterBook = (args: { readonly leaves: Word; readonly height:
 export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
 /** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
 export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** {note} (and in {more} more line|{more} more lines) — $note: another note. $more counts lines. */
+export const pictureNoteAgain = (args: { readonly note: Word; readonly more: number }): string => say("picture-note-again", args);
+/** <svg> has no size, so the drawing’s own box is taken: {box} — $box: four numbers: x, y, width and height. */
+export const pictureOwnBox = (args: { readonly box: Word }): string => say("picture-own-box", args);
+/** the stroke of <{name}> counts as the area that it covers */
+export const pictureStrokeArea = (args: { readonly name: Word }): string => say("picture-stroke-area", args);
+/** the stroke of <text> is left out; its letters count as they are */
+export const pictureTextStroke = (): string => say("picture-text-stroke");
+/** the filter of <{name}> is left out; the shape counts as it is */
+export const pictureFilter = (args: { readonly name: Word }): string => say("picture-filter", args);
+/** the markers of <{name}> are left out: draw them as shapes */
+export const pictureMarker = (args: { readonly name: Word }): string => say("picture-marker", args);
+/** <{name}> is not painted: its clip path or mask leaves nothing of it */
+export const pictureCutAway = (args: { readonly name: Word }): string => say("picture-cut-away", args);
+/** <{name}> {property} {value} is left out: it points to nothing of its kind */
+export const pictureCutMissing = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-missing", args);
+/** <{name}> in a mask counts as all open: masks here are open or closed */
+export const pictureMaskSolid = (args: { readonly name: Word }): string => say("picture-mask-solid", args);
+/** <{name}> {property} {value} cuts itself: break the cycle */
+export const pictureCutCycle = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-cycle", args);
+/** clip paths and masks with more crossings than can be computed: simplify them */
+export const pictureManyCuts = (): string => say("picture-many-cuts");
+/** {what} has more than {most} dashes: make them longer */
+export const pictureManyDashes = (args: { readonly what: Word; readonly most: Word }): string => say("picture-many-dashes", args);
+/** entities that make the file much longer: save the drawing as plain SVG */
+export const pictureManyEntities = (): string => say("picture-many-entities");
 /** not an SVG picture: it has no <svg> element */
 export const pictureNoSvg = (): string => say("picture-no-svg");
 /** not an SVG picture: its root is <{name}> */
@@ -3442,12 +3476,10 @@ export const pictureNotWellFormed = (args: { readonly fault: Word }): string => 
 export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
 /** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
 export const pictureExternalSheet = (): string => say("picture-external-sheet");
-/** id {id} is taken by <{name}> in line {line}: give each element its own */
+/** id {id} is also that of <{name}> in line {line}; where it is named, both count — A note: both elements are meant where the id is named. */
 export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
 /** <svg> has no size: add viewBox="0 0 width height" */
 export const pictureNoSize = (): string => say("picture-no-size");
-/** <svg> transform is not supported: move it to a <g> around the content */
-export const pictureRootTransform = (): string => say("picture-root-transform");
 /** the picture needs more than {most} points: simplify it */
 export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
 /** more than {most} levels of groups: flatten groups */
@@ -3466,22 +3498,16 @@ export const pictureDoctype = (args: { readonly most: Word }): string => say("pi
 export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
 /** and {more} note more|{more} notes more — Under twenty notes about a picture. */
 export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
-/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+/** <{name}> cannot be drawn: no font for it is at hand; turn the text into paths in the program that drew it|no font for it is at hand; turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|remove it here, and make it a picture of its own|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
-/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
-export const pictureInnerSvg = (): string => say("picture-inner-svg");
 /** <{name}> is ignored; the picture is taken at rest */
 export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
 /** <script> is ignored; the picture is taken as written */
 export const pictureScript = (): string => say("picture-script");
 /** <{name}> is ignored: it is outside the SVG namespace */
 export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
-/** <{name}> {attribute} is not supported: remove it */
-export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
 /** <{name}> transform-origin is not supported: write rotate(angle x y) */
 export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
-/** <symbol> {attribute} is not supported: move the <use> instead */
-export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
 /** <{name}> is not painted: it lies outside its symbol’s viewBox */
 export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
 /** <{name}> is not painted: it has no area */
@@ -3544,38 +3570,30 @@ export const picturePathFault = (args: { readonly what: Word; readonly found: Wo
 export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
 /** the end — Found where a path’s text ends too early. */
 export const picturePathEnd = (): string => say("picture-path-end");
-/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+/** malformed CSS is skipped: {fault} — $fault: the words of the style sheet reader, in English. */
 export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
 /** malformed CSS: nested too deeply */
 export const pictureCssDepth = (): string => say("picture-css-depth");
-/** malformed CSS: {text} is no declaration */
-export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
-/** @{name} is not supported: write the rules plainly in this <style> */
-export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
-/** selector {selector} is too complex: use an element name, .class, #id or * */
+/** selector {selector} is too complex: use element names, .class, #id, [attribute], spaces and > */
 export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
-/** <style> media {media} is not supported: remove it */
-export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** @import is not supported: write the rules in this <style> */
+export const pictureCssImport = (): string => say("picture-css-import");
 /** {property} "" has no value: write one or remove {property} */
 export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
-/** {property} {value} is not supported: write the value itself */
+/** {property} {value} has no value: state the variable, or write the value itself */
 export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
 /** {property} {value} is unknown: use {values} */
 export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
 /** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
 export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
-/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
-export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
-/** fill {fill} is in another file: bring it into this one */
-export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
-/** fill {fill} points to no gradient or pattern: write a colour */
-export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
-/** fill {fill} counts as solid */
-export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
-/** <{name}> stroke is ignored; only fills count */
-export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
-/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
-export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-unsupported", args);
+/** {kind} {fill} is in another file: bring it into this one — $kind: the property fill or stroke. */
+export const pictureFillElsewhere = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** {kind} {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** {kind} {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-solid", args);
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -3690,6 +3708,114 @@ export const progressWrongValue = (args: { readonly place: Word; readonly given:
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
 export const progressWholeFile = (): string => say("progress-whole-file");
+/** What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated. */
+export const fieldRasterTrace = (): string => say("field-raster-trace");
+/** Which side of a limit is nearer. */
+export const fieldRasterNear = (): string => say("field-raster-near");
+/** dark, and light for a depth picture */
+export const fieldRasterNearUsual = (): string => say("field-raster-near-usual");
+/** Where levels part, as lightness from 0 to 255, rising: [96, 171]. */
+export const fieldRasterLimits = (): string => say("field-raster-limits");
+/** A lightness, 0 for black and 255 for white. It belongs to the darker side. */
+export const fieldRasterLimit = (): string => say("field-raster-limit");
+/** found from the picture */
+export const fieldRasterLimitsUsual = (): string => say("field-raster-limits-usual");
+/** How far a traced outline may stray from the picture, on the book. */
+export const fieldRasterTolerance = (): string => say("field-raster-tolerance");
+/** What is smaller than a disc of this diameter is left out, holes too, on the book. */
+export const fieldRasterLeast = (): string => say("field-raster-least");
+/** {mm} mm */
+export const fieldRasterMm = (args: { readonly mm: Word }): string => say("field-raster-mm", args);
+/** a whole picture: {kinds} — $kinds: endings of names: .jpg, .png */
+export const rasterKinds = (args: { readonly kinds: Word }): string => say("raster-kinds", args);
+/** save it as PNG or JPEG */
+export const rasterSaveAs = (): string => say("raster-save-as");
+/** "{file}" cannot be read: {fault} — $fault: the words of the program that reads pictures, in English. */
+export const rasterUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("raster-unreadable", args);
+/** open it in a photo program and save it again */
+export const rasterSaveAgain = (): string => say("raster-save-again");
+/** "{file}" has {megapixels} megapixels */
+export const rasterPixels = (args: { readonly file: Word; readonly megapixels: Word }): string => say("raster-pixels", args);
+/** a picture of at most {most} megapixels */
+export const rasterMostPixels = (args: { readonly most: Word }): string => say("raster-most-pixels", args);
+/** save it smaller: 2400 pixels on the longer side are enough */
+export const rasterSaveSmaller = (): string => say("raster-save-smaller");
+/** "{file}" without a word on how to trace it */
+export const rasterNoTrace = (args: { readonly file: Word }): string => say("raster-no-trace", args);
+/** trace: silhouette, tones, depth or colours */
+export const rasterTraceAllowed = (): string => say("raster-trace-allowed");
+/** add trace, silhouette for a single shape */
+export const rasterAddTrace = (): string => say("raster-add-trace");
+/** "{file}" is transparent all over */
+export const rasterClear = (args: { readonly file: Word }): string => say("raster-clear", args);
+/** "{file}" has a single tone|only {tones} tones */
+export const rasterFewTones = (args: { readonly file: Word; readonly tones: number }): string => say("raster-few-tones", args);
+/** a picture of at least {classes} tones, one for each level */
+export const rasterTonesAllowed = (args: { readonly classes: Word }): string => say("raster-tones-allowed", args);
+/** take a picture with more contrast, or fewer levels */
+export const rasterOtherPicture = (): string => say("raster-other-picture");
+/** no shape in "{file}"|no level in "{file}" */
+export const rasterNothing = (args: { readonly trace: Word; readonly file: Word }): string => say("raster-nothing", args);
+/** something that shows and is larger than a disc of {least} mm on the book — $least: a diameter in mm */
+export const rasterSomething = (args: { readonly least: Word }): string => say("raster-something", args);
+/** lower least, state other limits, or turn near round */
+export const rasterShowMore = (): string => say("raster-show-more");
+/** "{file}" with {parts} part|{parts} parts and long outlines */
+export const rasterBusy = (args: { readonly file: Word; readonly parts: number }): string => say("raster-busy", args);
+/** at most {most} parts and holes at a level */
+export const rasterMostParts = (args: { readonly most: Word }): string => say("raster-most-parts", args);
+/** raise least, or blur the picture before you save it */
+export const rasterRaiseLeast = (): string => say("raster-raise-least");
+/** {limit} after {before} */
+export const rasterLimitAfter = (args: { readonly limit: Word; readonly before: Word }): string => say("raster-limit-after", args);
+/** limits that rise from dark to light */
+export const rasterLimitsAscend = (): string => say("raster-limits-ascend");
+/** put the limits in order */
+export const rasterOrderLimits = (): string => say("raster-order-limits");
+/** {count} limit|{count} limits */
+export const rasterLimitCount = (args: { readonly count: number }): string => say("raster-limit-count", args);
+/** {count} limit, between the two sides|{count} limits, one between each two levels */
+export const rasterLimitsAllowed = (args: { readonly count: number }): string => say("raster-limits-allowed", args);
+/** state as many, or leave limits out */
+export const rasterMatchLimits = (): string => say("raster-match-limits");
+/** {key} beside trace: colours — $key: limits or near */
+export const rasterKeyOfTones = (args: { readonly key: Word }): string => say("raster-key-of-tones", args);
+/** limits and near for silhouette, tones and depth only */
+export const rasterKeyAllowed = (): string => say("raster-key-allowed");
+/** remove it */
+export const rasterRemoveKey = (): string => say("raster-remove-key");
+/** "{colour}" is no colour */
+export const rasterNoColour = (args: { readonly colour: Word }): string => say("raster-no-colour", args);
+/** a colour as style sheets write it: "#c33", teal or rgb(20 80 140) */
+export const rasterColourAllowed = (): string => say("raster-colour-allowed");
+/** correct it */
+export const rasterCorrectColour = (): string => say("raster-correct-colour");
+/** "{colour}" at a second level */
+export const rasterColourTwice = (args: { readonly colour: Word }): string => say("raster-colour-twice", args);
+/** each colour at one level */
+export const rasterColourOnce = (): string => say("raster-colour-once");
+/** remove one of the two */
+export const rasterOneColour = (): string => say("raster-one-colour");
+/** no colour|{count} colour|{count} colours of one level */
+export const rasterColourCount = (args: { readonly count: number }): string => say("raster-colour-count", args);
+/** colours of two levels at least, the ground’s among them */
+export const rasterColoursAllowed = (): string => say("raster-colours-allowed");
+/** state the colour of another level: wall: { fill: "#fff" } */
+export const rasterAddColour = (): string => say("raster-add-colour");
+/** transparency carries the shape; to go by lightness instead, state limits */
+export const rasterAlpha = (): string => say("raster-alpha");
+/** the lightness parts at {list}; to move that, write limits: [{limits}]|the lightness parts at {list}; to move them, write limits: [{limits}] — $list: one or more limits as a list; $limits: the same as they are typed. */
+export const rasterLimits = (args: { readonly count: number; readonly list: Word; readonly limits: Word }): string => say("raster-limits", args);
+/** {specks} part or hole smaller than {least} mm was left out|{specks} parts and holes smaller than {least} mm were left out — $least: a diameter in mm */
+export const rasterSpecks = (args: { readonly specks: number; readonly least: Word }): string => say("raster-specks", args);
+/** the picture moves: the first of {frames} frame was taken|the picture moves: the first of {frames} frames was taken */
+export const rasterFrames = (args: { readonly frames: number }): string => say("raster-frames", args);
+/** taken at {width} × {height} pixels of {savedWidth} × {savedHeight}, which is as fine as a book shows — Pixels. */
+export const rasterReduced = (args: { readonly width: Word; readonly height: Word; readonly savedWidth: Word; readonly savedHeight: Word }): string => say("raster-reduced", args);
+/** the colours {a} and {b} hardly differ, so their levels may mix — $a and $b: colours as they are typed: #c33 */
+export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
+/** {percent}% of the picture is of other colours than those stated, and went to the nearest */
+export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
@@ -3718,6 +3844,70 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** What picks shapes of the picture: one thing or a list of them. */
+export const selectListField = (): string => say("select-list-field");
+/** "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { fill: "#c33" } or { stroke: "#c33" }. — { "{" } and { "}" } write braces. */
+export const selectField = (): string => say("select-field");
+/** A colour as CSS writes it: "#c33" or "red". */
+export const selectColourField = (): string => say("select-colour-field");
+/** What part is the picture: canvas; drawing, the box of all that is drawn; or a rectangle, { x: 10, y: 5, width: 80, height: 60 }. */
+export const cropField = (): string => say("crop-field");
+/** Left edge of the rectangle, from the canvas’s left edge, in the picture’s own units. */
+export const cropXField = (): string => say("crop-x-field");
+/** Upper edge of the rectangle, from the canvas’s upper edge, in the picture’s own units. */
+export const cropYField = (): string => say("crop-y-field");
+/** Width of the rectangle, in the picture’s own units. */
+export const cropWidthField = (): string => say("crop-width-field");
+/** Height of the rectangle, in the picture’s own units. */
+export const cropHeightField = (): string => say("crop-height-field");
+/** fill: "{value}" ({share} %)|stroke: "{value}" ({share} %)|"#{value}" ({share} %)|".{value}" ({share} %)|"{value}" ({share} %) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
+export const selectFound = (args: { readonly kind: Word; readonly value: Word; readonly share: Word }): string => say("select-found", args);
+/** what the picture has: {found} — $found: things of the picture with their shares of it, as a list. */
+export const selectOffers = (args: { readonly found: Word }): string => say("select-offers", args);
+/** something that the picture has, and it paints nothing that can be picked */
+export const selectNothing = (): string => say("select-nothing");
+/** state for each level what picks its shapes, or name layers like the levels */
+export const selectState = (): string => say("select-state");
+/** correct it, or give the shape this name in the drawing */
+export const selectCorrect = (): string => say("select-correct");
+/** did you mean "{meant}"? */
+export const selectDidYouMean = (args: { readonly meant: Word }): string => say("select-did-you-mean", args);
+/** a colour as CSS writes it: "#c33" or "red" */
+export const selectColour = (): string => say("select-colour");
+/** correct the colour */
+export const selectWriteColour = (): string => say("select-write-colour");
+/** no shapes are stated, so these levels take what is called like them: {levels} — $levels: names in quotes, as a list. */
+export const selectByName = (args: { readonly levels: Word }): string => say("select-by-name", args);
+/** {shape}, stroke {colour}|fill {colour} — $shape: a shape of no level: <path> under #gull. $colour: of its fill or stroke. */
+export const selectLostColour = (args: { readonly shape: Word; readonly paint: Word; readonly colour: Word }): string => say("select-lost-colour", args);
+/** {shape}, and {more} shape more|{more} shapes more — $shape: the last shape of no level that is told. */
+export const selectLostMore = (args: { readonly shape: Word; readonly more: number }): string => say("select-lost-more", args);
+/** pick it in picture.levels by its id, name or colour, or give it no fill */
+export const selectNameShape = (): string => say("select-name-shape");
+/** pick it in picture.levels by its id, name or colour, or give it no fill; there is {found} — $found: what else can pick shapes, as a list. */
+export const selectPickShape = (args: { readonly found: Word }): string => say("select-pick-shape", args);
+/** <{element}>{id} — $id: its id or name with a space before it, or nothing. */
+export const selectShape = (args: { readonly element: Word; readonly id: Word }): string => say("select-shape", args);
+/** {shape} (line {line}) — $shape: <path> #wave */
+export const selectShapeAt = (args: { readonly shape: Word; readonly line: Word }): string => say("select-shape-at", args);
+/** {more} shape more|{more} shapes more — The last part of a list of shapes. */
+export const selectMoreShapes = (args: { readonly more: number }): string => say("select-more-shapes", args);
+/** on level “{level}” nobody will see {shapes}: what lies under them is of the same level. Give them another one */
+export const selectVanish = (args: { readonly level: Word; readonly shapes: Word }): string => say("select-vanish", args);
+/** x {x}, y {y}, {width} × {height} — $x, $y: the upper left corner. */
+export const cropBox = (args: { readonly x: Word; readonly y: Word; readonly width: Word; readonly height: Word }): string => say("crop-box", args);
+/** the drawing ({drawing}) fills {percent} % of its canvas ({canvas}), so it is taken without the rest. To keep the canvas, state crop: canvas — $drawing, $canvas: boxes: x 0, y 0, 80 × 60 */
+export const cropTaken = (args: { readonly drawing: Word; readonly percent: Word; readonly canvas: Word }): string => say("crop-taken", args);
+/** nothing visible: the drawing ({drawing}) lies outside ({canvas}) */
+export const cropEmpty = (args: { readonly drawing: Word; readonly canvas: Word }): string => say("crop-empty", args);
+/** state crop: drawing, or a rectangle that holds something of it */
+export const cropOther = (): string => say("crop-other");
+/** a picture that paints nothing */
+export const cropNothing = (): string => say("crop-nothing");
+/** a picture with something visible in it */
+export const cropSomething = (): string => say("crop-something");
+/** draw shapes with a fill or a stroke, and see that they are not hidden */
+export const cropDrawSomething = (): string => say("crop-draw-something");
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */

@@ -34,9 +34,9 @@ field-currency = Currency of the prices.
 
 field-picture = Where the picture is, and which of its shapes lie at which level.
 field-picture-file = The SVG picture beside index.md, as a path inside the kit folder.
-field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"].
-field-picture-ids = Ids of shapes or groups, each with its #: ["#rim", "#wave"].
-field-picture-id = The id of a shape or group, with its #.
+field-picture-levels = Which shapes belong to which level: a level’s name, and under it what picks them.
+field-picture-levels-usual = by names: levels that are called like something in the picture
+field-picture-crop-usual = canvas; drawing where it fills less than 60 % of the canvas
 
 field-levels = The levels, front (nearest the viewer) to back.
 field-level = A level of the picture: its name, and either depth or line.

@@ -5,7 +5,8 @@
 
 picture-field-file = The picture beside index.md, as a path inside the kit folder.
 picture-field-file-usual = words, an outline or layers are the picture
-picture-field-names = Which shapes of the file are taken, for one level.
+# $shapes: how shapes are named.
+picture-field-names = Which shapes of the file are taken, for one level. { $shapes }
 picture-field-names-usual = all of them
 picture-field-level = The level of it all, by name.
 picture-field-level-usual = levels says it, or the first level
@@ -14,11 +15,6 @@ picture-field-levels-usual = level says it
 picture-field-width = Width of the box. Lengths in the layers are mm at this size; the book’s size follows from the fit.
 picture-field-height = Height of the box.
 picture-field-side-usual = as the picture is drawn; layers need both
-
-# An id, a class or a name of shapes in a drawing.
-select-word = An id with its #, a class with its point, or a name: "#rim", ".sea", "Far hills".
-select-colour = A colour, as styles write it: "#c33".
-select-shapes = Shapes of the drawing: "#rim", ".sea", a name, { "{" } fill: "#c33" { "}" } or { "{" } stroke: "#c33" { "}" }, or a list of these.
 
 ## Layers
 
@@ -94,10 +90,10 @@ layer-two-sources = { $sources } in one
 layer-split = keep one, and give the others layers of their own
 layer-foreign-key = "{ $key }", which belongs to { $owner ->
     [text] words
+    [drawing] a drawing (SVG)
+    [pixels] a photograph or a scan
     [file] a file
-    [layer] a layer
-    [layers] one source
-   *[level] something with a level
+   *[level] something with levels
   }
 layer-foreign-allowed = { $source } takes { $keys }
 layer-remove-key = remove it, or move it to where it belongs
@@ -152,3 +148,12 @@ letters-wild = letters with more points than letters have
 letters-tame = letters of a sound font
 letters-arc-room = lines that lie nearer to the longest one than the middle of its arc
 letters-arc-less = bend them less, or let them stand closer
+
+## Photographs and scans
+
+layer-all-levels = trace: { $trace }, which goes over all levels
+layer-silhouette-level = silhouette, which lies at one level
+layer-colour-levels = a colour for each level, as { "{" } fill: "#c33" { "}" }
+layer-only-fill = only colours of areas, as { "{" } fill: "#c33" { "}" }
+layer-state-colours = state colours under levels
+layer-piece-trace = silhouette, as only a single shape is joined or cut out

@@ -31,6 +31,24 @@ export function pictureText(
   return { file: source.file, text };
 }
 
+/**
+ * The bytes of a picture of a kit that is a photograph or a scan, which the field `at` names; what they are is looked at where they are decoded.
+ * @throws ProblemError where none can be read in the kit's folder
+ */
+export function pictureBytes(
+  kit: KitFolder,
+  name: string,
+  at: FieldPath,
+): { readonly file: string; readonly bytes: Buffer } {
+  const source = { ...fileOfKit(kit, name, { at, kind: "picture" }), kind: "raster" as const };
+  return { file: source.file, bytes: atField(kit, { at, name, endings: PHOTO_ENDINGS }, () => readBytes(source)) };
+}
+
+/** Whether a file's name ends as those of photographs and scans do. */
+export function isRasterName(name: string): boolean {
+  return PHOTO_ENDINGS.includes(extname(name).toLowerCase());
+}
+
 /** A photo that a front matter or a text names, and where. */
 export interface NamedPhoto {
   readonly file: string;
@@ -42,7 +60,7 @@ export function checkPhotos(kit: KitFolder, photos: readonly NamedPhoto[]): void
   for (const { file, at } of photos) {
     const source = photoOfKit(kit, file, at);
     atField(kit, { at, name: file, endings: PHOTO_ENDINGS }, () => checkPhotoKind(source, readBeginning(source)));
-    if (PHOTO_ENDINGS.includes(extname(file).toLowerCase())) continue;
+    if (isRasterName(file)) continue;
     const given = say.frontNoPhoto({ file });
     throw problem(at, { given, allowed: PHOTO_ENDINGS.join(", "), remedy: say.frontSavePhoto() });
   }

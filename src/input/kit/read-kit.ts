@@ -60,7 +60,7 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
       data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
     );
     const levels = resolveLevels(data);
-    const { map, notes } = kitPicture({ base, folder }, data.picture, levels);
+    const { map, notes } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
     const kit = toKit(slug, data, levels, map, motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
@@ -68,6 +68,11 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
     return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
+}
+
+/** About how tall the picture is on the book, mm, before it is fitted. */
+function tallOf({ fit, book }: FrontMatter): number {
+  return fit.height === "solve" ? book.leafHeight : fit.height;
 }
 
 function toKit(

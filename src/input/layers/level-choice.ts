@@ -1,7 +1,8 @@
 import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
+import { isRasterName } from "../files/named-files.ts";
 import { type FieldPath, type ProblemError, problem } from "../files/problem.ts";
-import type { Selector } from "../picture/schema-selection.ts";
+import type { Selection } from "../picture/selection.ts";
 import { eachOf } from "./each-of.ts";
 import type { LayerMatter } from "./schema.ts";
 import { type SourceKey, sourceKeyOf } from "./source-form.ts";
@@ -11,27 +12,42 @@ export type LevelChoice =
   | { readonly kind: "one"; readonly level: number }
   /** A level for each line of words. */
   | { readonly kind: "lines"; readonly levels: readonly number[] }
-  /** Shapes of a file, by the name of the level. */
-  | { readonly kind: "shapes"; readonly of: Readonly<Record<string, readonly Selector[]>> };
+  /** All levels of the kit. */
+  | { readonly kind: "all" }
+  /** Shapes or colours of a file, by the name of the level; undefined where the file's own names say it. */
+  | { readonly kind: "shapes"; readonly of: Readonly<Record<string, Selection>> | undefined };
 
-type Fields = Pick<LayerMatter, "level" | "levels" | "file" | "text">;
+type Fields = Pick<LayerMatter, "level" | "levels" | "file" | "text" | "trace">;
 
-/** The levels that fields state. `usual` is what holds where they state none. @throws ProblemError */
+/** The levels that fields state, of a kit with these levels; `whole` of a source that is all of the picture. @throws ProblemError */
 export function levelChoice(
   fields: Fields,
   at: FieldPath,
-  { levels, usual }: { readonly levels: readonly Level[]; readonly usual: LevelChoice | undefined },
+  { levels, whole }: { readonly levels: readonly Level[]; readonly whole: boolean },
 ): LevelChoice {
-  const { level, levels: parts } = fields;
+  const { level, levels: parts, trace } = fields;
+  if (trace === "tones" || trace === "depth") return overAll(fields, at, trace);
   if (level !== undefined && parts !== undefined) {
     const advice = { given: say.layerBothLevels(), allowed: say.layerOneOfLevels(), remedy: say.layerSplit() };
     throw problem([...at, "levels"], advice);
   }
   if (level !== undefined) return { kind: "one", level: numberOf(level, levels, [...at, "level"]) };
   if (parts !== undefined) return choiceOf(fields, parts, { at: [...at, "levels"], levels });
-  if (usual) return usual;
+  if (fields.file !== undefined && !isRasterName(fields.file)) return { kind: "shapes", of: undefined };
+  if (whole) return { kind: "one", level: 1 };
   const allowed = say.layerLevelAllowed({ levels: namesOf(levels) });
   throw problem([...at, "level"], { given: say.checkNotGiven(), allowed, remedy: say.layerNameLevel() });
+}
+
+/** Tones and depth are parted by all levels, so that none may be stated. @throws ProblemError */
+function overAll({ level, levels }: Fields, at: FieldPath, trace: string): LevelChoice {
+  if (level === undefined && levels === undefined) return { kind: "all" };
+  const advice = {
+    given: say.layerOneOfLevels(),
+    allowed: say.layerAllLevels({ trace }),
+    remedy: say.layerRemoveKey(),
+  };
+  throw problem([...at, level === undefined ? "levels" : "level"], advice);
 }
 
 function choiceOf(

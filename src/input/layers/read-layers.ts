@@ -3,10 +3,11 @@ import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { type LayerDrawing, layerShapes, type Placed } from "./compose.ts";
 import type { DrawnSource } from "./draw-file.ts";
-import { drawSource, type Studio } from "./draw-source.ts";
+import { drawSource } from "./draw-source.ts";
 import { eachOf } from "./each-of.ts";
 import { levelChoice } from "./level-choice.ts";
 import type { LayerMatter, PieceMatter } from "./schema.ts";
+import type { Studio } from "./studio.ts";
 
 /** A layer's shapes in the box, its field, and notes about the file that it draws. */
 export interface ReadLayer {
@@ -40,7 +41,7 @@ export function mapOfLayers(
 }
 
 function readLayer(layer: LayerMatter, at: FieldPath, studio: Studio): ReadLayer {
-  const choice = levelChoice(layer, at, { levels: studio.levels, usual: undefined });
+  const choice = levelChoice(layer, at, { levels: studio.levels, whole: false });
   if (layer.join.length > 0 && choice.kind !== "one") {
     const advice = { given: say.layerJoinLevels(), allowed: say.layerJoinOne(), remedy: say.layerJoinRemedy() };
     throw problem([...at, "join"], advice);
@@ -49,10 +50,15 @@ function readLayer(layer: LayerMatter, at: FieldPath, studio: Studio): ReadLayer
   const pieces = (key: "join" | "cut"): Placed[] =>
     eachOf(layer[key].map((piece, i) => () => readPiece(piece, [...at, key, i], studio)));
   const drawing: LayerDrawing = { at, drawn, place: layer, join: pieces("join"), cut: pieces("cut") };
-  return { at, shapes: layerShapes(drawing, studio.box), notes: placedNotes(drawn) };
+  return { at, shapes: layerShapes(drawing, studio.box!), notes: placedNotes(drawn) };
 }
 
 function readPiece(piece: PieceMatter, at: FieldPath, studio: Studio): Placed {
+  const { trace = "silhouette" } = piece;
+  if (trace !== "silhouette") {
+    const advice = { given: say.checkGiven({ value: trace }), allowed: say.layerPieceTrace() };
+    throw problem([...at, "trace"], { ...advice, remedy: say.checkCorrectValue() });
+  }
   return {
     at,
     place: piece,
@@ -62,7 +68,9 @@ function readPiece(piece: PieceMatter, at: FieldPath, studio: Studio): Placed {
 
 /** Notes with their places: content/kits/moon/moon.svg:7. */
 export function placedNotes({ file, notes }: DrawnSource): string[] {
-  return notes.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message }));
+  return notes.map(({ line, message }) =>
+    say.frontPictureNote({ place: [file, line].filter((part) => part !== undefined).join(":"), note: message }),
+  );
 }
 
 function pointsOf(shapes: readonly LevelShape[]): number {

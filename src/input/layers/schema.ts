@@ -5,7 +5,9 @@ import { span } from "../files/span.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { wordFields } from "../lettering/schema.ts";
 import { outlineFields } from "../outlines/schema.ts";
-import { selection } from "../picture/schema-selection.ts";
+import { cropSchema } from "../picture/crop-schema.ts";
+import { selectionSchema } from "../picture/selection.ts";
+import { rasterFields } from "../raster/raster-fields.ts";
 
 /** Sides of a picture's box, mm. */
 const BOX = { kind: "length", least: 5, most: 2000 } as const;
@@ -18,10 +20,15 @@ const SIDE = { least: 0.1, most: 2000, mostShare: 10 } as const;
 const MOST_LAYERS = 40;
 const MOST_PIECES = 20;
 
+/** Shapes of a file that are picked for one level. */
+const named = selectionSchema.meta(described(() => say.pictureFieldNames({ shapes: say.selectListField() })));
+
 /** What draws: a file, words or an outline, of which each layer has one. */
 const sourceFields = {
   file: leftOut(reference(say.pictureFieldFile), say.pictureFieldFileUsual),
-  names: leftOut(selection, say.pictureFieldNamesUsual),
+  names: leftOut(named, say.pictureFieldNamesUsual),
+  crop: leftOut(cropSchema, say.fieldPictureCropUsual),
+  ...rasterFields,
   ...wordFields,
   ...outlineFields,
 };
@@ -44,7 +51,7 @@ const levelFields = {
   level: leftOut(levelName, say.pictureFieldLevelUsual),
   levels: leftOut(
     z
-      .union([z.record(z.string().max(TEXT.path), selection), z.array(levelName).min(1).max(12)])
+      .union([z.record(z.string().max(TEXT.path), selectionSchema), z.array(levelName).min(1).max(12)])
       .meta(described(say.pictureFieldLevels)),
     say.pictureFieldLevelsUsual,
   ),

@@ -1,4 +1,5 @@
 import * as say from "../../words/messages.ts";
+import { isRasterName } from "../files/named-files.ts";
 import type { FieldPath, Problem } from "../files/problem.ts";
 import { OUTLINES, type OutlineName } from "../outlines/schema.ts";
 import type { LayerMatter, PictureMatter, PieceMatter } from "./schema.ts";
@@ -8,8 +9,9 @@ export type SourceKey = "file" | "text" | "layers" | OutlineName;
 
 type Fields = PictureMatter | LayerMatter | PieceMatter;
 
-/** Keys that steer one kind of source. */
-const OF_FILE = ["names"];
+/** Keys that steer one kind of source: drawings, pictures made of pixels, and words. */
+const OF_DRAWING = ["names"];
+const OF_PIXELS = ["trace", "near", "limits", "tolerance", "least"];
 const OF_TEXT = ["font", "weight", "align", "lineHeight", "spacing", "arc"];
 const OF_LEVELS = ["level", "levels"];
 
@@ -24,7 +26,7 @@ export function formProblems(fields: Fields, at: FieldPath, sources: readonly So
   return foreignKeys(fields, source).map((key) => ({
     at: [...at, key],
     given: say.layerForeignKey({ key, owner: ownerOf(key) }),
-    allowed: say.layerForeignAllowed({ source, keys: keysOf(source).join(", ") }),
+    allowed: say.layerForeignAllowed({ source, keys: keysOf(fields, source).join(", ") }),
     remedy: say.layerRemoveKey(),
   }));
 }
@@ -39,18 +41,20 @@ export const LAYER_SOURCES: readonly SourceKey[] = ["file", "text", ...OUTLINES]
 export const PICTURE_SOURCES: readonly SourceKey[] = ["layers", ...LAYER_SOURCES];
 
 function foreignKeys(fields: Fields, source: SourceKey): string[] {
-  const own = keysOf(source);
-  const steering = [...OF_FILE, ...OF_TEXT, ...OF_LEVELS];
+  const own = keysOf(fields, source);
+  const steering = [...OF_DRAWING, ...OF_PIXELS, "crop", ...OF_TEXT, ...OF_LEVELS];
   return steering.filter((key) => fields[key as keyof Fields] !== undefined && !own.includes(key));
 }
 
-function keysOf(source: SourceKey): readonly string[] {
+function keysOf({ file }: Fields, source: SourceKey): readonly string[] {
   if (source === "layers") return ["width", "height"];
-  if (source === "file") return [...OF_LEVELS, ...OF_FILE];
+  if (source === "file") return [...OF_LEVELS, ...(isRasterName(file ?? "") ? OF_PIXELS : OF_DRAWING), "crop"];
   return source === "text" ? [...OF_LEVELS, ...OF_TEXT] : ["level"];
 }
 
-function ownerOf(key: string): "text" | "file" | "level" {
+function ownerOf(key: string): "text" | "drawing" | "pixels" | "file" | "level" {
   if (OF_TEXT.includes(key)) return "text";
-  return OF_FILE.includes(key) ? "file" : "level";
+  if (OF_DRAWING.includes(key)) return "drawing";
+  if (OF_PIXELS.includes(key)) return "pixels";
+  return key === "crop" ? "file" : "level";
 }

@@ -1,10 +1,9 @@
 import type { Affine } from "../../core/geometry/affine.ts";
-import { boxOf } from "../../core/geometry/box.ts";
+import { boxOf, type Size } from "../../core/geometry/box.ts";
 import type { Ring } from "../../core/geometry/point.ts";
 import type { LevelShape } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import { type Advice, type FieldPath, problem } from "../files/problem.ts";
-import type { Drawn } from "../picture/drawn.ts";
 import { ValueError } from "../svg/picture-error.ts";
 import { seatsOf } from "./bend.ts";
 import { fontsFor, type WordsPlace } from "./fonts-for.ts";
@@ -19,6 +18,11 @@ export interface Line {
   readonly level: number;
 }
 
+/** Words as areas in painter order, in heights of their letters; x to the right, y down, the corner of their box at 0,0. */
+export interface SetWords extends Size {
+  readonly shapes: readonly LevelShape[];
+}
+
 /** The longer side of words in chord errors, as of picture files. */
 const CHORD_ERRORS_PER_SIDE = 200_000;
 
@@ -26,7 +30,7 @@ const CHORD_ERRORS_PER_SIDE = 200_000;
 const MOST_POINTS = 500_000;
 
 /** Words as areas, on a canvas that their letters fill from edge to edge. @throws ProblemError where a font or a letter is missing */
-export function drawWords(lines: readonly Line[], style: WordFields, { at, kit }: WordsPlace): Drawn {
+export function drawWords(lines: readonly Line[], style: WordFields, { at, kit }: WordsPlace): SetWords {
   const texts = lines.map(({ text }) => text.normalize("NFC").replace(/\s/g, " "));
   const fonts = fontsFor(style, { at, kit });
   checkCovered(texts.join("\n"), fonts, [...at, "text"]);
@@ -39,7 +43,7 @@ export function drawWords(lines: readonly Line[], style: WordFields, { at, kit }
   const shapes = drawn.flatMap((runs, line) =>
     runs.map((rings): LevelShape => ({ level: lines[line]!.level, rule: "nonzero", rings: rings.map(moved) })),
   );
-  return { width, height, shapes, notes: [] };
+  return { width, height, shapes };
 }
 
 /** Of each line, the outlines of each of its fonts in turn: the ways that outlines run differ from font to font. */

@@ -87,7 +87,11 @@ describe("kitPicture(kit, matter, levels) of what cannot be made", () => {
     ["levels for other lines", layered({ text: ["a", "b"], levels: ["rim"] }), [/\[1\]\.levels: given rim/]],
     ["a list of levels for a file", layered({ file: "boat.svg", levels: ["rim"] }), [/\[1\]\.levels: a list/]],
     ["shapes for words", layered({ text: "a", levels: { rim: "#a" } }), [/\[1\]\.levels: a level’s name/]],
-    ["a name of no shape", layered({ file: "boat.svg", level: "rim", names: ["#mast"] }), [/\[1\]\.names: .*#mast/]],
+    [
+      "a name of no shape",
+      layered({ file: "boat.svg", level: "rim", names: ["#mast"] }),
+      [/\[1\]\.names\[1\]: .*#mast/],
+    ],
     ["an unknown level of shapes", layered({ file: "boat.svg", levels: { rimm: "#sail" } }), [/\[1\]\.levels\.rimm/]],
     [
       "join over several levels",

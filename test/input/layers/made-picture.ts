@@ -24,19 +24,19 @@ export const BOAT = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="10 20 100 
 /** The picture that a front matter states, with files beside it. @throws ProblemError, KitError */
 export function madePicture(
   matter: object,
-  files: Readonly<Record<string, string>> = { "boat.svg": BOAT },
+  files: Readonly<Record<string, string | Buffer>> = { "boat.svg": BOAT },
   levels: readonly Level[] = LEVELS,
 ): KitPicture {
   return inFolder((base) => {
     const folder = join(base, "kit");
     mkdirSync(folder);
     for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-    return kitPicture({ base, folder }, pictureSchema.parse(matter), levels);
+    return kitPicture({ base, folder }, pictureSchema.parse(matter), { levels, tall: 100 });
   });
 }
 
 /** What is told of a picture that cannot be made: each field or line, and what was given. */
-export function toldOf(matter: object, files?: Readonly<Record<string, string>>): string[] {
+export function toldOf(matter: object, files?: Readonly<Record<string, string | Buffer>>): string[] {
   try {
     madePicture(matter, files);
     return [];
