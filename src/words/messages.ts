@@ -3844,7 +3844,7 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
-/** What picks shapes of the picture: one thing or a list of them. */
+/** What picks shapes of the picture, or a list of such: ["#rim", "Waves"]. */
 export const selectListField = (): string => say("select-list-field");
 /** "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { fill: "#c33" } or { stroke: "#c33" }. — { "{" } and { "}" } write braces. */
 export const selectField = (): string => say("select-field");
