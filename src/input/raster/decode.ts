@@ -33,7 +33,7 @@ export async function decode(bytes: Uint8Array): Promise<Decoded> {
 }
 
 /** The first line of what the decoder says, and not more of it than a message takes. */
-function faultWords(error: unknown): string {
+export function faultWords(error: unknown): string {
   return String((error as Error).message)
     .trim()
     .split("\n", 1)[0]!
