@@ -1,17 +1,15 @@
 import sharp from "sharp";
+import { BEGINNING, contentKind } from "../files/content-kind.ts";
 import { swapsSides, upright } from "./orientation.ts";
 import type { Decoded } from "./pixels.ts";
 import { MOST_PIXELS, WORKING_SIDE } from "./raster-bounds.ts";
-
-/** How a PNG begins. */
-const PNG = 0x89504e47;
 
 /**
  * Decodes a picture: the first frame, through its colour profile to sRGB, reduced to the working size, upright.
  * A file that is damaged or ends early is a fault, also where part of it could be shown.
  */
 export async function decode(bytes: Uint8Array): Promise<Decoded> {
-  const stated = pngPixels(bytes);
+  const stated = avifPixels(bytes);
   if (stated > MOST_PIXELS) return { fault: { kind: "pixels", count: stated } };
   try {
     const { width, height, orientation = 1, pages = 1 } = await sharp(bytes, { limitInputPixels: false }).metadata();
@@ -37,12 +35,12 @@ export async function decode(bytes: Uint8Array): Promise<Decoded> {
   }
 }
 
-/** What a PNG states (third edition, 11.2.1): of sides beyond its own bounds the library complains on the terminal, too. */
-function pngPixels(bytes: Uint8Array): number {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  if (bytes.length < 20 || view.getUint32(0) !== PNG) return 0;
-  const height = bytes.length < 24 ? 1 : Math.max(1, view.getUint32(20));
-  return view.getUint32(16) * height;
+/** What an AVIF states first of all (ISO/IEC 23008-12, 6.5.3): of sides beyond its own bounds the library complains on the terminal, too. */
+function avifPixels(bytes: Uint8Array): number {
+  const head = Buffer.from(bytes.buffer, bytes.byteOffset, Math.min(bytes.byteLength, BEGINNING));
+  const at = head.indexOf("ispe");
+  if (contentKind(head) !== "avif" || at < 0 || at + 16 > head.length) return 0;
+  return Math.max(1, head.readUInt32BE(at + 8)) * Math.max(1, head.readUInt32BE(at + 12));
 }
 
 /** The first line of what the decoder says, and not more of it than a message takes. */
