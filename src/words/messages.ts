@@ -3760,10 +3760,14 @@ export const rasterNothing = (args: { readonly trace: Word; readonly file: Word 
 export const rasterSomething = (args: { readonly least: Word }): string => say("raster-something", args);
 /** lower least, state other limits, or turn near round */
 export const rasterShowMore = (): string => say("raster-show-more");
-/** "{file}" with {parts} part|{parts} parts and long outlines */
+/** "{file}" with {parts} part|{parts} parts */
 export const rasterBusy = (args: { readonly file: Word; readonly parts: number }): string => say("raster-busy", args);
 /** at most {most} parts and holes at a level */
 export const rasterMostParts = (args: { readonly most: Word }): string => say("raster-most-parts", args);
+/** "{file}" with outlines {times} times as long as its edge — $times: lengths of the picture’s edge. */
+export const rasterLong = (args: { readonly file: Word; readonly times: Word }): string => say("raster-long", args);
+/** outlines at most {most} times as long as its edge */
+export const rasterMostLong = (args: { readonly most: Word }): string => say("raster-most-long", args);
 /** raise least, or blur the picture before you save it */
 export const rasterRaiseLeast = (): string => say("raster-raise-least");
 /** {limit} after {before} */
