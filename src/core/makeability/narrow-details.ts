@@ -1,0 +1,147 @@
+import type { Kit } from "../kit/kit.ts";
+import { turned } from "../light/region-rows.ts";
+import { curveOfFace, type Face } from "../pattern/face.ts";
+import { pictureColumns } from "../pattern/fold.ts";
+import { readColumns } from "../picture/column.ts";
+
+/** A part of the picture that fewer than two leaves show; mm, x from the fan's middle as seen from the front, y from the head. */
+export interface NarrowDetail {
+  readonly level: number;
+  /** Leaves that show it: 0 or 1. */
+  readonly leaves: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** A part as it grows row by row; x in picture units. */
+interface Growing {
+  readonly level: number;
+  leaves: number;
+  left: number;
+  right: number;
+  readonly top: number;
+  bottom: number;
+  /** Whether it is the end of something wider. */
+  attached: boolean;
+}
+
+interface RowRun {
+  readonly from: number;
+  readonly to: number;
+  readonly level: number;
+  /** The narrow part that it belongs to; undefined where two leaves or more show the run. */
+  part: Growing | undefined;
+}
+
+/** Rows are read at this distance, mm, but no more of them than this. */
+const ROW = 0.5;
+const MOST_ROWS = 400;
+
+/** A point or tip of something wider is told from this many pitches on: every round shape ends narrow. */
+const SPIKE = 4;
+
+/** A part by itself is told from this height on, mm. */
+const SPECK = 1;
+
+/** Parts of the picture so narrow that fewer than two folded edges of their level fall into them, the tallest first. */
+export function narrowDetails(kit: Kit, face: Face): NarrowDetail[] {
+  const rows = Math.min(MOST_ROWS, Math.ceil(face.solution.height / ROW));
+  const step = kit.picture.height / rows;
+  const read = readColumns(turned(kit.picture));
+  const tips = tipsOnPicture(kit, face);
+  const parts: Growing[] = [];
+  let above: RowRun[] = [];
+  for (let row = 0; row < rows; row += 1) {
+    const runs = read((row + 0.5) * step).map((run): RowRun => ({ ...run, part: undefined }));
+    for (const run of runs) {
+      const leaves = tipsWithin(tips[run.level - 1]!, run.from, run.to);
+      if (leaves >= 2 || isMargin(kit, run)) continue;
+      const shape = { level: run.level, leaves, left: run.from, right: run.to, top: row * step };
+      run.part = { ...shape, bottom: (row + 1) * step, attached: false };
+    }
+    parts.push(...joinRows(above, runs));
+    above = runs;
+  }
+  const scale = face.solution.height / kit.picture.height;
+  const pitch = face.solution.width / face.range.count;
+  const curve = curveOfFace(kit, face);
+  const xOf = (at: number): number => curve.atAcross((at / kit.picture.width) * face.front.width).x;
+  return parts
+    .filter((part) => isTold((part.bottom - part.top) * scale, part.attached, pitch, kit.fit.leastTab))
+    .map(({ level, leaves, left, right, top, bottom }) => ({
+      level,
+      leaves,
+      left: xOf(left),
+      right: xOf(right),
+      top: face.head + top * scale,
+      bottom: face.head + bottom * scale,
+    }))
+    .toSorted((a, b) => b.bottom - b.top - (a.bottom - a.top));
+}
+
+/** Goes on with the parts of the row above where runs of a level touch, and gives the parts that begin. */
+function joinRows(above: readonly RowRun[], runs: readonly RowRun[]): Growing[] {
+  const begun: Growing[] = [];
+  let first = 0;
+  for (const run of runs) {
+    const own = run.part;
+    let grown: Growing | undefined;
+    while (first < above.length && above[first]!.to <= run.from) first += 1;
+    for (let i = first; i < above.length && above[i]!.from < run.to; i += 1) {
+      const over = above[i]!;
+      if (over.level !== run.level) continue;
+      if (!own && over.part) over.part.attached = true;
+      if (own && !over.part) own.attached = true;
+      if (own && over.part) grown ??= over.part;
+    }
+    if (!own) continue;
+    if (!grown) begun.push(own);
+    else run.part = grow(grown, own);
+  }
+  return begun;
+}
+
+function grow(part: Growing, by: Growing): Growing {
+  part.leaves = Math.max(part.leaves, by.leaves);
+  part.left = Math.min(part.left, by.left);
+  part.right = Math.max(part.right, by.right);
+  part.bottom = by.bottom;
+  part.attached ||= by.attached;
+  return part;
+}
+
+/** The background goes on beyond the picture's sides. */
+function isMargin({ picture }: Kit, { from, to, level }: RowRun): boolean {
+  return level === picture.background && (from <= 0 || to >= picture.width);
+}
+
+function isTold(height: number, attached: boolean, pitch: number, leastTab: number): boolean {
+  return attached ? height >= Math.max(leastTab, SPIKE * pitch) : height >= SPECK;
+}
+
+/** Where in the picture each level's folded edges stand, in order, picture units; lost leaves have none. */
+function tipsOnPicture(kit: Kit, face: Face): number[][] {
+  const { first, count } = face.range;
+  const standing = Array.from({ length: count }, (_, i) => first + i).filter(
+    (j) => !kit.fit.lostLeaves.some((leaf) => leaf === j + 1),
+  );
+  const columns = standing.map((j) => pictureColumns(kit, face, j));
+  return kit.levels.map((_, k) => columns.map((column) => column[k]!).toSorted((a, b) => a - b));
+}
+
+function tipsWithin(tips: readonly number[], from: number, to: number): number {
+  return countBelow(tips, to) - countBelow(tips, from);
+}
+
+function countBelow(tips: readonly number[], x: number): number {
+  let low = 0;
+  let high = tips.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (tips[middle]! < x) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
