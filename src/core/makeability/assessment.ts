@@ -7,10 +7,12 @@ import { keptLevels, type SeenPicture } from "./kept-levels.ts";
 import { type LevelReach, levelReaches } from "./level-reach.ts";
 import { type NarrowDetail, narrowDetails } from "./narrow-details.ts";
 import { columnsOnFront, levelAreas } from "./picture-columns.ts";
+import { type PicturePlace, placePicture } from "./picture-place.ts";
 import { type Sliver, sliversOf } from "./slivers.ts";
 
 /** All figures that tell how well a picture can be made on a book. Lengths mm, areas mm², angles radians. */
 export interface Assessment {
+  readonly place: PicturePlace;
   /** Area of each level as the picture lies on the front. */
   readonly areas: readonly number[];
   /** Undefined for a piece that is read while walking round. */
@@ -29,13 +31,15 @@ export interface Assessment {
 export function assess(kit: Kit, pattern: Pattern, doubts: readonly Doubt[]): Assessment {
   const face = faceFor(kit);
   const columns = columnsOnFront(kit, face);
+  const place = placePicture(kit, face);
   const areas = levelAreas(kit, columns);
   return {
+    place,
     areas,
     seen: keptLevels(kit, { pattern, face, columns }),
-    slivers: sliversOf(pattern, face, areas),
-    narrow: narrowDetails(kit, face),
-    full: fullLeaves(pattern),
+    slivers: sliversOf(pattern, place, areas),
+    narrow: narrowDetails(kit, face, place),
+    full: fullLeaves(pattern, place),
     reach: levelReaches(kit, doubts),
     pitch: face.solution.width / face.range.count,
     opening: pattern.fit.opening,

@@ -4,6 +4,7 @@ import type { Kit } from "../kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
 import { atHeight } from "../refit/height-offer.ts";
 import { toDegrees } from "../units/angle.ts";
+import { roundTo, tidy } from "../units/length.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { type ChangedKit, withFigures, withMergedLevels, withSimplified } from "./change.ts";
 
@@ -40,7 +41,7 @@ function heights(kit: Kit): ChangedKit[] {
   if (stated === undefined) return [];
   const step = rulerStep(kit.units, "coarse");
   const most = Math.floor(kit.book.leafHeight / step) * step;
-  const tried = HEIGHTS.map((share) => Math.min(most, Math.round((stated * share) / step) * step));
+  const tried = HEIGHTS.map((share) => tidy(Math.min(most, roundTo(stated * share, step))));
   return [...new Set(tried)]
     .filter((height) => Math.abs(height - stated) >= step && height >= BOUNDS.pictureHeight.least)
     .map((height) => withFigures(kit, { kind: "height", height }, atHeight(kit, height)));
@@ -50,7 +51,7 @@ function heights(kit: Kit): ChangedKit[] {
 function depths(kit: Kit): ChangedKit[] {
   const front = kit.levels[0]!.depth;
   const step = rulerStep(kit.units, "plain");
-  const onRuler = (depth: number): number => Math.max(step, Math.round(depth / step) * step);
+  const onRuler = (depth: number): number => Math.max(tidy(step), roundTo(depth, step));
   const byShare = [
     ...NEARER.map((share) => kit.levels.map(({ depth }, k) => (k === 0 ? depth : onRuler(front + (depth - front) * share)))),
     ...SHALLOWER.map((share) => kit.levels.map(({ depth }) => onRuler(depth * share))),

@@ -44,8 +44,11 @@ export interface SeenPicture {
   readonly lost: readonly LostBox[];
 }
 
-/** A column in which less than this of a level is hidden is not told as a place, mm. */
+/** Where less than this of a level is hidden is not told as a place: height in a column, and width, mm. */
 const TOLD = 1;
+
+/** Places nearer to each other than this are one, mm. */
+const APART = 4;
 
 /**
  * What each level keeps, seen from the front: a ray through the middle of each column. Undefined for a piece that is read
@@ -110,7 +113,7 @@ function levelSeen(
   return { level, wanted, ...sum, share: wanted === 0 ? 1 : sum.kept / wanted, hiddenAt: placesOf(own) };
 }
 
-/** Joins neighbouring columns of which enough is hidden. Boxes come from left to right. */
+/** Joins columns of which enough is hidden. Boxes come from left to right. */
 function placesOf(boxes: readonly LostBox[]): Stretch[] {
   const columns = new Map<number, { readonly right: number; readonly height: number }>();
   for (const { left, right, top, bottom } of boxes)
@@ -119,8 +122,8 @@ function placesOf(boxes: readonly LostBox[]): Stretch[] {
   for (const [left, { right, height }] of columns) {
     const last = places.at(-1);
     if (height < TOLD) continue;
-    if (last && left - last.to < 2 * (right - left)) places[places.length - 1] = { from: last.from, to: right };
+    if (last && left - last.to < APART) places[places.length - 1] = { from: last.from, to: right };
     else places.push({ from: left, to: right });
   }
-  return places;
+  return places.filter(({ from, to }) => to - from >= TOLD);
 }

@@ -2,7 +2,7 @@ import type { PatternedKit } from "../pattern/patterned-kit.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import { changesOf } from "./changes.ts";
 import { type Trouble, troublesOf } from "./trouble.ts";
-import { tryChanges, type WayOut, waysOut } from "./ways.ts";
+import { seekWays, type WayOut } from "./ways.ts";
 
 /** A trouble with at most three ways out, the best first. */
 export interface TroubleWithWays {
@@ -23,11 +23,9 @@ export function makeabilityOf({ kit, pattern, findings }: Omit<PatternedKit, "pi
   if (found) return found;
   const assessment = assess(kit, pattern, findings);
   const troubles = troublesOf(assessment);
-  const trials = troubles.length > 0 ? tryChanges(changesOf(kit, pattern), { doubts: findings, troubles }) : [];
-  const made = {
-    ...assessment,
-    troubles: troubles.map((trouble) => ({ trouble, ways: waysOut(trouble, trials) })),
-  };
+  const waysOut =
+    troubles.length === 0 ? () => [] : seekWays(changesOf(kit, pattern), { doubts: findings, troubles });
+  const made = { ...assessment, troubles: troubles.map((trouble) => ({ trouble, ways: waysOut(trouble) })) };
   known.set(pattern, made);
   return made;
 }

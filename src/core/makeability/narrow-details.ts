@@ -1,10 +1,12 @@
 import type { Kit } from "../kit/kit.ts";
 import { turned } from "../light/region-rows.ts";
-import { curveOfFace, type Face } from "../pattern/face.ts";
+import type { Face } from "../pattern/face.ts";
 import { pictureColumns } from "../pattern/fold.ts";
-import { readColumns } from "../picture/column.ts";
+import { type ColumnRun, readColumns } from "../picture/column.ts";
+import type { LevelMap } from "../picture/level-map.ts";
+import type { PicturePlace } from "./picture-place.ts";
 
-/** A part of the picture that fewer than two leaves show; mm, x from the fan's middle as seen from the front, y from the head. */
+/** A part of the picture that fewer than two leaves show; mm, x from the fan's middle, y from the head. */
 export interface NarrowDetail {
   readonly level: number;
   /** Leaves that show it: 0 or 1. */
@@ -21,6 +23,8 @@ interface Growing {
   leaves: number;
   left: number;
   right: number;
+  /** Greatest width of a row. */
+  width: number;
   readonly top: number;
   bottom: number;
   /** Whether it is the end of something wider. */
@@ -35,41 +39,38 @@ interface RowRun {
   part: Growing | undefined;
 }
 
-/** Rows are read at this distance, mm, but no more of them than this. */
-const ROW = 0.5;
-const MOST_ROWS = 400;
+/** So many rows of a picture are read, a millimetre apart or less in most books. */
+const ROWS = 400;
 
-/** A point or tip of something wider is told from this many pitches on: every round shape ends narrow. */
-const SPIKE = 4;
+const known = new WeakMap<LevelMap, readonly (readonly ColumnRun[])[]>();
+
+/** The end of something wider is told where it is this many times as tall as wide: every round shape ends narrow. */
+const SLENDER = 3;
 
 /** A part by itself is told from this height on, mm. */
 const SPECK = 1;
 
 /** Parts of the picture so narrow that fewer than two folded edges of their level fall into them, the tallest first. */
-export function narrowDetails(kit: Kit, face: Face): NarrowDetail[] {
-  const rows = Math.min(MOST_ROWS, Math.ceil(face.solution.height / ROW));
-  const step = kit.picture.height / rows;
-  const read = readColumns(turned(kit.picture));
+export function narrowDetails(kit: Kit, face: Face, place: PicturePlace): NarrowDetail[] {
+  const step = kit.picture.height / ROWS;
   const tips = tipsOnPicture(kit, face);
   const parts: Growing[] = [];
   let above: RowRun[] = [];
-  for (let row = 0; row < rows; row += 1) {
-    const runs = read((row + 0.5) * step).map((run): RowRun => ({ ...run, part: undefined }));
+  for (const [row, levels] of rowsOf(kit.picture).entries()) {
+    const runs = levels.map((run): RowRun => ({ ...run, part: undefined }));
     for (const run of runs) {
       const leaves = tipsWithin(tips[run.level - 1]!, run.from, run.to);
       if (leaves >= 2 || isMargin(kit, run)) continue;
-      const shape = { level: run.level, leaves, left: run.from, right: run.to, top: row * step };
+      const shape = { level: run.level, leaves, left: run.from, right: run.to, width: run.to - run.from, top: row * step };
       run.part = { ...shape, bottom: (row + 1) * step, attached: false };
     }
     parts.push(...joinRows(above, runs));
     above = runs;
   }
   const scale = face.solution.height / kit.picture.height;
-  const pitch = face.solution.width / face.range.count;
-  const curve = curveOfFace(kit, face);
-  const xOf = (at: number): number => curve.atAcross((at / kit.picture.width) * face.front.width).x;
+  const xOf = (at: number): number => place.left + (at / kit.picture.width) * place.width;
   return parts
-    .filter((part) => isTold((part.bottom - part.top) * scale, part.attached, pitch, kit.fit.leastTab))
+    .filter((part) => isTold(part, scale, kit.fit.leastTab))
     .map(({ level, leaves, left, right, top, bottom }) => ({
       level,
       leaves,
@@ -79,6 +80,14 @@ export function narrowDetails(kit: Kit, face: Face): NarrowDetail[] {
       bottom: face.head + bottom * scale,
     }))
     .toSorted((a, b) => b.bottom - b.top - (a.bottom - a.top));
+}
+
+/** From the top; a picture is read once. */
+function rowsOf(picture: LevelMap): readonly (readonly ColumnRun[])[] {
+  const read = readColumns(turned(picture));
+  const rows = known.get(picture) ?? Array.from({ length: ROWS }, (_, i) => read(((i + 0.5) / ROWS) * picture.height));
+  known.set(picture, rows);
+  return rows;
 }
 
 /** Goes on with the parts of the row above where runs of a level touch, and gives the parts that begin. */
@@ -107,6 +116,7 @@ function grow(part: Growing, by: Growing): Growing {
   part.leaves = Math.max(part.leaves, by.leaves);
   part.left = Math.min(part.left, by.left);
   part.right = Math.max(part.right, by.right);
+  part.width = Math.max(part.width, by.width);
   part.bottom = by.bottom;
   part.attached ||= by.attached;
   return part;
@@ -117,8 +127,9 @@ function isMargin({ picture }: Kit, { from, to, level }: RowRun): boolean {
   return level === picture.background && (from <= 0 || to >= picture.width);
 }
 
-function isTold(height: number, attached: boolean, pitch: number, leastTab: number): boolean {
-  return attached ? height >= Math.max(leastTab, SPIKE * pitch) : height >= SPECK;
+function isTold({ top, bottom, width, attached }: Growing, scale: number, leastTab: number): boolean {
+  const height = (bottom - top) * scale;
+  return attached ? height >= Math.max(leastTab, SLENDER * width * scale) : height >= SPECK;
 }
 
 /** Where in the picture each level's folded edges stand, in order, picture units; lost leaves have none. */

@@ -1,5 +1,7 @@
 import type { Kit } from "../kit/kit.ts";
 import type { Face } from "../pattern/face.ts";
+import { type ColumnRun, readColumns } from "../picture/column.ts";
+import type { LevelMap } from "../picture/level-map.ts";
 
 /** An upright strip of the picture as it lies on the front, from the viewer's left. */
 export interface PictureColumn {
@@ -7,24 +9,24 @@ export interface PictureColumn {
   readonly across: number;
   readonly width: number;
   /** What the picture wants there: mm from the head. */
-  readonly runs: readonly { readonly from: number; readonly to: number; readonly level: number }[];
+  readonly runs: readonly ColumnRun[];
 }
 
-const FEWEST = 400;
-const MOST = 1200;
+/** A wide picture has a column a millimetre or so, and areas come out to some tenths of a per cent. */
+const COLUMNS = 480;
 
-/** Strips of equal width over the whole picture, two for each picture leaf, but no fewer than 400 and no more than 1200. */
+const known = new WeakMap<LevelMap, readonly (readonly ColumnRun[])[]>();
+
+/** The picture on the front in 480 strips of equal width. */
 export function columnsOnFront(kit: Kit, face: Face): PictureColumn[] {
-  const count = Math.min(MOST, Math.max(FEWEST, 2 * face.range.count));
-  const width = face.front.width / count;
+  const width = face.front.width / COLUMNS;
   const scale = face.solution.height / kit.picture.height;
-  return Array.from({ length: count }, (_, i) => {
-    const across = (i + 0.5) * width;
-    const runs = face
-      .read(columnAt(kit, face, across))
-      .map(({ from, to, level }) => ({ from: face.head + from * scale, to: face.head + to * scale, level }));
-    return { across, width, runs };
-  });
+  const columns = kit.fit.lostLeaves.length === 0 ? evenColumns(kit.picture) : closedColumns(kit, face, width);
+  return columns.map((runs, i) => ({
+    across: (i + 0.5) * width,
+    width,
+    runs: runs.map(({ from, to, level }) => ({ from: face.head + from * scale, to: face.head + to * scale, level })),
+  }));
 }
 
 /** Area of each level as the picture lies on the front, mm². */
@@ -34,13 +36,24 @@ export function levelAreas(kit: Kit, columns: readonly PictureColumn[]): number[
   return areas;
 }
 
-/** The picture's x (picture units) at a place of the front; after lost leaves the leaf there has a map of its own. */
-function columnAt(kit: Kit, face: Face, across: number): number {
-  const { edges, width } = face.front;
+/** The same for every book; a picture is read once. */
+function evenColumns(picture: LevelMap): readonly (readonly ColumnRun[])[] {
+  const read = readColumns(picture);
+  const columns =
+    known.get(picture) ?? Array.from({ length: COLUMNS }, (_, i) => read(((i + 0.5) / COLUMNS) * picture.width));
+  known.set(picture, columns);
+  return columns;
+}
+
+/** Where the picture closes over lost leaves, each leaf has a map of its own. */
+function closedColumns(kit: Kit, face: Face, width: number): ColumnRun[][] {
+  const { edges } = face.front;
   const ltr = kit.book.direction === "ltr";
-  const station = ltr ? across : width - across;
-  const beyond = edges.findIndex((edge) => edge > station);
-  const cell = Math.min(face.faces.length, Math.max(1, beyond < 0 ? face.faces.length : beyond)) - 1;
-  const fraction = face.faces[cell]!(station);
-  return (ltr ? fraction : 1 - fraction) * kit.picture.width;
+  return Array.from({ length: COLUMNS }, (_, i) => {
+    const across = (i + 0.5) * width;
+    const station = ltr ? across : face.front.width - across;
+    const cell = edges.findIndex((edge) => edge > station) - 1;
+    const fraction = face.faces[Math.max(0, cell)]!(station);
+    return face.read((ltr ? fraction : 1 - fraction) * kit.picture.width);
+  });
 }

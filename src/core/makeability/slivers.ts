@@ -1,6 +1,6 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
-import type { Face } from "../pattern/face.ts";
 import type { MergedOnLeaf, Pattern } from "../pattern/pattern.ts";
+import type { PicturePlace } from "./picture-place.ts";
 
 /** Merged strips of neighbouring leaves that lie side by side: one place where the picture changes a little. Lengths mm. */
 export interface Sliver {
@@ -13,7 +13,7 @@ export interface Sliver {
   /** From the head. */
   readonly from: number;
   readonly to: number;
-  /** From the fan's middle, as seen from the front. */
+  /** From the fan's middle. */
   readonly left: number;
   readonly right: number;
   /** On the front, mm², and as a share of all that the picture has of the level. */
@@ -27,7 +27,7 @@ interface Group {
 }
 
 /** Places of merged strips, the largest first. `areas` are those of the levels. */
-export function sliversOf(pattern: Pattern, face: Face, areas: readonly number[]): Sliver[] {
+export function sliversOf(pattern: Pattern, place: PicturePlace, areas: readonly number[]): Sliver[] {
   const groups: Group[] = [];
   let open: Group[] = [];
   for (const strip of pattern.merged) {
@@ -42,7 +42,7 @@ export function sliversOf(pattern: Pattern, face: Face, areas: readonly number[]
     groups.push(begun);
     open.push(begun);
   }
-  return groups.map(({ strips }) => sliverOf(strips, pattern, face, areas)).toSorted((a, b) => b.area - a.area);
+  return groups.map(({ strips }) => sliverOf(strips, place, areas)).toSorted((a, b) => b.area - a.area);
 }
 
 /** Neighbours belong together where their heights meet, or nearly. */
@@ -50,13 +50,11 @@ function near(a: MergedOnLeaf, b: MergedOnLeaf, { fit }: Pattern): boolean {
   return b.from <= a.to + fit.leastTab && b.to >= a.from - fit.leastTab;
 }
 
-function sliverOf(strips: readonly MergedOnLeaf[], pattern: Pattern, face: Face, areas: readonly number[]): Sliver {
+function sliverOf(strips: readonly MergedOnLeaf[], place: PicturePlace, areas: readonly number[]): Sliver {
   const { level } = strips[0]!;
   const boxes = strips.map((strip) => {
-    const cell = strip.leaf - pattern.fit.firstLeaf;
-    const width = face.front.edges[cell + 1]! - face.front.edges[cell]!;
-    const x = pattern.leaves.find(({ leaf }) => leaf === strip.leaf)!.x[0]!;
-    return { left: x - width / 2, right: x + width / 2, area: width * (strip.to - strip.from) };
+    const { left, right } = place.column(strip.leaf);
+    return { left, right, area: (right - left) * (strip.to - strip.from) };
   });
   const area = boxes.reduce((sum, box) => sum + box.area, 0);
   return {

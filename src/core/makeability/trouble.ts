@@ -1,6 +1,9 @@
 import type { Assessment } from "./assessment.ts";
 
-/** What makes a picture hard to make or to see. The figure is what a way out is measured by. Lengths mm, angles radians. */
+/**
+ * What makes a picture hard to make or to see. `figure` is what a way out is measured by: the greater the worse, 0 where
+ * there is nothing of it. Lengths mm, angles radians, levels from 1.
+ */
 export type Trouble =
   | {
       /** Sides of prouder leaves stand before a level. Figure: the share of its area that is hidden. */
@@ -20,15 +23,14 @@ export type Trouble =
       /** Strips too short to fold. Figure: how many were merged. */
       readonly kind: "slivers";
       readonly figure: number;
-      readonly leaves: number;
       /** Places where they lie side by side. */
       readonly places: number;
       /** The level that loses the greatest share of its area, and this share. */
-      readonly level: number;
+      readonly most: number;
       readonly share: number;
     }
   | {
-      /** Parts of the picture that fewer than two leaves show. Figure: how many; of them without any leaf. */
+      /** Parts of the picture that fewer than two leaves show. Figure: how many, and of these without any leaf. */
       readonly kind: "narrow";
       readonly figure: number;
       readonly unseen: number;
@@ -36,10 +38,9 @@ export type Trouble =
       readonly pitch: number;
     }
   | {
-      /** Leaves with more cuts than is comfortable. Figure: how many leaves. */
+      /** Leaves with more cuts than is comfortable. Figure: how many leaves, and the cuts of the one that has most. */
       readonly kind: "many-cuts";
       readonly figure: number;
-      /** Cuts of the leaf that has most. */
       readonly most: number;
     }
   | {
@@ -50,59 +51,64 @@ export type Trouble =
       readonly resting: number;
     };
 
-/** A level of which less than this share is hidden looks as drawn; less than this area is not seen at all, mm² (estimates). */
+/** A level of which less than this share or area (mm²) is hidden looks as drawn; both are estimates. */
 const HIDDEN_SHARE = 0.1;
 const HIDDEN_AREA = 20;
 
 /** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
 export function troublesOf(assessment: Assessment): Trouble[] {
+  const { seen, areas, reach, slivers, narrow, full, pitch, opening, resting } = assessment;
+  const figure = (kind: Trouble["kind"], level?: number): number => figureOf(assessment, kind, level);
+  const unseen = narrow.filter(({ leaves }) => leaves === 0).length;
+  const hidden = (seen?.levels ?? []).filter(({ wanted, hidden: area }) => isHidden(area, wanted));
   return [
-    ...hiddenLevels(assessment),
-    ...assessment.reach
+    ...hidden.map(({ level, share }): Trouble => ({ kind: "hidden", level, figure: figure("hidden", level), share })),
+    ...reach
       .filter(({ missing }) => missing > 0)
       .map(({ level, missing }): Trouble => ({ kind: "out-of-reach", level, figure: missing })),
-    ...slivers(assessment),
-    ...narrow(assessment),
-    ...manyCuts(assessment),
-    ...springs(assessment),
+    ...present({ kind: "slivers", figure: figure("slivers"), places: slivers.length, ...mostLost(areas, slivers) }),
+    ...present({ kind: "narrow", figure: narrow.length, unseen, pitch }),
+    ...present({ kind: "many-cuts", figure: figure("many-cuts"), most: Math.max(0, ...full.map(({ most }) => most)) }),
+    ...present({ kind: "springs-open", figure: figure("springs-open"), opening, resting }),
   ];
 }
 
-function hiddenLevels({ seen }: Assessment): Trouble[] {
-  return (seen?.levels ?? []).flatMap(({ level, wanted, hidden, share }): Trouble[] => {
-    if (hidden < HIDDEN_AREA || hidden < HIDDEN_SHARE * wanted) return [];
-    return [{ kind: "hidden", level, figure: hidden / wanted, share }];
-  });
+/** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. */
+export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 1): number {
+  const { seen, reach, slivers, narrow, full, opening, resting } = assessment;
+  switch (kind) {
+    case "hidden": {
+      const { hidden, wanted } = seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
+      return wanted > 0 ? hidden / wanted : 0;
+    }
+    case "out-of-reach":
+      return reach[level - 1]!.missing;
+    case "slivers":
+      return slivers.reduce((sum, { strips }) => sum + strips, 0);
+    case "narrow":
+      return narrow.length;
+    case "many-cuts":
+      return full.reduce((sum, { leaves }) => sum + leaves, 0);
+    case "springs-open":
+      return Math.max(0, resting - opening);
+  }
 }
 
-function slivers({ slivers: places, areas }: Assessment): Trouble[] {
-  if (places.length === 0) return [];
-  const lost = areas.map((area, k) => {
-    const own = places.filter(({ level }) => level === k + 1).reduce((sum, sliver) => sum + sliver.area, 0);
-    return area > 0 ? Math.min(1, own / area) : 0;
-  });
-  const share = Math.max(...lost);
-  const figure = places.reduce((sum, { strips }) => sum + strips, 0);
-  const leaves = new Set(places.flatMap(({ firstLeaf, lastLeaf }) => numbers(firstLeaf, lastLeaf))).size;
-  return [{ kind: "slivers", figure, leaves, places: places.length, level: lost.indexOf(share) + 1, share }];
+function isHidden(area: number, wanted: number): boolean {
+  return area >= HIDDEN_AREA && area >= HIDDEN_SHARE * wanted;
 }
 
-function narrow({ narrow: details, pitch }: Assessment): Trouble[] {
-  if (details.length === 0) return [];
-  const unseen = details.filter(({ leaves }) => leaves === 0).length;
-  return [{ kind: "narrow", figure: details.length, unseen, pitch }];
+function present(trouble: Trouble): Trouble[] {
+  return trouble.figure > 0 ? [trouble] : [];
 }
 
-function manyCuts({ full }: Assessment): Trouble[] {
-  if (full.length === 0) return [];
-  const figure = full.reduce((sum, { leaves }) => sum + leaves, 0);
-  return [{ kind: "many-cuts", figure, most: Math.max(...full.map(({ most }) => most)) }];
-}
-
-function springs({ opening, resting }: Assessment): Trouble[] {
-  return opening >= resting ? [] : [{ kind: "springs-open", figure: resting - opening, opening, resting }];
-}
-
-function numbers(from: number, to: number): number[] {
-  return Array.from({ length: to - from + 1 }, (_, i) => from + i);
+function mostLost(
+  areas: readonly number[],
+  slivers: Assessment["slivers"],
+): { readonly most: number; readonly share: number } {
+  const shares = areas.map((_, k) =>
+    slivers.filter(({ level }) => level === k + 1).reduce((sum, { share }) => sum + share, 0),
+  );
+  const share = Math.max(...shares);
+  return { most: shares.indexOf(share) + 1, share: Math.min(1, share) };
 }
