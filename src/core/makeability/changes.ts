@@ -53,7 +53,9 @@ function depths(kit: Kit): ChangedKit[] {
   const step = rulerStep(kit.units, "plain");
   const onRuler = (depth: number): number => Math.max(tidy(step), roundTo(depth, step));
   const byShare = [
-    ...NEARER.map((share) => kit.levels.map(({ depth }, k) => (k === 0 ? depth : onRuler(front + (depth - front) * share)))),
+    ...NEARER.map((share) =>
+      kit.levels.map(({ depth }, k) => (k === 0 ? depth : onRuler(front + (depth - front) * share))),
+    ),
     ...SHALLOWER.map((share) => kit.levels.map(({ depth }) => onRuler(depth * share))),
   ];
   return [...nextLines(kit), ...byShare]

@@ -54,10 +54,7 @@ const APART = 4;
  * What each level keeps, seen from the front: a ray through the middle of each column. Undefined for a piece that is read
  * while walking round, which has no front.
  */
-export function keptLevels(
-  kit: Kit,
-  { pattern, face, columns, viewer = "far" }: Looked,
-): SeenPicture | undefined {
+export function keptLevels(kit: Kit, { pattern, face, columns, viewer = "far" }: Looked): SeenPicture | undefined {
   if (kit.fit.view === "along") return undefined;
   const standing = standLeaves(pattern, viewer);
   const curve = curveOfFace(kit, face);
@@ -103,11 +100,7 @@ function isReached({ rows, picture }: Standing, level: number, ray: number, back
   return background ? picture[cell] !== undefined : picture[cell] === true;
 }
 
-function levelSeen(
-  level: number,
-  sum: Readonly<Record<Fate, number>>,
-  lost: readonly LostBox[],
-): LevelSeen {
+function levelSeen(level: number, sum: Readonly<Record<Fate, number>>, lost: readonly LostBox[]): LevelSeen {
   const wanted = sum.kept + sum.hidden + sum.unreached + sum.changed;
   const own = lost.filter((box) => box.level === level && box.fate === "hidden");
   return { level, wanted, ...sum, share: wanted === 0 ? 1 : sum.kept / wanted, hiddenAt: placesOf(own) };

@@ -61,7 +61,14 @@ export function narrowDetails(kit: Kit, face: Face, place: PicturePlace): Narrow
     for (const run of runs) {
       const leaves = tipsWithin(tips[run.level - 1]!, run.from, run.to);
       if (leaves >= 2 || isMargin(kit, run)) continue;
-      const shape = { level: run.level, leaves, left: run.from, right: run.to, width: run.to - run.from, top: row * step };
+      const shape = {
+        level: run.level,
+        leaves,
+        left: run.from,
+        right: run.to,
+        width: run.to - run.from,
+        top: row * step,
+      };
       run.part = { ...shape, bottom: (row + 1) * step, attached: false };
     }
     parts.push(...joinRows(above, runs));

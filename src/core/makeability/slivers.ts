@@ -32,7 +32,9 @@ export function sliversOf(pattern: Pattern, place: PicturePlace, areas: readonly
   let open: Group[] = [];
   for (const strip of pattern.merged) {
     open = open.filter(({ last }) => strip.leaf - last.leaf <= 1);
-    const group = open.find(({ last }) => last.level === strip.level && last.leaf < strip.leaf && near(last, strip, pattern));
+    const group = open.find(
+      ({ last }) => last.level === strip.level && last.leaf < strip.leaf && near(last, strip, pattern),
+    );
     if (group) {
       group.strips.push(strip);
       group.last = strip;

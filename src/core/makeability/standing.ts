@@ -39,7 +39,9 @@ export function standLeaves(pattern: Pattern, viewer: Viewer): Standing {
   return {
     spans: leaves.map((leaf) => leaf?.spans ?? [{ from: 0, to: book.leafHeight, level: 0 }]),
     picture: leaves.map((leaf) => leaf !== undefined && leaf.patternPage !== null),
-    rows: [0, ...depthsOf(levels)].map((depth) => rowOf(seen.map((j) => seenAt(viewer, front, leafTip(fan, j, depth))))),
+    rows: [0, ...depthsOf(levels)].map((depth) =>
+      rowOf(seen.map((j) => seenAt(viewer, front, leafTip(fan, j, depth)))),
+    ),
     proudest: leaves.includes(undefined) ? 0 : 1,
   };
 }

@@ -16,7 +16,12 @@ export function makeabilityJson(kit: Kit, made: Makeability): string {
     title: kit.title,
     ...(kit.versions[0] ? { version: kit.versions[0].version } : {}),
     unit: "mm",
-    picture: rounded({ left: made.place.left, head: made.place.top, width: made.place.width, height: made.place.height }),
+    picture: rounded({
+      left: made.place.left,
+      head: made.place.top,
+      width: made.place.width,
+      height: made.place.height,
+    }),
     pitch: rounded(made.pitch),
     opening: rounded(made.opening),
     restingOpening: rounded(made.resting),

@@ -56,7 +56,7 @@ export function troubleText(trouble: Trouble, { seen }: Makeability, { units, le
 /** A way out with the trouble's figure with it and without it. */
 export function wayText({ kind }: Trouble, { change, before, after }: WayOut, telling: Telling): string {
   const offer = changeText(change, telling);
-  const figures = (write: (figure: number) => string): { readonly after: string; readonly before: string } => ({
+  const figures = <T>(write: (figure: number) => T): { readonly after: T; readonly before: T } => ({
     after: write(after),
     before: write(before),
   });
@@ -66,11 +66,11 @@ export function wayText({ kind }: Trouble, { change, before, after }: WayOut, te
     case "out-of-reach":
       return say.makeableWayOutOfReach({ offer, ...figures((mm) => formatSize(mm, telling.units)) });
     case "slivers":
-      return say.makeableWaySlivers({ offer, ...figures((strips) => strips) });
+      return say.makeableWaySlivers({ offer, ...figures(Number) });
     case "narrow":
-      return say.makeableWayNarrow({ offer, ...figures(String) });
+      return say.makeableWayNarrow({ offer, ...figures(Number) });
     case "many-cuts":
-      return say.makeableWayManyCuts({ offer, ...figures(String) });
+      return say.makeableWayManyCuts({ offer, ...figures(Number) });
     case "springs-open":
       return say.makeableWaySpringsOpen({ offer, ...figures(angleText) });
   }
