@@ -18,8 +18,7 @@ await runCommand(async () => {
   for (const view of library.views) {
     console.log(kitLine(view));
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
-    for (const text of makeabilityLines(makeabilityOf(view), view.kit))
-      console.log(`  ${printable(say.makeableLine({ text }))}`);
+    for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);
   }
   tellStrays();
   reportClasses(library.classes, process.argv.includes(STOP_AT_MISFIT));

@@ -2898,14 +2898,18 @@ export const licencesPackage = (args: { readonly name: Word; readonly version: W
 export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
 /** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
-/** to look at: {text} — Under the line of its kit. $text: sentences of below. */
-export const makeableLine = (args: { readonly text: Word }): string => say("makeable-line", args);
-/** {trouble} {ways} — $trouble: a sentence. $ways: one or more sentences with what would help. */
-export const makeableWithWays = (args: { readonly trouble: Word; readonly ways: Word }): string => say("makeable-with-ways", args);
+/** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
+export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
+/** to look at: {trouble} {way} */
+export const makeableLineWay = (args: { readonly trouble: Word; readonly way: Word }): string => say("makeable-line-way", args);
+/** what helps: {way} — Where the trouble stands among the warnings already. */
+export const makeableLineHelp = (args: { readonly way: Word }): string => say("makeable-line-help", args);
 /** under {share} — A share too small to write. $share: the least that is written. */
 export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
-/** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. It is hidden {places}. — $percent of a level’s area. $places: where, as in “31 to 42 mm left of the middle”. */
-export const makeableHidden = (args: { readonly percent: Word; readonly level: Word; readonly places: Word }): string => say("makeable-hidden", args);
+/** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
+export const makeableHidden = (args: { readonly percent: Word; readonly level: Word }): string => say("makeable-hidden", args);
+/** It is hidden {places}. — $places: where, as in “31 to 42 mm left of the middle”. */
+export const makeableHiddenAt = (args: { readonly places: Word }): string => say("makeable-hidden-at", args);
 /** {from} to {to} left of the middle */
 export const makeableHiddenLeft = (args: { readonly from: Word; readonly to: Word }): string => say("makeable-hidden-left", args);
 /** {from} to {to} right of the middle */

@@ -3,17 +3,20 @@
 
 ## On the terminal
 
-# Under the line of its kit. $text: sentences of below.
-makeable-line = to look at: { $text }
-# $trouble: a sentence. $ways: one or more sentences with what would help.
-makeable-with-ways = { $trouble } { $ways }
+# Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help.
+makeable-line = to look at: { $trouble }
+makeable-line-way = to look at: { $trouble } { $way }
+# Where the trouble stands among the warnings already.
+makeable-line-help = what helps: { $way }
 
 ## What is hard to make or to see
 
 # A share too small to write. $share: the least that is written.
 makeable-under = under { $share }
-# $percent of a level’s area. $places: where, as in “31 to 42 mm left of the middle”.
-makeable-hidden = Seen from the front, sides of prouder leaves hide { $percent } of “{ $level }”. It is hidden { $places }.
+# $percent of a level’s area.
+makeable-hidden = Seen from the front, sides of prouder leaves hide { $percent } of “{ $level }”.
+# $places: where, as in “31 to 42 mm left of the middle”.
+makeable-hidden-at = It is hidden { $places }.
 makeable-hidden-left = { $from } to { $to } left of the middle
 makeable-hidden-right = { $from } to { $to } right of the middle
 # A place that lies on both sides of the middle.

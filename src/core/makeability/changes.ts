@@ -97,9 +97,12 @@ function openings(kit: Kit): ChangedKit[] {
     .map((degrees) => withFigures(kit, { kind: "opening", degrees }, { openingDegrees: degrees }));
 }
 
+/** A picture of fewer levels than this has none to spare. */
+const LEVELS_TO_SPARE = 4;
+
 /** Each level folded with its neighbour, but those of light and window. */
 function fewerLevels(kit: Kit): ChangedKit[] {
-  if (kit.levels.length <= BOUNDS.levels.least) return [];
+  if (kit.levels.length < LEVELS_TO_SPARE) return [];
   const needed = [kit.light?.level, kit.insert?.outline];
   const numbers = kit.levels.map((_, k) => k + 1);
   return numbers

@@ -13,18 +13,23 @@ import { decimal } from "../numbers.ts";
 import type { Telling } from "./failure-figures.ts";
 import { offerText } from "./offers.ts";
 
-/** Of what is told as a doubt already, only what would help is told again. */
+/** Told among the warnings already: only what would help is new. */
 const DOUBTED: readonly Trouble["kind"][] = ["out-of-reach", "slivers", "springs-open"];
 
-/** What an author is told on the terminal about the picture on its book, a line for each trouble; nothing where all is well. */
+/** What an author is told on the terminal about the picture on its book, with the best way out; a line each, none where all is well. */
 export function makeabilityLines(made: Makeability, telling: Telling): string[] {
-  return made.troubles
-    .filter(({ trouble, ways }) => ways.length > 0 || !DOUBTED.includes(trouble.kind))
-    .map(({ trouble, ways }) => {
-      const text = troubleText(trouble, made, telling);
-      if (ways.length === 0) return text;
-      return say.makeableWithWays({ trouble: text, ways: ways.map((way) => wayText(trouble, way, telling)).join(" ") });
-    });
+  return made.troubles.flatMap(({ trouble, ways }) => {
+    const way = ways[0] && wayText(trouble, ways[0], telling);
+    if (DOUBTED.includes(trouble.kind)) return way === undefined ? [] : [say.makeableLineHelp({ way })];
+    const text = briefText(trouble, made, telling);
+    return [way === undefined ? say.makeableLine({ trouble: text }) : say.makeableLineWay({ trouble: text, way })];
+  });
+}
+
+/** Without the places, which the drawing shows. */
+function briefText(trouble: Trouble, made: Makeability, telling: Telling): string {
+  if (trouble.kind !== "hidden") return troubleText(trouble, made, telling);
+  return say.makeableHidden({ percent: shareText(trouble.figure), level: telling.levels[trouble.level - 1]!.name });
 }
 
 /** A trouble in a sentence or two. */
@@ -34,7 +39,8 @@ export function troubleText(trouble: Trouble, { seen }: Makeability, { units, le
   switch (trouble.kind) {
     case "hidden": {
       const places = placesText(seen!.levels[trouble.level - 1]!.hiddenAt, units);
-      return say.makeableHidden({ percent: shareText(trouble.figure), level: name(trouble.level), places });
+      const hidden = say.makeableHidden({ percent: shareText(trouble.figure), level: name(trouble.level) });
+      return `${hidden} ${say.makeableHiddenAt({ places })}`;
     }
     case "out-of-reach":
       return say.makeableOutOfReach({ level: name(trouble.level), missing: size(trouble.figure) });
