@@ -2932,8 +2932,8 @@ export const makeableSpringsOpen = (args: { readonly resting: Word; readonly by:
 export const makeableWayHidden = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-hidden", args);
 /** {offer} ({after} out of reach instead of {before}). */
 export const makeableWayOutOfReach = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-out-of-reach", args);
-/** {offer} ({after} strip|{after} strips merged instead of {before}). */
-export const makeableWaySlivers = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-slivers", args);
+/** {offer} ({after} of the picture merged instead of {before}). */
+export const makeableWaySlivers = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-slivers", args);
 /** {offer} ({after} narrow part|{after} narrow parts instead of {before}). */
 export const makeableWayNarrow = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-narrow", args);
 /** {offer} ({after} such leaf|{after} such leaves instead of {before}). */

@@ -49,10 +49,7 @@ makeable-springs-open = The flaps push the book open to { $resting }, { $by } mo
 # $offer: a change, as in “Make the picture 105 mm tall”. What stands in brackets is the trouble with it and without it.
 makeable-way-hidden = { $offer } ({ $after } hidden instead of { $before }).
 makeable-way-out-of-reach = { $offer } ({ $after } out of reach instead of { $before }).
-makeable-way-slivers = { $offer } ({ $after ->
-    [one] { $after } strip
-   *[other] { $after } strips
- } merged instead of { $before }).
+makeable-way-slivers = { $offer } ({ $after } of the picture merged instead of { $before }).
 makeable-way-narrow = { $offer } ({ $after ->
     [one] { $after } narrow part
    *[other] { $after } narrow parts

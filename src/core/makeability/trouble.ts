@@ -20,9 +20,10 @@ export type Trouble =
       readonly figure: number;
     }
   | {
-      /** Strips too short to fold. Figure: how many were merged. */
+      /** Strips too short to fold. Figure: the share of the picture's area that changes its level, as they are merged. */
       readonly kind: "slivers";
       readonly figure: number;
+      readonly strips: number;
       /** Places where they lie side by side. */
       readonly places: number;
       /** The level that loses the greatest share of its area, and this share. */
@@ -59,6 +60,7 @@ const HIDDEN_AREA = 20;
 export function troublesOf(assessment: Assessment): Trouble[] {
   const { seen, areas, reach, slivers, narrow, full, pitch, opening, resting } = assessment;
   const figure = (kind: Trouble["kind"], level?: number): number => figureOf(assessment, kind, level);
+  const strips = slivers.reduce((sum, sliver) => sum + sliver.strips, 0);
   const unseen = narrow.filter(({ leaves }) => leaves === 0).length;
   const hidden = (seen?.levels ?? []).filter(({ wanted, hidden: area }) => isHidden(area, wanted));
   return [
@@ -66,7 +68,7 @@ export function troublesOf(assessment: Assessment): Trouble[] {
     ...reach
       .filter(({ missing }) => missing > 0)
       .map(({ level, missing }): Trouble => ({ kind: "out-of-reach", level, figure: missing })),
-    ...present({ kind: "slivers", figure: figure("slivers"), places: slivers.length, ...mostLost(areas, slivers) }),
+    ...present({ kind: "slivers", figure: figure("slivers"), strips, places: slivers.length, ...mostLost(areas, slivers) }),
     ...present({ kind: "narrow", figure: narrow.length, unseen, pitch }),
     ...present({ kind: "many-cuts", figure: figure("many-cuts"), most: Math.max(0, ...full.map(({ most }) => most)) }),
     ...present({ kind: "springs-open", figure: figure("springs-open"), opening, resting }),
@@ -75,7 +77,7 @@ export function troublesOf(assessment: Assessment): Trouble[] {
 
 /** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. */
 export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 1): number {
-  const { seen, reach, slivers, narrow, full, opening, resting } = assessment;
+  const { place, seen, reach, slivers, narrow, full, opening, resting } = assessment;
   switch (kind) {
     case "hidden": {
       const { hidden, wanted } = seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
@@ -84,7 +86,7 @@ export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 
     case "out-of-reach":
       return reach[level - 1]!.missing;
     case "slivers":
-      return slivers.reduce((sum, { strips }) => sum + strips, 0);
+      return slivers.reduce((sum, { area }) => sum + area, 0) / (place.width * place.height);
     case "narrow":
       return narrow.length;
     case "many-cuts":

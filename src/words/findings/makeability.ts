@@ -45,7 +45,7 @@ export function troubleText(trouble: Trouble, { seen }: Makeability, { units, le
     case "out-of-reach":
       return say.makeableOutOfReach({ level: name(trouble.level), missing: size(trouble.figure) });
     case "slivers": {
-      const { figure: strips, places, most, share } = trouble;
+      const { strips, places, most, share } = trouble;
       return say.makeableSlivers({ strips, places, level: name(most), percent: shareText(share) });
     }
     case "narrow": {
@@ -72,7 +72,7 @@ export function wayText({ kind }: Trouble, { change, before, after }: WayOut, te
     case "out-of-reach":
       return say.makeableWayOutOfReach({ offer, ...figures((mm) => formatSize(mm, telling.units)) });
     case "slivers":
-      return say.makeableWaySlivers({ offer, ...figures(Number) });
+      return say.makeableWaySlivers({ offer, ...figures(shareText) });
     case "narrow":
       return say.makeableWayNarrow({ offer, ...figures(Number) });
     case "many-cuts":
