@@ -1,0 +1,110 @@
+import { describe, expect, it } from "vitest";
+import type { Kit } from "../../../src/core/kit/kit.ts";
+import type { AuthorChange } from "../../../src/core/makeability/change.ts";
+import type { Makeability } from "../../../src/core/makeability/makeability.ts";
+import type { Pattern } from "../../../src/core/pattern/pattern.ts";
+import { FIXTURE_KITS, fixtureKit } from "../../input/kit/kit-folders.ts";
+import { fc } from "../../seed.ts";
+import { madeKit } from "../kit/made-kit.ts";
+import { fitting, lookedAt, seenBy } from "./assessed.ts";
+
+/** A kit with a change, as an author would write it; undefined for changes of the picture. */
+function written(kit: Kit, change: AuthorChange): Kit | undefined {
+  switch (change.kind) {
+    case "height": {
+      const head = kit.fit.head! + change.height <= kit.book.leafHeight ? kit.fit.head : undefined;
+      return { ...kit, fit: { ...kit.fit, head, shape: { ...kit.fit.shape, height: change.height } as never } };
+    }
+    case "borders":
+      return { ...kit, fit: { ...kit.fit, borderLeaves: [change.before, change.after] } };
+    case "depths":
+      return { ...kit, levels: kit.levels.map((level, k) => ({ ...level, depth: change.depths[k]! })) };
+    case "opening": {
+      const opening = (change.degrees * Math.PI) / 180;
+      return { ...kit, fit: { ...kit.fit, shape: { ...kit.fit.shape, opening } as never } };
+    }
+    default:
+      return undefined;
+  }
+}
+
+/** The figure of a trouble, worked out from the pattern alone. */
+function figureIn(kit: Kit, trouble: Makeability["troubles"][number]["trouble"]): number {
+  const { pattern, findings } = fitting(kit);
+  switch (trouble.kind) {
+    case "hidden": {
+      const { hidden, wanted } = seenBy(kit, "far").levels[trouble.level - 1]!;
+      return hidden / wanted;
+    }
+    case "out-of-reach": {
+      const doubt = findings.find((one) => one.kind === "level-out-of-reach" && one.level === trouble.level);
+      return doubt?.kind === "level-out-of-reach" ? doubt.missing : 0;
+    }
+    case "slivers":
+      return mergedShare(pattern);
+    case "many-cuts":
+      return pattern.leaves.filter(({ cuts }) => cuts.length > 8).length;
+    case "springs-open":
+      return Math.max(0, pattern.fit.restingOpening - pattern.fit.opening);
+    case "narrow":
+      throw new Error("is not in the pattern");
+  }
+}
+
+/** Merged strips by their length, each as wide as the columns from its left to its right neighbour's tip, halved. */
+function mergedShare({ merged, leaves, fit }: Pattern): number {
+  const xOf = (leaf: number): number => leaves.find((one) => one.leaf === leaf)!.x[0]!;
+  const area = merged.reduce((sum, { leaf, from, to }) => {
+    const width = Math.abs(xOf(Math.min(fit.lastLeaf, leaf + 1)) - xOf(Math.max(fit.firstLeaf, leaf - 1))) / 2;
+    return sum + width * (to - from);
+  }, 0);
+  return area / (fit.width * fit.height);
+}
+
+describe("ways out", () => {
+  it.each(FIXTURE_KITS)("of %s fit, and have the figures that the pattern has", (slug) => {
+    const kit = fixtureKit(slug);
+    for (const { trouble, ways } of lookedAt(kit).troubles) {
+      expect(ways.length).toBeLessThanOrEqual(3);
+      if (trouble.kind !== "narrow") expect(trouble.figure).toBeCloseTo(figureIn(kit, trouble), 4);
+      for (const { change, before, after } of ways) {
+        expect(before).toBe(trouble.figure);
+        expect(after).toBeLessThanOrEqual(0.8 * before);
+        const changed = written(kit, change);
+        if (changed && trouble.kind !== "narrow") expect(after).toBeCloseTo(figureIn(changed, trouble), 4);
+      }
+    }
+  });
+
+  it("are told for a deep well at the flanks: nearer levels hide less of it", () => {
+    const { troubles } = lookedAt(fixtureKit("harbour-moon"));
+    const hidden = troubles.find(({ trouble }) => trouble.kind === "hidden")!;
+    expect(hidden.trouble).toMatchObject({ level: 3 });
+    expect(hidden.ways.map(({ change }) => change.kind)).toContain("depths");
+  });
+
+  it("that smooth the outlines never merge more, and never smooth a narrow part away", () => {
+    const rough = fc.array(fc.integer({ min: 15, max: 45 }), { minLength: 24, maxLength: 60 });
+    fc.assert(
+      fc.property(rough, (radii) => {
+        const { troubles } = lookedAt(madeKit({ picture: jagged(radii), fit: { markStep: 0.5 } }));
+        for (const { trouble, ways } of troubles)
+          for (const { change, before, after } of ways)
+            if (change.kind === "simplify") {
+              expect(trouble.kind).not.toBe("narrow");
+              expect(after).toBeLessThan(before);
+            }
+      }),
+      { numRuns: 15 },
+    );
+  });
+});
+
+/** A star of corners at distances from the middle of a square of 100. */
+function jagged(radii: readonly number[]): Kit["picture"] {
+  const ring = radii.map((radius, i) => {
+    const angle = (2 * Math.PI * i) / radii.length;
+    return [50 + radius * Math.cos(angle), 50 + radius * Math.sin(angle)] as const;
+  });
+  return { width: 100, height: 100, background: 2, shapes: [{ level: 1, rule: "nonzero", rings: [ring] }] };
+}
