@@ -68,7 +68,13 @@ export function troublesOf(assessment: Assessment): Trouble[] {
     ...reach
       .filter(({ missing }) => missing > 0)
       .map(({ level, missing }): Trouble => ({ kind: "out-of-reach", level, figure: missing })),
-    ...present({ kind: "slivers", figure: figure("slivers"), strips, places: slivers.length, ...mostLost(areas, slivers) }),
+    ...present({
+      kind: "slivers",
+      figure: figure("slivers"),
+      strips,
+      places: slivers.length,
+      ...mostLost(areas, slivers),
+    }),
     ...present({ kind: "narrow", figure: narrow.length, unseen, pitch }),
     ...present({ kind: "many-cuts", figure: figure("many-cuts"), most: Math.max(0, ...full.map(({ most }) => most)) }),
     ...present({ kind: "springs-open", figure: figure("springs-open"), opening, resting }),

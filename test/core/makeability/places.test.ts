@@ -81,7 +81,17 @@ describe("narrowDetails(kit, face, place)", () => {
 
   it("tells a pole on a house, and no blunt point", () => {
     expect(assessed(boxes([2.6, 1, 2.9, 4], [1, 4, 5, 8])).narrow).toHaveLength(1);
-    const roof = { level: 1, rule: "nonzero", rings: [[[5, 1], [9, 9], [1, 9]]] } as const;
+    const roof = {
+      level: 1,
+      rule: "nonzero",
+      rings: [
+        [
+          [5, 1],
+          [9, 9],
+          [1, 9],
+        ],
+      ],
+    } as const;
     const kit = kitOf({ picture: { width: 10, height: 10, background: 3, shapes: [roof] } });
     expect(assessed(kit).narrow).toEqual([]);
   });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { kitOf } from "../pattern/made.ts";
-import { nineLeaves } from "./nine-leaves.ts";
 import { lookedAt } from "./assessed.ts";
+import { nineLeaves } from "./nine-leaves.ts";
 
 const front = { view: "front", spine: "flat", foldStyle: "stepped" } as const;
 const levels = (depths: readonly number[], background: number): Kit["levels"] =>

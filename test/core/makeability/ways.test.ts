@@ -3,10 +3,19 @@ import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { AuthorChange } from "../../../src/core/makeability/change.ts";
 import type { Makeability } from "../../../src/core/makeability/makeability.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
-import { FIXTURE_KITS, fixtureKit } from "../../input/kit/kit-folders.ts";
+import { FIXTURE_KITS, fixtureKit as readFixture } from "../../input/kit/kit-folders.ts";
 import { fc } from "../../seed.ts";
 import { madeKit } from "../kit/made-kit.ts";
 import { fitting, lookedAt, seenBy } from "./assessed.ts";
+
+const read = new Map<string, Makeability>();
+
+/** A fixture as it is looked at; each once. */
+function lookedFixture(slug: string): Makeability {
+  const found = read.get(slug) ?? lookedAt(readFixture(slug));
+  read.set(slug, found);
+  return found;
+}
 
 /** A kit with a change, as an author would write it; undefined for changes of the picture. */
 function written(kit: Kit, change: AuthorChange): Kit | undefined {
@@ -63,8 +72,8 @@ function mergedShare({ merged, leaves, fit }: Pattern): number {
 
 describe("ways out", () => {
   it.each(FIXTURE_KITS)("of %s fit, and have the figures that the pattern has", (slug) => {
-    const kit = fixtureKit(slug);
-    for (const { trouble, ways } of lookedAt(kit).troubles) {
+    const kit = readFixture(slug);
+    for (const { trouble, ways } of lookedFixture(slug).troubles) {
       expect(ways.length).toBeLessThanOrEqual(3);
       if (trouble.kind !== "narrow") expect(trouble.figure).toBeCloseTo(figureIn(kit, trouble), 4);
       for (const { change, before, after } of ways) {
@@ -77,34 +86,42 @@ describe("ways out", () => {
   });
 
   it("are told for a deep well at the flanks: nearer levels hide less of it", () => {
-    const { troubles } = lookedAt(fixtureKit("harbour-moon"));
+    const { troubles } = lookedFixture("harbour-moon");
     const hidden = troubles.find(({ trouble }) => trouble.kind === "hidden")!;
     expect(hidden.trouble).toMatchObject({ level: 3 });
     expect(hidden.ways.map(({ change }) => change.kind)).toContain("depths");
   });
 
-  it("that smooth the outlines never merge more, and never smooth a narrow part away", () => {
-    const rough = fc.array(fc.integer({ min: 15, max: 45 }), { minLength: 24, maxLength: 60 });
+  it("that smooth the outlines merge less, and never smooth a narrow part away", () => {
+    const ripple = fc.array(fc.integer({ min: -15, max: 15 }), { minLength: 160, maxLength: 160 });
+    const offered = new Set<string>();
     fc.assert(
-      fc.property(rough, (radii) => {
-        const { troubles } = lookedAt(madeKit({ picture: jagged(radii), fit: { markStep: 0.5 } }));
+      fc.property(ripple, (tenths) => {
+        const { troubles } = lookedAt(madeKit({ picture: rippledBars(tenths), fit: { markStep: 0.5 } }));
         for (const { trouble, ways } of troubles)
           for (const { change, before, after } of ways)
             if (change.kind === "simplify") {
-              expect(trouble.kind).not.toBe("narrow");
+              offered.add(trouble.kind);
               expect(after).toBeLessThan(before);
             }
       }),
-      { numRuns: 15 },
+      { numRuns: 6 },
     );
+    expect(offered).toContain("slivers");
+    expect(offered).not.toContain("narrow");
   });
 });
 
-/** A star of corners at distances from the middle of a square of 100. */
-function jagged(radii: readonly number[]): Kit["picture"] {
-  const ring = radii.map((radius, i) => {
-    const angle = (2 * Math.PI * i) / radii.length;
-    return [50 + radius * Math.cos(angle), 50 + radius * Math.sin(angle)] as const;
-  });
-  return { width: 100, height: 100, background: 2, shapes: [{ level: 1, rule: "nonzero", rings: [ring] }] };
+/**
+ * Four upright bars in a square of 100 that is 40 mm high on the book, with twenty ripples down each side: a leaf that falls
+ * on a side meets many strips too short to fold. `tenths` of a unit, 0.04 mm, are where the side is.
+ */
+function rippledBars(tenths: readonly number[]): Kit["picture"] {
+  const side = (x: number, first: number): (readonly [number, number])[] =>
+    Array.from({ length: 20 }, (_, i) => [x + tenths[first + i]! / 10, 10 + 4 * i] as const);
+  const rings = [0, 1, 2, 3].map((bar) => [
+    ...side(14 + 22 * bar, 40 * bar),
+    ...side(23 + 22 * bar, 40 * bar + 20).toReversed(),
+  ]);
+  return { width: 100, height: 100, background: 2, shapes: [{ level: 1, rule: "nonzero", rings }] };
 }

@@ -41,7 +41,13 @@ export function meets(book: Book, x: number, height: number): number | "side" | 
 /** z of the curve through the front level's tips. */
 function frontAt({ fan, depths }: Book, x: number): number {
   const tips = Array.from({ length: fan.leaves }, (_, i) => tip(fan, i + 1, depths[0]!)).sort((a, b) => a.x - b.x);
-  const i = Math.max(1, Math.min(tips.length - 1, tips.findIndex((one) => one.x > x)));
+  const i = Math.max(
+    1,
+    Math.min(
+      tips.length - 1,
+      tips.findIndex((one) => one.x > x),
+    ),
+  );
   const [a, b] = [tips[i - 1]!, tips[i]!];
   return a.z + ((x - a.x) / (b.x - a.x)) * (b.z - a.z);
 }

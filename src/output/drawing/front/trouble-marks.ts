@@ -1,4 +1,5 @@
 import type { Box } from "../../../core/geometry/box.ts";
+import type { Point } from "../../../core/geometry/point.ts";
 import type { Trouble } from "../../../core/makeability/trouble.ts";
 import { boxPath, linePath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
@@ -75,16 +76,19 @@ export function markSwatch(kind: Trouble["kind"]): string {
 function swatchOf(kind: Trouble["kind"]): string {
   const { width, height, pen } = SWATCH;
   const middle = { left: 5, top: 3, right: width - 5, bottom: height - 3 };
-  const slanted = (way: 1 | -1): string => {
-    const [start, end] = way === 1 ? [height, 0] : [0, height];
-    const lines = [-8, -4, 0, 4, 8, 12].map((x) => `M${x} ${start}L${x + height} ${end}`);
+  const slanted = (mirrored: boolean): string => {
+    const lines = [4, 8, 12, 16, 20, 24].map((sum) => {
+      const [from, to] = [Math.max(0, sum - height), Math.min(width, sum)];
+      const at = (x: number): Point => [mirrored ? width - x : x, sum - x];
+      return linePath([at(from), at(to)]);
+    });
     return tag("path", { d: lines.join(""), stroke: INK, "stroke-width": pen, fill: "none" });
   };
   switch (kind) {
     case "hidden":
-      return slanted(1);
+      return slanted(false);
     case "out-of-reach":
-      return slanted(1) + slanted(-1);
+      return slanted(false) + slanted(true);
     case "slivers":
     case "narrow":
       return placeMark(kind, middle, pen);
