@@ -1,10 +1,10 @@
 import type { Kit } from "../kit/kit.ts";
 import { turned } from "../light/region-rows.ts";
 import type { Face } from "../pattern/face.ts";
-import { pictureColumns } from "../pattern/fold.ts";
 import { type ColumnRun, readColumns } from "../picture/column.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import type { PicturePlace } from "./picture-place.ts";
+import { tipsOnPicture, tipsWithin } from "./tips-on-picture.ts";
 
 /** A part of the picture that fewer than two leaves show; mm, x from the fan's middle, y from the head. */
 export interface NarrowDetail {
@@ -137,29 +137,4 @@ function isMargin({ picture }: Kit, { from, to, level }: RowRun): boolean {
 function isTold({ top, bottom, width, attached }: Growing, scale: number, leastTab: number): boolean {
   const height = (bottom - top) * scale;
   return attached ? height >= Math.max(leastTab, SLENDER * width * scale) : height >= SPECK;
-}
-
-/** Where in the picture each level's folded edges stand, in order, picture units; lost leaves have none. */
-function tipsOnPicture(kit: Kit, face: Face): number[][] {
-  const { first, count } = face.range;
-  const standing = Array.from({ length: count }, (_, i) => first + i).filter(
-    (j) => !kit.fit.lostLeaves.some((leaf) => leaf === j + 1),
-  );
-  const columns = standing.map((j) => pictureColumns(kit, face, j));
-  return kit.levels.map((_, k) => columns.map((column) => column[k]!).toSorted((a, b) => a - b));
-}
-
-function tipsWithin(tips: readonly number[], from: number, to: number): number {
-  return countBelow(tips, to) - countBelow(tips, from);
-}
-
-function countBelow(tips: readonly number[], x: number): number {
-  let low = 0;
-  let high = tips.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (tips[middle]! < x) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

@@ -4,18 +4,16 @@ import type { Kit } from "../../../core/kit/kit.ts";
 import type { Makeability, TroubleWithWays } from "../../../core/makeability/makeability.ts";
 import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
 import * as say from "../../../words/messages.ts";
-import { type Figure, type FigureArea, figureOf } from "../figure.ts";
+import { type Figure, figureOf } from "../figure.ts";
 import { ringsPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { paperTone } from "./tone.ts";
-import { areaMark, leavesMark, markPatterns, numberMark, placeMark } from "./trouble-marks.ts";
+import { areaMark, leavesMark, markPatterns, placeMark } from "./trouble-marks.ts";
+import { troubleNumbers } from "./trouble-numbers.ts";
 
 /** Shares of the picture's greater side: the pen, and the ring of a number. */
 const PEN = 1 / 230;
 const RING = 1 / 36;
-
-/** Most numbers of one trouble, at its largest places. */
-const NUMBERS = 3;
 
 type Marked = Makeability["troubles"][number]["trouble"];
 
@@ -49,7 +47,11 @@ export function makeabilityFigure(kit: Kit, made: Makeability): Figure {
       `<defs><clipPath id="mark-picture">${frame(place)}</clipPath>${markPatterns(pen)}</defs>`,
       pictureOnBook(kit, place),
       ...marks.map(({ drawn }) => drawn),
-      ...numbers(marks, area, ring),
+      ...troubleNumbers(
+        marks.map(({ places }) => places),
+        area,
+        ring,
+      ),
     ].join(""),
   );
 }
@@ -131,35 +133,4 @@ function besideOf(ring: number): (box: Box) => Point {
 
 function isBracketed(troubles: readonly TroubleWithWays[]): boolean {
   return troubles.some(({ trouble }) => trouble.kind === "many-cuts");
-}
-
-/** Numbers at the first places of each trouble, moved apart where they would touch and held inside the drawing. */
-function numbers(marks: readonly Marks[], area: FigureArea, ring: number): string[] {
-  const taken: Point[] = [];
-  const [right, bottom] = [area.left + area.width - ring, area.top + area.height - ring];
-  const inside = ([x, y]: Point): Point => [
-    Math.min(right, Math.max(area.left + ring, x)),
-    Math.min(bottom, Math.max(area.top + ring, y)),
-  ];
-  return marks.flatMap(({ places }, i) =>
-    places.slice(0, NUMBERS).flatMap((place) => {
-      const free = steps(ring)
-        .map(([dx, dy]) => inside([place[0] + dx, place[1] + dy]))
-        .find(([x, y]) => taken.every((other) => Math.hypot(other[0] - x, other[1] - y) >= 2.2 * ring));
-      if (!free) return [];
-      taken.push(free);
-      return [numberMark(free[0], free[1], ring, i + 1)];
-    }),
-  );
-}
-
-/** Where a number may move to: nowhere, then round its place in wider and wider rings. */
-function steps(ring: number): Point[] {
-  const around = [2.3, 4.6, 7].flatMap((far) =>
-    Array.from(
-      { length: 8 },
-      (_, i): Point => [far * ring * Math.cos((i * Math.PI) / 4), far * ring * Math.sin((i * Math.PI) / 4)],
-    ),
-  );
-  return [[0, 0], ...around];
 }
