@@ -2990,6 +2990,8 @@ export const makeableFound = (): string => say("makeable-found");
 export const makeableFoundNothing = (): string => say("makeable-found-nothing");
 /** To the kit’s page */
 export const makeableToKit = (): string => say("makeable-to-kit");
+/** All kits */
+export const makeableToIndex = (): string => say("makeable-to-index");
 /** For authors */
 export const makeableIndexTitle = (): string => say("makeable-index-title");
 /** What is hard to make or to see in each kit. */

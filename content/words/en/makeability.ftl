@@ -92,6 +92,7 @@ makeable-area = { $area } { $unit ->
 makeable-found = Everything else that was found
 makeable-found-nothing = Nothing else was found.
 makeable-to-kit = To the kit’s page
+makeable-to-index = All kits
 makeable-index-title = For authors
 makeable-index-summary = What is hard to make or to see in each kit.
 makeable-index-count = { $troubles ->

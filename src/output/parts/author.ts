@@ -27,7 +27,7 @@ export function authorPage({ kit }: KitView, made: Makeability, found: readonly 
   const figure = makeabilityFigure(kit, made);
   return html`<main id="main" class="wrap author">
 <section class="intro"><h1>${say.makeableTitle({ title: kit.title })}</h1><p class="lede">${say.makeableLede()}</p>
-<p><a href="${link(`/kits/${kit.slug}/index.html`)}">${say.makeableToKit()}</a></p></section>
+<p class="downloads"><a href="${link(`/kits/${kit.slug}/index.html`)}">${say.makeableToKit()}</a> <a href="${link(AUTHOR)}">${say.makeableToIndex()}</a></p></section>
 <div class="author-pair">
 <figure>${raw(figure.svg)}<figcaption>${figure.label}</figcaption></figure>
 <section aria-labelledby="troubles"><h2 id="troubles">${say.makeableTroubles()}</h2>
