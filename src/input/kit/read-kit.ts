@@ -88,7 +88,7 @@ function pictureOf(
   const background = levels.findIndex((level) => level.background) + 1;
   const named: NamedMap = { width, height, background, shapes };
   checkLevelsShown(named, levels, ({ name }, number) =>
-    picture.levels?.[name] === undefined
+    picture.levels === undefined || !Object.hasOwn(picture.levels, name)
       ? { at: ["levels", number - 1], stated: false }
       : { at: [...at, "levels", name], stated: true },
   );
