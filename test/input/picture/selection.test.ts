@@ -158,7 +158,7 @@ describe("foundIn(picture)", () => {
       <g id="hidden" display="none"><rect width="9" height="9"/></g>`;
     expect(foundIn(readSvg(svg(body)))).toEqual([
       { kind: "fill", value: "#0000ff", share: 0.75 },
-      { kind: "name", value: "sky", share: 0.75 },
+      { kind: "id", value: "sky", share: 0.75 },
       { kind: "class", value: "k", share: 0.75 },
       { kind: "name", value: "Sun", share: 0.25 },
     ]);
