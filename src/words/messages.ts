@@ -3542,8 +3542,8 @@ export const packetMisfit = (args: { readonly why: Word }): string => say("packe
 export const pictureNoteAgain = (args: { readonly note: Word; readonly more: number }): string => say("picture-note-again", args);
 /** <svg> has no size, so the drawing’s own box is taken: {box} — $box: four numbers: x, y, width and height. */
 export const pictureOwnBox = (args: { readonly box: Word }): string => say("picture-own-box", args);
-/** the stroke of <{name}> counts as the area that it covers */
-export const pictureStrokeArea = (args: { readonly name: Word }): string => say("picture-stroke-area", args);
+/** a stroke counts as the area that it covers */
+export const pictureStrokeArea = (): string => say("picture-stroke-area");
 /** the stroke of <text> is left out; its letters count as they are */
 export const pictureTextStroke = (): string => say("picture-text-stroke");
 /** the filter of <{name}> is left out; the shape counts as it is */
