@@ -406,6 +406,20 @@ export const checkMore = (args: { readonly count: number }): string => say("chec
 export const checkProgramFault = (args: { readonly fault: Word; readonly file: Word }): string => say("check-program-fault", args);
 /** Leaflight itself failed: {fault}. This is no fault of yours; please report it. */
 export const checkProgramFaultUnwritten = (args: { readonly fault: Word }): string => say("check-program-fault-unwritten", args);
+/** {folder}: a draft, left out of the site; npm run check -- {kit} checks it */
+export const checkDraft = (args: { readonly folder: Word; readonly kit: Word }): string => say("check-draft", args);
+/** {folder}: left out, as it holds no index.md yet */
+export const checkNoKitYet = (args: { readonly folder: Word }): string => say("check-no-kit-yet", args);
+/** These are the kits that were asked for, and no classes; npm run build makes the whole site. */
+export const checkPartOfSite = (): string => say("check-part-of-site");
+/** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
+export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
+/** No kit has the folder content/kits/{kit}. There are: {kits}. — $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name. */
+export const askedKit = (args: { readonly kit: Word; readonly kits: Word }): string => say("asked-kit", args);
+/** No kit has the folder content/kits/{kit}. Did you mean {meant}? */
+export const askedKitMeant = (args: { readonly kit: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
+/** No kit has the folder content/kits/{kit}; there are none yet. Begin one with npm run new. */
+export const askedNoKits = (args: { readonly kit: Word }): string => say("asked-no-kits", args);
 /** note  {note} */
 export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
 /** Nothing was built; dist is as it was. */
@@ -914,6 +928,8 @@ export const fieldKit = (): string => say("field-kit");
 export const fieldKitTitle = (): string => say("field-kit-title");
 /** One line for the catalogue. */
 export const fieldKitSummary = (): string => say("field-kit-summary");
+/** Whether it is a draft: left out of the site, but shown by npm start. */
+export const fieldKitDraft = (): string => say("field-kit-draft");
 /** Units of page and packet. */
 export const fieldUnits = (): string => say("field-units");
 /** Share added to tape and string for waste. */
@@ -2224,6 +2240,10 @@ export const frontClassKit = (args: { readonly kits: Word }): string => say("fro
 export const frontKitBroken = (args: { readonly kit: Word }): string => say("front-kit-broken", args);
 /** correct the kit first */
 export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
+/** the kit "{kit}" is a draft, or holds no index.md yet */
+export const frontKitDraft = (args: { readonly kit: Word }): string => say("front-kit-draft", args);
+/** take draft out of its front matter when it is ready, or name another kit */
+export const frontKitPublish = (): string => say("front-kit-publish");
 /** seat {seat} has a book here and in {table} */
 export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
 /** one book per seat */
@@ -3178,6 +3198,108 @@ export const diskNoFolder = (args: { readonly path: Word }): string => say("disk
 export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
 /** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
 export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
+/** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
+export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);
+/** There is no option “{option}”. Did you mean {meant}? */
+export const newOptionMeant = (args: { readonly option: Word; readonly meant: Word }): string => say("new-option-meant", args);
+/** {option} needs something behind it, such as: npm run new -- moon --outline moon */
+export const newOptionEmpty = (args: { readonly option: Word }): string => say("new-option-empty", args);
+/** {option} stands alone, with nothing behind it. */
+export const newOptionAlone = (args: { readonly option: Word }): string => say("new-option-alone", args);
+/** A kit has one folder; given are {folders}. Put a title or text of several words in quotes. */
+export const newOneFolder = (args: { readonly folders: Word }): string => say("new-one-folder", args);
+/** A new kit has one picture; given are {options}. Leave out all but one. — $options: two or more of --picture, --word, --outline and --icon. */
+export const newOnePicture = (args: { readonly options: Word }): string => say("new-one-picture", args);
+/** There is no outline {given}. There are: {outlines}. */
+export const newOutline = (args: { readonly given: Word; readonly outlines: Word }): string => say("new-outline", args);
+/** The book {given} cannot be used. Allowed is height x width x thickness of its leaves, such as 198x126x21 or 7.75x5x0.875in. */
+export const newBook = (args: { readonly given: Word }): string => say("new-book", args);
+/** A measured book needs its count of leaves, too: --leaves 180. A leaf is one sheet: two pages. */
+export const newNoLeaves = (): string => say("new-no-leaves");
+/** The leaves {given} cannot be used. Allowed is a whole number from {least} to {most}; a leaf is one sheet: two pages. */
+export const newLeaves = (args: { readonly given: Word; readonly least: Word; readonly most: Word }): string => say("new-leaves", args);
+/** The light {given} cannot be used. Allowed is diameter x height, such as 22x24 or 0.875x1in. */
+export const newLight = (args: { readonly given: Word }): string => say("new-light", args);
+/** The units {given} cannot be used. Allowed are mm and in. */
+export const newUnits = (args: { readonly given: Word }): string => say("new-units", args);
+/** There is something at content/kits/{kit} already. Choose another name: npm run new -- {kit}-two — $kit: the folder’s name. */
+export const newExists = (args: { readonly kit: Word }): string => say("new-exists", args);
+/** The folder’s name {given} cannot be used. Allowed are small letters, digits and single hyphens, such as evening-boat. */
+export const newFolderName = (args: { readonly given: Word }): string => say("new-folder-name", args);
+/** There is no file {file} to take as a picture. — $file: as it was given. */
+export const newNoFile = (args: { readonly file: Word }): string => say("new-no-file", args);
+/** {file} is larger than the {most} MB that a picture may have. — $most: MB. */
+export const newFileLarge = (args: { readonly file: Word; readonly most: Word }): string => say("new-file-large", args);
+/** {file} is no picture that can be used. Allowed are SVG, PNG, JPEG, WebP and AVIF. */
+export const newFileKind = (args: { readonly file: Word }): string => say("new-file-kind", args);
+/** There is no icon {given}. Near are: {meant}. — $meant: icons of similar names. */
+export const newIcon = (args: { readonly given: Word; readonly meant: Word }): string => say("new-icon", args);
+/** Say which picture to begin with: --picture moon.svg, --word Harbour, --outline heart or --icon anchor. — Where nobody can be asked. */
+export const newNoPicture = (): string => say("new-no-picture");
+/** Nothing was made. */
+export const newGaveUp = (): string => say("new-gave-up");
+/** No height was found at which the picture fits this book. The last try says: {why} */
+export const newNoFit = (args: { readonly why: Word }): string => say("new-no-fit", args);
+/** {folder} is made: {height} tall, opening {opening}, {hours}. */
+export const newMade = (args: { readonly folder: Word; readonly height: Word; readonly opening: Word; readonly hours: Word }): string => say("new-made", args);
+/** The light has no room in this picture and was left out; the guide says how to make room. */
+export const newLightLeftOut = (): string => say("new-light-left-out");
+/** The book is a usual paperback; measure yours and put its figures into {file}. */
+export const newUsualBook = (args: { readonly file: Word }): string => say("new-usual-book", args);
+/** Look at it: npm start */
+export const newNext = (): string => say("new-next");
+/** After a change: npm run check -- {kit} */
+export const newNextCheck = (args: { readonly kit: Word }): string => say("new-next-check", args);
+/** A new kit */
+export const newAskIntro = (): string => say("new-ask-intro");
+/** What is the picture? */
+export const newAskFrom = (): string => say("new-ask-from");
+/** A word */
+export const newAskFromWord = (): string => say("new-ask-from-word");
+/** An outline: heart, star, moon … */
+export const newAskFromOutline = (): string => say("new-ask-from-outline");
+/** An icon of an open set */
+export const newAskFromIcon = (): string => say("new-ask-from-icon");
+/** A drawing or photo of mine */
+export const newAskFromFile = (): string => say("new-ask-from-file");
+/** Which word? */
+export const newAskWord = (): string => say("new-ask-word");
+/** Which outline? */
+export const newAskOutline = (): string => say("new-ask-outline");
+/** Which icon? Type what it shows, in English */
+export const newAskIcon = (): string => say("new-ask-icon");
+/** Where is the file? */
+export const newAskFile = (): string => say("new-ask-file");
+/** What is the kit called? */
+export const newAskTitle = (): string => say("new-ask-title");
+/** And its folder? */
+export const newAskSlug = (): string => say("new-ask-slug");
+/** How large are the leaves? Height x width x thickness of all, pressed */
+export const newAskBook = (): string => say("new-ask-book");
+/** How many leaves has the book? A leaf is one sheet: two pages */
+export const newAskLeaves = (): string => say("new-ask-leaves");
+/** Is there a light? Diameter x height, or nothing */
+export const newAskLight = (): string => say("new-ask-light");
+/** no light */
+export const newAskLightNone = (): string => say("new-ask-light-none");
+/** heart|star|moon|ring|oval|arch */
+export const newOutlineName = (args: { readonly outline: Word }): string => say("new-outline-name", args);
+/** A folded book with {title}. */
+export const newTextSummary = (args: { readonly title: Word }): string => say("new-text-summary", args);
+/** Tell about the piece here, in Markdown. */
+export const newTextBody = (): string => say("new-text-body");
+/** Measure your own book; the guide says how. */
+export const newTextBook = (): string => say("new-text-book");
+/** front (nearest the viewer) to back */
+export const newTextLevels = (): string => say("new-text-levels");
+/** The opening follows, so that the picture keeps its shape. */
+export const newTextFit = (): string => say("new-text-fit");
+/** Icon “{icon}” of the set Phosphor Icons */
+export const newTextIcon = (args: { readonly icon: Word }): string => say("new-text-icon", args);
+/** picture */
+export const newLevelPicture = (): string => say("new-level-picture");
+/** ground */
+export const newLevelGround = (): string => say("new-level-ground");
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */

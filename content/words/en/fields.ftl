@@ -27,6 +27,7 @@ field-pace = { $about } A number, 0.2 to 5; 1 is the kit’s own estimate.
 field-kit = Front matter of content/kits/<slug>/index.md.
 field-kit-title = The kit’s name.
 field-kit-summary = One line for the catalogue.
+field-kit-draft = Whether it is a draft: left out of the site, but shown by npm start.
 field-units = Units of page and packet.
 field-kit-waste = Share added to tape and string for waste.
 field-currency = Currency of the prices.

@@ -186,6 +186,8 @@ front-class-kit = a kit of the class: { $kits }
 # The kit itself has something wrong that is told of before.
 front-kit-broken = the kit "{ $kit }" cannot be built
 front-kit-correct-first = correct the kit first
+front-kit-draft = the kit "{ $kit }" is a draft, or holds no index.md yet
+front-kit-publish = take draft out of its front matter when it is ready, or name another kit
 front-two-books = seat { $seat } has a book here and in { $table }
 front-one-book = one book per seat
 front-remove-book = remove one of them

@@ -1,7 +1,7 @@
-import leven from "leven";
 import type { z } from "zod";
 import * as say from "../../words/messages.ts";
 import type { KitMessage } from "./message.ts";
+import { nearestName } from "./nearest-name.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
 import { shortValue } from "./short.ts";
 import type { YamlFile } from "./yaml.ts";
@@ -38,7 +38,7 @@ export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitM
       issue.code === "unrecognized_keys"
         ? issue.keys
             .slice(0, MOST_TOLD)
-            .map((key) => fieldName([...issue.path, nearestKey(schema, issue.path, key) ?? key]))
+            .map((key) => fieldName([...issue.path, nearestName(key, knownKeys(schema, issue.path)) ?? key]))
         : [],
     ),
   );
@@ -88,7 +88,7 @@ function addRemedy(path: readonly PropertyKey[], whole: string): string {
 }
 
 function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
-  const nearest = nearestKey(schema, path, key);
+  const nearest = nearestName(key, knownKeys(schema, path));
   return {
     file,
     ...yaml.placeOf(path, key),
@@ -97,12 +97,6 @@ function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly Prope
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
   };
-}
-
-/** The known key that was probably meant, by edit distance; undefined where none is near. */
-function nearestKey(schema: JsonSchema, path: readonly PropertyKey[], key: string): string | undefined {
-  const nearest = knownKeys(schema, path).toSorted((a, b) => leven(a, key) - leven(b, key))[0];
-  return nearest !== undefined && leven(nearest, key) <= Math.max(2, key.length / 3) ? nearest : undefined;
 }
 
 function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {

@@ -6,11 +6,11 @@ import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
-import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
+import { openFolder, pathBelow } from "../files/folders.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
 import { checkPhotos } from "../files/named-files.ts";
-import { type Readings, readListed } from "../files/readings.ts";
+import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
@@ -35,12 +35,9 @@ export interface StatedKit {
   readonly strays: readonly Strays[];
 }
 
-/** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
-export function readKits(root: string, base: string, motifs: readonly Motif[]): Readings<StatedKit> {
-  return readListed(
-    () => foldersIn(root, base),
-    (folder) => readKit(folder, base, motifs),
-  );
+/** Reads the folders of kits; one that cannot be read stops none of the others. */
+export function readKits(folders: readonly string[], base: string, motifs: readonly Motif[]): Readings<StatedKit> {
+  return readEach(folders, (folder) => readKit(folder, base, motifs));
 }
 
 /** Reads a kit's folder in the project `base`. @throws KitError with one message for each thing wrong. */

@@ -37,6 +37,7 @@ export const frontMatter = z
   .strictObject({
     title: words(say.fieldKitTitle, TEXT.title),
     summary: words(say.fieldKitSummary, TEXT.summary),
+    draft: z.boolean().default(false).meta(described(say.fieldKitDraft)),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     versions: list(say.fieldVersions, versionSchema, 0, 200).default([]),
     licence: licenceSchema.optional(),
