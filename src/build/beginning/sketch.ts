@@ -2,8 +2,8 @@ import { readFileSync, statSync } from "node:fs";
 import { extname, resolve } from "node:path";
 import { type ContentKind, contentKind } from "../../input/files/content-kind.ts";
 import { shortValue } from "../../input/files/short.ts";
-import { readPicture } from "../../input/picture/read-picture.ts";
 import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";
+import { readPicture } from "../../input/picture/read-picture.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import type { PictureAnswer } from "./answers.ts";
@@ -36,7 +36,8 @@ export function sketchOf(answer: PictureAnswer, base: string): Sketch {
   const level = say.newLevelPicture();
   const plain = { levels: [level], files: [], credit: undefined };
   if (answer.from === "word") return { ...plain, picture: { text: linesOf(answer.text), level } };
-  if (answer.from === "outline") return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
+  if (answer.from === "outline")
+    return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
   if (answer.from === "file") return fileSketch(answer.path, level, base);
   const file = "picture.svg";
   return {

@@ -3,10 +3,7 @@ import { svgLevels } from "../../../src/build/beginning/svg-levels.ts";
 import { readSvg } from "../../../src/input/svg/read-svg.ts";
 
 function levelsIn(markup: string) {
-  return svgLevels(
-    readSvg(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10">${markup}</svg>`),
-    "picture",
-  );
+  return svgLevels(readSvg(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10">${markup}</svg>`), "picture");
 }
 
 const square = (more = ""): string => `<rect width="4" height="4" ${more}/>`;
