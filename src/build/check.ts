@@ -1,4 +1,6 @@
+import { makeabilityOf } from "../core/makeability/makeability.ts";
 import { toDegrees } from "../core/units/angle.ts";
+import { makeabilityLines } from "../words/findings/makeability.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
@@ -20,6 +22,7 @@ await runCommand(async () => {
   for (const view of library.views) {
     console.log(kitLine(view));
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
+    for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);
   }
   tellDrafts();
   tellStrays();

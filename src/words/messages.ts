@@ -3162,6 +3162,106 @@ export const licencesPackage = (args: { readonly name: Word; readonly version: W
 export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
 /** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
+export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
+/** to look at: {trouble} {way} */
+export const makeableLineWay = (args: { readonly trouble: Word; readonly way: Word }): string => say("makeable-line-way", args);
+/** what helps: {way} — Where the trouble stands among the warnings already. */
+export const makeableLineHelp = (args: { readonly way: Word }): string => say("makeable-line-help", args);
+/** under {share} — A share too small to write. $share: the least that is written. */
+export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
+/** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
+export const makeableHidden = (args: { readonly percent: Word; readonly level: Word }): string => say("makeable-hidden", args);
+/** It is hidden {places}. — $places: where, as in “31 to 42 mm left of the middle”. */
+export const makeableHiddenAt = (args: { readonly places: Word }): string => say("makeable-hidden-at", args);
+/** {from} to {to} left of the middle */
+export const makeableHiddenLeft = (args: { readonly from: Word; readonly to: Word }): string => say("makeable-hidden-left", args);
+/** {from} to {to} right of the middle */
+export const makeableHiddenRight = (args: { readonly from: Word; readonly to: Word }): string => say("makeable-hidden-right", args);
+/** from {left} left to {right} right of the middle — A place that lies on both sides of the middle. */
+export const makeableHiddenAcross = (args: { readonly left: Word; readonly right: Word }): string => say("makeable-hidden-across", args);
+/** “{level}” goes on {missing} further at the side than its folds reach. */
+export const makeableOutOfReach = (args: { readonly level: Word; readonly missing: Word }): string => say("makeable-out-of-reach", args);
+/** One strip is too short to fold and is merged.|{strips} strips at one place|{places} places are too short to fold and are merged. “{level}” loses most by it: {percent} of its area. */
+export const makeableSlivers = (args: { readonly strips: number; readonly places: number; readonly level: Word; readonly percent: Word }): string => say("makeable-slivers", args);
+/** One part of the picture is|{parts} parts of the picture are narrower than two leaves. A leaf’s column is {pitch} wide. */
+export const makeableNarrow = (args: { readonly parts: number; readonly pitch: Word }): string => say("makeable-narrow", args);
+/** One of them falls between the leaves and is not seen at all.|{parts} of them fall between the leaves and are not seen at all. — Added where some of these parts fall between two leaves. */
+export const makeableNarrowUnseen = (args: { readonly parts: number }): string => say("makeable-narrow-unseen", args);
+/** One leaf has|{leaves} leaves have more than {comfortable} cuts, up to {most}. Such leaves tear easily. */
+export const makeableManyCuts = (args: { readonly leaves: number; readonly comfortable: Word; readonly most: Word }): string => say("makeable-many-cuts", args);
+/** The flaps push the book open to {resting}, {by} more than the picture needs. */
+export const makeableSpringsOpen = (args: { readonly resting: Word; readonly by: Word }): string => say("makeable-springs-open", args);
+/** {offer} ({after} hidden instead of {before}). — $offer: a change, as in “Make the picture 105 mm tall”. What stands in brackets is the trouble with it and without it. */
+export const makeableWayHidden = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-hidden", args);
+/** {offer} ({after} out of reach instead of {before}). */
+export const makeableWayOutOfReach = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-out-of-reach", args);
+/** {offer} ({after} of the picture merged instead of {before}). */
+export const makeableWaySlivers = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-slivers", args);
+/** {offer} ({after} narrow part|{after} narrow parts instead of {before}). */
+export const makeableWayNarrow = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-narrow", args);
+/** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
+export const makeableWayManyCuts = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+/** {offer} ({after} too far open instead of {before}). */
+export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
+/** Fold “{level}” together with “{into}” */
+export const makeableMergeLevels = (args: { readonly level: Word; readonly into: Word }): string => say("makeable-merge-levels", args);
+/** Smooth the outlines by up to {tolerance} */
+export const makeableSimplify = (args: { readonly tolerance: Word }): string => say("makeable-simplify", args);
+/** No change that was tried helps enough without harm elsewhere. */
+export const makeableNoWay = (): string => say("makeable-no-way");
+/** For the author of {title} */
+export const makeableTitle = (args: { readonly title: Word }): string => say("makeable-title", args);
+/** What is hard to make or to see in {title}, and what would help. */
+export const makeableSummary = (args: { readonly title: Word }): string => say("makeable-summary", args);
+/** This page is only there while you work. It is not part of the published site. */
+export const makeableLede = (): string => say("makeable-lede");
+/** The picture on the book, with what is hard to make or to see. The numbers are those of the list. */
+export const makeableDrawing = (): string => say("makeable-drawing");
+/** The picture, unrolled along the tips. The numbers are those of the list. */
+export const makeableDrawingAlong = (): string => say("makeable-drawing-along");
+/** Nothing here is hard to make or to see. — In place of the list. */
+export const makeableAllWell = (): string => say("makeable-all-well");
+/** What to look at */
+export const makeableTroubles = (): string => say("makeable-troubles");
+/** What helps, as it was tried */
+export const makeableWays = (): string => say("makeable-ways");
+/** What each level keeps */
+export const makeableLevels = (): string => say("makeable-levels");
+/** Seen straight from the front, by area. Paper and flaps are taken as thin as lines. */
+export const makeableLevelsNote = (): string => say("makeable-levels-note");
+/** A piece that is read while walking round is seen from everywhere, so only its areas are told. */
+export const makeableLevelsAlong = (): string => say("makeable-levels-along");
+/** Level */
+export const makeableColumnLevel = (): string => say("makeable-column-level");
+/** Area */
+export const makeableColumnArea = (): string => say("makeable-column-area");
+/** Seen */
+export const makeableColumnKept = (): string => say("makeable-column-kept");
+/** Hidden */
+export const makeableColumnHidden = (): string => say("makeable-column-hidden");
+/** Out of reach */
+export const makeableColumnUnreached = (): string => say("makeable-column-unreached");
+/** Another level */
+export const makeableColumnChanged = (): string => say("makeable-column-changed");
+/** Room at the gutter */
+export const makeableColumnGutter = (): string => say("makeable-column-gutter");
+/** {area} in²|cm² — cm² or in². */
+export const makeableArea = (args: { readonly area: Word; readonly unit: Word }): string => say("makeable-area", args);
+/** Everything else that was found */
+export const makeableFound = (): string => say("makeable-found");
+/** Nothing else was found. */
+export const makeableFoundNothing = (): string => say("makeable-found-nothing");
+/** To the kit’s page */
+export const makeableToKit = (): string => say("makeable-to-kit");
+/** All kits */
+export const makeableToIndex = (): string => say("makeable-to-index");
+/** For authors */
+export const makeableIndexTitle = (): string => say("makeable-index-title");
+/** What is hard to make or to see in each kit. */
+export const makeableIndexSummary = (): string => say("makeable-index-summary");
+/** nothing to look at|{troubles} thing to look at|{troubles} things to look at */
+export const makeableIndexCount = (args: { readonly troubles: number }): string => say("makeable-index-count", args);
 /** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
 export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
 /** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */
@@ -3760,10 +3860,14 @@ export const rasterNothing = (args: { readonly trace: Word; readonly file: Word 
 export const rasterSomething = (args: { readonly least: Word }): string => say("raster-something", args);
 /** lower least, state other limits, or turn near round */
 export const rasterShowMore = (): string => say("raster-show-more");
-/** "{file}" with {parts} part|{parts} parts and long outlines */
+/** "{file}" with {parts} part|{parts} parts */
 export const rasterBusy = (args: { readonly file: Word; readonly parts: number }): string => say("raster-busy", args);
 /** at most {most} parts and holes at a level */
 export const rasterMostParts = (args: { readonly most: Word }): string => say("raster-most-parts", args);
+/** "{file}" with outlines {times} times as long as its edge — $times: lengths of the picture’s edge. */
+export const rasterLong = (args: { readonly file: Word; readonly times: Word }): string => say("raster-long", args);
+/** outlines at most {most} times as long as its edge */
+export const rasterMostLong = (args: { readonly most: Word }): string => say("raster-most-long", args);
 /** raise least, or blur the picture before you save it */
 export const rasterRaiseLeast = (): string => say("raster-raise-least");
 /** {limit} after {before} */
@@ -3844,7 +3948,7 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
-/** What picks shapes of the picture: one thing or a list of them. */
+/** What picks shapes of the picture, or a list of such: ["#rim", "Waves"]. */
 export const selectListField = (): string => say("select-list-field");
 /** "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { fill: "#c33" } or { stroke: "#c33" }. — { "{" } and { "}" } write braces. */
 export const selectField = (): string => say("select-field");

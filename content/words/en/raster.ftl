@@ -47,8 +47,11 @@ raster-show-more = lower least, state other limits, or turn near round
 raster-busy = "{ $file }" with { $parts ->
     [one] { $parts } part
    *[other] { $parts } parts
-  } and long outlines
+  }
 raster-most-parts = at most { $most } parts and holes at a level
+# $times: lengths of the picture’s edge.
+raster-long = "{ $file }" with outlines { $times } times as long as its edge
+raster-most-long = outlines at most { $most } times as long as its edge
 raster-raise-least = raise least, or blur the picture before you save it
 
 ## Limits

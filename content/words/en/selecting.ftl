@@ -2,7 +2,7 @@
 
 ## Fields
 
-select-list-field = What picks shapes of the picture: one thing or a list of them.
+select-list-field = What picks shapes of the picture, or a list of such: ["#rim", "Waves"].
 # { "{" } and { "}" } write braces.
 select-field = "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { "{" } fill: "#c33" { "}" } or { "{" } stroke: "#c33" { "}" }.
 select-colour-field = A colour as CSS writes it: "#c33" or "red".

@@ -1,4 +1,5 @@
 import sharp from "sharp";
+import { BEGINNING, contentKind } from "../files/content-kind.ts";
 import { swapsSides, upright } from "./orientation.ts";
 import type { Decoded } from "./pixels.ts";
 import { MOST_PIXELS, WORKING_SIDE } from "./raster-bounds.ts";
@@ -8,6 +9,8 @@ import { MOST_PIXELS, WORKING_SIDE } from "./raster-bounds.ts";
  * A file that is damaged or ends early is a fault, also where part of it could be shown.
  */
 export async function decode(bytes: Uint8Array): Promise<Decoded> {
+  const stated = avifPixels(bytes);
+  if (stated > MOST_PIXELS) return { fault: { kind: "pixels", count: stated } };
   try {
     const { width, height, orientation = 1, pages = 1 } = await sharp(bytes, { limitInputPixels: false }).metadata();
     if (width * height > MOST_PIXELS) return { fault: { kind: "pixels", count: width * height } };
@@ -32,8 +35,16 @@ export async function decode(bytes: Uint8Array): Promise<Decoded> {
   }
 }
 
+/** What an AVIF states first of all (ISO/IEC 23008-12, 6.5.3): of sides beyond its own bounds the library complains on the terminal, too. */
+function avifPixels(bytes: Uint8Array): number {
+  const head = Buffer.from(bytes.buffer, bytes.byteOffset, Math.min(bytes.byteLength, BEGINNING));
+  const at = head.indexOf("ispe");
+  if (contentKind(head) !== "avif" || at < 0 || at + 16 > head.length) return 0;
+  return Math.max(1, head.readUInt32BE(at + 8)) * Math.max(1, head.readUInt32BE(at + 12));
+}
+
 /** The first line of what the decoder says, and not more of it than a message takes. */
-function faultWords(error: unknown): string {
+export function faultWords(error: unknown): string {
   return String((error as Error).message)
     .trim()
     .split("\n", 1)[0]!

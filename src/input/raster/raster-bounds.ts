@@ -1,6 +1,6 @@
 /** Bounds against pictures that would take more memory or time than a kit is worth. */
 
-/** Pixels of a picture as it is stored: an interlaced one of so many takes half a gigabyte to decode. */
+/** Pixels of a picture or a photo as it is stored: an interlaced one of so many takes half a gigabyte to decode. */
 export const MOST_PIXELS = 100_000_000;
 /** The longer side that a larger picture is reduced to, pixels: at 120 mm on the book a pixel is 0.05 mm. */
 export const WORKING_SIDE = 2400;

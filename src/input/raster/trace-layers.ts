@@ -39,12 +39,17 @@ export function traceLayers(
   return { shapes, specks };
 }
 
-/** Outlines that would take minutes to follow are of no use on paper. */
+/** Outlines that would take minutes to follow are of no use on paper. @throws ProblemError */
 function checkBusy({ name, at }: Source, field: Field, { parts, holes }: Parts): void {
-  if (Math.max(parts, holes) <= MOST_PARTS && sidesOf(field) <= MOST_SIDES) return;
+  const sides = sidesOf(field);
+  const isBusy = Math.max(parts, holes) > MOST_PARTS;
+  if (!isBusy && sides <= MOST_SIDES) return;
+  const times = (length: number): number => Math.round(length / (2 * (field.width + field.height)));
   throw problem([...at, "file"], {
-    given: say.rasterBusy({ file: name, parts: parts + holes }),
-    allowed: say.rasterMostParts({ most: MOST_PARTS }),
+    given: isBusy
+      ? say.rasterBusy({ file: name, parts: parts + holes })
+      : say.rasterLong({ file: name, times: times(sides) }),
+    allowed: isBusy ? say.rasterMostParts({ most: MOST_PARTS }) : say.rasterMostLong({ most: times(MOST_SIDES) }),
     remedy: say.rasterRaiseLeast(),
   });
 }

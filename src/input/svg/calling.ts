@@ -11,8 +11,18 @@ const OTHER_NAMESPACES = ["http://www.w3.org/1999/xlink", "http://www.w3.org/XML
 /** Letters of a name that are read. */
 const MOST_LETTERS = 200;
 
+const known = new WeakMap<Element, Calling>();
+
 /** What an element may be named by. */
 export function callingOf(element: Element): Calling {
+  const found = known.get(element);
+  if (found) return found;
+  const calling = readCalling(element);
+  known.set(element, calling);
+  return calling;
+}
+
+function readCalling(element: Element): Calling {
   const id = element.getAttribute("id") || undefined;
   const classes = (element.getAttribute("class") ?? "").split(/\s+/).filter(Boolean);
   const names = [
@@ -54,7 +64,8 @@ function editorsNames(element: Element): string[] {
 }
 
 function titleOf(element: Element): string | null {
-  if (element.firstChild === null) return null;
+  // The title of the outermost element is that of the whole drawing.
+  if (element.firstChild === null || element.parentNode?.nodeType !== element.ELEMENT_NODE) return null;
   const title = childElements(element).find(
     ({ localName, namespaceURI }) => localName === "title" && namespaceURI === SVG_NAMESPACE,
   );

@@ -41,7 +41,9 @@ export class PictureAreas {
   areaOf({ rings, rule }: Outlines, line: number): Area {
     const scale = this.#scale;
     const near = rings.map((ring) => (staysWithin(ring, this.#room, 0) ? ring : clipRing(ring, this.#room)));
-    const scaled = near.map((ring) => ring.map(([x, y]) => [x * scale, y * scale] as const));
+    const scaled = near
+      .filter((ring) => ring.length >= 3)
+      .map((ring) => ring.map(([x, y]) => [x * scale, y * scale] as const));
     this.#count(scaled, line);
     return areaOfRings(scaled, rule);
   }

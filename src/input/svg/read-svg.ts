@@ -44,7 +44,7 @@ export function readSvg(text: string, options: SvgOptions = {}): SvgPicture {
   report.attempt(() => {
     box = readPictureBox(document.root) ?? boxOfDrawing(document, options);
   });
-  report.stopAtFaults();
+  if (box === undefined) report.stopAtFaults();
   const canvas = box!;
   if (readPictureBox(document.root) === undefined) {
     report.note(lineOf(document.root), say.pictureOwnBox({ box: boxText(canvas) }));

@@ -5,7 +5,7 @@ import { readMadeKit } from "../kit/kit-folders.ts";
 const MATTER = {
   title: "A test",
   summary: "Levels that hide",
-  picture: { file: "picture.svg", levels: { near: ["#near"], middle: ["#middle"] } },
+  picture: { file: "picture.svg", levels: { near: ["#near"], middle: ["#middle"] }, crop: "canvas" },
   levels: [
     { name: "near", depth: 12 },
     { name: "middle", depth: 20 },
@@ -21,19 +21,38 @@ const picture = (shapes: string): string =>
 const notes = (shapes: string, matter: object = MATTER): readonly string[] =>
   readMadeKit(matter, picture(shapes)).pictureNotes;
 
+/** What is told of a kit that cannot be read, as one text for each message. */
+function errors(shapes: string, matter: object = MATTER): string[] {
+  try {
+    notes(shapes, matter);
+  } catch (error) {
+    if (!(error instanceof KitError)) throw error;
+    return error.messages.map(({ field, given, remedy }) => `${field}: ${given}; ${remedy}`);
+  }
+  return [];
+}
+
 const NEAR = '<rect id="near" x="10" y="10" width="40" height="40"/>';
 
 describe("levels that a picture does not show", () => {
-  it("are told with the elements that cover them, and the line", () => {
+  it("are an error with the elements that cover them", () => {
     const covered = `<rect id="middle" x="20" y="20" width="10" height="10"/>\n${NEAR}`;
-    expect(notes(covered)).toEqual([
-      expect.stringMatching(/picture\.svg:2: nothing of level “middle” shows: it lies behind <rect> #near \(line 3\)/),
+    expect(errors(covered)).toEqual([
+      expect.stringMatching(
+        /^picture\.levels\.middle: nothing of level “middle” shows: it lies behind <rect> #near \(line 3\); put its shapes after/,
+      ),
     ]);
   });
 
-  it("are told where they lie outside the viewBox", () => {
+  it("are an error where they lie outside the canvas", () => {
     const outside = `${NEAR}\n<rect id="middle" x="120" y="20" width="10" height="10"/>`;
-    expect(notes(outside)).toEqual([expect.stringMatching(/picture\.svg:3: .*“middle”.* outside the picture’s frame/)]);
+    expect(errors(outside)).toEqual([expect.stringMatching(/“middle”.* outside the picture’s frame; .*picture\.crop/)]);
+  });
+
+  it("are an error where nothing states their shapes", () => {
+    expect(
+      errors(NEAR, { ...MATTER, picture: { file: "picture.svg", levels: { near: "#near" }, crop: "canvas" } }),
+    ).toEqual([expect.stringMatching(/^levels\[2\]: level "middle" has no painted shape; list its shapes/)]);
   });
 
   it("are told where they reach out of it, and not for a hair’s breadth", () => {
@@ -56,19 +75,43 @@ describe("levels that a picture does not show", () => {
     expect(notes(all)).toEqual([]);
   });
 
-  it("leave nothing to fold: that is an error at the picture, with the reason", () => {
+  it("are all told at once", () => {
     const empty =
       '<rect id="near" x="-50" width="40" height="40"/>\n<rect id="middle" x="120" y="20" width="10" height="10"/>';
-    let found: KitError | undefined;
-    try {
-      notes(empty);
-    } catch (error) {
-      found = error as KitError;
-    }
-    expect(found).toBeInstanceOf(KitError);
-    const [message] = found!.messages;
-    expect(message!.field).toBe("picture.levels");
-    expect(message!.given).toContain("gives no leaf a cut");
-    expect(message!.given).toContain("“near”");
+    expect(errors(empty)).toHaveLength(2);
+  });
+});
+
+describe("shapes that nobody will see", () => {
+  const face = '<g id="near"><circle cx="40" cy="40" r="30" fill="#fc9"/>';
+  const middle = '<rect id="middle" y="90" width="100" height="10"/>';
+
+  it("are told where they lie on their own level in another colour", () => {
+    const eyes =
+      '\n<circle id="eye" cx="30" cy="35" r="4" fill="#000"/>\n<circle cx="50" cy="35" r="4" fill="#000"/></g>';
+    expect(notes(`${face}${eyes}${middle}`)).toEqual([
+      expect.stringMatching(
+        /picture\.svg:3: on level “near” nobody will see <circle> #eye \(line 3\) and <circle> #near \(line 4\)/,
+      ),
+    ]);
+  });
+
+  it("are not those of the same colour, nor those that reach over an edge, nor those of another level", () => {
+    expect(notes(`${face}<circle cx="30" cy="35" r="4" fill="#fc9"/></g>${middle}`)).toEqual([]);
+    expect(notes(`${face}<circle cx="12" cy="35" r="6" fill="#000"/></g>${middle}`)).toEqual([]);
+    expect(notes(`${face}</g><g id="middle"><circle cx="30" cy="35" r="4"/></g>`)).toEqual([]);
+  });
+});
+
+describe("the drawing as the picture", () => {
+  it("is taken where it fills little of its canvas, with a note", () => {
+    const small =
+      '<rect id="near" x="70" y="70" width="10" height="20"/><rect id="middle" x="80" y="70" width="10" height="20"/>';
+    const matter = { ...MATTER, picture: { ...MATTER.picture, crop: undefined } };
+    const { kit, pictureNotes } = readMadeKit(JSON.parse(JSON.stringify(matter)), picture(small));
+    expect([kit.picture.width, kit.picture.height]).toEqual([20, 20]);
+    expect(pictureNotes).toEqual([
+      expect.stringMatching(/picture\.svg:1: the drawing \(x 70, y 70, 20 × 20\) fills 4 %/),
+    ]);
   });
 });

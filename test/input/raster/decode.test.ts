@@ -117,5 +117,9 @@ describe("decode(bytes)", () => {
     bomb.writeUInt32BE(11_000, 20);
     bomb.writeUInt32BE(crc32(bomb.subarray(12, 29)), 29);
     expect(await decode(bomb)).toEqual({ fault: { kind: "pixels", count: 121_000_000 } });
+    // An AVIF's stands behind the name of its box (ISO/IEC 23008-12, 6.5.3).
+    const avif = Buffer.from(await plain(BRICK).avif({ effort: 0 }).toBuffer());
+    avif.writeUInt32BE(2_000_000_000, avif.indexOf("ispe") + 8);
+    expect(await decode(avif)).toEqual({ fault: { kind: "pixels", count: 32_000_000_000 } });
   });
 });

@@ -79,11 +79,11 @@ function edgesByRow(edges: readonly Edge[], rows: number): Edge[][] {
  * same of the picture, must agree at every pixel that no outline crosses in either; a pixel on an outline may differ by
  * the coarseness of both samplings. `edge` counts those, `wrong` counts pixels that differ by more than half.
  */
-export async function compare(svg: string): Promise<Comparison> {
+export async function compare(svg: string, side = SIDE): Promise<Comparison> {
   const picture = readSvg(svg);
-  const height = Math.round((SIDE * picture.height) / picture.width);
-  const theirs = await drawn(svg, SIDE, height);
-  const ours = covered(picture, SIDE, height);
+  const height = Math.round((side * picture.height) / picture.width);
+  const theirs = await drawn(svg, side, height);
+  const ours = covered(picture, side, height);
   const result = { wrong: 0, edge: 0, filled: 0, off: 0, overlap: 0 };
   let [both, any] = [0, 0];
   theirs.forEach((alpha, i) => {

@@ -27,7 +27,7 @@ describe("a stroke as an area, beside librsvg", () => {
       expect(readSvg(drawing(style, transform)).shapes).toEqual([]);
       return;
     }
-    const { overlap } = await compare(drawing(style, transform));
+    const { overlap } = await compare(drawing(style, transform), 600);
     // Dots are all edge, and librsvg measures along the coarser chords of its curves.
     expect(overlap).toBeGreaterThan(dash === "0 8" ? 0.985 : 0.99);
   });
@@ -43,7 +43,7 @@ describe("a stroke as an area, beside librsvg", () => {
     ["a line wider than its bends, with miters", 'stroke-width="22"'],
     ["a hair line", 'stroke-width=".6"'],
   ])("honours %s", async (_, style) => {
-    const { overlap } = await compare(drawing(style, ""));
+    const { overlap } = await compare(drawing(style, ""), 600);
     expect(overlap).toBeGreaterThan(0.985);
   });
 
