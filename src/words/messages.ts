@@ -3100,6 +3100,8 @@ export const lettersOtherFont = (): string => say("letters-other-font");
 export const lettersOneWeight = (args: { readonly font: Word }): string => say("letters-one-weight", args);
 /** remove weight, or name the font file of that weight */
 export const lettersNoWeight = (): string => say("letters-no-weight");
+/** {letters}| and {more} more, which the font does not have — $letters: letters with their numbers, “月” (U+6708), as a list. */
+export const lettersUncovered = (args: { readonly letters: Word; readonly more: number }): string => say("letters-uncovered", args);
 /** letters that the font has */
 export const lettersCovered = (): string => say("letters-covered");
 /** write it otherwise, or name a font that has it|write them otherwise, or name a font that has them */

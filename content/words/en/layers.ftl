@@ -136,6 +136,11 @@ letters-broken-font = "{ $font }" cannot be read as a font
 letters-other-font = take another font, or save this one again
 letters-one-weight = no weight, as "{ $font }" has only its own
 letters-no-weight = remove weight, or name the font file of that weight
+# $letters: letters with their numbers, “月” (U+6708), as a list.
+letters-uncovered = { $letters }{ $more ->
+    [0] { "" }
+   *[other] {" "}and { $more } more
+  }, which the font does not have
 letters-covered = letters that the font has
 letters-with-font = { $count ->
     [one] write it otherwise, or name a font that has it

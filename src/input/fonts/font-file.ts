@@ -23,10 +23,15 @@ const KINDS: readonly (readonly [string, FontKind])[] = [
   ["OTTO", "otf"],
 ];
 
+/** What a font file is; undefined for what is no font of one face. */
+export function fontKindOf(bytes: Uint8Array): FontKind | undefined {
+  const begin = Buffer.from(bytes.subarray(0, 4)).toString("latin1");
+  return KINDS.find(([first]) => first === begin)?.[1];
+}
+
 /** Reads a font with its own tables of characters and widths. Undefined for what is no font of one face. */
 export function openFont(bytes: Uint8Array): FontFile | undefined {
-  const begin = Buffer.from(bytes.subarray(0, 4)).toString("latin1");
-  const kind = KINDS.find(([first]) => first === begin)?.[1];
+  const kind = fontKindOf(bytes);
   if (!kind) return undefined;
   try {
     return fontOf(kind, create(Buffer.from(bytes)) as Font);

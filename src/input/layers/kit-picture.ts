@@ -39,7 +39,7 @@ export function kitPicture(
     const layers = readLayers(matter.layers, [...AT, "layers"], { files, levels, tall, box });
     const map = mapOfLayers(layers, { ...box, background });
     stopAt(hiddenLevels(map, levels));
-    return { map, notes: [...layers.flatMap(({ notes }) => notes), ...hiddenLayers(layers, map)] };
+    return { map, notes: [...new Set(layers.flatMap(({ notes }) => notes)), ...hiddenLayers(layers, map)] };
   }
   const studio = { files, levels, tall, box: boxOfOutline(matter) };
   if (matter.file !== undefined && !isRasterName(matter.file))

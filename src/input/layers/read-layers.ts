@@ -1,7 +1,7 @@
 import type { LevelMap, LevelShape } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
-import { type LayerDrawing, layerShapes, type Placed } from "./compose.ts";
+import { type LayerDrawing, laidOut, layerShapes, type Placed } from "./compose.ts";
 import type { DrawnSource } from "./draw-file.ts";
 import { drawSource } from "./draw-source.ts";
 import { eachOf } from "./each-of.ts";
@@ -21,15 +21,22 @@ const MOST_POINTS = 5_000_000;
 
 /** Draws layers, given from front to back. @throws ProblemError, KitError */
 export function readLayers(layers: readonly LayerMatter[], at: FieldPath, studio: Studio): ReadLayer[] {
+  const box = studio.box!;
   let points = 0;
-  return eachOf(
+  const drawn = eachOf(
     layers.map((layer, i) => () => {
-      const read = readLayer(layer, [...at, i], studio);
-      points += pointsOf(read.shapes);
-      if (points <= MOST_POINTS) return read;
-      throw problem(read.at, { given: say.frontCrowded(), allowed: say.layerPoints(), remedy: say.frontSimplify() });
+      const { drawing, notes } = readLayer(layer, [...at, i], studio);
+      const laid = laidOut(drawing, box);
+      points += pointsOf([laid.own, laid.join, laid.cut].flat());
+      if (points <= MOST_POINTS) return { laid, notes };
+      throw problem(laid.at, { given: say.frontCrowded(), allowed: say.layerPoints(), remedy: say.frontSimplify() });
     }),
   );
+  const shapes = layerShapes(
+    drawn.map(({ laid }) => laid),
+    box,
+  );
+  return drawn.map(({ laid, notes }, i) => ({ at: laid.at, shapes: shapes[i]!, notes }));
 }
 
 /** Layers, given from front to back, as a picture: the last is painted first. */
@@ -40,30 +47,38 @@ export function mapOfLayers(
   return { ...box, shapes: layers.toReversed().flatMap(({ shapes }) => shapes) };
 }
 
-function readLayer(layer: LayerMatter, at: FieldPath, studio: Studio): ReadLayer {
+/** What a layer draws, and notes on the files of it and of its pieces. */
+interface Drawing {
+  readonly drawing: LayerDrawing;
+  readonly notes: readonly string[];
+}
+
+function readLayer(layer: LayerMatter, at: FieldPath, studio: Studio): Drawing {
   const choice = levelChoice(layer, at, { levels: studio.levels, whole: false });
   if (layer.join.length > 0 && choice.kind !== "one") {
     const advice = { given: say.layerJoinLevels(), allowed: say.layerJoinOne(), remedy: say.layerJoinRemedy() };
     throw problem([...at, "join"], advice);
   }
   const drawn = drawSource(layer, { at, place: layer, choice }, studio);
-  const pieces = (key: "join" | "cut"): Placed[] =>
+  const pieces = (key: "join" | "cut"): Piece[] =>
     eachOf(layer[key].map((piece, i) => () => readPiece(piece, [...at, key, i], studio)));
-  const drawing: LayerDrawing = { at, drawn, place: layer, join: pieces("join"), cut: pieces("cut") };
-  return { at, shapes: layerShapes(drawing, studio.box!), notes: placedNotes(drawn) };
+  const [join, cut] = [pieces("join"), pieces("cut")];
+  const notes = [drawn, ...[...join, ...cut].map((piece) => piece.drawn)].flatMap(placedNotes);
+  return { drawing: { at, drawn, place: layer, join, cut }, notes };
 }
 
-function readPiece(piece: PieceMatter, at: FieldPath, studio: Studio): Placed {
+interface Piece extends Placed {
+  readonly drawn: DrawnSource;
+}
+
+function readPiece(piece: PieceMatter, at: FieldPath, studio: Studio): Piece {
   const { trace = "silhouette" } = piece;
   if (trace !== "silhouette") {
     const advice = { given: say.checkGiven({ value: trace }), allowed: say.layerPieceTrace() };
     throw problem([...at, "trace"], { ...advice, remedy: say.checkCorrectValue() });
   }
-  return {
-    at,
-    place: piece,
-    drawn: drawSource(piece, { at, place: piece, choice: { kind: "one", level: 1 } }, studio),
-  };
+  const commission = { at, place: piece, choice: { kind: "one", level: 1 } } as const;
+  return { at, place: piece, drawn: drawSource(piece, commission, studio) };
 }
 
 /** Notes with their places: content/kits/moon/moon.svg:7. */

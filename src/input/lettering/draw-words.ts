@@ -6,6 +6,7 @@ import * as say from "../../words/messages.ts";
 import { type Advice, type FieldPath, problem } from "../files/problem.ts";
 import { ValueError } from "../svg/picture-error.ts";
 import { seatsOf } from "./bend.ts";
+import { FontFault } from "./font-table.ts";
 import { fontsFor, type WordsPlace } from "./fonts-for.ts";
 import { clusterRings } from "./glyph-rings.ts";
 import { checkCovered } from "./missing-letters.ts";
@@ -81,7 +82,7 @@ function outlined(cluster: Cluster, seat: Affine, tolerance: number, at: FieldPa
   try {
     return clusterRings(cluster, seat, tolerance);
   } catch (error) {
-    if (!(error instanceof ValueError)) throw error;
+    if (!(error instanceof ValueError || error instanceof FontFault)) throw error;
     throw problem([...at, "text"], wildLetters());
   }
 }

@@ -10,6 +10,6 @@ export function checkCovered(text: string, fonts: Iterable<Typeface>, at: FieldP
     return false;
   });
   if (missing.length === 0) return;
-  const advice = { given: lettersNamed(missing), allowed: say.lettersCovered() };
+  const advice = { given: say.lettersUncovered(lettersNamed(missing)), allowed: say.lettersCovered() };
   throw problem(at, { ...advice, remedy: say.lettersWithFont({ count: missing.length }) });
 }

@@ -11,8 +11,9 @@ import {
   Variation,
 } from "harfbuzzjs";
 import type { Point } from "../../core/geometry/point.ts";
-import { openFont } from "../fonts/font-file.ts";
+import { fontKindOf } from "../fonts/font-file.ts";
 import type { PathSegment } from "../svg/path-segment.ts";
+import { FontFault } from "./font-table.ts";
 import { sfntOf } from "./sfnt.ts";
 
 /** A letter, or several as one, where it stands in its run; all as a share of the letters' height, y upward. */
@@ -39,33 +40,42 @@ export interface Typeface {
   readonly weights: readonly [least: number, most: number];
   /** The glyphs of a text of one direction and script, from left to right. */
   readonly shape: (text: string, shaping: Shaping) => Glyph[];
-  /** The outline of a glyph, y upward, as a share of the letters' height. */
+  /** The outline of a glyph, y upward, as a share of the letters' height. @throws FontFault where it cannot be read */
   readonly outline: (id: number) => readonly PathSegment[];
 }
 
 /** Opens a font file in the weight that is nearest to the one wished. Undefined for what is no font of one face. */
 export function openTypeface(file: Uint8Array, weight: number): Typeface | undefined {
   const bytes = Buffer.from(file);
-  const known = openFont(bytes);
-  if (!known) return undefined;
+  const kind = fontKindOf(bytes);
+  if (!kind) return undefined;
   try {
     const face = new Face(new Blob(sfntOf(bytes)));
-    if (face.upem < 16 || face.collectUnicodes().length === 0) return undefined;
+    const covered = new Set(face.collectUnicodes());
+    if (face.upem < 16 || covered.size === 0) return undefined;
     const font = new Font(face);
-    const [least, most] = known.weights;
-    const bold = Math.min(most, Math.max(least, weight));
-    if (least < most) font.setVariations([new Variation("wght", bold)]);
-    const outline = known.kind === "woff2" ? readOutlines(bytes, least < most ? bold : undefined) : outlinesOf(font);
+    const [least, most] = weightsOf(face);
+    const bold = least < most ? Math.min(most, Math.max(least, weight)) : undefined;
+    if (bold !== undefined) font.setVariations([new Variation("wght", bold)]);
     return {
-      covers: known.covers,
-      weights: known.weights,
+      covers: (codePoint) => covered.has(codePoint),
+      weights: [least, most],
       shape: (text, shaping) => shaped(font, text, shaping),
-      outline,
+      outline: kind === "woff2" ? storedOutlines(bytes, bold) : outlinesOf(font),
     };
   } catch {
     // Unpacking and the readers throw errors of many kinds at a broken file.
     return undefined;
   }
+}
+
+/** From light to bold, as its axis or else its own table says. Source: OpenType 1.9, "OS/2", usWeightClass. */
+function weightsOf(face: Face): readonly [number, number] {
+  const axis = face.getAxisInfos()["wght"];
+  if (axis) return [axis.min, axis.max];
+  const table = face.referenceTable("OS/2");
+  const usual = table && table.length > 5 ? Buffer.from(table).readUInt16BE(4) : 400;
+  return [usual, usual];
 }
 
 function shaped(font: Font, text: string, { rightToLeft, apart }: Shaping): Glyph[] {
@@ -106,19 +116,26 @@ function outlinesOf(font: Font): Typeface["outline"] {
 }
 
 /** Outlines in the form in which WOFF2 stores them, by the reader that knows it. */
-function readOutlines(file: Buffer, weight: number | undefined): Typeface["outline"] {
+function storedOutlines(file: Buffer, weight: number | undefined): Typeface["outline"] {
   const whole = create(file) as ReadFont;
   const font = weight === undefined ? whole : whole.getVariation({ wght: weight });
   const unit = 1 / font.unitsPerEm;
-  return (id) =>
-    font.getGlyph(id).path.commands.map(({ command, args }): PathSegment => {
-      const points = args.reduce<Point[]>((all, x, i) => {
-        if (i % 2 === 0) all.push([x * unit, args[i + 1]! * unit]);
-        return all;
-      }, []);
-      const to = points.at(-1)!;
-      if (command === "closePath") return { kind: "close" };
-      if (command === "moveTo") return { kind: "move", to };
-      return command === "lineTo" ? { kind: "line", to } : { kind: "curve", controls: points.slice(0, -1), to };
-    });
+  return (id) => {
+    try {
+      return font.getGlyph(id).path.commands.map(({ command, args }) => segmentOf(command, args, unit));
+    } catch (error) {
+      throw new FontFault(String(error));
+    }
+  };
+}
+
+function segmentOf(command: string, args: readonly number[], unit: number): PathSegment {
+  const points = Array.from(
+    { length: args.length / 2 },
+    (_, i): Point => [args[2 * i]! * unit, args[2 * i + 1]! * unit],
+  );
+  const to = points.at(-1)!;
+  if (command === "closePath") return { kind: "close" };
+  if (command === "moveTo") return { kind: "move", to };
+  return command === "lineTo" ? { kind: "line", to } : { kind: "curve", controls: points.slice(0, -1), to };
 }

@@ -69,7 +69,29 @@ describe("kitPicture(kit, matter, levels)", () => {
     const noted = BOAT.replace('id="sail"', 'id="sail" opacity="0.5"');
     const twice = ["rim", "well"].map((level, i) => ({ level, file: "boat.svg", at: [60, 30 + 30 * i], width: 40 }));
     const { notes } = madePicture(layered(...twice), { "boat.svg": noted });
-    expect(new Set(notes)).toEqual(new Set([expect.stringMatching(/kit\/boat\.svg:3: .*opacity/)]));
+    expect(notes).toEqual([expect.stringMatching(/kit\/boat\.svg:3: .*opacity/)]);
+  });
+});
+
+describe("kitPicture(kit, matter, levels) of crowded layers", () => {
+  /** A comb of so many teeth, each with four sides. */
+  const comb = (teeth: number) =>
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1000 10"><path d="M0 0${Array.from({ length: teeth }, (_, i) => `V9H${((i + 0.5) * 1000) / teeth}V1H${((i + 1) * 1000) / teeth}`).join("")}V0Z"/></svg>`;
+  const combed = (turn: number) => ({
+    level: "rim",
+    file: "comb.svg",
+    turn,
+    cut: [{ file: "comb.svg", turn: 90 + turn }],
+  });
+
+  it("cuts what can be cut", () => {
+    expect(toldOf(layered(combed(0), WELL), { "comb.svg": comb(100) })).toEqual([]);
+  });
+
+  it("tells of the layer with which all of them are too much, before it begins to cut", () => {
+    const many = Array.from({ length: 12 }, (_, i) => combed(i));
+    const told = toldOf(layered(...many, WELL), { "comb.svg": comb(400) });
+    expect(told).toEqual([expect.stringMatching(/^picture\.layers\[\d+\]: /)]);
   });
 });
 
