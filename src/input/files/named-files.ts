@@ -4,7 +4,7 @@ import { contentKind } from "./content-kind.ts";
 import { FileError, isInside } from "./file-error.ts";
 import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "./file-message.ts";
 import { pathBelow } from "./folders.ts";
-import { type Problem, problem } from "./problem.ts";
+import { type FieldPath, type Problem, problem } from "./problem.ts";
 import { entriesIn, readBeginning, readText } from "./read-file.ts";
 import { nameList } from "./short.ts";
 import type { SiteFile } from "./site-file.ts";
@@ -16,11 +16,14 @@ export interface KitFolder {
 }
 
 /**
- * A kit's picture: its file below the project, and its text.
+ * A picture that a field of a kit names: its file below the project, and its text.
  * @throws ProblemError where none is in the kit's folder; KitError where that holds no text
  */
-export function pictureText(kit: KitFolder, name: string): { readonly file: string; readonly text: string } {
-  const at = ["picture", "file"];
+export function pictureText(
+  kit: KitFolder,
+  name: string,
+  at: FieldPath,
+): { readonly file: string; readonly text: string } {
   const source = fileOfKit(kit, name, { at, kind: "picture" });
   if (extname(name).toLowerCase() !== ".svg")
     throw problem(at, { given: say.frontNoSvg({ file: name }), allowed: say.frontAnSvg(), remedy: say.frontDrawSvg() });

@@ -2,7 +2,7 @@ import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import type { Story } from "../../core/story/story.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
-import type { Motif } from "../../core/window/motif.ts";
+import type { Motif, MotifWish } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
@@ -20,6 +20,7 @@ import { checkOutline } from "./crowded.ts";
 import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
+import { resolveMotifs } from "./resolve-motifs.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
 import { unseenLevels } from "./unseen-levels.ts";
@@ -38,15 +39,15 @@ export interface StatedKit {
 }
 
 /** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
-export function readKits(root: string, base: string, motifs: readonly Motif[]): Readings<StatedKit> {
+export function readKits(root: string, base: string, shelf: readonly Motif[]): Readings<StatedKit> {
   return readListed(
     () => foldersIn(root, base),
-    (folder) => readKit(folder, base, motifs),
+    (folder) => readKit(folder, base, shelf),
   );
 }
 
-/** Reads a kit's folder in the project `base`. @throws KitError with one message for each thing wrong. */
-export function readKit(folder: string, base: string, motifs: readonly Motif[]): StatedKit {
+/** Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from. @throws KitError with one message for each thing wrong. */
+export function readKit(folder: string, base: string, shelf: readonly Motif[]): StatedKit {
   const { slug, file } = openFolder(folder, base, "kit");
   const text = pageText({ base, file, home: pathBelow(base, folder) });
   const yaml = readFrontMatter(file, text);
@@ -66,10 +67,13 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     );
     const levels = resolveLevels(data);
     const { map, notes } = pictureOf({ base, folder }, data, levels);
+    const wished = data.insert?.motifs ?? [];
+    const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
     const kit = toKit(slug, data, levels, map, motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
-    const named = ["index.md", data.picture.file, ...kit.photos.map((photo) => photo.file)];
+    const files = wished.flatMap((motif) => motif.file ?? []);
+    const named = ["index.md", data.picture.file, ...files, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
     return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
@@ -80,7 +84,7 @@ function pictureOf(
   { picture }: FrontMatter,
   levels: readonly Level[],
 ): { map: LevelMap; notes: string[] } {
-  const { file, text } = pictureText(folder, picture.file);
+  const { file, text } = pictureText(folder, picture.file, ["picture", "file"]);
   const painted = readPicture(file, text, say.checkFieldPicture());
   const map = assignLevels(painted, picture.levels, levels, file);
   const found = [...painted.notes, ...unseenLevels(painted, map, levels)];
@@ -95,7 +99,7 @@ function toKit(
   data: FrontMatter,
   levels: readonly Level[],
   picture: LevelMap,
-  motifs: readonly Motif[],
+  motifs: readonly MotifWish[],
 ): Kit {
   const { book, fit } = data;
   return {

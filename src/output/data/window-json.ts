@@ -1,11 +1,13 @@
 import type { Point } from "../../core/geometry/point.ts";
 import { tidy } from "../../core/units/length.ts";
+import type { LightCover } from "../../core/window/light-cover.ts";
+import { isMotif } from "../../core/window/motif.ts";
 import { type Part, sizeOfPart } from "../../core/window/part.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { markText } from "../../words/parts.ts";
 
-/** The window as it is published: points to 0.001 mm, areas to 0.01 mm². */
-export function windowJson(window: BookWindow): Record<string, unknown> {
+/** The window as it is published: points to 0.001 mm, areas to 0.01 mm², shares of the light to a thousandth. */
+export function windowJson(window: BookWindow, cover: LightCover | undefined): Record<string, unknown> {
   const { lip, hinge, panel } = window.wish;
   return {
     lip: tidy(lip),
@@ -13,6 +15,7 @@ export function windowJson(window: BookWindow): Record<string, unknown> {
     panel,
     stringLength: tidy(window.stringLength, 1),
     frameLength: tidy(window.frameLength, 2),
+    ...(cover ? { lightSeen: { beside: tidy(cover.beside, 3), through: tidy(cover.through, 3) } } : {}),
     parts: partsOf(window).map(partJson),
   };
 }
@@ -25,6 +28,7 @@ function partJson(part: Part): Record<string, unknown> {
     kind: part.kind,
     name: part.id.replaceAll("-", " "),
     material: part.material,
+    ...(part.card ? { card: { ...part.card } } : {}),
     count: part.count,
     frame: part.frame,
     outlines: part.outlines.map(pointsJson),
@@ -34,6 +38,7 @@ function partJson(part: Part): Record<string, unknown> {
     height: tidy(size.height, 3),
     area: tidy(size.area, 2),
     perimeter: tidy(size.perimeter, 2),
+    ...(isMotif(part) ? { seat: pointsJson([part.seat])[0], spacers: part.spacers } : {}),
   };
 }
 

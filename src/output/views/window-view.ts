@@ -99,7 +99,7 @@ function partView(part: Part, window: BookWindow, units: UnitSystem): PartView {
     name: partName(part),
     file: part.id,
     count: part.count,
-    material: materialName(part.material),
+    material: materialName(part),
     use: dual((system) => partUse(part, window, system)),
     size: dual((system) => say.kitPartSize({ width: dualDepth(width)[system], height: dualDepth(height)[system] })),
     figure: partFigure(part, window, units),
