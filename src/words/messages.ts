@@ -2988,6 +2988,26 @@ export const fieldWindowLength = (args: { readonly about: Word; readonly help: W
 export const cardColour = (args: { readonly name: Word }): string => say("card-colour", args);
 /** {colour} card — $colour: one of card-colour, or the author's own word. */
 export const materialCardOf = (args: { readonly colour: Word }): string => say("material-card-of", args);
+/** {count} {colour} — $count sheets of one colour of card, in a list of them: 2 teal, 1 of any colour */
+export const sheetsOfColour = (args: { readonly count: Word; readonly colour: Word }): string => say("sheets-of-colour", args);
+/** {count} of any colour */
+export const sheetsOfAny = (args: { readonly count: Word }): string => say("sheets-of-any", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines); for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
+export const whyCardColours = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly colours: Word }): string => say("why-card-colours", args);
+/** {packed}: {colours} — $packed: shopping-packed or shopping-too-small */
+export const shoppingColours = (args: { readonly packed: Word; readonly colours: Word }): string => say("shopping-colours", args);
+/** Then set each motif at its number in the figure. Lengths run from the frame’s left edge to its left side, and from the frame’s upper edge to its top. */
+export const stepDecorateMeasure = (): string => say("step-decorate-measure");
+/** {number}: {motif}, {card}, flat on the glazing|on one card spacer|on {spacers} card spacers, one on the other; left {left}, top {top}. — $card: material-card or material-card-of. $left and $top are lengths. */
+export const stepDecorateMotif = (args: { readonly number: Word; readonly motif: Word; readonly card: Word; readonly spacers: number; readonly left: Word; readonly top: Word }): string => say("step-decorate-motif", args);
+/** {number}: {length} — Beside a dimension. */
+export const drawMotifDistance = (args: { readonly number: Word; readonly length: Word }): string => say("draw-motif-distance", args);
+/** {number} {motif} — In a list of what the figure shows. */
+export const drawMotifNumber = (args: { readonly number: Word; readonly motif: Word }): string => say("draw-motif-number", args);
+/** The closed window from the front, with its motifs: {motifs}. Lengths run from the frame’s left and upper edge. */
+export const drawMotifs = (args: { readonly motifs: Word }): string => say("draw-motifs", args);
+/** The closed window in the dark with its light on.|The closed window in the dark with its light on; the motifs stand before it. */
+export const drawLitWindow = (args: { readonly motifs: number }): string => say("draw-lit-window", args);
 /** neither motif nor file */
 export const motifNoSource = (): string => say("motif-no-source");
 /** motif and file */
@@ -3600,17 +3620,9 @@ export const stepGlazeGist = (): string => say("step-glaze-gist");
 export const stepDecorate = (): string => say("step-decorate");
 /** Lay the decoration guide under the glazing. */
 export const stepDecorateGuide = (): string => say("step-decorate-guide");
-/** The {motif} goes low and flat on the glazing, over the marked place. */
-export const stepDecorateLargest = (args: { readonly motif: Word }): string => say("step-decorate-largest", args);
-/** It covers the light, {width} wide, that stands behind. */
-export const stepDecorateLight = (args: { readonly width: Word }): string => say("step-decorate-light", args);
-/** Then set {motifs} on card spacers, raised, above and beside it. — $motifs is a list of names. */
-export const stepDecorateOthers = (args: { readonly motifs: Word }): string => say("step-decorate-others", args);
-/** Then set what else you like on card spacers, raised, above and beside it. */
-export const stepDecorateOwn = (): string => say("step-decorate-own");
 /** Take the guide away when all is dry. */
 export const stepDecorateDry = (): string => say("step-decorate-dry");
-/** Lay the guide under the glazing; the largest motif low and flat, the others raised on card spacers. */
+/** Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge. */
 export const stepDecorateGist = (): string => say("step-decorate-gist");
 /** Hang the door */
 export const stepHang = (): string => say("step-hang");
@@ -4012,9 +4024,9 @@ export const useDecorationGuide = (): string => say("use-decoration-guide");
 export const useHolder = (): string => say("use-holder");
 /** the packet’s gauge is glued to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
-/** the largest, low on the glazing, in front of the light */
+/** set on the window, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");
-/** raised on card spacers, above or beside the largest */
+/** set on the window where its figure shows */
 export const useMotif = (): string => say("use-motif");
 /** closure tab behind here */
 export const markTabBehind = (): string => say("mark-tab-behind");
@@ -4022,7 +4034,7 @@ export const markTabBehind = (): string => say("mark-tab-behind");
 export const markButton = (): string => say("mark-button");
 /** glue this end behind the base frame */
 export const markGlueBehindFrame = (): string => say("mark-glue-behind-frame");
-/** light: the largest motif here */
+/** the light stands behind */
 export const markLightHere = (): string => say("mark-light-here");
 /** first picture leaf */
 export const markFirstPictureLeaf = (): string => say("mark-first-picture-leaf");

@@ -53,6 +53,36 @@ card-colour = { $name ->
 # $colour: one of card-colour, or the author's own word.
 material-card-of = { $colour } card
 
+# $count sheets of one colour of card, in a list of them: 2 teal, 1 of any colour
+sheets-of-colour = { $count } { $colour }
+sheets-of-any = { $count } of any colour
+# $sheet and $gauge: why-card-window. $colours: such a list.
+why-card-colours = { $sheet }: { $gauge } for the scoring gauge ({ $lines ->
+    [one] one line
+   *[other] { $lines } lines
+ }); for the window and motifs { $colours }
+# $packed: shopping-packed or shopping-too-small
+shopping-colours = { $packed }: { $colours }
+
+## How motifs are set
+
+step-decorate-measure = Then set each motif at its number in the figure. Lengths run from the frame’s left edge to its left side, and from the frame’s upper edge to its top.
+# $card: material-card or material-card-of. $left and $top are lengths.
+step-decorate-motif = { $number }: { $motif }, { $card }, { $spacers ->
+    [0] flat on the glazing
+    [one] on one card spacer
+   *[other] on { $spacers } card spacers, one on the other
+  }; left { $left }, top { $top }.
+# Beside a dimension.
+draw-motif-distance = { $number }: { $length }
+# In a list of what the figure shows.
+draw-motif-number = { $number } { $motif }
+draw-motifs = The closed window from the front, with its motifs: { $motifs }. Lengths run from the frame’s left and upper edge.
+draw-lit-window = { $motifs ->
+    [0] The closed window in the dark with its light on.
+   *[other] The closed window in the dark with its light on; the motifs stand before it.
+  }
+
 ## What authors are told of a motif that cannot be set
 
 motif-no-source = neither motif nor file

@@ -42,7 +42,11 @@ export function seatMotifs(
   });
 }
 
-function stated([across, down]: NonNullable<MotifWish["at"]>, { width, height }: Extent, { frame }: MotifGround): Point {
+function stated(
+  [across, down]: NonNullable<MotifWish["at"]>,
+  { width, height }: Extent,
+  { frame }: MotifGround,
+): Point {
   return [
     frame.left + inMm(across, frame.right - frame.left) - width / 2,
     frame.top + inMm(down, frame.bottom - frame.top) - height / 2,

@@ -1,5 +1,5 @@
-import leven from "leven";
 import { extname } from "node:path";
+import leven from "leven";
 import type { Area } from "../../core/geometry/area.ts";
 import type { Motif, MotifWish } from "../../core/window/motif.ts";
 import { SEATS } from "../../core/window/motif-seats.ts";

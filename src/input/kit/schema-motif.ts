@@ -3,7 +3,17 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import type { WindowLength } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { type About, choice, count, described, leftOut, length, number, reference, words } from "../files/schema-fields.ts";
+import {
+  type About,
+  choice,
+  count,
+  described,
+  leftOut,
+  length,
+  number,
+  reference,
+  words,
+} from "../files/schema-fields.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { CARD_NAMES } from "./card-names.ts";
 

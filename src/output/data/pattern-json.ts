@@ -1,12 +1,10 @@
 import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { Pocket } from "../../core/light/light.ts";
-import { curveOf } from "../../core/pattern/fan-of.ts";
 import type { Fit, Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import type { Effort } from "../../core/plan/effort.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
 import { tidy, type UnitSystem } from "../../core/units/length.ts";
-import { lightCover } from "../../core/window/light-cover.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
 import { supplyName, supplyNote, supplyUnit } from "../../words/supplies.ts";
 import { jsonLines } from "./json-lines.ts";
@@ -36,7 +34,7 @@ export function patternJson(
     leaves: pattern.leaves.map(leafJson),
     absorbed: pattern.merged,
     ...(pocket ? { light: lightJson(pocket) } : {}),
-    ...(window ? { insert: windowJson(window, pocket && lightCover(window, pocket, curveOf(pattern))) } : {}),
+    ...(window ? { insert: windowJson(window) } : {}),
     lostLeaves: pattern.lostLeaves,
     supplies: supplies.map((supply) => supplyJson(supply, kit.units)),
     time: {

@@ -1,13 +1,12 @@
 import type { Point } from "../../core/geometry/point.ts";
 import { tidy } from "../../core/units/length.ts";
-import type { LightCover } from "../../core/window/light-cover.ts";
 import { isMotif } from "../../core/window/motif.ts";
 import { type Part, sizeOfPart } from "../../core/window/part.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { markText } from "../../words/parts.ts";
 
-/** The window as it is published: points to 0.001 mm, areas to 0.01 mm², shares of the light to a thousandth. */
-export function windowJson(window: BookWindow, cover: LightCover | undefined): Record<string, unknown> {
+/** The window as it is published: points to 0.001 mm, areas to 0.01 mm². */
+export function windowJson(window: BookWindow): Record<string, unknown> {
   const { lip, hinge, panel } = window.wish;
   return {
     lip: tidy(lip),
@@ -15,7 +14,6 @@ export function windowJson(window: BookWindow, cover: LightCover | undefined): R
     panel,
     stringLength: tidy(window.stringLength, 1),
     frameLength: tidy(window.frameLength, 2),
-    ...(cover ? { lightSeen: { beside: tidy(cover.beside, 3), through: tidy(cover.through, 3) } } : {}),
     parts: partsOf(window).map(partJson),
   };
 }

@@ -44,10 +44,11 @@ function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
   return html`<li>${rich(say.kitNotch, { leaf, notch: dual(place) })}</li>`;
 }
 
-function windowMarkup({ panel, layers, parts, sheets }: WindowView, links: CutLinks | undefined): Html {
+function windowMarkup({ panel, layers, closed, parts, sheets }: WindowView, links: CutLinks | undefined): Html {
   return html`<h3>${say.kitPanes()}</h3>
 <p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
 <figure class="layers">${raw(layers.svg)}<figcaption>${layers.label}</figcaption></figure>
+${closed.length > 0 && html`<div class="figure-pair">${closed.map(captioned)}</div>`}
 <ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
 ${links?.ofSheets(sheets)}`;
 }

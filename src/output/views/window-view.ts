@@ -12,7 +12,9 @@ import { leafAndPage } from "../../words/leaves.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse } from "../../words/parts.ts";
+import { motifsInPlace } from "../drawing/diagrams/motifs-in-place.ts";
 import type { Figure } from "../drawing/figure.ts";
+import { litWindow } from "../drawing/front/lit-window.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
 import { type NotchText, notchText } from "./row.ts";
@@ -30,6 +32,8 @@ export interface PocketView {
 /** The window as the page and the packet show it. */
 export interface WindowView {
   readonly layers: Figure;
+  /** The closed window: where its motifs are, and what is seen with the light on. */
+  readonly closed: readonly Figure[];
   readonly parts: readonly PartView[];
   readonly sheets: readonly { readonly name: string; readonly files: readonly string[]; readonly note: string }[];
   readonly panel: PanelKind;
@@ -80,6 +84,7 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   const names = sheetNames(kit.sheets);
   return {
     layers: windowLayers(window),
+    closed: [motifsInPlace(kit, pattern), litWindow(kit, pattern)].filter((figure) => figure !== undefined),
     parts: parts.map((part) => partView(part, window, kit.units)),
     sheets: kit.sheets.map((sheet, i) => {
       const { sheets, tooLarge } = layOut(parts, sheet);

@@ -29,8 +29,8 @@ export interface WindowModel {
 /** How the parts lie on each other in front of the tips, mm from back to front. */
 const BASE = [0.1, 0.7] as const;
 const GLAZING = [0.9, 0.9] as const;
-/** A motif that lies flat on the glazing; each spacer lifts it by so much more. */
-const MOTIF = [1.0, 1.5] as const;
+/** A motif that lies flat, a little prouder than the door where it reaches over it; each spacer lifts it by so much more. */
+const MOTIF = [1, 1.8] as const;
 const SPACER = 2;
 const DOOR = [1, 1.7] as const;
 

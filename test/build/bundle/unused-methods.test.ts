@@ -45,7 +45,7 @@ describe("unusedMethods", () => {
         const area = whole.intersect(whole.areaOfRings(a, "nonzero"), b);
         expect(plain(lean.grow(area, by / 4))).toEqual(plain(whole.grow(area, by / 4)));
       }),
-      { numRuns: 50 },
+      { numRuns: 20 },
     );
   });
 

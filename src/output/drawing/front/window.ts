@@ -9,10 +9,13 @@ import { linePath, ringsPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { inMood, type Mood, rgbOf } from "./tone.ts";
 
+/** What the room leaves of card that is seen against the light. */
+const SILHOUETTE = 0.5;
+
 /** Edges of card catch this much more light than its face. */
 const EDGE = 1.45;
 
-/** The window closed: sheen of the glazing, motifs on it, the door's card over the base frame; as seen from the front. */
+/** The window closed: sheen of the glazing, the door's card over the base frame, motifs; as seen from the front. */
 export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood): string {
   const { panel, card } = window.wish;
   const front = (area: Area): Area => toFront(area, curve, panel);
@@ -26,13 +29,13 @@ export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood):
     "stroke-width": 0.5,
   });
   const set = motifs.map((motif) => motifPath(motif, front(setOutlines(motif)), mood));
-  return [sheen(boxOf(front(window.guide.outlines))), ...set, door].join("");
+  return [sheen(boxOf(front(window.guide.outlines))), door, ...set].join("");
 }
 
 function motifPath({ card }: MotifPart, area: Area, mood: Mood): string {
   return tag("path", {
     d: ringsPath(area),
-    fill: inMood(rgbOf(cardColour(card, "motif")), mood),
+    fill: inMood(rgbOf(cardColour(card, "motif")), mood, mood === "lit" ? SILHOUETTE : 1),
     "fill-rule": "evenodd",
   });
 }
