@@ -2978,11 +2978,11 @@ export const fieldMotifMirror = (): string => say("field-motif-mirror");
 export const fieldCard = (args: { readonly about: Word; readonly names: Word }): string => say("field-card", args);
 /** any card that the maker likes */
 export const fieldCardUsual = (): string => say("field-card-usual");
-/** The colour: "#3f6b70", teal, rgb(63 107 112) … */
+/** The colour: teal, rgb(63 107 112), or a code after # … */
 export const fieldCardColour = (): string => say("field-card-colour");
 /** What people call it, before the word “card”: sea-green. */
 export const fieldCardName = (): string => say("field-card-name");
-/** {about} {help}; or a share of the frame: "50 %". — $help: field-length-help */
+/** {about} {help}; or a share of the frame: 50%. — $help: field-length-help */
 export const fieldWindowLength = (args: { readonly about: Word; readonly help: Word }): string => say("field-window-length", args);
 /** white|cream|sand|yellow|orange|red|pink|violet|blue|night-blue|teal|green|brown|grey|black — What stands before the word for card. */
 export const cardColour = (args: { readonly name: Word }): string => say("card-colour", args);
@@ -3032,7 +3032,7 @@ export const motifLightAllowed = (): string => say("motif-light-allowed");
 export const motifLightRemedy = (): string => say("motif-light-remedy");
 /** at most {most} motifs without a place of their own */
 export const motifSeatsAllowed = (args: { readonly most: Word }): string => say("motif-seats-allowed", args);
-/** a colour as style sheets write it: "#3f6b70", teal, rgb(63 107 112) */
+/** a colour as style sheets write it: teal, rgb(63 107 112), or a code after # */
 export const motifColourAllowed = (): string => say("motif-colour-allowed");
 /** correct the colour */
 export const motifColourRemedy = (): string => say("motif-colour-remedy");

@@ -25,10 +25,10 @@ field-motif-turn = Degrees that it is turned clockwise, after it is mirrored.
 field-motif-mirror = true: left and right change places.
 field-card = { $about } One of { $names }; or a colour as style sheets write it, with what people call it.
 field-card-usual = any card that the maker likes
-field-card-colour = The colour: "#3f6b70", teal, rgb(63 107 112) …
+field-card-colour = The colour: teal, rgb(63 107 112), or a code after # …
 field-card-name = What people call it, before the word “card”: sea-green.
 # $help: field-length-help
-field-window-length = { $about } { $help }; or a share of the frame: "50 %".
+field-window-length = { $about } { $help }; or a share of the frame: 50%.
 
 ## Card
 
@@ -97,7 +97,7 @@ motif-no-light = covers the light of a kit that states none
 motif-light-allowed = covers: light in a kit with a light
 motif-light-remedy = remove covers, or state the light
 motif-seats-allowed = at most { $most } motifs without a place of their own
-motif-colour-allowed = a colour as style sheets write it: "#3f6b70", teal, rgb(63 107 112)
+motif-colour-allowed = a colour as style sheets write it: teal, rgb(63 107 112), or a code after #
 motif-colour-remedy = correct the colour
 motif-loose = { $pieces ->
     [one] one piece that touches nothing

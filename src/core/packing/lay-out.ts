@@ -37,8 +37,12 @@ export interface SheetLayout<P extends Part = Part> {
 
 /** Lays parts on as few sheets as the packing finds, each material and each colour of card apart; the reference rectangle stands below where there is room. */
 export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): SheetLayout<P> {
-  const stocks = Map.groupBy(parts, ({ material, card }) => JSON.stringify([material, card?.name]));
-  const packings = [...stocks.values()].map((own) => ({
+  const materials = [...new Set(parts.map(({ material }) => material))];
+  const stocks = materials.flatMap((material) => {
+    const own = parts.filter((part) => part.material === material);
+    return [...Map.groupBy(own, ({ card }) => card?.name).values()];
+  });
+  const packings = stocks.map((own) => ({
     stock: own[0]!,
     ...packParts(own, sheet.width - 2 * EDGE, sheet.height - 2 * EDGE),
   }));

@@ -15,7 +15,7 @@ import { type Pen, penFor } from "./pen.ts";
 const PALE = "0.45";
 
 /** Height of the figure's words above the frame, most of the frame's own height, and how far dimensions lie apart. */
-const TOP = 17;
+const TOP = 19.5;
 const MOST_HEIGHT = 66;
 const APART = 4.6;
 const TICK = 0.9;
@@ -56,14 +56,20 @@ export function motifsInPlace(kit: Kit, { window }: Pattern): Figure | undefined
     ...window.guide.marks.map(({ line }) => pen.line(line.map(place), POSITION)),
     ...numbered.toSorted(bySpacers).map(({ outlines, motif }) => card(outlines, cardColour(motif.card, "motif"), THIN)),
     ...(dimensions > 0 ? [fromLeft(pen, numbered, frame, length), fromTop(pen, numbered, frame, length)] : []),
-    ...numbered.map(({ number, box }) =>
-      pen.badge([(box.left + box.right) / 2, (box.top + box.bottom) / 2], String(number)),
-    ),
+    ...numbered.map(({ number, box }) => pen.badge(badgeAt(box), String(number))),
     pen.words([0, 3.4], say.drawFromFront(), { bold: true }),
   ];
   const names = numbered.map(({ number, motif }) => say.drawMotifNumber({ number, motif: motif.motif ?? "" }));
   return diagram(frame.bottom + dimensions * APART + 3, say.drawMotifs({ motifs: names.join(", ") }), drawing);
 }
+
+/** In the middle of a motif, or at the corner of one that it would hide. */
+function badgeAt({ left, top, right, bottom }: Box): At {
+  const small = Math.min(right - left, bottom - top) < LEAST_UNDER_BADGE;
+  return small ? [left - 1, top - 1] : [(left + right) / 2, (top + bottom) / 2];
+}
+
+const LEAST_UNDER_BADGE = 8;
 
 function bySpacers(a: Numbered, b: Numbered): number {
   return a.motif.spacers - b.motif.spacers;
@@ -110,4 +116,4 @@ function fromTop(pen: Pen, numbered: readonly Numbered[], frame: Box, length: (m
 }
 
 /** Where the middle of upright words stands above the frame. */
-const WORDS = 8;
+const WORDS = 9.6;

@@ -1,5 +1,5 @@
 import { outlinesOf } from "../../../core/geometry/area.ts";
-import { boxOf } from "../../../core/geometry/box.ts";
+import { type Box, boxOf } from "../../../core/geometry/box.ts";
 import type { Point } from "../../../core/geometry/point.ts";
 import { simplify } from "../../../core/geometry/simplify.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
@@ -23,7 +23,7 @@ const DIM = ["#3c332d", "#5a4a3a", "#75603f"] as const;
 const LIGHT = "#fff3cf";
 const SHINE = "#ffe2a0";
 
-/** Rings of shine, in halves of the window's height. */
+/** Rings of shine, in shares of the widest. */
 const RINGS = [1, 0.8, 0.62, 0.46, 0.32] as const;
 
 /** Outlines of the picture are this rough in so small a figure, mm. */
@@ -42,13 +42,13 @@ export function litWindow(kit: Kit, pattern: Pattern): Figure | undefined {
     width: box.right - box.left + 2 * PAD,
     height: box.bottom - box.top + 2 * PAD,
   };
-  const room = boxPath(field.left - 1, field.top - 1, field.width + 2, field.height + 2) + ringsPath(outer);
+  const room = boxPath(field.left, field.top, field.width, field.height) + ringsPath(outer);
   return figureOf(
     field,
     say.drawLitWindow({ motifs: window.motifs.length }),
     [
       paper(kit, pattern, pocket),
-      shine(pocket, (box.bottom - box.top) / 2),
+      shine(pocket, box),
       tag("path", { d: room, fill: ROOM, "fill-rule": "evenodd" }),
       closedWindow(window, curve, "lit"),
     ].join(""),
@@ -83,11 +83,14 @@ function paper({ picture }: Kit, pattern: Pattern, { light }: Pocket): string {
   ].join("");
 }
 
-function shine({ centre, light, floor }: Pocket, reach: number): string {
+/** The light and rings of shine round it, as far as the nearest side of the window. */
+function shine({ centre, light, floor }: Pocket, box: Box): string {
   const [width, height] = [light.diameter, light.height];
+  const y = floor - height / 2;
+  const reach = Math.min(y - box.top, box.bottom - y, centre.x - box.left, box.right - centre.x);
   return [
     ...RINGS.map((share) =>
-      tag("circle", { cx: centre.x, cy: floor - height / 2, r: share * reach, fill: SHINE, "fill-opacity": "0.12" }),
+      tag("circle", { cx: centre.x, cy: y, r: share * reach, fill: SHINE, "fill-opacity": "0.12" }),
     ),
     tag("rect", { x: centre.x - width / 2, y: floor - height, width, height, rx: width * 0.16, fill: LIGHT }),
   ].join("");
