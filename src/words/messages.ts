@@ -2540,7 +2540,7 @@ export const termHoleMeaning = (): string => say("term-hole-meaning");
 export const termMotif = (): string => say("term-motif");
 /** motif|motifs */
 export const termMotifForms = (): string => say("term-motif-forms");
-/** A silhouette of card that decorates the window. The largest one covers the light. */
+/** A silhouette of card that decorates the window; one may cover the light. */
 export const termMotifMeaning = (): string => say("term-motif-meaning");
 /** packet */
 export const termPacket = (): string => say("term-packet");

@@ -73,14 +73,7 @@ export interface RoundPart {
 }
 
 /** Parts of the window that the view shows in place. */
-const SHOWN_PARTS: readonly PartKind[] = [
-  "base-frame",
-  "glazing",
-  "door",
-  "decoration-guide",
-  "largest-motif",
-  "motif",
-];
+const SHOWN_PARTS: readonly PartKind[] = ["base-frame", "glazing", "door", "largest-motif", "motif"];
 
 /** Takes from a published pattern what the view needs. */
 export function roundData(published: RoundData): RoundData {
