@@ -12,7 +12,6 @@ import { leafAndPage } from "../../words/leaves.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse } from "../../words/parts.ts";
-import { motifsInPlace } from "../drawing/diagrams/motifs-in-place.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { litWindow } from "../drawing/front/lit-window.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
@@ -32,8 +31,8 @@ export interface PocketView {
 /** The window as the page and the packet show it. */
 export interface WindowView {
   readonly layers: Figure;
-  /** The closed window: where its motifs are, and what is seen with the light on. */
-  readonly closed: readonly Figure[];
+  /** The closed window with its light on, where it has one. */
+  readonly lit: Figure | undefined;
   readonly parts: readonly PartView[];
   readonly sheets: readonly { readonly name: string; readonly files: readonly string[]; readonly note: string }[];
   readonly panel: PanelKind;
@@ -84,7 +83,7 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   const names = sheetNames(kit.sheets);
   return {
     layers: windowLayers(window),
-    closed: [motifsInPlace(kit, pattern), litWindow(kit, pattern)].filter((figure) => figure !== undefined),
+    lit: litWindow(kit, pattern),
     parts: parts.map((part) => partView(part, window, kit.units)),
     sheets: kit.sheets.map((sheet, i) => {
       const { sheets, tooLarge } = layOut(parts, sheet);
