@@ -1,6 +1,7 @@
 import { relative } from "node:path";
 import { WordsError } from "../input/words/words-error.ts";
 import * as say from "../words/messages.ts";
+import { readAsked } from "./asked.ts";
 import { clearBrowsers } from "./browser/browser-leftovers.ts";
 import { runCommand } from "./errors/command.ts";
 import { leftOut } from "./files/site-files.ts";
@@ -8,7 +9,6 @@ import { currentLibrary } from "./library/current-library.ts";
 import { speakFirst } from "./library/first-words.ts";
 import { endWhenInterrupted } from "./making/at-exit.ts";
 import { inTransaction } from "./making/transaction.ts";
-import { STOP_AT_MISFIT } from "./report.ts";
 import { runBuild } from "./stages.ts";
 
 /** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
@@ -17,12 +17,13 @@ const base = process.cwd();
 await runCommand(async () => {
   endWhenInterrupted();
   speakFirst(base);
+  const { kits, stopAtMisfit } = readAsked(process.argv.slice(2));
   clearBrowsers();
-  const stopAtMisfit = process.argv.includes(STOP_AT_MISFIT);
   await inTransaction({ base, output: "dist" }, (folder) =>
-    runBuild({ base, output: relative(base, folder), serving: false, stopAtMisfit }),
+    runBuild({ base, output: relative(base, folder), serving: false, kits, stopAtMisfit }),
   );
   tellMade();
+  if (kits.length > 0) console.log(say.checkPartOfSite());
 }, nothingBuilt);
 
 /** Said without words where there are none to say it with. */

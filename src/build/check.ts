@@ -1,24 +1,32 @@
+import { makeabilityOf } from "../core/makeability/makeability.ts";
 import { toDegrees } from "../core/units/angle.ts";
+import { makeabilityLines } from "../words/findings/makeability.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
+import { readAsked } from "./asked.ts";
 import { runCommand } from "./errors/command.ts";
+import { speakFirst } from "./library/first-words.ts";
 import type { Library } from "./library/library.ts";
 import { readSite } from "./read-site.ts";
-import { reportClasses, STOP_AT_MISFIT } from "./report.ts";
-import { authorWarnings, tellStrays } from "./tell.ts";
+import { reportClasses } from "./report.ts";
+import { authorWarnings, tellDrafts, tellStrays } from "./tell.ts";
 
-/** `npm run check`: reads and computes every kit, prints what came out in a line each, and writes nothing. */
+/** `npm run check`: reads and computes every kit, or those that are named, prints what came out in a line each, and writes nothing. */
 await runCommand(async () => {
-  const library = await readSite(process.cwd());
+  speakFirst(process.cwd());
+  const { kits, stopAtMisfit } = readAsked(process.argv.slice(2));
+  const library = await readSite(process.cwd(), kits);
   for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of library.views) {
     console.log(kitLine(view));
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
+    for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);
   }
+  tellDrafts();
   tellStrays();
-  reportClasses(library.classes, process.argv.includes(STOP_AT_MISFIT));
+  reportClasses(library.classes, stopAtMisfit);
 });
 
 function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): string {

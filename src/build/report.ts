@@ -5,9 +5,6 @@ import { printable } from "../words/printable.ts";
 import { otherKitText } from "../words/seats.ts";
 import { BuildError } from "./errors/build-error.ts";
 
-/** With it, a seat whose book does not fit stops the command. */
-export const STOP_AT_MISFIT = "--stop-at-misfit";
-
 /** Seats that do not fit, where the teacher asked to stop at them. */
 export class MisfitError extends BuildError {}
 

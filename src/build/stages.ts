@@ -23,6 +23,8 @@ export interface Run {
   /** Where the site is made. */
   readonly output: string;
   readonly serving: boolean;
+  /** Folders of the only kits to make; none for the whole site. */
+  readonly kits: readonly string[];
   /** Whether a seat whose book does not fit stops the run. */
   readonly stopAtMisfit: boolean;
 }
@@ -46,9 +48,9 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [],
     serving: "same",
-    run: async ({ base, serving }) => {
-      if (serving) holdLibrary(openLibrary(base, "leave out"));
-      else await readSite(base);
+    run: async ({ base, serving, kits }) => {
+      if (serving) holdLibrary(openLibrary(base, { whenBroken: "leave out", drafts: "take" }));
+      else await readSite(base, kits);
     },
   },
   { name: "warnings", reads: ["content"], makes: [], serving: "left out", run: tellWarnings },
@@ -83,7 +85,7 @@ export const STAGES: readonly Stage[] = [
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,front.svg,front-lit.svg,social.png,kit-data.js,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,social.png,kit-data.js,round-data.js}",
       "kits/*/cut/*",
       "schema/*",
     ],

@@ -17,8 +17,17 @@ export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean 
   for (const view of views) {
     for (const warning of authorWarnings(view)) console.warn(printable(say.checkWarning({ name: view.slug, warning })));
   }
+  tellDrafts();
   tellStrays();
   reportClasses(classes, stopAtMisfit);
+}
+
+/** Tells of the kits that are not published yet. */
+export function tellDrafts(): void {
+  for (const { slug, folder, why } of currentLibrary().drafts) {
+    const note = why === "stated" ? say.checkDraft({ folder, kit: slug }) : say.checkNoKitYet({ folder });
+    console.warn(printable(say.checkNote({ note })));
+  }
 }
 
 /** Tells once of each folder what nothing in it names. */

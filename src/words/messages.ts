@@ -406,6 +406,20 @@ export const checkMore = (args: { readonly count: number }): string => say("chec
 export const checkProgramFault = (args: { readonly fault: Word; readonly file: Word }): string => say("check-program-fault", args);
 /** Leaflight itself failed: {fault}. This is no fault of yours; please report it. */
 export const checkProgramFaultUnwritten = (args: { readonly fault: Word }): string => say("check-program-fault-unwritten", args);
+/** {folder}: a draft, left out of the site; npm run check -- {kit} checks it */
+export const checkDraft = (args: { readonly folder: Word; readonly kit: Word }): string => say("check-draft", args);
+/** {folder}: left out, as it holds no index.md yet */
+export const checkNoKitYet = (args: { readonly folder: Word }): string => say("check-no-kit-yet", args);
+/** These are the kits that were asked for, and no classes; npm run build makes the whole site. */
+export const checkPartOfSite = (): string => say("check-part-of-site");
+/** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
+export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
+/** No kit has the folder content/kits/{kit}. There are: {kits}. — $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name. */
+export const askedKit = (args: { readonly kit: Word; readonly kits: Word }): string => say("asked-kit", args);
+/** No kit has the folder content/kits/{kit}. Did you mean {meant}? */
+export const askedKitMeant = (args: { readonly kit: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
+/** No kit has the folder content/kits/{kit}; there are none yet. Begin one with npm run new. */
+export const askedNoKits = (args: { readonly kit: Word }): string => say("asked-no-kits", args);
 /** note  {note} */
 export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
 /** Nothing was built; dist is as it was. */
@@ -914,6 +928,8 @@ export const fieldKit = (): string => say("field-kit");
 export const fieldKitTitle = (): string => say("field-kit-title");
 /** One line for the catalogue. */
 export const fieldKitSummary = (): string => say("field-kit-summary");
+/** Whether it is a draft: left out of the site, but shown by npm start. */
+export const fieldKitDraft = (): string => say("field-kit-draft");
 /** Units of page and packet. */
 export const fieldUnits = (): string => say("field-units");
 /** Share added to tape and string for waste. */
@@ -924,12 +940,12 @@ export const fieldCurrency = (): string => say("field-currency");
 export const fieldPicture = (): string => say("field-picture");
 /** The SVG picture beside index.md, as a path inside the kit folder. */
 export const fieldPictureFile = (): string => say("field-picture-file");
-/** Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"]. */
+/** Which shapes belong to which level: a level’s name, and under it what picks them. */
 export const fieldPictureLevels = (): string => say("field-picture-levels");
-/** Ids of shapes or groups, each with its #: ["#rim", "#wave"]. */
-export const fieldPictureIds = (): string => say("field-picture-ids");
-/** The id of a shape or group, with its #. */
-export const fieldPictureId = (): string => say("field-picture-id");
+/** by names: levels that are called like something in the picture */
+export const fieldPictureLevelsUsual = (): string => say("field-picture-levels-usual");
+/** canvas; drawing where it fills less than 60% of the canvas */
+export const fieldPictureCropUsual = (): string => say("field-picture-crop-usual");
 /** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
 /** A level of the picture: its name, and either depth or line. */
@@ -1384,7 +1400,7 @@ export const difficultyEasy = (): string => say("difficulty-easy");
 export const difficultyModerate = (): string => say("difficulty-moderate");
 /** demanding */
 export const difficultyDemanding = (): string => say("difficulty-demanding");
-/** picture|motif|photo|folder|file */
+/** picture|picture|motif|photo|folder|file */
 export const fileField = (args: { readonly kind: Word }): string => say("file-field", args);
 /** the file is not there */
 export const fileMissing = (): string => say("file-missing");
@@ -1412,7 +1428,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1432,13 +1448,13 @@ export const fileDoFolder = (): string => say("file-do-folder");
 export const fileDoPermission = (): string => say("file-do-permission");
 /** copy the file anew, or look after the disk */
 export const fileDoSystem = (): string => say("file-do-system");
-/** save it smaller, as pages show photos at most 1600 pixels wide|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+/** save it smaller, as pages show photos at most 1600 pixels wide|save it smaller: 2400 pixels on the longer side are enough|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
 export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
-/** export the photo again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+/** export the photo again|export the picture again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
 export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
 /** unpack it, and name the file that was in it */
 export const fileDoUnpack = (): string => say("file-do-unpack");
-/** save it as JPEG or PNG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
+/** save it as JPEG or PNG|save it as PNG or JPEG|export the drawing as plain SVG from your drawing program|export the drawing as plain SVG from your drawing program|export the table as CSV from your spreadsheet|save it as plain text */
 export const fileDoExport = (args: { readonly kind: Word }): string => say("file-do-export", args);
 /** save it as UTF-8 in your editor */
 export const fileDoUtf8 = (): string => say("file-do-utf8");
@@ -2090,11 +2106,11 @@ export const frontFileInside = (): string => say("front-file-inside");
 export const frontFileAmong = (args: { readonly files: Word }): string => say("front-file-among", args);
 /** correct the name or add the file */
 export const frontAddFile = (): string => say("front-add-file");
-/** copy the photo beside index.md|copy the picture beside index.md */
+/** copy the photo beside index.md|copy the font beside index.md|copy the picture beside index.md */
 export const frontCopyFile = (args: { readonly kind: Word }): string => say("front-copy-file", args);
 /** "{file}" is not an SVG file */
 export const frontNoSvg = (args: { readonly file: Word }): string => say("front-no-svg", args);
-/** an SVG picture (.svg) */
+/** an SVG picture (.svg), or a photograph or scan (.png, .jpg, .webp, .avif) */
 export const frontAnSvg = (): string => say("front-an-svg");
 /** draw the levels as filled shapes and save them as SVG */
 export const frontDrawSvg = (): string => say("front-draw-svg");
@@ -2142,22 +2158,24 @@ export const frontRemoveId = (): string => say("front-remove-id");
 export const frontShapeUnnamed = (args: { readonly element: Word }): string => say("front-shape-unnamed", args);
 /** a shape of no level: <{element}> under {ids} — $ids: its own and its groups’ ids: #gull, #birds */
 export const frontShapeNoLevel = (args: { readonly element: Word; readonly ids: Word }): string => say("front-shape-no-level", args);
-/** every painted shape belongs to a level, by its own id or a group’s */
+/** every painted shape belongs to a level, by its own id, name, class or colour, or by a group’s */
 export const frontShapesBelong = (): string => say("front-shapes-belong");
-/** name its id in picture.levels, move it into a named group, or give it no fill */
-export const frontNameShape = (): string => say("front-name-shape");
 /** level "{level}" has no painted shape */
 export const frontLevelEmpty = (args: { readonly level: Word }): string => say("front-level-empty", args);
-/** nothing of level “{level}” shows: it lies behind {shapes}. Put its shapes after them in the file, as later ones lie on top — $shapes: elements that lie over it, as a list. */
+/** nothing of level “{level}” shows: it lies behind {shapes} — $shapes: elements that lie over it, as a list. */
 export const frontLevelCovered = (args: { readonly level: Word; readonly shapes: Word }): string => say("front-level-covered", args);
-/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger */
+/** nothing of level “{level}” shows: its shapes lie outside the picture’s frame */
 export const frontLevelOutside = (args: { readonly level: Word }): string => say("front-level-outside", args);
+/** put its shapes after them in the file, as later ones lie on top */
+export const frontPutAfter = (): string => say("front-put-after");
+/** move them in, or state a picture.crop that holds them */
+export const frontMoveIn = (): string => say("front-move-in");
+/** enlarge its shapes */
+export const frontEnlarge = (): string => say("front-enlarge");
 /** nothing of level “{level}” shows: its shapes are too small */
 export const frontLevelTiny = (args: { readonly level: Word }): string => say("front-level-tiny", args);
 /** level “{level}” reaches out of the picture’s frame with {shape}: what lies there is not shown */
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
-/** <{element}>{id} (line {line}) — An element of the picture. $id: its id with a space before it, or nothing. */
-export const frontShapeAt = (args: { readonly element: Word; readonly id: Word; readonly line: Word }): string => say("front-shape-at", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
 /** the picture, which gives no leaf a cut */
@@ -2166,9 +2184,9 @@ export const frontPictureFlat = (): string => say("front-picture-flat");
 export const frontPictureCuts = (): string => say("front-picture-cuts");
 /** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
 export const frontPictureShow = (): string => say("front-picture-show");
-/** every level but the background has at least one */
+/** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
-/** check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths */
+/** check that these shapes are painted and visible */
 export const frontCheckShapes = (): string => say("front-check-shapes");
 /** list its shapes under picture.levels.{level} */
 export const frontListShapes = (args: { readonly level: Word }): string => say("front-list-shapes", args);
@@ -2222,6 +2240,10 @@ export const frontClassKit = (args: { readonly kits: Word }): string => say("fro
 export const frontKitBroken = (args: { readonly kit: Word }): string => say("front-kit-broken", args);
 /** correct the kit first */
 export const frontKitCorrectFirst = (): string => say("front-kit-correct-first");
+/** the kit "{kit}" is a draft, or holds no index.md yet */
+export const frontKitDraft = (args: { readonly kit: Word }): string => say("front-kit-draft", args);
+/** take draft out of its front matter when it is ready, or name another kit */
+export const frontKitPublish = (): string => say("front-kit-publish");
 /** seat {seat} has a book here and in {table} */
 export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
 /** one book per seat */
@@ -2866,6 +2888,248 @@ export const kitSheets = (): string => say("kit-sheets");
 export const kitSheetTooSmall = (args: { readonly parts: Word }): string => say("kit-sheet-too-small", args);
 /** Layers: {layers}, and {check}, a rectangle of {size} to measure before you cut. The 72 dpi variant is for programs that ignore units. — $layers and $check are names of layers as they stand in the files. */
 export const kitFilesText = (args: { readonly layers: Word; readonly check: Word; readonly size: Word }): string => say("kit-files-text", args);
+/** The picture beside index.md, as a path inside the kit folder. */
+export const pictureFieldFile = (): string => say("picture-field-file");
+/** words, an outline or layers are the picture */
+export const pictureFieldFileUsual = (): string => say("picture-field-file-usual");
+/** Which shapes of the file are taken, for one level. {shapes} — $shapes: how shapes are named. */
+export const pictureFieldNames = (args: { readonly shapes: Word }): string => say("picture-field-names", args);
+/** all of them */
+export const pictureFieldNamesUsual = (): string => say("picture-field-names-usual");
+/** The level of it all, by name. */
+export const pictureFieldLevel = (): string => say("picture-field-level");
+/** levels says it, or the first level */
+export const pictureFieldLevelUsual = (): string => say("picture-field-level-usual");
+/** Which shapes belong to which level: a level’s name, and the shapes under it. For words: a level for each line. */
+export const pictureFieldLevels = (): string => say("picture-field-levels");
+/** level says it */
+export const pictureFieldLevelsUsual = (): string => say("picture-field-levels-usual");
+/** Width of the box. Lengths in the layers are mm at this size; the book’s size follows from the fit. */
+export const pictureFieldWidth = (): string => say("picture-field-width");
+/** Height of the box. */
+export const pictureFieldHeight = (): string => say("picture-field-height");
+/** as the picture is drawn; layers need both */
+export const pictureFieldSideUsual = (): string => say("picture-field-side-usual");
+/** Layers from front to back, each from one source, placed in the box. */
+export const layerLayers = (): string => say("layer-layers");
+/** A layer: a level, one source (file, text or an outline), and where it stands. */
+export const layerLayer = (): string => say("layer-layer");
+/** A source that is joined to a layer or cut out of it: file, text or an outline, and where it stands. */
+export const layerPiece = (): string => say("layer-piece");
+/** What is joined to the layer, placed in the same box. */
+export const layerJoin = (): string => say("layer-join");
+/** What is cut out of the layer, placed in the same box. */
+export const layerCut = (): string => say("layer-cut");
+/** The middle of the layer: from the left and from the top of the box: [60, 70] or ["50%", "30%"]. */
+export const layerAt = (): string => say("layer-at");
+/** the middle of the box */
+export const layerAtUsual = (): string => say("layer-at-usual");
+/** From the left of the box. */
+export const layerAcross = (): string => say("layer-across");
+/** From the top of the box. */
+export const layerDown = (): string => say("layer-down");
+/** How wide the layer is. With one of width and height it keeps its shape; with both it is stretched. */
+export const layerWidth = (): string => say("layer-width");
+/** How tall the layer is. */
+export const layerHeight = (): string => say("layer-height");
+/** the other side says it; with neither, it fills the box as far as its shape allows */
+export const layerSideUsual = (): string => say("layer-side-usual");
+/** Degrees by which the layer is turned clockwise. */
+export const layerTurn = (): string => say("layer-turn");
+/** true turns left and right around. */
+export const layerMirror = (): string => say("layer-mirror");
+/** {about} A length in the box: mm from {least} to {most}, text with a unit, or a share such as "50%". — $about: a sentence about the field. */
+export const layerSpan = (args: { readonly about: Word; readonly least: Word; readonly most: Word }): string => say("layer-span", args);
+/** A ring. */
+export const outlineRing = (): string => say("outline-ring");
+/** How wide the band is. */
+export const outlineRingWidth = (): string => say("outline-ring-width");
+/** A full circle; with width and height, an oval. */
+export const outlineOval = (): string => say("outline-oval");
+/** An arch: straight sides under a bow. */
+export const outlineArch = (): string => say("outline-arch");
+/** How far the bow rises above the straight sides. */
+export const outlineArchRise = (): string => say("outline-arch-rise");
+/** half the width; of a pointed arch, as its sides are equally long */
+export const outlineArchRiseUsual = (): string => say("outline-arch-rise-usual");
+/** Whether the bow is round or pointed. */
+export const outlineArchTop = (): string => say("outline-arch-top");
+/** A heart. */
+export const outlineHeart = (): string => say("outline-heart");
+/** A star. */
+export const outlineStar = (): string => say("outline-star");
+/** How many points it has. */
+export const outlineStarPoints = (): string => say("outline-star-points");
+/** How far the inner corners are from the middle, as a share of the points. */
+export const outlineStarInner = (): string => say("outline-star-inner");
+/** The moon as it is lit; width and height are those of its full disc. */
+export const outlineMoon = (): string => say("outline-moon");
+/** The lit share: 0.1 a thin crescent, 0.5 a half moon, 1 a full moon. */
+export const outlineMoonLit = (): string => say("outline-moon-lit");
+/** The lit side. */
+export const outlineMoonSide = (): string => say("outline-moon-side");
+/** A rectangle. */
+export const outlineRectangle = (): string => say("outline-rectangle");
+/** The radius of round corners. */
+export const outlineCorner = (): string => say("outline-corner");
+/** 0, sharp corners */
+export const outlineCornerUsual = (): string => say("outline-corner-usual");
+/** Ground along the foot of its box. */
+export const outlineGround = (): string => say("outline-ground");
+/** How high it stands, in the middle of its waves. */
+export const outlineGroundHeight = (): string => say("outline-ground-height");
+/** How far its waves rise and fall. */
+export const outlineGroundWave = (): string => say("outline-ground-wave");
+/** 0, a straight edge */
+export const outlineGroundWaveUsual = (): string => say("outline-ground-wave-usual");
+/** How many waves it has. */
+export const outlineGroundWaves = (): string => say("outline-ground-waves");
+/** A border along the edges of its box. */
+export const outlineBorder = (): string => say("outline-border");
+/** How wide the band is. */
+export const outlineBorderWidth = (): string => say("outline-border-width");
+/** Words, or a list of lines. */
+export const lettersText = (): string => say("letters-text");
+/** A line of words, up to {most} letters. */
+export const lettersLine = (args: { readonly most: Word }): string => say("letters-line", args);
+/** literata, source-sans-3, or a font file in the kit folder. */
+export const lettersFont = (): string => say("letters-font");
+/** literata */
+export const lettersFontUsual = (): string => say("letters-font-usual");
+/** How bold the letters are; the nearest weight that the font has is taken. */
+export const lettersWeight = (): string => say("letters-weight");
+/** 600 */
+export const lettersWeightUsual = (): string => say("letters-weight-usual");
+/** How lines stand to each other. */
+export const lettersAlign = (): string => say("letters-align");
+/** centre */
+export const lettersAlignUsual = (): string => say("letters-align-usual");
+/** From line to line, in heights of the letters. */
+export const lettersLineHeight = (): string => say("letters-line-height");
+/** 1.2 */
+export const lettersLineHeightUsual = (): string => say("letters-line-height-usual");
+/** Room between letters, in heights of the letters. */
+export const lettersSpacing = (): string => say("letters-spacing");
+/** 0 */
+export const lettersSpacingUsual = (): string => say("letters-spacing-usual");
+/** Degrees over which the longest line is bent; below 0 it sags. */
+export const lettersArc = (): string => say("letters-arc");
+/** 0, straight */
+export const lettersArcUsual = (): string => say("letters-arc-usual");
+/** given {value}, which is {percent}%, outside {least} to {most}% */
+export const checkGivenShare = (args: { readonly value: Word; readonly percent: Word; readonly least: Word; readonly most: Word }): string => say("check-given-share", args);
+/** no source: nothing says what to draw — $key: a key as it is typed, such as width. */
+export const layerNoSource = (): string => say("layer-no-source");
+/** one of {sources} */
+export const layerOneSource = (args: { readonly sources: Word }): string => say("layer-one-source", args);
+/** add one of them */
+export const layerAddSource = (): string => say("layer-add-source");
+/** {sources} in one */
+export const layerTwoSources = (args: { readonly sources: Word }): string => say("layer-two-sources", args);
+/** keep one, and give the others layers of their own */
+export const layerSplit = (): string => say("layer-split");
+/** "{key}", which belongs to words|a drawing (SVG)|a photograph or a scan|a file|something with levels */
+export const layerForeignKey = (args: { readonly key: Word; readonly owner: Word }): string => say("layer-foreign-key", args);
+/** {source} takes {keys} */
+export const layerForeignAllowed = (args: { readonly source: Word; readonly keys: Word }): string => say("layer-foreign-allowed", args);
+/** remove it, or move it to where it belongs */
+export const layerRemoveKey = (): string => say("layer-remove-key");
+/** both level and levels */
+export const layerBothLevels = (): string => say("layer-both-levels");
+/** level for all, or levels for parts */
+export const layerOneOfLevels = (): string => say("layer-one-of-levels");
+/** the name of a level: {levels} */
+export const layerLevelAllowed = (args: { readonly levels: Word }): string => say("layer-level-allowed", args);
+/** add level */
+export const layerNameLevel = (): string => say("layer-name-level");
+/** a list of levels */
+export const layerLevelsList = (): string => say("layer-levels-list");
+/** a level’s name with its shapes */
+export const layerLevelsMap = (): string => say("layer-levels-map");
+/** a level for each of its {lines} line|its {lines} lines */
+export const layerLevelsOfLines = (args: { readonly lines: number }): string => say("layer-levels-of-lines", args);
+/** name a level for each line */
+export const layerLevelsMatch = (): string => say("layer-levels-match");
+/** width and height of the box, in mm */
+export const layerBoxSides = (): string => say("layer-box-sides");
+/** width or height of the box, in mm */
+export const layerOutlineSide = (): string => say("layer-outline-side");
+/** join, while the layer has several levels */
+export const layerJoinLevels = (): string => say("layer-join-levels");
+/** join with one level */
+export const layerJoinOne = (): string => say("layer-join-one");
+/** state level, or move what is joined into a layer */
+export const layerJoinRemedy = (): string => say("layer-join-remedy");
+/** fewer points: all layers together may have as many as one picture file */
+export const layerPoints = (): string => say("layer-points");
+/** level "{level}", at which the picture has nothing */
+export const layerLevelUndrawn = (args: { readonly level: Word }): string => say("layer-level-undrawn", args);
+/** level "{level}", of which nothing shows */
+export const layerLevelHidden = (args: { readonly level: Word }): string => say("layer-level-hidden", args);
+/** every level but the background shows somewhere */
+export const layerLevelsShow = (): string => say("layer-levels-show");
+/** give a layer level: {level}, or remove the level */
+export const layerDrawLevel = (args: { readonly level: Word }): string => say("layer-draw-level", args);
+/** move its layer further up in the list, or move it into the box */
+export const layerBringForward = (): string => say("layer-bring-forward");
+/** Layer {layer} of the picture shows nowhere: others lie over it, or it lies outside the box. Move it further up in the list, or move it in — $layer: its place in the list, from 1. */
+export const layerHidden = (args: { readonly layer: Word }): string => say("layer-hidden", args);
+/** Layer {layer} of the picture reaches out of its box: what lies there is not shown */
+export const layerOver = (args: { readonly layer: Word }): string => say("layer-over", args);
+/** {length} mm */
+export const outlineGiven = (args: { readonly length: Word }): string => say("outline-given", args);
+/** at most {most} mm on an outline of {width} × {height} mm */
+export const outlineMost = (args: { readonly most: Word; readonly width: Word; readonly height: Word }): string => say("outline-most", args);
+/** make it smaller, or the outline larger */
+export const outlineSmaller = (): string => say("outline-smaller");
+/** at least {least} mm for a pointed arch of this width */
+export const outlinePointed = (args: { readonly least: Word }): string => say("outline-pointed", args);
+/** raise it, or choose top: round */
+export const outlineRoundArch = (): string => say("outline-round-arch");
+/** "{font}" is no font — $font: what was given as a font. */
+export const lettersNoFont = (args: { readonly font: Word }): string => say("letters-no-font", args);
+/** {families}, or a font file beside index.md (.ttf, .otf, .woff, .woff2) */
+export const lettersFonts = (args: { readonly families: Word }): string => say("letters-fonts", args);
+/** correct the name, or put the font file beside index.md */
+export const lettersNameFont = (): string => say("letters-name-font");
+/** "{font}" cannot be read as a font */
+export const lettersBrokenFont = (args: { readonly font: Word }): string => say("letters-broken-font", args);
+/** take another font, or save this one again */
+export const lettersOtherFont = (): string => say("letters-other-font");
+/** no weight, as "{font}" has only its own */
+export const lettersOneWeight = (args: { readonly font: Word }): string => say("letters-one-weight", args);
+/** remove weight, or name the font file of that weight */
+export const lettersNoWeight = (): string => say("letters-no-weight");
+/** letters that the font has */
+export const lettersCovered = (): string => say("letters-covered");
+/** write it otherwise, or name a font that has it|write them otherwise, or name a font that has them */
+export const lettersWithFont = (args: { readonly count: number }): string => say("letters-with-font", args);
+/** words without a letter that shows */
+export const lettersNone = (): string => say("letters-none");
+/** at least one letter */
+export const lettersSome = (): string => say("letters-some");
+/** write words, or remove the layer */
+export const lettersAdd = (): string => say("letters-add");
+/** letters with more points than letters have */
+export const lettersWild = (): string => say("letters-wild");
+/** letters of a sound font */
+export const lettersTame = (): string => say("letters-tame");
+/** lines that lie nearer to the longest one than the middle of its arc */
+export const lettersArcRoom = (): string => say("letters-arc-room");
+/** bend them less, or let them stand closer */
+export const lettersArcLess = (): string => say("letters-arc-less");
+/** trace: {trace}, which goes over all levels */
+export const layerAllLevels = (args: { readonly trace: Word }): string => say("layer-all-levels", args);
+/** silhouette, which lies at one level */
+export const layerSilhouetteLevel = (): string => say("layer-silhouette-level");
+/** a colour for each level, as { fill: "#c33" } */
+export const layerColourLevels = (): string => say("layer-colour-levels");
+/** only colours of areas, as { fill: "#c33" } */
+export const layerOnlyFill = (): string => say("layer-only-fill");
+/** state colours under levels */
+export const layerStateColours = (): string => say("layer-state-colours");
+/** silhouette, as only a single shape is joined or cut out */
+export const layerPieceTrace = (): string => say("layer-piece-trace");
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
 /** p. {page} — A printed page, short. */
@@ -2898,6 +3162,106 @@ export const licencesPackage = (args: { readonly name: Word; readonly version: W
 export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
 /** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
+export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
+/** to look at: {trouble} {way} */
+export const makeableLineWay = (args: { readonly trouble: Word; readonly way: Word }): string => say("makeable-line-way", args);
+/** what helps: {way} — Where the trouble stands among the warnings already. */
+export const makeableLineHelp = (args: { readonly way: Word }): string => say("makeable-line-help", args);
+/** under {share} — A share too small to write. $share: the least that is written. */
+export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
+/** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
+export const makeableHidden = (args: { readonly percent: Word; readonly level: Word }): string => say("makeable-hidden", args);
+/** It is hidden {places}. — $places: where, as in “31 to 42 mm left of the middle”. */
+export const makeableHiddenAt = (args: { readonly places: Word }): string => say("makeable-hidden-at", args);
+/** {from} to {to} left of the middle */
+export const makeableHiddenLeft = (args: { readonly from: Word; readonly to: Word }): string => say("makeable-hidden-left", args);
+/** {from} to {to} right of the middle */
+export const makeableHiddenRight = (args: { readonly from: Word; readonly to: Word }): string => say("makeable-hidden-right", args);
+/** from {left} left to {right} right of the middle — A place that lies on both sides of the middle. */
+export const makeableHiddenAcross = (args: { readonly left: Word; readonly right: Word }): string => say("makeable-hidden-across", args);
+/** “{level}” goes on {missing} further at the side than its folds reach. */
+export const makeableOutOfReach = (args: { readonly level: Word; readonly missing: Word }): string => say("makeable-out-of-reach", args);
+/** One strip is too short to fold and is merged.|{strips} strips at one place|{places} places are too short to fold and are merged. “{level}” loses most by it: {percent} of its area. */
+export const makeableSlivers = (args: { readonly strips: number; readonly places: number; readonly level: Word; readonly percent: Word }): string => say("makeable-slivers", args);
+/** One part of the picture is|{parts} parts of the picture are narrower than two leaves. A leaf’s column is {pitch} wide. */
+export const makeableNarrow = (args: { readonly parts: number; readonly pitch: Word }): string => say("makeable-narrow", args);
+/** One of them falls between the leaves and is not seen at all.|{parts} of them fall between the leaves and are not seen at all. — Added where some of these parts fall between two leaves. */
+export const makeableNarrowUnseen = (args: { readonly parts: number }): string => say("makeable-narrow-unseen", args);
+/** One leaf has|{leaves} leaves have more than {comfortable} cuts, up to {most}. Such leaves tear easily. */
+export const makeableManyCuts = (args: { readonly leaves: number; readonly comfortable: Word; readonly most: Word }): string => say("makeable-many-cuts", args);
+/** The flaps push the book open to {resting}, {by} more than the picture needs. */
+export const makeableSpringsOpen = (args: { readonly resting: Word; readonly by: Word }): string => say("makeable-springs-open", args);
+/** {offer} ({after} hidden instead of {before}). — $offer: a change, as in “Make the picture 105 mm tall”. What stands in brackets is the trouble with it and without it. */
+export const makeableWayHidden = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-hidden", args);
+/** {offer} ({after} out of reach instead of {before}). */
+export const makeableWayOutOfReach = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-out-of-reach", args);
+/** {offer} ({after} of the picture merged instead of {before}). */
+export const makeableWaySlivers = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-slivers", args);
+/** {offer} ({after} narrow part|{after} narrow parts instead of {before}). */
+export const makeableWayNarrow = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-narrow", args);
+/** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
+export const makeableWayManyCuts = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+/** {offer} ({after} too far open instead of {before}). */
+export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
+/** Fold “{level}” together with “{into}” */
+export const makeableMergeLevels = (args: { readonly level: Word; readonly into: Word }): string => say("makeable-merge-levels", args);
+/** Smooth the outlines by up to {tolerance} */
+export const makeableSimplify = (args: { readonly tolerance: Word }): string => say("makeable-simplify", args);
+/** No change that was tried helps enough without harm elsewhere. */
+export const makeableNoWay = (): string => say("makeable-no-way");
+/** For the author of {title} */
+export const makeableTitle = (args: { readonly title: Word }): string => say("makeable-title", args);
+/** What is hard to make or to see in {title}, and what would help. */
+export const makeableSummary = (args: { readonly title: Word }): string => say("makeable-summary", args);
+/** This page is only there while you work. It is not part of the published site. */
+export const makeableLede = (): string => say("makeable-lede");
+/** The picture on the book, with what is hard to make or to see. The numbers are those of the list. */
+export const makeableDrawing = (): string => say("makeable-drawing");
+/** The picture, unrolled along the tips. The numbers are those of the list. */
+export const makeableDrawingAlong = (): string => say("makeable-drawing-along");
+/** Nothing here is hard to make or to see. — In place of the list. */
+export const makeableAllWell = (): string => say("makeable-all-well");
+/** What to look at */
+export const makeableTroubles = (): string => say("makeable-troubles");
+/** What helps, as it was tried */
+export const makeableWays = (): string => say("makeable-ways");
+/** What each level keeps */
+export const makeableLevels = (): string => say("makeable-levels");
+/** Seen straight from the front, by area. Paper and flaps are taken as thin as lines. */
+export const makeableLevelsNote = (): string => say("makeable-levels-note");
+/** A piece that is read while walking round is seen from everywhere, so only its areas are told. */
+export const makeableLevelsAlong = (): string => say("makeable-levels-along");
+/** Level */
+export const makeableColumnLevel = (): string => say("makeable-column-level");
+/** Area */
+export const makeableColumnArea = (): string => say("makeable-column-area");
+/** Seen */
+export const makeableColumnKept = (): string => say("makeable-column-kept");
+/** Hidden */
+export const makeableColumnHidden = (): string => say("makeable-column-hidden");
+/** Out of reach */
+export const makeableColumnUnreached = (): string => say("makeable-column-unreached");
+/** Another level */
+export const makeableColumnChanged = (): string => say("makeable-column-changed");
+/** Room at the gutter */
+export const makeableColumnGutter = (): string => say("makeable-column-gutter");
+/** {area} in²|cm² — cm² or in². */
+export const makeableArea = (args: { readonly area: Word; readonly unit: Word }): string => say("makeable-area", args);
+/** Everything else that was found */
+export const makeableFound = (): string => say("makeable-found");
+/** Nothing else was found. */
+export const makeableFoundNothing = (): string => say("makeable-found-nothing");
+/** To the kit’s page */
+export const makeableToKit = (): string => say("makeable-to-kit");
+/** All kits */
+export const makeableToIndex = (): string => say("makeable-to-index");
+/** For authors */
+export const makeableIndexTitle = (): string => say("makeable-index-title");
+/** What is hard to make or to see in each kit. */
+export const makeableIndexSummary = (): string => say("makeable-index-summary");
+/** nothing to look at|{troubles} thing to look at|{troubles} things to look at */
+export const makeableIndexCount = (args: { readonly troubles: number }): string => say("makeable-index-count", args);
 /** Another build of {output} is running (process {number} on {host}). Waiting up to {minutes} minute|{minutes} minutes; Ctrl+C stops waiting. If it no longer runs, remove {lock} — $number: of the process. $host: its machine. $lock: a folder. */
 export const makingWait = (args: { readonly output: Word; readonly number: Word; readonly host: Word; readonly minutes: number; readonly lock: Word }): string => say("making-wait", args);
 /** another build of {output} is running (process {number} on {host}): wait for it or end it. If it no longer runs, remove {lock} */
@@ -3058,6 +3422,108 @@ export const noteMotifNarrow = (args: { readonly field: Word; readonly motif: Wo
 export const noteLightBare = (): string => say("note-light-bare");
 /** insert.motifs: {beside} of the light’s silhouette shows beside the motifs, and {through} through openings in them. */
 export const noteLightShows = (args: { readonly beside: Word; readonly through: Word }): string => say("note-light-shows", args);
+/** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
+export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);
+/** There is no option “{option}”. Did you mean {meant}? */
+export const newOptionMeant = (args: { readonly option: Word; readonly meant: Word }): string => say("new-option-meant", args);
+/** {option} needs something behind it, such as: npm run new -- moon --outline moon */
+export const newOptionEmpty = (args: { readonly option: Word }): string => say("new-option-empty", args);
+/** {option} stands alone, with nothing behind it. */
+export const newOptionAlone = (args: { readonly option: Word }): string => say("new-option-alone", args);
+/** A kit has one folder; given are {folders}. Put a title or text of several words in quotes. */
+export const newOneFolder = (args: { readonly folders: Word }): string => say("new-one-folder", args);
+/** A new kit has one picture; given are {options}. Leave out all but one. — $options: two or more of --picture, --word, --outline and --icon. */
+export const newOnePicture = (args: { readonly options: Word }): string => say("new-one-picture", args);
+/** There is no outline {given}. There are: {outlines}. */
+export const newOutline = (args: { readonly given: Word; readonly outlines: Word }): string => say("new-outline", args);
+/** The book {given} cannot be used. Allowed is height x width x thickness of its leaves, such as 198x126x21 or 7.75x5x0.875in. */
+export const newBook = (args: { readonly given: Word }): string => say("new-book", args);
+/** A measured book needs its count of leaves, too: --leaves 180. A leaf is one sheet: two pages. */
+export const newNoLeaves = (): string => say("new-no-leaves");
+/** The leaves {given} cannot be used. Allowed is a whole number from {least} to {most}; a leaf is one sheet: two pages. */
+export const newLeaves = (args: { readonly given: Word; readonly least: Word; readonly most: Word }): string => say("new-leaves", args);
+/** The light {given} cannot be used. Allowed is diameter x height, such as 22x24 or 0.875x1in. */
+export const newLight = (args: { readonly given: Word }): string => say("new-light", args);
+/** The units {given} cannot be used. Allowed are mm and in. */
+export const newUnits = (args: { readonly given: Word }): string => say("new-units", args);
+/** There is something at content/kits/{kit} already. Choose another name: npm run new -- {kit}-two — $kit: the folder’s name. */
+export const newExists = (args: { readonly kit: Word }): string => say("new-exists", args);
+/** The folder’s name {given} cannot be used. Allowed are small letters, digits and single hyphens, such as evening-boat. */
+export const newFolderName = (args: { readonly given: Word }): string => say("new-folder-name", args);
+/** There is no file {file} to take as a picture. — $file: as it was given. */
+export const newNoFile = (args: { readonly file: Word }): string => say("new-no-file", args);
+/** {file} is larger than the {most} MB that a picture may have. — $most: MB. */
+export const newFileLarge = (args: { readonly file: Word; readonly most: Word }): string => say("new-file-large", args);
+/** {file} is no picture that can be used. Allowed are SVG, PNG, JPEG, WebP and AVIF. */
+export const newFileKind = (args: { readonly file: Word }): string => say("new-file-kind", args);
+/** There is no icon {given}. Near are: {meant}. — $meant: icons of similar names. */
+export const newIcon = (args: { readonly given: Word; readonly meant: Word }): string => say("new-icon", args);
+/** Say which picture to begin with: --picture moon.svg, --word Harbour, --outline heart or --icon anchor. — Where nobody can be asked. */
+export const newNoPicture = (): string => say("new-no-picture");
+/** Nothing was made. */
+export const newGaveUp = (): string => say("new-gave-up");
+/** No height was found at which the picture fits this book. The last try says: {why} */
+export const newNoFit = (args: { readonly why: Word }): string => say("new-no-fit", args);
+/** {folder} is made: {height} tall, opening {opening}, {hours}. */
+export const newMade = (args: { readonly folder: Word; readonly height: Word; readonly opening: Word; readonly hours: Word }): string => say("new-made", args);
+/** The light has no room in this picture and was left out; the guide says how to make room. */
+export const newLightLeftOut = (): string => say("new-light-left-out");
+/** The book is a usual paperback; measure yours and put its figures into {file}. */
+export const newUsualBook = (args: { readonly file: Word }): string => say("new-usual-book", args);
+/** Look at it: npm start */
+export const newNext = (): string => say("new-next");
+/** After a change: npm run check -- {kit} */
+export const newNextCheck = (args: { readonly kit: Word }): string => say("new-next-check", args);
+/** A new kit */
+export const newAskIntro = (): string => say("new-ask-intro");
+/** What is the picture? */
+export const newAskFrom = (): string => say("new-ask-from");
+/** A word */
+export const newAskFromWord = (): string => say("new-ask-from-word");
+/** An outline: heart, star, moon … */
+export const newAskFromOutline = (): string => say("new-ask-from-outline");
+/** An icon of an open set */
+export const newAskFromIcon = (): string => say("new-ask-from-icon");
+/** A drawing or photo of mine */
+export const newAskFromFile = (): string => say("new-ask-from-file");
+/** Which word? */
+export const newAskWord = (): string => say("new-ask-word");
+/** Which outline? */
+export const newAskOutline = (): string => say("new-ask-outline");
+/** Which icon? Type what it shows, in English */
+export const newAskIcon = (): string => say("new-ask-icon");
+/** Where is the file? */
+export const newAskFile = (): string => say("new-ask-file");
+/** What is the kit called? */
+export const newAskTitle = (): string => say("new-ask-title");
+/** And its folder? */
+export const newAskSlug = (): string => say("new-ask-slug");
+/** How large are the leaves? Height x width x thickness of all, pressed */
+export const newAskBook = (): string => say("new-ask-book");
+/** How many leaves has the book? A leaf is one sheet: two pages */
+export const newAskLeaves = (): string => say("new-ask-leaves");
+/** Is there a light? Diameter x height, or nothing */
+export const newAskLight = (): string => say("new-ask-light");
+/** no light */
+export const newAskLightNone = (): string => say("new-ask-light-none");
+/** heart|star|moon|ring|oval|arch */
+export const newOutlineName = (args: { readonly outline: Word }): string => say("new-outline-name", args);
+/** A folded book with {title}. */
+export const newTextSummary = (args: { readonly title: Word }): string => say("new-text-summary", args);
+/** Tell about the piece here, in Markdown. */
+export const newTextBody = (): string => say("new-text-body");
+/** Measure your own book; the guide says how. */
+export const newTextBook = (): string => say("new-text-book");
+/** front (nearest the viewer) to back */
+export const newTextLevels = (): string => say("new-text-levels");
+/** The opening follows, so that the picture keeps its shape. */
+export const newTextFit = (): string => say("new-text-fit");
+/** Icon “{icon}” of the set Phosphor Icons */
+export const newTextIcon = (args: { readonly icon: Word }): string => say("new-text-icon", args);
+/** picture */
+export const newLevelPicture = (): string => say("new-level-picture");
+/** ground */
+export const newLevelGround = (): string => say("new-level-ground");
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */
@@ -3196,6 +3662,32 @@ export const packetFooterBook = (args: { readonly leaves: Word; readonly height:
 export const packetPageNumber = (args: { readonly page: Word; readonly pages: Word }): string => say("packet-page-number", args);
 /** This kit does not fit the book in this address. {why} Go back to the kit’s page and choose one of its offers. — Told in the browser where the book in the address does not fit. */
 export const packetMisfit = (args: { readonly why: Word }): string => say("packet-misfit", args);
+/** {note} (and in {more} more line|{more} more lines) — $note: another note. $more counts lines. */
+export const pictureNoteAgain = (args: { readonly note: Word; readonly more: number }): string => say("picture-note-again", args);
+/** <svg> has no size, so the drawing’s own box is taken: {box} — $box: four numbers: x, y, width and height. */
+export const pictureOwnBox = (args: { readonly box: Word }): string => say("picture-own-box", args);
+/** the stroke of <{name}> counts as the area that it covers */
+export const pictureStrokeArea = (args: { readonly name: Word }): string => say("picture-stroke-area", args);
+/** the stroke of <text> is left out; its letters count as they are */
+export const pictureTextStroke = (): string => say("picture-text-stroke");
+/** the filter of <{name}> is left out; the shape counts as it is */
+export const pictureFilter = (args: { readonly name: Word }): string => say("picture-filter", args);
+/** the markers of <{name}> are left out: draw them as shapes */
+export const pictureMarker = (args: { readonly name: Word }): string => say("picture-marker", args);
+/** <{name}> is not painted: its clip path or mask leaves nothing of it */
+export const pictureCutAway = (args: { readonly name: Word }): string => say("picture-cut-away", args);
+/** <{name}> {property} {value} is left out: it points to nothing of its kind */
+export const pictureCutMissing = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-missing", args);
+/** <{name}> in a mask counts as all open: masks here are open or closed */
+export const pictureMaskSolid = (args: { readonly name: Word }): string => say("picture-mask-solid", args);
+/** <{name}> {property} {value} cuts itself: break the cycle */
+export const pictureCutCycle = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-cut-cycle", args);
+/** clip paths and masks with more crossings than can be computed: simplify them */
+export const pictureManyCuts = (): string => say("picture-many-cuts");
+/** {what} has more than {most} dashes: make them longer */
+export const pictureManyDashes = (args: { readonly what: Word; readonly most: Word }): string => say("picture-many-dashes", args);
+/** entities that make the file much longer: save the drawing as plain SVG */
+export const pictureManyEntities = (): string => say("picture-many-entities");
 /** not an SVG picture: it has no <svg> element */
 export const pictureNoSvg = (): string => say("picture-no-svg");
 /** not an SVG picture: its root is <{name}> */
@@ -3208,12 +3700,10 @@ export const pictureNotWellFormed = (args: { readonly fault: Word }): string => 
 export const pictureEntity = (args: { readonly entity: Word }): string => say("picture-entity", args);
 /** <?xml-stylesheet?> is not supported: put the rules in a <style> element */
 export const pictureExternalSheet = (): string => say("picture-external-sheet");
-/** id {id} is taken by <{name}> in line {line}: give each element its own */
+/** id {id} is also that of <{name}> in line {line}; where it is named, both count — A note: both elements are meant where the id is named. */
 export const pictureIdTwice = (args: { readonly id: Word; readonly name: Word; readonly line: Word }): string => say("picture-id-twice", args);
 /** <svg> has no size: add viewBox="0 0 width height" */
 export const pictureNoSize = (): string => say("picture-no-size");
-/** <svg> transform is not supported: move it to a <g> around the content */
-export const pictureRootTransform = (): string => say("picture-root-transform");
 /** the picture needs more than {most} points: simplify it */
 export const pictureManyPoints = (args: { readonly most: Word }): string => say("picture-many-points", args);
 /** more than {most} levels of groups: flatten groups */
@@ -3232,22 +3722,16 @@ export const pictureDoctype = (args: { readonly most: Word }): string => say("pi
 export const pictureEncoding = (args: { readonly encoding: Word }): string => say("picture-encoding", args);
 /** and {more} note more|{more} notes more — Under twenty notes about a picture. */
 export const pictureMoreNotes = (args: { readonly more: number }): string => say("picture-more-notes", args);
-/** <{name}> cannot be drawn: convert the text to paths|trace the image to paths|keep only the branch to be shown|remove it|remove it or correct its name */
+/** <{name}> cannot be drawn: no font for it is at hand; turn the text into paths in the program that drew it|no font for it is at hand; turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|turn the text into paths in the program that drew it|remove it here, and make it a picture of its own|remove it|remove it or correct its name */
 export const pictureUndrawn = (args: { readonly name: Word }): string => say("picture-undrawn", args);
-/** <svg> inside the picture cannot be drawn: put its content in a <g> with a transform */
-export const pictureInnerSvg = (): string => say("picture-inner-svg");
 /** <{name}> is ignored; the picture is taken at rest */
 export const pictureAnimation = (args: { readonly name: Word }): string => say("picture-animation", args);
 /** <script> is ignored; the picture is taken as written */
 export const pictureScript = (): string => say("picture-script");
 /** <{name}> is ignored: it is outside the SVG namespace */
 export const pictureOtherNamespace = (args: { readonly name: Word }): string => say("picture-other-namespace", args);
-/** <{name}> {attribute} is not supported: remove it */
-export const pictureCondition = (args: { readonly name: Word; readonly attribute: Word }): string => say("picture-condition", args);
 /** <{name}> transform-origin is not supported: write rotate(angle x y) */
 export const pictureTransformOrigin = (args: { readonly name: Word }): string => say("picture-transform-origin", args);
-/** <symbol> {attribute} is not supported: move the <use> instead */
-export const pictureSymbolAttribute = (args: { readonly attribute: Word }): string => say("picture-symbol-attribute", args);
 /** <{name}> is not painted: it lies outside its symbol’s viewBox */
 export const pictureOutsideSymbol = (args: { readonly name: Word }): string => say("picture-outside-symbol", args);
 /** <{name}> is not painted: it has no area */
@@ -3310,38 +3794,30 @@ export const picturePathFault = (args: { readonly what: Word; readonly found: Wo
 export const picturePathFaultAfter = (args: { readonly what: Word; readonly found: Word; readonly at: Word; readonly expected: Word; readonly before: Word }): string => say("picture-path-fault-after", args);
 /** the end — Found where a path’s text ends too early. */
 export const picturePathEnd = (): string => say("picture-path-end");
-/** malformed CSS: {fault} — $fault: the words of the style sheet reader, in English. */
+/** malformed CSS is skipped: {fault} — $fault: the words of the style sheet reader, in English. */
 export const pictureCss = (args: { readonly fault: Word }): string => say("picture-css", args);
 /** malformed CSS: nested too deeply */
 export const pictureCssDepth = (): string => say("picture-css-depth");
-/** malformed CSS: {text} is no declaration */
-export const pictureCssDeclaration = (args: { readonly text: Word }): string => say("picture-css-declaration", args);
-/** @{name} is not supported: write the rules plainly in this <style> */
-export const pictureCssAtRule = (args: { readonly name: Word }): string => say("picture-css-at-rule", args);
-/** selector {selector} is too complex: use an element name, .class, #id or * */
+/** selector {selector} is too complex: use element names, .class, #id, [attribute], spaces and > */
 export const pictureCssSelector = (args: { readonly selector: Word }): string => say("picture-css-selector", args);
-/** <style> media {media} is not supported: remove it */
-export const pictureStyleMedia = (args: { readonly media: Word }): string => say("picture-style-media", args);
+/** @import is not supported: write the rules in this <style> */
+export const pictureCssImport = (): string => say("picture-css-import");
 /** {property} "" has no value: write one or remove {property} */
 export const pictureNoValue = (args: { readonly property: Word }): string => say("picture-no-value", args);
-/** {property} {value} is not supported: write the value itself */
+/** {property} {value} has no value: state the variable, or write the value itself */
 export const pictureCssVariable = (args: { readonly property: Word; readonly value: Word }): string => say("picture-css-variable", args);
 /** {property} {value} is unknown: use {values} */
 export const pictureUnknownValue = (args: { readonly property: Word; readonly value: Word; readonly values: Word }): string => say("picture-unknown-value", args);
 /** <{name}> {property} {value} in CSS is not supported: write it as an attribute */
 export const pictureCssGeometry = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-css-geometry", args);
-/** <{name}> {property} {value} is not supported: cut the shape itself|remove it or draw its result|draw the marker as a shape */
-export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word; readonly advice: Word }): string => say("picture-unsupported", args);
-/** fill {fill} is in another file: bring it into this one */
-export const pictureFillElsewhere = (args: { readonly fill: Word }): string => say("picture-fill-elsewhere", args);
-/** fill {fill} points to no gradient or pattern: write a colour */
-export const pictureFillNoServer = (args: { readonly fill: Word }): string => say("picture-fill-no-server", args);
-/** fill {fill} counts as solid */
-export const pictureFillSolid = (args: { readonly fill: Word }): string => say("picture-fill-solid", args);
-/** <{name}> stroke is ignored; only fills count */
-export const pictureStrokeIgnored = (args: { readonly name: Word }): string => say("picture-stroke-ignored", args);
-/** <{name}> has a stroke without fill, which has no area: convert the stroke to a path */
-export const pictureStrokeAlone = (args: { readonly name: Word }): string => say("picture-stroke-alone", args);
+/** <{name}> {property} {value} is not supported: cut the shape itself */
+export const pictureUnsupported = (args: { readonly name: Word; readonly property: Word; readonly value: Word }): string => say("picture-unsupported", args);
+/** {kind} {fill} is in another file: bring it into this one — $kind: the property fill or stroke. */
+export const pictureFillElsewhere = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-elsewhere", args);
+/** {kind} {fill} points to no gradient or pattern: write a colour */
+export const pictureFillNoServer = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-no-server", args);
+/** {kind} {fill} counts as solid */
+export const pictureFillSolid = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-solid", args);
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -3456,6 +3932,118 @@ export const progressWrongValue = (args: { readonly place: Word; readonly given:
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
 export const progressWholeFile = (): string => say("progress-whole-file");
+/** What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated. */
+export const fieldRasterTrace = (): string => say("field-raster-trace");
+/** Which side of a limit is nearer. */
+export const fieldRasterNear = (): string => say("field-raster-near");
+/** dark, and light for a depth picture */
+export const fieldRasterNearUsual = (): string => say("field-raster-near-usual");
+/** Where levels part, as lightness from 0 to 255, rising: [96, 171]. */
+export const fieldRasterLimits = (): string => say("field-raster-limits");
+/** A lightness, 0 for black and 255 for white. It belongs to the darker side. */
+export const fieldRasterLimit = (): string => say("field-raster-limit");
+/** found from the picture */
+export const fieldRasterLimitsUsual = (): string => say("field-raster-limits-usual");
+/** How far a traced outline may stray from the picture, on the book. */
+export const fieldRasterTolerance = (): string => say("field-raster-tolerance");
+/** What is smaller than a disc of this diameter is left out, holes too, on the book. */
+export const fieldRasterLeast = (): string => say("field-raster-least");
+/** {mm} mm */
+export const fieldRasterMm = (args: { readonly mm: Word }): string => say("field-raster-mm", args);
+/** a whole picture: {kinds} — $kinds: endings of names: .jpg, .png */
+export const rasterKinds = (args: { readonly kinds: Word }): string => say("raster-kinds", args);
+/** save it as PNG or JPEG */
+export const rasterSaveAs = (): string => say("raster-save-as");
+/** "{file}" cannot be read: {fault} — $fault: the words of the program that reads pictures, in English. */
+export const rasterUnreadable = (args: { readonly file: Word; readonly fault: Word }): string => say("raster-unreadable", args);
+/** open it in a photo program and save it again */
+export const rasterSaveAgain = (): string => say("raster-save-again");
+/** "{file}" has {megapixels} megapixels */
+export const rasterPixels = (args: { readonly file: Word; readonly megapixels: Word }): string => say("raster-pixels", args);
+/** a picture of at most {most} megapixels */
+export const rasterMostPixels = (args: { readonly most: Word }): string => say("raster-most-pixels", args);
+/** save it smaller: 2400 pixels on the longer side are enough */
+export const rasterSaveSmaller = (): string => say("raster-save-smaller");
+/** "{file}" without a word on how to trace it */
+export const rasterNoTrace = (args: { readonly file: Word }): string => say("raster-no-trace", args);
+/** trace: silhouette, tones, depth or colours */
+export const rasterTraceAllowed = (): string => say("raster-trace-allowed");
+/** add trace, silhouette for a single shape */
+export const rasterAddTrace = (): string => say("raster-add-trace");
+/** "{file}" is transparent all over */
+export const rasterClear = (args: { readonly file: Word }): string => say("raster-clear", args);
+/** "{file}" has a single tone|only {tones} tones */
+export const rasterFewTones = (args: { readonly file: Word; readonly tones: number }): string => say("raster-few-tones", args);
+/** a picture of at least {classes} tones, one for each level */
+export const rasterTonesAllowed = (args: { readonly classes: Word }): string => say("raster-tones-allowed", args);
+/** take a picture with more contrast, or fewer levels */
+export const rasterOtherPicture = (): string => say("raster-other-picture");
+/** no shape in "{file}"|no level in "{file}" */
+export const rasterNothing = (args: { readonly trace: Word; readonly file: Word }): string => say("raster-nothing", args);
+/** something that shows and is larger than a disc of {least} mm on the book — $least: a diameter in mm */
+export const rasterSomething = (args: { readonly least: Word }): string => say("raster-something", args);
+/** lower least, state other limits, or turn near round */
+export const rasterShowMore = (): string => say("raster-show-more");
+/** "{file}" with {parts} part|{parts} parts */
+export const rasterBusy = (args: { readonly file: Word; readonly parts: number }): string => say("raster-busy", args);
+/** at most {most} parts and holes at a level */
+export const rasterMostParts = (args: { readonly most: Word }): string => say("raster-most-parts", args);
+/** "{file}" with outlines {times} times as long as its edge — $times: lengths of the picture’s edge. */
+export const rasterLong = (args: { readonly file: Word; readonly times: Word }): string => say("raster-long", args);
+/** outlines at most {most} times as long as its edge */
+export const rasterMostLong = (args: { readonly most: Word }): string => say("raster-most-long", args);
+/** raise least, or blur the picture before you save it */
+export const rasterRaiseLeast = (): string => say("raster-raise-least");
+/** {limit} after {before} */
+export const rasterLimitAfter = (args: { readonly limit: Word; readonly before: Word }): string => say("raster-limit-after", args);
+/** limits that rise from dark to light */
+export const rasterLimitsAscend = (): string => say("raster-limits-ascend");
+/** put the limits in order */
+export const rasterOrderLimits = (): string => say("raster-order-limits");
+/** {count} limit|{count} limits */
+export const rasterLimitCount = (args: { readonly count: number }): string => say("raster-limit-count", args);
+/** {count} limit, between the two sides|{count} limits, one between each two levels */
+export const rasterLimitsAllowed = (args: { readonly count: number }): string => say("raster-limits-allowed", args);
+/** state as many, or leave limits out */
+export const rasterMatchLimits = (): string => say("raster-match-limits");
+/** {key} beside trace: colours — $key: limits or near */
+export const rasterKeyOfTones = (args: { readonly key: Word }): string => say("raster-key-of-tones", args);
+/** limits and near for silhouette, tones and depth only */
+export const rasterKeyAllowed = (): string => say("raster-key-allowed");
+/** remove it */
+export const rasterRemoveKey = (): string => say("raster-remove-key");
+/** "{colour}" is no colour */
+export const rasterNoColour = (args: { readonly colour: Word }): string => say("raster-no-colour", args);
+/** a colour as style sheets write it: "#c33", teal or rgb(20 80 140) */
+export const rasterColourAllowed = (): string => say("raster-colour-allowed");
+/** correct it */
+export const rasterCorrectColour = (): string => say("raster-correct-colour");
+/** "{colour}" at a second level */
+export const rasterColourTwice = (args: { readonly colour: Word }): string => say("raster-colour-twice", args);
+/** each colour at one level */
+export const rasterColourOnce = (): string => say("raster-colour-once");
+/** remove one of the two */
+export const rasterOneColour = (): string => say("raster-one-colour");
+/** no colour|{count} colour|{count} colours of one level */
+export const rasterColourCount = (args: { readonly count: number }): string => say("raster-colour-count", args);
+/** colours of two levels at least, the ground’s among them */
+export const rasterColoursAllowed = (): string => say("raster-colours-allowed");
+/** state the colour of another level: wall: { fill: "#fff" } */
+export const rasterAddColour = (): string => say("raster-add-colour");
+/** transparency carries the shape; to go by lightness instead, state limits */
+export const rasterAlpha = (): string => say("raster-alpha");
+/** the lightness parts at {list}; to move that, write limits: [{limits}]|the lightness parts at {list}; to move them, write limits: [{limits}] — $list: one or more limits as a list; $limits: the same as they are typed. */
+export const rasterLimits = (args: { readonly count: number; readonly list: Word; readonly limits: Word }): string => say("raster-limits", args);
+/** {specks} part or hole smaller than {least} mm was left out|{specks} parts and holes smaller than {least} mm were left out — $least: a diameter in mm */
+export const rasterSpecks = (args: { readonly specks: number; readonly least: Word }): string => say("raster-specks", args);
+/** the picture moves: the first of {frames} frame was taken|the picture moves: the first of {frames} frames was taken */
+export const rasterFrames = (args: { readonly frames: number }): string => say("raster-frames", args);
+/** taken at {width} × {height} pixels of {savedWidth} × {savedHeight}, which is as fine as a book shows — Pixels. */
+export const rasterReduced = (args: { readonly width: Word; readonly height: Word; readonly savedWidth: Word; readonly savedHeight: Word }): string => say("raster-reduced", args);
+/** the colours {a} and {b} hardly differ, so their levels may mix — $a and $b: colours as they are typed: #c33 */
+export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
+/** {percent}% of the picture is of other colours than those stated, and went to the nearest */
+export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
@@ -3484,6 +4072,70 @@ export const roundWindow = (args: { readonly shown: Word }): string => say("roun
 export const roundDoor = (args: { readonly state: Word; readonly degrees: Word }): string => say("round-door", args);
 /** {level} {name} — In the legend of colours: the level's number and name. */
 export const roundLevel = (args: { readonly level: Word; readonly name: Word }): string => say("round-level", args);
+/** What picks shapes of the picture, or a list of such: ["#rim", "Waves"]. */
+export const selectListField = (): string => say("select-list-field");
+/** "#id"; ".class"; any other text for a name, of a layer or an object; or a colour, { fill: "#c33" } or { stroke: "#c33" }. — { "{" } and { "}" } write braces. */
+export const selectField = (): string => say("select-field");
+/** A colour as CSS writes it: "#c33" or "red". */
+export const selectColourField = (): string => say("select-colour-field");
+/** What part is the picture: canvas; drawing, the box of all that is drawn; or a rectangle, { x: 10, y: 5, width: 80, height: 60 }. */
+export const cropField = (): string => say("crop-field");
+/** Left edge of the rectangle, from the canvas’s left edge, in the picture’s own units. */
+export const cropXField = (): string => say("crop-x-field");
+/** Upper edge of the rectangle, from the canvas’s upper edge, in the picture’s own units. */
+export const cropYField = (): string => say("crop-y-field");
+/** Width of the rectangle, in the picture’s own units. */
+export const cropWidthField = (): string => say("crop-width-field");
+/** Height of the rectangle, in the picture’s own units. */
+export const cropHeightField = (): string => say("crop-height-field");
+/** fill: "{value}" ({share}%)|stroke: "{value}" ({share}%)|"#{value}" ({share}%)|".{value}" ({share}%)|"{value}" ({share}%) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
+export const selectFound = (args: { readonly kind: Word; readonly value: Word; readonly share: Word }): string => say("select-found", args);
+/** what the picture has: {found} — $found: things of the picture with their shares of it, as a list. */
+export const selectOffers = (args: { readonly found: Word }): string => say("select-offers", args);
+/** something that the picture has, and it paints nothing that can be picked */
+export const selectNothing = (): string => say("select-nothing");
+/** state for each level what picks its shapes, or name layers like the levels */
+export const selectState = (): string => say("select-state");
+/** correct it, or give the shape this name in the drawing */
+export const selectCorrect = (): string => say("select-correct");
+/** did you mean "{meant}"? */
+export const selectDidYouMean = (args: { readonly meant: Word }): string => say("select-did-you-mean", args);
+/** a colour as CSS writes it: "#c33" or "red" */
+export const selectColour = (): string => say("select-colour");
+/** correct the colour */
+export const selectWriteColour = (): string => say("select-write-colour");
+/** no shapes are stated, so these levels take what is called like them: {levels} — $levels: names in quotes, as a list. */
+export const selectByName = (args: { readonly levels: Word }): string => say("select-by-name", args);
+/** {shape}, stroke {colour}|fill {colour} — $shape: a shape of no level: <path> under #gull. $colour: of its fill or stroke. */
+export const selectLostColour = (args: { readonly shape: Word; readonly paint: Word; readonly colour: Word }): string => say("select-lost-colour", args);
+/** {shape}, and {more} shape more|{more} shapes more — $shape: the last shape of no level that is told. */
+export const selectLostMore = (args: { readonly shape: Word; readonly more: number }): string => say("select-lost-more", args);
+/** pick it in picture.levels by its id, name or colour, or give it no fill */
+export const selectNameShape = (): string => say("select-name-shape");
+/** pick it in picture.levels by its id, name or colour, or give it no fill; there is {found} — $found: what else can pick shapes, as a list. */
+export const selectPickShape = (args: { readonly found: Word }): string => say("select-pick-shape", args);
+/** <{element}>{id} — $id: its id or name with a space before it, or nothing. */
+export const selectShape = (args: { readonly element: Word; readonly id: Word }): string => say("select-shape", args);
+/** {shape} (line {line}) — $shape: <path> #wave */
+export const selectShapeAt = (args: { readonly shape: Word; readonly line: Word }): string => say("select-shape-at", args);
+/** {more} shape more|{more} shapes more — The last part of a list of shapes. */
+export const selectMoreShapes = (args: { readonly more: number }): string => say("select-more-shapes", args);
+/** on level “{level}” nobody will see {shapes}: what lies under them is of the same level. Give them another one */
+export const selectVanish = (args: { readonly level: Word; readonly shapes: Word }): string => say("select-vanish", args);
+/** x {x}, y {y}, {width} × {height} — $x, $y: the upper left corner. */
+export const cropBox = (args: { readonly x: Word; readonly y: Word; readonly width: Word; readonly height: Word }): string => say("crop-box", args);
+/** the drawing ({drawing}) fills {percent}% of its canvas ({canvas}), so it is taken without the rest. To keep the canvas, state crop: canvas — $drawing, $canvas: boxes: x 0, y 0, 80 × 60 */
+export const cropTaken = (args: { readonly drawing: Word; readonly percent: Word; readonly canvas: Word }): string => say("crop-taken", args);
+/** nothing visible: the drawing ({drawing}) lies outside ({canvas}) */
+export const cropEmpty = (args: { readonly drawing: Word; readonly canvas: Word }): string => say("crop-empty", args);
+/** state crop: drawing, or a rectangle that holds something of it */
+export const cropOther = (): string => say("crop-other");
+/** a picture that paints nothing */
+export const cropNothing = (): string => say("crop-nothing");
+/** a picture with something visible in it */
+export const cropSomething = (): string => say("crop-something");
+/** draw shapes with a fill or a stroke, and see that they are not hidden */
+export const cropDrawSomething = (): string => say("crop-draw-something");
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */

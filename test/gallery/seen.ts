@@ -54,7 +54,7 @@ const PAINTED = ["path", "rect", "circle", "line", "text", "svg"];
 function isPainted(one: Element, root: Element): boolean {
   if (!PAINTED.includes(one.tagName)) return false;
   for (let above = one.parentNode as Element; above !== root; above = above.parentNode as Element)
-    if (above.tagName === "svg") return false;
+    if (above.tagName === "svg" || above.tagName === "defs") return false;
   return true;
 }
 

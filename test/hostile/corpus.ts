@@ -4,6 +4,7 @@ import { NAMES } from "./names.ts";
 import { PHOTOS } from "./photos.ts";
 import { PICTURES } from "./pictures.ts";
 import { PLACES } from "./places.ts";
+import { RASTERS } from "./rasters.ts";
 import type { HostileCase } from "./sound.ts";
 
 /** Projects that want to break the program, be read by it where they should not, or keep it busy. Add what was found. */
@@ -13,5 +14,6 @@ export const HOSTILE: readonly HostileCase[] = [
   ...FRONT_MATTERS,
   ...PICTURES,
   ...PHOTOS,
+  ...RASTERS,
   ...NAMES,
 ];

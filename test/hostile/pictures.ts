@@ -26,6 +26,12 @@ const group = (id: string, inner: string): string => `<g id="${id}">${inner}</g>
 const many = (count: number, make: (i: number) => string): string =>
   Array.from({ length: count }, (_, i) => make(i)).join("");
 
+const star = (corners: number): string =>
+  Array.from(
+    { length: corners },
+    (_, i) => `${(50 + 40 * Math.cos(2.9 * i)).toFixed(3)} ${(45 + 40 * Math.sin(2.9 * i)).toFixed(3)}`,
+  ).join("L");
+
 const expanding: readonly HostileCase[] = [
   told("symbols doubling 15 times", doubling(15, symbol), /more than 100,000 elements/),
   told("symbols doubling 30 times", doubling(30, symbol), /more than 100,000 elements/),
@@ -103,6 +109,76 @@ const expanding: readonly HostileCase[] = [
     `<!DOCTYPE svg SYSTEM "http://127.0.0.1/x.dtd">${picture("<desc>&x;</desc>")}`,
     /entity/,
   ),
+  told(
+    "dashes by the million",
+    picture('<path id="more" d="M0 9h90" stroke="red" stroke-dasharray="1e-5"/>'),
+    /more than 50,000 dashes/,
+  ),
+  told(
+    "a round line along 40,000 corners",
+    picture(
+      `<path id="more" fill="none" stroke="red" stroke-width="90" stroke-linejoin="round" d="M0 0${"l9 1-9 1".repeat(20_000)}"/>`,
+    ),
+    /points/,
+  ),
+  told(
+    "a clip path of a star of 5,000 corners",
+    picture(
+      `<clipPath id="c"><path d="M${star(5000)}z"/></clipPath><rect id="more" width="90" height="90" clip-path="url(#c)"/>`,
+    ),
+    /crossings/,
+  ),
+  told(
+    "many shapes cut by a clip path of many corners",
+    picture(
+      `<clipPath id="c"><path d="M${star(301)}z"/></clipPath><g id="more" clip-path="url(#c)">${many(2000, (i) => `<circle cx="${i % 90}" cy="50" r="30"/>`)}</g>`,
+    ),
+    /crossings|times as long/,
+  ),
+  told(
+    "clip paths that cut each other",
+    picture(
+      '<clipPath id="a"><rect width="9" height="9" clip-path="url(#b)"/></clipPath><clipPath id="b"><rect width="9" height="9" clip-path="url(#a)"/></clipPath><rect id="more" width="9" height="9" clip-path="url(#a)"/>',
+    ),
+    /cuts itself/,
+  ),
+  told(
+    "masks in masks that show each other",
+    picture(
+      '<mask id="a"><rect width="9" height="9" fill="#fff" mask="url(#b)"/></mask><mask id="b"><rect width="9" height="9" fill="#fff" mask="url(#a)"/></mask><rect id="more" width="9" height="9" mask="url(#a)"/>',
+    ),
+    /cuts itself/,
+  ),
+  told(
+    "clip paths doubling 30 times",
+    picture(
+      `${many(30, (i) => `<clipPath id="c${i + 1}"><rect width="9" height="9" clip-path="url(#c${i})"/><rect width="8" height="9" clip-path="url(#c${i})"/></clipPath>`)}<clipPath id="c0"><rect width="9" height="9"/></clipPath><rect id="more" width="9" height="9" clip-path="url(#c30)"/>`,
+    ),
+    /no level|more than 100,000 elements/,
+  ),
+  told(
+    "variables that double",
+    picture(
+      `<style>:root{${many(40, (i) => `--v${i + 1}:var(--v${i}) var(--v${i});`)}--v0:red}</style><rect id="more" width="9" height="9" fill="var(--v40)"/>`,
+    ),
+    /has no value/,
+  ),
+  told(
+    "selectors that look far around",
+    picture(
+      `<style>${many(300, () => "g g g g g g g g g g a rect{fill:red}")}</style>${"<g>".repeat(150)}${many(200, () => '<rect width="1" height="1"/>')}${"</g>".repeat(150)}`,
+    ),
+    /styles/,
+  ),
+  told(
+    "an entity of 1,000 letters 5,000 times",
+    `<!DOCTYPE svg [<!ENTITY a "${"a".repeat(1000)}">]>${picture(`<desc>${"&a;".repeat(5000)}</desc>`)}`,
+    /entities/,
+  ),
+  built(
+    "an exporter's entities, switch and metadata",
+    `<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://127.0.0.1/svg11.dtd" [<!ENTITY ns_x "http://example.org/x">]>${picture('<metadata><x xmlns="&ns_x;"/></metadata><switch><foreignObject requiredExtensions="&ns_x;"/><g/></switch>')}`,
+  ),
   ...["<", "<!--", "<![CDATA[", "<?x ", "<rect ", '<rect a="', "</g>", "&", "]]>"].map((piece) =>
     told(`${piece} 20,000 times`, `${OPEN}${piece.repeat(20_000)}`, /picture: /),
   ),
@@ -125,7 +201,11 @@ const others: readonly HostileCase[] = [
   built("a declared ISO-8859-1 of plain letters", `<?xml version="1.0" encoding="ISO-8859-1"?>${picture()}`),
   built("a declared UTF-8", `<?xml version="1.0" encoding="utf-8"?>${picture("<desc>Löwe</desc>")}`),
   built("scripts, events and outside addresses", picture('<script>alert(1)</script><desc onclick="alert(1)"/>')),
-  told("an image from a file", picture('<image href="file:///etc/hostname" width="1" height="1"/>'), /trace the image/),
+  told(
+    "an image from a file",
+    picture('<image href="file:///etc/hostname" width="1" height="1"/>'),
+    /a picture of its own/,
+  ),
   told("a use from a file", picture('<use href="/etc/hostname#x"/>'), /not in this file/),
   told("a sheet from the network", `<?xml-stylesheet href="http://127.0.0.1/x.css"?>${picture()}`, /xml-stylesheet/),
   told("a sheet that imports one", picture("<style>@import url(http://127.0.0.1/x.css);</style>"), /@import/),
@@ -137,12 +217,6 @@ const motif = (name: string, svg: string, says: RegExp): HostileCase => {
   const files: Files = { "content/motifs/broken.svg": svg };
   return { name: `a motif: ${name}`, files, expect: "told", says };
 };
-
-const star = (corners: number): string =>
-  Array.from(
-    { length: corners },
-    (_, i) => `${(50 + 40 * Math.cos(2.9 * i)).toFixed(3)} ${(45 + 40 * Math.sin(2.9 * i)).toFixed(3)}`,
-  ).join("L");
 
 const motifs: readonly HostileCase[] = [
   motif("empty", "", /no <svg>|empty/),

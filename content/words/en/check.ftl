@@ -107,6 +107,15 @@ check-more = … and { $count ->
 # The program itself failed. $fault: what it says, in English. $file: where the details stand.
 check-program-fault = Leaflight itself failed: { $fault }. This is no fault of yours; please report it with { $file }.
 check-program-fault-unwritten = Leaflight itself failed: { $fault }. This is no fault of yours; please report it.
+check-draft = { $folder }: a draft, left out of the site; npm run check -- { $kit } checks it
+check-no-kit-yet = { $folder }: left out, as it holds no index.md yet
+check-part-of-site = These are the kits that were asked for, and no classes; npm run build makes the whole site.
+# $option: as it was given. $known: the options there are.
+asked-option = There is no option “{ $option }”. Allowed are folders of kits and { $known }.
+# $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name.
+asked-kit = No kit has the folder content/kits/{ $kit }. There are: { $kits }.
+asked-kit-meant = No kit has the folder content/kits/{ $kit }. Did you mean { $meant }?
+asked-no-kits = No kit has the folder content/kits/{ $kit }; there are none yet. Begin one with npm run new.
 check-note = note  { $note }
 check-nothing-built = Nothing was built; dist is as it was.
 check-left-out = Left out until this is corrected:

@@ -27,15 +27,16 @@ field-pace = { $about } A number, 0.2 to 5; 1 is the kit’s own estimate.
 field-kit = Front matter of content/kits/<slug>/index.md.
 field-kit-title = The kit’s name.
 field-kit-summary = One line for the catalogue.
+field-kit-draft = Whether it is a draft: left out of the site, but shown by npm start.
 field-units = Units of page and packet.
 field-kit-waste = Share added to tape and string for waste.
 field-currency = Currency of the prices.
 
 field-picture = Where the picture is, and which of its shapes lie at which level.
 field-picture-file = The SVG picture beside index.md, as a path inside the kit folder.
-field-picture-levels = Which shapes belong to which level: a level’s name, and the ids under it, each with its #: ["#rim", "#wave"].
-field-picture-ids = Ids of shapes or groups, each with its #: ["#rim", "#wave"].
-field-picture-id = The id of a shape or group, with its #.
+field-picture-levels = Which shapes belong to which level: a level’s name, and under it what picks them.
+field-picture-levels-usual = by names: levels that are called like something in the picture
+field-picture-crop-usual = canvas; drawing where it fills less than 60% of the canvas
 
 field-levels = The levels, front (nearest the viewer) to back.
 field-level = A level of the picture: its name, and either depth or line.

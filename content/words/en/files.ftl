@@ -5,6 +5,7 @@
 
 file-field = { $kind ->
     [picture] picture
+    [raster] picture
     [motif] motif
     [photo] photo
     [folder] folder
@@ -59,6 +60,7 @@ file-control = the control character { $code }
 
 file-allowed = { $kind ->
     [photo] a photo of at most { $most } MB: { $kinds }
+    [raster] a picture of at most { $most } MB: { $kinds }
     [picture] an SVG picture in UTF-8 of at most { $most } MB
     [motif] an SVG picture in UTF-8 of at most { $most } MB
     [table] a CSV table in UTF-8 or UTF-16 of at most { $most } MB
@@ -78,12 +80,14 @@ file-do-permission = give yourself the permission to read it
 file-do-system = copy the file anew, or look after the disk
 file-do-smaller = { $kind ->
     [photo] save it smaller, as pages show photos at most 1600 pixels wide
+    [raster] save it smaller: 2400 pixels on the longer side are enough
     [picture] simplify the drawing, and leave images out of it
     [motif] simplify the drawing, and leave images out of it
    *[text] shorten it, or see whether it is the right file
   }
 file-do-write = { $kind ->
     [photo] export the photo again
+    [raster] export the picture again
     [picture] export the drawing again as plain SVG
     [motif] export the drawing again as plain SVG
    *[text] write it, or remove the file
@@ -91,6 +95,7 @@ file-do-write = { $kind ->
 file-do-unpack = unpack it, and name the file that was in it
 file-do-export = { $kind ->
     [photo] save it as JPEG or PNG
+    [raster] save it as PNG or JPEG
     [picture] export the drawing as plain SVG from your drawing program
     [motif] export the drawing as plain SVG from your drawing program
     [table] export the table as CSV from your spreadsheet

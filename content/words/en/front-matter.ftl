@@ -90,10 +90,11 @@ front-file-among = a file beside index.md (there are { $files })
 front-add-file = correct the name or add the file
 front-copy-file = { $kind ->
     [photo] copy the photo beside index.md
+    [font] copy the font beside index.md
    *[picture] copy the picture beside index.md
   }
 front-no-svg = "{ $file }" is not an SVG file
-front-an-svg = an SVG picture (.svg)
+front-an-svg = an SVG picture (.svg), or a photograph or scan (.png, .jpg, .webp, .avif)
 front-draw-svg = draw the levels as filled shapes and save them as SVG
 front-no-photo = "{ $file }" is not a photo
 front-save-photo = save it as one of these
@@ -123,23 +124,23 @@ front-remove-id = remove one of the two
 front-shape-unnamed = a shape of no level: <{ $element }> without an id
 # $ids: its own and its groups’ ids: #gull, #birds
 front-shape-no-level = a shape of no level: <{ $element }> under { $ids }
-front-shapes-belong = every painted shape belongs to a level, by its own id or a group’s
-front-name-shape = name its id in picture.levels, move it into a named group, or give it no fill
+front-shapes-belong = every painted shape belongs to a level, by its own id, name, class or colour, or by a group’s
 front-level-empty = level "{ $level }" has no painted shape
 # $shapes: elements that lie over it, as a list.
-front-level-covered = nothing of level “{ $level }” shows: it lies behind { $shapes }. Put its shapes after them in the file, as later ones lie on top
-front-level-outside = nothing of level “{ $level }” shows: its shapes lie outside the picture’s frame. Move them in, or make the viewBox larger
+front-level-covered = nothing of level “{ $level }” shows: it lies behind { $shapes }
+front-level-outside = nothing of level “{ $level }” shows: its shapes lie outside the picture’s frame
+front-put-after = put its shapes after them in the file, as later ones lie on top
+front-move-in = move them in, or state a picture.crop that holds them
+front-enlarge = enlarge its shapes
 front-level-tiny = nothing of level “{ $level }” shows: its shapes are too small
 front-level-over = level “{ $level }” reaches out of the picture’s frame with { $shape }: what lies there is not shown
-# An element of the picture. $id: its id with a space before it, or nothing.
-front-shape-at = <{ $element }>{ $id } (line { $line })
 # On no leaf of the kit’s own book.
 front-level-lost = level “{ $level }” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves
 front-picture-flat = the picture, which gives no leaf a cut
 front-picture-cuts = a picture with at least two levels that the leaves show
 front-picture-show = see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab
-front-levels-painted = every level but the background has at least one
-front-check-shapes = check that the shapes under these ids are filled and visible; strokes do not count, so convert strokes to paths
+front-levels-painted = every level but the background shows at least one shape
+front-check-shapes = check that these shapes are painted and visible
 front-list-shapes = list its shapes under picture.levels.{ $level }
 
 ## What a window is cut from
@@ -185,6 +186,8 @@ front-class-kit = a kit of the class: { $kits }
 # The kit itself has something wrong that is told of before.
 front-kit-broken = the kit "{ $kit }" cannot be built
 front-kit-correct-first = correct the kit first
+front-kit-draft = the kit "{ $kit }" is a draft, or holds no index.md yet
+front-kit-publish = take draft out of its front matter when it is ready, or name another kit
 front-two-books = seat { $seat } has a book here and in { $table }
 front-one-book = one book per seat
 front-remove-book = remove one of them

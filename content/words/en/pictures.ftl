@@ -10,9 +10,9 @@ picture-no-namespace = not an SVG picture: add xmlns="{ $namespace }" to <svg>
 picture-not-well-formed = not well-formed XML: { $fault }
 picture-entity = entity { $entity } is not read: write its text in place
 picture-external-sheet = <?xml-stylesheet?> is not supported: put the rules in a <style> element
-picture-id-twice = id { $id } is taken by <{ $name }> in line { $line }: give each element its own
+# A note: both elements are meant where the id is named.
+picture-id-twice = id { $id } is also that of <{ $name }> in line { $line }; where it is named, both count
 picture-no-size = <svg> has no size: add viewBox="0 0 width height"
-picture-root-transform = <svg> transform is not supported: move it to a <g> around the content
 picture-many-points = the picture needs more than { $most } points: simplify it
 picture-many-levels = more than { $most } levels of groups: flatten groups
 picture-many-elements = the picture has more than { $most } elements, those shown again among them: simplify it
@@ -33,19 +33,18 @@ picture-more-notes = and { $more ->
 ## Elements
 
 picture-undrawn = <{ $name }> cannot be drawn: { $name ->
-    [text] convert the text to paths
-    [image] trace the image to paths
-    [switch] keep only the branch to be shown
+    [text] no font for it is at hand; turn the text into paths in the program that drew it
+    [tspan] no font for it is at hand; turn the text into paths in the program that drew it
+    [textPath] turn the text into paths in the program that drew it
+    [flowRoot] turn the text into paths in the program that drew it
+    [image] remove it here, and make it a picture of its own
     [foreignObject] remove it
    *[unknown] remove it or correct its name
   }
-picture-inner-svg = <svg> inside the picture cannot be drawn: put its content in a <g> with a transform
 picture-animation = <{ $name }> is ignored; the picture is taken at rest
 picture-script = <script> is ignored; the picture is taken as written
 picture-other-namespace = <{ $name }> is ignored: it is outside the SVG namespace
-picture-condition = <{ $name }> { $attribute } is not supported: remove it
 picture-transform-origin = <{ $name }> transform-origin is not supported: write rotate(angle x y)
-picture-symbol-attribute = <symbol> { $attribute } is not supported: move the <use> instead
 picture-outside-symbol = <{ $name }> is not painted: it lies outside its symbol’s viewBox
 picture-no-area = <{ $name }> is not painted: it has no area
 
@@ -100,23 +99,16 @@ picture-path-end = the end
 ## Styles
 
 # $fault: the words of the style sheet reader, in English.
-picture-css = malformed CSS: { $fault }
+picture-css = malformed CSS is skipped: { $fault }
 picture-css-depth = malformed CSS: nested too deeply
-picture-css-declaration = malformed CSS: { $text } is no declaration
-picture-css-at-rule = @{ $name } is not supported: write the rules plainly in this <style>
-picture-css-selector = selector { $selector } is too complex: use an element name, .class, #id or *
-picture-style-media = <style> media { $media } is not supported: remove it
+picture-css-selector = selector { $selector } is too complex: use element names, .class, #id, [attribute], spaces and >
+picture-css-import = @import is not supported: write the rules in this <style>
 picture-no-value = { $property } "" has no value: write one or remove { $property }
-picture-css-variable = { $property } { $value } is not supported: write the value itself
+picture-css-variable = { $property } { $value } has no value: state the variable, or write the value itself
 picture-unknown-value = { $property } { $value } is unknown: use { $values }
 picture-css-geometry = <{ $name }> { $property } { $value } in CSS is not supported: write it as an attribute
-picture-unsupported = <{ $name }> { $property } { $value } is not supported: { $advice ->
-    [cut] cut the shape itself
-    [draw] remove it or draw its result
-   *[marker] draw the marker as a shape
-  }
-picture-fill-elsewhere = fill { $fill } is in another file: bring it into this one
-picture-fill-no-server = fill { $fill } points to no gradient or pattern: write a colour
-picture-fill-solid = fill { $fill } counts as solid
-picture-stroke-ignored = <{ $name }> stroke is ignored; only fills count
-picture-stroke-alone = <{ $name }> has a stroke without fill, which has no area: convert the stroke to a path
+picture-unsupported = <{ $name }> { $property } { $value } is not supported: cut the shape itself
+# $kind: the property fill or stroke.
+picture-fill-elsewhere = { $kind } { $fill } is in another file: bring it into this one
+picture-fill-no-server = { $kind } { $fill } points to no gradient or pattern: write a colour
+picture-fill-solid = { $kind } { $fill } counts as solid

@@ -17,6 +17,9 @@ export interface LibraryData {
   /** Those whose book fits. */
   readonly fitting: readonly string[];
   readonly guide: readonly string[];
+  /** Kits with a page for their authors, which are there only while the site is served; and the list of them. */
+  readonly authored: readonly string[];
+  readonly authors: readonly string[];
   /** The guide's contents, where there is a guide. */
   readonly contents: readonly string[];
   /** The page for missing addresses, where the site has an address. */
@@ -32,7 +35,14 @@ export function libraryData(): LibraryData {
     seats: seats.map(({ key }) => key),
     fitting: seats.filter(({ view }) => view).map(({ key }) => key),
     guide: guide.map(({ name }) => name),
+    authored: isServing() ? views.map(({ slug }) => slug) : [],
+    authors: isServing() ? ["author"] : [],
     contents: guide.length === 0 ? [] : ["guide"],
     missing: settings.url === undefined ? [] : [NOT_FOUND],
   };
+}
+
+/** Eleventy tells its run mode in this variable before it asks for data: build, watch or serve. */
+function isServing(): boolean {
+  return ["watch", "serve"].includes(process.env["ELEVENTY_RUN_MODE"] ?? "build");
 }

@@ -8,8 +8,8 @@ import { NOT_FOUND } from "./relative-url.ts";
 
 const STAND_INS: readonly string[] = [NOT_FOUND, "/offline.html"];
 
-/** A seat's pages are for those who sit there. */
-const OF_SEATS = /^\/classes\/[^/]+\/(seat-\d+|teacher)\//;
+/** A seat's pages are for those who sit there, an author's for the author. */
+const OF_FEW = /^\/(classes\/[^/]+\/(seat-\d+|teacher)|author)\//;
 
 /** `page` is the page's address below the site, `/kits/harbour-moon/`; title and summary are its own; `link` leads from it to others. */
 export function pageHead(
@@ -18,7 +18,7 @@ export function pageHead(
   { title, summary, link }: { title: string; summary: string | undefined; link: LinkTo },
 ): PageHead {
   const { settings } = library;
-  const indexed = !STAND_INS.includes(page) && !OF_SEATS.test(page);
+  const indexed = !STAND_INS.includes(page) && !OF_FEW.test(page);
   const canonical = settings.url === undefined || !indexed ? undefined : settings.url + page.slice(1);
   return {
     summary: summary ?? settings.summary,

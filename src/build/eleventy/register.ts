@@ -5,6 +5,7 @@ import type { Use } from "../fonts/faces.ts";
 import { fontStyles } from "../fonts/font-styles.ts";
 import { currentLibrary as opened } from "../library/current-library.ts";
 import { watchedFolders } from "../stages.ts";
+import { registerAuthors } from "./register-author.ts";
 import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
 import { linkFrom } from "./relative-url.ts";
@@ -32,6 +33,7 @@ export function registerSite(config: SiteConfig): void {
   addGuide(config);
   addStandIns(config);
   registerClasses(config, opened);
+  registerAuthors(config, opened, (from, target) => linkFrom(from, target, root()));
   config.addFilter("fontStyles", (use: Use) => fontStyles(use, opened().fonts));
   for (const path of watchedFolders()) config.addWatchTarget(path);
   config.on("eleventy.before", ({ runMode }: { runMode: string }) => {

@@ -32,7 +32,7 @@ export function registerServing(config: SiteConfig, base: string): void {
   const turn = async ({ runMode, directories }: Turn, side: "before pages" | "after pages"): Promise<void> => {
     if (runMode === "build") return;
     await hold(directories.output);
-    const run: Run = { base, output: directories.output, serving: true, stopAtMisfit: false };
+    const run: Run = { base, output: directories.output, serving: true, kits: [], stopAtMisfit: false };
     await runServing(run, side, tell);
   };
   config.on("eleventy.before", (one: Turn) => turn(one, "before pages"));

@@ -4,10 +4,10 @@ import type { Library } from "../library/library.ts";
 
 /** Writes what a page needs to fit each kit to another book as a script beside its page, which also loads from the disk. */
 export function writeKitData(output: string, { views, cautions }: Library): void {
-  for (const { slug, kit, notes } of views) {
+  for (const { slug, kit } of views) {
     const folder = join(output, "kits", slug);
     mkdirSync(folder, { recursive: true });
-    const data = JSON.stringify({ kit, cautions, notes });
+    const data = JSON.stringify({ kit, cautions });
     writeFileSync(
       join(folder, "kit-data.js"),
       `(self.leaflightKits??={})[${JSON.stringify(slug)}]=self.leaflightKit=${data};\n`,

@@ -1,9 +1,11 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { makeabilityOf } from "../../core/makeability/makeability.ts";
 import { classSchemaText } from "../../input/class/schema.ts";
 import { schemaText } from "../../input/kit/schema.ts";
 import { settingsSchemaText } from "../../input/settings/settings.ts";
 import { type CutFile, cutFiles } from "../../output/cut/cut-files.ts";
+import { makeabilityJson } from "../../output/data/makeability-json.ts";
 import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
@@ -16,6 +18,7 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
     const { slug, kit, pattern } = view;
     const folder = join(output, "kits", slug);
     writePatternFiles(folder, view);
+    writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
     const mood = pattern.pocket ? "lit" : "day";
     await writeSocialImage(frontPicture(pattern, { slug, title: kit.title, mood }), join(folder, "social.png"));
   }

@@ -6,11 +6,11 @@ import { checkPhotoKind, photoOfKit } from "../../input/files/named-files.ts";
 import type { Advice } from "../../input/files/problem.ts";
 import { readBytes } from "../../input/files/read-file.ts";
 import type { SiteFile } from "../../input/files/site-file.ts";
+import { faultWords } from "../../input/raster/decode.ts";
+import { MOST_PIXELS } from "../../input/raster/raster-bounds.ts";
 import * as say from "../../words/messages.ts";
 import type { SitePhoto } from "../library/site-photos.ts";
 
-/** A photo of more pixels takes gigabytes of memory to decode. */
-const MOST_PIXELS = 100_000_000;
 const MEGA = 1_000_000;
 
 /** What a photo cannot be published for. */
@@ -67,12 +67,8 @@ function openPhoto(base: string, page: string, name: string): Buffer {
 
 /** What the program that decodes photos says against one. */
 export function undecoded(name: string, error: unknown): PhotoError {
-  const fault = String((error as Error).message)
-    .trim()
-    .split("\n", 1)[0]!
-    .slice(0, 200);
   return new PhotoError({
-    given: say.frontPhotoUnreadable({ file: name, fault }),
+    given: say.frontPhotoUnreadable({ file: name, fault: faultWords(error) }),
     allowed: say.frontPhotoKinds({ kinds: PHOTO_ENDINGS.join(", ") }),
     remedy: say.frontSavePhotoAgain(),
   });

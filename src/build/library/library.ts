@@ -6,11 +6,12 @@ import type { Story } from "../../core/story/story.ts";
 import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
 import { readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
-import { foldersIn, slugOf } from "../../input/files/folders.ts";
+import { slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
 import type { Strays } from "../../input/files/strays.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
+import type { Draft } from "../../input/kit/drafts.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
@@ -24,7 +25,9 @@ import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
 import { addressesOf } from "./addresses.ts";
 import { deadLinks } from "./dead-links.ts";
-import { Gathering, type WhenBroken } from "./gathering.ts";
+import { Gathering } from "./gathering.ts";
+import { kitFolders } from "./kit-folders.ts";
+import type { Opening } from "./opening.ts";
 import { patternKit } from "./pattern-kit.ts";
 import { type SiteLetters, siteLetters } from "./site-letters.ts";
 import { type SitePhoto, sitePhotos } from "./site-photos.ts";
@@ -44,6 +47,8 @@ export interface Library extends SiteLetters {
   readonly photos: readonly SitePhoto[];
   /** Files that nothing names. */
   readonly strays: readonly Strays[];
+  /** Kits that are not published yet. */
+  readonly drafts: readonly Draft[];
   /** The words of the site's language. */
   readonly words: Words;
   /** About what is left out, as it cannot be built. */
@@ -56,14 +61,17 @@ export interface Library extends SiteLetters {
 
 /**
  * Reads `content` under the project folder `base`; from then on the site's language is spoken.
- * @throws KitError where something is broken and that is to stop; WordsError where the program's own words are
+ * @throws BuildError for a kit that is not there; KitError where something is broken and that is to stop; WordsError where the program's own words are
  */
-export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Library {
-  const gathering = new Gathering(whenBroken);
+export function openLibrary(base: string, opening: Opening = {}): Library {
+  const gathering = new Gathering(opening.whenBroken ?? "stop");
   const { settings, words } = openLanguage(base, gathering);
   const motifs = gathering.all(readMotifs(base));
-  const root = join(base, "content/kits");
-  const statedKits = gathering.all(readKits(root, base, motifs));
+  const { folders, drafts } = gathering.one(
+    () => kitFolders(base, opening),
+    () => ({ folders: [], drafts: [] }),
+  );
+  const statedKits = gathering.all(readKits(folders, base, motifs));
   const patterned = gathering
     .all(readEach(statedKits, patternKit))
     .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
@@ -77,17 +85,17 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
   gathering.stopWhereBroken();
   const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
   const kits = patterned.map(({ kit }) => kit);
-  const broken = foldersIn(root, base)
-    .map(slugOf)
-    .filter((slug) => !kits.some((kit) => kit.slug === slug));
-  const held = gathering.all(readClasses(join(base, "content/classes"), base, { kits, broken }));
+  const broken = folders.map(slugOf).filter((slug) => !kits.some((kit) => kit.slug === slug));
+  const offered = { kits, broken, drafts: drafts.map(({ slug }) => slug) };
+  const isPart = (opening.kits ?? []).length > 0;
+  const held = isPart ? [] : gathering.all(readClasses(join(base, "content/classes"), base, offered));
   const plans = held
     .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
   const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
   const made = statedKits.filter(({ kit }) => kits.includes(kit));
   const stories = siteStories(catalogue, made, held);
-  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide })) });
+  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide }), isPart) });
   gathering.stopWhereBroken();
   return {
     views,
@@ -98,6 +106,7 @@ export function openLibrary(base: string, whenBroken: WhenBroken = "stop"): Libr
     catalogue,
     photos: sitePhotos(made, stories),
     strays: [...siteStrays(base, catalogue.story), ...[...statedKits, ...held].flatMap(({ strays }) => strays)],
+    drafts,
     words,
     fonts,
     texts,

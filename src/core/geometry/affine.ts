@@ -39,3 +39,10 @@ export function determinant([a, b, c, d]: Affine): number {
 export function largestStretch(u: Point, v: Point): number {
   return (Math.hypot(u[0] + v[1], u[1] - v[0]) + Math.hypot(u[0] - v[1], u[1] + v[0])) / 2;
 }
+
+/** The map back; its numbers are no numbers where the map flattens. */
+export function inverse(map: Affine): Affine {
+  const [a, b, c, d, e, f] = map;
+  const by = determinant(map);
+  return [d / by, -b / by, -c / by, a / by, (c * f - d * e) / by, (b * e - a * f) / by];
+}

@@ -8,6 +8,12 @@ export interface Box {
   readonly bottom: number;
 }
 
+/** Width and height; both > 0. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** The smallest box round all points. */
 export function boxOf(rings: readonly (readonly Point[])[]): Box {
   const box = {

@@ -51,7 +51,8 @@ function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
   };
 }
 
-function turned(map: LevelMap): LevelMap {
+/** A picture turned on its side: its columns are the rows of the picture, from the left. A picture is turned once. */
+export function turned(map: LevelMap): LevelMap {
   const known = turnedMaps.get(map);
   if (known) return known;
   const made = {

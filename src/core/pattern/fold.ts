@@ -61,7 +61,7 @@ function foldLeaf(
 }
 
 /** The picture's x (picture units) under each level's tip of leaf j. Walking along the fan there is no parallax. */
-function pictureColumns(kit: Kit, face: Face, j: number): number[] {
+export function pictureColumns(kit: Kit, face: Face, j: number): number[] {
   const i = j - face.range.first;
   return kit.levels.map((level) => {
     const station =

@@ -27,7 +27,7 @@ export function heightOffer(kit: Kit, fits: Fits, ways: readonly (1 | -1)[] = [-
 }
 
 /** The kit's own head where the picture still lies on the leaf with it; otherwise in the middle, on a mark. */
-function atHeight(kit: Kit, height: number): Partial<Refit> {
+export function atHeight(kit: Kit, height: number): Partial<Refit> {
   const { head, markStep } = kit.fit;
   if (head !== undefined && head + height <= kit.book.leafHeight) return { height };
   const middle = Math.max(0, (kit.book.leafHeight - height) / 2);

@@ -2,7 +2,7 @@ import type { Kit } from "../kit/kit.ts";
 import { computePattern, type FitResult, tryFit } from "../pattern/compute.ts";
 
 /** So many leaves are laid out in search of offers for one book: many times what a book of this world needs, less than a second. */
-const MOST_LEAVES = 15_000;
+const MOST_LEAVES = 12_000;
 
 /** Laying a picture out without folding a leaf is about as much work as folding this share of the leaves. */
 const SHARE_OF_TRY = 1 / 40;

@@ -74,7 +74,7 @@ function readRow(row: BookRow, table: string): SeatMatter {
 }
 
 function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
-  const kit = seat.kit === undefined ? kits[0]! : kitNamed(seat.kit, { kits, broken: [] }, [...at, "kit"]);
+  const kit = seat.kit === undefined ? kits[0]! : kitNamed(seat.kit, { kits, broken: [], drafts: [] }, [...at, "kit"]);
   if (!seat.book)
     throw problem(at, {
       given: say.frontSeatNoBook({ seat: seat.seat }),

@@ -5,7 +5,7 @@ import { FileError, isInside } from "./file-error.ts";
 import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "./file-message.ts";
 import { pathBelow } from "./folders.ts";
 import { type FieldPath, type Problem, problem } from "./problem.ts";
-import { entriesIn, readBeginning, readText } from "./read-file.ts";
+import { entriesIn, readBeginning, readBytes, readText } from "./read-file.ts";
 import { nameList } from "./short.ts";
 import type { SiteFile } from "./site-file.ts";
 
@@ -16,7 +16,7 @@ export interface KitFolder {
 }
 
 /**
- * A picture that a field of a kit names: its file below the project, and its text.
+ * A picture of a kit that the field `at` names: its file below the project, and its text.
  * @throws ProblemError where none is in the kit's folder; KitError where that holds no text
  */
 export function pictureText(
@@ -31,6 +31,24 @@ export function pictureText(
   return { file: source.file, text };
 }
 
+/**
+ * The bytes of a picture of a kit that is a photograph or a scan, which the field `at` names; what they are is looked at where they are decoded.
+ * @throws ProblemError where none can be read in the kit's folder
+ */
+export function pictureBytes(
+  kit: KitFolder,
+  name: string,
+  at: FieldPath,
+): { readonly file: string; readonly bytes: Buffer } {
+  const source = { ...fileOfKit(kit, name, { at, kind: "picture" }), kind: "raster" as const };
+  return { file: source.file, bytes: atField(kit, { at, name, endings: PHOTO_ENDINGS }, () => readBytes(source)) };
+}
+
+/** Whether a file's name ends as those of photographs and scans do. */
+export function isRasterName(name: string): boolean {
+  return PHOTO_ENDINGS.includes(extname(name).toLowerCase());
+}
+
 /** A photo that a front matter or a text names, and where. */
 export interface NamedPhoto {
   readonly file: string;
@@ -42,7 +60,7 @@ export function checkPhotos(kit: KitFolder, photos: readonly NamedPhoto[]): void
   for (const { file, at } of photos) {
     const source = photoOfKit(kit, file, at);
     atField(kit, { at, name: file, endings: PHOTO_ENDINGS }, () => checkPhotoKind(source, readBeginning(source)));
-    if (PHOTO_ENDINGS.includes(extname(file).toLowerCase())) continue;
+    if (isRasterName(file)) continue;
     const given = say.frontNoPhoto({ file });
     throw problem(at, { given, allowed: PHOTO_ENDINGS.join(", "), remedy: say.frontSavePhoto() });
   }
@@ -60,10 +78,19 @@ export function checkPhotoKind(source: SiteFile, bytes: Buffer): void {
   if (!PHOTO_KINDS.includes(is)) throw new FileError(source, { kind: "other-content", is });
 }
 
+/** How names of font files end. */
+export const FONT_ENDINGS: readonly string[] = [".ttf", ".otf", ".woff", ".woff2"];
+
+/** The bytes of a font of a kit that the field `at` names. @throws ProblemError where it cannot be read */
+export function fontOfKit(kit: KitFolder, name: string, at: FieldPath): Buffer {
+  const source = fileOfKit(kit, name, { at, kind: "font" });
+  return atField(kit, { at, name, endings: FONT_ENDINGS }, () => readBytes(source));
+}
+
 function fileOfKit(
   { base, folder }: KitFolder,
   name: string,
-  { at, kind }: { readonly at: Problem["at"]; readonly kind: "picture" | "photo" },
+  { at, kind }: { readonly at: Problem["at"]; readonly kind: "picture" | "photo" | "font" },
 ): SiteFile {
   const path = resolve(folder, name);
   const home = pathBelow(base, folder);

@@ -10,7 +10,7 @@ export interface Advice {
 
 /** Something stated that cannot be made: at a field of the front matter, or at a line of another file of the folder. */
 export interface Problem extends Advice {
-  readonly at: FieldPath | { readonly file: string; readonly line: number; readonly field: string };
+  readonly at: FieldPath | { readonly file: string; readonly line: number | undefined; readonly field: string };
 }
 
 /** Problems without the places of the front matter; `atPlace` makes messages of them. */

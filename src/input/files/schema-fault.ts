@@ -5,6 +5,7 @@ import * as say from "../../words/messages.ts";
 export type SchemaFault =
   | LengthFault
   | { readonly kind: "range"; readonly length: number; readonly least: number; readonly most: number }
+  | { readonly kind: "share"; readonly percent: number; readonly least: number; readonly most: number }
   | { readonly kind: "more-than-folder" }
   | { readonly kind: "whole-session" };
 
@@ -15,6 +16,10 @@ export function givenWords(value: string, fault: SchemaFault | undefined): strin
     case "range": {
       const { length, least, most } = fault;
       return say.checkGivenOutside({ value, length: String(length), least: String(least), most: String(most) });
+    }
+    case "share": {
+      const { percent, least, most } = fault;
+      return say.checkGivenShare({ value, percent: String(percent), least: String(least), most: String(most) });
     }
     case "other-unit":
       return say.checkGivenUnit({ value, unit: fault.unit });

@@ -1,7 +1,7 @@
-import leven from "leven";
 import type { z } from "zod";
 import * as say from "../../words/messages.ts";
 import type { KitMessage } from "./message.ts";
+import { nearestName } from "./nearest-name.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
 import { shortValue } from "./short.ts";
 import type { YamlFile } from "./yaml.ts";
@@ -14,6 +14,7 @@ export type JsonSchema = {
   propertyNames?: { enum?: string[] };
   prefixItems?: JsonSchema[];
   additionalProperties?: JsonSchema | boolean;
+  anyOf?: JsonSchema[];
   description?: string;
 };
 
@@ -37,7 +38,7 @@ export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitM
       issue.code === "unrecognized_keys"
         ? issue.keys
             .slice(0, MOST_TOLD)
-            .map((key) => fieldName([...issue.path, nearestKey(schema, issue.path, key) ?? key]))
+            .map((key) => fieldName([...issue.path, nearestName(key, knownKeys(schema, issue.path)) ?? key]))
         : [],
     ),
   );
@@ -87,7 +88,7 @@ function addRemedy(path: readonly PropertyKey[], whole: string): string {
 }
 
 function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
-  const nearest = nearestKey(schema, path, key);
+  const nearest = nearestName(key, knownKeys(schema, path));
   return {
     file,
     ...yaml.placeOf(path, key),
@@ -96,12 +97,6 @@ function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly Prope
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),
   };
-}
-
-/** The known key that was probably meant, by edit distance; undefined where none is near. */
-function nearestKey(schema: JsonSchema, path: readonly PropertyKey[], key: string): string | undefined {
-  const nearest = knownKeys(schema, path).toSorted((a, b) => leven(a, key) - leven(b, key))[0];
-  return nearest !== undefined && leven(nearest, key) <= Math.max(2, key.length / 3) ? nearest : undefined;
 }
 
 function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {
@@ -116,13 +111,22 @@ function faultOf(issue: Issue): SchemaFault | undefined {
 }
 
 function schemaAt(schema: JsonSchema, path: readonly PropertyKey[]): JsonSchema | undefined {
-  let at: JsonSchema | undefined = schema;
-  for (const step of path) {
-    const extra: JsonSchema | undefined =
-      typeof at?.additionalProperties === "object" ? at.additionalProperties : undefined;
-    at = typeof step === "number" ? (at?.prefixItems?.[step] ?? at?.items) : (at?.properties?.[String(step)] ?? extra);
+  return path.reduce<JsonSchema | undefined>((at, step) => at && stepIn(at, step), schema);
+}
+
+/** What a schema, or the first of its forms that knows the step, says of what stands there. */
+function stepIn(schema: JsonSchema, step: PropertyKey): JsonSchema | undefined {
+  const extra = typeof schema.additionalProperties === "object" ? schema.additionalProperties : undefined;
+  const own =
+    typeof step === "number"
+      ? (schema.prefixItems?.[step] ?? schema.items)
+      : (schema.properties?.[String(step)] ?? extra);
+  if (own) return own;
+  for (const form of schema.anyOf ?? []) {
+    const found = stepIn(form, step);
+    if (found) return found;
   }
-  return at;
+  return undefined;
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

@@ -10,6 +10,8 @@ export const FILE_LIMITS = {
   words: 1,
   table: 2,
   picture: 16,
+  /** A picture that is a photograph or a scan. */
+  raster: 64,
   motif: 4,
   photo: 64,
   font: 32,

@@ -27,12 +27,13 @@ export function uncoveredMessages(
     const missing = uncoveredIn(text.text, covers);
     if (missing.length === 0) return [];
     const { file, line, column, field } = text;
-    const message = { file, line, column, field, given: givenOf(missing), allowed: say.fontCovered() };
+    const message = { file, line, column, field, given: lettersNamed(missing), allowed: say.fontCovered() };
     return [{ text, message: { ...message, remedy: say.fontDoName({ count: missing.length }) } }];
   });
 }
 
-function givenOf(missing: readonly string[]): string {
+/** Letters that no font has, the first of them by name: "月" (U+6708). */
+export function lettersNamed(missing: readonly string[]): string {
   const named = missing.slice(0, NAMED).map((letter) => say.fontLetter({ letter, code: codeOf(letter) }));
   const letters = missing.length > NAMED ? named.join(", ") : listText(named);
   return say.fontUncovered({ letters, more: missing.length - named.length });

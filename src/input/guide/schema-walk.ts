@@ -13,21 +13,49 @@ interface Field {
   readonly usual: Usual;
 }
 
+/** Where the keys of an object stand: an object that several keys hold stands in the group of the first of them. */
+type Groups = Map<z.core.$ZodObject, string>;
+
 /** The keys of a file whose values are checked by a schema, in groups. */
 export function walkSchema(schema: z.core.$ZodType, path = ""): Reference {
-  const { inner, about } = fieldOf(schema);
-  const held = objectIn(inner);
-  if (!held) return [];
-  const keys = Object.entries(held._zod.def.shape).map(([key, one]) => ({ key, one, at: below(path, key) }));
-  const group: ReferenceGroup = { path, about, keys: keys.map(({ one, at }) => referenceKey(one, at)) };
-  return [group, ...keys.flatMap(({ one, at }) => walkSchema(one, isList(fieldOf(one).inner) ? `${at}[]` : at))];
+  const groups: Groups = new Map();
+  const held = heldIn(schema, path, groups);
+  return held.map(({ path: at, about, shape }): ReferenceGroup => {
+    const keys = Object.entries(shape).map(([key, one]) => referenceKey(one, below(at, key), groups));
+    return { path: at, about, keys };
+  });
 }
 
 /** What a table says of one key. */
-export function referenceKey(schema: z.core.$ZodType, path: string): ReferenceKey {
+export function referenceKey(schema: z.core.$ZodType, path: string, groups: Groups = new Map()): ReferenceKey {
   const { inner, about, usual } = fieldOf(schema);
-  const group = objectIn(inner) && (isList(inner) ? `${path}[]` : path);
+  const held = objectIn(inner);
+  const group = held && (groups.get(held) ?? groupPath(inner, path));
   return { path, about, allowed: allowedBy(inner), usual, group };
+}
+
+/** An object that keys hold, with the path of its group. */
+interface Held {
+  readonly path: string;
+  readonly about: string;
+  readonly shape: z.core.$ZodShape;
+}
+
+/** The objects in a schema, each once. */
+function heldIn(schema: z.core.$ZodType, path: string, groups: Groups): Held[] {
+  const { inner, about } = fieldOf(schema);
+  const held = objectIn(inner);
+  if (!held || groups.has(held)) return [];
+  groups.set(held, path);
+  const { shape } = held._zod.def;
+  const inside = Object.entries(shape).flatMap(([key, one]) => {
+    return heldIn(one, groupPath(fieldOf(one).inner, below(path, key)), groups);
+  });
+  return [{ path, about, shape }, ...inside];
+}
+
+function groupPath(inner: Schema, path: string): string {
+  return isList(inner) ? `${path}[]` : path;
 }
 
 /** What stands around a type: whether it may be left out, and what it is for. */

@@ -6,24 +6,22 @@ import type { Motif, MotifWish } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
-import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
+import { openFolder, pathBelow } from "../files/folders.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
-import { checkPhotos, type KitFolder, pictureText } from "../files/named-files.ts";
-import { type Readings, readListed } from "../files/readings.ts";
+import { checkPhotos } from "../files/named-files.ts";
+import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import { filesOfPicture, kitPicture } from "../layers/kit-picture.ts";
+import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
-import { assignLevels } from "./assign-levels.ts";
-import { checkOutline } from "./crowded.ts";
-import { readPicture } from "./read-picture.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveMotifs } from "./resolve-motifs.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
-import { unseenLevels } from "./unseen-levels.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit as its folder states it, not yet computed. */
@@ -38,12 +36,9 @@ export interface StatedKit {
   readonly strays: readonly Strays[];
 }
 
-/** Reads every folder under `root` (…/kits); a kit that cannot be read stops none of the others. */
-export function readKits(root: string, base: string, shelf: readonly Motif[]): Readings<StatedKit> {
-  return readListed(
-    () => foldersIn(root, base),
-    (folder) => readKit(folder, base, shelf),
-  );
+/** Reads the folders of kits; one that cannot be read stops none of the others. */
+export function readKits(folders: readonly string[], base: string, shelf: readonly Motif[]): Readings<StatedKit> {
+  return readEach(folders, (folder) => readKit(folder, base, shelf));
 }
 
 /** Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from. @throws KitError with one message for each thing wrong. */
@@ -66,32 +61,22 @@ export function readKit(folder: string, base: string, shelf: readonly Motif[]): 
       data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
     );
     const levels = resolveLevels(data);
-    const { map, notes } = pictureOf({ base, folder }, data, levels);
+    const { map, notes } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
     const wished = data.insert?.motifs ?? [];
     const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
     const kit = toKit(slug, data, levels, map, motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
-    const files = wished.flatMap((motif) => motif.file ?? []);
-    const named = ["index.md", data.picture.file, ...files, ...kit.photos.map((photo) => photo.file)];
+    const drawn = [...filesOfPicture(data.picture), ...wished.flatMap((motif) => motif.file ?? [])];
+    const named = ["index.md", ...drawn, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
     return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
 }
 
-function pictureOf(
-  folder: KitFolder,
-  { picture }: FrontMatter,
-  levels: readonly Level[],
-): { map: LevelMap; notes: string[] } {
-  const { file, text } = pictureText(folder, picture.file, ["picture", "file"]);
-  const painted = readPicture(file, text, say.checkFieldPicture());
-  const map = assignLevels(painted, picture.levels, levels, file);
-  const found = [...painted.notes, ...unseenLevels(painted, map, levels)];
-  return {
-    map,
-    notes: found.map(({ line, message }) => say.frontPictureNote({ place: `${file}:${line}`, note: message })),
-  };
+/** About how tall the picture is on the book, mm, before it is fitted. */
+function tallOf({ fit, book }: FrontMatter): number {
+  return fit.height === "solve" ? book.leafHeight : fit.height;
 }
 
 function toKit(

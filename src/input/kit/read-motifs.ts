@@ -9,9 +9,9 @@ import { KitError } from "../files/message.ts";
 import type { Advice } from "../files/problem.ts";
 import { entriesIn, readText } from "../files/read-file.ts";
 import { type Readings, readListed } from "../files/readings.ts";
+import { uncuttable } from "../picture/crowded.ts";
+import { readPicture } from "../picture/read-picture.ts";
 import type { PaintedShape } from "../svg/svg-picture.ts";
-import { uncuttable } from "./crowded.ts";
-import { readPicture } from "./read-picture.ts";
 
 /** Shapes of a motif that are left out one after the other to find the one that stands apart. */
 const MOST_TRIED = 50;

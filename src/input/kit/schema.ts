@@ -1,9 +1,10 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
-import { choice, count, described, leftOut, length, list, number, reference, words } from "../files/schema-fields.ts";
+import { choice, count, described, leftOut, length, list, number, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
+import { pictureSchema } from "../layers/schema.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
@@ -11,27 +12,6 @@ import { priceList, rateSchema, supplySchema } from "./schema-supplies.ts";
 import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 
 /** The front matter of a kit, as authors write it. */
-
-const picture = z
-  .strictObject({
-    file: reference(say.fieldPictureFile),
-    levels: z
-      .record(
-        z.string(),
-        z
-          .array(
-            z
-              .string()
-              .regex(/^#\S+$/)
-              .max(TEXT.path)
-              .meta(described(say.fieldPictureId)),
-          )
-          .min(1)
-          .meta(described(say.fieldPictureIds)),
-      )
-      .meta(described(say.fieldPictureLevels)),
-  })
-  .meta(described(say.fieldPicture));
 
 const level = z
   .strictObject({
@@ -57,12 +37,13 @@ export const frontMatter = z
   .strictObject({
     title: words(say.fieldKitTitle, TEXT.title),
     summary: words(say.fieldKitSummary, TEXT.summary),
+    draft: z.boolean().default(false).meta(described(say.fieldKitDraft)),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     versions: list(say.fieldVersions, versionSchema, 0, 200).default([]),
     licence: licenceSchema.optional(),
     links: list(say.fieldLinks, linkSchema, 0, 12).default([]),
     credit: creditSchema.optional(),
-    picture,
+    picture: pictureSchema,
     photos: list(say.fieldPhotos, photoSchema, 0, 12).default([]),
     levels: list(say.fieldLevels, level, BOUNDS.levels.least, BOUNDS.levels.most),
     gauge: leftOut(gauge, say.fieldGaugeUsual),

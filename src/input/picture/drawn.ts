@@ -1,5 +1,10 @@
 import type { LevelShape } from "../../core/picture/level-map.ts";
-import type { PictureNote } from "../svg/svg-picture.ts";
+
+/** What an author may want to know of a source; where it is in a text, with its line from 1. */
+export interface DrawnNote {
+  readonly line: number | undefined;
+  readonly message: string;
+}
 
 /** What a source of a picture draws: areas at levels, in units of its own. */
 export interface Drawn {
@@ -9,5 +14,5 @@ export interface Drawn {
   /** In painter order: later shapes cover earlier ones. */
   readonly shapes: readonly LevelShape[];
   /** What does not count, or was taken otherwise than drawn. */
-  readonly notes: readonly PictureNote[];
+  readonly notes: readonly DrawnNote[];
 }

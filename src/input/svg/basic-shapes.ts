@@ -17,15 +17,15 @@ const SHAPES: Readonly<Record<string, ShapeReader>> = {
   circle: readCircle,
   ellipse: readEllipse,
   polygon: readPolygon,
-  polyline: readPolygon,
-  line: () => [],
+  polyline: (element) => readPolygon(element).slice(0, -1),
+  line: readLine,
 };
 
 /** Names of the elements that draw a shape. */
 export const SHAPE_NAMES: readonly string[] = Object.keys(SHAPES);
 
 /**
- * The path that a shape element stands for, in its own user units; `line` has none, for it encloses nothing.
+ * The path that a shape element stands for, in its own user units.
  *
  * @throws PictureError for a malformed attribute or a negative size
  */
@@ -92,6 +92,17 @@ function ellipseRound([cx, cy]: Point, [rx, ry]: Point): PathSegment[] {
     [cx + rx, cy],
   ];
   return [{ kind: "move", to: [cx + rx, cy] }, ...ends.map((to) => quarter([rx, ry], to)), { kind: "close" }];
+}
+
+function readLine(element: Element, viewport: Viewport): PathSegment[] {
+  const end = (x: string, y: string): Point => [
+    readLength(element, x, viewport.width) ?? 0,
+    readLength(element, y, viewport.height) ?? 0,
+  ];
+  return [
+    { kind: "move", to: end("x1", "y1") },
+    { kind: "line", to: end("x2", "y2") },
+  ];
 }
 
 function readPolygon(element: Element): PathSegment[] {

@@ -1,8 +1,10 @@
 import type { Element } from "@xmldom/xmldom";
 import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
+import type { CssVariables } from "./css-variables.ts";
 import { MOST_DECLARATIONS } from "./picture-bounds.ts";
-import { PictureError, quoted } from "./picture-error.ts";
+import { PictureError, PictureLimit, quoted } from "./picture-error.ts";
+import type { PictureReport } from "./picture-report.ts";
 import { RuleIndex } from "./rule-index.ts";
 import { INITIAL_STYLE, isStyleProperty, PROPERTY_NAMES, propertyRule, type Style } from "./style-property.ts";
 import { type Declaration, parseDeclarations, type StyleRule } from "./style-sheet.ts";
@@ -22,23 +24,25 @@ const MARKERS = ["marker-start", "marker-mid", "marker-end"];
 export class Cascade {
   readonly #rules: RuleIndex;
   readonly #known = new Map<Element, DeclaredStyle>();
+  readonly #report: PictureReport;
   #declarations = 0;
 
-  constructor(sheet: readonly StyleRule[]) {
+  constructor(sheet: readonly StyleRule[], report: PictureReport) {
     this.#rules = new RuleIndex(sheet);
+    this.#report = report;
   }
 
-  /** @throws PictureError for malformed CSS, and where styles are beyond all use */
+  /** @throws PictureLimit where styles are beyond all use */
   declaredBy(element: Element): DeclaredStyle {
     const found = this.#known.get(element);
     if (found) return found;
     const candidates = [
       ...fromAttributes(element),
       ...fromRules(this.#rules.rulesFor(element)),
-      ...fromStyleAttribute(element),
+      ...fromStyleAttribute(element, this.#report),
     ];
     this.#declarations += candidates.length;
-    if (this.#declarations > MOST_DECLARATIONS) throw new PictureError(lineOf(element), say.pictureManyStyles());
+    if (this.#declarations > MOST_DECLARATIONS) throw new PictureLimit(lineOf(element), say.pictureManyStyles());
     const declared = winnersOf(candidates);
     this.#known.set(element, declared);
     return declared;
@@ -62,10 +66,11 @@ function winnersOf(candidates: readonly Candidate[]): DeclaredStyle {
  */
 export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
   if (declared.size === 0) return inheritedStyle(parent);
+  const variables = parent.variables.within(declared);
   const entries = PROPERTY_NAMES.map((name) => {
     const rule = propertyRule(name);
     const declaration = declared.get(name);
-    const value = declaration === undefined ? "unset" : readValue(declaration);
+    const value = declaration === undefined ? "unset" : readValue(declaration, variables);
     if (value === "initial") return [name, rule.initial];
     if (value === "inherit") return [name, parent[name]];
     if (value === "unset" || value === "revert" || value === "revert-layer") {
@@ -79,7 +84,7 @@ export function computedStyle(declared: DeclaredStyle, parent: Style): Style {
     }
     return [name, value];
   });
-  return { ...INITIAL_STYLE, ...Object.fromEntries(entries) };
+  return { ...INITIAL_STYLE, ...Object.fromEntries(entries), variables };
 }
 
 const inherited = new WeakMap<Style, Style>();
@@ -92,17 +97,18 @@ function inheritedStyle(parent: Style): Style {
     name,
     propertyRule(name).inherited ? parent[name] : propertyRule(name).initial,
   ]);
-  const style: Style = { ...INITIAL_STYLE, ...Object.fromEntries(entries) };
+  const style: Style = { ...INITIAL_STYLE, ...Object.fromEntries(entries), variables: parent.variables };
   inherited.set(parent, style);
   return style;
 }
 
-function readValue({ property, value, line }: Declaration): string {
+function readValue({ property, value, line }: Declaration, variables: CssVariables): string {
   if (value === "") throw new PictureError(line, say.pictureNoValue({ property }));
-  if (/\bvar\(/i.test(value)) {
+  const replaced = variables.replaceIn(value);
+  if (replaced === undefined) {
     throw new PictureError(line, say.pictureCssVariable({ property, value: quoted(value) }));
   }
-  return /url\(/i.test(value) ? value : value.toLowerCase();
+  return /url\(/i.test(replaced) || property === "font-family" ? replaced : replaced.toLowerCase();
 }
 
 function fromAttributes(element: Element): Candidate[] {
@@ -124,10 +130,10 @@ function fromRules(rules: readonly StyleRule[]): Candidate[] {
   );
 }
 
-function fromStyleAttribute(element: Element): Candidate[] {
+function fromStyleAttribute(element: Element, report: PictureReport): Candidate[] {
   const attribute = element.getAttributeNode("style");
   if (attribute === null) return [];
-  return parseDeclarations(attribute.value, lineOf(attribute)).map(
+  return parseDeclarations(attribute.value, lineOf(attribute), report).map(
     (d): Candidate => ({ ...d, origin: 2, specificity: 0 }),
   );
 }

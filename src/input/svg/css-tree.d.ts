@@ -11,6 +11,8 @@ declare module "css-tree" {
     readonly property?: string;
     readonly important?: boolean | string;
     readonly value?: CssNode | string;
+    readonly matcher?: string | null;
+    readonly flags?: string | null;
     readonly prelude?: CssNode | null;
     readonly block?: CssNode | null;
     readonly children?: CssNode[] | null;

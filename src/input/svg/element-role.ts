@@ -5,9 +5,12 @@ import { SVG_NAMESPACE } from "./svg-document.ts";
 
 /** What the reader does with an element; `refused` and `noted` say why. */
 export type ElementRole =
-  | { readonly kind: "group" | "shape" | "use" | "idle" }
+  | { readonly kind: "group" | "shape" | "use" | "svg" | "switch" | "text" | "idle" }
   | { readonly kind: "noted"; readonly message: () => string }
   | { readonly kind: "refused"; readonly message: () => string };
+
+/** How an element is rendered. */
+export type RenderedKind = "group" | "shape" | "use" | "svg" | "switch" | "text";
 
 /** Letters of a name that a message shows. */
 const MOST_LETTERS = 60;
@@ -29,6 +32,9 @@ const ROLES: ReadonlyMap<string, ElementRole> = new Map<string, ElementRole>([
   ["g", { kind: "group" }],
   ["a", { kind: "group" }],
   ["use", { kind: "use" }],
+  ["svg", { kind: "svg" }],
+  ["switch", { kind: "switch" }],
+  ["text", { kind: "text" }],
   ["script", { kind: "noted", message: () => say.pictureScript() }],
 ]);
 
@@ -42,6 +48,28 @@ export function roleOf(element: Element): ElementRole {
   return { kind: "noted", message: () => say.pictureOtherNamespace({ name }) };
 }
 
+/**
+ * Whether an element is shown at all by what it asks of its reader. Source: SVG 2, "Conditional processing": extensions are
+ * unknown here, and of languages English is understood, so that a picture is the same wherever it is read.
+ */
+export function meetsConditions(element: Element): boolean {
+  if (element.hasAttribute("requiredExtensions")) return false;
+  const languages = element.getAttribute("systemLanguage");
+  if (languages === null) return true;
+  return languages.split(",").some((language) => /^\s*en(?:-|\s*$)/i.test(language));
+}
+
+/** Of the children of a `switch`, the first that a picture can use. */
+export function branchOf(children: readonly Element[]): Element | undefined {
+  return children.find(
+    (child) =>
+      child.namespaceURI === SVG_NAMESPACE &&
+      child.localName !== "foreignObject" &&
+      roleOf(child).kind !== "idle" &&
+      meetsConditions(child),
+  );
+}
+
 function refusal(name: string): () => string {
-  return () => (name === "svg" ? say.pictureInnerSvg() : say.pictureUndrawn({ name: name.slice(0, MOST_LETTERS) }));
+  return () => say.pictureUndrawn({ name: name.slice(0, MOST_LETTERS) });
 }

@@ -1,15 +1,15 @@
 import type { Ring } from "../../core/geometry/point.ts";
 import * as say from "../../words/messages.ts";
 import { MOST_LENGTH } from "./picture-bounds.ts";
-import { PictureError } from "./picture-error.ts";
+import { PictureLimit } from "./picture-error.ts";
 import type { SvgPicture } from "./svg-picture.ts";
 
-/** Refuses a picture whose leaves would each meet thousands of outlines. @throws PictureError at the shape that is too much */
+/** Refuses a picture whose leaves would each meet thousands of outlines. @throws PictureLimit at the shape that is too much */
 export function checkLength({ width, height, shapes }: Pick<SvgPicture, "width" | "height" | "shapes">): void {
   let length = 0;
   for (const { line, rings } of shapes) {
     for (const ring of rings) length += reach(ring, 0, width) + reach(ring, 1, height);
-    if (length > MOST_LENGTH) throw new PictureError(line, say.pictureLongOutlines({ most: MOST_LENGTH }));
+    if (length > MOST_LENGTH) throw new PictureLimit(line, say.pictureLongOutlines({ most: MOST_LENGTH }));
   }
 }
 

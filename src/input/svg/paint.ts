@@ -1,5 +1,6 @@
 import type { Element } from "@xmldom/xmldom";
 import * as say from "../../words/messages.ts";
+import { hexOf } from "./colour.ts";
 import { PictureError, quoted, ValueError } from "./picture-error.ts";
 import type { Style } from "./style-property.ts";
 import { childElements } from "./svg-document.ts";
@@ -13,10 +14,14 @@ export interface ContextPaint {
 /** No paint, as outside any `use`. */
 export const NO_CONTEXT: ContextPaint = { fill: "none", stroke: "none" };
 
-/** Whether the fill and the stroke of a shape show, and what to tell about them. */
-export interface ShapePaint {
-  readonly filled: boolean;
-  readonly notes: readonly string[];
+/** A paint that shows; any but a fully transparent one covers its whole area. */
+export interface Paint {
+  /** As `#rrggbb`; undefined for gradients, patterns and what is no colour. */
+  readonly colour: string | undefined;
+  /** With the opacity of its kind, above 0 to 1. */
+  readonly alpha: number;
+  /** What counts otherwise than it is drawn. */
+  readonly note: string | undefined;
 }
 
 const PAINT_SERVERS = ["linearGradient", "radialGradient", "pattern", "meshgradient", "hatch", "solidcolor"];
@@ -34,26 +39,29 @@ export function contextOf(style: Style, outer: ContextPaint): ContextPaint {
 }
 
 /**
- * How a shape is painted. Any paint but a fully transparent one fills its whole area.
+ * The fill or the stroke of a shape of this style; undefined where it shows nothing.
  *
  * @throws PictureError for a paint server that is missing or in another file
  */
-export function shapePaint(
-  shape: { readonly name: string; readonly line: number },
+export function paintOf(
+  kind: "fill" | "stroke",
+  line: number,
   style: Style,
   context: ContextPaint,
   byId: ReadonlyMap<string, Element>,
-): ShapePaint {
-  if (style.visibility !== "visible") return { filled: false, notes: [] };
-  const notes: string[] = [];
-  const fill = servedPaint(resolvePaint(style.fill, style, context), shape.line, byId);
-  const alpha = paintAlpha(fill);
-  const filled = shape.name !== "line" && alpha > 0 && parseOpacity(style["fill-opacity"]) > 0;
-  if (filled && (alpha < 1 || isPerforated(fill, byId))) notes.push(say.pictureFillSolid({ fill: quoted(fill) }));
-  if (isStroked(style, context)) {
-    notes.push(filled ? say.pictureStrokeIgnored({ name: shape.name }) : say.pictureStrokeAlone({ name: shape.name }));
-  }
-  return { filled, notes };
+): Paint | undefined {
+  if (style.visibility !== "visible") return undefined;
+  const paint = servedPaint(kind, resolvePaint(style[kind], style, context), line, byId);
+  const alpha = paintAlpha(paint);
+  const opacity = parseOpacity(style[`${kind}-opacity`]);
+  if (alpha === 0 || opacity === 0) return undefined;
+  const server = serverOf(paint, byId);
+  const solid = alpha < 1 || (server !== undefined && leavesGaps(server));
+  return {
+    colour: server === undefined ? hexOf(paint) : undefined,
+    alpha: alpha * opacity,
+    note: solid ? say.pictureFillSolid({ kind, fill: quoted(paint) }) : undefined,
+  };
 }
 
 /** An opacity as a number 0…1. @throws ValueError unless it is a number or a percentage */
@@ -63,26 +71,22 @@ export function parseOpacity(text: string): number {
   return Math.min(1, Math.max(0, Number(digits) / (percent === "%" ? 100 : 1)));
 }
 
-function isStroked(style: Style, context: ContextPaint): boolean {
-  const width = Number.parseFloat(style["stroke-width"]);
-  return (
-    paintAlpha(resolvePaint(style.stroke, style, context)) > 0 &&
-    parseOpacity(style["stroke-opacity"]) > 0 &&
-    width !== 0
-  );
-}
-
 /** Replaces `url(#id)` by its fallback where the target is no paint server. */
-function servedPaint(paint: string, line: number, byId: ReadonlyMap<string, Element>): string {
+function servedPaint(kind: "fill" | "stroke", paint: string, line: number, byId: ReadonlyMap<string, Element>): string {
   const reference = readReference(paint);
   if (reference === undefined) return paint;
   const { target, fallback } = reference;
   if (!target.startsWith("#")) {
-    throw new PictureError(line, say.pictureFillElsewhere({ fill: quoted(paint) }));
+    throw new PictureError(line, say.pictureFillElsewhere({ kind, fill: quoted(paint) }));
   }
-  if (PAINT_SERVERS.includes(byId.get(target.slice(1))?.localName ?? "")) return paint;
+  if (serverOf(paint, byId) !== undefined) return paint;
   if (fallback !== "") return fallback;
-  throw new PictureError(line, say.pictureFillNoServer({ fill: quoted(paint) }));
+  throw new PictureError(line, say.pictureFillNoServer({ kind, fill: quoted(paint) }));
+}
+
+function serverOf(paint: string, byId: ReadonlyMap<string, Element>): Element | undefined {
+  const server = byId.get(readReference(paint)?.target.slice(1) ?? "");
+  return server !== undefined && PAINT_SERVERS.includes(server.localName ?? "") ? server : undefined;
 }
 
 /** What a paint's `url(…)` points to and the paint after it, or undefined for other paints. */
@@ -95,20 +99,18 @@ function readReference(paint: string): { target: string; fallback: string } | un
 const perforated = new WeakMap<Element, boolean>();
 
 /** Whether a paint may leave gaps: a pattern, or a gradient with a stop that is not opaque. */
-function isPerforated(paint: string, byId: ReadonlyMap<string, Element>): boolean {
-  const server = byId.get(readReference(paint)?.target.slice(1) ?? "");
-  if (server === undefined) return false;
-  const known = perforated.get(server) ?? leavesGaps(server);
-  perforated.set(server, known);
-  return known;
-}
-
 function leavesGaps(server: Element): boolean {
-  if (server.localName === "pattern" || server.localName === "hatch") return true;
-  return childElements(server).some(
-    (stop) =>
-      /stop-opacity|rgba|transparent/.test(stop.getAttribute("style") ?? "") || stop.hasAttribute("stop-opacity"),
-  );
+  const known = perforated.get(server);
+  if (known !== undefined) return known;
+  const gaps =
+    server.localName === "pattern" ||
+    server.localName === "hatch" ||
+    childElements(server).some(
+      (stop) =>
+        /stop-opacity|rgba|transparent/.test(stop.getAttribute("style") ?? "") || stop.hasAttribute("stop-opacity"),
+    );
+  perforated.set(server, gaps);
+  return gaps;
 }
 
 /** The alpha that a paint states, 0…1; 1 where it states none. */

@@ -21,3 +21,13 @@ export const MOST_DECLARATIONS = 1_000_000;
 export const MOST_TRIES = 2_000_000;
 /** Notes that are told. */
 export const MOST_NOTES = 20;
+/** Faults that are told at once. */
+export const MOST_FAULTS = 50;
+/** Pairs of edges that stand beside each other in everything that is cut by clip paths and masks. */
+export const MOST_CUTS = 4_000_000;
+/** Entities of a document type, letters of one of them, and letters that all of them add to the file. */
+export const MOST_ENTITIES = { count: 200, letters: 1000, added: 1_000_000 } as const;
+/** Dashes of one stroke. */
+export const MOST_DASHES = 50_000;
+/** Letters of a value that variables of CSS make. */
+export const MOST_VALUE = 1000;

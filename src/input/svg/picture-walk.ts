@@ -2,80 +2,128 @@ import type { Element } from "@xmldom/xmldom";
 import { compose, IDENTITY, translation } from "../../core/geometry/affine.ts";
 import * as say from "../../words/messages.ts";
 import { atLine, lineOf, readAttribute, readLength } from "./attribute.ts";
-import { readShape } from "./basic-shapes.ts";
+import { callingOf } from "./calling.ts";
 import { Cascade, computedStyle, type DeclaredStyle } from "./cascade.ts";
-import { roleOf } from "./element-role.ts";
-import { contextOf, parseOpacity, shapePaint } from "./paint.ts";
-import { hasArea, outlinePath } from "./path-outline.ts";
-import { MOST_ELEMENTS, MOST_LEVELS, MOST_NOTES, MOST_POINTS } from "./picture-bounds.ts";
-import { PictureError, quoted } from "./picture-error.ts";
+import { Cutter } from "./cutter.ts";
+import { branchOf, meetsConditions, type RenderedKind, roleOf } from "./element-role.ts";
+import { type Frame, frameSvg, frameSymbol } from "./frame.ts";
+import { Gathered } from "./gathered.ts";
+import type { Letters } from "./letters.ts";
+import { contextOf, parseOpacity } from "./paint.ts";
+import { cutByConvex, PictureAreas } from "./picture-areas.ts";
+import { MOST_ELEMENTS, MOST_LEVELS } from "./picture-bounds.ts";
+import { PictureError, PictureLimit, quoted } from "./picture-error.ts";
+import type { PictureReport } from "./picture-report.ts";
 import { resolveUse } from "./reference.ts";
-import { type RenderedKind, refuseUnhonoured } from "./refusal.ts";
 import type { Scope } from "./scope.ts";
+import { type Canvas, ShapePainter } from "./shape-painter.ts";
 import type { Style } from "./style-property.ts";
 import { childElements, type SvgDocument } from "./svg-document.ts";
-import type { PaintedShape, PictureNote } from "./svg-picture.ts";
+import type { PaintedShape } from "./svg-picture.ts";
 import { parseTransform } from "./svg-transform.ts";
-import { clipToFrame, frameSymbol, type SymbolFrame } from "./symbol-frame.ts";
+import { TextPainter } from "./text-painter.ts";
+import { tellUnhonoured } from "./unhonoured.ts";
+import type { ViewBox } from "./view-box.ts";
 
-/** Goes through a document in painter order and gathers what is filled. */
+/** A picture that is read: its file, its box, and what is told of it. */
+export interface Walked {
+  readonly document: SvgDocument;
+  readonly box: ViewBox;
+  /** As {@link Canvas}. */
+  readonly tolerance: number;
+  readonly pixel: number;
+  readonly report: PictureReport;
+  readonly letters: Letters | undefined;
+}
+
+/** Goes through a document in painter order and gathers what is painted. */
 export class PictureWalk {
-  readonly #shapes: PaintedShape[] = [];
-  readonly #notes = new Map<string, PictureNote>();
+  readonly #gathered = new Gathered();
   readonly #document: SvgDocument;
+  readonly #report: PictureReport;
   readonly #cascade: Cascade;
-  readonly #tolerance: number;
+  readonly #canvas: Canvas;
+  readonly #painter: ShapePainter;
+  readonly #texts: TextPainter;
+  readonly #cutter: Cutter;
   #elements = 0;
-  #points = 0;
 
-  /** @param tolerance largest distance from a chord to its curve, in picture units */
-  constructor(document: SvgDocument, tolerance: number) {
+  constructor({ document, box, tolerance, pixel, report, letters }: Walked) {
+    const { byId } = document;
     this.#document = document;
-    this.#cascade = new Cascade(document.sheet);
-    this.#tolerance = tolerance;
+    this.#report = report;
+    this.#cascade = new Cascade(document.sheet, report);
+    this.#canvas = { tolerance, pixel, byId };
+    this.#painter = new ShapePainter(this.#canvas, this.#gathered, report);
+    this.#texts = new TextPainter({
+      canvas: this.#canvas,
+      gathered: this.#gathered,
+      cascade: this.#cascade,
+      letters,
+      report,
+    });
+    this.#cutter = new Cutter({
+      byId,
+      cascade: this.#cascade,
+      gathered: this.#gathered,
+      report,
+      areas: new PictureAreas(box),
+      visit: (element, scope) => this.visit(element, scope),
+    });
   }
 
   get shapes(): readonly PaintedShape[] {
-    return this.#shapes;
+    return this.#gathered.shapes;
   }
 
-  get notes(): PictureNote[] {
-    const told = [...this.#notes.values()];
-    const more = told.length - MOST_NOTES;
-    if (more <= 0) return told;
-    return [...told.slice(0, MOST_NOTES), { line: told[MOST_NOTES]!.line, message: say.pictureMoreNotes({ more }) }];
-  }
-
-  /** Gathers from an element and all it shows. @throws PictureError for what cannot be honoured */
+  /** Gathers from an element and all it shows; what is at fault in it is told. @throws PictureLimit */
   visit(element: Element, outer: Scope): void {
+    this.#report.attempt(() => this.#visit(element, outer));
+  }
+
+  #visit(element: Element, outer: Scope): void {
     const role = element === this.#document.root ? ({ kind: "group" } as const) : roleOf(element);
-    if (role.kind === "noted") this.#note(lineOf(element), role.message());
+    if (role.kind === "noted") this.#report.note(lineOf(element), role.message());
     if (role.kind === "noted" || role.kind === "idle") return;
     if (role.kind === "refused") {
       const style = computedStyle(this.#cascade.declaredBy(element), outer.style);
-      if (style.display === "none") return;
+      if (style.display === "none" || !meetsConditions(element)) return;
       throw new PictureError(lineOf(element), role.message());
     }
     const scope = this.#enter(element, outer, role.kind);
     if (scope === undefined) return;
-    if (role.kind === "group") this.#visitChildren(element, scope);
-    else if (role.kind === "use") this.#visitUse(element, scope);
-    else this.#paint(element, scope);
+    const before = this.#gathered.shapes.length;
+    this.#show(element, scope, role.kind);
+    this.#cutter.cut(element, scope, before);
+  }
+
+  #show(element: Element, scope: Scope, kind: RenderedKind): void {
+    if (kind === "group") this.#visitChildren(element, scope);
+    else if (kind === "use") this.#visitUse(element, scope);
+    else if (kind === "svg") this.#visitFrame(element, scope, frameSvg(element, scope.map, scope.viewport));
+    else if (kind === "text") this.#texts.paint(element, scope);
+    else if (kind === "shape") this.#painter.paint(element, scope);
+    else {
+      const branch = branchOf(childElements(element));
+      if (branch) this.visit(branch, scope);
+    }
   }
 
   /** The scope inside an element, or undefined when nothing of it shows. */
   #enter(element: Element, outer: Scope, kind: RenderedKind): Scope | undefined {
     this.#countElement(element, outer.depth);
+    if (!meetsConditions(element)) return undefined;
     const declared = this.#cascade.declaredBy(element);
     const style = computedStyle(declared, outer.style);
     if (style.display === "none" || this.#readOpacities(element, declared, style) === 0) return undefined;
-    refuseUnhonoured(element, kind, declared, style);
-    const id = element.getAttribute("id");
+    tellUnhonoured(element, kind, declared, style, this.#report);
+    const called = callingOf(element);
+    const isNamed = called.id !== undefined || called.names.length > 0 || called.classes.length > 0;
     return {
       ...outer,
       map: compose(outer.map, readAttribute(element, "transform", parseTransform) ?? IDENTITY),
       style,
-      ids: id ? [id, ...outer.ids] : outer.ids,
+      called: isNamed || kind === "shape" || kind === "text" ? [called, ...outer.called] : outer.called,
       depth: outer.depth + 1,
     };
   }
@@ -86,8 +134,8 @@ export class PictureWalk {
       const line = declared.get(name)?.line;
       if (line === undefined) continue;
       const value = atLine(line, `<${element.localName}> ${name}`, () => parseOpacity(style[name]));
-      if (name === "stroke-opacity" || value === 0 || value === 1) continue;
-      this.#note(line, say.pictureSolid({ what: `<${element.localName}> ${name}`, value: quoted(style[name]) }));
+      if (value === 0 || value === 1) continue;
+      this.#report.note(line, say.pictureSolid({ what: `<${element.localName}> ${name}`, value: quoted(style[name]) }));
     }
     return parseOpacity(style.opacity);
   }
@@ -106,67 +154,35 @@ export class PictureWalk {
       showing: [...scope.showing, target],
       context: contextOf(scope.style, scope.context),
     };
-    if (target.localName === "symbol") this.#visitSymbol(target, use, inner);
-    else this.visit(target, inner);
-  }
-
-  #visitSymbol(symbol: Element, use: Element, outer: Scope): void {
-    const scope = this.#enter(symbol, outer, "use");
-    if (scope === undefined) return;
-    const frame = frameSymbol(symbol, use, outer.map, outer.viewport);
-    const before = this.#shapes.length;
-    this.#visitChildren(symbol, { ...scope, map: frame.map, viewport: frame.viewport });
-    if (scope.style.overflow !== "visible" && scope.style.overflow !== "auto") this.#clip(before, frame);
-  }
-
-  /** Cuts the shapes gathered since `before` to a symbol's viewport. */
-  #clip(before: number, frame: SymbolFrame): void {
-    let kept = before;
-    for (let i = before; i < this.#shapes.length; i += 1) {
-      const shape = this.#shapes[i]!;
-      this.#countPoints(shape.line, shape.rings, frame.corners.length);
-      const rings = clipToFrame(shape.rings, frame.corners, this.#tolerance);
-      if (rings.length === 0) this.#note(shape.line, say.pictureOutsideSymbol({ name: shape.element }));
-      else this.#shapes[kept++] = rings === shape.rings ? shape : { ...shape, rings };
-    }
-    this.#shapes.length = kept;
-  }
-
-  #paint(element: Element, scope: Scope): void {
-    const name = element.localName!;
-    const line = lineOf(element);
-    const paint = shapePaint({ name, line }, scope.style, scope.context, this.#document.byId);
-    for (const message of paint.notes) this.#note(line, message);
-    const segments = readShape(element, scope.viewport);
-    if (!paint.filled) return;
-    const rings = atLine(line, `<${name}>`, () => outlinePath(segments, scope.map, this.#tolerance));
-    if (!hasArea(rings)) {
-      this.#note(line, say.pictureNoArea({ name }));
+    if (target.localName !== "symbol" && target.localName !== "svg") {
+      this.visit(target, inner);
       return;
     }
-    this.#countPoints(line, rings);
-    this.#shapes.push({ element: name, line, ids: scope.ids, rule: ruleOf(scope.style), rings });
+    const framed = this.#enter(target, inner, "svg");
+    if (framed === undefined) return;
+    const before = this.#gathered.shapes.length;
+    this.#visitFrame(target, framed, frameSymbol(target, use, framed.map, scope.viewport));
+    this.#cutter.cut(target, framed, before);
   }
 
-  /** A point counts each time that it is looked at. */
-  #countPoints(line: number, rings: PaintedShape["rings"], times = 1): void {
-    this.#points += times * rings.reduce((sum, ring) => sum + ring.length, 0);
-    if (this.#points > MOST_POINTS) throw new PictureError(line, say.pictureManyPoints({ most: MOST_POINTS }));
+  /** Shows the content of a symbol or an inner `svg`, cut to its frame. */
+  #visitFrame(element: Element, scope: Scope, frame: Frame): void {
+    const before = this.#gathered.shapes.length;
+    this.#visitChildren(element, { ...scope, map: frame.map, viewport: frame.viewport });
+    if (scope.style.overflow === "visible" || scope.style.overflow === "auto") return;
+    this.#gathered.replaceSince(before, (shape) => {
+      this.#gathered.count(shape.line, shape.rings, frame.corners.length);
+      const { rings } = cutByConvex(shape, frame.corners, this.#canvas.tolerance);
+      if (rings.length > 0) return rings === shape.rings ? shape : { ...shape, rings };
+      this.#report.note(shape.line, say.pictureOutsideSymbol({ name: shape.element }));
+      return undefined;
+    });
   }
 
   #countElement(element: Element, depth: number): void {
     this.#elements += 1;
-    if (depth >= MOST_LEVELS) throw new PictureError(lineOf(element), say.pictureManyLevels({ most: MOST_LEVELS }));
+    if (depth >= MOST_LEVELS) throw new PictureLimit(lineOf(element), say.pictureManyLevels({ most: MOST_LEVELS }));
     if (this.#elements <= MOST_ELEMENTS) return;
-    throw new PictureError(lineOf(element), say.pictureManyElements({ most: MOST_ELEMENTS }));
+    throw new PictureLimit(lineOf(element), say.pictureManyElements({ most: MOST_ELEMENTS }));
   }
-
-  #note(line: number, message: string): void {
-    const key = `${line} ${message}`;
-    if (!this.#notes.has(key)) this.#notes.set(key, { line, message });
-  }
-}
-
-function ruleOf(style: Style): PaintedShape["rule"] {
-  return style["fill-rule"] === "evenodd" ? "evenodd" : "nonzero";
 }

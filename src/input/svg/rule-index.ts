@@ -3,7 +3,7 @@ import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
 import { matches } from "./css-selector.ts";
 import { MOST_TRIES } from "./picture-bounds.ts";
-import { PictureError } from "./picture-error.ts";
+import { PictureLimit } from "./picture-error.ts";
 import type { StyleRule } from "./style-sheet.ts";
 
 /** The rules of a picture's style sheets, found by what an element is called. */
@@ -20,23 +20,31 @@ export class RuleIndex {
     }
   }
 
-  /** The rules that mean an element, in their order. @throws PictureError where styles are beyond all use */
+  /** The rules that mean an element, in their order. @throws PictureLimit where styles are beyond all use */
   rulesFor(element: Element): StyleRule[] {
     if (this.#byName.size === 0) return [];
     const classes = [...new Set((element.getAttribute("class") ?? "").split(/\s+/).filter(Boolean))];
     const names = ["*", element.localName!, `#${element.getAttribute("id") ?? ""}`, ...classes.map((one) => `.${one}`)];
     const near = names.flatMap((name) => this.#byName.get(name) ?? []);
-    this.#tries += near.length;
-    if (this.#tries > MOST_TRIES) throw new PictureError(lineOf(element), say.pictureManyStyles());
+    const step = (): void => this.#count(element);
     return near
-      .filter(({ rule }) => matches(rule.selector, element, classes))
+      .filter(({ rule }) => {
+        step();
+        return matches(rule.selector, element, classes, step);
+      })
       .sort((a, b) => a.order - b.order)
       .map(({ rule }) => rule);
+  }
+
+  #count(element: Element): void {
+    this.#tries += 1;
+    if (this.#tries > MOST_TRIES) throw new PictureLimit(lineOf(element), say.pictureManyStyles());
   }
 }
 
 /** What an element must be called for a rule: the rarest of what its selector names. */
-function nameOf({ selector: { type, classes, ids } }: StyleRule): string {
+function nameOf({ selector: { subject } }: StyleRule): string {
+  const { type, classes, ids } = subject;
   if (ids.length > 0) return `#${ids[0]}`;
   return classes.length > 0 ? `.${classes[0]}` : (type ?? "*");
 }

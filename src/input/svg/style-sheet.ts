@@ -1,11 +1,13 @@
 import { type CssNode, generate, type ParseOptions, parse, toPlainObject } from "css-tree";
 import * as say from "../../words/messages.ts";
-import { type CompoundSelector, readSelector } from "./css-selector.ts";
-import { PictureError, quoted } from "./picture-error.ts";
+import { readSelector, type Selector } from "./css-selector.ts";
+import { mediaApplies } from "./media.ts";
+import { PictureError, PictureLimit } from "./picture-error.ts";
+import type { PictureReport } from "./picture-report.ts";
 
 /** One `property: value` of a style sheet or `style` attribute. */
 export interface Declaration {
-  /** Lower case. */
+  /** Lower case, but for variables. */
   readonly property: string;
   /** As written, without `!important`. */
   readonly value: string;
@@ -14,69 +16,77 @@ export interface Declaration {
 }
 
 export interface StyleRule {
-  readonly selector: CompoundSelector;
+  readonly selector: Selector;
   readonly declarations: readonly Declaration[];
 }
 
-/** At-rules that have no bearing on which areas are filled. */
-const IDLE_AT_RULES = ["charset", "font-face", "keyframes", "-webkit-keyframes", "counter-style", "page"];
+/** At-rules around rules that hold in every program of today. */
+const TRANSPARENT_AT_RULES = ["layer", "supports"];
 
 /**
- * The rules of a style sheet in order, one for each selector of a list.
+ * The rules of a style sheet in order, one for each selector of a list. What CSS skips is skipped with a note.
  *
  * @param line line in the file where the text starts, 1-based
- * @throws PictureError for malformed CSS, selectors beyond compound ones and at-rules such as `@import` or `@media`
+ * @throws PictureLimit for what is nested beyond all use
  */
-export function parseStyleSheet(text: string, line: number): StyleRule[] {
-  return readRules(parseCss(text, { context: "stylesheet", line }), line);
+export function parseStyleSheet(text: string, line: number, report: PictureReport): StyleRule[] {
+  return readRules(parseCss(text, { context: "stylesheet", line }, report), line, report);
 }
 
-/** The declarations of a `style` attribute. @throws PictureError for malformed CSS */
-export function parseDeclarations(text: string, line: number): Declaration[] {
-  return readDeclarations(parseCss(text, { context: "declarationList", line }), line);
+/** The declarations of a `style` attribute. @throws PictureLimit for what is nested beyond all use */
+export function parseDeclarations(text: string, line: number, report: PictureReport): Declaration[] {
+  return readDeclarations(parseCss(text, { context: "declarationList", line }, report), line);
 }
 
-function readRules(sheet: CssNode, line: number): StyleRule[] {
+function readRules(sheet: CssNode, line: number, report: PictureReport): StyleRule[] {
   return (sheet.children ?? []).flatMap((node) => {
     const at = node.loc?.start.line ?? line;
-    if (node.type === "Rule") return readRule(node, at);
-    if (node.type === "Atrule" && !IDLE_AT_RULES.includes(node.name!.toLowerCase())) {
-      throw new PictureError(at, say.pictureCssAtRule({ name: node.name! }));
-    }
-    return [];
+    if (node.type === "Rule") return readRule(node, at, report);
+    if (node.type !== "Atrule") return [];
+    const name = node.name!.toLowerCase();
+    if (name === "import") report.fault(at, say.pictureCssImport());
+    const opens =
+      TRANSPARENT_AT_RULES.includes(name) ||
+      (name === "media" && mediaApplies(node.prelude ? generate(node.prelude) : ""));
+    return opens && node.block ? readRules(node.block, at, report) : [];
   });
 }
 
-function parseCss(text: string, options: ParseOptions): CssNode {
+function parseCss(text: string, options: ParseOptions, report: PictureReport): CssNode {
   const node = parse(text, {
     ...options,
     positions: true,
     onParseError: (error) => {
-      const fault = error.message.toLowerCase();
-      const message = error instanceof RangeError ? say.pictureCssDepth() : say.pictureCss({ fault });
-      throw new PictureError(error.line ?? options.line ?? 1, message);
+      const at = error.line ?? options.line ?? 1;
+      if (error instanceof RangeError) throw new PictureLimit(at, say.pictureCssDepth());
+      report.note(at, say.pictureCss({ fault: error.message.toLowerCase() }));
     },
   });
   return toPlainObject(node);
 }
 
-function readRule(node: CssNode, line: number): StyleRule[] {
+function readRule(node: CssNode, line: number, report: PictureReport): StyleRule[] {
   const declarations = readDeclarations(node.block!, line);
-  return (node.prelude?.children ?? []).map((selector) => ({
-    selector: readSelector(selector, selector.loc?.start.line ?? line),
-    declarations,
-  }));
+  return (node.prelude?.children ?? []).flatMap((selector): StyleRule[] => {
+    try {
+      const read = readSelector(selector, selector.loc?.start.line ?? line);
+      return read ? [{ selector: read, declarations }] : [];
+    } catch (error) {
+      if (!(error instanceof PictureError)) throw error;
+      report.fault(error.line, error.message);
+      return [];
+    }
+  });
 }
 
+/** What css-tree could not read stands in it as raw text, of which the report has heard. */
 function readDeclarations(block: CssNode, line: number): Declaration[] {
   return (block.children ?? []).flatMap((node): Declaration[] => {
+    if (node.type !== "Declaration") return [];
     const at = node.loc?.start.line ?? line;
-    // css-tree keeps a stray semicolon as raw text.
-    if (node.type === "Raw" && /^[\s;]*$/.test(String(node.value))) return [];
-    if (node.type !== "Declaration") {
-      throw new PictureError(at, say.pictureCssDeclaration({ text: quoted(generate(node)) }));
-    }
     const value = typeof node.value === "string" ? node.value : generate(node.value!);
-    return [{ property: node.property!.toLowerCase(), value: value.trim(), important: !!node.important, line: at }];
+    const written = node.property!;
+    const property = written.startsWith("--") ? written : written.toLowerCase();
+    return [{ property, value: value.trim(), important: !!node.important, line: at }];
   });
 }

@@ -1,8 +1,11 @@
 import { DOMParser, type Document, type Element, type Node, ParseError } from "@xmldom/xmldom";
 import * as say from "../../words/messages.ts";
 import { lineOf } from "./attribute.ts";
-import { PictureError, quoted } from "./picture-error.ts";
+import { mediaApplies } from "./media.ts";
+import { PictureLimit, quoted } from "./picture-error.ts";
+import type { PictureReport } from "./picture-report.ts";
 import { parseStyleSheet, type StyleRule } from "./style-sheet.ts";
+import { expandEntities } from "./xml-entities.ts";
 import { surveyXml } from "./xml-survey.ts";
 
 export const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
@@ -14,32 +17,33 @@ const INSTRUCTION_NODE = 7;
 /** An SVG file as parsed, nothing of it interpreted but ids and style sheets. */
 export interface SvgDocument {
   readonly root: Element;
-  /** Every element with an id, in the order of the file. */
+  /** Every element with an id, in the order of the file; of several with one id the first. */
   readonly byId: ReadonlyMap<string, Element>;
   readonly sheet: readonly StyleRule[];
 }
 
 /**
- * Parses an SVG file. Nothing outside the text is read: entities and external style sheets are errors.
+ * Parses an SVG file. Nothing outside the text is read: external style sheets and entities are faults.
  *
- * @throws PictureError for malformed XML, a root other than SVG's, ids used twice and faults in style sheets
+ * @throws PictureLimit for malformed XML and a root other than SVG's
  */
-export function parseSvgDocument(file: string): SvgDocument {
+export function parseSvgDocument(file: string, report: PictureReport): SvgDocument {
   const text = file.replace(/^\uFEFF/, "");
   refuseEncoding(text);
   surveyXml(text);
-  const document = parseXml(text);
+  const document = parseXml(expandEntities(text));
   const root = document.documentElement!;
-  if (root.localName !== "svg") throw new PictureError(lineOf(root), say.pictureOtherRoot({ name: root.nodeName }));
+  if (root.localName !== "svg") throw new PictureLimit(lineOf(root), say.pictureOtherRoot({ name: root.nodeName }));
   if (root.namespaceURI !== SVG_NAMESPACE) {
-    throw new PictureError(lineOf(root), say.pictureNoNamespace({ namespace: SVG_NAMESPACE }));
+    throw new PictureLimit(lineOf(root), say.pictureNoNamespace({ namespace: SVG_NAMESPACE }));
   }
-  refuseExternalSheets(document);
+  tellExternalSheets(document, report);
   const byId = new Map<string, Element>();
   const sheet: StyleRule[] = [];
   for (const element of elementsOf(root)) {
-    collectId(element, byId);
-    if (element.localName === "style" && element.namespaceURI === SVG_NAMESPACE) sheet.push(...readSheet(element));
+    collectId(element, byId, report);
+    if (element.localName === "style" && element.namespaceURI === SVG_NAMESPACE)
+      sheet.push(...readSheet(element, report));
   }
   return { root, byId, sheet };
 }
@@ -54,7 +58,7 @@ export function childElements(element: Element): Element[] {
 }
 
 function parseXml(text: string): Document {
-  let fault: PictureError | undefined;
+  let fault: PictureLimit | undefined;
   const onError = (_level: string, message: string, context: { locator?: { lineNumber?: number } }): void => {
     fault ??= xmlFault(message, context.locator?.lineNumber);
     // Half a drawing is of no use, and the reader would go on through thousands of faults.
@@ -74,22 +78,22 @@ function refuseEncoding(text: string): void {
   const [, declared] = /^\s*<\?xml\s[^>]*?encoding\s*=\s*["']([^"'>]{0,60})/.exec(text.slice(0, 400)) ?? [];
   if (declared === undefined || /^(utf-?8|us-ascii|ascii)$/i.test(declared)) return;
   const plain = /^(iso-?8859-\d+|windows-125\d|latin1)$/i.test(declared) && !/[^\n-~\t\r]/.test(text);
-  if (!plain) throw new PictureError(1, say.pictureEncoding({ encoding: quoted(declared) }));
+  if (!plain) throw new PictureLimit(1, say.pictureEncoding({ encoding: quoted(declared) }));
 }
 
-function xmlFault(message: string, line: number | undefined): PictureError {
+function xmlFault(message: string, line: number | undefined): PictureLimit {
   const at = Math.max(1, line ?? 1);
   const [entity] = /&.*;/.exec(message) ?? [];
-  if (entity !== undefined) return new PictureError(at, say.pictureEntity({ entity: quoted(entity) }));
-  if (message === "missing root element") return new PictureError(at, say.pictureNoSvg());
+  if (entity !== undefined) return new PictureLimit(at, say.pictureEntity({ entity: quoted(entity) }));
+  if (message === "missing root element") return new PictureLimit(at, say.pictureNoSvg());
   const plain = message.replace(/^Error constructing the DOM: |\b\w*Error: /g, "");
-  return new PictureError(at, say.pictureNotWellFormed({ fault: `${plain.charAt(0).toLowerCase()}${plain.slice(1)}` }));
+  return new PictureLimit(at, say.pictureNotWellFormed({ fault: `${plain.charAt(0).toLowerCase()}${plain.slice(1)}` }));
 }
 
-function refuseExternalSheets(document: Document): void {
+function tellExternalSheets(document: Document, report: PictureReport): void {
   for (let node: Node | null = document.firstChild; node !== null; node = node.nextSibling) {
     if (node.nodeType === INSTRUCTION_NODE && node.nodeName === "xml-stylesheet") {
-      throw new PictureError(lineOf(node), say.pictureExternalSheet());
+      report.fault(lineOf(node), say.pictureExternalSheet());
     }
   }
 }
@@ -105,26 +109,21 @@ function elementsOf(root: Element): Element[] {
   return found;
 }
 
-function collectId(element: Element, byId: Map<string, Element>): void {
+function collectId(element: Element, byId: Map<string, Element>, report: PictureReport): void {
   const attribute = element.getAttributeNode("id");
   if (attribute === null || attribute.value === "") return;
   const other = byId.get(attribute.value);
-  if (other !== undefined) {
-    throw new PictureError(
-      lineOf(attribute),
-      say.pictureIdTwice({ id: quoted(attribute.value), name: other.nodeName, line: lineOf(other) }),
-    );
+  if (other === undefined) byId.set(attribute.value, element);
+  else {
+    const first = { name: other.nodeName, line: lineOf(other) };
+    report.note(lineOf(attribute), say.pictureIdTwice({ id: quoted(attribute.value), ...first }));
   }
-  byId.set(attribute.value, element);
 }
 
-function readSheet(style: Element): StyleRule[] {
+function readSheet(style: Element, report: PictureReport): StyleRule[] {
   const type = style.getAttribute("type") ?? "";
   if (type !== "" && type.toLowerCase() !== "text/css") return [];
-  const media = (style.getAttribute("media") ?? "").trim();
-  if (!/^(all|screen)?$/i.test(media)) {
-    throw new PictureError(lineOf(style), say.pictureStyleMedia({ media: quoted(media) }));
-  }
+  if (!mediaApplies(style.getAttribute("media") ?? "")) return [];
   // Each piece is moved down to its own line, so that lines in the sheet are lines in the file.
   const start = lineOf(style.firstChild ?? style);
   let text = "";
@@ -135,5 +134,5 @@ function readSheet(style: Element): StyleRule[] {
     text += piece;
     line += piece.split("\n").length - 1;
   }
-  return parseStyleSheet(text, start);
+  return parseStyleSheet(text, start, report);
 }

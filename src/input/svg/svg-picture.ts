@@ -1,13 +1,27 @@
 import type { FillRule, Ring } from "../../core/geometry/point.ts";
 
-/** One painted shape of a picture, flattened to straight outlines. */
+/** What an element may be named by. */
+export interface Calling {
+  /** As written; undefined without one. */
+  readonly id: string | undefined;
+  /** Names that people gave it, the most deliberate first; white space folded, letters composed. */
+  readonly names: readonly string[];
+  readonly classes: readonly string[];
+}
+
+/** One painted shape of a picture, or its stroke, flattened to straight outlines. */
 export interface PaintedShape {
   /** Element name, for messages: `circle`, `path` … */
   readonly element: string;
   /** Line in the SVG file where the element starts, 1-based. */
   readonly line: number;
-  /** Ids of the element itself and of what it is rendered under (groups, `use`), nearest first. */
-  readonly ids: readonly string[];
+  /** What the element itself is called, and then what it is rendered under (groups, `use`), nearest first. */
+  readonly called: readonly Calling[];
+  readonly paint: "fill" | "stroke";
+  /** The paint as `#rrggbb`; undefined for gradients, patterns and what is no colour. */
+  readonly colour: string | undefined;
+  /** Of its paint with all opacities, above 0 to 1. */
+  readonly alpha: number;
   readonly rule: FillRule;
   /** Outlines in picture units; x to the right, y down, the viewBox's corner at 0,0. */
   readonly rings: readonly Ring[];
@@ -21,7 +35,7 @@ export interface PictureNote {
 
 /** A picture as painted: `shapes` in painter order, later ones cover earlier ones. */
 export interface SvgPicture {
-  /** Width and height of the viewBox, in picture units; both > 0. */
+  /** Width and height of the canvas, in picture units; both > 0. */
   readonly width: number;
   readonly height: number;
   readonly shapes: readonly PaintedShape[];

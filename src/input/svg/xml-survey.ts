@@ -1,6 +1,6 @@
 import * as say from "../../words/messages.ts";
 import { MOST_DOCTYPE, MOST_ELEMENTS, MOST_LEVELS, MOST_PREFIXES } from "./picture-bounds.ts";
-import { PictureError } from "./picture-error.ts";
+import { PictureLimit } from "./picture-error.ts";
 
 /** What markup other than tags begins and ends with. */
 const SKIPPED = [
@@ -12,7 +12,7 @@ const SKIPPED = [
 /**
  * Goes once through the markup of a file before the XML reader does, which in some files takes time by the square of what it
  * finds. Markup that does not end is left to the reader.
- * @throws PictureError where there is too much of something
+ * @throws PictureLimit where there is too much of something
  */
 export function surveyXml(text: string): void {
   surveyPrefixes(text);
@@ -35,7 +35,7 @@ export function surveyXml(text: string): void {
   }
 }
 
-/** Where the markup that begins at `at` is over; undefined where it does not end. @throws PictureError */
+/** Where the markup that begins at `at` is over; undefined where it does not end. @throws PictureLimit */
 function endOfMarkup(text: string, at: number): number | undefined {
   for (const [begin, end] of SKIPPED) {
     if (!text.startsWith(begin, at)) continue;
@@ -71,6 +71,6 @@ function surveyPrefixes(text: string): void {
   }
 }
 
-function faultAt(text: string, at: number, message: string): PictureError {
-  return new PictureError(text.slice(0, at).split("\n").length, message);
+function faultAt(text: string, at: number, message: string): PictureLimit {
+  return new PictureLimit(text.slice(0, at).split("\n").length, message);
 }

@@ -56,6 +56,7 @@ export interface KitView {
   /** What may disappoint, and the same in words for a reader. */
   readonly findings: readonly Doubt[];
   readonly warnings: readonly string[];
+  /** What the picture holds that does not count: for the author, never on a page for readers. */
   readonly notes: readonly string[];
   readonly tacks: TackView;
   /** Spans too short to fold, each with the level it was joined to. */

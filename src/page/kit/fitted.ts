@@ -24,5 +24,5 @@ export function viewOf(data: KitData, kit: Kit): { readonly view: KitView } | { 
   const result = computePattern(kit);
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
-  return { view: viewKit({ kit, pattern, findings, pictureNotes: data.notes }, data.cautions) };
+  return { view: viewKit({ kit, pattern, findings, pictureNotes: [] }, data.cautions) };
 }

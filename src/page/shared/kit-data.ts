@@ -6,7 +6,6 @@ import { LoadError, loadScript } from "./load-script.ts";
 export interface KitData {
   readonly kit: Kit;
   readonly cautions: readonly Caution[];
-  readonly notes: readonly string[];
 }
 
 declare global {

@@ -13,6 +13,7 @@ const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 /** What Eleventy gives each frame's pages; a name that is left out is none of theirs. */
 const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown>>[]>> = {
   "base.njk": [{ page: at("/offline.html"), title: "Title", summary: "About it", content: "<p>Content</p>" }],
+  "author.njk": [{ content: "<p>Content</p>" }],
   "guide.njk": [{ content: "<p>Content</p>" }],
   "catalogue.njk": [{ page: at("/") }],
   "kit.njk": [{ page: at("/kits/little-gull/"), slug: "little-gull" }],

@@ -45,6 +45,8 @@ describe("serving a site some of which is broken", () => {
     expect(await site.status("/kits/little-gull/")).toBe(200);
     expect(await site.status("/kits/evening-boat/")).toBe(404);
     expect(await site.status("/classes/one/")).toBe(404);
+    expect(await site.page("/author/little-gull/")).toContain("For the author of Little Gull");
+    expect(await site.page("/author/")).toContain("little-gull/");
     const catalogue = await site.page("/");
     expect(catalogue).toContain("kits/little-gull/");
     expect(catalogue).not.toContain("evening-boat");

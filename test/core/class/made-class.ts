@@ -14,7 +14,7 @@ export const FIXTURE_CLASS = join(FIXTURES, "content/classes/winter-evenings");
 export const KITS: readonly Kit[] = ["little-gull", "harbour-moon", "evening-boat"].map(fixtureKit);
 
 export function readFixtureClass(): KitClass {
-  return readClass(FIXTURE_CLASS, FIXTURES, { kits: KITS, broken: [] }).plan;
+  return readClass(FIXTURE_CLASS, FIXTURES, { kits: KITS, broken: [], drafts: [] }).plan;
 }
 
 /** A small class: one seat at the gull in the gull's own book. Tests change it. */
@@ -38,7 +38,7 @@ export function readMadeClass(matter: object | string, table?: string | Buffer):
     const yaml = typeof matter === "string" ? matter : stringify(matter);
     writeFileSync(join(folder, "index.md"), `---\n${yaml}---\nWords.\n`);
     if (table !== undefined) writeFileSync(join(folder, "books.csv"), table);
-    return readClass(folder, base, { kits: KITS, broken: [] }).plan;
+    return readClass(folder, base, { kits: KITS, broken: [], drafts: [] }).plan;
   } finally {
     rmSync(base, { recursive: true, force: true });
   }

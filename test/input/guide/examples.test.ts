@@ -52,7 +52,7 @@ describe("the guide's example of a class", () => {
       mkdirSync(folder, { recursive: true });
       writeFileSync(join(folder, "index.md"), blocks(CLASS, "yaml")[0]!);
       writeFileSync(join(folder, "books.csv"), blocks(CLASS, "csv")[0]!);
-      return readClasses(join(base, "content/classes"), base, { kits, broken: [] });
+      return readClasses(join(base, "content/classes"), base, { kits, broken: [], drafts: [] });
     });
     expect(messages).toEqual([]);
     expect(made[0]!.plan.seats.map(({ number, kit }) => [number, kit.slug])).toEqual([

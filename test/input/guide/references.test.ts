@@ -21,16 +21,19 @@ interface Key {
   readonly json: Json;
 }
 
-/** Every key of a JSON Schema, which Zod writes by itself: none of our own walking. */
-function keysOf(json: Json, path = ""): Key[] {
+/** Every key of a JSON Schema, which Zod writes by itself: none of our own walking. Keys that stand again elsewhere count once. */
+function keysOf(json: Json, path = "", known = new Set<string>()): Key[] {
+  const again = json.properties && JSON.stringify(json.properties);
+  if (again !== undefined && known.has(again)) return [];
+  if (again !== undefined) known.add(again);
   const own = Object.entries(json.properties ?? {}).flatMap(([key, inner]) => {
     const at = path === "" ? key : `${path}.${key}`;
-    return [{ path: at, required: json.required?.includes(key) ?? false, json: inner }, ...keysOf(inner, at)];
+    return [{ path: at, required: json.required?.includes(key) ?? false, json: inner }, ...keysOf(inner, at, known)];
   });
   return [
     ...own,
-    ...(json.items ? keysOf(json.items, path === "" ? "" : `${path}[]`) : []),
-    ...(json.anyOf ?? []).flatMap((one) => keysOf(one, path)),
+    ...(json.items ? keysOf(json.items, path === "" ? "" : `${path}[]`, known) : []),
+    ...(json.anyOf ?? []).flatMap((one) => keysOf(one, path, known)),
   ];
 }
 

@@ -39,7 +39,7 @@ describe("readMotifs(base)", () => {
     ["a shape between its neighbours", `${OPEN}\n${APART}\n${SQUARE}\n${TOUCHING}</svg>`, 2, "2 pieces", "join"],
     ["two pieces of one path", `${OPEN}\n<path d="M1 1h2v2h-2zM6 6h2v2h-2z"/></svg>`, 2, "2 pieces", "join"],
     ["no shape", `${OPEN}</svg>`, 1, "no filled shape", "draw a filled shape"],
-    ["an outline only", `${OPEN}<path d="M1 1h2v2h-2z" fill="none" stroke="red"/></svg>`, 1, "no filled", "draw"],
+    ["nothing painted", `${OPEN}<path d="M1 1h2v2h-2z" fill="none"/></svg>`, 1, "no filled", "draw"],
     ["a broken file", `${OPEN}\n<path d="M1 1h2v"/></svg>`, 2, "has the end", "drawing program"],
     ["an empty file", "", 1, "not an SVG picture", "drawing program"],
   ])("tells of %s with its place, and reads the others", (_, text, line, given, remedy) => {

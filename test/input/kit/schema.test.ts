@@ -64,7 +64,7 @@ describe("kitJsonSchema()", () => {
     ["a single level", ["levels"], [{ name: "rim", depth: 10, background: true }], "/levels"],
     ["half a leaf", ["book", "leaves"], 12.5, "/book/leaves"],
     ["another direction", ["book", "direction"], "up", "/book/direction"],
-    ["an id without its sign", ["picture", "levels", "rim"], ["rim"], "/picture/levels/rim/0"],
+    ["shapes by something else than a word or a colour", ["picture", "levels", "rim"], [7], "/picture/levels/rim/0"],
     ["an opening beyond once round", ["fit", "opening"], 400, "/fit/opening"],
     ["three borders", ["fit", "borderLeaves"], [1, 2, 3], "/fit/borderLeaves"],
     ["one border", ["fit", "borderLeaves"], [1], "/fit/borderLeaves"],

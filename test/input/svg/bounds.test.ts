@@ -58,7 +58,7 @@ describe("readSvg(text): bounds", () => {
   });
 
   it("tells the first twenty notes, and how many more there are", () => {
-    const { notes } = readSvg(`${OPEN}${many(25, () => '<rect width="1" height="1" stroke="red"/>')}</svg>`);
+    const { notes } = readSvg(`${OPEN}${many(25, (i) => `<rect width="1" height="1" opacity=".${i + 10}"/>`)}</svg>`);
     expect(notes).toHaveLength(21);
     expect(notes.at(-1)).toEqual({ line: 21, message: "and 5 notes more" });
   });

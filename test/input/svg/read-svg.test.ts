@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Point } from "../../../src/core/geometry/point.ts";
 import { PictureError, readSvg } from "../../../src/input/svg/read-svg.ts";
+import type { PaintedShape } from "../../../src/input/svg/svg-picture.ts";
 import { fc } from "../../seed.ts";
 import { boundsOf, onlyShape, readBody, rounded } from "./figure.ts";
+
+const idsOf = ({ called }: PaintedShape): string[] => called.flatMap(({ id }) => id ?? []);
 
 const SQUARE = '<rect width="10" height="10"/>';
 
@@ -283,7 +286,7 @@ describe("readSvg(text): use and symbol", () => {
 <g id="outer"><rect id="first" width="2" height="2"/><use id="shown" href="#pair" x="5" y="6"/><path id="last" d="M0 0h1v1z"/></g>`,
       'viewBox="0 0 100 100" id="root"',
     );
-    expect(shapes.map(({ element, line, ids: own }) => [element, line, ...own])).toEqual([
+    expect(shapes.map((shape) => [shape.element, shape.line, ...idsOf(shape)])).toEqual([
       ["rect", 4, "first", "outer", "root"],
       ["rect", 2, "low", "pair", "shown", "outer", "root"],
       ["circle", 3, "pair", "shown", "outer", "root"],
@@ -313,7 +316,8 @@ describe("readSvg(text): use and symbol", () => {
   });
 
   it("shows a target whose parent is not displayed", () => {
-    expect(onlyShape('<g display="none"><rect id="a" width="1" height="1"/></g><use href="#a"/>').ids).toEqual(["a"]);
+    const shown = onlyShape('<g display="none"><rect id="a" width="1" height="1"/></g><use href="#a"/>');
+    expect(idsOf(shown)).toEqual(["a"]);
   });
 
   // Worked by hand from SVG 2, coordinate systems, "The 'preserveAspectRatio' attribute": a 10 × 20 viewBox at 1,2.

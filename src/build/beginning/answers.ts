@@ -1,0 +1,42 @@
+import type { UnitSystem } from "../../core/units/length.ts";
+
+/** Where the picture of a new kit comes from. */
+export type PictureAnswer =
+  | { readonly from: "file"; readonly path: string }
+  | { readonly from: "word"; readonly text: string }
+  | { readonly from: "outline"; readonly name: OutlineName }
+  | { readonly from: "icon"; readonly name: string };
+
+/** Outlines that make a picture by themselves. */
+export const OUTLINES = ["heart", "star", "moon", "ring", "oval", "arch"] as const;
+
+export type OutlineName = (typeof OUTLINES)[number];
+
+/** A closed book, lengths in mm. */
+export interface BookAnswer {
+  readonly leafHeight: number;
+  readonly leafWidth: number;
+  readonly blockThickness: number;
+  readonly leaves: number;
+}
+
+/** A battery light, mm. */
+export interface LightAnswer {
+  readonly diameter: number;
+  readonly height: number;
+}
+
+/** What a new kit is begun from. */
+export interface Answers {
+  /** The name of its folder. */
+  readonly slug: string;
+  readonly title: string;
+  readonly picture: PictureAnswer;
+  readonly book: BookAnswer;
+  readonly light: LightAnswer | undefined;
+  readonly units: UnitSystem;
+  readonly draft: boolean;
+}
+
+/** A paperback of the usual size, for those who have not measured theirs yet; common practice, no source. */
+export const USUAL_BOOK: BookAnswer = { leafHeight: 198, leafWidth: 126, blockThickness: 21, leaves: 180 };

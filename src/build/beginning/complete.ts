@@ -1,0 +1,65 @@
+import { basename, extname } from "node:path";
+import { intro } from "@clack/prompts";
+import * as say from "../../words/messages.ts";
+import { BuildError } from "../errors/build-error.ts";
+import { type Answers, type PictureAnswer, USUAL_BOOK } from "./answers.ts";
+import { askBook, askLight, askPicture, askText } from "./ask.ts";
+import type { Said } from "./flags.ts";
+
+/**
+ * Completes what was said of a new kit: what is missing is asked for where somebody is there, and elsewhere has its usual answer.
+ * @throws BuildError where there is no picture to begin with, or she gives up
+ */
+export async function completeAnswers(said: Said, isAsked: boolean): Promise<Answers> {
+  if (isAsked && !said.picture) intro(say.newAskIntro());
+  const picture = said.picture ?? (isAsked ? await askPicture() : noPicture());
+  const asks = isAsked && !said.picture;
+  const name = said.slug === undefined ? nameOf(picture) : titleOf(said.slug);
+  const title = said.title ?? (asks ? await askText(say.newAskTitle(), name) : name);
+  const slug = said.slug ?? (asks ? await askText(say.newAskSlug(), slugOf(title), checkSlug) : slugOf(title));
+  checkSlug(slug);
+  return {
+    slug,
+    title,
+    picture,
+    book: said.book ?? (asks ? await askBook() : USUAL_BOOK),
+    light: said.light ?? (asks ? await askLight() : undefined),
+    units: said.units ?? "mm",
+    draft: said.draft ?? false,
+  };
+}
+
+function noPicture(): never {
+  throw new BuildError(say.newNoPicture());
+}
+
+/** What a picture may be called at first. */
+function nameOf(picture: PictureAnswer): string {
+  if (picture.from === "word") return picture.text.replaceAll(/\\n|\s+/g, " ").trim();
+  if (picture.from === "outline") return capital(say.newOutlineName({ outline: picture.name }));
+  return titleOf(picture.from === "icon" ? picture.name : basename(picture.path, extname(picture.path)));
+}
+
+function titleOf(name: string): string {
+  return capital(name.replaceAll(/[-_\s]+/g, " ").trim());
+}
+
+function capital(text: string): string {
+  return text.replace(/^./u, (letter) => letter.toUpperCase());
+}
+
+/** A title as a folder's name: letters without their accents, small, with hyphens; `kit` where none is left. */
+function slugOf(title: string): string {
+  const plain = title.normalize("NFKD").replaceAll(/\p{M}/gu, "").toLowerCase();
+  return (
+    plain
+      .replaceAll(/[^a-z0-9]+/g, "-")
+      .replaceAll(/^-+|-+$/g, "")
+      .slice(0, 60) || "kit"
+  );
+}
+
+function checkSlug(slug: string): void {
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug) || slug.length > 100)
+    throw new BuildError(say.newFolderName({ given: slug.slice(0, 80) }));
+}

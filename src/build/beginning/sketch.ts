@@ -1,0 +1,77 @@
+import { readFileSync, statSync } from "node:fs";
+import { extname, resolve } from "node:path";
+import { type ContentKind, contentKind } from "../../input/files/content-kind.ts";
+import { shortValue } from "../../input/files/short.ts";
+import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";
+import { readPicture } from "../../input/picture/read-picture.ts";
+import * as say from "../../words/messages.ts";
+import { BuildError } from "../errors/build-error.ts";
+import type { PictureAnswer } from "./answers.ts";
+import { iconDrawing } from "./icons.ts";
+import { svgLevels } from "./svg-levels.ts";
+
+/** A picture as a new kit's front matter states it, with the files that come along. */
+export interface Sketch {
+  /** What stands under `picture`. */
+  readonly picture: Readonly<Record<string, unknown>>;
+  /** Names of the levels that the picture draws, front to back. */
+  readonly levels: readonly string[];
+  readonly files: readonly { readonly name: string; readonly bytes: Buffer | string }[];
+  readonly credit: Readonly<Record<string, string>> | undefined;
+}
+
+/** Sides of an outline's box, mm; the kit's height on the book goes for the picture. */
+const OUTLINE_SIDE = 100;
+
+const ENDINGS: Readonly<Partial<Record<ContentKind, string>>> = {
+  svg: ".svg",
+  png: ".png",
+  jpeg: ".jpg",
+  webp: ".webp",
+  avif: ".avif",
+};
+
+/** The picture that was asked for. `base` is the project's folder. @throws BuildError for a file or an icon that is not there or is no picture */
+export function sketchOf(answer: PictureAnswer, base: string): Sketch {
+  const level = say.newLevelPicture();
+  const plain = { levels: [level], files: [], credit: undefined };
+  if (answer.from === "word") return { ...plain, picture: { text: linesOf(answer.text), level } };
+  if (answer.from === "outline")
+    return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
+  if (answer.from === "file") return fileSketch(answer.path, level, base);
+  const file = "picture.svg";
+  return {
+    ...plain,
+    picture: { file, level },
+    files: [{ name: file, bytes: iconDrawing(answer.name) }],
+    credit: { work: say.newTextIcon({ icon: answer.name }), licence: "MIT", source: "phosphoricons.com" },
+  };
+}
+
+function linesOf(text: string): string | string[] {
+  const lines = text.split(/\\n|\n/).map((line) => line.trim());
+  return lines.length > 1 ? lines : lines[0]!;
+}
+
+function fileSketch(path: string, level: string, base: string): Sketch {
+  const bytes = fileAt(resolve(base, path), path);
+  const kind = contentKind(bytes);
+  const ending = kind && ENDINGS[kind];
+  if (!ending) throw new BuildError(say.newFileKind({ file: shortValue(path) }));
+  const file = `picture${ending}`;
+  const files = [{ name: file, bytes }];
+  if (kind !== "svg")
+    return { picture: { file, trace: "silhouette", level }, levels: [level], files, credit: undefined };
+  const { fields, names } = svgLevels(readPicture(file, bytes.toString("utf8"), say.checkFieldPicture()), level);
+  return { picture: { file, ...fields }, levels: names, files, credit: undefined };
+}
+
+/** @throws BuildError */
+function fileAt(path: string, given: string): Buffer {
+  const found = statSync(path, { throwIfNoEntry: false });
+  const file = shortValue(given);
+  if (!found?.isFile()) throw new BuildError(say.newNoFile({ file }));
+  const most = extname(path).toLowerCase() === ".svg" ? FILE_LIMITS.picture : FILE_LIMITS.photo;
+  if (found.size > most * MB) throw new BuildError(say.newFileLarge({ file, most }));
+  return readFileSync(path);
+}

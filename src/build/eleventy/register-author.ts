@@ -1,0 +1,48 @@
+import { makeabilityOf } from "../../core/makeability/makeability.ts";
+import { authorIndex, authorPage } from "../../output/parts/author.ts";
+import type { LinkTo } from "../../output/parts/cards.ts";
+import * as say from "../../words/messages.ts";
+import type { Library } from "../library/library.ts";
+import { authorWarnings } from "../tell.ts";
+import type { SiteConfig } from "./site-config.ts";
+import { stated } from "./stated.ts";
+
+/** Registers the pages for authors: one for each kit, and the list of them. `library.authored` names none in a build. */
+export function registerAuthors(
+  config: SiteConfig,
+  opened: () => Library,
+  link: (from: string, target: string) => string,
+): void {
+  const linkOf = (page: string): LinkTo => {
+    stated(page);
+    return (target) => link(page, target);
+  };
+  const titleOf = (slug: string): string => opened().view(slug).kit.title;
+  config.addFilter("authorPage", (slug: string, page: string) => {
+    const view = opened().view(slug);
+    return authorPage(view, makeabilityOf(view), authorWarnings(view), linkOf(page));
+  });
+  config.addFilter("authorIndex", (page: string) =>
+    authorIndex(
+      opened().views.map((view) => ({ view, troubles: makeabilityOf(view).troubles.length })),
+      linkOf(page),
+    ),
+  );
+  config.addTemplate("author.njk", "{{ slug | authorPage(page.url) | safe }}", {
+    layout: "author.njk",
+    eleventyComputed: {
+      title: ({ slug }: { slug: string }) => say.makeableTitle({ title: titleOf(slug) }),
+      summary: ({ slug }: { slug: string }) => say.makeableSummary({ title: titleOf(slug) }),
+    },
+    permalink: "author/{{ slug }}/index.html",
+    pagination: { data: "library.authored", size: 1, alias: "slug" },
+    eleventyExcludeFromCollections: true,
+  });
+  config.addTemplate("authors.njk", "{{ page.url | authorIndex | safe }}", {
+    layout: "author.njk",
+    eleventyComputed: { title: () => say.makeableIndexTitle(), summary: () => say.makeableIndexSummary() },
+    permalink: "{{ authors }}/index.html",
+    pagination: { data: "library.authors", size: 1, alias: "authors" },
+    eleventyExcludeFromCollections: true,
+  });
+}

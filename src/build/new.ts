@@ -1,0 +1,35 @@
+import { toDegrees } from "../core/units/angle.ts";
+import { viewKit } from "../output/views/kit-view.ts";
+import { formatSize } from "../words/lengths.ts";
+import * as say from "../words/messages.ts";
+import { fixed } from "../words/numbers.ts";
+import { printable } from "../words/printable.ts";
+import { beginKit } from "./beginning/begin-kit.ts";
+import { completeAnswers } from "./beginning/complete.ts";
+import { readFlags } from "./beginning/flags.ts";
+import { runCommand } from "./errors/command.ts";
+import { speakFirst } from "./library/first-words.ts";
+
+/** `npm run new`: begins a kit from a picture, a word, an outline or an icon, complete and ready to be built. */
+await runCommand(async () => {
+  const base = process.cwd();
+  speakFirst(base);
+  const said = readFlags(process.argv.slice(2));
+  const answers = await completeAnswers(said, process.stdin.isTTY === true && process.stdout.isTTY === true);
+  const { kit, lit } = beginKit(base, answers);
+  const { pattern } = kit;
+  const folder = `content/kits/${answers.slug}`;
+  const lines = [
+    say.newMade({
+      folder,
+      height: formatSize(pattern.fit.height, answers.units),
+      opening: say.unitDegree({ degrees: fixed(toDegrees(pattern.fit.opening), 1) }),
+      hours: viewKit(kit, []).figures.hours,
+    }),
+    ...(answers.light && !lit ? [say.newLightLeftOut()] : []),
+    ...(said.book ? [] : [say.newUsualBook({ file: `${folder}/index.md` })]),
+    say.newNextCheck({ kit: answers.slug }),
+    say.newNext(),
+  ];
+  for (const line of lines) console.log(printable(line));
+});

@@ -1,0 +1,67 @@
+import type { Span } from "../spans/span.ts";
+import { cellAt, type Standing } from "./standing.ts";
+
+/** What a ray meets: the folded edges of a level (0: an unfolded leaf), the side of a prouder leaf, or nothing of the leaves. */
+export type Met = number | "side" | "nothing";
+
+/** A stretch of heights, mm from the head, and what the viewer sees there. */
+export interface SeenRun {
+  readonly from: number;
+  readonly to: number;
+  readonly met: Met;
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * What the viewer's ray meets at each height between two.
+ *
+ * Seen from above, a leaf is a line from the gutter to its tip, x = root + r·sin θ (domain: the fan). A ray goes inward and
+ * passes the surfaces of the levels one after the other, and at each deeper one it is in the cell of a leaf further out, as
+ * the cells of a level at radius R stand at R·sin θ. So it crosses the leaves from its cell at the proudest level to its cell
+ * at the deepest. A leaf folded at level k, with the ray's cell of that level at leaf c: before c the ray is still in front
+ * of the leaf's tip and passes it; at c it meets the folded edge; behind c it meets the side of the leaf. Leaves are lines:
+ * the thickness of paper and flaps is not counted.
+ */
+export function castRay(standing: Standing, ray: number, from: number, to: number): SeenRun[] {
+  const { spans, rows, proudest } = standing;
+  const cells = rows.map((row) => cellAt(row, ray));
+  const outward = ray < 0 ? -1 : 1;
+  const met: SeenRun[] = [];
+  let open: readonly Stretch[] = [{ from, to }];
+  let at = Math.min(spans.length - 1, Math.max(0, cells[proudest]!));
+  while (open.length > 0 && at >= 0 && at < spans.length) {
+    open = meetLeaf(open, spans[at]!, (level) => (at - cells[level]!) * outward, met);
+    at += outward;
+  }
+  for (const stretch of open) met.push({ ...stretch, met: "nothing" });
+  return met;
+}
+
+/** Takes from the open heights those at which a leaf is met. `behind` is how many leaves behind the cell of a level it stands. */
+function meetLeaf(
+  open: readonly Stretch[],
+  spans: readonly Span[],
+  behind: (level: number) => number,
+  met: SeenRun[],
+): Stretch[] {
+  const left: Stretch[] = [];
+  for (const stretch of open) {
+    let begun = stretch.from;
+    for (const span of spans) {
+      if (span.to <= begun || span.from >= stretch.to) continue;
+      const by = behind(span.level);
+      if (by < 0) continue;
+      const from = Math.max(begun, span.from);
+      const to = Math.min(stretch.to, span.to);
+      if (from > begun) left.push({ from: begun, to: from });
+      met.push({ from, to, met: by === 0 ? span.level : "side" });
+      begun = to;
+    }
+    if (begun < stretch.to) left.push({ from: begun, to: stretch.to });
+  }
+  return left;
+}

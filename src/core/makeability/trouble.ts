@@ -1,0 +1,122 @@
+import type { Assessment } from "./assessment.ts";
+
+/**
+ * What makes a picture hard to make or to see. `figure` is what a way out is measured by: the greater the worse, 0 where
+ * there is nothing of it. Lengths mm, angles radians, levels from 1.
+ */
+export type Trouble =
+  | {
+      /** Sides of prouder leaves stand before a level. Figure: the share of its area that is hidden. */
+      readonly kind: "hidden";
+      readonly level: number;
+      readonly figure: number;
+      /** The share that is seen. */
+      readonly share: number;
+    }
+  | {
+      /** A level goes on beyond its outermost folded edge. Figure: by how many mm. */
+      readonly kind: "out-of-reach";
+      readonly level: number;
+      readonly figure: number;
+    }
+  | {
+      /** Strips too short to fold. Figure: the share of the picture's area that changes its level, as they are merged. */
+      readonly kind: "slivers";
+      readonly figure: number;
+      readonly strips: number;
+      /** Places where they lie side by side. */
+      readonly places: number;
+      /** The level that loses the greatest share of its area, and this share. */
+      readonly most: number;
+      readonly share: number;
+    }
+  | {
+      /** Parts of the picture that fewer than two leaves show. Figure: how many, and of these without any leaf. */
+      readonly kind: "narrow";
+      readonly figure: number;
+      readonly unseen: number;
+      /** Width of a leaf's column, mm. */
+      readonly pitch: number;
+    }
+  | {
+      /** Leaves with more cuts than is comfortable. Figure: how many leaves, and the cuts of the one that has most. */
+      readonly kind: "many-cuts";
+      readonly figure: number;
+      readonly most: number;
+    }
+  | {
+      /** The flaps push the book open beyond its opening. Figure: by how much. */
+      readonly kind: "springs-open";
+      readonly figure: number;
+      readonly opening: number;
+      readonly resting: number;
+    };
+
+/** A level of which less than this share or area (mm²) is hidden looks as drawn; both are estimates. */
+const HIDDEN_SHARE = 0.1;
+const HIDDEN_AREA = 20;
+
+/** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
+export function troublesOf(assessment: Assessment): Trouble[] {
+  const { seen, areas, reach, slivers, narrow, full, pitch, opening, resting } = assessment;
+  const figure = (kind: Trouble["kind"], level?: number): number => figureOf(assessment, kind, level);
+  const strips = slivers.reduce((sum, sliver) => sum + sliver.strips, 0);
+  const unseen = narrow.filter(({ leaves }) => leaves === 0).length;
+  const hidden = (seen?.levels ?? []).filter(({ wanted, hidden: area }) => isHidden(area, wanted));
+  return [
+    ...hidden.map(({ level, share }): Trouble => ({ kind: "hidden", level, figure: figure("hidden", level), share })),
+    ...reach
+      .filter(({ missing }) => missing > 0)
+      .map(({ level, missing }): Trouble => ({ kind: "out-of-reach", level, figure: missing })),
+    ...present({
+      kind: "slivers",
+      figure: figure("slivers"),
+      strips,
+      places: slivers.length,
+      ...mostLost(areas, slivers),
+    }),
+    ...present({ kind: "narrow", figure: narrow.length, unseen, pitch }),
+    ...present({ kind: "many-cuts", figure: figure("many-cuts"), most: Math.max(0, ...full.map(({ most }) => most)) }),
+    ...present({ kind: "springs-open", figure: figure("springs-open"), opening, resting }),
+  ];
+}
+
+/** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. */
+export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 1): number {
+  const { place, seen, reach, slivers, narrow, full, opening, resting } = assessment;
+  switch (kind) {
+    case "hidden": {
+      const { hidden, wanted } = seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
+      return wanted > 0 ? hidden / wanted : 0;
+    }
+    case "out-of-reach":
+      return reach[level - 1]!.missing;
+    case "slivers":
+      return slivers.reduce((sum, { area }) => sum + area, 0) / (place.width * place.height);
+    case "narrow":
+      return narrow.length;
+    case "many-cuts":
+      return full.reduce((sum, { leaves }) => sum + leaves, 0);
+    case "springs-open":
+      return Math.max(0, resting - opening);
+  }
+}
+
+function isHidden(area: number, wanted: number): boolean {
+  return area >= HIDDEN_AREA && area >= HIDDEN_SHARE * wanted;
+}
+
+function present(trouble: Trouble): Trouble[] {
+  return trouble.figure > 0 ? [trouble] : [];
+}
+
+function mostLost(
+  areas: readonly number[],
+  slivers: Assessment["slivers"],
+): { readonly most: number; readonly share: number } {
+  const shares = areas.map((_, k) =>
+    slivers.filter(({ level }) => level === k + 1).reduce((sum, { share }) => sum + share, 0),
+  );
+  const share = Math.max(...shares);
+  return { most: shares.indexOf(share) + 1, share: Math.min(1, share) };
+}

@@ -1,0 +1,120 @@
+import type { Size } from "../../core/geometry/box.ts";
+import type { Point } from "../../core/geometry/point.ts";
+import type { Level } from "../../core/kit/kit.ts";
+import type { LevelMap } from "../../core/picture/level-map.ts";
+import * as say from "../../words/messages.ts";
+import { isRasterName, type KitFolder } from "../files/named-files.ts";
+import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
+import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-levels.ts";
+import { drawFile, PictureFiles } from "./draw-file.ts";
+import { askedOf, drawSource } from "./draw-source.ts";
+import { hiddenLayers, hiddenLevels } from "./hidden.ts";
+import { levelChoice } from "./level-choice.ts";
+import { FILLING } from "./place.ts";
+import { mapOfLayers, placedNotes, readLayers } from "./read-layers.ts";
+import type { PictureMatter } from "./schema.ts";
+import { formProblems, LAYER_SOURCES, PICTURE_SOURCES } from "./source-form.ts";
+import type { Studio } from "./studio.ts";
+
+/** A kit's picture as levels. */
+export interface KitPicture {
+  readonly map: LevelMap;
+  /** What does not count or shows nowhere, in sentences with their places. */
+  readonly notes: readonly string[];
+}
+
+const AT: FieldPath = ["picture"];
+
+/** Reads the picture that a front matter states; `tall` is about its height on the book, mm. @throws ProblemError, KitError */
+export function kitPicture(
+  kit: KitFolder,
+  matter: PictureMatter,
+  { levels, tall }: { readonly levels: readonly Level[]; readonly tall: number },
+): KitPicture {
+  stopAt(formOf(matter));
+  const background = levels.findIndex((level) => level.background) + 1;
+  const files = new PictureFiles(kit);
+  if (matter.layers) {
+    const box = boxOfLayers(matter);
+    const layers = readLayers(matter.layers, [...AT, "layers"], { files, levels, tall, box });
+    const map = mapOfLayers(layers, { ...box, background });
+    stopAt(hiddenLevels(map, levels));
+    return { map, notes: [...layers.flatMap(({ notes }) => notes), ...hiddenLayers(layers, map)] };
+  }
+  const studio = { files, levels, tall, box: boxOfOutline(matter) };
+  if (matter.file !== undefined && !isRasterName(matter.file))
+    return inBox(wholeFile(matter, matter.file, studio, background), matter);
+  const choice = levelChoice(matter, AT, { levels, whole: true });
+  const { notes, file, ...drawn } = drawSource(matter, { at: AT, place: FILLING, choice }, studio);
+  const map = { ...drawn, background };
+  stopAt(hiddenLevels(map, levels));
+  return inBox({ map, notes: placedNotes({ ...drawn, notes, file }) }, matter);
+}
+
+/** Every file that a picture names, as it names it. */
+export function filesOfPicture({ file, font, layers = [] }: PictureMatter): string[] {
+  const sources = layers.flatMap((layer) => [layer, ...layer.join, ...layer.cut]);
+  return [{ file, font }, ...sources].flatMap((one) => [one.file, one.font].filter((name) => name !== undefined));
+}
+
+function stopAt(problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new ProblemError(problems);
+}
+
+/** What is wrong with the keys of a picture, of its layers and of their pieces. */
+function formOf(matter: PictureMatter): Problem[] {
+  const layers = (matter.layers ?? []).flatMap((layer, i) => {
+    const at = [...AT, "layers", i];
+    const pieces = (["join", "cut"] as const).flatMap((key) =>
+      layer[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], LAYER_SOURCES)),
+    );
+    return [...formProblems(layer, at, LAYER_SOURCES), ...pieces];
+  });
+  return [...formProblems(matter, AT, PICTURE_SOURCES), ...layers];
+}
+
+/** The stated box of layers. @throws ProblemError where a side is missing */
+function boxOfLayers({ width, height }: PictureMatter): Size {
+  if (width !== undefined && height !== undefined) return { width, height };
+  throw withoutSide(width === undefined ? "width" : "height", say.layerBoxSides());
+}
+
+function withoutSide(key: "width" | "height", allowed: string): ProblemError {
+  return problem([...AT, key], { given: say.checkNotGiven(), allowed, remedy: say.checkAddField({ field: key }) });
+}
+
+/** The box that an outline fills where it is the whole picture; a side that is left out is as long as the other. */
+function boxOfOutline(matter: PictureMatter): Size | undefined {
+  if (matter.file !== undefined || matter.text !== undefined) return undefined;
+  const side = matter.width ?? matter.height;
+  if (side === undefined) throw withoutSide("width", say.layerOutlineSide());
+  return { width: matter.width ?? side, height: matter.height ?? side };
+}
+
+/** A file that is the whole picture: it shows every level of the kit. */
+function wholeFile(matter: PictureMatter, name: string, { files, levels }: Studio, background: number): KitPicture {
+  const choice = levelChoice(matter, AT, { levels, whole: true });
+  const asked = askedOf(matter, choice, levels);
+  const drawn = drawFile(files.read(name, [...AT, "file"]), asked, { at: AT, levels });
+  const { width, height, shapes } = drawn;
+  const named: NamedMap = { width, height, background, shapes };
+  checkLevelsShown(named, levels, ({ name: level }, number) =>
+    asked.levels?.[level] === undefined
+      ? { at: ["levels", number - 1], stated: false }
+      : { at: [...AT, "levels", level], stated: true },
+  );
+  const map = { ...named, shapes: shapes.map(({ level, rule, rings }) => ({ level, rule, rings })) };
+  return { map, notes: placedNotes({ ...drawn, notes: [...drawn.notes, ...unseenParts(named, levels)] }) };
+}
+
+/** A picture in the size that is stated; one side keeps its shape. */
+function inBox({ map, notes }: KitPicture, { width, height }: PictureMatter): KitPicture {
+  if (width === undefined && height === undefined) return { map, notes };
+  const across = (width ?? (height! * map.width) / map.height) / map.width;
+  const down = (height ?? (width! * map.height) / map.width) / map.height;
+  const shapes = map.shapes.map((shape) => ({
+    ...shape,
+    rings: shape.rings.map((ring) => ring.map(([x, y]): Point => [x * across, y * down])),
+  }));
+  return { map: { ...map, width: map.width * across, height: map.height * down, shapes }, notes };
+}

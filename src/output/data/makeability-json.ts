@@ -1,0 +1,59 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import type { Assessment } from "../../core/makeability/assessment.ts";
+import type { Makeability, TroubleWithWays } from "../../core/makeability/makeability.ts";
+import { tidy } from "../../core/units/length.ts";
+import { troubleText } from "../../words/findings/makeability.ts";
+import { jsonLines } from "./json-lines.ts";
+
+/**
+ * How well a picture can be made on its book (`leaflight/makeability/1`): mm, mm² and radians, to 0.0001. Keys and tokens
+ * are fixed; sentences are in the site's language.
+ */
+export function makeabilityJson(kit: Kit, made: Makeability): string {
+  return jsonLines({
+    schema: "leaflight/makeability/1",
+    kit: kit.slug,
+    title: kit.title,
+    ...(kit.versions[0] ? { version: kit.versions[0].version } : {}),
+    unit: "mm",
+    picture: rounded({
+      left: made.place.left,
+      head: made.place.top,
+      width: made.place.width,
+      height: made.place.height,
+    }),
+    pitch: rounded(made.pitch),
+    opening: rounded(made.opening),
+    restingOpening: rounded(made.resting),
+    levels: kit.levels.map((_, k) => rounded(levelJson(kit, made, k))),
+    merged: made.slivers.map(rounded),
+    narrow: made.narrow.map(rounded),
+    fullLeaves: made.full.map(rounded),
+    troubles: made.troubles.map((one) => rounded(troubleJson(one))),
+    sentences: made.troubles.map(({ trouble }) => troubleText(trouble, made, kit)),
+  });
+}
+
+function levelJson({ levels }: Kit, { areas, seen, reach }: Assessment, k: number): unknown {
+  const { kept, hidden, unreached, changed, share, hiddenAt } = seen?.levels[k] ?? {};
+  return {
+    level: k + 1,
+    name: levels[k]!.name,
+    area: areas[k]!,
+    ...(seen ? { kept, hidden, unreached, changed, share, hiddenAt } : {}),
+    gutterRoom: reach[k]!.gutterRoom,
+    missing: reach[k]!.missing,
+  };
+}
+
+function troubleJson({ trouble, ways }: TroubleWithWays): unknown {
+  return { ...trouble, ways };
+}
+
+/** All numbers inside a value to four decimals. */
+function rounded(value: unknown): unknown {
+  if (typeof value === "number") return tidy(value, 4);
+  if (Array.isArray(value)) return value.map(rounded);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, rounded(inner)]));
+}
