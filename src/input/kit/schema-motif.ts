@@ -17,16 +17,16 @@ import {
 import { TEXT } from "../files/text-bounds.ts";
 import { CARD_NAMES } from "./card-names.ts";
 
+/** A colour that has no name of the program's own. */
+const ownColour = z.strictObject({
+  colour: words(say.fieldCardColour, TEXT.name),
+  name: words(say.fieldCardName, TEXT.name),
+});
+
 /** The colour of a piece of card: one of some names, or any colour as style sheets write it, with what people call it. */
 export const cardField = (about: About) =>
   z
-    .union([
-      z.enum(CARD_NAMES),
-      z.strictObject({
-        colour: words(say.fieldCardColour, TEXT.name),
-        name: words(say.fieldCardName, TEXT.name),
-      }),
-    ])
+    .union([z.enum(CARD_NAMES), ownColour])
     .meta(described(() => say.fieldCard({ about: about(), names: CARD_NAMES.join(", ") })))
     .register(FACTS, { about });
 
