@@ -2128,7 +2128,7 @@ export const frontPhotoMostPixels = (args: { readonly most: Word }): string => s
 export const frontPhotoKinds = (args: { readonly kinds: Word }): string => say("front-photo-kinds", args);
 /** open it in a photo program and save it again */
 export const frontSavePhotoAgain = (): string => say("front-save-photo-again");
-/** filled shapes, paths, groups and use, as the guide’s reference lists them */
+/** shapes, strokes, groups and more, as the guide’s page on pictures lists them */
 export const frontPictureShapes = (): string => say("front-picture-shapes");
 /** change this element in your drawing program and save again */
 export const frontChangeElement = (): string => say("front-change-element");

@@ -17,7 +17,7 @@ describe("the pattern of a real icon", () => {
     const input: KitInput & { title: string; summary: string } = {
       title: name,
       summary: "An icon.",
-      picture: { file: "picture.svg", levels: { icon: ["#icon"] } },
+      picture: { file: "picture.svg", levels: { icon: ["#icon"] }, crop: "canvas" },
       levels: [
         { name: "icon", depth: 14 },
         { name: "ground", depth: 30, background: true },

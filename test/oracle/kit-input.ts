@@ -2,7 +2,7 @@
 export interface KitInput {
   title?: string;
   summary?: string;
-  picture: { file?: string; levels: Record<string, string[]> };
+  picture: { file?: string; levels: Record<string, string[]>; crop?: string };
   levels: { name: string; depth?: number; line?: number; background?: boolean }[];
   gauge?: { lines: number[] };
   book: BookInput;

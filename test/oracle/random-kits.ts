@@ -86,7 +86,7 @@ function makeKit(plan: Plan, random: Random): RandomKit {
   const frontMatter = {
     title: plan.slug,
     summary: `A random kit: ${plan.shapes.map(([shape]) => shape).join(", ")}.`,
-    picture: { file: "picture.svg", levels: picture.levels },
+    picture: { file: "picture.svg", levels: picture.levels, crop: "canvas" },
     levels,
     ...(plan.depth === "line" ? { gauge } : {}),
     book,

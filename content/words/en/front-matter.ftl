@@ -104,7 +104,7 @@ front-photo-pixels = "{ $file }" has { $megapixels } megapixels
 front-photo-most-pixels = a photo of at most { $most } megapixels
 front-photo-kinds = a whole photo: { $kinds }
 front-save-photo-again = open it in a photo program and save it again
-front-picture-shapes = filled shapes, paths, groups and use, as the guide’s reference lists them
+front-picture-shapes = shapes, strokes, groups and more, as the guide’s page on pictures lists them
 front-change-element = change this element in your drawing program and save again
 # A note on a picture, with its place: content/kits/moon/moon.svg:7
 front-picture-note = { $place }: { $note }

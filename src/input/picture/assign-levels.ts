@@ -2,7 +2,7 @@ import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, type Problem, ProblemError } from "../files/problem.ts";
 import { nameList } from "../files/short.ts";
-import type { PaintedShape, SvgPicture } from "../svg/svg-picture.ts";
+import type { Calling, PaintedShape, SvgPicture } from "../svg/svg-picture.ts";
 import type { Asked, Source } from "./asked.ts";
 import type { DrawnShape, DrawnSvg } from "./drawn-svg.ts";
 import { foundIn, foundText } from "./found-in.ts";
@@ -91,7 +91,7 @@ function withoutLevel(picture: SvgPicture, picks: readonly (number | undefined)[
   const told = lost.slice(0, MOST_TOLD);
   const found = told.length > 0 ? foundText(foundIn(picture)) : "";
   return told.map(({ element, called, line, paint, colour }, i): Problem => {
-    const ids = called.flatMap(({ id, names }) => (id === undefined ? names.slice(0, 1) : [`#${id}`]));
+    const ids = called.flatMap((calling) => knownAs(calling) ?? []);
     const shape =
       ids.length === 0 ? say.frontShapeUnnamed({ element }) : say.frontShapeNoLevel({ element, ids: nameList(ids) });
     const coloured = colour === undefined ? shape : say.selectLostColour({ shape, paint, colour });
@@ -100,9 +100,15 @@ function withoutLevel(picture: SvgPicture, picks: readonly (number | undefined)[
       at: { file, line, field: "picture.levels" },
       given: more === 0 ? coloured : say.selectLostMore({ shape: coloured, more }),
       allowed: say.frontShapesBelong(),
-      remedy: found === "" ? say.selectNameShape() : say.selectPickShape({ found }),
+      remedy: found === "" || i > 0 ? say.selectNameShape() : say.selectPickShape({ found }),
     };
   });
+}
+
+/** An element's name, or its id where that is all. */
+function knownAs({ id, names: [name] }: Calling): string | undefined {
+  if (name !== undefined && name !== id) return `"${name}"`;
+  return id === undefined ? undefined : `#${id}`;
 }
 
 function stopAt(problems: readonly Problem[]): void {

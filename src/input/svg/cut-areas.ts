@@ -1,6 +1,6 @@
 import type { Element } from "@xmldom/xmldom";
 import { type Affine, compose, IDENTITY, mapPoint, translation } from "../../core/geometry/affine.ts";
-import type { Area } from "../../core/geometry/area.ts";
+import { type Area, rectangle } from "../../core/geometry/area.ts";
 import type { Box } from "../../core/geometry/box.ts";
 import * as say from "../../words/messages.ts";
 import { lineOf, readAttribute, readLength } from "./attribute.ts";
@@ -106,12 +106,7 @@ export class CutAreas {
     const right = x + (readLength(mask, "width", of.width) ?? 1.2 * of.width);
     const bottom = y + (readLength(mask, "height", of.height) ?? 1.2 * of.height);
     const map = this.#units(mask, "maskUnits", "objectBoundingBox", cutting);
-    const corners = [
-      [x, y],
-      [right, y],
-      [right, bottom],
-      [x, bottom],
-    ] as const;
+    const corners = rectangle(x, y, right, bottom);
     return this.#reading.areas.areaOf(
       { rings: [corners.map((corner) => mapPoint(map, corner))], rule: "nonzero" },
       lineOf(mask),

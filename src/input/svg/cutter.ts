@@ -36,9 +36,10 @@ export class Cutter {
   #apply(area: Area, before: number): void {
     const { gathered, areas, report } = this.#reading;
     gathered.replaceSince(before, (shape) => {
-      gathered.count(shape.line, shape.rings);
       const { rings, rule } = areas.cut(shape, area, shape.line);
-      if (rings.length > 0) return rings === shape.rings ? shape : { ...shape, rings, rule };
+      if (rings === shape.rings) return shape;
+      gathered.count(shape.line, rings);
+      if (rings.length > 0) return { ...shape, rings, rule };
       report.note(shape.line, say.pictureCutAway({ name: shape.element }));
       return undefined;
     });

@@ -25,6 +25,8 @@ export const MOST_NOTES = 20;
 export const MOST_FAULTS = 50;
 /** Pairs of edges that stand beside each other in everything that is cut by clip paths and masks. */
 export const MOST_CUTS = 4_000_000;
+/** Points of clip paths and masks, counted for each shape that they cut. */
+export const MOST_LOOKS = 50_000_000;
 /** Entities of a document type, letters of one of them, and letters that all of them add to the file. */
 export const MOST_ENTITIES = { count: 200, letters: 1000, added: 1_000_000 } as const;
 /** Dashes of one stroke. */

@@ -31,12 +31,15 @@ class Stroker {
   readonly #half: number;
   /** Angle between the points of round corners. */
   readonly #step: number;
+  /** The cosine of a turn that needs no more than one point. */
+  readonly #straight: number;
   #count = 0;
 
   constructor(pen: Pen, tolerance: number) {
     this.#pen = pen;
     this.#half = pen.width / 2;
     this.#step = Math.max(0.005, 2 * Math.acos(Math.max(0, 1 - tolerance / this.#half)));
+    this.#straight = Math.cos(this.#step);
   }
 
   outline({ points, smooth, closed, heading }: PathTrace): Ring[] {
@@ -74,20 +77,22 @@ class Stroker {
   #corner(ring: Point[], at: Point, a: Piece, b: Piece, smooth: boolean): void {
     const cross = a.along[0] * b.along[1] - a.along[1] * b.along[0];
     const dot = a.along[0] * b.along[0] + a.along[1] * b.along[1];
-    if (cross > 0) {
-      this.#put(ring, at, a.along, 0);
-      // A piece that is shorter than the corner is deep lets the outline pass through the corner itself.
-      if (dot <= 0 || this.#half * cross >= Math.min(a.length, b.length)) ring.push(at);
-      this.#put(ring, at, b.along, 0);
-      return;
-    }
-    const turn = cross === 0 && dot < 0 ? -Math.PI : Math.atan2(cross, dot);
-    if (!smooth && this.#pen.join === "miter" && 2 <= this.#pen.miterLimit ** 2 * (1 + dot)) {
+    // A piece that is shorter than the corner is deep lets the outline pass through the corner itself.
+    const cramped = cross > 0 && (dot <= 0 || this.#half * cross >= Math.min(a.length, b.length));
+    const mitred = cross <= 0 && !smooth && this.#pen.join === "miter" && 2 <= this.#pen.miterLimit ** 2 * (1 + dot);
+    if (mitred || (dot >= this.#straight && !cramped)) {
       const reach = this.#half / (1 + dot);
       const sum: Point = [a.along[0] + b.along[0], a.along[1] + b.along[1]];
       this.#push(ring, [at[0] - sum[1] * reach, at[1] + sum[0] * reach]);
       return;
     }
+    if (cross > 0) {
+      this.#put(ring, at, a.along, 0);
+      if (cramped) this.#push(ring, at);
+      this.#put(ring, at, b.along, 0);
+      return;
+    }
+    const turn = cross === 0 && dot < 0 ? -Math.PI : Math.atan2(cross, dot);
     this.#put(ring, at, a.along, 0);
     if (smooth || this.#pen.join === "round") this.#arc(ring, at, a.along, turn);
     this.#put(ring, at, b.along, 0);

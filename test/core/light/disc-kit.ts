@@ -42,7 +42,7 @@ export function discKit(changes: Changes = {}): { readonly frontMatter: object; 
     frontMatter: {
       title: "Discs",
       summary: "A well in a rim.",
-      picture: { file: "picture.svg", levels: { rim: ["#rim"], well: ["#well"] } },
+      picture: { file: "picture.svg", levels: { rim: ["#rim"], well: ["#well"] }, crop: "canvas" },
       levels: LEVELS,
       book: { ...BOOK, ...changes.book },
       fit: {

@@ -13,7 +13,7 @@ function discKit(book: object, fit: object) {
       {
         title: "Discs",
         summary: "Two discs.",
-        picture: { file: "picture.svg", levels: { near: ["#near"], middle: ["#middle"] } },
+        picture: { file: "picture.svg", levels: { near: ["#near"], middle: ["#middle"] }, crop: "canvas" },
         levels: [
           { name: "near", depth: 15 },
           { name: "middle", depth: 25 },

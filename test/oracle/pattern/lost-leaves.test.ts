@@ -17,7 +17,7 @@ function ramp(lost: readonly number[], direction: "ltr" | "rtl" = "ltr"): Publis
       {
         title: "Ramp",
         summary: "A slope.",
-        picture: { file: "picture.svg", levels: { hill: ["#hill"] } },
+        picture: { file: "picture.svg", levels: { hill: ["#hill"] }, crop: "canvas" },
         levels: [
           { name: "hill", depth: 18 },
           { name: "air", depth: 30, background: true },

@@ -3,7 +3,7 @@ import { between, type Random, seeded } from "../random-shapes.ts";
 /** A kit of straight-sided shapes with ids a, b and c on four levels, and how its book is read. */
 export interface PolygonKit {
   readonly frontMatter: Record<string, unknown> & {
-    picture: { file: string; levels: Record<string, string[]> };
+    picture: { file: string; levels: Record<string, string[]>; crop: string };
     levels: Record<string, unknown>[];
     book: Record<string, unknown> & { leaves: number; direction: "ltr" | "rtl" };
     fit: Record<string, unknown> & { borderLeaves: [number, number] };
@@ -32,7 +32,11 @@ export function polygonKit(seed: number): PolygonKit {
     frontMatter: {
       title: `Polygons ${seed}`,
       summary: "Shapes for tests.",
-      picture: { file: "picture.svg", levels: { [shown[0]!]: ["#a"], [shown[1]!]: ["#b"], [shown[2]!]: ["#c"] } },
+      picture: {
+        file: "picture.svg",
+        levels: { [shown[0]!]: ["#a"], [shown[1]!]: ["#b"], [shown[2]!]: ["#c"] },
+        crop: "canvas",
+      },
       levels: names.map((name, i) => ({
         name,
         depth: front + i * between(random, 6, 9),

@@ -14,7 +14,7 @@ function ringPattern(degrees: number) {
       {
         title: "Ring",
         summary: "A ring.",
-        picture: { file: "picture.svg", levels: { ring: ["#ring"] } },
+        picture: { file: "picture.svg", levels: { ring: ["#ring"] }, crop: "canvas" },
         levels: [
           { name: "ring", depth: 20 },
           { name: "ground", depth: 30, background: true },

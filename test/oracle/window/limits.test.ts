@@ -132,7 +132,10 @@ describe("insert", () => {
   it("is refused where its level is wholly covered", () => {
     const shapes = '<circle id="rim" cx="100" cy="100" r="60"/><circle id="well" cx="100" cy="100" r="80"/>';
     const message = discMessage(window({ shapes }));
-    expect(message).toMatchObject({ field: "insert.outline", given: '"rim" cannot be seen in the picture' });
+    expect(message).toMatchObject({
+      field: "picture.levels.rim",
+      given: "nothing of level “rim” shows: it lies behind <circle> #well (line 1)",
+    });
   });
 
   it("is refused where its level has no shape at all", () => {
