@@ -944,7 +944,7 @@ export const fieldPictureFile = (): string => say("field-picture-file");
 export const fieldPictureLevels = (): string => say("field-picture-levels");
 /** by names: levels that are called like something in the picture */
 export const fieldPictureLevelsUsual = (): string => say("field-picture-levels-usual");
-/** canvas; drawing where it fills less than 60 % of the canvas */
+/** canvas; drawing where it fills less than 60% of the canvas */
 export const fieldPictureCropUsual = (): string => say("field-picture-crop-usual");
 /** The levels, front (nearest the viewer) to back. */
 export const fieldLevels = (): string => say("field-levels");
@@ -3966,7 +3966,7 @@ export const cropYField = (): string => say("crop-y-field");
 export const cropWidthField = (): string => say("crop-width-field");
 /** Height of the rectangle, in the picture’s own units. */
 export const cropHeightField = (): string => say("crop-height-field");
-/** fill: "{value}" ({share} %)|stroke: "{value}" ({share} %)|"#{value}" ({share} %)|".{value}" ({share} %)|"{value}" ({share} %) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
+/** fill: "{value}" ({share}%)|stroke: "{value}" ({share}%)|"#{value}" ({share}%)|".{value}" ({share}%)|"{value}" ({share}%) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
 export const selectFound = (args: { readonly kind: Word; readonly value: Word; readonly share: Word }): string => say("select-found", args);
 /** what the picture has: {found} — $found: things of the picture with their shares of it, as a list. */
 export const selectOffers = (args: { readonly found: Word }): string => say("select-offers", args);
@@ -4002,7 +4002,7 @@ export const selectMoreShapes = (args: { readonly more: number }): string => say
 export const selectVanish = (args: { readonly level: Word; readonly shapes: Word }): string => say("select-vanish", args);
 /** x {x}, y {y}, {width} × {height} — $x, $y: the upper left corner. */
 export const cropBox = (args: { readonly x: Word; readonly y: Word; readonly width: Word; readonly height: Word }): string => say("crop-box", args);
-/** the drawing ({drawing}) fills {percent} % of its canvas ({canvas}), so it is taken without the rest. To keep the canvas, state crop: canvas — $drawing, $canvas: boxes: x 0, y 0, 80 × 60 */
+/** the drawing ({drawing}) fills {percent}% of its canvas ({canvas}), so it is taken without the rest. To keep the canvas, state crop: canvas — $drawing, $canvas: boxes: x 0, y 0, 80 × 60 */
 export const cropTaken = (args: { readonly drawing: Word; readonly percent: Word; readonly canvas: Word }): string => say("crop-taken", args);
 /** nothing visible: the drawing ({drawing}) lies outside ({canvas}) */
 export const cropEmpty = (args: { readonly drawing: Word; readonly canvas: Word }): string => say("crop-empty", args);

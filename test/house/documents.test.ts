@@ -20,7 +20,8 @@ const PATH = /^(src|test|content|layouts|\.github)\/\S*$|^[\w-]+\.(md|json)$/;
 const MADE = /^(kit-data|round-data|pattern|makeability|offline|index)\.(js|json|md)$/;
 
 /** Examples that a maker or translator follows, and files that they may add. */
-const EXAMPLES = /^content\/(kits\/first-moon|classes\/winter-evenings\/index\.md|words\/cautions\.yaml|fonts$)/;
+const EXAMPLES =
+  /^content\/(kits\/(first-moon|ahoy|gull|evening)|classes\/winter-evenings\/index\.md|words\/cautions\.yaml|fonts$)/;
 
 /** What a document names between back-ticks, outside its blocks of code. */
 function named(text: string): string[] {

@@ -36,7 +36,7 @@ field-picture = Where the picture is, and which of its shapes lie at which level
 field-picture-file = The SVG picture beside index.md, as a path inside the kit folder.
 field-picture-levels = Which shapes belong to which level: a level’s name, and under it what picks them.
 field-picture-levels-usual = by names: levels that are called like something in the picture
-field-picture-crop-usual = canvas; drawing where it fills less than 60 % of the canvas
+field-picture-crop-usual = canvas; drawing where it fills less than 60% of the canvas
 
 field-levels = The levels, front (nearest the viewer) to back.
 field-level = A level of the picture: its name, and either depth or line.

@@ -16,11 +16,11 @@ crop-height-field = Height of the rectangle, in the picture’s own units.
 
 # $value: a colour as #cc3333, or a name. $share: percent of the picture.
 select-found = { $kind ->
-    [fill] fill: "{ $value }" ({ $share } %)
-    [stroke] stroke: "{ $value }" ({ $share } %)
-    [id] "#{ $value }" ({ $share } %)
-    [class] ".{ $value }" ({ $share } %)
-   *[name] "{ $value }" ({ $share } %)
+    [fill] fill: "{ $value }" ({ $share }%)
+    [stroke] stroke: "{ $value }" ({ $share }%)
+    [id] "#{ $value }" ({ $share }%)
+    [class] ".{ $value }" ({ $share }%)
+   *[name] "{ $value }" ({ $share }%)
   }
 # $found: things of the picture with their shares of it, as a list.
 select-offers = what the picture has: { $found }
@@ -61,7 +61,7 @@ select-vanish = on level “{ $level }” nobody will see { $shapes }: what lies
 # $x, $y: the upper left corner.
 crop-box = x { $x }, y { $y }, { $width } × { $height }
 # $drawing, $canvas: boxes: x 0, y 0, 80 × 60
-crop-taken = the drawing ({ $drawing }) fills { $percent } % of its canvas ({ $canvas }), so it is taken without the rest. To keep the canvas, state crop: canvas
+crop-taken = the drawing ({ $drawing }) fills { $percent }% of its canvas ({ $canvas }), so it is taken without the rest. To keep the canvas, state crop: canvas
 crop-empty = nothing visible: the drawing ({ $drawing }) lies outside ({ $canvas })
 crop-other = state crop: drawing, or a rectangle that holds something of it
 crop-nothing = a picture that paints nothing

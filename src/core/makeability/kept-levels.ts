@@ -66,10 +66,12 @@ export function keptLevels(kit: Kit, { pattern, face, columns, viewer = "far" }:
     const ray = seenAt(viewer, foremost, place);
     const reached = kit.levels.map((_, k) => isReached(standing, k + 1, ray, k + 1 === pattern.background));
     const met = castRay(standing, ray, runs[0]!.from, runs.at(-1)!.to);
+    let first = 0;
     for (const run of runs) {
-      for (const seen of met) {
+      while (first < met.length && met[first]!.to <= run.from) first += 1;
+      for (let i = first; i < met.length && met[i]!.from < run.to; i += 1) {
+        const seen = met[i]!;
         const [top, bottom] = [Math.max(run.from, seen.from), Math.min(run.to, seen.to)];
-        if (bottom <= top) continue;
         const fate = fateOf(run.level, seen.met, reached[run.level - 1]!);
         sums[run.level - 1]![fate] += (bottom - top) * width;
         if (fate === "hidden" || fate === "unreached")

@@ -23,7 +23,10 @@ export function makeabilityOf({ kit, pattern, findings }: Omit<PatternedKit, "pi
   if (found) return found;
   const assessment = assess(kit, pattern, findings);
   const troubles = troublesOf(assessment);
-  const waysOut = troubles.length === 0 ? () => [] : seekWays(changesOf(kit, pattern), { doubts: findings, troubles });
+  const waysOut =
+    troubles.length === 0
+      ? () => []
+      : seekWays(changesOf(kit, pattern), { doubts: findings, troubles, merged: pattern.merged.length });
   const made = { ...assessment, troubles: troubles.map((trouble) => ({ trouble, ways: waysOut(trouble) })) };
   known.set(pattern, made);
   return made;

@@ -17,7 +17,7 @@ interface Stretch {
 }
 
 /**
- * What the viewer's ray meets at each height between two.
+ * What the viewer's ray meets at each height between two, from the head.
  *
  * Seen from above, a leaf is a line from the gutter to its tip, x = root + r·sin θ (domain: the fan). A ray goes inward and
  * passes the surfaces of the levels one after the other, and at each deeper one it is in the cell of a leaf further out, as
@@ -38,7 +38,7 @@ export function castRay(standing: Standing, ray: number, from: number, to: numbe
     at += outward;
   }
   for (const stretch of open) met.push({ ...stretch, met: "nothing" });
-  return met;
+  return met.sort((a, b) => a.from - b.from);
 }
 
 /** Takes from the open heights those at which a leaf is met. `behind` is how many leaves behind the cell of a level it stands. */
@@ -49,10 +49,12 @@ function meetLeaf(
   met: SeenRun[],
 ): Stretch[] {
   const left: Stretch[] = [];
+  let first = 0;
   for (const stretch of open) {
     let begun = stretch.from;
-    for (const span of spans) {
-      if (span.to <= begun || span.from >= stretch.to) continue;
+    while (first < spans.length && spans[first]!.to <= begun) first += 1;
+    for (let i = first; i < spans.length && spans[i]!.from < stretch.to; i += 1) {
+      const span = spans[i]!;
       const by = behind(span.level);
       if (by < 0) continue;
       const from = Math.max(begun, span.from);

@@ -21,35 +21,55 @@ export interface Sliver {
   readonly share: number;
 }
 
-interface Group {
-  readonly strips: MergedOnLeaf[];
-  last: MergedOnLeaf;
-}
+/** Strips of neighbouring leaves, one of each. */
+type Group = MergedOnLeaf[];
 
 /** Places of merged strips, the largest first. `areas` are those of the levels. */
 export function sliversOf(pattern: Pattern, place: PicturePlace, areas: readonly number[]): Sliver[] {
   const groups: Group[] = [];
-  let open: Group[] = [];
-  for (const strip of pattern.merged) {
-    open = open.filter(({ last }) => strip.leaf - last.leaf <= 1);
-    const group = open.find(
-      ({ last }) => last.level === strip.level && last.leaf < strip.leaf && near(last, strip, pattern),
-    );
-    if (group) {
-      group.strips.push(strip);
-      group.last = strip;
-      continue;
-    }
-    const begun = { strips: [strip], last: strip };
-    groups.push(begun);
-    open.push(begun);
+  let before: readonly Group[] = [];
+  for (const strips of stripsOfLeaves(pattern.merged)) {
+    const [leaf, last] = [strips[0]!.leaf, before[0]?.at(-1)];
+    before = joinLeaves(last && leaf - last.leaf === 1 ? before : [], strips, pattern.fit.leastTab, groups);
   }
-  return groups.map(({ strips }) => sliverOf(strips, place, areas)).toSorted((a, b) => b.area - a.area);
+  return groups.map((strips) => sliverOf(strips, place, areas)).toSorted((a, b) => b.area - a.area);
 }
 
-/** Neighbours belong together where their heights meet, or nearly. */
-function near(a: MergedOnLeaf, b: MergedOnLeaf, { fit }: Pattern): boolean {
-  return b.from <= a.to + fit.leastTab && b.to >= a.from - fit.leastTab;
+/** The strips of each leaf from the head, in book order. */
+function stripsOfLeaves(merged: readonly MergedOnLeaf[]): readonly (readonly MergedOnLeaf[])[] {
+  const leaves = new Map<LeafNumber, MergedOnLeaf[]>();
+  for (const strip of merged) {
+    const own = leaves.get(strip.leaf);
+    if (own) own.push(strip);
+    else leaves.set(strip.leaf, [strip]);
+  }
+  return [...leaves.values()].map((strips) => strips.toSorted((a, b) => a.from - b.from));
+}
+
+/**
+ * Goes on with the groups of the leaf before, each once, where a strip of the same level lies at nearly the same heights;
+ * gives the groups that end on this leaf, from the head. New ones are added to `all`.
+ */
+function joinLeaves(
+  before: readonly Group[],
+  strips: readonly MergedOnLeaf[],
+  leastTab: number,
+  all: Group[],
+): readonly Group[] {
+  let next = 0;
+  return strips.map((strip) => {
+    while (next < before.length && before[next]!.at(-1)!.to < strip.from - leastTab) next += 1;
+    const group = before[next];
+    const last = group?.at(-1);
+    if (!group || !last || last.level !== strip.level || last.from > strip.to + leastTab) {
+      const begun = [strip];
+      all.push(begun);
+      return begun;
+    }
+    next += 1;
+    group.push(strip);
+    return group;
+  });
 }
 
 function sliverOf(strips: readonly MergedOnLeaf[], place: PicturePlace, areas: readonly number[]): Sliver {
@@ -75,6 +95,7 @@ function sliverOf(strips: readonly MergedOnLeaf[], place: PicturePlace, areas: r
 }
 
 function mostOften(levels: readonly number[]): number {
-  const times = (level: number): number => levels.filter((one) => one === level).length;
-  return levels.reduce((best, level) => (times(level) > times(best) ? level : best));
+  const times = new Map<number, number>();
+  for (const level of levels) times.set(level, (times.get(level) ?? 0) + 1);
+  return [...times].reduce((most, one) => (one[1] > most[1] ? one : most))[0];
 }

@@ -92,7 +92,8 @@ export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 
     case "out-of-reach":
       return reach[level - 1]!.missing;
     case "slivers":
-      return slivers.reduce((sum, { area }) => sum + area, 0) / (place.width * place.height);
+      // A strip that was merged may be merged again with what it was merged with.
+      return Math.min(1, slivers.reduce((sum, { area }) => sum + area, 0) / (place.width * place.height));
     case "narrow":
       return narrow.length;
     case "many-cuts":

@@ -29,10 +29,16 @@ interface Tried extends WayOut {
 export interface Known {
   readonly doubts: readonly Doubt[];
   readonly troubles: readonly Trouble[];
+  /** Strips that are merged. */
+  readonly merged: number;
 }
 
 /** Leaves that are folded in all trials for a kit: a score of trials for an ordinary book, about half a second. */
 const MOST_LEAVES = 5000;
+
+/** With so many corners more in its picture, or merged strips more on a leaf, a trial takes as long again; of strips it takes the square. */
+const CORNERS = 20_000;
+const STRIPS = 10;
 
 /** Most ways out of one trouble that are told. */
 const MOST_WAYS = 3;
@@ -63,10 +69,10 @@ export function seekWays(changes: readonly ChangedKit[], known: Known): (trouble
   };
 }
 
-function foldAll(changes: readonly ChangedKit[], { troubles: before }: Known): Trial[] {
+function foldAll(changes: readonly ChangedKit[], { troubles: before, merged }: Known): Trial[] {
   let left = MOST_LEAVES;
   return changes.flatMap((changed): Trial[] => {
-    left -= changed.kit.book.leaves;
+    left -= workOf(changed.kit, merged);
     if (left < 0) return [];
     const kit = { ...changed.kit, light: undefined, insert: undefined };
     const result = computePattern(kit);
@@ -75,6 +81,15 @@ function foldAll(changes: readonly ChangedKit[], { troubles: before }: Known): T
     const troubles = troublesOf(assessment);
     return worsens(troubles, before) ? [] : [{ changed, assessment, troubles }];
   });
+}
+
+/** How much it is to fold a kit's leaves, as a count of leaves with a plain picture. */
+function workOf({ book, picture }: Kit, merged: number): number {
+  const corners = picture.shapes.reduce(
+    (sum, { rings }) => sum + rings.reduce((all, { length }) => all + length, 0),
+    0,
+  );
+  return book.leaves * (1 + corners / CORNERS + (merged / book.leaves / STRIPS) ** 2);
 }
 
 /** Whether a kit is a kit of its own, light and window included, and no graver; each kit is computed when it is first asked for. */

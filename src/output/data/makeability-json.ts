@@ -5,6 +5,9 @@ import { tidy } from "../../core/units/length.ts";
 import { troubleText } from "../../words/findings/makeability.ts";
 import { jsonLines } from "./json-lines.ts";
 
+/** Most places of a kind that are listed; the troubles count all. */
+const LISTED = 500;
+
 /**
  * How well a picture can be made on its book (`leaflight/makeability/1`): mm, mm² and radians, to 0.0001. Keys and tokens
  * are fixed; sentences are in the site's language.
@@ -26,8 +29,8 @@ export function makeabilityJson(kit: Kit, made: Makeability): string {
     opening: rounded(made.opening),
     restingOpening: rounded(made.resting),
     levels: kit.levels.map((_, k) => rounded(levelJson(kit, made, k))),
-    merged: made.slivers.map(rounded),
-    narrow: made.narrow.map(rounded),
+    merged: made.slivers.slice(0, LISTED).map(rounded),
+    narrow: made.narrow.slice(0, LISTED).map(rounded),
     fullLeaves: made.full.map(rounded),
     troubles: made.troubles.map((one) => rounded(troubleJson(one))),
     sentences: made.troubles.map(({ trouble }) => troubleText(trouble, made, kit)),

@@ -17,6 +17,9 @@ const RING = 1 / 36;
 
 type Marked = Makeability["troubles"][number]["trouble"];
 
+/** Most places of a kind that are marked, the largest. */
+const MARKED = 200;
+
 /** A trouble on the picture: its marks, and the places where its number may stand, the first ones first. */
 interface Marks {
   readonly drawn: string;
@@ -85,16 +88,17 @@ function marksOf(trouble: Marked, made: Makeability, pen: number, ring: number):
   switch (trouble.kind) {
     case "hidden":
     case "out-of-reach":
-      return areaMarks(trouble, made);
+      return areaMarks(trouble, made, pen);
     case "slivers": {
-      const boxes = made.slivers.map(({ left, right, from, to }) => ({ left, right, top: from, bottom: to }));
+      const boxes = made.slivers
+        .slice(0, MARKED)
+        .map(({ left, right, from, to }) => ({ left, right, top: from, bottom: to }));
       return { drawn: boxes.map((box) => placeMark("slivers", box, pen)).join(""), places: boxes.map(besideOf(ring)) };
     }
-    case "narrow":
-      return {
-        drawn: made.narrow.map((box) => placeMark("narrow", box, pen)).join(""),
-        places: made.narrow.map(besideOf(ring)),
-      };
+    case "narrow": {
+      const boxes = made.narrow.slice(0, MARKED);
+      return { drawn: boxes.map((box) => placeMark("narrow", box, pen)).join(""), places: boxes.map(besideOf(ring)) };
+    }
     case "many-cuts": {
       const y = made.place.top - 0.7 * ring;
       const drawn = made.full.map(({ left, right }) => leavesMark(left, right, y, pen)).join("");
@@ -109,13 +113,15 @@ function marksOf(trouble: Marked, made: Makeability, pen: number, ring: number):
 function areaMarks(
   trouble: Extract<Marked, { readonly kind: "hidden" | "out-of-reach" }>,
   { seen }: Makeability,
+  pen: number,
 ): Marks {
   const fate = trouble.kind === "hidden" ? "hidden" : "unreached";
   const boxes = seen!.lost.filter((box) => box.level === trouble.level && box.fate === fate);
   const sides = [boxes.filter(({ left }) => left < 0), boxes.filter(({ left }) => left >= 0)]
     .filter((side) => side.length > 0)
     .toSorted((a, b) => areaOf(b) - areaOf(a));
-  return { drawn: areaMark(trouble.kind, boxes), places: sides.map(middleOfGreatest) };
+  const seenWell = boxes.filter(({ top, bottom }) => bottom - top >= pen / 2);
+  return { drawn: areaMark(trouble.kind, seenWell), places: sides.map(middleOfGreatest) };
 }
 
 function areaOf(boxes: readonly Box[]): number {
