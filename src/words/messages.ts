@@ -2562,7 +2562,7 @@ export const termHoleMeaning = (): string => say("term-hole-meaning");
 export const termMotif = (): string => say("term-motif");
 /** motif|motifs */
 export const termMotifForms = (): string => say("term-motif-forms");
-/** A silhouette of card that decorates the window. The largest one covers the light. */
+/** A silhouette of card that decorates the window; one may cover the light. */
 export const termMotifMeaning = (): string => say("term-motif-meaning");
 /** packet */
 export const termPacket = (): string => say("term-packet");
@@ -3300,6 +3300,130 @@ export const diskNoFolder = (args: { readonly path: Word }): string => say("disk
 export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
 /** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
 export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
+/** Card of base frame, door and closure tab. */
+export const fieldInsertCard = (): string => say("field-insert-card");
+/** Silhouettes of card on the window; a kit that lists none has none. */
+export const fieldInsertMotifs = (): string => say("field-insert-motifs");
+/** A silhouette of card: from the shelf, or from a file in the kit’s folder. */
+export const fieldMotif = (): string => say("field-motif");
+/** Name of a motif on the site’s shelf: lantern for content/motifs/lantern.svg. */
+export const fieldMotifShelf = (): string => say("field-motif-shelf");
+/** SVG beside index.md whose filled shapes are the silhouette. */
+export const fieldMotifFile = (): string => say("field-motif-file");
+/** What people call it. */
+export const fieldMotifName = (): string => say("field-motif-name");
+/** the name of its file */
+export const fieldMotifNameUsual = (): string => say("field-motif-name-usual");
+/** Where the middle of the motif is on the closed window: from the frame’s left edge, then from its upper edge. — Fields and values stay as they are typed. */
+export const fieldMotifAt = (): string => say("field-motif-at");
+/** before the light with covers: light; else high on the right, low on the left, high on the left, low on the right */
+export const fieldMotifAtUsual = (): string => say("field-motif-at-usual");
+/** How far from the frame’s left edge, along the card. */
+export const fieldMotifAcross = (): string => say("field-motif-across");
+/** How far below the frame’s upper edge. */
+export const fieldMotifDown = (): string => say("field-motif-down");
+/** Width of the motif as it stands on the window. */
+export const fieldMotifWidth = (): string => say("field-motif-width");
+/** Height of the motif as it stands on the window. */
+export const fieldMotifHeight = (): string => say("field-motif-height");
+/** follows from the other side; without both, the light’s size and some more with covers: light, else a quarter of the hole */
+export const fieldMotifSizeUsual = (): string => say("field-motif-size-usual");
+/** Card spacers between the glazing and the motif; 0 lies flat on it. */
+export const fieldMotifSpacers = (): string => say("field-motif-spacers");
+/** 0 with covers: light, else 1 */
+export const fieldMotifSpacersUsual = (): string => say("field-motif-spacers-usual");
+/** Card that it is cut from. */
+export const fieldMotifCard = (): string => say("field-motif-card");
+/** light: it stands before the light. */
+export const fieldMotifCovers = (): string => say("field-motif-covers");
+/** Degrees that it is turned clockwise, after it is mirrored. */
+export const fieldMotifTurn = (): string => say("field-motif-turn");
+/** true: left and right change places. */
+export const fieldMotifMirror = (): string => say("field-motif-mirror");
+/** {about} One of {names}; or a colour as style sheets write it, with what people call it. */
+export const fieldCard = (args: { readonly about: Word; readonly names: Word }): string => say("field-card", args);
+/** any card that the maker likes */
+export const fieldCardUsual = (): string => say("field-card-usual");
+/** The colour: teal, rgb(63 107 112), or a code after # … */
+export const fieldCardColour = (): string => say("field-card-colour");
+/** What people call it, before the word “card”: sea-green. */
+export const fieldCardName = (): string => say("field-card-name");
+/** {about} {help}; or a share of the frame: 50%. — $help: field-length-help */
+export const fieldWindowLength = (args: { readonly about: Word; readonly help: Word }): string => say("field-window-length", args);
+/** white|cream|sand|yellow|orange|red|pink|violet|blue|night-blue|teal|green|brown|grey|black — What stands before the word for card. */
+export const cardColour = (args: { readonly name: Word }): string => say("card-colour", args);
+/** {colour} card — $colour: one of card-colour, or the author's own word. */
+export const materialCardOf = (args: { readonly colour: Word }): string => say("material-card-of", args);
+/** {count} {colour} — $count sheets of one colour of card, in a list of them: 2 teal, 1 of any colour */
+export const sheetsOfColour = (args: { readonly count: Word; readonly colour: Word }): string => say("sheets-of-colour", args);
+/** {count} of any colour */
+export const sheetsOfAny = (args: { readonly count: Word }): string => say("sheets-of-any", args);
+/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines); for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
+export const whyCardColours = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly colours: Word }): string => say("why-card-colours", args);
+/** {packed}: {colours} — $packed: shopping-packed or shopping-too-small */
+export const shoppingColours = (args: { readonly packed: Word; readonly colours: Word }): string => say("shopping-colours", args);
+/** Then set each motif at its number in the figure. Lengths run from the frame’s left edge to its left side, and from the frame’s upper edge to its top. */
+export const stepDecorateMeasure = (): string => say("step-decorate-measure");
+/** {number}: {motif}, {card}, flat on the glazing|on one card spacer|on {spacers} card spacers, one on the other; left {left}, top {top}. — $card: material-card or material-card-of. $left and $top are lengths. */
+export const stepDecorateMotif = (args: { readonly number: Word; readonly motif: Word; readonly card: Word; readonly spacers: number; readonly left: Word; readonly top: Word }): string => say("step-decorate-motif", args);
+/** {number}: {length} — Beside a dimension. */
+export const drawMotifDistance = (args: { readonly number: Word; readonly length: Word }): string => say("draw-motif-distance", args);
+/** {number} {motif} — In a list of what the figure shows. */
+export const drawMotifNumber = (args: { readonly number: Word; readonly motif: Word }): string => say("draw-motif-number", args);
+/** The closed window from the front, with its motifs: {motifs}. Lengths run from the frame’s left and upper edge. */
+export const drawMotifs = (args: { readonly motifs: Word }): string => say("draw-motifs", args);
+/** The closed window in the dark with its light on.|The closed window in the dark with its light on; the motifs stand before it. */
+export const drawLitWindow = (args: { readonly motifs: number }): string => say("draw-lit-window", args);
+/** neither motif nor file */
+export const motifNoSource = (): string => say("motif-no-source");
+/** motif and file */
+export const motifTwoSources = (): string => say("motif-two-sources");
+/** one of both: motif names one on the shelf, file names one in the kit’s folder */
+export const motifSourceAllowed = (): string => say("motif-source-allowed");
+/** state one of them */
+export const motifSourceRemedy = (): string => say("motif-source-remedy");
+/** a motif on the shelf: {names} */
+export const motifOnShelf = (args: { readonly names: Word }): string => say("motif-on-shelf", args);
+/** a motif on the shelf, which is empty */
+export const motifShelfEmpty = (): string => say("motif-shelf-empty");
+/** put an SVG into content/motifs, or state a file beside index.md */
+export const motifShelfRemedy = (): string => say("motif-shelf-remedy");
+/** write {name} */
+export const motifWriteName = (args: { readonly name: Word }): string => say("motif-write-name", args);
+/** covers the light of a kit that states none */
+export const motifNoLight = (): string => say("motif-no-light");
+/** covers: light in a kit with a light */
+export const motifLightAllowed = (): string => say("motif-light-allowed");
+/** remove covers, or state the light */
+export const motifLightRemedy = (): string => say("motif-light-remedy");
+/** at most {most} motifs without a place of their own */
+export const motifSeatsAllowed = (args: { readonly most: Word }): string => say("motif-seats-allowed", args);
+/** a colour as style sheets write it: teal, rgb(63 107 112), or a code after # */
+export const motifColourAllowed = (): string => say("motif-colour-allowed");
+/** correct the colour */
+export const motifColourRemedy = (): string => say("motif-colour-remedy");
+/** one piece that touches nothing|{pieces} pieces that touch nothing of the motif “{motif}” */
+export const motifLoose = (args: { readonly pieces: number; readonly motif: Word }): string => say("motif-loose", args);
+/** one connected silhouette, or pieces that each lie on the frame or on a motif with fewer spacers */
+export const motifLooseAllowed = (): string => say("motif-loose-allowed");
+/** join the pieces in your drawing program, or move the motif so that each has something to be glued to */
+export const motifLooseRemedy = (): string => say("motif-loose-remedy");
+/** the motif “{motif}” lies beside the window */
+export const motifOff = (args: { readonly motif: Word }): string => say("motif-off", args);
+/** a place on the window, which is {width} wide and {height} high */
+export const motifOffAllowed = (args: { readonly width: Word; readonly height: Word }): string => say("motif-off-allowed", args);
+/** state another place at {field} */
+export const motifOffRemedy = (args: { readonly field: Word }): string => say("motif-off-remedy", args);
+/** {field}: the motif “{motif}” reaches {by} beyond the frame. Move it or make it smaller. — $field: the motif's place in the front matter. */
+export const noteMotifBeyond = (args: { readonly field: Word; readonly motif: Word; readonly by: Word }): string => say("note-motif-beyond", args);
+/** {field}: the motifs “{motif}” and “{other}” overlap on the same number of spacers. Move one, or give it another number. */
+export const noteMotifsOverlap = (args: { readonly field: Word; readonly motif: Word; readonly other: Word }): string => say("note-motifs-overlap", args);
+/** {field}: the motif “{motif}” falls apart where it is narrower than {least}. Make it larger, or its strips broader. */
+export const noteMotifNarrow = (args: { readonly field: Word; readonly motif: Word; readonly least: Word }): string => say("note-motif-narrow", args);
+/** insert.motifs: nothing covers the light; all of it shows in the window. */
+export const noteLightBare = (): string => say("note-light-bare");
+/** insert.motifs: {beside} of the light’s silhouette shows beside the motifs, and {through} through openings in them. */
+export const noteLightShows = (args: { readonly beside: Word; readonly through: Word }): string => say("note-light-shows", args);
 /** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
 export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);
 /** There is no option “{option}”. Did you mean {meant}? */
@@ -3544,8 +3668,8 @@ export const packetMisfit = (args: { readonly why: Word }): string => say("packe
 export const pictureNoteAgain = (args: { readonly note: Word; readonly more: number }): string => say("picture-note-again", args);
 /** <svg> has no size, so the drawing’s own box is taken: {box} — $box: four numbers: x, y, width and height. */
 export const pictureOwnBox = (args: { readonly box: Word }): string => say("picture-own-box", args);
-/** the stroke of <{name}> counts as the area that it covers */
-export const pictureStrokeArea = (args: { readonly name: Word }): string => say("picture-stroke-area", args);
+/** a stroke counts as the area that it covers */
+export const pictureStrokeArea = (): string => say("picture-stroke-area");
 /** the stroke of <text> is left out; its letters count as they are */
 export const pictureTextStroke = (): string => say("picture-text-stroke");
 /** the filter of <{name}> is left out; the shape counts as it is */
@@ -4150,17 +4274,9 @@ export const stepGlazeGist = (): string => say("step-glaze-gist");
 export const stepDecorate = (): string => say("step-decorate");
 /** Lay the decoration guide under the glazing. */
 export const stepDecorateGuide = (): string => say("step-decorate-guide");
-/** The {motif} goes low and flat on the glazing, over the marked place. */
-export const stepDecorateLargest = (args: { readonly motif: Word }): string => say("step-decorate-largest", args);
-/** It covers the light, {width} wide, that stands behind. */
-export const stepDecorateLight = (args: { readonly width: Word }): string => say("step-decorate-light", args);
-/** Then set {motifs} on card spacers, raised, above and beside it. — $motifs is a list of names. */
-export const stepDecorateOthers = (args: { readonly motifs: Word }): string => say("step-decorate-others", args);
-/** Then set what else you like on card spacers, raised, above and beside it. */
-export const stepDecorateOwn = (): string => say("step-decorate-own");
 /** Take the guide away when all is dry. */
 export const stepDecorateDry = (): string => say("step-decorate-dry");
-/** Lay the guide under the glazing; the largest motif low and flat, the others raised on card spacers. */
+/** Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge. */
 export const stepDecorateGist = (): string => say("step-decorate-gist");
 /** Hang the door */
 export const stepHang = (): string => say("step-hang");
@@ -4562,9 +4678,9 @@ export const useDecorationGuide = (): string => say("use-decoration-guide");
 export const useHolder = (): string => say("use-holder");
 /** the packet’s gauge is glued to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
-/** the largest, low on the glazing, in front of the light */
+/** set on the window, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");
-/** raised on card spacers, above or beside the largest */
+/** set on the window where its figure shows */
 export const useMotif = (): string => say("use-motif");
 /** closure tab behind here */
 export const markTabBehind = (): string => say("mark-tab-behind");
@@ -4572,7 +4688,7 @@ export const markTabBehind = (): string => say("mark-tab-behind");
 export const markButton = (): string => say("mark-button");
 /** glue this end behind the base frame */
 export const markGlueBehindFrame = (): string => say("mark-glue-behind-frame");
-/** light: the largest motif here */
+/** the light stands behind */
 export const markLightHere = (): string => say("mark-light-here");
 /** first picture leaf */
 export const markFirstPictureLeaf = (): string => say("mark-first-picture-leaf");

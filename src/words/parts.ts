@@ -72,10 +72,11 @@ export function markText(kind: MarkKind | undefined): string {
   }
 }
 
-export function materialName(material: Part["material"]): string {
+/** What a part is cut from; card with its colour where the kit states it. */
+export function materialName({ material, card }: Pick<Part, "material" | "card">): string {
   switch (material) {
     case "card":
-      return say.materialCard();
+      return card ? say.materialCardOf({ colour: shortName(card.name) }) : say.materialCard();
     case "acetate":
       return say.materialAcetate();
     case "paper":

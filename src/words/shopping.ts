@@ -3,7 +3,7 @@ import type { UnitSystem } from "../core/units/length.ts";
 import * as say from "./messages.ts";
 import { decimal } from "./numbers.ts";
 import { seatPartsText } from "./seats.ts";
-import { supplyName, supplyNote, supplyUnit } from "./supplies.ts";
+import { cardSheetsText, supplyName, supplyNote, supplyUnit } from "./supplies.ts";
 
 /** What a line of a class's shopping list is called, in the number of what is needed. */
 export function shoppingName({ id, own, need }: PooledSupply): string {
@@ -26,8 +26,10 @@ export function shoppingCount(count: number): string {
 /** Which it is, and for how many seats. */
 export function shoppingNote({ id, reason }: PooledSupply, units: UnitSystem): string {
   if (reason.kind === "packed") {
-    if (reason.tooLarge.length === 0) return say.shoppingPacked();
-    return say.shoppingTooSmall({ parts: seatPartsText(reason.tooLarge) });
+    const { tooLarge, colours } = reason;
+    const packed =
+      tooLarge.length === 0 ? say.shoppingPacked() : say.shoppingTooSmall({ parts: seatPartsText(tooLarge) });
+    return colours ? say.shoppingColours({ packed, colours: cardSheetsText(colours) }) : packed;
   }
   const { seats, of } = reason;
   switch (of?.kind) {

@@ -1,4 +1,5 @@
 import { PRICED, type SupplyId, type SupplyUnit, TOOL_SUPPLIES } from "../core/kit/supply-id.ts";
+import type { CardSheets } from "../core/supplies/card-sheets.ts";
 import type { Supply, SupplyReason } from "../core/supplies/supply.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import type { Part } from "../core/window/part.ts";
@@ -6,6 +7,7 @@ import { formatByHand, formatSize } from "./lengths.ts";
 import { rowText } from "./lists.ts";
 import * as say from "./messages.ts";
 import { partName } from "./parts.ts";
+import { shortName } from "./short-name.ts";
 
 type Named = Pick<Supply, "id" | "own" | "quantity">;
 
@@ -124,8 +126,9 @@ function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitS
     case "glue-dots":
       return glueText(reason);
     case "card": {
-      const { gauge, lines, window } = reason;
+      const { gauge, lines, window, colours } = reason;
       const figures = { sheet: sheetText(reason), gauge, lines };
+      if (colours) return say.whyCardColours({ ...figures, colours: cardSheetsText(colours) });
       return window > 0 ? say.whyCardWindow({ ...figures, window }) : say.whyCardGauge(figures);
     }
     case "acetate":
@@ -150,6 +153,15 @@ function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitS
       return say.whyPackingPieces({ pieces, piece: size(piece), height: size(height) });
     }
   }
+}
+
+/** Sheets of card by their colours: `2 teal, 1 black`. */
+export function cardSheetsText(colours: readonly CardSheets[]): string {
+  return rowText(
+    colours.map(({ colour, count }) =>
+      colour === undefined ? say.sheetsOfAny({ count }) : say.sheetsOfColour({ count, colour: shortName(colour) }),
+    ),
+  );
 }
 
 function glueText({ tacks, window }: Extract<SupplyReason, { readonly kind: "glue-dots" }>): string {

@@ -68,6 +68,29 @@ const plate = (): PatternedKit =>
     more: { units: "in" },
   });
 
+/** The same with six motifs in cards of several colours: flat and raised, turned, mirrored, stretched, over the frame. */
+const six = (): PatternedKit =>
+  discFolder({
+    shapes: PLATE,
+    book: { direction: "rtl", leaves: 120, blockThickness: "3/4 in", leafHeight: "8 1/2 in", lastPage: 200 },
+    fit: { foldStyle: "stepped" },
+    insert: {
+      lip: "1/8 in",
+      hinge: "right",
+      panel: "flat",
+      card: "cream",
+      motifs: [
+        { motif: "lantern", covers: "light", card: "black" },
+        { motif: "gull", card: "white", turn: -20 },
+        { motif: "gull", card: { colour: "rgb(80 120 160)", name: "storm-blue" }, mirror: true, at: ["30%", "25%"] },
+        { motif: "grass", card: "green", at: ["20%", "80%"], width: "2 in" },
+        { motif: "grass", card: "green", at: ["75%", "82%"], width: "2 1/2 in", height: "3/4 in", spacer: 2 },
+        { motif: "gull", card: "red", at: ["85%", "15%"], width: "1 in", spacer: 0 },
+      ],
+    },
+    more: { units: "in" },
+  });
+
 /** A window higher than any sheet, without a light. */
 const tallWindow = (): PatternedKit =>
   discFolder({
@@ -87,6 +110,7 @@ const READ = {
   "small-lost": () => small({ lostLeaves: [15, 31] }),
   tall,
   plate,
+  six,
   "tall-window": tallWindow,
 } as const;
 

@@ -10,7 +10,7 @@ picture-note-again = { $note } (and in { $more ->
   })
 # $box: four numbers: x, y, width and height.
 picture-own-box = <svg> has no size, so the drawing’s own box is taken: { $box }
-picture-stroke-area = the stroke of <{ $name }> counts as the area that it covers
+picture-stroke-area = a stroke counts as the area that it covers
 picture-text-stroke = the stroke of <text> is left out; its letters count as they are
 picture-filter = the filter of <{ $name }> is left out; the shape counts as it is
 picture-marker = the markers of <{ $name }> are left out: draw them as shapes

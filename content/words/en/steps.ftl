@@ -88,13 +88,8 @@ step-glaze-gist = Fix the glazing to the back of the door, clear of the score li
 
 step-decorate = Decorate in layers
 step-decorate-guide = Lay the decoration guide under the glazing.
-step-decorate-largest = The { $motif } goes low and flat on the glazing, over the marked place.
-step-decorate-light = It covers the light, { $width } wide, that stands behind.
-# $motifs is a list of names.
-step-decorate-others = Then set { $motifs } on card spacers, raised, above and beside it.
-step-decorate-own = Then set what else you like on card spacers, raised, above and beside it.
 step-decorate-dry = Take the guide away when all is dry.
-step-decorate-gist = Lay the guide under the glazing; the largest motif low and flat, the others raised on card spacers.
+step-decorate-gist = Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge.
 
 step-hang = Hang the door
 step-hang-text = Fold the flap under the door and glue it to the face of the dry base frame at the { $hinge ->

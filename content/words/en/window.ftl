@@ -17,13 +17,13 @@ use-closure-tab = takes the string through its hole; the loop goes round the but
 use-decoration-guide = lies under the glazing while you place the motifs
 use-holder = its slots go over the first and last picture leaf at the head, just behind their folded edges
 use-scoring-gauge = the packet’s gauge is glued to it
-use-largest-motif = the largest, low on the glazing, in front of the light
-use-motif = raised on card spacers, above or beside the largest
+use-largest-motif = set on the window, in front of the light
+use-motif = set on the window where its figure shows
 
 mark-tab-behind = closure tab behind here
 mark-button = button
 mark-glue-behind-frame = glue this end behind the base frame
-mark-light-here = light: the largest motif here
+mark-light-here = the light stands behind
 mark-first-picture-leaf = first picture leaf
 mark-last-picture-leaf = last picture leaf
 

@@ -7,6 +7,7 @@ import { KeptFiles } from "../kept/kept-files.ts";
 import { usedPackage } from "../kept/used-package.ts";
 import type { Library } from "../library/library.ts";
 import { CLASSIC_SCRIPT } from "./classic-script.ts";
+import { unusedMethods } from "./unused-methods.ts";
 import { wordsPlugin } from "./words-plugin.ts";
 
 /** The site's scripts by the name they get below assets/scripts, with where each begins below src/page. */
@@ -55,7 +56,7 @@ export async function bundleScripts(output: string, { words, settings }: Library
     mangleProps: INSIDE_LIBRARIES,
     write: false,
     metafile: true,
-    plugins: [wordsPlugin(words, settings.language)],
+    plugins: [wordsPlugin(words, settings.language), unusedMethods],
   });
   mkdirSync(folder, { recursive: true });
   const kept = new KeptFiles(CACHE, "js");

@@ -25,7 +25,7 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
   return versions(name, {
     title: say.sheetTitle({
       class: plan.title,
-      material: materialName(sheet.material),
+      material: materialName(sheet),
       size: size.name,
       number: sheet.number,
       parts: seatPartsText(sheet.parts),

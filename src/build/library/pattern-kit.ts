@@ -3,8 +3,10 @@ import { computePattern } from "../../core/pattern/compute.ts";
 import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { levelExtents } from "../../core/picture/level-extents.ts";
+import { atPlace } from "../../input/files/at-place.ts";
 import { KitError } from "../../input/files/message.ts";
 import { fieldName } from "../../input/files/schema-messages.ts";
+import { motifNotes } from "../../input/kit/motif-notes.ts";
 import type { StatedKit } from "../../input/kit/read-kit.ts";
 import { authorFailure } from "../../words/findings/author-failure.ts";
 import * as say from "../../words/messages.ts";
@@ -14,9 +16,9 @@ export function patternKit({ kit, file, placeOf, pictureNotes }: StatedKit): Pat
   const result = computePattern(kit);
   if (result.fits) {
     const { pattern, findings } = result;
-    if (pictureLeaves(pattern).some(({ cuts }) => cuts.length > 0))
-      return { kit, pattern, findings, pictureNotes: [...pictureNotes, ...lostLevels(kit, pattern)] };
-    throw flatPicture(file, placeOf, pictureNotes);
+    if (!pictureLeaves(pattern).some(({ cuts }) => cuts.length > 0)) throw flatPicture(file, placeOf, pictureNotes);
+    const ofMotifs = atPlace(file, { placeOf }, () => motifNotes(kit, pattern));
+    return { kit, pattern, findings, pictureNotes: [...pictureNotes, ...lostLevels(kit, pattern), ...ofMotifs] };
   }
   const { path, ...words } = authorFailure(result.finding, kit);
   throw new KitError([{ file, ...placeOf(path), field: fieldName(path), ...words }]);

@@ -1,5 +1,6 @@
 import type { SheetLayout } from "../packing/lay-out.ts";
 import { extentOf } from "../packing/pack.ts";
+import { cardSheets } from "../supplies/card-sheets.ts";
 import { isLength, toBuy } from "../supplies/lengths.ts";
 import { suppliesOf } from "../supplies/supplies.ts";
 import type { Supply } from "../supplies/supply.ts";
@@ -32,6 +33,7 @@ function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): 
       const tooLarge = layout.tooLarge.filter((part) => part.material === material);
       const need = sheets.length + tooLarge.length;
       if (need === 0) return [];
+      const colours = cardSheets([...sheets, ...tooLarge]);
       const price = material === "paper" ? undefined : plan.prices[material];
       return [
         {
@@ -40,7 +42,7 @@ function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): 
           own: undefined,
           unit: "sheet",
           sheet: layout.sheet.name,
-          reason: { kind: "packed", tooLarge },
+          reason: { kind: "packed", tooLarge, ...(colours.length > 0 ? { colours } : {}) },
           need,
           worth: price === undefined ? undefined : tidy(price * need, 2),
           shares: areaShares([...new Set([...sheets.flatMap((sheet) => sheet.parts), ...tooLarge])]),

@@ -1,4 +1,5 @@
 import type { SupplyId, SupplyUnit } from "../kit/supply-id.ts";
+import type { CardSheets } from "../supplies/card-sheets.ts";
 import type { Supply, SupplyReason } from "../supplies/supply.ts";
 import type { SeatPart } from "./class-sheets.ts";
 
@@ -29,4 +30,9 @@ export type NeededSupply = Omit<PooledSupply, "stock" | "buy" | "toPay">;
 /** Why a line is on the list: for so many seats, with the size or use of the thing where all share it; sheets as they are packed. */
 export type PooledReason =
   | { readonly kind: "seats"; readonly seats: number; readonly of: SupplyReason | undefined }
-  | { readonly kind: "packed"; readonly tooLarge: readonly SeatPart[] };
+  | {
+      readonly kind: "packed";
+      readonly tooLarge: readonly SeatPart[];
+      /** Sheets of card by colour, where kits state colours. */
+      readonly colours?: readonly CardSheets[];
+    };

@@ -1,5 +1,6 @@
 import type { SheetLayout } from "../packing/lay-out.ts";
 import { sheetNames } from "../packing/sheet-sizes.ts";
+import type { Card } from "../window/card.ts";
 import type { PartKind } from "../window/part.ts";
 import type { SeatPart } from "./class-sheets.ts";
 
@@ -9,6 +10,8 @@ export interface PartCount {
   /** A motif's own name. */
   readonly motif: string | undefined;
   readonly material: SeatPart["material"];
+  /** Colour of the card, where the kit states it. */
+  readonly card?: Card;
   /** Pieces over all seats. */
   readonly count: number;
   readonly seats: readonly number[];
@@ -18,13 +21,14 @@ export interface PartCount {
 
 /** How many pieces of each kind, and on which sheets: large pieces first, as they are packed. */
 export function partCounts(parts: readonly SeatPart[], sheets: readonly NamedSheet[]): PartCount[] {
-  const groups = Map.groupBy(parts, (part) => `${part.material}|${part.id}`);
+  const groups = Map.groupBy(parts, ({ material, id, card }) => JSON.stringify([material, id, card?.name]));
   return [...groups.values()].map((own) => {
-    const { kind, motif, material } = own[0]!;
+    const { kind, motif, material, card } = own[0]!;
     return {
       kind,
       motif,
       material,
+      ...(card ? { card } : {}),
       count: own.reduce((sum, { count }) => sum + count, 0),
       seats: [...new Set(own.map(({ seat }) => seat))],
       sheets: sheets.filter(({ sheet }) => sheet.parts.some((part) => own.includes(part))).map(({ name }) => name),

@@ -38,6 +38,10 @@ export const BOUNDS = {
   lightSetback: length(0, 100),
   lightFloor: length(0, 600),
   lip: length(2, 30),
+  /** Where the middle of a motif is, from a side of the frame. */
+  motifPlace: length(-200, 1000),
+  motifSide: length(4, 600),
+  spacers: count(0, 6),
   sheetSide: length(50, 2000),
   seat: count(1, 200),
 } as const;

@@ -6,7 +6,7 @@ import type { LightWish } from "../light/light.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import type { UnitSystem } from "../units/length.ts";
-import type { Motif } from "../window/motif.ts";
+import type { MotifWish } from "../window/motif.ts";
 import type { WindowWish } from "../window/window.ts";
 import type { Priced, SupplyId, SupplyUnit } from "./supply-id.ts";
 
@@ -123,8 +123,8 @@ export interface Kit {
   readonly cells: string | undefined;
   readonly insert: WindowWish | undefined;
   readonly sheets: readonly SheetSize[];
-  /** Silhouettes to decorate the window with. */
-  readonly motifs: readonly Motif[];
+  /** Silhouettes that are set on the window. */
+  readonly motifs: readonly MotifWish[];
   /** Share added to lengths. */
   readonly waste: number;
   readonly prices: Readonly<Partial<Record<Priced, number>>>;

@@ -1,4 +1,5 @@
 import type { SheetSize } from "../kit/kit.ts";
+import type { Card } from "../window/card.ts";
 import type { Part } from "../window/part.ts";
 import { REFERENCE, referencePath, type ToolPath, toolPaths } from "./operation.ts";
 import { APART, type PlacedPart, packParts } from "./pack.ts";
@@ -18,6 +19,9 @@ export interface PartPlace<P extends Part = Part> {
 /** One sheet of a material with the parts that are cut from it. */
 export interface LaidSheet<P extends Part = Part> {
   readonly material: Part["material"];
+  /** Colour of the card, where the kit states it. */
+  readonly card?: Card;
+  /** From 1 for each material, whatever its colours. */
   readonly number: number;
   readonly parts: readonly P[];
   readonly places: readonly PartPlace<P>[];
@@ -31,21 +35,25 @@ export interface SheetLayout<P extends Part = Part> {
   readonly tooLarge: readonly P[];
 }
 
-/** Lays parts on as few sheets as the packing finds, each material apart; the reference rectangle stands below where there is room. */
+/** Lays parts on as few sheets as the packing finds, each material and each colour of card apart; the reference rectangle stands below where there is room. */
 export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): SheetLayout<P> {
-  const materials = [...new Set(parts.map((part) => part.material))];
-  const packings = materials.map((material) => ({
-    material,
-    ...packParts(
-      parts.filter((part) => part.material === material),
-      sheet.width - 2 * EDGE,
-      sheet.height - 2 * EDGE,
-    ),
+  const materials = [...new Set(parts.map(({ material }) => material))];
+  const stocks = materials.flatMap((material) => {
+    const own = parts.filter((part) => part.material === material);
+    return [...Map.groupBy(own, ({ card }) => card?.name).values()];
+  });
+  const packings = stocks.map((own) => ({
+    stock: own[0]!,
+    ...packParts(own, sheet.width - 2 * EDGE, sheet.height - 2 * EDGE),
   }));
+  const numbers = { card: 0, acetate: 0, paper: 0 };
   return {
     sheet,
-    sheets: packings.flatMap(({ material, fields }) =>
-      fields.map((field, i) => laidSheet(material, i + 1, field, sheet)),
+    sheets: packings.flatMap(({ stock, fields }) =>
+      fields.map((field) => {
+        numbers[stock.material] += 1;
+        return laidSheet(stock, numbers[stock.material], field, sheet);
+      }),
     ),
     tooLarge: packings.flatMap(({ tooLarge }) => tooLarge),
   };
@@ -69,7 +77,7 @@ export function layOutOnSizes<P extends Part>(parts: readonly P[], sizes: readon
 }
 
 function laidSheet<P extends Part>(
-  material: Part["material"],
+  { material, card }: Pick<Part, "material" | "card">,
   number: number,
   field: readonly PlacedPart<P>[],
   sheet: SheetSize,
@@ -78,6 +86,7 @@ function laidSheet<P extends Part>(
   const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
   return {
     material,
+    ...(card ? { card } : {}),
     number,
     parts: field.map(({ part }) => part),
     places: field.map(({ part, x, y, width, height }) => ({

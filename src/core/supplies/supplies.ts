@@ -5,6 +5,7 @@ import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
 import type { Part } from "../window/part.ts";
 import { partsOf } from "../window/window.ts";
+import { type CardSheets, cardSheets } from "./card-sheets.ts";
 import { BOUGHT_BY, toBuy } from "./lengths.ts";
 import type { Supply, SupplyReason } from "./supply.ts";
 
@@ -53,27 +54,33 @@ function sheetSupplies(kit: Kit, pattern: Pattern): Supply[] {
   const parts = partsOf(pattern.window);
   const acetate = sheetsFor(kit, parts, "acetate");
   const lines = kit.gaugeLines.length;
-  const { sheet, tooLarge, count } = sheetsFor(kit, parts, "card");
-  const why = { kind: "card", sheet, tooLarge, gauge: GAUGE_SHEETS, lines, window: count } as const;
+  const { sheet, tooLarge, count, colours } = sheetsFor(kit, parts, "card");
+  const ofColours = colours.length > 0 ? { colours } : {};
+  const why = { kind: "card", sheet, tooLarge, gauge: GAUGE_SHEETS, lines, window: count, ...ofColours } as const;
   return [
     material(kit, "card", count + GAUGE_SHEETS, "sheet", why),
     ...(acetate.count > 0 ? [acetateSupply(kit, acetate)] : []),
   ];
 }
 
-function acetateSupply(kit: Kit, { count, sheet, tooLarge }: ReturnType<typeof sheetsFor>): Supply {
+function acetateSupply(kit: Kit, { count, sheet, tooLarge }: SheetsNeeded): Supply {
   return material(kit, "acetate", count, "sheet", { kind: "acetate", sheet, tooLarge });
 }
 
-function sheetsFor(
-  kit: Kit,
-  parts: readonly Part[],
-  wanted: Part["material"],
-): { readonly count: number; readonly sheet: string; readonly tooLarge: readonly Part[] } {
+/** Sheets of a material: a part that is too large for them counts as one. */
+interface SheetsNeeded {
+  readonly count: number;
+  readonly sheet: string;
+  readonly tooLarge: readonly Part[];
+  readonly colours: readonly CardSheets[];
+}
+
+function sheetsFor(kit: Kit, parts: readonly Part[], wanted: Part["material"]): SheetsNeeded {
   const own = parts.filter((part) => part.material === wanted);
   const layouts = kit.sheets.map((sheet) => layOut(own, sheet));
   const { sheets, sheet, tooLarge } = layouts.find((layout) => layout.tooLarge.length === 0) ?? layouts[0]!;
-  return { count: sheets.length + tooLarge.length, sheet: sheet.name, tooLarge };
+  const cut = [...sheets, ...tooLarge];
+  return { count: cut.length, sheet: sheet.name, tooLarge, colours: cardSheets(cut) };
 }
 
 function lightSupplies(kit: Kit): Supply[] {

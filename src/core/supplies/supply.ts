@@ -1,5 +1,6 @@
 import type { SupplyId, SupplyUnit } from "../kit/supply-id.ts";
 import type { Part } from "../window/part.ts";
+import type { CardSheets } from "./card-sheets.ts";
 
 /** Something to have at hand; words/supplies.ts names it. */
 export interface Supply {
@@ -33,6 +34,8 @@ export type SupplyReason =
       readonly gauge: number;
       readonly lines: number;
       readonly window: number;
+      /** Of those for the window, by colour, where the kit states colours. */
+      readonly colours?: readonly CardSheets[];
     }
   | { readonly kind: "acetate"; readonly sheet: string; readonly tooLarge: readonly Part[] }
   | { readonly kind: "light"; readonly diameter: number; readonly height: number }

@@ -1,11 +1,12 @@
 import type { LightNearWindow } from "../findings/failure.ts";
 import { isFailure, type Outcome } from "../findings/outcome.ts";
 import { outlinesOf, perimeterOf } from "../geometry/area.ts";
-import { boxOf } from "../geometry/box.ts";
+import { type Box, boxOf } from "../geometry/box.ts";
 import { simplify } from "../geometry/simplify.ts";
+import type { Pocket } from "../light/light.ts";
 import { closureOf } from "./closure.ts";
 import { holderOf } from "./holder.ts";
-import { motifParts } from "./motif.ts";
+import { motifParts } from "./motif-parts.ts";
 import type { Part, PositionMark } from "./part.ts";
 import type { BookWindow, WindowBook, WindowWish } from "./window.ts";
 import { CHORD_ERROR, cutWindow, type WindowShapes } from "./window-shapes.ts";
@@ -24,14 +25,17 @@ export function makeWindow(wish: WindowWish, book: WindowBook): Outcome<BookWind
 
 function partsFrom(wish: WindowWish, book: WindowBook, { hole, frame, door, glazing }: WindowShapes): BookWindow {
   const closure = closureOf(frame, wish.hinge, door.score);
+  const ofCard = wish.card ? { card: wish.card } : {};
   const onBook = (part: Pick<Part, "kind" | "material" | "outlines"> & Partial<Part>): Part => ({
     id: part.kind,
     count: 1,
     frame: wish.panel,
     scores: [],
     marks: [],
+    ...(part.material === "card" ? ofCard : {}),
     ...part,
   });
+  const seen = book.pocket && lightSeen(book.pocket, wish, book);
   return {
     wish,
     frame: onBook({ kind: "base-frame", material: "card", outlines: frame, marks: closure.baseMarks }),
@@ -43,40 +47,47 @@ function partsFrom(wish: WindowWish, book: WindowBook, { hole, frame, door, glaz
       scores: [door.score],
       marks: closure.doorMarks,
     }),
-    tab: closure.tab,
+    tab: { ...closure.tab, ...ofCard },
     guide: onBook({
       kind: "decoration-guide",
       material: "paper",
       outlines: simplify(hole, CHORD_ERROR),
-      marks: silhouette(wish, book),
+      marks: seen ? [silhouette(seen)] : [],
     }),
     holder: holderOf(book.holdWidth),
-    motifs: motifParts(book.motifs, boxOf(hole), book.pocket?.light),
+    motifs: motifParts(book.motifs, { frame: boxOf(frame), hole: boxOf(hole), light: seen }),
     stringLength: closure.stringLength,
     frameLength: perimeterOf(outlinesOf(frame).outer),
   };
 }
 
-/** Where the light stands behind the window: the largest motif covers it. */
-function silhouette(wish: WindowWish, book: WindowBook): PositionMark[] {
-  if (!book.pocket) return [];
-  const { light, floor, centre } = book.pocket;
-  const at = (x: number): number => (wish.panel === "wrap" ? book.curve.atX(x).arc : x);
-  const left = at(centre.x - light.diameter / 2);
-  const right = at(centre.x + light.diameter / 2);
-  const top = floor - light.height;
-  return [
-    {
-      line: [
-        [left, floor],
-        [left, top],
-        [right, top],
-        [right, floor],
-        [left, floor],
-      ],
-      kind: "light-here",
-    },
-  ];
+/** The light as it stands behind the window, in the frame of the parts on the book. */
+export function lightSeen(
+  { light, floor, centre }: Pocket,
+  { panel }: Pick<WindowWish, "panel">,
+  { curve }: Pick<WindowBook, "curve">,
+): Box {
+  const at = (x: number): number => (panel === "wrap" ? curve.atX(x).arc : x);
+  return {
+    left: at(centre.x - light.diameter / 2),
+    top: floor - light.height,
+    right: at(centre.x + light.diameter / 2),
+    bottom: floor,
+  };
+}
+
+/** Where the light stands: what is to cover it goes here. */
+function silhouette({ left, top, right, bottom }: Box): PositionMark {
+  return {
+    line: [
+      [left, bottom],
+      [left, top],
+      [right, top],
+      [right, bottom],
+      [left, bottom],
+    ],
+    kind: "light-here",
+  };
 }
 
 /** The setback is raised by steps of this size until the light stands clear, mm. */

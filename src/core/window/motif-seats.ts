@@ -1,38 +1,69 @@
-import type { Area } from "../geometry/area.ts";
-import { type Box, boxOf } from "../geometry/box.ts";
+import type { Box } from "../geometry/box.ts";
 import type { Point } from "../geometry/point.ts";
+import { inMm, type MotifWish } from "./motif.ts";
 
-/** Width and height of a motif. */
-interface Extent {
+/** Width and height of a motif, mm. */
+export interface Extent {
   readonly width: number;
   readonly height: number;
 }
 
-/**
- * Motifs where they are set on the window, the largest first: it stands low before the light (in the hole's middle where
- * there is none), the second high on the right, the third low on the left, where they do not touch it. Further motifs are
- * left out. `light` is its middle across and its floor, in the frame of the hole.
- */
-export function seatMotifs(
-  motifs: readonly Area[],
-  hole: Box,
-  light: { readonly middle: number; readonly floor: number } | undefined,
-): Area[] {
-  const { left, top, right, bottom } = hole;
-  const [across, down] = [right - left, bottom - top];
-  const middle = light?.middle ?? (left + right) / 2;
-  const foot = Math.min(light?.floor ?? bottom, bottom - 1);
-  const seats: readonly ((extent: Extent) => Point)[] = [
-    ({ width, height }) => [middle - width / 2, foot - height],
-    ({ width }) => [right - width - 0.05 * across, top + 0.25 * down],
-    ({ height }) => [left + 0.025 * across, bottom - 0.13 * down - height],
-  ];
-  return motifs.slice(0, seats.length).map((motif, i) => seated(motif, seats[i]!));
+export function extentOf({ left, top, right, bottom }: Box): Extent {
+  return { width: right - left, height: bottom - top };
 }
 
-/** Moves a motif so that the upper left corner of its box stands where its seat says. */
-function seated(motif: Area, seat: (extent: Extent) => Point): Area {
-  const box = boxOf(motif);
-  const [x, y] = seat({ width: box.right - box.left, height: box.bottom - box.top });
-  return motif.map((ring) => ring.map(([px, py]) => [x + px - box.left, y + py - box.top] as const));
+/** What motifs are set on, in the frame of the parts on the book; `light` as it is seen through the hole. */
+export interface MotifGround {
+  readonly frame: Box;
+  readonly hole: Box;
+  readonly light: Box | undefined;
+}
+
+/** So many motifs that cover no light find a place of their own; of further ones the kit states the place. */
+export const SEATS = 4;
+
+/**
+ * Upper left corners of motifs on a window. Where a place is stated, the middle of the motif is there. Else one that covers the
+ * light stands before it with its foot on the light's floor, and the others go high on the right, low on the left, high on the
+ * left and low on the right of the hole, in this order.
+ */
+export function seatMotifs(
+  wishes: readonly Pick<MotifWish, "at" | "coversLight">[],
+  sizes: readonly Extent[],
+  ground: MotifGround,
+): Point[] {
+  let free = 0;
+  return wishes.map(({ at, coversLight }, i) => {
+    const size = sizes[i]!;
+    if (at) return stated(at, size, ground);
+    if (coversLight) return beforeLight(size, ground);
+    free += 1;
+    return aside(size, ground, free - 1);
+  });
+}
+
+function stated(
+  [across, down]: NonNullable<MotifWish["at"]>,
+  { width, height }: Extent,
+  { frame }: MotifGround,
+): Point {
+  return [
+    frame.left + inMm(across, frame.right - frame.left) - width / 2,
+    frame.top + inMm(down, frame.bottom - frame.top) - height / 2,
+  ];
+}
+
+function beforeLight({ width, height }: Extent, { hole, light = hole }: MotifGround): Point {
+  return [(light.left + light.right) / 2 - width / 2, Math.min(light.bottom, hole.bottom - 1) - height];
+}
+
+/** The upper seats begin a quarter below the hole's top, the lower ones end an eighth above its foot. */
+function aside({ width, height }: Extent, { hole }: MotifGround, seat: number): Point {
+  const [wide, high] = [hole.right - hole.left, hole.bottom - hole.top];
+  const upper = seat % 2 === 0;
+  const onRight = upper === seat < 2;
+  return [
+    onRight ? hole.right - width - 0.05 * wide : hole.left + 0.025 * wide,
+    upper ? hole.top + 0.25 * high : hole.bottom - 0.13 * high - height,
+  ];
 }

@@ -17,6 +17,11 @@ export function toPanel(area: Area, curve: FrontCurve, kind: PanelKind): Area {
   );
 }
 
+/** From the panel's own frame back to what is seen from the front: x from the fan's middle, straight across. */
+export function toFront(area: Area, curve: FrontCurve, kind: PanelKind): Area {
+  return kind === "flat" ? area : area.map((ring) => ring.map(([x, y]) => [curve.atArc(x).x, y] as const));
+}
+
 export function panelX(across: number, curve: FrontCurve, kind: PanelKind): number {
   const at = curve.atAcross(across);
   return kind === "wrap" ? at.arc : at.x;

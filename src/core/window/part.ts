@@ -1,6 +1,7 @@
 import { type Area, perimeterOf, sizeOf } from "../geometry/area.ts";
 import { boxOf } from "../geometry/box.ts";
 import type { Point } from "../geometry/point.ts";
+import type { Card } from "./card.ts";
 
 /** A line that is not cut: pressed with a blunt tool, or drawn to show a position. */
 export type Line = readonly Point[];
@@ -44,6 +45,8 @@ export interface Part {
   /** A motif's own name, in its author's words. */
   readonly motif?: string;
   readonly material: "card" | "acetate" | "paper";
+  /** Colour of the card, where the kit states it. */
+  readonly card?: Card;
   readonly count: number;
   /** What x means: along the tips, straight across, or the part's own. */
   readonly frame: "wrap" | "flat" | "own";

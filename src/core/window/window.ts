@@ -2,7 +2,8 @@ import type { FrontCurve } from "../fan/front-curve.ts";
 import type { Pocket } from "../light/light.ts";
 import type { PictureBox } from "../light/region-rows.ts";
 import type { LevelMap } from "../picture/level-map.ts";
-import type { Motif } from "./motif.ts";
+import type { Card } from "./card.ts";
+import type { MotifPart, MotifWish } from "./motif.ts";
 import type { PanelKind } from "./panel.ts";
 import type { Part } from "./part.ts";
 
@@ -12,6 +13,8 @@ export interface WindowWish {
   readonly lip: number;
   readonly hinge: "left" | "right";
   readonly panel: PanelKind;
+  /** Card of base frame, door and tab, where the kit states its colour. */
+  readonly card?: Card | undefined;
 }
 
 /** The window that closes the opened book, part by part. */
@@ -24,8 +27,8 @@ export interface BookWindow {
   /** Drawn on paper, laid under the glazing. */
   readonly guide: Part;
   readonly holder: Part;
-  /** The largest first. */
-  readonly motifs: readonly Part[];
+  /** In the order of the kit. */
+  readonly motifs: readonly MotifPart[];
   /** String of the closure with its knot, mm. */
   readonly stringLength: number;
   /** Length of the base frame's outer outline, mm: what tape runs along. */
@@ -40,7 +43,7 @@ export interface WindowBook {
   readonly pocket: Pocket | undefined;
   /** Folded edges of the outer picture leaves at the head edge, where the holder sits, mm. */
   readonly holdWidth: number;
-  readonly motifs: readonly Motif[];
+  readonly motifs: readonly MotifWish[];
 }
 
 /** All parts of a window in the order in which they are cut; none without a window. */

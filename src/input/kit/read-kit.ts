@@ -2,7 +2,7 @@ import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import type { Story } from "../../core/story/story.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
-import type { Motif } from "../../core/window/motif.ts";
+import type { Motif, MotifWish } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { supplyNamed, unitNamed } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
@@ -19,6 +19,7 @@ import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
+import { resolveMotifs } from "./resolve-motifs.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
 import { checkVersions } from "./versions.ts";
@@ -36,12 +37,12 @@ export interface StatedKit {
 }
 
 /** Reads the folders of kits; one that cannot be read stops none of the others. */
-export function readKits(folders: readonly string[], base: string, motifs: readonly Motif[]): Readings<StatedKit> {
-  return readEach(folders, (folder) => readKit(folder, base, motifs));
+export function readKits(folders: readonly string[], base: string, shelf: readonly Motif[]): Readings<StatedKit> {
+  return readEach(folders, (folder) => readKit(folder, base, shelf));
 }
 
-/** Reads a kit's folder in the project `base`. @throws KitError with one message for each thing wrong. */
-export function readKit(folder: string, base: string, motifs: readonly Motif[]): StatedKit {
+/** Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from. @throws KitError with one message for each thing wrong. */
+export function readKit(folder: string, base: string, shelf: readonly Motif[]): StatedKit {
   const { slug, file } = openFolder(folder, base, "kit");
   const text = pageText({ base, file, home: pathBelow(base, folder) });
   const yaml = readFrontMatter(file, text);
@@ -61,10 +62,13 @@ export function readKit(folder: string, base: string, motifs: readonly Motif[]):
     );
     const levels = resolveLevels(data);
     const { map, notes } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
+    const wished = data.insert?.motifs ?? [];
+    const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
     const kit = toKit(slug, data, levels, map, motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
-    const named = ["index.md", ...filesOfPicture(data.picture), ...kit.photos.map((photo) => photo.file)];
+    const drawn = [...filesOfPicture(data.picture), ...wished.flatMap((motif) => motif.file ?? [])];
+    const named = ["index.md", ...drawn, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
     return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
   });
@@ -80,7 +84,7 @@ function toKit(
   data: FrontMatter,
   levels: readonly Level[],
   picture: LevelMap,
-  motifs: readonly Motif[],
+  motifs: readonly MotifWish[],
 ): Kit {
   const { book, fit } = data;
   return {

@@ -4,6 +4,7 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { indexOfTwin } from "../files/twins.ts";
+import { resolveCard } from "./resolve-card.ts";
 import type { FrontMatter } from "./schema.ts";
 
 /** The light and the window with their levels by number, and the sheets for the parts. @throws ProblemError */
@@ -26,6 +27,7 @@ export function resolveWindow(
       lip: insert.lip,
       hinge: insert.hinge,
       panel: insert.panel,
+      card: resolveCard(insert.card, ["insert", "card"]),
     },
     sheets: sheetsOf(sheets, units),
   };

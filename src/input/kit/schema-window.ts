@@ -3,8 +3,9 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import { SHEET_NAMES } from "../../core/packing/sheet-sizes.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { choice, described, leftOut, length, reference, words } from "../files/schema-fields.ts";
+import { choice, described, leftOut, length, list, reference, words } from "../files/schema-fields.ts";
 import { TEXT } from "../files/text-bounds.ts";
+import { cardField, motifSchema } from "./schema-motif.ts";
 
 /** A battery light that stands inside the book. */
 export const lightSchema = z
@@ -23,6 +24,9 @@ export const lightSchema = z
   })
   .meta(described(say.fieldLight));
 
+/** More than a window has room for. */
+const MOST_MOTIFS = 24;
+
 /** The window that closes the hole. */
 export const insertSchema = z
   .strictObject({
@@ -30,6 +34,8 @@ export const insertSchema = z
     lip: length(say.fieldInsertLip, BOUNDS.lip).default(3),
     hinge: choice(say.fieldInsertHinge, ["left", "right"]).default("left"),
     panel: choice(say.fieldInsertPanel, ["wrap", "flat"]).default("wrap"),
+    card: leftOut(cardField(say.fieldInsertCard), say.fieldCardUsual),
+    motifs: list(say.fieldInsertMotifs, motifSchema, 0, MOST_MOTIFS).default([]),
   })
   .meta(described(say.fieldInsert));
 

@@ -99,7 +99,7 @@ function wholeFile(matter: PictureMatter, name: string, { files, levels }: Studi
   const { width, height, shapes } = drawn;
   const named: NamedMap = { width, height, background, shapes };
   checkLevelsShown(named, levels, ({ name: level }, number) =>
-    asked.levels?.[level] === undefined
+    asked.levels === undefined || !Object.hasOwn(asked.levels, level)
       ? { at: ["levels", number - 1], stated: false }
       : { at: [...AT, "levels", level], stated: true },
   );

@@ -21,7 +21,7 @@ const TOLD = 8;
 
 /**
  * By what the painted shapes of a drawing can be picked, the largest first. Gradients, guides and other furniture of an editor
- * paint nothing and are not among it; an id is left out where a name says the same.
+ * paint nothing and are not among it; an element is told by its name, and by its id where that is all.
  */
 export function foundIn(picture: SvgPicture): readonly Found[] {
   const found = new Map<string, { kind: Found["kind"]; value: string; share: number }>();
@@ -37,8 +37,8 @@ export function foundIn(picture: SvgPicture): readonly Found[] {
     if (colour !== undefined) mark(paint, colour);
     for (const { id, names, classes } of called) {
       const [name] = names;
-      if (name !== undefined) mark("name", name);
-      if (id !== undefined && !names.includes(id)) mark("id", id);
+      if (id !== undefined && name === id) mark("id", id);
+      else if (name !== undefined) mark("name", name);
       for (const one of classes) mark("class", one);
     }
     for (const [key, { kind, value }] of marks) {

@@ -50,7 +50,7 @@ function namesInId(id: string): string[] {
     return point > 0x10ffff || (point >= 0xd800 && point <= 0xdfff) ? whole : String.fromCodePoint(point);
   });
   const plain = decoded.replace(/_\d{1,5}_$/, "");
-  return plain === "" ? [decoded] : [decoded, plain];
+  return plain === "" ? [decoded] : [plain, decoded];
 }
 
 function editorsNames(element: Element): string[] {

@@ -1,67 +1,36 @@
 import type { Element } from "@xmldom/xmldom";
-import { type Affine, compose, IDENTITY, inverse, mapPoint, translation } from "../../core/geometry/affine.ts";
+import { inverse, mapPoint } from "../../core/geometry/affine.ts";
 import type { Area } from "../../core/geometry/area.ts";
 import { type Box, boxOf } from "../../core/geometry/box.ts";
 import * as say from "../../words/messages.ts";
-import { lineOf, readAttribute, readLength } from "./attribute.ts";
-import { type Cascade, computedStyle } from "./cascade.ts";
-import { luminanceOf } from "./colour.ts";
-import type { Gathered } from "./gathered.ts";
-import type { PictureAreas } from "./picture-areas.ts";
-import { PictureError, quoted } from "./picture-error.ts";
-import type { PictureReport } from "./picture-report.ts";
+import { CutAreas, type Cutting, type Reading } from "./cut-areas.ts";
+import { cutTarget } from "./cut-target.ts";
 import type { Scope } from "./scope.ts";
-import { INITIAL_STYLE, type Style } from "./style-property.ts";
-import { childElements } from "./svg-document.ts";
 import type { PaintedShape } from "./svg-picture.ts";
-import { parseTransform } from "./svg-transform.ts";
-
-/** What the cutter needs of the reading around it. */
-export interface Reading {
-  readonly byId: ReadonlyMap<string, Element>;
-  readonly cascade: Cascade;
-  readonly gathered: Gathered;
-  readonly report: PictureReport;
-  readonly areas: PictureAreas;
-  /** Gathers what an element shows. */
-  readonly visit: (element: Element, scope: Scope) => void;
-}
-
-/** An element that may be cut: its user space, and its box in it where that is asked for. */
-interface Cutting {
-  readonly element: Element;
-  readonly scope: Scope;
-  readonly box: () => Box;
-}
-
-/** Below and above these shares of light a mask is taken as closed and as open. */
-const [CLOSED, OPEN] = [0.02, 0.98];
-
-/** Elements that count inside a clip path. Source: CSS Masking 1, "The clipPath element". */
-const CLIPPING = ["path", "rect", "circle", "ellipse", "polygon", "polyline", "line", "text", "use"];
 
 /** Cuts shapes to clip paths and masks. */
 export class Cutter {
   readonly #reading: Reading;
-  readonly #styles = new Map<Element, Style>();
-  readonly #clips = new Map<Element, { readonly key: string; readonly area: Area }>();
+  readonly #cuts: CutAreas;
 
   constructor(reading: Reading) {
     this.#reading = reading;
+    this.#cuts = new CutAreas(reading);
   }
 
   /** Cuts what an element has added since the first `before` shapes. @throws PictureError for what cannot be followed */
   cut(element: Element, scope: Scope, before: number): void {
-    const { gathered } = this.#reading;
+    const { gathered, byId, report } = this.#reading;
     if (gathered.shapes.length === before) return;
     const { style } = scope;
-    const mask = style.mask === "none" ? style["mask-image"] : style.mask;
-    if (style["clip-path"] === "none" && mask === "none") return;
-    const cutting: Cutting = { element, scope, box: () => boxIn(scope, gathered.shapes.slice(before)) };
-    const clip = this.#target(element, "clip-path", style["clip-path"], "clipPath", scope);
-    if (clip) this.#apply(this.#clipArea(clip, cutting), before);
-    const masking = this.#target(element, "mask", mask, "mask", scope);
-    if (masking) this.#apply(this.#maskArea(masking, cutting), before);
+    const value = style.mask === "none" ? style["mask-image"] : style.mask;
+    if (style["clip-path"] === "none" && value === "none") return;
+    const shapes = gathered.shapes.slice(before);
+    const cutting: Cutting = { scope, box: () => boxIn(scope, shapes) };
+    const clip = cutTarget(element, { name: "clip-path", value: style["clip-path"] }, scope, byId, report);
+    if (clip) this.#apply(this.#cuts.clipArea(clip, cutting), before);
+    const mask = cutTarget(element, { name: "mask", value }, scope, byId, report);
+    if (mask) this.#apply(this.#cuts.maskArea(mask, cutting), before);
   }
 
   #apply(area: Area, before: number): void {
@@ -73,124 +42,6 @@ export class Cutter {
       report.note(shape.line, say.pictureCutAway({ name: shape.element }));
       return undefined;
     });
-  }
-
-  /** The element that a property points to; one that is missing cuts nothing, as CSS has it. */
-  #target(element: Element, property: string, value: string, kind: string, scope: Scope): Element | undefined {
-    if (value === "none") return undefined;
-    const [, id] = /^url\(\s*["']?#([^"')]+)["']?\s*\)/i.exec(value) ?? [];
-    const advice = { name: element.localName!, property, value: quoted(value) };
-    if (id === undefined) throw new PictureError(lineOf(element), say.pictureUnsupported(advice));
-    const target = this.#reading.byId.get(id.trim());
-    if (target !== undefined && scope.showing.includes(target)) {
-      throw new PictureError(lineOf(element), say.pictureCutCycle(advice));
-    }
-    if (target?.localName === kind) return target;
-    this.#reading.report.note(lineOf(element), say.pictureCutMissing(advice));
-    return undefined;
-  }
-
-  #clipArea(clip: Element, cutting: Cutting): Area {
-    const { areas } = this.#reading;
-    const units = this.#units(clip, "clipPathUnits", "userSpaceOnUse", cutting);
-    const map = compose(units, readAttribute(clip, "transform", parseTransform) ?? IDENTITY);
-    const key = [...map, ...cutting.scope.map].join(" ");
-    const known = this.#clips.get(clip);
-    if (known?.key === key) return known.area;
-    const line = lineOf(clip);
-    const scope = { ...this.#inside(clip, cutting.scope, map), clipping: true };
-    const shapes = this.#shapesOf(
-      childElements(clip).filter(({ localName }) => CLIPPING.includes(localName!)),
-      scope,
-    );
-    let area: Area = [];
-    for (const shape of shapes) area = areas.unite(area, areas.areaOf(shape, shape.line), line);
-    const outer = this.#target(clip, "clip-path", scope.style["clip-path"], "clipPath", scope);
-    if (outer)
-      area = areas.intersect(
-        area,
-        this.#clipArea(outer, { ...cutting, scope: { ...cutting.scope, showing: scope.showing } }),
-        line,
-      );
-    this.#clips.set(clip, { key, area });
-    return area;
-  }
-
-  /** The area that a mask leaves open: light shapes open it and black ones close it again. */
-  #maskArea(mask: Element, cutting: Cutting): Area {
-    const { areas, report } = this.#reading;
-    const map = this.#units(mask, "maskContentUnits", "userSpaceOnUse", cutting);
-    const scope = this.#inside(mask, cutting.scope, map);
-    const line = lineOf(mask);
-    let area: Area = [];
-    for (const shape of this.#shapesOf(childElements(mask), scope)) {
-      const light = scope.style["mask-type"] === "alpha" || shape.colour === undefined ? 1 : luminanceOf(shape.colour);
-      const open = light > CLOSED;
-      const soft = shape.colour === undefined || shape.alpha < 1 || (open && light < OPEN);
-      if (soft) report.note(shape.line, say.pictureMaskSolid({ name: shape.element }));
-      const own = areas.areaOf(shape, shape.line);
-      if (open) area = areas.unite(area, own, line);
-      else if (shape.alpha >= OPEN) area = areas.subtract(area, own, line);
-    }
-    return areas.intersect(area, this.#maskFrame(mask, cutting), line);
-  }
-
-  /** The rectangle of a mask, outside which it is closed: a tenth around the box without figures. */
-  #maskFrame(mask: Element, cutting: Cutting): Area {
-    const { width, height } = cutting.scope.viewport;
-    const own = mask.getAttribute("maskUnits") === "userSpaceOnUse";
-    const of = own ? { width, height } : { width: 1, height: 1 };
-    const x = readLength(mask, "x", of.width) ?? -0.1 * of.width;
-    const y = readLength(mask, "y", of.height) ?? -0.1 * of.height;
-    const right = x + (readLength(mask, "width", of.width) ?? 1.2 * of.width);
-    const bottom = y + (readLength(mask, "height", of.height) ?? 1.2 * of.height);
-    const map = this.#units(mask, "maskUnits", "objectBoundingBox", cutting);
-    const corners = [
-      [x, y],
-      [right, y],
-      [right, bottom],
-      [x, bottom],
-    ] as const;
-    return this.#reading.areas.areaOf(
-      { rings: [corners.map((corner) => mapPoint(map, corner))], rule: "nonzero" },
-      lineOf(mask),
-    );
-  }
-
-  /** From the units of an attribute to the picture. */
-  #units(element: Element, attribute: string, initial: string, { scope, box }: Cutting): Affine {
-    if ((element.getAttribute(attribute) || initial) !== "objectBoundingBox") return scope.map;
-    const { left, top, right, bottom } = box();
-    return compose(scope.map, compose(translation(left, top), [right - left, 0, 0, bottom - top, 0, 0]));
-  }
-
-  /** The scope of what stands inside a clip path or mask, which inherits where it stands and not where it is used. */
-  #inside(element: Element, outer: Scope, map: Affine): Scope {
-    return {
-      ...outer,
-      map,
-      style: this.#styleOf(element),
-      called: [],
-      depth: outer.depth + 1,
-      showing: [...outer.showing, element],
-      clipping: false,
-    };
-  }
-
-  #shapesOf(children: readonly Element[], scope: Scope): readonly PaintedShape[] {
-    return this.#reading.gathered.apart(() => {
-      for (const child of children) this.#reading.visit(child, scope);
-    });
-  }
-
-  #styleOf(element: Element): Style {
-    const known = this.#styles.get(element);
-    if (known) return known;
-    const { parentNode } = element;
-    const outer = parentNode?.nodeType === 1 ? this.#styleOf(parentNode as Element) : INITIAL_STYLE;
-    const style = computedStyle(this.#reading.cascade.declaredBy(element), outer);
-    this.#styles.set(element, style);
-    return style;
   }
 }
 

@@ -67,7 +67,8 @@ const WORDS: Readonly<Record<string, number>> = { left: 0, top: 0, center: 0.5, 
 function referencePoint(element: Element, box: ViewBox, fit: Affine): readonly [number, number] {
   const read = (name: "refX" | "refY", from: number, size: number): number | undefined =>
     readAttribute(element, name, (text) => {
-      const share = WORDS[text.trim()];
+      const word = text.trim();
+      const share = Object.hasOwn(WORDS, word) ? WORDS[word] : undefined;
       return share === undefined ? parseSvgLength(text, size) : from + share * size;
     });
   const [refX, refY] = [read("refX", box.x, box.width), read("refY", box.y, box.height)];

@@ -42,7 +42,7 @@ export class PictureAreas {
     const scale = this.#scale;
     const near = rings.map((ring) => (staysWithin(ring, this.#room, 0) ? ring : clipRing(ring, this.#room)));
     const scaled = near
-      .filter((ring) => ring.length >= 3)
+      .filter((ring) => ring.length >= 3 && ring.every((point) => point.every(Number.isFinite)))
       .map((ring) => ring.map(([x, y]) => [x * scale, y * scale] as const));
     this.#count(scaled, line);
     return areaOfRings(scaled, rule);

@@ -1,28 +1,24 @@
 import type { Element } from "@xmldom/xmldom";
-import { compose, IDENTITY, translation } from "../../core/geometry/affine.ts";
+import { compose, translation } from "../../core/geometry/affine.ts";
 import * as say from "../../words/messages.ts";
-import { atLine, lineOf, readAttribute, readLength } from "./attribute.ts";
-import { callingOf } from "./calling.ts";
-import { Cascade, computedStyle, type DeclaredStyle } from "./cascade.ts";
+import { lineOf, readLength } from "./attribute.ts";
+import { Cascade, computedStyle } from "./cascade.ts";
 import { Cutter } from "./cutter.ts";
 import { branchOf, meetsConditions, type RenderedKind, roleOf } from "./element-role.ts";
+import { Entrance } from "./entrance.ts";
 import { type Frame, frameSvg, frameSymbol } from "./frame.ts";
 import { Gathered } from "./gathered.ts";
 import type { Letters } from "./letters.ts";
-import { contextOf, parseOpacity } from "./paint.ts";
+import { contextOf } from "./paint.ts";
 import { cutByConvex, PictureAreas } from "./picture-areas.ts";
-import { MOST_ELEMENTS, MOST_LEVELS } from "./picture-bounds.ts";
-import { PictureError, PictureLimit, quoted } from "./picture-error.ts";
+import { PictureError } from "./picture-error.ts";
 import type { PictureReport } from "./picture-report.ts";
 import { resolveUse } from "./reference.ts";
 import type { Scope } from "./scope.ts";
 import { type Canvas, ShapePainter } from "./shape-painter.ts";
-import type { Style } from "./style-property.ts";
 import { childElements, type SvgDocument } from "./svg-document.ts";
 import type { PaintedShape } from "./svg-picture.ts";
-import { parseTransform } from "./svg-transform.ts";
 import { TextPainter } from "./text-painter.ts";
-import { tellUnhonoured } from "./unhonoured.ts";
 import type { ViewBox } from "./view-box.ts";
 
 /** A picture that is read: its file, its box, and what is told of it. */
@@ -46,13 +42,14 @@ export class PictureWalk {
   readonly #painter: ShapePainter;
   readonly #texts: TextPainter;
   readonly #cutter: Cutter;
-  #elements = 0;
+  readonly #entrance: Entrance;
 
   constructor({ document, box, tolerance, pixel, report, letters }: Walked) {
     const { byId } = document;
     this.#document = document;
     this.#report = report;
     this.#cascade = new Cascade(document.sheet, report);
+    this.#entrance = new Entrance(this.#cascade, report);
     this.#canvas = { tolerance, pixel, byId };
     this.#painter = new ShapePainter(this.#canvas, this.#gathered, report);
     this.#texts = new TextPainter({
@@ -90,7 +87,7 @@ export class PictureWalk {
       if (style.display === "none" || !meetsConditions(element)) return;
       throw new PictureError(lineOf(element), role.message());
     }
-    const scope = this.#enter(element, outer, role.kind);
+    const scope = this.#entrance.enter(element, outer, role.kind);
     if (scope === undefined) return;
     const before = this.#gathered.shapes.length;
     this.#show(element, scope, role.kind);
@@ -107,37 +104,6 @@ export class PictureWalk {
       const branch = branchOf(childElements(element));
       if (branch) this.visit(branch, scope);
     }
-  }
-
-  /** The scope inside an element, or undefined when nothing of it shows. */
-  #enter(element: Element, outer: Scope, kind: RenderedKind): Scope | undefined {
-    this.#countElement(element, outer.depth);
-    if (!meetsConditions(element)) return undefined;
-    const declared = this.#cascade.declaredBy(element);
-    const style = computedStyle(declared, outer.style);
-    if (style.display === "none" || this.#readOpacities(element, declared, style) === 0) return undefined;
-    tellUnhonoured(element, kind, declared, style, this.#report);
-    const called = callingOf(element);
-    const isNamed = called.id !== undefined || called.names.length > 0 || called.classes.length > 0;
-    return {
-      ...outer,
-      map: compose(outer.map, readAttribute(element, "transform", parseTransform) ?? IDENTITY),
-      style,
-      called: isNamed || kind === "shape" || kind === "text" ? [called, ...outer.called] : outer.called,
-      depth: outer.depth + 1,
-    };
-  }
-
-  /** The element's own opacity; notes every opacity of it that is neither 0 nor 1. */
-  #readOpacities(element: Element, declared: DeclaredStyle, style: Style): number {
-    for (const name of ["opacity", "fill-opacity", "stroke-opacity"] as const) {
-      const line = declared.get(name)?.line;
-      if (line === undefined) continue;
-      const value = atLine(line, `<${element.localName}> ${name}`, () => parseOpacity(style[name]));
-      if (value === 0 || value === 1) continue;
-      this.#report.note(line, say.pictureSolid({ what: `<${element.localName}> ${name}`, value: quoted(style[name]) }));
-    }
-    return parseOpacity(style.opacity);
   }
 
   #visitChildren(element: Element, scope: Scope): void {
@@ -158,7 +124,7 @@ export class PictureWalk {
       this.visit(target, inner);
       return;
     }
-    const framed = this.#enter(target, inner, "svg");
+    const framed = this.#entrance.enter(target, inner, "svg");
     if (framed === undefined) return;
     const before = this.#gathered.shapes.length;
     this.#visitFrame(target, framed, frameSymbol(target, use, framed.map, scope.viewport));
@@ -177,12 +143,5 @@ export class PictureWalk {
       this.#report.note(shape.line, say.pictureOutsideSymbol({ name: shape.element }));
       return undefined;
     });
-  }
-
-  #countElement(element: Element, depth: number): void {
-    this.#elements += 1;
-    if (depth >= MOST_LEVELS) throw new PictureLimit(lineOf(element), say.pictureManyLevels({ most: MOST_LEVELS }));
-    if (this.#elements <= MOST_ELEMENTS) return;
-    throw new PictureLimit(lineOf(element), say.pictureManyElements({ most: MOST_ELEMENTS }));
   }
 }

@@ -77,7 +77,7 @@ export class ShapePainter {
     const rings = atLine(line, `<${name}>`, () => this.#strokeRings(element, scope, segments));
     if (paint.note !== undefined) this.#report.note(line, paint.note);
     if (!hasArea(rings)) return;
-    this.#report.note(line, say.pictureStrokeArea({ name }));
+    this.#report.note(line, say.pictureStrokeArea());
     this.#gathered.add({ ...this.#shape(element, scope, paint), paint: "stroke", rule: "nonzero", rings });
   }
 

@@ -117,10 +117,17 @@ export class TextPainter {
   }
 }
 
+const WEIGHTS: ReadonlyMap<string, number> = new Map([
+  ["normal", 400],
+  ["bold", 700],
+  ["lighter", 300],
+  ["bolder", 700],
+]);
+
 function letterStyle(element: Element, style: Style): LetterStyle {
   const families = style["font-family"].split(",").map((family) => family.replace(/["']/g, "").trim());
   const size = atLine(lineOf(element), "font-size", () => parseSvgLength(style["font-size"], undefined));
-  const weight = { normal: 400, bold: 700, lighter: 300, bolder: 700 }[style["font-weight"]];
+  const weight = WEIGHTS.get(style["font-weight"]);
   const italic = /italic|oblique/.test(style["font-style"]);
   return { families: families.filter(Boolean), size, weight: weight ?? (Number(style["font-weight"]) || 400), italic };
 }

@@ -37,7 +37,7 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
       versions(`sheet-${names[i]!}-${sheet.material}-${sheet.number}`, {
         title: say.cutSheetTitle({
           title: kit.title,
-          material: materialName(sheet.material),
+          material: materialName(sheet),
           size: size.name,
           number: sheet.number,
           parts: rowText(sheet.parts.map(partName)),
@@ -72,7 +72,7 @@ function partDrawing(part: Part, kit: Kit, about: string): CutDrawing {
       title: kit.title,
       part: partName(part),
       count: part.count,
-      material: materialName(part.material),
+      material: materialName(part),
     }),
     about,
     width,

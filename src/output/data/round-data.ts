@@ -1,4 +1,5 @@
 import type { Point } from "../../core/geometry/point.ts";
+import type { Card } from "../../core/window/card.ts";
 import type { PartKind } from "../../core/window/part.ts";
 
 /** The part of a published pattern (pattern.json) that the turning view is made from: same keys, same meanings. */
@@ -64,17 +65,15 @@ export interface RoundPart {
   readonly kind: PartKind;
   readonly outlines: readonly (readonly Point[])[];
   readonly scores: readonly (readonly Point[])[];
+  /** Colour of its card, where the kit states it. */
+  readonly card?: Card;
+  /** Of a motif: the upper left corner of its box in the frame of the parts on the book, and the spacers below it. */
+  readonly seat?: Point;
+  readonly spacers?: number;
 }
 
 /** Parts of the window that the view shows in place. */
-const SHOWN_PARTS: readonly PartKind[] = [
-  "base-frame",
-  "glazing",
-  "door",
-  "decoration-guide",
-  "largest-motif",
-  "motif",
-];
+const SHOWN_PARTS: readonly PartKind[] = ["base-frame", "glazing", "door", "largest-motif", "motif"];
 
 /** Takes from a published pattern what the view needs. */
 export function roundData(published: RoundData): RoundData {
@@ -132,6 +131,12 @@ function insertOf({ hinge, panel, parts }: RoundInsert): RoundInsert {
     panel,
     parts: parts
       .filter(({ kind }) => SHOWN_PARTS.includes(kind))
-      .map(({ kind, outlines, scores }) => ({ kind, outlines, scores })),
+      .map(({ kind, outlines, scores, card, seat, spacers }) => ({
+        kind,
+        outlines,
+        scores,
+        ...(card ? { card } : {}),
+        ...(seat ? { seat, spacers: spacers ?? 0 } : {}),
+      })),
   };
 }

@@ -1,5 +1,6 @@
 import type { Point } from "../../core/geometry/point.ts";
 import { tidy } from "../../core/units/length.ts";
+import { isMotif } from "../../core/window/motif.ts";
 import { type Part, sizeOfPart } from "../../core/window/part.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { markText } from "../../words/parts.ts";
@@ -25,6 +26,7 @@ function partJson(part: Part): Record<string, unknown> {
     kind: part.kind,
     name: part.id.replaceAll("-", " "),
     material: part.material,
+    ...(part.card ? { card: { ...part.card } } : {}),
     count: part.count,
     frame: part.frame,
     outlines: part.outlines.map(pointsJson),
@@ -34,6 +36,7 @@ function partJson(part: Part): Record<string, unknown> {
     height: tidy(size.height, 3),
     area: tidy(size.area, 2),
     perimeter: tidy(size.perimeter, 2),
+    ...(isMotif(part) ? { seat: pointsJson([part.seat])[0], spacers: part.spacers } : {}),
   };
 }
 

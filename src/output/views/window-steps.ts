@@ -1,15 +1,19 @@
+import { boxOf } from "../../core/geometry/box.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { Effort } from "../../core/plan/effort.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { hoursText } from "../../words/hours.ts";
-import { formatSize } from "../../words/lengths.ts";
-import { listText } from "../../words/lists.ts";
+import { formatByHand, formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
+import { materialName } from "../../words/parts.ts";
 import { closing } from "../drawing/diagrams/closing.ts";
 import { doorHinge } from "../drawing/diagrams/door-hinge.ts";
 import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
+import { motifsInPlace } from "../drawing/diagrams/motifs-in-place.ts";
 import { windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation } from "../drawing/pocket-figure.ts";
 import { type Step, step } from "./step.ts";
@@ -68,19 +72,30 @@ function frameText({ wish }: BookWindow): Dual {
 }
 
 /** One step where the kit has motifs. */
-function decorateSteps(kit: Kit, pattern: Pattern, { motifs, guide }: BookWindow): Step[] {
+function decorateSteps(kit: Kit, pattern: Pattern, { motifs, guide, frame }: BookWindow): Step[] {
   if (motifs.length === 0) return [];
-  const [largest, ...others] = motifs.map(({ motif }) => motif ?? "");
+  const { left, top } = boxOf(frame.outlines);
+  const set = ({ motif, material, card, spacers, seat }: MotifPart, i: number, units: UnitSystem): string =>
+    say.stepDecorateMotif({
+      number: i + 1,
+      motif: motif ?? "",
+      card: materialName({ material, ...(card ? { card } : {}) }),
+      spacers,
+      left: formatByHand(seat[0] - left, units),
+      top: formatByHand(seat[1] - top, units),
+    });
   const text = dual((units) =>
     [
       say.stepDecorateGuide(),
-      say.stepDecorateLargest({ motif: largest! }),
-      ...(pattern.pocket ? [say.stepDecorateLight({ width: formatSize(kit.light!.diameter, units) })] : []),
-      others.length > 0 ? say.stepDecorateOthers({ motifs: listText(others) }) : say.stepDecorateOwn(),
+      say.stepDecorateMeasure(),
+      ...motifs.map((motif, i) => set(motif, i, units)),
       say.stepDecorateDry(),
     ].join(" "),
   );
-  return [step("window", "decorate", text, { parts: [...motifs, guide], tools: ["glueDots"], cautions: ["glue"] })];
+  const figure = motifsInPlace(kit, pattern);
+  return [
+    step("window", "decorate", text, { parts: [...motifs, guide], tools: ["glueDots"], figure, cautions: ["glue"] }),
+  ];
 }
 
 function closeText({ stringLength }: BookWindow): Dual {

@@ -13,6 +13,7 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse } from "../../words/parts.ts";
 import type { Figure } from "../drawing/figure.ts";
+import { litWindow } from "../drawing/front/lit-window.ts";
 import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
 import { type NotchText, notchText } from "./row.ts";
@@ -30,6 +31,8 @@ export interface PocketView {
 /** The window as the page and the packet show it. */
 export interface WindowView {
   readonly layers: Figure;
+  /** The closed window with its light on, where it has one. */
+  readonly lit: Figure | undefined;
   readonly parts: readonly PartView[];
   readonly sheets: readonly { readonly name: string; readonly files: readonly string[]; readonly note: string }[];
   readonly panel: PanelKind;
@@ -80,6 +83,7 @@ export function windowView(kit: Kit, pattern: Pattern): WindowView | undefined {
   const names = sheetNames(kit.sheets);
   return {
     layers: windowLayers(window),
+    lit: litWindow(kit, pattern),
     parts: parts.map((part) => partView(part, window, kit.units)),
     sheets: kit.sheets.map((sheet, i) => {
       const { sheets, tooLarge } = layOut(parts, sheet);
@@ -99,7 +103,7 @@ function partView(part: Part, window: BookWindow, units: UnitSystem): PartView {
     name: partName(part),
     file: part.id,
     count: part.count,
-    material: materialName(part.material),
+    material: materialName(part),
     use: dual((system) => partUse(part, window, system)),
     size: dual((system) => say.kitPartSize({ width: dualDepth(width)[system], height: dualDepth(height)[system] })),
     figure: partFigure(part, window, units),

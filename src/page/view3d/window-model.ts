@@ -1,6 +1,7 @@
 import {
   BufferAttribute,
   BufferGeometry,
+  Color,
   DoubleSide,
   Group,
   type Material,
@@ -9,9 +10,10 @@ import {
   MeshPhongMaterial,
   type Object3D,
 } from "three";
+import { cardColour } from "../../core/window/card.ts";
+import { setOutlines } from "../../core/window/motif.ts";
 import type { PartKind } from "../../core/window/part.ts";
 import type { RoundData, RoundInsert, RoundPart } from "../../output/data/round-data.ts";
-import { placedMotifs } from "./motif-places.ts";
 import { fanAt, type PanelPlace, panelIn } from "./pose.ts";
 import { bendFlat, besideHinge, type FlatMesh, flatMesh } from "./window-mesh.ts";
 
@@ -27,8 +29,13 @@ export interface WindowModel {
 /** How the parts lie on each other in front of the tips, mm from back to front. */
 const BASE = [0.1, 0.7] as const;
 const GLAZING = [0.9, 0.9] as const;
-const MOTIF = [1.0, 1.5] as const;
+/** A motif that lies flat, a little prouder than the door where it reaches over it; each spacer lifts it by so much more. */
+const MOTIF = [1, 1.8] as const;
+const SPACER = 2;
 const DOOR = [1, 1.7] as const;
+
+/** The base frame in the shade of the door. */
+const UNDER = 0.6;
 
 interface Pane {
   readonly mesh: Mesh;
@@ -40,8 +47,9 @@ export function modelWindow(data: RoundData, insert: RoundInsert): WindowModel {
   const partOf = (kind: PartKind): RoundPart | undefined => insert.parts.find((part) => part.kind === kind);
   const outlinesOf = (kind: PartKind): RoundPart["outlines"] => partOf(kind)?.outlines ?? [];
   const hinge = partOf("door")?.scores[0]?.[0]?.[0] ?? 0;
-  const card = new MeshLambertMaterial({ color: 0x2f5a62, side: DoubleSide });
-  const under = new MeshLambertMaterial({ color: 0x234850, side: DoubleSide });
+  const ofDoor = cardColour(partOf("door")?.card, "door");
+  const card = new MeshLambertMaterial({ color: ofDoor, side: DoubleSide });
+  const under = new MeshLambertMaterial({ color: new Color(ofDoor).multiplyScalar(UNDER), side: DoubleSide });
   const clear = new MeshPhongMaterial({
     color: 0xdcecf0,
     specular: 0xffffff,
@@ -51,14 +59,13 @@ export function modelWindow(data: RoundData, insert: RoundInsert): WindowModel {
     side: DoubleSide,
     depthWrite: false,
   });
-  const dark = new MeshLambertMaterial({ color: 0x22292b, side: DoubleSide });
-  const motifs = pane(flatMesh(placedMotifs(data, insert), ...MOTIF), dark, true);
+  const motifs = insert.parts.flatMap(motifPane);
   const door = flatMesh(besideHinge(outlinesOf("door"), hinge, insert.hinge), ...DOOR);
   const panes = [
     pane(flatMesh(outlinesOf("base-frame"), ...BASE), under, false),
     pane(flatMesh(outlinesOf("glazing"), ...GLAZING), clear, true),
     pane(door, card, true),
-    motifs,
+    ...motifs,
   ];
   const swinging = new Group();
   const object = new Group();
@@ -83,9 +90,17 @@ export function modelWindow(data: RoundData, insert: RoundInsert): WindowModel {
       object.visible = on;
     },
     showMotifs: (on) => {
-      motifs.mesh.visible = on;
+      for (const { mesh } of motifs) mesh.visible = on;
     },
   };
+}
+
+/** A motif that is set on the window; none for any other part. */
+function motifPane({ outlines, seat, spacers = 0, card }: RoundPart): Pane[] {
+  if (!seat) return [];
+  const material = new MeshLambertMaterial({ color: cardColour(card, "motif"), side: DoubleSide });
+  const [back, front] = MOTIF.map((z) => z + spacers * SPACER) as [number, number];
+  return [pane(flatMesh(setOutlines({ outlines, seat }), back, front), material, true)];
 }
 
 function pane(flat: FlatMesh, material: Material, swings: boolean): Pane {

@@ -19,6 +19,7 @@ const NAMED = [
   /\/\S*chrom\S*/g,
   // Fields and choices of front matter.
   / {2}(?:title|fit\.\w+|levels\[2\]): /g,
+  /insert\.motifs(?:\[\d\])?/g,
   /\btitle, summary(?:, \w+)+/g,
   /\bsingle, stepped\b/g,
   / title$/g,

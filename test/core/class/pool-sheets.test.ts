@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { SeatPart } from "../../../src/core/class/class-sheets.ts";
 import type { SheetLayout } from "../../../src/core/packing/lay-out.ts";
+import { shoppingNote } from "../../../src/words/shopping.ts";
 import { madePart } from "../plan/made-pattern.ts";
 import { line, lines, poolOf, SEATS, shares } from "./pooled.ts";
 
@@ -52,6 +53,22 @@ describe("sheets in poolSupplies(plan, seats, layouts)", () => {
       need: 1,
       reason: { kind: "packed", tooLarge: [] },
     });
+  });
+
+  it("are told by colour where a kit states its card", () => {
+    const teal = { name: "teal", colour: "#3f6b70" };
+    const sheets = [laid("card", 1, frame), { ...laid("card", 2, door), card: teal }];
+    const [card] = lines(poolOf({}, SEATS, [{ sheet: A4, sheets, tooLarge: [] }]), "card");
+    expect(card!.need).toBe(2);
+    expect(card!.reason).toEqual({
+      kind: "packed",
+      tooLarge: [],
+      colours: [
+        { colour: undefined, count: 1 },
+        { colour: "teal", count: 1 },
+      ],
+    });
+    expect(shoppingNote(card!, "mm")).toBe("packed over all seats: 1 of any colour, 1 teal");
   });
 
   // By hand: 100 × 50 for seat 1; twice 30 × 20 and once 40 × 60 for seat 2, each part counted once though it lies on two sheets.

@@ -39,8 +39,17 @@ describe("BOUNDS", () => {
     expect(BOUNDS[name]).toEqual({ kind, least, most });
   });
 
-  it("are all in the table above", () => {
-    expect(Object.keys(BOUNDS)).toHaveLength(31);
+  // Of 0.2.0.
+  it.each([
+    ["motifPlace", "length", -200, 1000],
+    ["motifSide", "length", 4, 600],
+    ["spacers", "count", 0, 6],
+  ] as const)("%s is a %s from %d to %d", (name, kind, least, most) => {
+    expect(BOUNDS[name]).toEqual({ kind, least, most });
+  });
+
+  it("are all in the tables above", () => {
+    expect(Object.keys(BOUNDS)).toHaveLength(34);
   });
 
   /*

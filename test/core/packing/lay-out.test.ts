@@ -49,6 +49,24 @@ describe("sheets of layOut(parts, sheet)", () => {
     );
   });
 
+  it("hold card of one colour each, numbered through the material", () => {
+    const red = { card: { name: "red", colour: "#a63a33" } };
+    const parts = [
+      card("a", 20, 20, red),
+      madePart("glazing", "acetate", 50, 50),
+      card("b", 20, 20),
+      card("c", 20, 20, { card: { ...red.card } }),
+    ];
+    const { sheets } = layOut(parts, A4);
+    expect(
+      sheets.map((sheet) => [sheet.material, sheet.card?.name, sheet.number, sheet.parts.map(({ id }) => id)]),
+    ).toEqual([
+      ["card", "red", 1, ["a", "c"]],
+      ["card", undefined, 2, ["b"]],
+      ["acetate", undefined, 1, ["glazing"]],
+    ]);
+  });
+
   it("keep parts apart and inside the free edge", () => {
     fc.assert(
       fc.property(sets, (sizes) => {

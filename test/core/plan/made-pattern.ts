@@ -109,7 +109,13 @@ export function madeWindow(changes: Partial<BookWindow> = {}): BookWindow {
     tab: madePart("closure-tab", "card", 30, 20, { count: 2 }),
     guide: madePart("decoration-guide", "paper", 90, 100),
     holder: madePart("holder", "card", 150, 40),
-    motifs: [madePart("motif", "card", 20, 20, { id: "motif-gull", motif: "gull", count: 2 })],
+    motifs: [
+      {
+        ...madePart("motif", "card", 20, 20, { id: "motif-gull", motif: "gull", count: 2 }),
+        seat: [40, 50],
+        spacers: 1,
+      },
+    ],
     stringLength: 130,
     frameLength: 440,
     ...changes,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { supplyNote } from "../../../src/words/supplies.ts";
 import { madePart, madePattern, madeWindow } from "../plan/made-pattern.ts";
 import { one, WINDOWED } from "./made-supplies.ts";
 
@@ -26,6 +27,31 @@ describe("sheets", () => {
       quantity: 2,
       reason: { kind: "acetate", sheet: "A4", tooLarge: [] },
     });
+  });
+
+  // By hand: frame and door in one colour, the holder in any and the motifs in another lie on a sheet each.
+  it("are told by colour where the kit states colours", () => {
+    const teal = { card: { name: "teal", colour: "#3f6b70" } };
+    const [motif] = madeWindow().motifs;
+    const pattern = madePattern({
+      window: madeWindow({
+        frame: madePart("base-frame", "card", 100, 120, teal),
+        door: madePart("door", "card", 100, 100, teal),
+        tab: madePart("closure-tab", "card", 30, 20, teal),
+        motifs: [{ ...motif!, card: { name: "black", colour: "#2b2930" } }],
+      }),
+    });
+    const card = one({ pattern }, "card");
+    expect(card.quantity).toBe(4);
+    expect(card.reason).toMatchObject({
+      window: 3,
+      colours: [
+        { colour: "teal", count: 1 },
+        { colour: undefined, count: 1 },
+        { colour: "black", count: 1 },
+      ],
+    });
+    expect(supplyNote(card, "mm")).toMatch(/^A4: .*; for the window and motifs 1 teal, 1 of any colour, 1 black$/);
   });
 
   it.each([

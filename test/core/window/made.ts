@@ -1,6 +1,7 @@
 import type { FrontCurve } from "../../../src/core/fan/front-curve.ts";
 import type { Point, Ring } from "../../../src/core/geometry/point.ts";
 import type { LevelMap } from "../../../src/core/picture/level-map.ts";
+import type { MotifWish } from "../../../src/core/window/motif.ts";
 import type { WindowBook } from "../../../src/core/window/window.ts";
 import { extentOf } from "../geometry/plane.ts";
 
@@ -48,6 +49,21 @@ export function pictureOf(...shapes: readonly (readonly [level: number, ring: re
 
 /** A square plate of 80 mm with a square hole of 40 mm, 10 mm below the head. */
 export const SQUARES = pictureOf([1, box(10, 10, 90, 90)], [3, box(30, 30, 70, 70)]);
+
+/** A motif of 9 by 4 mm that lies flat, its place and its size left to the program. */
+export function motifWish(changes: Partial<MotifWish> = {}): MotifWish {
+  return {
+    name: "Gull",
+    area: [box(0, 0, 9, 4)],
+    at: undefined,
+    width: undefined,
+    height: undefined,
+    spacers: 0,
+    card: undefined,
+    coversLight: false,
+    ...changes,
+  };
+}
 
 export function bookOf(map: LevelMap, changes: Partial<WindowBook> = {}): WindowBook {
   return {

@@ -3,7 +3,7 @@ import type { Pocket } from "../../../src/core/light/light.ts";
 import { makeWindow } from "../../../src/core/window/make-window.ts";
 import { partsOf, type WindowWish } from "../../../src/core/window/window.ts";
 import { failureIn, valueFrom } from "../findings/made.ts";
-import { bookOf, box, SQUARES } from "./made.ts";
+import { bookOf, motifWish, SQUARES } from "./made.ts";
 
 const WISH: WindowWish = { outline: 1, lip: 3, hinge: "left", panel: "flat" };
 
@@ -21,7 +21,7 @@ describe("makeWindow(wish, book)", () => {
   const window = valueFrom(makeWindow(WISH, bookOf(SQUARES)));
 
   it("has the parts in the order in which they are cut, with what each is made of", () => {
-    const motifs = [{ name: "Gull", area: [box(0, 0, 9, 4)] }];
+    const motifs = [motifWish()];
     const decorated = valueFrom(makeWindow(WISH, bookOf(SQUARES, { motifs })));
     expect(
       partsOf(decorated).map(({ id, kind, material, frame, count }) => [id, kind, material, frame, count]),
@@ -32,7 +32,7 @@ describe("makeWindow(wish, book)", () => {
       ["closure-tab", "closure-tab", "card", "own", 1],
       ["decoration-guide", "decoration-guide", "paper", "flat", 1],
       ["holder", "holder", "card", "own", 1],
-      ["motif-gull", "largest-motif", "card", "own", 1],
+      ["motif-gull", "motif", "card", "own", 1],
     ]);
     expect(partsOf(undefined)).toEqual([]);
   });

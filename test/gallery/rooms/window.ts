@@ -1,9 +1,11 @@
 import type { Part } from "../../../src/core/window/part.ts";
 import type { BookWindow } from "../../../src/core/window/window.ts";
+import { motifsInPlace } from "../../../src/output/drawing/diagrams/motifs-in-place.ts";
+import { litWindow } from "../../../src/output/drawing/front/lit-window.ts";
 import { partFigure, windowLayers } from "../../../src/output/drawing/parts-figure.ts";
 import { pocketElevation, pocketPlan } from "../../../src/output/drawing/pocket-figure.ts";
 import { galleryKit, type KitName, LIT, WINDOWED } from "../kits.ts";
-import { figureIn, PAIR, PART, type Scene, STEP } from "../scene.ts";
+import { DIAGRAM, figureIn, PAIR, PART, type Scene, STEP, stated } from "../scene.ts";
 
 type Choice = readonly [name: string, part: (window: BookWindow) => Part];
 
@@ -19,11 +21,16 @@ const PARTS: readonly Choice[] = [
 /** The fixtures' moon has their three motifs. */
 const MOTIFS: readonly Choice[] = [0, 1, 2].map((i) => [`motif-${i + 1}`, (window) => window.motifs[i]!]);
 
+/** Kits whose window has motifs. */
+const DECORATED: readonly KitName[] = ["moon", "six"];
+
 /** The window's parts and layers, and the light's pocket. */
 export const window: readonly Scene[] = [
   ...[...PARTS, ...MOTIFS].map((choice) => part("moon", choice)),
   ...PARTS.map((choice) => part("plate", choice)),
   ...WINDOWED.map(layers),
+  ...DECORATED.map(inPlace),
+  ...[...DECORATED, "plate" as const].map(lit),
   ...LIT.flatMap((kit) => [
     ...pocket(pocketPlan, "pocket-plan", kit),
     ...pocket(pocketElevation, "pocket-elevation", kit),
@@ -48,6 +55,30 @@ function layers(name: KitName): Scene {
     name: `layers-${name}`,
     of: windowLayers,
     draw: () => figureIn(STEP, windowLayers(galleryKit(name).pattern.window!)),
+  };
+}
+
+function inPlace(name: KitName): Scene {
+  return {
+    room: "window",
+    name: `motifs-in-place-${name}`,
+    of: motifsInPlace,
+    draw: () => {
+      const { kit, pattern } = galleryKit(name);
+      return figureIn(DIAGRAM, stated(motifsInPlace(kit, pattern)));
+    },
+  };
+}
+
+function lit(name: KitName): Scene {
+  return {
+    room: "window",
+    name: `lit-${name}`,
+    of: litWindow,
+    draw: () => {
+      const { kit, pattern } = galleryKit(name);
+      return figureIn(PAIR, stated(litWindow(kit, pattern)));
+    },
   };
 }
 

@@ -418,7 +418,7 @@ const BROKEN: readonly Broken[] = [
       at: '"deep water"',
       field: "picture.levels.well[1]",
       given: '"deep water"',
-      allowed: /"rim" \(\d+ %\).*fill: "#/,
+      allowed: /"#rim" \(\d+%\).*fill: "#/,
       remedy: "correct",
     },
   },

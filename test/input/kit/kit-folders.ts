@@ -36,9 +36,10 @@ export function fixtureKit(slug: string): Kit {
   return readKit(fixtureFolder(slug), FIXTURES).kit;
 }
 
-/** Reads a kit's folder in the project `base` with the project's motifs, and computes its pattern. */
+/** Reads a kit's folder in the project `base` with the project's motifs, or the fixtures' where it has none, and computes its pattern. */
 export function readKit(folder: string, base: string): PatternedKit {
-  return patternKit(readStated(folder, base, readMotifs(base).made));
+  const { made } = readMotifs(base);
+  return patternKit(readStated(folder, base, made.length > 0 ? made : readMotifs(FIXTURES).made));
 }
 
 /** Runs `use` with a folder for one test's kits and removes it afterwards. */

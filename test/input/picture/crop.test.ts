@@ -55,7 +55,7 @@ describe("cropDrawn(drawn, crop, at)", () => {
   it("tells of both boxes where it takes the drawing by itself, and else of nothing", () => {
     const notes = (from: Drawn, crop?: Crop): string[] => cropDrawn(from, crop, AT).notes.map(({ message }) => message);
     expect(notes(drawn(10, 10, 30, 20))).toEqual([
-      "the drawing (x 10, y 10, 20 × 10) fills 1 % of its canvas (x 0, y 0, 200 × 100), so it is taken without the rest. To keep the canvas, state crop: canvas",
+      "the drawing (x 10, y 10, 20 × 10) fills 1% of its canvas (x 0, y 0, 200 × 100), so it is taken without the rest. To keep the canvas, state crop: canvas",
     ]);
     expect(notes(drawn(10, 10, 30, 20), "drawing")).toEqual([]);
     expect(notes(drawn(0, 0, 200, 90))).toEqual([]);

@@ -112,9 +112,9 @@ describe("levels that nobody states", () => {
     const [text, ...more] = problemsOf(half, {});
     expect(more).toEqual([]);
     // Half of the canvas, and an eighth of it.
-    expect(text).toContain('"Hull" (50 %)');
-    expect(text).toContain('fill: "#cc3333" (50 %)');
-    expect(text).toContain('fill: "#000000" (13 %)');
+    expect(text).toContain('"Hull" (50%)');
+    expect(text).toContain('fill: "#cc3333" (50%)');
+    expect(text).toContain('fill: "#000000" (13%)');
   });
 });
 
@@ -129,7 +129,7 @@ describe("what is wrong with a selection", () => {
       /did you mean "#hull"/,
     ],
     ["a misspelt class", rect('class="st0"'), { near: ".st1" }, /did you mean ".st0"/],
-    ["a colour that no shape has", rect('fill="red"'), { near: { fill: "#c33" } }, /fill: #c33.*"#ff0000" \(25 %\)/],
+    ["a colour that no shape has", rect('fill="red"'), { near: { fill: "#c33" } }, /fill: #c33.*"#ff0000" \(25%\)/],
     ["what is no colour", rect(""), { near: { fill: "reddish" } }, /reddish.*as CSS writes it/],
     ["a level that is misspelt", rect('id="a"'), { neer: "#a" }, /did you mean "near"/],
     ["the same twice", rect('id="a" data-name="b"'), { near: "b", middle: ["#a", "b"] }, /a second time/],
@@ -158,7 +158,7 @@ describe("foundIn(picture)", () => {
       <g id="hidden" display="none"><rect width="9" height="9"/></g>`;
     expect(foundIn(readSvg(svg(body)))).toEqual([
       { kind: "fill", value: "#0000ff", share: 0.75 },
-      { kind: "name", value: "sky", share: 0.75 },
+      { kind: "id", value: "sky", share: 0.75 },
       { kind: "class", value: "k", share: 0.75 },
       { kind: "name", value: "Sun", share: 0.25 },
     ]);

@@ -111,7 +111,7 @@ describe("the drawing as the picture", () => {
     const { kit, pictureNotes } = readMadeKit(JSON.parse(JSON.stringify(matter)), picture(small));
     expect([kit.picture.width, kit.picture.height]).toEqual([20, 20]);
     expect(pictureNotes).toEqual([
-      expect.stringMatching(/picture\.svg:1: the drawing \(x 70, y 70, 20 × 20\) fills 4 %/),
+      expect.stringMatching(/picture\.svg:1: the drawing \(x 70, y 70, 20 × 20\) fills 4%/),
     ]);
   });
 });

@@ -33,6 +33,24 @@ describe("readSvg(text): picture box", () => {
   });
 });
 
+describe("readSvg(text): pictures without a size", () => {
+  it.each<[string, number, number, number[]]>([
+    ["", 30, 5, [0, 0, 30, 5]],
+    ['width="100%" height="100%"', 30, 5, [0, 0, 30, 5]],
+    ['width="500"', 30, 5, [0, 0, 30, 5]],
+  ])("take the box of what is drawn: %s", (attributes, width, height, bounds) => {
+    const { width: w, height: h, shapes, notes } = readBody('<rect x="20" y="-7" width="30" height="5"/>', attributes);
+    expect([w, h]).toEqual([width, height]);
+    expect(boundsOf(shapes[0]!.rings)).toEqual(bounds);
+    expect(notes).toEqual([{ line: 1, message: "<svg> has no size, so the drawing’s own box is taken: 20 -7 30 5" }]);
+  });
+
+  it("honour a transform of the outermost element as that of a group", () => {
+    const turned = onlyShape(SQUARE, 'viewBox="0 0 100 100" transform="translate(5 6) scale(2)"');
+    expect(boundsOf(turned.rings)).toEqual([5, 6, 25, 26]);
+  });
+});
+
 describe("readSvg(text): basic shapes", () => {
   it.each<[string, number[][][]]>([
     [
@@ -318,6 +336,17 @@ describe("readSvg(text): use and symbol", () => {
   it("shows a target whose parent is not displayed", () => {
     const shown = onlyShape('<g display="none"><rect id="a" width="1" height="1"/></g><use href="#a"/>');
     expect(idsOf(shown)).toEqual(["a"]);
+  });
+
+  it.each<[string, number[]]>([
+    // The point of reference lies where the use is put: 4,2 of a 10 × 10 viewBox that is shown 20 × 20.
+    ['refX="4" refY="2"', [50 - 8, 50 - 4, 50 + 12, 50 + 16]],
+    ['refX="center" refY="bottom"', [40, 30, 60, 50]],
+    ['refX="left"', [50, 50, 70, 70]],
+    ['x="3" y="-4"', [53, 46, 73, 66]],
+  ])("puts a symbol with %s", (attributes, bounds) => {
+    const body = `<symbol id="s" viewBox="0 0 10 10" ${attributes}><rect width="10" height="10"/></symbol><use href="#s" x="50" y="50" width="20" height="20"/>`;
+    expect(boundsOf(onlyShape(body).rings)).toEqual(bounds);
   });
 
   // Worked by hand from SVG 2, coordinate systems, "The 'preserveAspectRatio' attribute": a 10 × 20 viewBox at 1,2.

@@ -139,13 +139,9 @@ describe("readSvg(text): cascade", () => {
 
 describe("readSvg(text): notes", () => {
   it.each<[string, number, [number, string][]]>([
-    [`<rect ${SIZE} stroke="red"/>`, 2, [[2, "the stroke of <rect> counts as the area that it covers"]]],
-    [
-      `<g stroke="red" fill="none">\n<path d="M0 0h5v5"/></g>`,
-      1,
-      [[3, "the stroke of <path> counts as the area that it covers"]],
-    ],
-    ['<line x2="5" y2="5" stroke="red"/>', 1, [[2, "the stroke of <line> counts as the area that it covers"]]],
+    [`<rect ${SIZE} stroke="red"/>`, 2, [[2, "a stroke counts as the area that it covers"]]],
+    [`<g stroke="red" fill="none">\n<path d="M0 0h5v5"/></g>`, 1, [[3, "a stroke counts as the area that it covers"]]],
+    ['<line x2="5" y2="5" stroke="red"/>', 1, [[2, "a stroke counts as the area that it covers"]]],
     ['<line x2="5" y2="5"/>', 0, []],
     [`<rect ${SIZE} stroke="red" stroke-width="0"/>`, 1, []],
     [`<rect ${SIZE} stroke="red" stroke-opacity="0"/>`, 1, []],
@@ -206,7 +202,7 @@ describe("readSvg(text): notes", () => {
     [
       `<defs><rect id="r" ${SIZE} stroke="red"/></defs><use href="#r"/><use href="#r" x="9"/>`,
       4,
-      [[2, "the stroke of <rect> counts as the area that it covers"]],
+      [[2, "a stroke counts as the area that it covers"]],
     ],
     [
       `<symbol id="s" viewBox="0 0 9 9"><rect x="20" ${SIZE}/></symbol><use href="#s"/>`,

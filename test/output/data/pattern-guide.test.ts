@@ -58,7 +58,10 @@ function fullKit() {
     fit: { ...matter.fit, lostLeaves: [60], foldStyle: "single" },
     prices: { card: 0.35 },
   };
-  return [readMadeKit(full, svg), readMadeKit({ ...full, light, insert, fit: matter.fit }, svg)];
+  return [
+    readMadeKit(full, svg),
+    readMadeKit({ ...full, light, insert: { ...insert, card: "teal" }, fit: matter.fit }, svg),
+  ];
 }
 
 describe("the guide's page of pattern.json", () => {

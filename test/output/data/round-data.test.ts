@@ -127,17 +127,22 @@ describe("roundData(published)", () => {
       insert: {
         hinge: "left",
         panel: "wrap",
-        parts: [
-          part("base-frame", 0),
-          part("glazing", 1),
-          part("door", 2),
-          part("decoration-guide", 4),
-          part("largest-motif", 6),
-          part("motif", 7),
-        ],
+        parts: [part("base-frame", 0), part("glazing", 1), part("door", 2), part("largest-motif", 6), part("motif", 7)],
       },
       lostLeaves: [7],
     });
+  });
+
+  it("takes the colour of card and the place of motifs where they are stated", () => {
+    const card = { name: "teal", colour: "#3f6b70" };
+    const [first, ...rest] = PUBLISHED.insert.parts;
+    const parts = [{ ...first!, card }, ...rest.slice(0, 1), { ...rest.at(-1)!, seat: [3, 4] as const, spacers: 2 }];
+    const { insert } = dataOf({ ...PUBLISHED, insert: { ...PUBLISHED.insert, parts } });
+    expect(insert!.parts.map((part) => [part.card, part.seat, part.spacers])).toEqual([
+      [card, undefined, undefined],
+      [undefined, undefined, undefined],
+      [undefined, [3, 4], 2],
+    ]);
   });
 
   it("leaves out light and window where the kit has none", () => {

@@ -30,7 +30,7 @@ export function frontPicture(pattern: Pattern, options: FrontOptions): string {
   const height = book.leafHeight + 2 * margin;
   const leaves = leavesOutsideIn(pattern, fan).map((leaf) => drawLeaf(pattern, fan, leaf, mood));
   const inside = mood === "lit" && pattern.pocket ? glow(pattern, pattern.pocket, fan) + lightBody(pattern.pocket) : "";
-  const window = mood === "lit" && pattern.window ? closedWindow(pattern, pattern.window, curveOf(pattern), mood) : "";
+  const window = mood === "lit" && pattern.window ? closedWindow(pattern.window, curveOf(pattern), mood) : "";
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${num(2 * reach)}mm" height="${num(height)}mm" viewBox="${num(-reach)} ${num(-margin)} ${num(2 * reach)} ${num(height)}" role="img">`,
     `<title>${escapeXml(titleOf(pattern, title, mood))}</title>`,

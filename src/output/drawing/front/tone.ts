@@ -21,9 +21,15 @@ export function insideTone(share: number, brightness: number, mood: Mood = "day"
   return hex(seen(mix(mix(PROUD, DEEP, share), INSIDE, 0.5), brightness, mood));
 }
 
-/** Any colour as the mood shows it. */
-export function inMood(colour: Rgb, mood: Mood): string {
-  return hex(seen(colour, 1, mood));
+/** Any colour as the mood shows it, at a brightness (1 full light). */
+export function inMood(colour: Rgb, mood: Mood, brightness = 1): string {
+  return hex(seen(colour, brightness, mood));
+}
+
+/** The parts of a colour `#rrggbb`. */
+export function rgbOf(colour: string): Rgb {
+  const part = (from: number): number => Number.parseInt(colour.slice(from, from + 2), 16);
+  return [part(1), part(3), part(5)];
 }
 
 function mix(a: Rgb, b: Rgb, share: number): Rgb {

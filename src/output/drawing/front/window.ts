@@ -1,39 +1,43 @@
 import type { FrontCurve } from "../../../core/fan/front-curve.ts";
+import type { Area } from "../../../core/geometry/area.ts";
 import { type Box, boxOf } from "../../../core/geometry/box.ts";
-import type { Point } from "../../../core/geometry/point.ts";
-import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { seatMotifs } from "../../../core/window/motif-seats.ts";
+import { cardColour } from "../../../core/window/card.ts";
+import { type MotifPart, setOutlines } from "../../../core/window/motif.ts";
+import { toFront } from "../../../core/window/panel.ts";
 import type { BookWindow } from "../../../core/window/window.ts";
 import { linePath, ringsPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
-import { inMood, type Mood } from "./tone.ts";
+import { inMood, type Mood, rgbOf } from "./tone.ts";
 
-const CARD = [96, 120, 120] as const;
-const CARD_EDGE = [176, 196, 190] as const;
-const MOTIF = [46, 38, 44] as const;
+/** What the room leaves of card that is seen against the light. */
+const SILHOUETTE = 0.5;
 
-/** The window closed: sheen of the glazing, motifs on it, the door's card over the base frame; as seen from the front. */
-export function closedWindow(pattern: Pattern, window: BookWindow, curve: FrontCurve, mood: Mood): string {
-  const toFront = ([x, y]: Point): Point => [window.wish.panel === "wrap" ? curve.atArc(x).x : x, y];
-  const hole = boxOf(window.guide.outlines.map((ring) => ring.map(toFront)));
-  const frame = window.frame.outlines.map((ring) => ring.map(toFront));
-  const { pocket } = pattern;
-  const motifs = seatMotifs(
-    window.motifs.map((motif) => motif.outlines),
-    hole,
-    pocket && { middle: pocket.centre.x, floor: pocket.floor },
-  );
-  return [
-    sheen(hole),
-    ...motifs.map((rings) => tag("path", { d: ringsPath(rings), fill: inMood(MOTIF, mood), "fill-rule": "evenodd" })),
-    tag("path", {
-      d: ringsPath(frame),
-      fill: inMood(CARD, mood),
-      "fill-rule": "evenodd",
-      stroke: inMood(CARD_EDGE, mood),
-      "stroke-width": 0.5,
-    }),
-  ].join("");
+/** Edges of card catch this much more light than its face. */
+const EDGE = 1.45;
+
+/** The window closed: sheen of the glazing, the door's card over the base frame, motifs; as seen from the front. */
+export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood): string {
+  const { panel, card } = window.wish;
+  const front = (area: Area): Area => toFront(area, curve, panel);
+  const colour = rgbOf(cardColour(card, "door"));
+  const motifs = window.motifs.toSorted((a, b) => a.spacers - b.spacers);
+  const door = tag("path", {
+    d: ringsPath(front(window.frame.outlines)),
+    fill: inMood(colour, mood),
+    "fill-rule": "evenodd",
+    stroke: inMood(colour, mood, EDGE),
+    "stroke-width": 0.5,
+  });
+  const set = motifs.map((motif) => motifPath(motif, front(setOutlines(motif)), mood));
+  return [sheen(boxOf(front(window.guide.outlines))), door, ...set].join("");
+}
+
+function motifPath({ card }: MotifPart, area: Area, mood: Mood): string {
+  return tag("path", {
+    d: ringsPath(area),
+    fill: inMood(rgbOf(cardColour(card, "motif")), mood, mood === "lit" ? SILHOUETTE : 1),
+    "fill-rule": "evenodd",
+  });
 }
 
 /** Light from above left on the glazing. */

@@ -21,7 +21,7 @@ function keyText(part: Part, letter: string): string {
     letter,
     part: partName(part),
     count: part.count,
-    material: materialName(part.material),
+    material: materialName(part),
     face: part.frame === "own" ? "either" : "front",
   };
   return marks.size > 0 ? say.drawTemplateKeyMarks({ ...key, marks: rowText([...marks]) }) : say.drawTemplateKey(key);

@@ -95,6 +95,6 @@ export function viewClass(
 }
 
 function sheetFigure(one: NamedSheet): SheetFigure {
-  const size = say.teacherSheet({ size: one.size.name, material: materialName(one.sheet.material) });
+  const size = say.teacherSheet({ size: one.size.name, material: materialName(one.sheet) });
   return { ...cutSheetFigure(one), name: one.name, size };
 }

@@ -25,7 +25,7 @@ export function preparationRows(
   return partCounts(parts, sheets)
     .toSorted((a, b) => ORDER.indexOf(a.material) - ORDER.indexOf(b.material))
     .map((row) => ({
-      what: say.teacherPieces({ count: row.count, part: partName(row), material: materialName(row.material) }),
+      what: say.teacherPieces({ count: row.count, part: partName(row), material: materialName(row) }),
       where: whereText(row.seats.length === fitting ? say.teacherAllSeats() : seatsText(row.seats), row.sheets),
     }));
 }

@@ -81,7 +81,11 @@ function markedMoon(): Stated {
     ...kit,
     credit: CREDIT,
     light: marked(light, ["in"]),
-    insert: marked(insert, ["outline"]),
+    insert: {
+      ...marked(insert, ["outline"]),
+      card: { colour: "teal", name: mark("sea") },
+      motifs: insert.motifs.map((one: Stated) => ({ ...marked(one, ["motif"]), card: "black" })),
+    },
     prices: { card: 0.35, light: 2.4 },
     currency: "EUR",
     supplies: [{ item: mark("ribbon"), quantity: 300, unit: mark("ells"), price: 1 }],
