@@ -21,6 +21,7 @@ await runCommand(async () => {
   for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of library.views) {
     console.log(kitLine(view));
+    if (kits.length > 0) for (const offer of library.offers(view.slug)) console.log(`  ${printable(offer)}`);
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
     for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);
   }

@@ -4092,7 +4092,11 @@ export const cropWidthField = (): string => say("crop-width-field");
 export const cropHeightField = (): string => say("crop-height-field");
 /** fill: "{value}" ({share}%)|stroke: "{value}" ({share}%)|"#{value}" ({share}%)|".{value}" ({share}%)|"{value}" ({share}%) — $value: a colour as #cc3333, or a name. $share: percent of the picture. */
 export const selectFound = (args: { readonly kind: Word; readonly value: Word; readonly share: Word }): string => say("select-found", args);
-/** what the picture has: {found} — $found: things of the picture with their shares of it, as a list. */
+/** {file} can be picked by {found} — $found: things of the picture with their shares of it, as a list. Told of a kit that is checked by name. $found: as in select-offers. */
+export const selectOffersOf = (args: { readonly file: Word; readonly found: Word }): string => say("select-offers-of", args);
+/** {file} paints nothing that can be picked */
+export const selectNothingIn = (args: { readonly file: Word }): string => say("select-nothing-in", args);
+/** what the picture has: {found} */
 export const selectOffers = (args: { readonly found: Word }): string => say("select-offers", args);
 /** something that the picture has, and it paints nothing that can be picked */
 export const selectNothing = (): string => say("select-nothing");

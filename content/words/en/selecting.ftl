@@ -23,6 +23,9 @@ select-found = { $kind ->
    *[name] "{ $value }" ({ $share }%)
   }
 # $found: things of the picture with their shares of it, as a list.
+# Told of a kit that is checked by name. $found: as in select-offers.
+select-offers-of = { $file } can be picked by { $found }
+select-nothing-in = { $file } paints nothing that can be picked
 select-offers = what the picture has: { $found }
 select-nothing = something that the picture has, and it paints nothing that can be picked
 select-state = state for each level what picks its shapes, or name layers like the levels

@@ -47,6 +47,8 @@ export interface Library extends SiteLetters {
   readonly photos: readonly SitePhoto[];
   /** Files that nothing names. */
   readonly strays: readonly Strays[];
+  /** By what shapes of a kit's drawings can be picked, a text for each file. */
+  readonly offers: (slug: string) => readonly string[];
   /** Kits that are not published yet. */
   readonly drafts: readonly Draft[];
   /** The words of the site's language. */
@@ -112,6 +114,7 @@ export function openLibrary(base: string, opening: Opening = {}): Library {
     texts,
     warnings: [...warnings, ...views.flatMap((view) => smallLetters(view.kit, texts, fonts))],
     messages: gathering.messages,
+    offers: (slug) => found(statedKits, ({ kit }) => kit.slug === slug, slug).offers(),
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
     story: (page) => found([...stories], ([address]) => address === page, page)[1],

@@ -32,6 +32,8 @@ export interface StatedKit {
   readonly placeOf: YamlFile["placeOf"];
   /** What the picture holds that does not count, in sentences. */
   readonly pictureNotes: readonly string[];
+  /** By what shapes of its drawings can be picked, a text for each file. */
+  readonly offers: () => readonly string[];
   readonly story: Story;
   readonly strays: readonly Strays[];
 }
@@ -61,7 +63,7 @@ export function readKit(folder: string, base: string, shelf: readonly Motif[]): 
       data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
     );
     const levels = resolveLevels(data);
-    const { map, notes } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
+    const { map, notes, offers } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
     const wished = data.insert?.motifs ?? [];
     const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
     const kit = toKit(slug, data, levels, map, motifs);
@@ -70,7 +72,7 @@ export function readKit(folder: string, base: string, shelf: readonly Motif[]): 
     const drawn = [...filesOfPicture(data.picture), ...wished.flatMap((motif) => motif.file ?? [])];
     const named = ["index.md", ...drawn, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
-    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
+    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, offers, story, strays };
   });
 }
 

@@ -7,6 +7,7 @@ import { drawSvg } from "../picture/assign-levels.ts";
 import { type Crop, cropDrawn } from "../picture/crop.ts";
 import type { Drawn } from "../picture/drawn.ts";
 import type { DrawnSvg } from "../picture/drawn-svg.ts";
+import { foundIn, foundText } from "../picture/found-in.ts";
 import { readPicture } from "../picture/read-picture.ts";
 import type { SvgPicture } from "../svg/svg-picture.ts";
 
@@ -43,6 +44,14 @@ export class PictureFiles {
     const read = { file, painted: readPicture(file, text, say.checkFieldPicture()) };
     this.#read.set(name, read);
     return read;
+  }
+
+  /** By what shapes of the drawings that were read can be picked, with the share of each: a text for each file. */
+  offers(): string[] {
+    return [...this.#read.values()].map(({ file, painted }) => {
+      const found = foundText(foundIn(painted));
+      return found === "" ? say.selectNothingIn({ file }) : say.selectOffersOf({ file, found });
+    });
   }
 }
 

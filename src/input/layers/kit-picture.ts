@@ -23,6 +23,11 @@ export interface KitPicture {
   readonly notes: readonly string[];
 }
 
+/** A kit's picture, and what its drawings offer to pick shapes by. */
+export interface ReadPicture extends KitPicture {
+  readonly offers: () => readonly string[];
+}
+
 const AT: FieldPath = ["picture"];
 
 /** Reads the picture that a front matter states; `tall` is about its height on the book, mm. @throws ProblemError, KitError */
@@ -30,10 +35,14 @@ export function kitPicture(
   kit: KitFolder,
   matter: PictureMatter,
   { levels, tall }: { readonly levels: readonly Level[]; readonly tall: number },
-): KitPicture {
+): ReadPicture {
   stopAt(formOf(matter));
-  const background = levels.findIndex((level) => level.background) + 1;
   const files = new PictureFiles(kit);
+  return { ...drawnPicture(matter, { files, levels, tall }), offers: () => files.offers() };
+}
+
+function drawnPicture(matter: PictureMatter, { files, levels, tall }: Omit<Studio, "box">): KitPicture {
+  const background = levels.findIndex((level) => level.background) + 1;
   if (matter.layers) {
     const box = boxOfLayers(matter);
     const layers = readLayers(matter.layers, [...AT, "layers"], { files, levels, tall, box });
