@@ -3936,6 +3936,8 @@ export const progressMissing = (): string => say("progress-missing");
 export const progressWholeFile = (): string => say("progress-whole-file");
 /** What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated. */
 export const fieldRasterTrace = (): string => say("field-raster-trace");
+/** colours where levels state some; tones where the kit has three levels or more and no level is stated; else silhouette */
+export const fieldRasterTraceUsual = (): string => say("field-raster-trace-usual");
 /** Which side of a limit is nearer. */
 export const fieldRasterNear = (): string => say("field-raster-near");
 /** dark, and light for a depth picture */
@@ -3966,12 +3968,6 @@ export const rasterPixels = (args: { readonly file: Word; readonly megapixels: W
 export const rasterMostPixels = (args: { readonly most: Word }): string => say("raster-most-pixels", args);
 /** save it smaller: 2400 pixels on the longer side are enough */
 export const rasterSaveSmaller = (): string => say("raster-save-smaller");
-/** "{file}" without a word on how to trace it */
-export const rasterNoTrace = (args: { readonly file: Word }): string => say("raster-no-trace", args);
-/** trace: silhouette, tones, depth or colours */
-export const rasterTraceAllowed = (): string => say("raster-trace-allowed");
-/** add trace, silhouette for a single shape */
-export const rasterAddTrace = (): string => say("raster-add-trace");
 /** "{file}" is transparent all over */
 export const rasterClear = (args: { readonly file: Word }): string => say("raster-clear", args);
 /** "{file}" has a single tone|only {tones} tones */

@@ -4,6 +4,7 @@
 ## Keys of the front matter
 
 field-raster-trace = What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated.
+field-raster-trace-usual = colours where levels state some; tones where the kit has three levels or more and no level is stated; else silhouette
 field-raster-near = Which side of a limit is nearer.
 field-raster-near-usual = dark, and light for a depth picture
 field-raster-limits = Where levels part, as lightness from 0 to 255, rising: [96, 171].
@@ -24,9 +25,6 @@ raster-save-again = open it in a photo program and save it again
 raster-pixels = "{ $file }" has { $megapixels } megapixels
 raster-most-pixels = a picture of at most { $most } megapixels
 raster-save-smaller = save it smaller: 2400 pixels on the longer side are enough
-raster-no-trace = "{ $file }" without a word on how to trace it
-raster-trace-allowed = trace: silhouette, tones, depth or colours
-raster-add-trace = add trace, silhouette for a single shape
 
 ## What shows in it
 

@@ -15,12 +15,15 @@ import type { Commission, Studio } from "./studio.ts";
 /** A photograph or a scan as areas at levels. @throws ProblemError */
 export function drawPixels(fields: SourceMatter, commission: Commission, studio: Studio): DrawnSource {
   const { at, choice } = commission;
-  const { trace, tolerance = RASTER_USUAL.tolerance, least = RASTER_USUAL.least, near, limits, crop } = fields;
+  const {
+    trace = usualTrace(choice),
+    tolerance = RASTER_USUAL.tolerance,
+    least = RASTER_USUAL.least,
+    near,
+    limits,
+    crop,
+  } = fields;
   const name = fields.file!;
-  if (trace === undefined) {
-    const advice = { given: say.rasterNoTrace({ file: name }), allowed: say.rasterTraceAllowed() };
-    throw problem([...at, "trace"], { ...advice, remedy: say.rasterAddTrace() });
-  }
   const { file, bytes } = pictureBytes(studio.files.kit, name, [...at, "file"]);
   const numbers = studio.levels.map((_, i) => i + 1);
   const plan: RasterPlan = {
@@ -36,6 +39,12 @@ export function drawPixels(fields: SourceMatter, commission: Commission, studio:
   };
   const { notes, ...drawn } = cropDrawn(drawRaster({ name, bytes, at }, plan), crop, [...at, "crop"]);
   return { ...drawn, file, notes: notes.map(({ message }) => ({ line: undefined, message })) };
+}
+
+/** How a picture is traced that does not say it: by the levels that it is drawn at. */
+function usualTrace(choice: LevelChoice): RasterPlan["trace"] {
+  if (choice.kind === "shapes") return "colours";
+  return choice.kind === "all" ? "tones" : "silhouette";
 }
 
 /** Millimetres on the book of a pixel, as the picture is placed. */

@@ -34,6 +34,8 @@ export function levelChoice(
   if (level !== undefined) return { kind: "one", level: numberOf(level, levels, [...at, "level"]) };
   if (parts !== undefined) return choiceOf(fields, parts, { at: [...at, "levels"], levels });
   if (fields.file !== undefined && !isRasterName(fields.file)) return { kind: "shapes", of: undefined };
+  // A photograph that says nothing shows as many tones as the kit has levels, and of two levels a silhouette.
+  if (whole && fields.file !== undefined && trace === undefined && levels.length > 2) return { kind: "all" };
   if (whole) return { kind: "one", level: 1 };
   const allowed = say.layerLevelAllowed({ levels: namesOf(levels) });
   throw problem([...at, "level"], { given: say.checkNotGiven(), allowed, remedy: say.layerNameLevel() });

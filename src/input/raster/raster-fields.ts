@@ -11,7 +11,7 @@ const MOST_LIMITS = 8;
 
 /** Keys of a picture that is a raster file. */
 export const rasterFields = {
-  trace: choice(say.fieldRasterTrace, ["silhouette", "tones", "depth", "colours"]).optional(),
+  trace: leftOut(choice(say.fieldRasterTrace, ["silhouette", "tones", "depth", "colours"]), say.fieldRasterTraceUsual),
   near: leftOut(choice(say.fieldRasterNear, ["dark", "light"]), say.fieldRasterNearUsual),
   limits: leftOut(
     list(say.fieldRasterLimits, count(say.fieldRasterLimit, LIMIT), 1, MOST_LIMITS),

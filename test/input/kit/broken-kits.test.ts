@@ -305,19 +305,6 @@ const BROKEN: readonly Broken[] = [
     },
   },
   {
-    name: "a raster picture that nothing says how to trace",
-    kit: MOON,
-    text: [["file: moon.svg", "file: moon.png"]],
-    files: (folder) => writeFileSync(join(folder, "moon.png"), Buffer.from([0x89, 0x50, 0x4e, 0x47])),
-    want: {
-      at: "picture:",
-      field: "picture.trace",
-      given: '"moon.png" without a word on how to trace it',
-      allowed: "silhouette, tones, depth or colours",
-      remedy: "add trace",
-    },
-  },
-  {
     name: "a folder in the picture's place",
     kit: MOON,
     files: (folder) => {

@@ -56,7 +56,6 @@ describe("readKit(folder, base, motifs) of a raster picture", () => {
 
   it.each([
     ["limits that do not rise", "  file: gull.png\n  trace: tones\n  limits: [9, 3]\n", "picture.limits", 15],
-    ["no way to trace", "  file: gull.png\n", "picture.trace", 12],
     ["another one", "  file: gull.png\n  trace: edges\n", "picture.trace", 14],
     ["no file", "  file: goose.jpg\n  trace: tones\n", "picture.file", 13],
   ])("tells of %s at its place", (_, picture, field, line) => {

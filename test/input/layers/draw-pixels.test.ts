@@ -54,8 +54,31 @@ describe("a photograph or a scan as a layer", () => {
     expect([map.width, map.height, map.background]).toEqual([400, 240, 2]);
   });
 
+  it.each<[string, object, object]>([
+    ["tones over all levels", { file: "boat.png" }, { file: "boat.png", trace: "tones" }],
+    [
+      "a silhouette at a level that is stated",
+      { ...BOX, layers: [{ level: "rim", file: "boat.png" }, GROUND] },
+      { ...BOX, layers: [{ level: "rim", file: "boat.png", trace: "silhouette" }, GROUND] },
+    ],
+    [
+      "colours that are stated",
+      { ...BOX, layers: [{ levels: { rim: { fill: "#000" }, wall: { fill: "#fff" } }, file: "boat.png" }, GROUND] },
+      {
+        ...BOX,
+        layers: [
+          { levels: { rim: { fill: "#000" }, wall: { fill: "#fff" } }, file: "boat.png", trace: "colours" },
+          GROUND,
+        ],
+      },
+    ],
+  ])("shows without a word on tracing %s", async (_, silent, stated) => {
+    const grey = BOAT.replace('<path id="sail"', '<path id="sail" fill="#888"');
+    const files = { "boat.png": await photo(grey) };
+    expect(madePicture(silent, files).map).toEqual(madePicture(stated, files).map);
+  });
+
   it.each<[string, object, RegExp]>([
-    ["no trace", { level: "rim", file: "boat.png" }, /\[1\]\.trace: /],
     ["a level for tones", { level: "rim", file: "boat.png", trace: "tones" }, /\[1\]\.level: /],
     ["shapes for a silhouette", { levels: { rim: "#sail" }, file: "boat.png", trace: "silhouette" }, /\[1\]\.levels: /],
     ["colours without any", { level: "rim", file: "boat.png", trace: "colours" }, /\[1\]\.levels: not given/],
