@@ -3166,10 +3166,20 @@ export const licencesRefused = (args: { readonly name: Word; readonly version: W
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
-/** to look at: {trouble} {way} */
-export const makeableLineWay = (args: { readonly trouble: Word; readonly way: Word }): string => say("makeable-line-way", args);
-/** what helps: {way} — Where the trouble stands among the warnings already. */
-export const makeableLineHelp = (args: { readonly way: Word }): string => say("makeable-line-help", args);
+/** what helps against {against}: {way} — $against: one of the next six. */
+export const makeableLineHelp = (args: { readonly against: Word; readonly way: Word }): string => say("makeable-line-help", args);
+/** hidden parts of “{level}” */
+export const makeableAgainstHidden = (args: { readonly level: Word }): string => say("makeable-against-hidden", args);
+/** “{level}” out of reach */
+export const makeableAgainstOutOfReach = (args: { readonly level: Word }): string => say("makeable-against-out-of-reach", args);
+/** merged strips */
+export const makeableAgainstSlivers = (): string => say("makeable-against-slivers");
+/** narrow parts */
+export const makeableAgainstNarrow = (): string => say("makeable-against-narrow");
+/** leaves with many cuts */
+export const makeableAgainstManyCuts = (): string => say("makeable-against-many-cuts");
+/** springing open */
+export const makeableAgainstSpringsOpen = (): string => say("makeable-against-springs-open");
 /** under {share} — A share too small to write. $share: the least that is written. */
 export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
 /** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
@@ -3200,16 +3210,18 @@ export const makeableWayHidden = (args: { readonly offer: Word; readonly after: 
 export const makeableWayOutOfReach = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-out-of-reach", args);
 /** {offer} ({after} of the picture merged instead of {before}). */
 export const makeableWaySlivers = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-slivers", args);
-/** {offer} ({after} narrow part|{after} narrow parts instead of {before}). */
-export const makeableWayNarrow = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-narrow", args);
+/** {offer} ({after} narrow part|{after} narrow parts instead of {before}). — $count: the number of $after, which is the same as written. */
+export const makeableWayNarrow = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-narrow", args);
 /** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
-export const makeableWayManyCuts = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+export const makeableWayManyCuts = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-many-cuts", args);
 /** {offer} ({after} too far open instead of {before}). */
 export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
 /** Fold “{level}” together with “{into}” */
 export const makeableMergeLevels = (args: { readonly level: Word; readonly into: Word }): string => say("makeable-merge-levels", args);
 /** Smooth the outlines by up to {tolerance} */
 export const makeableSimplify = (args: { readonly tolerance: Word }): string => say("makeable-simplify", args);
+/** Too little to be seen: nothing need be changed. — In place of ways out. */
+export const makeableSlight = (): string => say("makeable-slight");
 /** No change that was tried helps enough without harm elsewhere. */
 export const makeableNoWay = (): string => say("makeable-no-way");
 /** For the author of {title} */
