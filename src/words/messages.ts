@@ -398,6 +398,10 @@ export const checkLanguageRemedy = (): string => say("check-language-remedy");
 export const checkWarning = (args: { readonly name: Word; readonly warning: Word }): string => say("check-warning", args);
 /** warning: {warning} — Under the line of its kit. */
 export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
+/** note: {note} — $note: a whole message about a picture: how it was taken. */
+export const checkNoteInside = (args: { readonly note: Word }): string => say("check-note-inside", args);
+/** in {file}: {found} — $file: a drawing. $found: names and colours of its shapes, each with its share of the canvas. */
+export const checkDrawing = (args: { readonly file: Word; readonly found: Word }): string => say("check-drawing", args);
 /** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
 export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
 /** … and {count} message|{count} messages more, once these are mended. — After the first of very many messages. */
@@ -3436,6 +3440,8 @@ export const noteMotifNarrow = (args: { readonly field: Word; readonly motif: Wo
 export const noteLightBare = (): string => say("note-light-bare");
 /** insert.motifs: {beside} of the light’s silhouette shows beside the motifs, and {through} through openings in them. */
 export const noteLightShows = (args: { readonly beside: Word; readonly through: Word }): string => say("note-light-shows", args);
+/** npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: {known}. With nothing behind it, it asks. */
+export const newHelp = (args: { readonly known: Word }): string => say("new-help", args);
 /** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
 export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);
 /** There is no option “{option}”. Did you mean {meant}? */
@@ -3538,6 +3544,10 @@ export const newTextIcon = (args: { readonly icon: Word }): string => say("new-t
 export const newLevelPicture = (): string => say("new-level-picture");
 /** ground */
 export const newLevelGround = (): string => say("new-level-ground");
+/** red|orange|brown|yellow|green|turquoise|blue|purple|pink|black|grey|white — A level that is told by its colour. */
+export const newColour = (args: { readonly colour: Word }): string => say("new-colour", args);
+/** {colour} {count} — Another level of a colour, as in “blue 2”. */
+export const newColourAgain = (args: { readonly colour: Word; readonly count: Word }): string => say("new-colour-again", args);
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */
