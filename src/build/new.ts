@@ -6,7 +6,7 @@ import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
 import { beginKit } from "./beginning/begin-kit.ts";
 import { completeAnswers } from "./beginning/complete.ts";
-import { readFlags } from "./beginning/flags.ts";
+import { optionNames, readFlags } from "./beginning/flags.ts";
 import { runCommand } from "./errors/command.ts";
 import { speakFirst } from "./library/first-words.ts";
 
@@ -14,7 +14,10 @@ import { speakFirst } from "./library/first-words.ts";
 await runCommand(async () => {
   const base = process.cwd();
   speakFirst(base);
-  const said = readFlags(process.argv.slice(2));
+  const words = process.argv.slice(2);
+  if (words.includes("--help") || words.includes("-h"))
+    return console.log(printable(say.newHelp({ known: optionNames() })));
+  const said = readFlags(words);
   const answers = await completeAnswers(said, process.stdin.isTTY === true && process.stdout.isTTY === true);
   const { kit, lit } = beginKit(base, answers);
   const { pattern } = kit;

@@ -16,6 +16,7 @@ export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean 
   for (const warning of warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of views) {
     for (const warning of authorWarnings(view)) console.warn(printable(say.checkWarning({ name: view.slug, warning })));
+    for (const note of view.notes) console.warn(printable(say.checkNote({ note })));
   }
   tellDrafts();
   tellStrays();
@@ -41,8 +42,8 @@ export function tellStrays(): void {
 }
 
 /** What may disappoint in a kit, for its author. */
-export function authorWarnings({ kit, findings, notes }: Pick<KitView, "kit" | "findings" | "notes">): string[] {
-  return [...findings.map((doubt) => authorDoubt(doubt, kit)), ...notes];
+export function authorWarnings({ kit, findings }: Pick<KitView, "kit" | "findings">): string[] {
+  return findings.map((doubt) => authorDoubt(doubt, kit));
 }
 
 /** Tells what the library is without, as it cannot be built. */

@@ -398,6 +398,10 @@ export const checkLanguageRemedy = (): string => say("check-language-remedy");
 export const checkWarning = (args: { readonly name: Word; readonly warning: Word }): string => say("check-warning", args);
 /** warning: {warning} — Under the line of its kit. */
 export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
+/** note: {note} — $note: a whole message about a picture: how it was taken. */
+export const checkNoteInside = (args: { readonly note: Word }): string => say("check-note-inside", args);
+/** in {file}: {found} — $file: a drawing. $found: names and colours of its shapes, each with its share of the canvas. */
+export const checkDrawing = (args: { readonly file: Word; readonly found: Word }): string => say("check-drawing", args);
 /** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
 export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
 /** … and {count} message|{count} messages more, once these are mended. — After the first of very many messages. */
@@ -3166,10 +3170,20 @@ export const licencesRefused = (args: { readonly name: Word; readonly version: W
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
-/** to look at: {trouble} {way} */
-export const makeableLineWay = (args: { readonly trouble: Word; readonly way: Word }): string => say("makeable-line-way", args);
-/** what helps: {way} — Where the trouble stands among the warnings already. */
-export const makeableLineHelp = (args: { readonly way: Word }): string => say("makeable-line-help", args);
+/** what helps against {against}: {way} — $against: one of the next six. */
+export const makeableLineHelp = (args: { readonly against: Word; readonly way: Word }): string => say("makeable-line-help", args);
+/** hidden parts of “{level}” */
+export const makeableAgainstHidden = (args: { readonly level: Word }): string => say("makeable-against-hidden", args);
+/** “{level}” out of reach */
+export const makeableAgainstOutOfReach = (args: { readonly level: Word }): string => say("makeable-against-out-of-reach", args);
+/** merged strips */
+export const makeableAgainstSlivers = (): string => say("makeable-against-slivers");
+/** narrow parts */
+export const makeableAgainstNarrow = (): string => say("makeable-against-narrow");
+/** leaves with many cuts */
+export const makeableAgainstManyCuts = (): string => say("makeable-against-many-cuts");
+/** springing open */
+export const makeableAgainstSpringsOpen = (): string => say("makeable-against-springs-open");
 /** under {share} — A share too small to write. $share: the least that is written. */
 export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
 /** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
@@ -3200,16 +3214,18 @@ export const makeableWayHidden = (args: { readonly offer: Word; readonly after: 
 export const makeableWayOutOfReach = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-out-of-reach", args);
 /** {offer} ({after} of the picture merged instead of {before}). */
 export const makeableWaySlivers = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-slivers", args);
-/** {offer} ({after} narrow part|{after} narrow parts instead of {before}). */
-export const makeableWayNarrow = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-narrow", args);
+/** {offer} ({after} narrow part|{after} narrow parts instead of {before}). — $count: the number of $after, which is the same as written. */
+export const makeableWayNarrow = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-narrow", args);
 /** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
-export const makeableWayManyCuts = (args: { readonly offer: Word; readonly after: number; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+export const makeableWayManyCuts = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-many-cuts", args);
 /** {offer} ({after} too far open instead of {before}). */
 export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
 /** Fold “{level}” together with “{into}” */
 export const makeableMergeLevels = (args: { readonly level: Word; readonly into: Word }): string => say("makeable-merge-levels", args);
 /** Smooth the outlines by up to {tolerance} */
 export const makeableSimplify = (args: { readonly tolerance: Word }): string => say("makeable-simplify", args);
+/** Too little to be seen: nothing need be changed. — In place of ways out. */
+export const makeableSlight = (): string => say("makeable-slight");
 /** No change that was tried helps enough without harm elsewhere. */
 export const makeableNoWay = (): string => say("makeable-no-way");
 /** For the author of {title} */
@@ -3424,6 +3440,8 @@ export const noteMotifNarrow = (args: { readonly field: Word; readonly motif: Wo
 export const noteLightBare = (): string => say("note-light-bare");
 /** insert.motifs: {beside} of the light’s silhouette shows beside the motifs, and {through} through openings in them. */
 export const noteLightShows = (args: { readonly beside: Word; readonly through: Word }): string => say("note-light-shows", args);
+/** npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: {known}. With nothing behind it, it asks. */
+export const newHelp = (args: { readonly known: Word }): string => say("new-help", args);
 /** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
 export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);
 /** There is no option “{option}”. Did you mean {meant}? */
@@ -3526,6 +3544,10 @@ export const newTextIcon = (args: { readonly icon: Word }): string => say("new-t
 export const newLevelPicture = (): string => say("new-level-picture");
 /** ground */
 export const newLevelGround = (): string => say("new-level-ground");
+/** red|orange|brown|yellow|green|turquoise|blue|purple|pink|black|grey|white — A level that is told by its colour. */
+export const newColour = (args: { readonly colour: Word }): string => say("new-colour", args);
+/** {colour} {count} — Another level of a colour, as in “blue 2”. */
+export const newColourAgain = (args: { readonly colour: Word; readonly count: Word }): string => say("new-colour-again", args);
 /** On this device: works offline. */
 export const offlineKit = (): string => say("offline-kit");
 /** On this device with its packet: works offline. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Assessment } from "../../src/core/makeability/assessment.ts";
 import type { Makeability, TroubleWithWays } from "../../src/core/makeability/makeability.ts";
-import { makeabilityLines, shareText, troubleText, wayText } from "../../src/words/findings/makeability.ts";
+import { makeabilityLines, shareText, troubleText, wayTexts } from "../../src/words/findings/makeability.ts";
 
 const LEVELS = [{ name: "rim" }, { name: "wall" }, { name: "well" }];
 const MM = { units: "mm", levels: LEVELS } as const;
@@ -59,11 +59,14 @@ describe("troubleText(trouble, made, telling)", () => {
   });
 });
 
-describe("wayText(trouble, way, telling)", () => {
+describe("wayTexts(trouble, ways, telling)", () => {
+  const texts = (...told: Parameters<typeof wayTexts>): string[] =>
+    wayTexts(...told).map((text) => text.replaceAll("\u00a0", " "));
+
   it("tells the figure with the change and without it", () => {
-    expect(wayText(HIDDEN, SHALLOWER, MM).replaceAll("\u00a0", " ")).toBe(
+    expect(texts(HIDDEN, [SHALLOWER], MM)).toEqual([
       "Make the levels shallower: 18 mm, 22 mm, 30 mm (13% hidden instead of 25%).",
-    );
+    ]);
   });
 
   it.each([
@@ -73,25 +76,56 @@ describe("wayText(trouble, way, telling)", () => {
     ],
     [{ kind: "simplify", tolerance: 0.8 }, "Smooth the outlines by up to 0.8 mm (0 mm out of reach instead of 2 mm)."],
   ] as const)("tells the author's own change %o", (change, text) => {
-    expect(wayText(REACH, { change, before: 2, after: 0, ends: true }, MM).replaceAll("\u00a0", " ")).toBe(text);
+    expect(texts(REACH, [{ change, before: 2, after: 0, ends: true }], MM)).toEqual([text]);
+  });
+
+  it("leaves out a change whose figures read the same", () => {
+    const slivers = { kind: "slivers", figure: 0.0144, strips: 40, places: 9, most: 2, share: 0.03 } as const;
+    const change = { kind: "height", height: 117 } as const;
+    const ways = [
+      { change, before: 0.0144, after: 0.0096, ends: false },
+      { change, before: 0.0144, after: 0.0004, ends: false },
+    ];
+    expect(texts(slivers, ways, MM)).toEqual([
+      "Make the picture 117 mm tall (under 0.1% of the picture merged instead of 1%).",
+    ]);
+  });
+
+  it("counts parts and leaves in the singular, too", () => {
+    const cuts = { kind: "many-cuts", figure: 4, most: 10 } as const;
+    const way = { change: { kind: "height", height: 117 }, before: 4, after: 1, ends: false } as const;
+    expect(texts(cuts, [way], MM)).toEqual(["Make the picture 117 mm tall (1 such leaf instead of 4)."]);
   });
 });
 
 describe("makeabilityLines(made, telling)", () => {
-  it("says a trouble with its best way out, and of what is a warning already only the way", () => {
-    const way = { change: { kind: "height", height: 117 }, before: 2, after: 0, ends: true } as const;
+  const REACHING = { change: { kind: "height", height: 117 }, before: 2, after: 0, ends: true } as const;
+
+  it("says a trouble, and on a line of its own what helps against it; of what is a warning already only this", () => {
     const lines = makeabilityLines(
       made([
         { trouble: HIDDEN, ways: [SHALLOWER] },
-        { trouble: REACH, ways: [way] },
+        { trouble: REACH, ways: [REACHING] },
         { trouble: { kind: "springs-open", figure: 1, opening: 1, resting: 2 }, ways: [] },
       ]),
       MM,
     );
     expect(lines.map((line) => line.replaceAll("\u00a0", " "))).toEqual([
-      "to look at: Seen from the front, sides of prouder leaves hide 25% of “well”. Make the levels shallower: 18 mm, 22 mm, 30 mm (13% hidden instead of 25%).",
-      "what helps: Make the picture 117 mm tall (0 mm out of reach instead of 2 mm).",
+      "to look at: Seen from the front, sides of prouder leaves hide 25% of “well”.",
+      "what helps against hidden parts of “well”: Make the levels shallower: 18 mm, 22 mm, 30 mm (13% hidden instead of 25%).",
+      "what helps against “well” out of reach: Make the picture 117 mm tall (0 mm out of reach instead of 2 mm).",
     ]);
+  });
+
+  it.each([
+    [{ kind: "slivers", figure: 0.02, strips: 9, places: 3, most: 1, share: 0.1 }, "merged strips"],
+    [{ kind: "narrow", figure: 3, unseen: 0, pitch: 0.7 }, "narrow parts"],
+    [{ kind: "many-cuts", figure: 3, most: 9 }, "leaves with many cuts"],
+    [{ kind: "springs-open", figure: 1, opening: 1, resting: 2 }, "springing open"],
+  ] as const)("names what %o is helped against", (trouble, name) => {
+    const way = { ...REACHING, before: trouble.figure };
+    const lines = makeabilityLines(made([{ trouble, ways: [way] }]), MM);
+    expect(lines.at(-1)).toContain(`what helps against ${name}: Make the picture 117`);
   });
 });
 

@@ -98,6 +98,10 @@ check-language-remedy = choose one of them, or add a folder of words
 check-warning = warning  { $name }: { $warning }
 # Under the line of its kit.
 check-warning-inside = warning: { $warning }
+# $note: a whole message about a picture: how it was taken.
+check-note-inside = note: { $note }
+# $file: a drawing. $found: names and colours of its shapes, each with its share of the canvas.
+check-drawing = in { $file }: { $found }
 check-kit = { $kit }: leaves { $first } to { $last }, { $width } × { $height }, opening { $opening }, hold width { $hold }, { $hours }
 # After the first of very many messages.
 check-more = … and { $count ->

@@ -5,9 +5,14 @@
 
 # Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help.
 makeable-line = to look at: { $trouble }
-makeable-line-way = to look at: { $trouble } { $way }
-# Where the trouble stands among the warnings already.
-makeable-line-help = what helps: { $way }
+# $against: one of the next six.
+makeable-line-help = what helps against { $against }: { $way }
+makeable-against-hidden = hidden parts of “{ $level }”
+makeable-against-out-of-reach = “{ $level }” out of reach
+makeable-against-slivers = merged strips
+makeable-against-narrow = narrow parts
+makeable-against-many-cuts = leaves with many cuts
+makeable-against-springs-open = springing open
 
 ## What is hard to make or to see
 
@@ -50,17 +55,20 @@ makeable-springs-open = The flaps push the book open to { $resting }, { $by } mo
 makeable-way-hidden = { $offer } ({ $after } hidden instead of { $before }).
 makeable-way-out-of-reach = { $offer } ({ $after } out of reach instead of { $before }).
 makeable-way-slivers = { $offer } ({ $after } of the picture merged instead of { $before }).
-makeable-way-narrow = { $offer } ({ $after ->
+# $count: the number of $after, which is the same as written.
+makeable-way-narrow = { $offer } ({ $count ->
     [one] { $after } narrow part
    *[other] { $after } narrow parts
  } instead of { $before }).
-makeable-way-many-cuts = { $offer } ({ $after ->
+makeable-way-many-cuts = { $offer } ({ $count ->
     [one] { $after } such leaf
    *[other] { $after } such leaves
  } instead of { $before }).
 makeable-way-springs-open = { $offer } ({ $after } too far open instead of { $before }).
 makeable-merge-levels = Fold “{ $level }” together with “{ $into }”
 makeable-simplify = Smooth the outlines by up to { $tolerance }
+# In place of ways out.
+makeable-slight = Too little to be seen: nothing need be changed.
 makeable-no-way = No change that was tried helps enough without harm elsewhere.
 
 ## The author’s page

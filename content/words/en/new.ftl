@@ -1,5 +1,6 @@
 ## Begin a kit: npm run new
 
+new-help = npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: { $known }. With nothing behind it, it asks.
 # $option: as it was given. $known: the options there are. $meant: the one of a similar name.
 new-option = There is no option “{ $option }”. There are: { $known }.
 new-option-meant = There is no option “{ $option }”. Did you mean { $meant }?
@@ -72,3 +73,20 @@ new-text-fit = The opening follows, so that the picture keeps its shape.
 new-text-icon = Icon “{ $icon }” of the set Phosphor Icons
 new-level-picture = picture
 new-level-ground = ground
+# A level that is told by its colour.
+new-colour = { $colour ->
+    [red] red
+    [orange] orange
+    [brown] brown
+    [yellow] yellow
+    [green] green
+    [turquoise] turquoise
+    [blue] blue
+    [purple] purple
+    [pink] pink
+    [black] black
+    [grey] grey
+   *[white] white
+}
+# Another level of a colour, as in “blue 2”.
+new-colour-again = { $colour } { $count }

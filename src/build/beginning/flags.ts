@@ -47,14 +47,18 @@ export function readFlags(words: readonly string[]): Said {
   };
 }
 
+/** All options in a row, as they are written. */
+export function optionNames(): string {
+  return rowText(Object.keys(OPTIONS).map((name) => `--${name}`));
+}
+
 function checkOption(name: string, given: string, value: string | undefined): void {
   const names = Object.keys(OPTIONS);
   if (!Object.hasOwn(OPTIONS, name)) {
-    const known = rowText(names.map((one) => `--${one}`));
     const meant = nearestName(name, names);
     throw new BuildError(
       meant === undefined
-        ? say.newOption({ option: given, known })
+        ? say.newOption({ option: given, known: optionNames() })
         : say.newOptionMeant({ option: given, meant: `--${meant}` }),
     );
   }

@@ -29,8 +29,9 @@ const GUTTER = 5;
 /** The front matter of a kit begun from these answers. */
 export function newKit(answers: Answers, sketch: Sketch, { relief, light, height }: Try): NewKit {
   const { book, units } = answers;
-  const ground = say.newLevelGround();
-  const names = relief === "raised" ? [...sketch.levels, ground] : [ground, ...sketch.levels];
+  const ground = sketch.grounded ? sketch.levels.at(-1)! : say.newLevelGround();
+  const drawn = sketch.levels.filter((name) => name !== ground);
+  const names = relief === "raised" ? [...drawn, ground] : [ground, ...drawn];
   const depths = depthsOf(names.length, book.leafWidth, units);
   const border = Math.max(2, Math.min(10, Math.floor(book.leaves / 12)));
   const long = (mm: number): number | string => stated(mm, units);

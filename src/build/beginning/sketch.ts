@@ -16,6 +16,8 @@ export interface Sketch {
   readonly picture: Readonly<Record<string, unknown>>;
   /** Names of the levels that the picture draws, front to back. */
   readonly levels: readonly string[];
+  /** Whether the last level is the ground, as nothing is seen behind it. */
+  readonly grounded: boolean;
   readonly files: readonly { readonly name: string; readonly bytes: Buffer | string }[];
   readonly credit: Readonly<Record<string, string>> | undefined;
 }
@@ -34,7 +36,7 @@ const ENDINGS: Readonly<Partial<Record<ContentKind, string>>> = {
 /** The picture that was asked for. `base` is the project's folder. @throws BuildError for a file or an icon that is not there or is no picture */
 export function sketchOf(answer: PictureAnswer, base: string): Sketch {
   const level = say.newLevelPicture();
-  const plain = { levels: [level], files: [], credit: undefined };
+  const plain = { levels: [level], grounded: false, files: [], credit: undefined };
   if (answer.from === "word") return { ...plain, picture: { text: linesOf(answer.text), level } };
   if (answer.from === "outline")
     return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
@@ -60,10 +62,12 @@ function fileSketch(path: string, level: string, base: string): Sketch {
   if (!ending) throw new BuildError(say.newFileKind({ file: shortValue(path) }));
   const file = `picture${ending}`;
   const files = [{ name: file, bytes }];
+  const rest = { files, credit: undefined };
   if (kind !== "svg")
-    return { picture: { file, trace: "silhouette", level }, levels: [level], files, credit: undefined };
-  const { fields, names } = svgLevels(readPicture(file, bytes.toString("utf8"), say.checkFieldPicture()), level);
-  return { picture: { file, ...fields }, levels: names, files, credit: undefined };
+    return { picture: { file, trace: "silhouette", level }, levels: [level], grounded: false, ...rest };
+  const drawing = readPicture(file, bytes.toString("utf8"), say.checkFieldPicture());
+  const { fields, names, grounded } = svgLevels(drawing, level);
+  return { picture: { file, ...fields }, levels: names, grounded, ...rest };
 }
 
 /** @throws BuildError */

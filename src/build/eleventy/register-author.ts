@@ -20,7 +20,7 @@ export function registerAuthors(
   const titleOf = (slug: string): string => opened().view(slug).kit.title;
   config.addFilter("authorPage", (slug: string, page: string) => {
     const view = opened().view(slug);
-    return authorPage(view, makeabilityOf(view), authorWarnings(view), linkOf(page));
+    return authorPage(view, makeabilityOf(view), [...authorWarnings(view), ...view.notes], linkOf(page));
   });
   config.addFilter("authorIndex", (page: string) =>
     authorIndex(

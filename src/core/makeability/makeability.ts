@@ -1,10 +1,10 @@
 import type { PatternedKit } from "../pattern/patterned-kit.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import { changesOf } from "./changes.ts";
-import { type Trouble, troublesOf } from "./trouble.ts";
+import { isSlight, type Trouble, troublesOf } from "./trouble.ts";
 import { seekWays, type WayOut } from "./ways.ts";
 
-/** A trouble with at most three ways out, the best first. */
+/** A trouble with at most three ways out, the best first; none of one that is too small to see. */
 export interface TroubleWithWays {
   readonly trouble: Trouble;
   readonly ways: readonly WayOut[];
@@ -23,11 +23,13 @@ export function makeabilityOf({ kit, pattern, findings }: Omit<PatternedKit, "pi
   if (found) return found;
   const assessment = assess(kit, pattern, findings);
   const troubles = troublesOf(assessment);
-  const waysOut =
-    troubles.length === 0
-      ? () => []
-      : seekWays(changesOf(kit, pattern), { doubts: findings, troubles, merged: pattern.merged.length });
-  const made = { ...assessment, troubles: troubles.map((trouble) => ({ trouble, ways: waysOut(trouble) })) };
+  const waysOut = troubles.every(isSlight)
+    ? () => []
+    : seekWays(changesOf(kit, pattern), { doubts: findings, troubles, merged: pattern.merged.length });
+  const made = {
+    ...assessment,
+    troubles: troubles.map((trouble) => ({ trouble, ways: isSlight(trouble) ? [] : waysOut(trouble) })),
+  };
   known.set(pattern, made);
   return made;
 }

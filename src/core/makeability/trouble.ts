@@ -56,6 +56,14 @@ export type Trouble =
 const HIDDEN_SHARE = 0.1;
 const HIDDEN_AREA = 20;
 
+/** Where less than this share of the picture changes its level, nobody sees it; an estimate. */
+const SEEN_SHARE = 0.005;
+
+/** Whether a trouble is too small to see, so that nothing need be changed for it. */
+export function isSlight({ kind, figure }: Trouble): boolean {
+  return kind === "slivers" && figure < SEEN_SHARE;
+}
+
 /** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
 export function troublesOf(assessment: Assessment): Trouble[] {
   const { seen, areas, reach, slivers, narrow, full, pitch, opening, resting } = assessment;

@@ -46,6 +46,9 @@ const MOST_WAYS = 3;
 /** A way out takes away at least this share of a trouble, and adds at most this share to another. */
 const HELPS = 0.2;
 
+/** A change that costs a level takes away more than this share of it. */
+const HELPS_FOR_LEVEL = 0.5;
+
 /**
  * Tries changes on a kit and gives a function that tells the best ways out of a trouble, the best first; a change that costs
  * a level comes last. Of each kind of change it is the mildest that ends the trouble, or else the one that helps most. Only
@@ -129,8 +132,9 @@ function wayOf(trouble: Trouble, { changed, assessment, troubles }: Trial): Trie
 function isIdle(trouble: Trouble, { change, before, after }: WayOut): boolean {
   if (after > (1 - HELPS) * before) return true;
   if (change.kind === "simplify") return trouble.kind === "narrow";
-  if (change.kind !== "merge-levels" || !("level" in trouble)) return false;
-  return change.level !== trouble.level && change.into !== trouble.level;
+  if (change.kind !== "merge-levels") return false;
+  if (after >= (1 - HELPS_FOR_LEVEL) * before) return true;
+  return "level" in trouble && change.level !== trouble.level && change.into !== trouble.level;
 }
 
 function costsLevel({ change }: WayOut): number {

@@ -1,7 +1,8 @@
 import type { Assessment } from "../../core/makeability/assessment.ts";
 import type { Makeability, TroubleWithWays } from "../../core/makeability/makeability.ts";
+import { isSlight } from "../../core/makeability/trouble.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
-import { shareText, troubleText, wayText } from "../../words/findings/makeability.ts";
+import { shareText, troubleText, wayTexts } from "../../words/findings/makeability.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { fixed } from "../../words/numbers.ts";
@@ -61,10 +62,11 @@ function troubleList(kit: KitView["kit"], made: Makeability): Html {
 }
 
 function troubleItem(kit: KitView["kit"], made: Makeability, { trouble, ways }: TroubleWithWays): Html {
+  const texts = wayTexts(trouble, ways, kit);
   const helps: Markup =
-    ways.length === 0
-      ? html`<p class="note">${say.makeableNoWay()}</p>`
-      : html`<p class="note">${say.makeableWays()}</p><ul>${ways.map((way) => html`<li>${wayText(trouble, way, kit)}</li>`)}</ul>`;
+    texts.length === 0
+      ? html`<p class="note">${isSlight(trouble) ? say.makeableSlight() : say.makeableNoWay()}</p>`
+      : html`<p class="note">${say.makeableWays()}</p><ul>${texts.map((text) => html`<li>${text}</li>`)}</ul>`;
   return html`<li>${raw(markSwatch(trouble.kind))}<p>${troubleText(trouble, made, kit)}</p>${helps}</li>
 `;
 }

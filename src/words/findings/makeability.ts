@@ -16,14 +16,41 @@ import { offerText } from "./offers.ts";
 /** Told among the warnings already: only what would help is new. */
 const DOUBTED: readonly Trouble["kind"][] = ["out-of-reach", "slivers", "springs-open"];
 
-/** What an author is told on the terminal about the picture on its book, with the best way out; a line each, none where all is well. */
+/** A trouble's figure with a change and without it, as written. */
+interface Figures {
+  readonly after: string;
+  readonly before: string;
+}
+
+/** What an author is told on the terminal about the picture on its book, each with the best way out on a line of its own; none where all is well. */
 export function makeabilityLines(made: Makeability, telling: Telling): string[] {
   return made.troubles.flatMap(({ trouble, ways }) => {
-    const way = ways[0] && wayText(trouble, ways[0], telling);
-    if (DOUBTED.includes(trouble.kind)) return way === undefined ? [] : [say.makeableLineHelp({ way })];
-    const text = briefText(trouble, made, telling);
-    return [way === undefined ? say.makeableLine({ trouble: text }) : say.makeableLineWay({ trouble: text, way })];
+    const way = wayTexts(trouble, ways, telling)[0];
+    const against = againstText(trouble, telling);
+    const help = way === undefined ? [] : [say.makeableLineHelp({ against, way })];
+    return DOUBTED.includes(trouble.kind)
+      ? help
+      : [say.makeableLine({ trouble: briefText(trouble, made, telling) }), ...help];
   });
+}
+
+/** A trouble in a few words that follow “against”. */
+function againstText(trouble: Trouble, { levels }: Telling): string {
+  const level = "level" in trouble ? levels[trouble.level - 1]!.name : "";
+  switch (trouble.kind) {
+    case "hidden":
+      return say.makeableAgainstHidden({ level });
+    case "out-of-reach":
+      return say.makeableAgainstOutOfReach({ level });
+    case "slivers":
+      return say.makeableAgainstSlivers();
+    case "narrow":
+      return say.makeableAgainstNarrow();
+    case "many-cuts":
+      return say.makeableAgainstManyCuts();
+    case "springs-open":
+      return say.makeableAgainstSpringsOpen();
+  }
 }
 
 /** Without the places, which the drawing shows. */
@@ -59,26 +86,49 @@ export function troubleText(trouble: Trouble, { seen }: Makeability, { units, le
   }
 }
 
-/** A way out with the trouble's figure with it and without it. */
-export function wayText({ kind }: Trouble, { change, before, after }: WayOut, telling: Telling): string {
-  const offer = changeText(change, telling);
-  const figures = <T>(write: (figure: number) => T): { readonly after: T; readonly before: T } => ({
-    after: write(after),
-    before: write(before),
+/** The ways out of a trouble, but those whose figures read the same with and without them. */
+export function wayTexts(trouble: Trouble, ways: readonly WayOut[], telling: Telling): string[] {
+  return ways.flatMap((way) => {
+    const figures = {
+      after: figureText(trouble, way.after, telling),
+      before: figureText(trouble, way.before, telling),
+    };
+    return figures.after === figures.before ? [] : [wayText(trouble, way, figures, telling)];
   });
+}
+
+/** A way out with the trouble's figure with it and without it. */
+function wayText({ kind }: Trouble, { change, after: count }: WayOut, figures: Figures, telling: Telling): string {
+  const told = { offer: changeText(change, telling), ...figures };
   switch (kind) {
     case "hidden":
-      return say.makeableWayHidden({ offer, ...figures(shareText) });
+      return say.makeableWayHidden(told);
     case "out-of-reach":
-      return say.makeableWayOutOfReach({ offer, ...figures((mm) => formatSize(mm, telling.units)) });
+      return say.makeableWayOutOfReach(told);
     case "slivers":
-      return say.makeableWaySlivers({ offer, ...figures(shareText) });
+      return say.makeableWaySlivers(told);
     case "narrow":
-      return say.makeableWayNarrow({ offer, ...figures(Number) });
+      return say.makeableWayNarrow({ ...told, count });
     case "many-cuts":
-      return say.makeableWayManyCuts({ offer, ...figures(Number) });
+      return say.makeableWayManyCuts({ ...told, count });
     case "springs-open":
-      return say.makeableWaySpringsOpen({ offer, ...figures(angleText) });
+      return say.makeableWaySpringsOpen(told);
+  }
+}
+
+/** A trouble's figure as it is written. */
+function figureText({ kind }: Trouble, figure: number, { units }: Telling): string {
+  switch (kind) {
+    case "hidden":
+    case "slivers":
+      return shareText(figure);
+    case "out-of-reach":
+      return formatSize(figure, units);
+    case "springs-open":
+      return angleText(figure);
+    case "narrow":
+    case "many-cuts":
+      return decimal(String(figure));
   }
 }
 

@@ -14,15 +14,31 @@ describe("svgLevels(picture)", () => {
     expect(levelsIn(`<g id="frame"><g id="sea">${square()}${square()}</g>${hull}</g>`)).toEqual({
       fields: { levels: { boat: "boat", sea: "sea" } },
       names: ["boat", "sea"],
+      grounded: false,
     });
   });
 
   it("takes colours where names tell nothing apart", () => {
     const red = square('fill="#f00" id="a1"');
     expect(levelsIn(`${red}${square('fill="blue"')}`)).toEqual({
-      fields: { levels: { "fill 0000ff": { fill: "#0000ff" }, "fill ff0000": { fill: "#ff0000" } } },
-      names: ["fill 0000ff", "fill ff0000"],
+      fields: { levels: { blue: { fill: "#0000ff" }, red: { fill: "#ff0000" } } },
+      names: ["blue", "red"],
+      grounded: false,
     });
+  });
+
+  it("counts colours that are called alike", () => {
+    const { fields, names } = levelsIn(
+      `${square('fill="#00f"')}${square('fill="#0020c0"')}${square('fill="#4060a0"')}`,
+    );
+    expect(names).toEqual(["blue", "blue 2", "blue 3"]);
+    expect(fields.levels).toMatchObject({ blue: { fill: "#4060a0" }, "blue 3": { fill: "#0000ff" } });
+  });
+
+  it("takes for the ground what lies behind all and leaves nothing of the canvas free", () => {
+    const frame = '<rect width="10" height="10" fill="white"/>';
+    expect(levelsIn(`${frame}${square('fill="red"')}`)).toMatchObject({ names: ["red", "white"], grounded: true });
+    expect(levelsIn(`${square('fill="red"')}${square('fill="white"')}`)).toMatchObject({ grounded: false });
   });
 
   it.each([
@@ -30,6 +46,6 @@ describe("svgLevels(picture)", () => {
     ["one colour without names", square() + square()],
     ["too many names of one colour", Array.from({ length: 6 }, (_, i) => square(`id="p${i}"`)).join("")],
   ])("is one level: %s", (_, markup) => {
-    expect(levelsIn(markup)).toEqual({ fields: { level: "picture" }, names: ["picture"] });
+    expect(levelsIn(markup)).toEqual({ fields: { level: "picture" }, names: ["picture"], grounded: false });
   });
 });

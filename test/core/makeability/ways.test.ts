@@ -92,6 +92,14 @@ describe("ways out", () => {
     expect(hidden.ways.map(({ change }) => change.kind)).toContain("depths");
   });
 
+  it("are not sought against merged strips that are too few to see", () => {
+    const { trouble, ways } = lookedFixture("little-gull").troubles.find(
+      ({ trouble: { kind } }) => kind === "slivers",
+    )!;
+    expect(trouble.figure).toBeLessThan(0.005);
+    expect(ways).toEqual([]);
+  });
+
   it("that smooth the outlines merge less, and never smooth a narrow part away", () => {
     const ripple = fc.array(fc.integer({ min: -15, max: 15 }), { minLength: 160, maxLength: 160 });
     const offered = new Set<string>();
