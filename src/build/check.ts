@@ -7,7 +7,6 @@ import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
 import { readAsked } from "./asked.ts";
 import { runCommand } from "./errors/command.ts";
-import { drawingsOf } from "./library/drawings-of.ts";
 import { speakFirst } from "./library/first-words.ts";
 import type { Library } from "./library/library.ts";
 import { readSite } from "./read-site.ts";
@@ -26,18 +25,11 @@ await runCommand(async () => {
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
     for (const note of view.notes) console.warn(`  ${printable(say.checkNoteInside({ note }))}`);
     for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);
-    if (kits.length > 0) tellDrawings(view.slug);
   }
   tellDrafts();
   tellStrays();
   reportClasses(library.classes, stopAtMisfit);
 });
-
-/** By what the drawings of a kit can be picked, for who looks at this kit. */
-function tellDrawings(slug: string): void {
-  for (const { name, found } of drawingsOf(process.cwd(), slug))
-    console.log(`  ${printable(say.checkDrawing({ file: name, found }))}`);
-}
 
 function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): string {
   return say.checkKit({

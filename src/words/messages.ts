@@ -400,8 +400,6 @@ export const checkWarning = (args: { readonly name: Word; readonly warning: Word
 export const checkWarningInside = (args: { readonly warning: Word }): string => say("check-warning-inside", args);
 /** note: {note} — $note: a whole message about a picture: how it was taken. */
 export const checkNoteInside = (args: { readonly note: Word }): string => say("check-note-inside", args);
-/** in {file}: {found} — $file: a drawing. $found: names and colours of its shapes, each with its share of the canvas. */
-export const checkDrawing = (args: { readonly file: Word; readonly found: Word }): string => say("check-drawing", args);
 /** {kit}: leaves {first} to {last}, {width} × {height}, opening {opening}, hold width {hold}, {hours} */
 export const checkKit = (args: { readonly kit: Word; readonly first: Word; readonly last: Word; readonly width: Word; readonly height: Word; readonly opening: Word; readonly hold: Word; readonly hours: Word }): string => say("check-kit", args);
 /** … and {count} message|{count} messages more, once these are mended. — After the first of very many messages. */

@@ -100,8 +100,6 @@ check-warning = warning  { $name }: { $warning }
 check-warning-inside = warning: { $warning }
 # $note: a whole message about a picture: how it was taken.
 check-note-inside = note: { $note }
-# $file: a drawing. $found: names and colours of its shapes, each with its share of the canvas.
-check-drawing = in { $file }: { $found }
 check-kit = { $kit }: leaves { $first } to { $last }, { $width } × { $height }, opening { $opening }, hold width { $hold }, { $hours }
 # After the first of very many messages.
 check-more = … and { $count ->
