@@ -2992,7 +2992,7 @@ export const outlineBorderWidth = (): string => say("outline-border-width");
 export const lettersText = (): string => say("letters-text");
 /** A line of words, up to {most} letters. */
 export const lettersLine = (args: { readonly most: Word }): string => say("letters-line", args);
-/** literata, source-sans-3, or a font file in the kit folder. */
+/** literata, source-sans-3, a font of the site’s settings by its name, or a font file in the kit folder. */
 export const lettersFont = (): string => say("letters-font");
 /** literata */
 export const lettersFontUsual = (): string => say("letters-font-usual");

@@ -10,6 +10,7 @@ import { slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
 import type { Strays } from "../../input/files/strays.ts";
+import { ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import type { Draft } from "../../input/kit/drafts.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
@@ -71,7 +72,7 @@ export function openLibrary(base: string, opening: Opening = {}): Library {
     () => kitFolders(base, opening),
     () => ({ folders: [], drafts: [] }),
   );
-  const statedKits = gathering.all(readKits(folders, base, motifs));
+  const statedKits = gathering.all(readKits(folders, base, motifs, ownFonts(base, settings.fonts)));
   const patterned = gathering
     .all(readEach(statedKits, patternKit))
     .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));

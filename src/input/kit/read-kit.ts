@@ -14,6 +14,8 @@ import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import type { OwnFont } from "../fonts/own-fonts.ts";
+import { PictureFiles } from "../layers/draw-file.ts";
 import { filesOfPicture, kitPicture } from "../layers/kit-picture.ts";
 import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
@@ -37,12 +39,25 @@ export interface StatedKit {
 }
 
 /** Reads the folders of kits; one that cannot be read stops none of the others. */
-export function readKits(folders: readonly string[], base: string, shelf: readonly Motif[]): Readings<StatedKit> {
-  return readEach(folders, (folder) => readKit(folder, base, shelf));
+export function readKits(
+  folders: readonly string[],
+  base: string,
+  shelf: readonly Motif[],
+  fonts: readonly OwnFont[] = [],
+): Readings<StatedKit> {
+  return readEach(folders, (folder) => readKit(folder, base, shelf, fonts));
 }
 
-/** Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from. @throws KitError with one message for each thing wrong. */
-export function readKit(folder: string, base: string, shelf: readonly Motif[]): StatedKit {
+/**
+ * Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from and `fonts` are those of the settings.
+ * @throws KitError with one message for each thing wrong.
+ */
+export function readKit(
+  folder: string,
+  base: string,
+  shelf: readonly Motif[],
+  fonts: readonly OwnFont[] = [],
+): StatedKit {
   const { slug, file } = openFolder(folder, base, "kit");
   const text = pageText({ base, file, home: pathBelow(base, folder) });
   const yaml = readFrontMatter(file, text);
@@ -61,7 +76,8 @@ export function readKit(folder: string, base: string, shelf: readonly Motif[]): 
       data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
     );
     const levels = resolveLevels(data);
-    const { map, notes } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
+    const files = new PictureFiles({ base, folder }, fonts);
+    const { map, notes } = kitPicture(files, data.picture, { levels, tall: tallOf(data) });
     const wished = data.insert?.motifs ?? [];
     const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
     const kit = toKit(slug, data, levels, map, motifs);

@@ -20,7 +20,11 @@ export function drawSource(fields: SourceMatter, { at, place, choice }: Commissi
   }
   if (key === "text") {
     const lines = linesOf(fields.text).map((text, i) => ({ text, level: levelOfLine(choice, i) }));
-    return { ...drawWords(lines, fields, { at, kit: studio.files.kit }), notes: [], file: undefined };
+    return {
+      ...drawWords(lines, fields, { at, kit: studio.files.kit, fonts: studio.files.fonts }),
+      notes: [],
+      file: undefined,
+    };
   }
   const box = studio.box!;
   const size = placedSize(outlineShape(key, fields, box), place, box);

@@ -3,10 +3,10 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
-import { isRasterName, type KitFolder } from "../files/named-files.ts";
+import { isRasterName } from "../files/named-files.ts";
 import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
 import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-levels.ts";
-import { drawFile, PictureFiles } from "./draw-file.ts";
+import { drawFile, type PictureFiles } from "./draw-file.ts";
 import { askedOf, drawSource } from "./draw-source.ts";
 import { hiddenLayers, hiddenLevels } from "./hidden.ts";
 import { levelChoice } from "./level-choice.ts";
@@ -27,13 +27,12 @@ const AT: FieldPath = ["picture"];
 
 /** Reads the picture that a front matter states; `tall` is about its height on the book, mm. @throws ProblemError, KitError */
 export function kitPicture(
-  kit: KitFolder,
+  files: PictureFiles,
   matter: PictureMatter,
   { levels, tall }: { readonly levels: readonly Level[]; readonly tall: number },
 ): KitPicture {
   stopAt(formOf(matter));
   const background = levels.findIndex((level) => level.background) + 1;
-  const files = new PictureFiles(kit);
   if (matter.layers) {
     const box = boxOfLayers(matter);
     const layers = readLayers(matter.layers, [...AT, "layers"], { files, levels, tall, box });
