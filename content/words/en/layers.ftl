@@ -96,6 +96,7 @@ layer-foreign-key = "{ $key }", which belongs to { $owner ->
    *[level] something with levels
   }
 layer-foreign-allowed = { $source } takes { $keys }
+layer-foreign-none = { $source } takes none of these keys
 layer-remove-key = remove it, or move it to where it belongs
 layer-both-levels = both level and levels
 layer-one-of-levels = level for all, or levels for parts

@@ -16,7 +16,7 @@ import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
 import type { OwnFont } from "../fonts/own-fonts.ts";
 import { PictureFiles } from "../layers/draw-file.ts";
-import { filesOfPicture, kitPicture } from "../layers/kit-picture.ts";
+import { filesOfPicture, filesOfSource, kitPicture } from "../layers/kit-picture.ts";
 import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
@@ -77,16 +77,17 @@ export function readKit(
     );
     const levels = resolveLevels(data);
     const files = new PictureFiles({ base, folder }, fonts);
-    const { map, notes } = kitPicture(files, data.picture, { levels, tall: tallOf(data) });
+    const tall = tallOf(data);
+    const { map, notes } = kitPicture(files, data.picture, { levels, tall });
     const wished = data.insert?.motifs ?? [];
-    const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
-    const kit = toKit(slug, data, levels, map, motifs);
+    const resolved = resolveMotifs(wished, { files, shelf, levels, tall, hasLight: data.light !== undefined });
+    const kit = toKit(slug, data, levels, map, resolved.motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
-    const drawn = [...filesOfPicture(data.picture), ...wished.flatMap((motif) => motif.file ?? [])];
+    const drawn = [...filesOfPicture(data.picture), ...wished.flatMap(filesOfSource)];
     const named = ["index.md", ...drawn, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
-    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, story, strays };
+    return { kit, file, placeOf: yaml.placeOf, pictureNotes: [...notes, ...resolved.notes], story, strays };
   });
 }
 

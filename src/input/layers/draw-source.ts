@@ -12,7 +12,7 @@ import type { Commission, Studio } from "./studio.ts";
 
 /** Draws the source of a layer or of a piece, on a canvas of its own. @throws ProblemError, KitError */
 export function drawSource(fields: SourceMatter, { at, place, choice }: Commission, studio: Studio): DrawnSource {
-  const key = sourceKeyOf(fields) as Exclude<SourceKey, "layers">;
+  const key = sourceKeyOf(fields) as Exclude<SourceKey, "layers" | "motif">;
   if (key === "file" && isRasterName(fields.file!)) return drawPixels(fields, { at, place, choice }, studio);
   if (key === "file") {
     const read = studio.files.read(fields.file!, [...at, "file"]);

@@ -12,8 +12,8 @@ import { hiddenLayers, hiddenLevels } from "./hidden.ts";
 import { levelChoice } from "./level-choice.ts";
 import { FILLING } from "./place.ts";
 import { mapOfLayers, placedNotes, readLayers } from "./read-layers.ts";
-import type { PictureMatter } from "./schema.ts";
-import { formProblems, LAYER_SOURCES, PICTURE_SOURCES } from "./source-form.ts";
+import type { PictureMatter, SourceMatter } from "./schema.ts";
+import { formProblems } from "./source-form.ts";
 import type { Studio } from "./studio.ts";
 
 /** A kit's picture as levels. */
@@ -52,8 +52,18 @@ export function kitPicture(
 
 /** Every file that a picture names, as it names it. */
 export function filesOfPicture({ file, font, layers = [] }: PictureMatter): string[] {
-  const sources = layers.flatMap((layer) => [layer, ...layer.join, ...layer.cut]);
-  return [{ file, font }, ...sources].flatMap((one) => [one.file, one.font].filter((name) => name !== undefined));
+  return [...namesIn({ file, font }), ...layers.flatMap(filesOfSource)];
+}
+
+/** Every file that a source and its pieces name. */
+export function filesOfSource({ join, cut, ...own }: Naming & Record<"join" | "cut", readonly Naming[]>): string[] {
+  return [own, ...join, ...cut].flatMap(namesIn);
+}
+
+type Naming = Pick<SourceMatter, "file" | "font">;
+
+function namesIn({ file, font }: Naming): string[] {
+  return [file, font].filter((name) => name !== undefined);
 }
 
 function stopAt(problems: readonly Problem[]): void {
@@ -65,11 +75,11 @@ function formOf(matter: PictureMatter): Problem[] {
   const layers = (matter.layers ?? []).flatMap((layer, i) => {
     const at = [...AT, "layers", i];
     const pieces = (["join", "cut"] as const).flatMap((key) =>
-      layer[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], LAYER_SOURCES)),
+      layer[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], "piece")),
     );
-    return [...formProblems(layer, at, LAYER_SOURCES), ...pieces];
+    return [...formProblems(layer, at, "layer"), ...pieces];
   });
-  return [...formProblems(matter, AT, PICTURE_SOURCES), ...layers];
+  return [...formProblems(matter, AT, "picture"), ...layers];
 }
 
 /** The stated box of layers. @throws ProblemError where a side is missing */
