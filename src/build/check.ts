@@ -21,7 +21,7 @@ await runCommand(async () => {
   for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of library.views) {
     console.log(kitLine(view));
-    if (kits.length > 0) for (const offer of library.offers(view.slug)) console.log(`  ${printable(offer)}`);
+    for (const offer of library.offers.get(view.slug) ?? []) console.log(`  ${printable(offer)}`);
     for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
     for (const note of view.notes) console.warn(`  ${printable(say.checkNoteInside({ note }))}`);
     for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);

@@ -2994,7 +2994,7 @@ export const outlineBorderWidth = (): string => say("outline-border-width");
 export const lettersText = (): string => say("letters-text");
 /** A line of words, up to {most} letters. */
 export const lettersLine = (args: { readonly most: Word }): string => say("letters-line", args);
-/** literata, source-sans-3, or a font file in the kit folder. */
+/** literata, source-sans-3, a font of the site’s settings by its name, or a font file in the kit folder. */
 export const lettersFont = (): string => say("letters-font");
 /** literata */
 export const lettersFontUsual = (): string => say("letters-font-usual");
@@ -3034,6 +3034,8 @@ export const layerSplit = (): string => say("layer-split");
 export const layerForeignKey = (args: { readonly key: Word; readonly owner: Word }): string => say("layer-foreign-key", args);
 /** {source} takes {keys} */
 export const layerForeignAllowed = (args: { readonly source: Word; readonly keys: Word }): string => say("layer-foreign-allowed", args);
+/** {source} takes none of these keys */
+export const layerForeignNone = (args: { readonly source: Word }): string => say("layer-foreign-none", args);
 /** remove it, or move it to where it belongs */
 export const layerRemoveKey = (): string => say("layer-remove-key");
 /** both level and levels */
@@ -3318,15 +3320,15 @@ export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word
 export const fieldInsertCard = (): string => say("field-insert-card");
 /** Silhouettes of card on the window; a kit that lists none has none. */
 export const fieldInsertMotifs = (): string => say("field-insert-motifs");
-/** A silhouette of card: from the shelf, or from a file in the kit’s folder. */
+/** A silhouette of card: from the shelf, a file in the kit’s folder, words or an outline. */
 export const fieldMotif = (): string => say("field-motif");
 /** Name of a motif on the site’s shelf: lantern for content/motifs/lantern.svg. */
 export const fieldMotifShelf = (): string => say("field-motif-shelf");
-/** SVG beside index.md whose filled shapes are the silhouette. */
+/** A file beside index.md: of an SVG its shapes are the silhouette, of a photograph or a scan what trace: silhouette finds. */
 export const fieldMotifFile = (): string => say("field-motif-file");
 /** What people call it. */
 export const fieldMotifName = (): string => say("field-motif-name");
-/** the name of its file */
+/** the name of its file, or what it is */
 export const fieldMotifNameUsual = (): string => say("field-motif-name-usual");
 /** Where the middle of the motif is on the closed window: from the frame’s left edge, then from its upper edge. — Fields and values stay as they are typed. */
 export const fieldMotifAt = (): string => say("field-motif-at");
@@ -3336,9 +3338,9 @@ export const fieldMotifAtUsual = (): string => say("field-motif-at-usual");
 export const fieldMotifAcross = (): string => say("field-motif-across");
 /** How far below the frame’s upper edge. */
 export const fieldMotifDown = (): string => say("field-motif-down");
-/** Width of the motif as it stands on the window. */
+/** Width of the motif on the window, before it is turned and without what is joined. */
 export const fieldMotifWidth = (): string => say("field-motif-width");
-/** Height of the motif as it stands on the window. */
+/** Height of the motif on the window, before it is turned and without what is joined. */
 export const fieldMotifHeight = (): string => say("field-motif-height");
 /** follows from the other side; without both, the light’s size and some more with covers: light, else a quarter of the hole */
 export const fieldMotifSizeUsual = (): string => say("field-motif-size-usual");
@@ -3354,6 +3356,10 @@ export const fieldMotifCovers = (): string => say("field-motif-covers");
 export const fieldMotifTurn = (): string => say("field-motif-turn");
 /** true: left and right change places. */
 export const fieldMotifMirror = (): string => say("field-motif-mirror");
+/** What is joined to the motif, placed in its box: shares of it, or mm where the motif is sized in mm. */
+export const fieldMotifJoin = (): string => say("field-motif-join");
+/** What is cut out of the motif, placed in its box in the same way. */
+export const fieldMotifCut = (): string => say("field-motif-cut");
 /** {about} One of {names}; or a colour as style sheets write it, with what people call it. */
 export const fieldCard = (args: { readonly about: Word; readonly names: Word }): string => say("field-card", args);
 /** any card that the maker likes */
@@ -3388,14 +3394,8 @@ export const drawMotifNumber = (args: { readonly number: Word; readonly motif: W
 export const drawMotifs = (args: { readonly motifs: Word }): string => say("draw-motifs", args);
 /** The closed window in the dark with its light on.|The closed window in the dark with its light on; the motifs stand before it. */
 export const drawLitWindow = (args: { readonly motifs: number }): string => say("draw-lit-window", args);
-/** neither motif nor file */
-export const motifNoSource = (): string => say("motif-no-source");
-/** motif and file */
-export const motifTwoSources = (): string => say("motif-two-sources");
-/** one of both: motif names one on the shelf, file names one in the kit’s folder */
-export const motifSourceAllowed = (): string => say("motif-source-allowed");
-/** state one of them */
-export const motifSourceRemedy = (): string => say("motif-source-remedy");
+/** keep one, and give the others motifs of their own or put them under join */
+export const motifSplit = (): string => say("motif-split");
 /** a motif on the shelf: {names} */
 export const motifOnShelf = (args: { readonly names: Word }): string => say("motif-on-shelf", args);
 /** a motif on the shelf, which is empty */
@@ -3420,8 +3420,22 @@ export const motifColourRemedy = (): string => say("motif-colour-remedy");
 export const motifLoose = (args: { readonly pieces: number; readonly motif: Word }): string => say("motif-loose", args);
 /** one connected silhouette, or pieces that each lie on the frame or on a motif with fewer spacers */
 export const motifLooseAllowed = (): string => say("motif-loose-allowed");
-/** join the pieces in your drawing program, or move the motif so that each has something to be glued to */
+/** join the pieces, as with a bar or a ring under join, or move the motif so that each has something to be glued to */
 export const motifLooseRemedy = (): string => say("motif-loose-remedy");
+/** words|ring|oval|arch|heart|star|moon|rectangle|ground|border — What is printed of a motif whose author gave it no name. */
+export const motifUsualName = (args: { readonly source: Word }): string => say("motif-usual-name", args);
+/** {length} mm, in a motif without a size in mm */
+export const motifStrayLength = (args: { readonly length: Word }): string => say("motif-stray-length", args);
+/** a share such as "10%"; also mm, where width or height of the motif is in mm */
+export const motifShares = (): string => say("motif-shares");
+/** write a share, or state the motif’s width in mm */
+export const motifWriteShare = (): string => say("motif-write-share");
+/** turned, with width and height of which one is a share */
+export const motifTurnedShares = (): string => say("motif-turned-shares");
+/** with turn: one of width and height, or both in mm */
+export const motifTurnedSize = (): string => say("motif-turned-size");
+/** leave one of them out, or state both in mm */
+export const motifSizeInMm = (): string => say("motif-size-in-mm");
 /** the motif “{motif}” lies beside the window */
 export const motifOff = (args: { readonly motif: Word }): string => say("motif-off", args);
 /** a place on the window, which is {width} wide and {height} high */

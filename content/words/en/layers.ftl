@@ -66,7 +66,7 @@ outline-border-width = How wide the band is.
 
 letters-text = Words, or a list of lines.
 letters-line = A line of words, up to { $most } letters.
-letters-font = literata, source-sans-3, or a font file in the kit folder.
+letters-font = literata, source-sans-3, a font of the site’s settings by its name, or a font file in the kit folder.
 letters-font-usual = literata
 letters-weight = How bold the letters are; the nearest weight that the font has is taken.
 letters-weight-usual = 600
@@ -96,6 +96,7 @@ layer-foreign-key = "{ $key }", which belongs to { $owner ->
    *[level] something with levels
   }
 layer-foreign-allowed = { $source } takes { $keys }
+layer-foreign-none = { $source } takes none of these keys
 layer-remove-key = remove it, or move it to where it belongs
 layer-both-levels = both level and levels
 layer-one-of-levels = level for all, or levels for parts

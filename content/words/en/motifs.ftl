@@ -4,18 +4,18 @@
 
 field-insert-card = Card of base frame, door and closure tab.
 field-insert-motifs = Silhouettes of card on the window; a kit that lists none has none.
-field-motif = A silhouette of card: from the shelf, or from a file in the kit’s folder.
+field-motif = A silhouette of card: from the shelf, a file in the kit’s folder, words or an outline.
 field-motif-shelf = Name of a motif on the site’s shelf: lantern for content/motifs/lantern.svg.
-field-motif-file = SVG beside index.md whose filled shapes are the silhouette.
+field-motif-file = A file beside index.md: of an SVG its shapes are the silhouette, of a photograph or a scan what trace: silhouette finds.
 field-motif-name = What people call it.
-field-motif-name-usual = the name of its file
+field-motif-name-usual = the name of its file, or what it is
 # Fields and values stay as they are typed.
 field-motif-at = Where the middle of the motif is on the closed window: from the frame’s left edge, then from its upper edge.
 field-motif-at-usual = before the light with covers: light; else high on the right, low on the left, high on the left, low on the right
 field-motif-across = How far from the frame’s left edge, along the card.
 field-motif-down = How far below the frame’s upper edge.
-field-motif-width = Width of the motif as it stands on the window.
-field-motif-height = Height of the motif as it stands on the window.
+field-motif-width = Width of the motif on the window, before it is turned and without what is joined.
+field-motif-height = Height of the motif on the window, before it is turned and without what is joined.
 field-motif-size-usual = follows from the other side; without both, the light’s size and some more with covers: light, else a quarter of the hole
 field-motif-spacers = Card spacers between the glazing and the motif; 0 lies flat on it.
 field-motif-spacers-usual = 0 with covers: light, else 1
@@ -23,6 +23,8 @@ field-motif-card = Card that it is cut from.
 field-motif-covers = light: it stands before the light.
 field-motif-turn = Degrees that it is turned clockwise, after it is mirrored.
 field-motif-mirror = true: left and right change places.
+field-motif-join = What is joined to the motif, placed in its box: shares of it, or mm where the motif is sized in mm.
+field-motif-cut = What is cut out of the motif, placed in its box in the same way.
 field-card = { $about } One of { $names }; or a colour as style sheets write it, with what people call it.
 field-card-usual = any card that the maker likes
 field-card-colour = The colour: teal, rgb(63 107 112), or a code after # …
@@ -85,10 +87,7 @@ draw-lit-window = { $motifs ->
 
 ## What authors are told of a motif that cannot be set
 
-motif-no-source = neither motif nor file
-motif-two-sources = motif and file
-motif-source-allowed = one of both: motif names one on the shelf, file names one in the kit’s folder
-motif-source-remedy = state one of them
+motif-split = keep one, and give the others motifs of their own or put them under join
 motif-on-shelf = a motif on the shelf: { $names }
 motif-shelf-empty = a motif on the shelf, which is empty
 motif-shelf-remedy = put an SVG into content/motifs, or state a file beside index.md
@@ -104,7 +103,26 @@ motif-loose = { $pieces ->
    *[other] { $pieces } pieces that touch nothing
   } of the motif “{ $motif }”
 motif-loose-allowed = one connected silhouette, or pieces that each lie on the frame or on a motif with fewer spacers
-motif-loose-remedy = join the pieces in your drawing program, or move the motif so that each has something to be glued to
+motif-loose-remedy = join the pieces, as with a bar or a ring under join, or move the motif so that each has something to be glued to
+# What is printed of a motif whose author gave it no name.
+motif-usual-name = { $source ->
+    [text] words
+    [ring] ring
+    [oval] oval
+    [arch] arch
+    [heart] heart
+    [star] star
+    [moon] moon
+    [rectangle] rectangle
+    [ground] ground
+   *[border] border
+  }
+motif-stray-length = { $length } mm, in a motif without a size in mm
+motif-shares = a share such as "10%"; also mm, where width or height of the motif is in mm
+motif-write-share = write a share, or state the motif’s width in mm
+motif-turned-shares = turned, with width and height of which one is a share
+motif-turned-size = with turn: one of width and height, or both in mm
+motif-size-in-mm = leave one of them out, or state both in mm
 motif-off = the motif “{ $motif }” lies beside the window
 motif-off-allowed = a place on the window, which is { $width } wide and { $height } high
 motif-off-remedy = state another place at { $field }

@@ -10,6 +10,7 @@ import { slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
 import type { Strays } from "../../input/files/strays.ts";
+import { ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import type { Draft } from "../../input/kit/drafts.ts";
 import { readKits } from "../../input/kit/read-kit.ts";
@@ -47,8 +48,8 @@ export interface Library extends SiteLetters {
   readonly photos: readonly SitePhoto[];
   /** Files that nothing names. */
   readonly strays: readonly Strays[];
-  /** By what shapes of a kit's drawings can be picked, a text for each file. */
-  readonly offers: (slug: string) => readonly string[];
+  /** By what shapes of drawings can be picked, a text for each file, by kit; only of kits that were asked for. */
+  readonly offers: ReadonlyMap<string, readonly string[]>;
   /** Kits that are not published yet. */
   readonly drafts: readonly Draft[];
   /** The words of the site's language. */
@@ -73,7 +74,7 @@ export function openLibrary(base: string, opening: Opening = {}): Library {
     () => kitFolders(base, opening),
     () => ({ folders: [], drafts: [] }),
   );
-  const statedKits = gathering.all(readKits(folders, base, motifs));
+  const statedKits = gathering.all(readKits(folders, base, motifs, ownFonts(base, settings.fonts)));
   const patterned = gathering
     .all(readEach(statedKits, patternKit))
     .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
@@ -114,7 +115,7 @@ export function openLibrary(base: string, opening: Opening = {}): Library {
     texts,
     warnings: [...warnings, ...views.flatMap((view) => smallLetters(view.kit, texts, fonts))],
     messages: gathering.messages,
-    offers: (slug) => found(statedKits, ({ kit }) => kit.slug === slug, slug).offers(),
+    offers: new Map(isPart ? statedKits.map(({ kit, offers }) => [kit.slug, offers()] as const) : []),
     view: (slug) => found(views, (view) => view.slug === slug, slug),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
     story: (page) => found([...stories], ([address]) => address === page, page)[1],

@@ -14,7 +14,9 @@ import { type Readings, readEach } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import type { YamlFile } from "../files/yaml.ts";
-import { filesOfPicture, kitPicture } from "../layers/kit-picture.ts";
+import type { OwnFont } from "../fonts/own-fonts.ts";
+import { PictureFiles } from "../layers/draw-file.ts";
+import { filesOfPicture, filesOfSource, kitPicture } from "../layers/kit-picture.ts";
 import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
 import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
@@ -39,12 +41,25 @@ export interface StatedKit {
 }
 
 /** Reads the folders of kits; one that cannot be read stops none of the others. */
-export function readKits(folders: readonly string[], base: string, shelf: readonly Motif[]): Readings<StatedKit> {
-  return readEach(folders, (folder) => readKit(folder, base, shelf));
+export function readKits(
+  folders: readonly string[],
+  base: string,
+  shelf: readonly Motif[],
+  fonts: readonly OwnFont[] = [],
+): Readings<StatedKit> {
+  return readEach(folders, (folder) => readKit(folder, base, shelf, fonts));
 }
 
-/** Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from. @throws KitError with one message for each thing wrong. */
-export function readKit(folder: string, base: string, shelf: readonly Motif[]): StatedKit {
+/**
+ * Reads a kit's folder in the project `base`, where `shelf` are motifs to pick from and `fonts` are those of the settings.
+ * @throws KitError with one message for each thing wrong.
+ */
+export function readKit(
+  folder: string,
+  base: string,
+  shelf: readonly Motif[],
+  fonts: readonly OwnFont[] = [],
+): StatedKit {
   const { slug, file } = openFolder(folder, base, "kit");
   const text = pageText({ base, file, home: pathBelow(base, folder) });
   const yaml = readFrontMatter(file, text);
@@ -63,16 +78,26 @@ export function readKit(folder: string, base: string, shelf: readonly Motif[]): 
       data.photos.map(({ file: photo }, i) => ({ file: photo, at: ["photos", i, "file"] })),
     );
     const levels = resolveLevels(data);
-    const { map, notes, offers } = kitPicture({ base, folder }, data.picture, { levels, tall: tallOf(data) });
+    const files = new PictureFiles({ base, folder }, fonts);
+    const tall = tallOf(data);
+    const { map, notes } = kitPicture(files, data.picture, { levels, tall });
     const wished = data.insert?.motifs ?? [];
-    const motifs = resolveMotifs(wished, { folder: { base, folder }, shelf, hasLight: data.light !== undefined });
-    const kit = toKit(slug, data, levels, map, motifs);
+    const resolved = resolveMotifs(wished, { files, shelf, levels, tall, hasLight: data.light !== undefined });
+    const kit = toKit(slug, data, levels, map, resolved.motifs);
     if (kit.insert) checkOutline(map, kit.insert.outline);
     const story = readStory({ base, folder }, file, text);
-    const drawn = [...filesOfPicture(data.picture), ...wished.flatMap((motif) => motif.file ?? [])];
+    const drawn = [...filesOfPicture(data.picture), ...wished.flatMap(filesOfSource)];
     const named = ["index.md", ...drawn, ...kit.photos.map((photo) => photo.file)];
     const strays = straysIn(base, pathBelow(base, folder), [...named, ...story.pictures.map((photo) => photo.file)]);
-    return { kit, file, placeOf: yaml.placeOf, pictureNotes: notes, offers, story, strays };
+    return {
+      kit,
+      file,
+      placeOf: yaml.placeOf,
+      pictureNotes: [...notes, ...resolved.notes],
+      offers: () => files.offers(),
+      story,
+      strays,
+    };
   });
 }
 

@@ -1,7 +1,4 @@
 import { type Area, areaOfRings, outlinesOf, unite } from "../../core/geometry/area.ts";
-import { boxOf } from "../../core/geometry/box.ts";
-import { thinOut } from "../../core/geometry/simplify.ts";
-import { tidy } from "../../core/units/length.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { toldOfFile } from "../files/file-message.ts";
@@ -12,6 +9,7 @@ import { type Readings, readListed } from "../files/readings.ts";
 import { uncuttable } from "../picture/crowded.ts";
 import { readPicture } from "../picture/read-picture.ts";
 import type { PaintedShape } from "../svg/svg-picture.ts";
+import { lightened } from "./lightened.ts";
 
 /** Shapes of a motif that are left out one after the other to find the one that stands apart. */
 const MOST_TRIED = 50;
@@ -37,13 +35,6 @@ function readMotif(base: string, name: string): Motif {
   throw noMotif(file, pieces === 0 ? 1 : lineApart(shapes, pieces), pieces);
 }
 
-/** What the filled shapes of a picture cover, in one or several pieces. @throws KitError where that is nothing, or cannot be cut */
-export function areaIn(file: string, text: string): Area {
-  const area = areaOf(shapesIn(file, text));
-  if (area.length === 0) throw noMotif(file, 1, 0);
-  return area;
-}
-
 function shapesIn(file: string, text: string): readonly PaintedShape[] {
   const picture = readPicture(file, text, say.checkFieldMotif());
   const rings = picture.shapes.flatMap((shape) => shape.rings);
@@ -64,23 +55,6 @@ function told(file: string, line: number | undefined, advice: Advice): KitError 
 function areaOf(shapes: readonly PaintedShape[]): Area {
   const areas = shapes.flatMap(({ rings, rule }) => areaOfRings(rings, rule));
   return lightened(unite([], areas));
-}
-
-/** Share of a motif's greater side that its outline may lie beside the drawn one: 0.006 mm where that is 300 mm. */
-const BESIDE = 2e-5;
-
-/** Digits after those of a motif's size; pages carry every point of it. */
-const DIGITS = 6;
-
-/** An area without points that nobody would see at the size in which it is cut. */
-function lightened(area: Area): Area {
-  if (area.length === 0) return area;
-  const box = boxOf(area);
-  const side = Math.max(box.right - box.left, box.bottom - box.top);
-  const decimals = Math.max(0, DIGITS - Math.ceil(Math.log10(side)));
-  return thinOut(area, BESIDE * side).map((ring) =>
-    ring.map(([x, y]) => [tidy(x, decimals), tidy(y, decimals)] as const),
-  );
 }
 
 function piecesOf(area: Area): number {

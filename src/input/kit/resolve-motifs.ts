@@ -1,57 +1,87 @@
 import { extname } from "node:path";
 import leven from "leven";
-import type { Area } from "../../core/geometry/area.ts";
+import type { Level } from "../../core/kit/kit.ts";
 import type { Motif, MotifWish } from "../../core/window/motif.ts";
 import { SEATS } from "../../core/window/motif-seats.ts";
 import * as say from "../../words/messages.ts";
-import { type KitFolder, pictureText } from "../files/named-files.ts";
-import { type FieldPath, problem } from "../files/problem.ts";
+import { type FieldPath, ProblemError, problem } from "../files/problem.ts";
 import { nameList, shortValue } from "../files/short.ts";
-import { areaIn } from "./read-motifs.ts";
+import type { PictureFiles } from "../layers/draw-file.ts";
+import { eachOf } from "../layers/each-of.ts";
+import { formProblems, sourceKeyOf } from "../layers/source-form.ts";
+import { drawMotif } from "./draw-motif.ts";
+import { strayLengths } from "./motif-lengths.ts";
 import { resolveCard } from "./resolve-card.ts";
 import type { StatedMotif } from "./schema-motif.ts";
+import { turnMotif } from "./turn-motif.ts";
 
-/** Where motifs come from: the kit's folder, and the site's shelf. */
+/** What motifs are made from: the kit's files, the site's shelf, and what is known of the kit. */
 export interface MotifSources {
-  readonly folder: KitFolder;
+  readonly files: PictureFiles;
   readonly shelf: readonly Motif[];
+  readonly levels: readonly Level[];
+  /** About how tall the picture is on the book, mm. */
+  readonly tall: number;
   readonly hasLight: boolean;
 }
 
-/** The motifs of a kit's window as they are to be set. @throws ProblemError, KitError about a file */
-export function resolveMotifs(stated: readonly StatedMotif[], sources: MotifSources): MotifWish[] {
-  checkSeats(stated);
-  return stated.map((one, i) => motifOf(one, ["insert", "motifs", i], sources));
+/** The motifs of a kit's window as they are to be set, and what does not count in their sources, in sentences. */
+export interface ResolvedMotifs {
+  readonly motifs: readonly MotifWish[];
+  readonly notes: readonly string[];
 }
 
-function motifOf(stated: StatedMotif, at: FieldPath, sources: MotifSources): MotifWish {
+/** Motifs that are not sized in mm are drawn as large as they usually become: such a share of the picture. */
+const USUAL_SHARE = 1 / 4;
+
+/** The motifs of a kit's window. @throws ProblemError with all that is wrong */
+export function resolveMotifs(stated: readonly StatedMotif[], sources: MotifSources): ResolvedMotifs {
+  checkSeats(stated);
+  const made = eachOf(stated.map((one, i) => () => motifOf(one, ["insert", "motifs", i], sources)));
+  return { motifs: made.map(({ wish }) => wish), notes: [...new Set(made.flatMap(({ notes }) => notes))] };
+}
+
+function motifOf(
+  stated: StatedMotif,
+  at: FieldPath,
+  sources: MotifSources,
+): { readonly wish: MotifWish; readonly notes: readonly string[] } {
   const coversLight = stated.covers === "light";
   if (coversLight && !sources.hasLight) {
     const advice = { given: say.motifNoLight(), allowed: say.motifLightAllowed(), remedy: say.motifLightRemedy() };
     throw problem([...at, "covers"], advice);
   }
-  const { name, area } = sourceOf(stated, at, sources);
-  return {
-    name: stated.name ?? name,
-    area: turned(area, stated),
+  const wrong = [...formOf(stated, at), ...strayLengths(stated, at)];
+  if (wrong.length > 0) throw new ProblemError(wrong);
+  const { motif: name } = stated;
+  const shelf = name === undefined ? undefined : fromShelf(name, [...at, "motif"], sources.shelf);
+  const side = sources.tall * USUAL_SHARE;
+  const studio = { ...sources, box: { width: side, height: side }, tall: side };
+  const drawn = drawMotif(stated, at, studio, shelf);
+  const wish = {
+    ...turnMotif(drawn, stated, at),
+    name: stated.name ?? shelf?.name ?? usualName(stated),
     at: stated.at,
-    width: stated.width,
-    height: stated.height,
     spacers: stated.spacer ?? (coversLight ? 0 : 1),
     card: resolveCard(stated.card, [...at, "card"]),
     coversLight,
   };
+  return { wish, notes: drawn.notes };
 }
 
-/** The silhouette that a motif is made of: from the shelf, or from a file in the kit's folder. */
-function sourceOf({ motif, file }: StatedMotif, at: FieldPath, { folder, shelf }: MotifSources): Motif {
-  if ((motif === undefined) === (file === undefined)) {
-    const given = motif === undefined ? say.motifNoSource() : say.motifTwoSources();
-    throw problem(at, { given, allowed: say.motifSourceAllowed(), remedy: say.motifSourceRemedy() });
-  }
-  if (motif !== undefined) return fromShelf(motif, [...at, "motif"], shelf);
-  const source = pictureText(folder, file!, [...at, "file"]);
-  return { name: file!.slice(0, -extname(file!).length), area: areaIn(source.file, source.text) };
+function formOf(stated: StatedMotif, at: FieldPath) {
+  const pieces = (["join", "cut"] as const).flatMap((key) =>
+    stated[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], "piece")),
+  );
+  return [...formProblems(stated, at, "motif"), ...pieces];
+}
+
+/** What people call a motif whose author does not say it. */
+function usualName(stated: StatedMotif): string {
+  const { file } = stated;
+  return file === undefined
+    ? say.motifUsualName({ source: sourceKeyOf(stated) })
+    : file.slice(0, -extname(file).length);
 }
 
 function fromShelf(name: string, at: FieldPath, shelf: readonly Motif[]): Motif {
@@ -77,18 +107,4 @@ function checkSeats(stated: readonly StatedMotif[]): void {
     allowed,
     remedy: say.checkAddField({ field: "at" }),
   });
-}
-
-/** An area mirrored left to right, and then turned clockwise. */
-function turned(area: Area, { turn, mirror }: Pick<StatedMotif, "turn" | "mirror">): Area {
-  if (turn === 0 && !mirror) return area;
-  const angle = (turn / 180) * Math.PI;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const rings = area.map((ring) =>
-    ring.map(([x, y]) => {
-      const across = mirror ? -x : x;
-      return [across * cos - y * sin, across * sin + y * cos] as const;
-    }),
-  );
-  return mirror ? rings.map((ring) => ring.toReversed()) : rings;
 }

@@ -15,6 +15,7 @@ import {
   words,
 } from "../files/schema-fields.ts";
 import { TEXT } from "../files/text-bounds.ts";
+import { pieces, sourceFields } from "../layers/schema.ts";
 import { CARD_NAMES } from "./card-names.ts";
 
 /** A colour that has no name of the program's own. */
@@ -47,6 +48,7 @@ function windowLength(about: About, bounds: typeof BOUNDS.motifPlace | typeof BO
 export const motifSchema = z
   .strictObject({
     motif: reference(say.fieldMotifShelf).optional(),
+    ...sourceFields,
     file: reference(say.fieldMotifFile).optional(),
     name: leftOut(words(say.fieldMotifName, TEXT.name), say.fieldMotifNameUsual),
     at: leftOut(
@@ -65,6 +67,8 @@ export const motifSchema = z
     covers: choice(say.fieldMotifCovers, ["light"]).optional(),
     turn: number(say.fieldMotifTurn, -360, 360).default(0),
     mirror: z.boolean().default(false).meta(described(say.fieldMotifMirror)),
+    join: pieces(say.fieldMotifJoin),
+    cut: pieces(say.fieldMotifCut),
   })
   .meta(described(say.fieldMotif));
 

@@ -1,7 +1,8 @@
 import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
-import { type KitFolder, pictureText } from "../files/named-files.ts";
+import { type KitFolder, pictureBytes, pictureText } from "../files/named-files.ts";
 import type { FieldPath } from "../files/problem.ts";
+import type { OwnFont } from "../fonts/own-fonts.ts";
 import type { Asked } from "../picture/asked.ts";
 import { drawSvg } from "../picture/assign-levels.ts";
 import { type Crop, cropDrawn } from "../picture/crop.ts";
@@ -27,13 +28,22 @@ export interface PictureFile {
   readonly painted: SvgPicture;
 }
 
-/** The picture files of a kit, each read once, whatever number of layers it stands in. */
+/** A photograph or a scan as it was read. */
+export type RasterBytes = ReturnType<typeof pictureBytes>;
+
+/** Decoded pictures are large: so many that were used last are kept. */
+const MOST_DECODED = 3;
+
+/** The picture files of a kit, each read once, whatever number of layers it stands in, and the fonts that its words may name. */
 export class PictureFiles {
   readonly kit: KitFolder;
+  readonly fonts: readonly OwnFont[];
   readonly #read = new Map<string, PictureFile>();
+  readonly #bytes = new Map<string, RasterBytes>();
 
-  constructor(kit: KitFolder) {
+  constructor(kit: KitFolder, fonts: readonly OwnFont[] = []) {
     this.kit = kit;
+    this.fonts = fonts;
   }
 
   /** The file that a front matter names at `at`. @throws ProblemError, KitError */
@@ -52,6 +62,16 @@ export class PictureFiles {
       const found = foundText(foundIn(painted));
       return found === "" ? say.selectNothingIn({ file }) : say.selectOffersOf({ file, found });
     });
+  }
+
+  /** The photograph or scan that a front matter names at `at`: the same bytes each time, which are decoded once. @throws ProblemError */
+  bytes(name: string, at: FieldPath): RasterBytes {
+    const known = this.#bytes.get(name) ?? pictureBytes(this.kit, name, at);
+    this.#bytes.delete(name);
+    this.#bytes.set(name, known);
+    const [oldest] = this.#bytes.keys();
+    if (this.#bytes.size > MOST_DECODED) this.#bytes.delete(oldest!);
+    return known;
   }
 }
 

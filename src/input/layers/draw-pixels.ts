@@ -1,6 +1,5 @@
 import type { Size } from "../../core/geometry/box.ts";
 import * as say from "../../words/messages.ts";
-import { pictureBytes } from "../files/named-files.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { cropDrawn } from "../picture/crop.ts";
 import { selectorsOf } from "../picture/selection.ts";
@@ -24,7 +23,7 @@ export function drawPixels(fields: SourceMatter, commission: Commission, studio:
     crop,
   } = fields;
   const name = fields.file!;
-  const { file, bytes } = pictureBytes(studio.files.kit, name, [...at, "file"]);
+  const { file, bytes } = studio.files.bytes(name, [...at, "file"]);
   const numbers = studio.levels.map((_, i) => i + 1);
   const plan: RasterPlan = {
     trace,

@@ -12,7 +12,7 @@ import type { Commission, Studio } from "./studio.ts";
 
 /** Draws the source of a layer or of a piece, on a canvas of its own. @throws ProblemError, KitError */
 export function drawSource(fields: SourceMatter, { at, place, choice }: Commission, studio: Studio): DrawnSource {
-  const key = sourceKeyOf(fields) as Exclude<SourceKey, "layers">;
+  const key = sourceKeyOf(fields) as Exclude<SourceKey, "layers" | "motif">;
   if (key === "file" && isRasterName(fields.file!)) return drawPixels(fields, { at, place, choice }, studio);
   if (key === "file") {
     const read = studio.files.read(fields.file!, [...at, "file"]);
@@ -20,7 +20,11 @@ export function drawSource(fields: SourceMatter, { at, place, choice }: Commissi
   }
   if (key === "text") {
     const lines = linesOf(fields.text).map((text, i) => ({ text, level: levelOfLine(choice, i) }));
-    return { ...drawWords(lines, fields, { at, kit: studio.files.kit }), notes: [], file: undefined };
+    return {
+      ...drawWords(lines, fields, { at, kit: studio.files.kit, fonts: studio.files.fonts }),
+      notes: [],
+      file: undefined,
+    };
   }
   const box = studio.box!;
   const size = placedSize(outlineShape(key, fields, box), place, box);

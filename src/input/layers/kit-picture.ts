@@ -3,17 +3,17 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
-import { isRasterName, type KitFolder } from "../files/named-files.ts";
+import { isRasterName } from "../files/named-files.ts";
 import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
 import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-levels.ts";
-import { drawFile, PictureFiles } from "./draw-file.ts";
+import { drawFile, type PictureFiles } from "./draw-file.ts";
 import { askedOf, drawSource } from "./draw-source.ts";
 import { hiddenLayers, hiddenLevels } from "./hidden.ts";
 import { levelChoice } from "./level-choice.ts";
 import { FILLING } from "./place.ts";
 import { mapOfLayers, placedNotes, readLayers } from "./read-layers.ts";
-import type { PictureMatter } from "./schema.ts";
-import { formProblems, LAYER_SOURCES, PICTURE_SOURCES } from "./source-form.ts";
+import type { PictureMatter, SourceMatter } from "./schema.ts";
+import { formProblems } from "./source-form.ts";
 import type { Studio } from "./studio.ts";
 
 /** A kit's picture as levels. */
@@ -23,25 +23,15 @@ export interface KitPicture {
   readonly notes: readonly string[];
 }
 
-/** A kit's picture, and what its drawings offer to pick shapes by. */
-export interface ReadPicture extends KitPicture {
-  readonly offers: () => readonly string[];
-}
-
 const AT: FieldPath = ["picture"];
 
 /** Reads the picture that a front matter states; `tall` is about its height on the book, mm. @throws ProblemError, KitError */
 export function kitPicture(
-  kit: KitFolder,
+  files: PictureFiles,
   matter: PictureMatter,
   { levels, tall }: { readonly levels: readonly Level[]; readonly tall: number },
-): ReadPicture {
+): KitPicture {
   stopAt(formOf(matter));
-  const files = new PictureFiles(kit);
-  return { ...drawnPicture(matter, { files, levels, tall }), offers: () => files.offers() };
-}
-
-function drawnPicture(matter: PictureMatter, { files, levels, tall }: Omit<Studio, "box">): KitPicture {
   const background = levels.findIndex((level) => level.background) + 1;
   if (matter.layers) {
     const box = boxOfLayers(matter);
@@ -62,8 +52,18 @@ function drawnPicture(matter: PictureMatter, { files, levels, tall }: Omit<Studi
 
 /** Every file that a picture names, as it names it. */
 export function filesOfPicture({ file, font, layers = [] }: PictureMatter): string[] {
-  const sources = layers.flatMap((layer) => [layer, ...layer.join, ...layer.cut]);
-  return [{ file, font }, ...sources].flatMap((one) => [one.file, one.font].filter((name) => name !== undefined));
+  return [...namesIn({ file, font }), ...layers.flatMap(filesOfSource)];
+}
+
+/** Every file that a source and its pieces name. */
+export function filesOfSource({ join, cut, ...own }: Naming & Record<"join" | "cut", readonly Naming[]>): string[] {
+  return [own, ...join, ...cut].flatMap(namesIn);
+}
+
+type Naming = Pick<SourceMatter, "file" | "font">;
+
+function namesIn({ file, font }: Naming): string[] {
+  return [file, font].filter((name) => name !== undefined);
 }
 
 function stopAt(problems: readonly Problem[]): void {
@@ -75,11 +75,11 @@ function formOf(matter: PictureMatter): Problem[] {
   const layers = (matter.layers ?? []).flatMap((layer, i) => {
     const at = [...AT, "layers", i];
     const pieces = (["join", "cut"] as const).flatMap((key) =>
-      layer[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], LAYER_SOURCES)),
+      layer[key].flatMap((piece, n) => formProblems(piece, [...at, key, n], "piece")),
     );
-    return [...formProblems(layer, at, LAYER_SOURCES), ...pieces];
+    return [...formProblems(layer, at, "layer"), ...pieces];
   });
-  return [...formProblems(matter, AT, PICTURE_SOURCES), ...layers];
+  return [...formProblems(matter, AT, "picture"), ...layers];
 }
 
 /** The stated box of layers. @throws ProblemError where a side is missing */

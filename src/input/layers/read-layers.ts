@@ -67,11 +67,13 @@ function readLayer(layer: LayerMatter, at: FieldPath, studio: Studio): Drawing {
   return { drawing: { at, drawn, place: layer, join, cut }, notes };
 }
 
-interface Piece extends Placed {
+/** A source that has no level of its own, drawn. */
+export interface Piece extends Placed {
   readonly drawn: DrawnSource;
 }
 
-function readPiece(piece: PieceMatter, at: FieldPath, studio: Studio): Piece {
+/** Draws a source as one silhouette. @throws ProblemError, KitError */
+export function readPiece(piece: PieceMatter, at: FieldPath, studio: Studio): Piece {
   const { trace = "silhouette" } = piece;
   if (trace !== "silhouette") {
     const advice = { given: say.checkGiven({ value: trace }), allowed: say.layerPieceTrace() };

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import * as say from "../../words/messages.ts";
-import { described, leftOut, length, list, number, reference } from "../files/schema-fields.ts";
+import { type About, described, leftOut, length, list, number, reference } from "../files/schema-fields.ts";
 import { span } from "../files/span.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { wordFields } from "../lettering/schema.ts";
@@ -24,7 +24,7 @@ const MOST_PIECES = 20;
 const named = selectionSchema.meta(described(() => say.pictureFieldNames({ shapes: say.selectListField() })));
 
 /** What draws: a file, words or an outline, of which each layer has one. */
-const sourceFields = {
+export const sourceFields = {
   file: leftOut(reference(say.pictureFieldFile), say.pictureFieldFileUsual),
   names: leftOut(named, say.pictureFieldNamesUsual),
   crop: leftOut(cropSchema, say.fieldPictureCropUsual),
@@ -62,13 +62,16 @@ const sourceSchema = z.strictObject(sourceFields);
 /** Something that is drawn into the box of a picture without a level of its own. */
 export const pieceSchema = z.strictObject({ ...sourceFields, ...placeFields }).meta(described(say.layerPiece));
 
+/** Sources that are joined to another one or cut out of it. */
+export const pieces = (about: About) => list(about, pieceSchema, 0, MOST_PIECES).default([]);
+
 const layerSchema = z
   .strictObject({
     ...levelFields,
     ...sourceFields,
     ...placeFields,
-    join: list(say.layerJoin, pieceSchema, 0, MOST_PIECES).default([]),
-    cut: list(say.layerCut, pieceSchema, 0, MOST_PIECES).default([]),
+    join: pieces(say.layerJoin),
+    cut: pieces(say.layerCut),
   })
   .meta(described(say.layerLayer));
 

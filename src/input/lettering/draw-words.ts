@@ -31,9 +31,10 @@ const CHORD_ERRORS_PER_SIDE = 200_000;
 const MOST_POINTS = 500_000;
 
 /** Words as areas, on a canvas that their letters fill from edge to edge. @throws ProblemError where a font or a letter is missing */
-export function drawWords(lines: readonly Line[], style: WordFields, { at, kit }: WordsPlace): SetWords {
+export function drawWords(lines: readonly Line[], style: WordFields, place: WordsPlace): SetWords {
   const texts = lines.map(({ text }) => text.normalize("NFC").replace(/\s/g, " "));
-  const fonts = fontsFor(style, { at, kit });
+  const { at } = place;
+  const fonts = fontsFor(style, place);
   checkCovered(texts.join("\n"), fonts, [...at, "text"]);
   const set = texts.map((text) => setLine(text, fonts, style.spacing ?? 0));
   const drawn = drawLines(set, style, at);

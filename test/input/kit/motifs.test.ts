@@ -100,15 +100,23 @@ describe("a kit's motifs", () => {
     [{ turn: 90 }, ["0 0", "0 20", "30 0"]],
     [{ turn: 90, mirror: true }, ["0 0", "0 20", "30 20"]],
   ])("are mirrored, and then turned clockwise: %o", (change, corners) => {
-    const motif = { file: "sail.svg", at: ["50 %", "50 %"], ...change };
+    const motif = { file: "sail.svg", at: ["50 %", "50 %"], width: 20, ...change };
     const points = read({ motifs: [motif] }, { "sail.svg": svg("M5 5l20 30h-20z") }).kit.motifs[0]!.area.flat();
     const [left, top] = [0, 1].map((axis) => Math.min(...points.map((point) => point[axis]!)));
     expect(points.map(([x, y]) => `${Math.round(x - left!)} ${Math.round(y - top!)}`).sort()).toEqual(corners);
   });
 
   it.each([
-    ["no source", { at: [10, 10] }, "insert.motifs[1]: neither motif nor file"],
-    ["two sources", { motif: "hook", file: "hull.svg" }, "insert.motifs[1]: motif and file"],
+    [
+      "no source",
+      { at: [10, 10] },
+      "insert.motifs[1]: no source: nothing says what to draw; allowed: one of motif, file, text, ",
+    ],
+    [
+      "two sources",
+      { motif: "hook", file: "hull.svg" },
+      "insert.motifs[1]: motif, file in one; allowed: one of motif, file, text, ",
+    ],
     [
       "a name that is near",
       { motif: "hok" },

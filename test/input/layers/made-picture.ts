@@ -4,6 +4,7 @@ import type { Level } from "../../../src/core/kit/kit.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { ProblemError } from "../../../src/input/files/problem.ts";
 import { fieldName } from "../../../src/input/files/schema-messages.ts";
+import { PictureFiles } from "../../../src/input/layers/draw-file.ts";
 import { type KitPicture, kitPicture } from "../../../src/input/layers/kit-picture.ts";
 import { pictureSchema } from "../../../src/input/layers/schema.ts";
 import { inFolder } from "../kit/kit-folders.ts";
@@ -31,7 +32,7 @@ export function madePicture(
     const folder = join(base, "kit");
     mkdirSync(folder);
     for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-    return kitPicture({ base, folder }, pictureSchema.parse(matter), { levels, tall: 100 });
+    return kitPicture(new PictureFiles({ base, folder }), pictureSchema.parse(matter), { levels, tall: 100 });
   });
 }
 

@@ -19,7 +19,7 @@ function canBeSet(name: string, bytes: Buffer): boolean {
     mkdirSync(folder);
     writeFileSync(join(folder, name), bytes);
     try {
-      drawWords([{ text: "ירח", level: 1 }], { font: name }, { at: ["picture"], kit: { base, folder } });
+      drawWords([{ text: "ירח", level: 1 }], { font: name }, { at: ["picture"], kit: { base, folder }, fonts: [] });
       return true;
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;

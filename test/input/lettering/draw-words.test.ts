@@ -26,7 +26,7 @@ function words(
     return drawWords(
       lines.map((text, i) => ({ text, level: i + 1 })),
       style,
-      { at: ["picture"], kit: { base, folder } },
+      { at: ["picture"], kit: { base, folder }, fonts: [] },
     );
   });
 }
