@@ -3440,7 +3440,7 @@ export const noteMotifNarrow = (args: { readonly field: Word; readonly motif: Wo
 export const noteLightBare = (): string => say("note-light-bare");
 /** insert.motifs: {beside} of the light’s silhouette shows beside the motifs, and {through} through openings in them. */
 export const noteLightShows = (args: { readonly beside: Word; readonly through: Word }): string => say("note-light-shows", args);
-/** npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: {known}. With nothing behind it, it asks. */
+/** npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. All options: {known}. With nothing behind it, it asks. */
 export const newHelp = (args: { readonly known: Word }): string => say("new-help", args);
 /** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
 export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);

@@ -1,6 +1,6 @@
 ## Begin a kit: npm run new
 
-new-help = npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: { $known }. With nothing behind it, it asks.
+new-help = npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. All options: { $known }. With nothing behind it, it asks.
 # $option: as it was given. $known: the options there are. $meant: the one of a similar name.
 new-option = There is no option “{ $option }”. There are: { $known }.
 new-option-meant = There is no option “{ $option }”. Did you mean { $meant }?
