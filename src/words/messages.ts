@@ -3452,7 +3452,7 @@ export const noteMotifNarrow = (args: { readonly field: Word; readonly motif: Wo
 export const noteLightBare = (): string => say("note-light-bare");
 /** insert.motifs: {beside} of the light’s silhouette shows beside the motifs, and {through} through openings in them. */
 export const noteLightShows = (args: { readonly beside: Word; readonly through: Word }): string => say("note-light-shows", args);
-/** npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: {known}. With nothing behind it, it asks. */
+/** npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. All options: {known}. With nothing behind it, it asks. */
 export const newHelp = (args: { readonly known: Word }): string => say("new-help", args);
 /** There is no option “{option}”. There are: {known}. — $option: as it was given. $known: the options there are. $meant: the one of a similar name. */
 export const newOption = (args: { readonly option: Word; readonly known: Word }): string => say("new-option", args);
@@ -3488,6 +3488,12 @@ export const newNoFile = (args: { readonly file: Word }): string => say("new-no-
 export const newFileLarge = (args: { readonly file: Word; readonly most: Word }): string => say("new-file-large", args);
 /** {file} is no picture that can be used. Allowed are SVG, PNG, JPEG, WebP and AVIF. */
 export const newFileKind = (args: { readonly file: Word }): string => say("new-file-kind", args);
+/** --font says how a word is written, so it needs --word, too. */
+export const newFontAlone = (): string => say("new-font-alone");
+/** There is no font {font}. Allowed are {fonts}, or a font file that ends in .ttf, .otf, .woff or .woff2. — $fonts: names of the fonts that come along. */
+export const newNoFont = (args: { readonly font: Word; readonly fonts: Word }): string => say("new-no-font", args);
+/** {font} is larger than the {most} MB that a font may have. — $most: MB. */
+export const newFontLarge = (args: { readonly font: Word; readonly most: Word }): string => say("new-font-large", args);
 /** There is no icon {given}. Near are: {meant}. — $meant: icons of similar names. */
 export const newIcon = (args: { readonly given: Word; readonly meant: Word }): string => say("new-icon", args);
 /** Say which picture to begin with: --picture moon.svg, --word Harbour, --outline heart or --icon anchor. — Where nobody can be asked. */

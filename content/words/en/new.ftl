@@ -1,6 +1,6 @@
 ## Begin a kit: npm run new
 
-new-help = npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. Further options: { $known }. With nothing behind it, it asks.
+new-help = npm run new -- FOLDER, with one of --picture FILE, --word WORD, --outline NAME or --icon NAME. All options: { $known }. With nothing behind it, it asks.
 # $option: as it was given. $known: the options there are. $meant: the one of a similar name.
 new-option = There is no option “{ $option }”. There are: { $known }.
 new-option-meant = There is no option “{ $option }”. Did you mean { $meant }?
@@ -23,6 +23,11 @@ new-no-file = There is no file { $file } to take as a picture.
 # $most: MB.
 new-file-large = { $file } is larger than the { $most } MB that a picture may have.
 new-file-kind = { $file } is no picture that can be used. Allowed are SVG, PNG, JPEG, WebP and AVIF.
+new-font-alone = --font says how a word is written, so it needs --word, too.
+# $fonts: names of the fonts that come along.
+new-no-font = There is no font { $font }. Allowed are { $fonts }, or a font file that ends in .ttf, .otf, .woff or .woff2.
+# $most: MB.
+new-font-large = { $font } is larger than the { $most } MB that a font may have.
 # $meant: icons of similar names.
 new-icon = There is no icon { $given }. Near are: { $meant }.
 # Where nobody can be asked.

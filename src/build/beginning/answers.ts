@@ -3,7 +3,12 @@ import type { UnitSystem } from "../../core/units/length.ts";
 /** Where the picture of a new kit comes from. */
 export type PictureAnswer =
   | { readonly from: "file"; readonly path: string }
-  | { readonly from: "word"; readonly text: string }
+  | {
+      readonly from: "word";
+      readonly text: string;
+      /** A font of the project by name, or where a font file lies. */
+      readonly font?: string | undefined;
+    }
   | { readonly from: "outline"; readonly name: OutlineName }
   | { readonly from: "icon"; readonly name: string };
 

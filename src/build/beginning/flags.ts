@@ -12,6 +12,7 @@ const OPTIONS = {
   title: { type: "string" },
   picture: { type: "string" },
   word: { type: "string" },
+  font: { type: "string" },
   outline: { type: "string" },
   icon: { type: "string" },
   book: { type: "string" },
@@ -70,16 +71,17 @@ function checkOption(name: string, given: string, value: string | undefined): vo
 /** @throws BuildError where more than one is given */
 function pictureOf(
   given: {
-    readonly [Key in PictureFlag]?: string;
+    readonly [Key in PictureFlag | "font"]?: string;
   },
 ): PictureAnswer | undefined {
   const said = PICTURE_FLAGS.filter((name) => given[name] !== undefined);
   if (said.length > 1) throw new BuildError(say.newOnePicture({ options: rowText(said.map((name) => `--${name}`)) }));
   const [name] = said;
+  if (given.font !== undefined && name !== "word") throw new BuildError(say.newFontAlone());
   if (name === undefined) return undefined;
   const value = given[name]!;
   if (name === "picture") return { from: "file", path: value };
-  if (name === "word") return { from: "word", text: value };
+  if (name === "word") return { from: "word", text: value, ...(given.font === undefined ? {} : { font: given.font }) };
   if (name === "icon") return { from: "icon", name: value };
   const outline = OUTLINES.find((one) => one === value);
   if (outline === undefined)

@@ -20,7 +20,7 @@ export interface Try {
 
 /** Shares of the leaf's width: the first fold, the step between levels, and the deepest fold. */
 const FIRST = 0.08;
-const STEP = 0.11;
+const STEP = 0.08;
 const DEEPEST = 0.36;
 
 /** Clear paper at the gutter, mm; as a kit leaves it that says nothing. */

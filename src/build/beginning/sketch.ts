@@ -1,9 +1,12 @@
 import { readFileSync, statSync } from "node:fs";
 import { extname, resolve } from "node:path";
 import { type ContentKind, contentKind } from "../../input/files/content-kind.ts";
+import { FONT_ENDINGS } from "../../input/files/named-files.ts";
 import { shortValue } from "../../input/files/short.ts";
 import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";
+import { PROJECT_FAMILIES, projectFamily } from "../../input/lettering/project-fonts.ts";
 import { readPicture } from "../../input/picture/read-picture.ts";
+import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import type { PictureAnswer } from "./answers.ts";
@@ -37,7 +40,10 @@ const ENDINGS: Readonly<Partial<Record<ContentKind, string>>> = {
 export function sketchOf(answer: PictureAnswer, base: string): Sketch {
   const level = say.newLevelPicture();
   const plain = { levels: [level], grounded: false, files: [], credit: undefined };
-  if (answer.from === "word") return { ...plain, picture: { text: linesOf(answer.text), level } };
+  if (answer.from === "word") {
+    const { fields, files } = fontSketch(answer.font, base);
+    return { ...plain, picture: { text: linesOf(answer.text), level, ...fields }, files };
+  }
   if (answer.from === "outline")
     return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
   if (answer.from === "file") return fileSketch(answer.path, level, base);
@@ -48,6 +54,21 @@ export function sketchOf(answer: PictureAnswer, base: string): Sketch {
     files: [{ name: file, bytes: iconDrawing(answer.name) }],
     credit: { work: say.newTextIcon({ icon: answer.name }), licence: "MIT", source: "phosphoricons.com" },
   };
+}
+
+/** A font of the project by its name, any other as a file that comes along. @throws BuildError */
+function fontSketch(font: string | undefined, base: string): Pick<Sketch, "files"> & { readonly fields: object } {
+  if (font === undefined) return { fields: {}, files: [] };
+  const family = projectFamily(font);
+  if (family !== undefined) return { fields: { font: family }, files: [] };
+  const ending = extname(font).toLowerCase();
+  const path = resolve(base, font);
+  if (!FONT_ENDINGS.includes(ending) || !statSync(path, { throwIfNoEntry: false })?.isFile())
+    throw new BuildError(say.newNoFont({ font: shortValue(font), fonts: rowText([...PROJECT_FAMILIES]) }));
+  if (statSync(path).size > FILE_LIMITS.font * MB)
+    throw new BuildError(say.newFontLarge({ font: shortValue(font), most: FILE_LIMITS.font }));
+  const name = `font${ending}`;
+  return { fields: { font: name }, files: [{ name, bytes: readFileSync(path) }] };
 }
 
 function linesOf(text: string): string | string[] {

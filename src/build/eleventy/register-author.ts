@@ -1,4 +1,5 @@
 import { makeabilityOf } from "../../core/makeability/makeability.ts";
+import { isSlight } from "../../core/makeability/trouble.ts";
 import { authorIndex, authorPage } from "../../output/parts/author.ts";
 import type { LinkTo } from "../../output/parts/cards.ts";
 import * as say from "../../words/messages.ts";
@@ -24,7 +25,7 @@ export function registerAuthors(
   });
   config.addFilter("authorIndex", (page: string) =>
     authorIndex(
-      opened().views.map((view) => ({ view, troubles: makeabilityOf(view).troubles.length })),
+      opened().views.map((view) => ({ view, troubles: toLookAt(view) })),
       linkOf(page),
     ),
   );
@@ -45,4 +46,8 @@ export function registerAuthors(
     pagination: { data: "library.authors", size: 1, alias: "authors" },
     eleventyExcludeFromCollections: true,
   });
+}
+
+function toLookAt(view: Parameters<typeof makeabilityOf>[0]): number {
+  return makeabilityOf(view).troubles.filter(({ trouble }) => !isSlight(trouble)).length;
 }

@@ -66,7 +66,7 @@ export function isSlight({ kind, figure }: Trouble): boolean {
 
 /** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
 export function troublesOf(assessment: Assessment): Trouble[] {
-  const { seen, areas, reach, slivers, narrow, full, pitch, opening, resting } = assessment;
+  const { seen, reach, slivers, narrow, full, pitch, opening, resting } = assessment;
   const figure = (kind: Trouble["kind"], level?: number): number => figureOf(assessment, kind, level);
   const strips = slivers.reduce((sum, sliver) => sum + sliver.strips, 0);
   const unseen = narrow.filter(({ leaves }) => leaves === 0).length;
@@ -81,7 +81,7 @@ export function troublesOf(assessment: Assessment): Trouble[] {
       figure: figure("slivers"),
       strips,
       places: slivers.length,
-      ...mostLost(areas, slivers),
+      ...mostLost(assessment),
     }),
     ...present({ kind: "narrow", figure: narrow.length, unseen, pitch }),
     ...present({ kind: "many-cuts", figure: figure("many-cuts"), most: Math.max(0, ...full.map(({ most }) => most)) }),
@@ -119,13 +119,13 @@ function present(trouble: Trouble): Trouble[] {
   return trouble.figure > 0 ? [trouble] : [];
 }
 
-function mostLost(
-  areas: readonly number[],
-  slivers: Assessment["slivers"],
-): { readonly most: number; readonly share: number } {
-  const shares = areas.map((_, k) =>
-    slivers.filter(({ level }) => level === k + 1).reduce((sum, { share }) => sum + share, 0),
-  );
+/** A strip may be merged more than once, so no level loses more by it than what is seen as another level. */
+function mostLost({ areas, slivers, seen }: Assessment): { readonly most: number; readonly share: number } {
+  const shares = areas.map((_, k) => {
+    const merged = slivers.filter(({ level }) => level === k + 1).reduce((sum, { share }) => sum + share, 0);
+    const { changed, wanted } = seen?.levels[k] ?? { changed: 1, wanted: 1 };
+    return Math.min(merged, wanted > 0 ? changed / wanted : 0);
+  });
   const share = Math.max(...shares);
   return { most: shares.indexOf(share) + 1, share: Math.min(1, share) };
 }

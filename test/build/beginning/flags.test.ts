@@ -25,6 +25,7 @@ describe("readFlags(words)", () => {
   it.each([
     [["--picture", "a b.svg"], { from: "file", path: "a b.svg" }],
     [["--word", "Ahoy"], { from: "word", text: "Ahoy" }],
+    [["--word", "Ahoy", "--font", "a.woff2"], { from: "word", text: "Ahoy", font: "a.woff2" }],
     [["--icon", "anchor"], { from: "icon", name: "anchor" }],
   ])("takes the picture from %j", (words, picture) => {
     expect(readFlags(words).picture).toEqual(picture);
@@ -37,6 +38,7 @@ describe("readFlags(words)", () => {
     [["--word"], /--word needs something/],
     [["--word", "a", "--icon", "anchor"], /--word, --icon/],
     [["--outline", "whale"], /heart/],
+    [["--outline", "heart", "--font", "a.woff2"], /needs --word/],
     [["--book", "198 x 126"], /height x width x thickness/],
     [["--book", "198 x 126 x 21"], /--leaves/],
     [["--book", "9 x 9 x 9", "--leaves", "180"], /cannot be used/],

@@ -73,8 +73,13 @@ function mergedShare({ merged, leaves, fit }: Pattern): number {
 describe("ways out", () => {
   it.each(FIXTURE_KITS)("of %s fit, and have the figures that the pattern has", (slug) => {
     const kit = readFixture(slug);
-    for (const { trouble, ways } of lookedFixture(slug).troubles) {
+    const { troubles, seen } = lookedFixture(slug);
+    for (const { trouble, ways } of troubles) {
       expect(ways.length).toBeLessThanOrEqual(3);
+      if (trouble.kind === "slivers" && seen) {
+        const { changed, wanted } = seen.levels[trouble.most - 1]!;
+        expect(trouble.share).toBeLessThanOrEqual(changed / wanted + 1e-9);
+      }
       if (trouble.kind !== "narrow") expect(trouble.figure).toBeCloseTo(figureIn(kit, trouble), 4);
       for (const { change, before, after } of ways) {
         expect(before).toBe(trouble.figure);
