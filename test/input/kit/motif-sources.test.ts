@@ -155,7 +155,6 @@ describe("the source of a motif", () => {
     ],
     ["a level", { heart: {}, level: "rim" }, 'insert.motifs[1].level: unknown key "level"'],
     ["names that are none", { file: "boat.svg", names: ["#mast"] }, "insert.motifs[1].names[1]: "],
-    ["a photograph that is not traced", { file: "block.png" }, "insert.motifs[1].trace: "],
     ["a photograph in tones", { file: "block.png", trace: "tones" }, "insert.motifs[1].trace: given tones"],
     ["no letters", { text: "  " }, "insert.motifs[1].text: words without a letter that shows"],
     ["a piece without a source", { heart: {}, cut: [{}] }, "insert.motifs[1].cut[1]: no source"],
