@@ -79,7 +79,9 @@ function formOf(stated: StatedMotif, at: FieldPath) {
 /** What people call a motif whose author does not say it. */
 function usualName(stated: StatedMotif): string {
   const { file } = stated;
-  return file === undefined ? say.motifUsualName({ source: sourceKeyOf(stated) }) : file.slice(0, -extname(file).length);
+  return file === undefined
+    ? say.motifUsualName({ source: sourceKeyOf(stated) })
+    : file.slice(0, -extname(file).length);
 }
 
 function fromShelf(name: string, at: FieldPath, shelf: readonly Motif[]): Motif {

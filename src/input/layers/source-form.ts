@@ -31,12 +31,20 @@ export function formProblems(fields: Fields, at: FieldPath, host: Host): Problem
   const allowed = say.layerOneSource({ sources: sources.join(", ") });
   if (source === undefined) return [{ at, given: say.layerNoSource(), allowed, remedy: say.layerAddSource() }];
   if (more.length > 0)
-    return [{ at, given: say.layerTwoSources({ sources: found.join(", ") }), allowed, remedy: host === "motif" ? say.motifSplit() : say.layerSplit() }];
+    return [
+      {
+        at,
+        given: say.layerTwoSources({ sources: found.join(", ") }),
+        allowed,
+        remedy: host === "motif" ? say.motifSplit() : say.layerSplit(),
+      },
+    ];
   const keys = keysOf(fields, source).filter((key) => isLevelled(host) || !OF_LEVELS.includes(key));
   return foreignKeys(fields, keys).map((key) => ({
     at: [...at, key],
     given: say.layerForeignKey({ key, owner: ownerOf(key) }),
-    allowed: keys.length > 0 ? say.layerForeignAllowed({ source, keys: keys.join(", ") }) : say.layerForeignNone({ source }),
+    allowed:
+      keys.length > 0 ? say.layerForeignAllowed({ source, keys: keys.join(", ") }) : say.layerForeignNone({ source }),
     remedy: say.layerRemoveKey(),
   }));
 }

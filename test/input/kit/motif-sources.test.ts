@@ -126,13 +126,13 @@ describe("the source of a motif", () => {
     expect([block.name, areaInMm(block)]).toEqual(["block", expect.closeTo(180, 1)]);
   });
 
-  it("brings notes about its file", () => {
-    const stroke = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">\n<path d="M1 1h7v7z"/>\n<image/></svg>';
-    const notes = inKit([{ file: "boat.svg" }], (folder, base) => {
-      writeFileSync(join(folder, "boat.svg"), stroke.replace("<image/>", '<path d="M1 1" fill="none"/>'));
+  it("brings notes about its file, also of a piece", () => {
+    const blurred = BOAT.replace('id="sail"', 'id="sail" filter="url(#soft)"');
+    const notes = inKit([{ heart: {}, join: [{ file: "boat.svg" }] }], (folder, base) => {
+      writeFileSync(join(folder, "boat.svg"), blurred);
       return readStated(folder, base, []).pictureNotes;
     });
-    expect(notes.filter((note) => note.includes("boat.svg"))).toEqual([]);
+    expect(notes.join("\n")).toMatch(/boat\.svg:3: .*filter/);
   });
 
   it.each([
@@ -148,14 +148,22 @@ describe("the source of a motif", () => {
       "insert.motifs[1].turn: turned, with width and height of which one is a share",
     ],
     ["a font of an outline", { heart: {}, font: "literata" }, 'insert.motifs[1].font: "font", which belongs to words'],
-    ["a crop of the shelf", { motif: "block", crop: "drawing" }, 'insert.motifs[1].crop: "crop", which belongs to a file'],
+    [
+      "a crop of the shelf",
+      { motif: "block", crop: "drawing" },
+      'insert.motifs[1].crop: "crop", which belongs to a file',
+    ],
     ["a level", { heart: {}, level: "rim" }, 'insert.motifs[1].level: unknown key "level"'],
     ["names that are none", { file: "boat.svg", names: ["#mast"] }, "insert.motifs[1].names[1]: "],
     ["a photograph that is not traced", { file: "block.png" }, "insert.motifs[1].trace: "],
     ["a photograph in tones", { file: "block.png", trace: "tones" }, "insert.motifs[1].trace: given tones"],
     ["no letters", { text: "  " }, "insert.motifs[1].text: words without a letter that shows"],
     ["a piece without a source", { heart: {}, cut: [{}] }, "insert.motifs[1].cut[1]: no source"],
-    ["all of it cut away", { heart: {}, cut: [{ rectangle: {} }] }, "insert.motifs[1]: no filled shape"],
+    [
+      "all of it cut away",
+      { heart: {}, cut: [{ rectangle: {} }] },
+      "insert.motifs[1]: nothing that is left to be cut from card",
+    ],
   ])("is told of with its field: %s", (_, motif, message) => {
     const messages = told(motif);
     expect(messages).toHaveLength(1);

@@ -107,8 +107,16 @@ describe("a kit's motifs", () => {
   });
 
   it.each([
-    ["no source", { at: [10, 10] }, "insert.motifs[1]: no source: nothing says what to draw; allowed: one of motif, file, text, "],
-    ["two sources", { motif: "hook", file: "hull.svg" }, "insert.motifs[1]: motif, file in one; allowed: one of motif, file, text, "],
+    [
+      "no source",
+      { at: [10, 10] },
+      "insert.motifs[1]: no source: nothing says what to draw; allowed: one of motif, file, text, ",
+    ],
+    [
+      "two sources",
+      { motif: "hook", file: "hull.svg" },
+      "insert.motifs[1]: motif, file in one; allowed: one of motif, file, text, ",
+    ],
     [
       "a name that is near",
       { motif: "hok" },
