@@ -1430,7 +1430,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1450,9 +1450,9 @@ export const fileDoFolder = (): string => say("file-do-folder");
 export const fileDoPermission = (): string => say("file-do-permission");
 /** copy the file anew, or look after the disk */
 export const fileDoSystem = (): string => say("file-do-system");
-/** save it smaller, as pages show photos at most 1600 pixels wide|save it smaller: 2400 pixels on the longer side are enough|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|shorten it, or see whether it is the right file */
+/** save it smaller, as pages show photos at most 1600 pixels wide|save it smaller: 2400 pixels on the longer side are enough|simplify the drawing, and leave images out of it|simplify the drawing, and leave images out of it|take the font of one language or script, which is smaller|shorten it, or see whether it is the right file */
 export const fileDoSmaller = (args: { readonly kind: Word }): string => say("file-do-smaller", args);
-/** export the photo again|export the picture again|export the drawing again as plain SVG|export the drawing again as plain SVG|write it, or remove the file */
+/** export the photo again|export the picture again|export the drawing again as plain SVG|export the drawing again as plain SVG|copy the font file again|write it, or remove the file */
 export const fileDoWrite = (args: { readonly kind: Word }): string => say("file-do-write", args);
 /** unpack it, and name the file that was in it */
 export const fileDoUnpack = (): string => say("file-do-unpack");
@@ -2946,7 +2946,7 @@ export const layerSpan = (args: { readonly about: Word; readonly least: Word; re
 export const outlineRing = (): string => say("outline-ring");
 /** How wide the band is. */
 export const outlineRingWidth = (): string => say("outline-ring-width");
-/** A full circle; with width and height, an oval. */
+/** A full circle; with width and height, an oval. It has no numbers: {}. */
 export const outlineOval = (): string => say("outline-oval");
 /** An arch: straight sides under a bow. */
 export const outlineArch = (): string => say("outline-arch");
@@ -2956,7 +2956,7 @@ export const outlineArchRise = (): string => say("outline-arch-rise");
 export const outlineArchRiseUsual = (): string => say("outline-arch-rise-usual");
 /** Whether the bow is round or pointed. */
 export const outlineArchTop = (): string => say("outline-arch-top");
-/** A heart. */
+/** A heart. It has no numbers: {}. */
 export const outlineHeart = (): string => say("outline-heart");
 /** A star. */
 export const outlineStar = (): string => say("outline-star");
@@ -2990,8 +2990,8 @@ export const outlineGroundWaves = (): string => say("outline-ground-waves");
 export const outlineBorder = (): string => say("outline-border");
 /** How wide the band is. */
 export const outlineBorderWidth = (): string => say("outline-border-width");
-/** Words, or a list of lines. */
-export const lettersText = (): string => say("letters-text");
+/** Words, or a list of lines: up to {lines} lines of {most} letters. */
+export const lettersText = (args: { readonly lines: Word; readonly most: Word }): string => say("letters-text", args);
 /** A line of words, up to {most} letters. */
 export const lettersLine = (args: { readonly most: Word }): string => say("letters-line", args);
 /** literata, source-sans-3, a font of the site’s settings by its name, or a font file in the kit folder. */
@@ -3134,7 +3134,7 @@ export const layerColourLevels = (): string => say("layer-colour-levels");
 export const layerOnlyFill = (): string => say("layer-only-fill");
 /** state colours under levels */
 export const layerStateColours = (): string => say("layer-state-colours");
-/** silhouette, as only a single shape is joined or cut out */
+/** silhouette, as one shape is asked for */
 export const layerPieceTrace = (): string => say("layer-piece-trace");
 /** leaf {leaf} */
 export const leafNumber = (args: { readonly leaf: Word }): string => say("leaf-number", args);
@@ -3394,6 +3394,12 @@ export const drawMotifNumber = (args: { readonly number: Word; readonly motif: W
 export const drawMotifs = (args: { readonly motifs: Word }): string => say("draw-motifs", args);
 /** The closed window in the dark with its light on.|The closed window in the dark with its light on; the motifs stand before it. */
 export const drawLitWindow = (args: { readonly motifs: number }): string => say("draw-lit-window", args);
+/** nothing that is left to be cut from card */
+export const motifNothing = (): string => say("motif-nothing");
+/** a silhouette */
+export const motifSomething = (): string => say("motif-something");
+/** draw a filled shape, or cut less out of it */
+export const motifDrawSomething = (): string => say("motif-draw-something");
 /** keep one, and give the others motifs of their own or put them under join */
 export const motifSplit = (): string => say("motif-split");
 /** a motif on the shelf: {names} */
@@ -3426,7 +3432,7 @@ export const motifLooseRemedy = (): string => say("motif-loose-remedy");
 export const motifUsualName = (args: { readonly source: Word }): string => say("motif-usual-name", args);
 /** {length} mm, in a motif without a size in mm */
 export const motifStrayLength = (args: { readonly length: Word }): string => say("motif-stray-length", args);
-/** a share such as "10%"; also mm, where width or height of the motif is in mm */
+/** a share such as 10%; also mm, where width or height of the motif is in mm */
 export const motifShares = (): string => say("motif-shares");
 /** write a share, or state the motif’s width in mm */
 export const motifWriteShare = (): string => say("motif-write-share");

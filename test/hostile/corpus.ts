@@ -6,6 +6,7 @@ import { PICTURES } from "./pictures.ts";
 import { PLACES } from "./places.ts";
 import { RASTERS } from "./rasters.ts";
 import type { HostileCase } from "./sound.ts";
+import { SOURCES } from "./sources.ts";
 
 /** Projects that want to break the program, be read by it where they should not, or keep it busy. Add what was found. */
 export const HOSTILE: readonly HostileCase[] = [
@@ -15,5 +16,6 @@ export const HOSTILE: readonly HostileCase[] = [
   ...PICTURES,
   ...PHOTOS,
   ...RASTERS,
+  ...SOURCES,
   ...NAMES,
 ];

@@ -24,7 +24,7 @@ const where = (is: (text: string) => boolean, of = MESSAGES): string[] =>
   of.filter(({ text }) => is(text)).map(({ id, text }) => `${id}: ${text}`);
 
 /** Texts to authors quote what is typed in a file, with the quotes that are typed there. */
-const TYPED = /\/(check|front-matter|fields|layers|picture-files|pictures|raster|selecting)\.ftl$/;
+const TYPED = /\/(check|front-matter|fields|layers|motifs|picture-files|pictures|raster|selecting)\.ftl$/;
 const OF_AUTHORS = /-(given|allowed|do-author)$|^print-no-setting$/;
 
 /** Words that would mean the same as a term of the glossary. */

@@ -64,6 +64,7 @@ file-allowed = { $kind ->
     [picture] an SVG picture in UTF-8 of at most { $most } MB
     [motif] an SVG picture in UTF-8 of at most { $most } MB
     [table] a CSV table in UTF-8 or UTF-16 of at most { $most } MB
+    [font] a font file of at most { $most } MB
    *[text] a text file in UTF-8 of at most { $most } MB
   }
 file-allowed-folder = a folder that this account may read
@@ -83,6 +84,7 @@ file-do-smaller = { $kind ->
     [raster] save it smaller: 2400 pixels on the longer side are enough
     [picture] simplify the drawing, and leave images out of it
     [motif] simplify the drawing, and leave images out of it
+    [font] take the font of one language or script, which is smaller
    *[text] shorten it, or see whether it is the right file
   }
 file-do-write = { $kind ->
@@ -90,6 +92,7 @@ file-do-write = { $kind ->
     [raster] export the picture again
     [picture] export the drawing again as plain SVG
     [motif] export the drawing again as plain SVG
+    [font] copy the font file again
    *[text] write it, or remove the file
   }
 file-do-unpack = unpack it, and name the file that was in it

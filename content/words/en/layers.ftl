@@ -39,12 +39,12 @@ layer-span = { $about } A length in the box: mm from { $least } to { $most }, te
 
 outline-ring = A ring.
 outline-ring-width = How wide the band is.
-outline-oval = A full circle; with width and height, an oval.
+outline-oval = A full circle; with width and height, an oval. It has no numbers: { "{}" }.
 outline-arch = An arch: straight sides under a bow.
 outline-arch-rise = How far the bow rises above the straight sides.
 outline-arch-rise-usual = half the width; of a pointed arch, as its sides are equally long
 outline-arch-top = Whether the bow is round or pointed.
-outline-heart = A heart.
+outline-heart = A heart. It has no numbers: { "{}" }.
 outline-star = A star.
 outline-star-points = How many points it has.
 outline-star-inner = How far the inner corners are from the middle, as a share of the points.
@@ -64,7 +64,7 @@ outline-border-width = How wide the band is.
 
 ## Words
 
-letters-text = Words, or a list of lines.
+letters-text = Words, or a list of lines: up to { $lines } lines of { $most } letters.
 letters-line = A line of words, up to { $most } letters.
 letters-font = literata, source-sans-3, a font of the site’s settings by its name, or a font file in the kit folder.
 letters-font-usual = literata
@@ -162,4 +162,4 @@ layer-silhouette-level = silhouette, which lies at one level
 layer-colour-levels = a colour for each level, as { "{" } fill: "#c33" { "}" }
 layer-only-fill = only colours of areas, as { "{" } fill: "#c33" { "}" }
 layer-state-colours = state colours under levels
-layer-piece-trace = silhouette, as only a single shape is joined or cut out
+layer-piece-trace = silhouette, as one shape is asked for

@@ -87,6 +87,9 @@ draw-lit-window = { $motifs ->
 
 ## What authors are told of a motif that cannot be set
 
+motif-nothing = nothing that is left to be cut from card
+motif-something = a silhouette
+motif-draw-something = draw a filled shape, or cut less out of it
 motif-split = keep one, and give the others motifs of their own or put them under join
 motif-on-shelf = a motif on the shelf: { $names }
 motif-shelf-empty = a motif on the shelf, which is empty
@@ -118,7 +121,7 @@ motif-usual-name = { $source ->
    *[border] border
   }
 motif-stray-length = { $length } mm, in a motif without a size in mm
-motif-shares = a share such as "10%"; also mm, where width or height of the motif is in mm
+motif-shares = a share such as 10%; also mm, where width or height of the motif is in mm
 motif-write-share = write a share, or state the motif’s width in mm
 motif-turned-shares = turned, with width and height of which one is a share
 motif-turned-size = with turn: one of width and height, or both in mm

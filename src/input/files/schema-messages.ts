@@ -31,8 +31,9 @@ export interface Checked {
 const MOST_TOLD = 50;
 
 /** Turns what a schema found into one message each, with places and what is allowed by its JSON Schema. */
-export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitMessage[] {
+export function schemaMessages(checked: Checked, found: readonly Issue[]): KitMessage[] {
   const { yaml, schema } = checked;
+  const issues = found.flatMap(insideChoice);
   const misspelt = new Set(
     issues.flatMap((issue) =>
       issue.code === "unrecognized_keys"
@@ -52,6 +53,14 @@ export function schemaMessages(checked: Checked, issues: readonly Issue[]): KitM
   return messages.slice(0, MOST_TOLD);
 }
 
+/** Where only one form of a choice is of the kind that was given, what is wrong inside it. */
+function insideChoice(issue: Issue): Issue[] {
+  if (issue.code !== "invalid_union") return [issue];
+  const forms = issue.errors.filter((form) => form.length > 0 && form.every(({ path }) => path.length > 0));
+  if (forms.length !== 1) return [issue];
+  return forms[0]!.flatMap((inner) => insideChoice({ ...inner, path: [...issue.path, ...inner.path] } as Issue));
+}
+
 function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMessage {
   const { path } = issue;
   const given = valueAt(yaml.value, path);
@@ -64,7 +73,9 @@ function wrongValue({ file, yaml, schema, whole }: Checked, issue: Issue): KitMe
   if (given === undefined) return { ...about, given: say.checkNotGiven(), remedy: addRemedy(path, whole) };
   if (typeof given === "string" && issue.code === "too_big")
     return { ...about, given: longWords(given), remedy: say.checkShorten() };
-  const value = shortValue(typeof given === "number" ? asTyped(given) : JSON.stringify(given));
+  const value = shortValue(
+    typeof given === "number" ? asTyped(given) : JSON.stringify(given, (_, one) => typedNumber(one)),
+  );
   return { ...about, given: givenWords(value, faultOf(issue)), remedy: say.checkCorrectValue() };
 }
 
@@ -79,6 +90,11 @@ function longWords(text: string): string {
 function asTyped(value: number): string {
   if (Number.isNaN(value)) return ".nan";
   return Number.isFinite(value) ? String(value) : `${value < 0 ? "-" : ""}.inf`;
+}
+
+/** A number that JSON does not have, in a value that is shown as JSON. */
+function typedNumber(value: unknown): unknown {
+  return typeof value === "number" && !Number.isFinite(value) ? asTyped(value) : value;
 }
 
 function addRemedy(path: readonly PropertyKey[], whole: string): string {
@@ -101,7 +117,8 @@ function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly Prope
 
 function knownKeys(schema: JsonSchema, path: readonly PropertyKey[]): string[] {
   const at = schemaAt(schema, path);
-  return at?.properties ? Object.keys(at.properties) : (at?.propertyNames?.enum ?? []);
+  const keyed = at?.properties ? at : at?.anyOf?.find((form) => form.properties);
+  return keyed?.properties ? Object.keys(keyed.properties) : (at?.propertyNames?.enum ?? []);
 }
 
 /** What a check of our own found, also when it stands inside a choice. */

@@ -15,6 +15,9 @@ export interface SpanBounds {
   readonly mostShare: number;
 }
 
+/** Of what must not be nothing: a thousandth of the box. */
+const LEAST_SHARE = 0.001;
+
 /** A length that may be a share of the box: 60, "6 cm" or "50 %". */
 export function span(about: About, { least, most, mostShare }: SpanBounds): z.ZodType<Span, number | string> {
   return z
@@ -28,7 +31,7 @@ export function span(about: About, { least, most, mostShare }: SpanBounds): z.Zo
         const percent = typeof value === "string" ? /^\s*(-?\d+(?:\.\d+)?)\s*%\s*$/.exec(value)?.[1] : undefined;
         if (percent !== undefined) {
           const share = Number(percent) / 100;
-          const lowest = least < 0 ? -mostShare : 0;
+          const lowest = least < 0 ? -mostShare : least > 0 ? LEAST_SHARE : 0;
           return share >= lowest && share <= mostShare ? { share } : fail(outside(share, lowest, mostShare));
         }
         const mm = parseLength(value);
@@ -43,7 +46,7 @@ export function span(about: About, { least, most, mostShare }: SpanBounds): z.Zo
 }
 
 function outside(share: number, least: number, most: number): SchemaFault {
-  return { kind: "share", percent: tidy(100 * share, 2), least: 100 * least, most: 100 * most };
+  return { kind: "share", percent: tidy(100 * share, 2), least: tidy(100 * least, 2), most: 100 * most };
 }
 
 /** A span in mm, along a side of `side` mm. */

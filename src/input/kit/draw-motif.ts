@@ -36,8 +36,8 @@ export function drawMotif(stated: StatedMotif, at: FieldPath, studio: Studio, sh
   const shapes = workedShapes(stated.crop ? cropped(laid, size) : laid, size);
   const area = lightened(areaOf(shapes));
   if (area.length > 0) return { area, size, notes: [source, ...join, ...cut].flatMap((one) => placedNotes(one.drawn)) };
-  const advice = { given: say.frontMotifPieces({ pieces: 0 }), allowed: say.frontMotifOne() };
-  throw problem(at, { ...advice, remedy: say.frontJoinMotif({ pieces: 0 }) });
+  const advice = { given: say.motifNothing(), allowed: say.motifSomething(), remedy: say.motifDrawSomething() };
+  throw problem(at, advice);
 }
 
 /** The source of a motif by itself; of a file all that is drawn, unless a part is stated. */

@@ -36,7 +36,7 @@ function windowLength(about: About, bounds: typeof BOUNDS.motifPlace | typeof BO
   const mm = length(about, bounds).transform((value): WindowLength => ({ mm: value }));
   const share = z
     .string()
-    .regex(/^-?\d{1,3}(\.\d+)?\s*%$/)
+    .regex(bounds.least > 0 ? /^[1-9]\d{0,2}(\.\d+)?\s*%$/ : /^-?\d{1,3}(\.\d+)?\s*%$/)
     .transform((text): WindowLength => ({ share: Number.parseFloat(text) / 100 }));
   return z
     .union([share, mm])

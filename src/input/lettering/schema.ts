@@ -7,6 +7,8 @@ import { choice, described, leftOut, number, reference } from "../files/schema-f
 const MOST_LETTERS = 120;
 const MOST_LINES = 12;
 
+const aboutText = (): string => say.lettersText({ lines: String(MOST_LINES), most: String(MOST_LETTERS) });
+
 const line = z
   .string()
   .max(MOST_LETTERS)
@@ -22,8 +24,8 @@ export const wordFields = {
         .max(MOST_LETTERS * MOST_LINES),
       z.array(line).min(1).max(MOST_LINES),
     ])
-    .meta(described(say.lettersText))
-    .register(FACTS, { about: say.lettersText })
+    .meta(described(aboutText))
+    .register(FACTS, { about: aboutText })
     .optional(),
   font: leftOut(reference(say.lettersFont), say.lettersFontUsual),
   weight: leftOut(number(say.lettersWeight, 1, 1000), say.lettersWeightUsual),

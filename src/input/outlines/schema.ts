@@ -3,15 +3,18 @@ import * as say from "../../words/messages.ts";
 import { choice, count, described, leftOut, number } from "../files/schema-fields.ts";
 import { span } from "../files/span.ts";
 
-/** Widths of bands, corners and rises: in mm, or as a share of the outline's own side. */
+/** Corners, rises and waves: in mm, or as a share of the outline's own side. */
 const PART = { least: 0, most: 2000, mostShare: 1 } as const;
+
+/** Of a band or of ground, of which some must be there. */
+const BAND = { ...PART, least: 0.1 } as const;
 
 const corner = leftOut(span(say.outlineCorner, PART), say.outlineCornerUsual);
 
 /** Outlines by numbers, each under its key. */
 export const outlineFields = {
   ring: z
-    .strictObject({ width: span(say.outlineRingWidth, PART) })
+    .strictObject({ width: span(say.outlineRingWidth, BAND) })
     .meta(described(say.outlineRing))
     .optional(),
   oval: z.strictObject({}).meta(described(say.outlineOval)).optional(),
@@ -40,14 +43,14 @@ export const outlineFields = {
   rectangle: z.strictObject({ corner }).meta(described(say.outlineRectangle)).optional(),
   ground: z
     .strictObject({
-      height: span(say.outlineGroundHeight, PART),
+      height: span(say.outlineGroundHeight, BAND),
       wave: leftOut(span(say.outlineGroundWave, PART), say.outlineGroundWaveUsual),
       waves: number(say.outlineGroundWaves, 0.25, 40).default(2),
     })
     .meta(described(say.outlineGround))
     .optional(),
   border: z
-    .strictObject({ width: span(say.outlineBorderWidth, PART), corner })
+    .strictObject({ width: span(say.outlineBorderWidth, BAND), corner })
     .meta(described(say.outlineBorder))
     .optional(),
 };

@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parse } from "yaml";
+import { parse, stringify } from "yaml";
 import { readClasses } from "../../../src/input/class/read-classes.ts";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
 import { copyFixture, fixtureKit, fixtureText, inFolder, messagesOf, readMadeKit } from "../kit/kit-folders.ts";
@@ -36,6 +36,18 @@ describe("the guide's example of a kit", () => {
     const { pattern, findings } = readMadeKit({ ...kit, ...parse(light!) }, svg!);
     expect(findings).toEqual([]);
     expect(pattern.pocket).toBeDefined();
+  });
+
+  it("shows motifs that a kit with a window takes", () => {
+    const { insert } = parse(blocks(KIT, "yaml").at(-1)!);
+    const messages = inFolder((base) => {
+      const folder = copyFixture(base, "harbour-moon");
+      writeFileSync(join(folder, "boat.svg"), svg!);
+      const shown = fixtureText("harbour-moon").replace(/^insert:\n(?: .*\n)+/m, stringify({ insert }));
+      writeFileSync(join(folder, "index.md"), shown);
+      return messagesOf(folder, base).map(formatMessage);
+    });
+    expect(messages).toEqual([]);
   });
 
   it("is the one that README shows", () => {

@@ -126,13 +126,13 @@ describe("the source of a motif", () => {
     expect([block.name, areaInMm(block)]).toEqual(["block", expect.closeTo(180, 1)]);
   });
 
-  it("brings notes about its file", () => {
-    const stroke = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">\n<path d="M1 1h7v7z"/>\n<image/></svg>';
-    const notes = inKit([{ file: "boat.svg" }], (folder, base) => {
-      writeFileSync(join(folder, "boat.svg"), stroke.replace("<image/>", '<path d="M1 1" fill="none"/>'));
+  it("brings notes about its file, also of a piece", () => {
+    const blurred = BOAT.replace('id="sail"', 'id="sail" filter="url(#soft)"');
+    const notes = inKit([{ heart: {}, join: [{ file: "boat.svg" }] }], (folder, base) => {
+      writeFileSync(join(folder, "boat.svg"), blurred);
       return readStated(folder, base, []).pictureNotes;
     });
-    expect(notes.filter((note) => note.includes("boat.svg"))).toEqual([]);
+    expect(notes.join("\n")).toMatch(/boat\.svg:3: .*filter/);
   });
 
   it.each([
@@ -158,7 +158,11 @@ describe("the source of a motif", () => {
     ["a photograph in tones", { file: "block.png", trace: "tones" }, "insert.motifs[1].trace: given tones"],
     ["no letters", { text: "  " }, "insert.motifs[1].text: words without a letter that shows"],
     ["a piece without a source", { heart: {}, cut: [{}] }, "insert.motifs[1].cut[1]: no source"],
-    ["all of it cut away", { heart: {}, cut: [{ rectangle: {} }] }, "insert.motifs[1]: no filled shape"],
+    [
+      "all of it cut away",
+      { heart: {}, cut: [{ rectangle: {} }] },
+      "insert.motifs[1]: nothing that is left to be cut from card",
+    ],
   ])("is told of with its field: %s", (_, motif, message) => {
     const messages = told(motif);
     expect(messages).toHaveLength(1);
