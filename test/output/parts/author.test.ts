@@ -23,6 +23,11 @@ describe("authorPage(view, made, found, link)", () => {
     expect(await htmlFaults(page, slug)).toEqual([]);
   });
 
+  it("says of what is too little to be seen that nothing need be changed", () => {
+    const view = fixtureView("little-gull");
+    expect(String(authorPage(view, makeabilityOf(view), [], link))).toContain("Too little to be seen");
+  });
+
   it("tells of a piece that is read while walking round without what is seen", () => {
     const view = { ...fixtureView("little-gull"), ...galleryKit("small-along") };
     const page = String(authorPage(view, makeabilityOf(view), [], link));

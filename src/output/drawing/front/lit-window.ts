@@ -23,8 +23,9 @@ const DIM = ["#3c332d", "#5a4a3a", "#75603f"] as const;
 const LIGHT = "#fff3cf";
 const SHINE = "#ffe2a0";
 
-/** Rings of shine, in shares of the widest. */
-const RINGS = [1, 0.8, 0.62, 0.46, 0.32] as const;
+/** Rings of shine, in shares of the widest; so many and so faint that no edge of one is seen. */
+const RINGS = Array.from({ length: 20 }, (_, i) => 1 - 0.038 * i);
+const FAINT = "0.03";
 
 /** Outlines of the picture are this rough in so small a figure, mm. */
 const ROUGH = 0.1;
@@ -90,7 +91,7 @@ function shine({ centre, light, floor }: Pocket, box: Box): string {
   const reach = Math.min(y - box.top, box.bottom - y, centre.x - box.left, box.right - centre.x);
   return [
     ...RINGS.map((share) =>
-      tag("circle", { cx: centre.x, cy: y, r: share * reach, fill: SHINE, "fill-opacity": "0.12" }),
+      tag("circle", { cx: centre.x, cy: y, r: share * reach, fill: SHINE, "fill-opacity": FAINT }),
     ),
     tag("rect", { x: centre.x - width / 2, y: floor - height, width, height, rx: width * 0.16, fill: LIGHT }),
   ].join("");
