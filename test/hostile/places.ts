@@ -81,7 +81,7 @@ const folders: readonly HostileCase[] = [
   },
   {
     name: "a kit folder without index.md",
-    files: { [`${KIT}/index.md`]: undefined },
+    files: { ...SOUND_CLASS, [`${KIT}/index.md`]: undefined },
     expect: "told",
     says: /first-moon.*is a draft/,
   },
