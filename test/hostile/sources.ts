@@ -183,8 +183,8 @@ const selections: readonly HostileCase[] = [
   told("a name that is __proto__", drawn('{ hills: "__proto__", moon: "#moon" }'), /hills.*__proto__/),
   told("an id that is constructor", drawn('{ hills: "#constructor", moon: "#moon" }'), /hills.*#constructor/),
   told("a class that is toString", drawn('{ hills: ".toString", moon: "#moon" }'), /hills.*\.toString/),
-  told("a level called __proto__", drawn('{ __proto__: "#hills", moon: "#moon" }'), /__proto__|hills/),
-  told("a level called constructor", drawn('{ constructor: "#hills", moon: "#moon" }'), /constructor/),
+  told("shapes for a level called __proto__", drawn('{ __proto__: "#hills", moon: "#moon" }'), /__proto__|hills/),
+  told("shapes for a level called constructor", drawn('{ constructor: "#hills", moon: "#moon" }'), /constructor/),
   told("a selector of only a sign", drawn('{ hills: "#", moon: "#moon" }'), /hills/),
   told("an empty selection", drawn('{ hills: [], moon: "#moon" }'), /hills/),
   told("a selection of nothing", drawn('{ hills: null, moon: "#moon" }'), /hills/),
@@ -278,7 +278,6 @@ const drafts: readonly HostileCase[] = [
   built("a draft", draft("true")),
   built("a kit that is no draft", draft("false")),
   built("a draft with a broken picture", { ...draft("true"), [`${KIT}/moon.svg`]: "<svg" }),
-  built("a folder without index.md", { "content/kits/second-moon/moon.svg": MOTIF }),
   told("a draft that is null", draft("null"), /draft: /),
 ];
 

@@ -4,7 +4,15 @@ import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
 import { readClasses } from "../../../src/input/class/read-classes.ts";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
-import { copyFixture, fixtureKit, fixtureText, inFolder, messagesOf, readMadeKit } from "../kit/kit-folders.ts";
+import {
+  copyFixture,
+  fixtureFrontMatter,
+  fixtureKit,
+  fixtureText,
+  inFolder,
+  messagesOf,
+  readMadeKit,
+} from "../kit/kit-folders.ts";
 
 const GUIDE = join(import.meta.dirname, "../../../content/guide/en");
 const README = join(import.meta.dirname, "../../../README.md");
@@ -43,8 +51,8 @@ describe("the guide's example of a kit", () => {
     const messages = inFolder((base) => {
       const folder = copyFixture(base, "harbour-moon");
       writeFileSync(join(folder, "boat.svg"), svg!);
-      const shown = fixtureText("harbour-moon").replace(/^insert:\n(?: .*\n)+/m, stringify({ insert }));
-      writeFileSync(join(folder, "index.md"), shown);
+      const shown = { ...fixtureFrontMatter("harbour-moon"), insert };
+      writeFileSync(join(folder, "index.md"), `---\n${stringify(shown)}---\nTold.\n`);
       return messagesOf(folder, base).map(formatMessage);
     });
     expect(messages).toEqual([]);
