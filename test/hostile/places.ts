@@ -81,14 +81,9 @@ const folders: readonly HostileCase[] = [
   },
   {
     name: "a kit folder without index.md",
-<<<<<<< HEAD
-    files: { [`${KIT}/index.md`]: undefined },
-    expect: "built",
-=======
     files: { ...SOUND_CLASS, [`${KIT}/index.md`]: undefined },
     expect: "told",
     says: /first-moon.*is a draft/,
->>>>>>> sources
   },
   { name: "no kit, no class, no guide", files: without("content/"), expect: "built" },
   { name: "hidden files everywhere", files: hidden(), expect: "built" },
