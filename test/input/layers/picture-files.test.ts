@@ -1,42 +1,35 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { PictureFiles } from "../../../src/input/layers/draw-file.ts";
-import { readPixels } from "../../../src/input/raster/read-pixels.ts";
 import { inFolder } from "../kit/kit-folders.ts";
 
-const NAMES = ["a.png", "b.png", "c.png", "d.png"];
-const dot = await sharp({ create: { width: 4, height: 3, channels: 3, background: "#456" } })
-  .png()
-  .toBuffer();
-
-function inKit<T>(use: (files: PictureFiles) => T): T {
+/** What the drawings of these texts offer, each read as a picture's. */
+function offersOf(...drawings: readonly string[]): string[] {
   return inFolder((base) => {
-    const folder = join(base, "kit");
-    mkdirSync(folder);
-    for (const name of NAMES) writeFileSync(join(folder, name), dot);
-    return use(new PictureFiles({ base, folder }));
+    const folder = join(base, "content/kits/moon");
+    mkdirSync(folder, { recursive: true });
+    const files = new PictureFiles({ base, folder });
+    for (const [i, markup] of drawings.entries()) {
+      const name = `drawing-${i}.svg`;
+      const text = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10">${markup}</svg>`;
+      writeFileSync(join(folder, name), text);
+      files.read(name, ["picture", "file"]);
+    }
+    return files.offers();
   });
 }
 
-describe("the raster files of a kit", () => {
-  it("are read and decoded once, in however many layers they stand", () => {
-    inKit((files) => {
-      const first = files.bytes("a.png", ["picture", "layers", 0, "file"]);
-      const again = files.bytes("a.png", ["picture", "layers", 1, "file"]);
-      expect(again.bytes).toBe(first.bytes);
-      expect(readPixels(again.bytes)).toBe(readPixels(first.bytes));
-      expect(readPixels(first.bytes)).toMatchObject({ pixels: { width: 4, height: 3 } });
-    });
+describe("PictureFiles.offers()", () => {
+  it("tells by what each drawing's shapes can be picked, with the share of the canvas", () => {
+    const half = '<g data-name="Sea"><rect y="5" width="10" height="5" fill="#00f"/></g>';
+    expect(offersOf(half, "<defs/>")).toEqual([
+      'content/kits/moon/drawing-0.svg can be picked by "Sea" (50%), fill: "#0000ff" (50%)',
+      "content/kits/moon/drawing-1.svg paints nothing that can be picked",
+    ]);
   });
 
-  it("are not all held: of four, the one that was used longest ago is read again", () => {
-    inKit((files) => {
-      const at = ["picture", "file"];
-      const [a, b] = NAMES.map((name) => files.bytes(name, at).bytes);
-      expect(files.bytes("b.png", at).bytes).toBe(b);
-      expect(files.bytes("a.png", at).bytes).not.toBe(a);
-    });
+  it("tells nothing of a kit without drawings", () => {
+    expect(offersOf()).toEqual([]);
   });
 });
