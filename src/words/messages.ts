@@ -3064,8 +3064,14 @@ export const layerJoinLevels = (): string => say("layer-join-levels");
 export const layerJoinOne = (): string => say("layer-join-one");
 /** state level, or move what is joined into a layer */
 export const layerJoinRemedy = (): string => say("layer-join-remedy");
-/** fewer points: all layers together may have as many as one picture file */
+/** fewer points: all sources together may have as many as one picture file */
 export const layerPoints = (): string => say("layer-points");
+/** one photograph or scan more than a kit may trace */
+export const layerTracedMore = (): string => say("layer-traced-more");
+/** up to {most} photographs and scans in picture and motifs, pieces among them */
+export const layerTraced = (args: { readonly most: Word }): string => say("layer-traced", args);
+/** trace it once and save the drawing as SVG, or leave some out */
+export const layerTraceOnce = (): string => say("layer-trace-once");
 /** level "{level}", at which the picture has nothing */
 export const layerLevelUndrawn = (args: { readonly level: Word }): string => say("layer-level-undrawn", args);
 /** level "{level}", of which nothing shows */

@@ -120,7 +120,7 @@ const outlines: readonly HostileCase[] = [
   told("a ground that is all waves", layered("{ level: hills, ground: { height: 5, wave: 40 } }"), /ground\.wave: /),
   told("a border without a middle", layered("{ level: hills, border: { width: 60 } }"), /border\.width: /),
   told("an outline called constructor", layered("{ level: hills, constructor: {} }"), /unknown key "constructor"/),
-  told("an outline called __proto__", layered("{ level: hills, __proto__: {} }"), /unknown key "__proto__"|no source/),
+  told("an outline called __proto__", layered("{ level: hills, __proto__: {} }"), /unknown key "__proto__"/),
 ];
 
 const many = (count: number, one: string): string => Array.from({ length: count }, () => one).join(", ");
@@ -183,7 +183,11 @@ const selections: readonly HostileCase[] = [
   told("a name that is __proto__", drawn('{ hills: "__proto__", moon: "#moon" }'), /hills.*__proto__/),
   told("an id that is constructor", drawn('{ hills: "#constructor", moon: "#moon" }'), /hills.*#constructor/),
   told("a class that is toString", drawn('{ hills: ".toString", moon: "#moon" }'), /hills.*\.toString/),
-  told("shapes for a level called __proto__", drawn('{ __proto__: "#hills", moon: "#moon" }'), /__proto__|hills/),
+  told(
+    "shapes for a level called __proto__",
+    drawn('{ __proto__: "#hills", moon: "#moon" }'),
+    /unknown key "__proto__"/,
+  ),
   told("shapes for a level called constructor", drawn('{ constructor: "#hills", moon: "#moon" }'), /constructor/),
   told("a selector of only a sign", drawn('{ hills: "#", moon: "#moon" }'), /hills/),
   told("an empty selection", drawn('{ hills: [], moon: "#moon" }'), /hills/),
@@ -281,6 +285,32 @@ const drafts: readonly HostileCase[] = [
   told("a draft that is null", draft("null"), /draft: /),
 ];
 
+/** A line that trembles, of 300,000 points on a short way. */
+const TREMBLING = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 90"><path d="M0 40${"l.0003.0005.0003-.0005".repeat(150_000)}V80H0z"/></svg>`;
+
+const repeated: readonly HostileCase[] = [
+  told(
+    "a long outline again and again",
+    layered(many(30, "{ level: moon, file: long.svg }"), { [`${KIT}/long.svg`]: TREMBLING }),
+    /fewer points: all sources together/,
+  ),
+  told(
+    "a long outline joined and cut",
+    layered(
+      `{ level: moon, file: long.svg, join: [${many(20, "{ file: long.svg }")}], cut: [${many(20, "{ file: long.svg }")}] }`,
+      { [`${KIT}/long.svg`]: TREMBLING },
+    ),
+    /fewer points: all sources together/,
+  ),
+  told(
+    "a photograph in sixty-one pieces",
+    layered(many(4, `{ level: moon, oval: {}, width: 9, cut: [${many(16, "{ file: a.png, trace: silhouette }")}] }`), {
+      [`${KIT}/a.png`]: PNG,
+    }),
+    /one photograph or scan more than a kit may trace/,
+  ),
+];
+
 export const SOURCES: readonly HostileCase[] = [
   ...words,
   ...outlines,
@@ -288,5 +318,6 @@ export const SOURCES: readonly HostileCase[] = [
   ...selections,
   ...crops,
   ...motifs,
+  ...repeated,
   ...drafts,
 ];

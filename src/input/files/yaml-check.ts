@@ -44,7 +44,7 @@ class Check {
     if (isScalar(node)) refuseStray(node.value, offsetOf(node));
     if (isSeq(node)) return node.items.reduce<number>((sum, item) => sum + this.visit(item), 0);
     if (!isMap(node)) return 0;
-    refuseTwice(node);
+    refuseKeys(node);
     return node.items.reduce((sum, { key, value }) => sum + this.visit(key) + this.visit(value), 0);
   }
 
@@ -69,11 +69,13 @@ function refuseTag(node: Node): void {
   throw new YamlFault(offsetOf(node), say.checkYamlTag({ tag: written }));
 }
 
-function refuseTwice(map: YAMLMap): void {
+function refuseKeys(map: YAMLMap): void {
   const seen = new Set<string>();
   for (const { key } of map.items) {
     const name = isScalar(key) ? String(key.value) : undefined;
     if (name === undefined) continue;
+    // No file has it, and schemas of free keys would drop it without a word.
+    if (name === "__proto__") throw new YamlFault(offsetOf(key as Node), say.checkUnknownKey({ key: name }));
     if (seen.has(name)) throw new YamlFault(offsetOf(key as Node), say.checkYamlKeyTwice({ key: name }));
     seen.add(name);
   }

@@ -11,6 +11,7 @@ import type { DrawnSvg } from "../picture/drawn-svg.ts";
 import { foundIn, foundText } from "../picture/found-in.ts";
 import { readPicture } from "../picture/read-picture.ts";
 import type { SvgPicture } from "../svg/svg-picture.ts";
+import { Allowance } from "./allowance.ts";
 
 /** What a source draws, and the file below the project that its notes are about. */
 export interface DrawnSource extends Drawn {
@@ -38,6 +39,7 @@ const MOST_DECODED = 3;
 export class PictureFiles {
   readonly kit: KitFolder;
   readonly fonts: readonly OwnFont[];
+  readonly allowance = new Allowance();
   readonly #read = new Map<string, PictureFile>();
   readonly #bytes = new Map<string, RasterBytes>();
 
@@ -92,11 +94,18 @@ export function drawFile(
   return { ...cropped, notes: [...cropped.notes, ...usual.notes], file };
 }
 
+type UsualCrop = { readonly crop: Crop } & Pick<Drawn, "notes">;
+
+const usualCrops = new WeakMap<SvgPicture, UsualCrop>();
+
 /** What part is taken where nothing is said: by all that is drawn, so that layers with parts of one file fit on each other. */
-function usualCrop(
-  { width, height, shapes }: SvgPicture,
-  at: FieldPath,
-): { readonly crop: Crop } & Pick<Drawn, "notes"> {
+function usualCrop(painted: SvgPicture, at: FieldPath): UsualCrop {
+  const usual = usualCrops.get(painted) ?? cropOfAll(painted, at);
+  usualCrops.set(painted, usual);
+  return usual;
+}
+
+function cropOfAll({ width, height, shapes }: SvgPicture, at: FieldPath): UsualCrop {
   const all = { width, height, notes: [], shapes: shapes.map(({ rings, rule }) => ({ rings, rule, level: 1 })) };
   const taken = cropDrawn(all, undefined, [...at, "crop"]);
   const [x, y] = shapes[0]!.rings[0]![0]!;

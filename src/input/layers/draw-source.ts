@@ -11,7 +11,15 @@ import { type SourceKey, sourceKeyOf } from "./source-form.ts";
 import type { Commission, Studio } from "./studio.ts";
 
 /** Draws the source of a layer or of a piece, on a canvas of its own. @throws ProblemError, KitError */
-export function drawSource(fields: SourceMatter, { at, place, choice }: Commission, studio: Studio): DrawnSource {
+export function drawSource(fields: SourceMatter, commission: Commission, studio: Studio): DrawnSource {
+  const { allowance } = studio.files;
+  allowance.begin(fields.file !== undefined && isRasterName(fields.file), commission.at);
+  const drawn = drawnBy(fields, commission, studio);
+  allowance.spend(drawn.shapes, commission.at);
+  return drawn;
+}
+
+function drawnBy(fields: SourceMatter, { at, place, choice }: Commission, studio: Studio): DrawnSource {
   const key = sourceKeyOf(fields) as Exclude<SourceKey, "layers" | "motif">;
   if (key === "file" && isRasterName(fields.file!)) return drawPixels(fields, { at, place, choice }, studio);
   if (key === "file") {

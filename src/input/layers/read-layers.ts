@@ -16,20 +16,13 @@ export interface ReadLayer {
   readonly notes: readonly string[];
 }
 
-/** Points of all layers: as many as one picture file may have. */
-const MOST_POINTS = 5_000_000;
-
 /** Draws layers, given from front to back. @throws ProblemError, KitError */
 export function readLayers(layers: readonly LayerMatter[], at: FieldPath, studio: Studio): ReadLayer[] {
   const box = studio.box!;
-  let points = 0;
   const drawn = eachOf(
     layers.map((layer, i) => () => {
       const { drawing, notes } = readLayer(layer, [...at, i], studio);
-      const laid = laidOut(drawing, box);
-      points += pointsOf([laid.own, laid.join, laid.cut].flat());
-      if (points <= MOST_POINTS) return { laid, notes };
-      throw problem(laid.at, { given: say.frontCrowded(), allowed: say.layerPoints(), remedy: say.frontSimplify() });
+      return { laid: laidOut(drawing, box), notes };
     }),
   );
   const shapes = layerShapes(
@@ -88,8 +81,4 @@ export function placedNotes({ file, notes }: DrawnSource): string[] {
   return notes.map(({ line, message }) =>
     say.frontPictureNote({ place: [file, line].filter((part) => part !== undefined).join(":"), note: message }),
   );
-}
-
-function pointsOf(shapes: readonly LevelShape[]): number {
-  return shapes.reduce((sum, { rings }) => sum + rings.reduce((points, ring) => points + ring.length, 0), 0);
 }
