@@ -4,11 +4,15 @@ import { formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
+import type { PictureAnswer } from "./beginning/answers.ts";
 import { beginKit } from "./beginning/begin-kit.ts";
 import { completeAnswers } from "./beginning/complete.ts";
 import { optionNames, readFlags } from "./beginning/flags.ts";
 import { runCommand } from "./errors/command.ts";
 import { speakFirst } from "./library/first-words.ts";
+
+/** A line of letters less tall than this, mm, has strokes that are hard to fold; an estimate. */
+const LOW = 45;
 
 /** `npm run new`: begins a kit from a picture, a word, an outline or an icon, complete and ready to be built. */
 await runCommand(async () => {
@@ -30,9 +34,16 @@ await runCommand(async () => {
       hours: viewKit(kit, []).figures.hours,
     }),
     ...(answers.light && !lit ? [say.newLightLeftOut()] : []),
+    ...(isLow(answers.picture, pattern.fit.height)
+      ? [say.newLowWord({ height: formatSize(pattern.fit.height, answers.units) })]
+      : []),
     ...(said.book ? [] : [say.newUsualBook({ file: `${folder}/index.md` })]),
     say.newNextCheck({ kit: answers.slug }),
     say.newNext(),
   ];
   for (const line of lines) console.log(printable(line));
 });
+
+function isLow(picture: PictureAnswer, height: number): boolean {
+  return picture.from === "word" && !/\\n|\n/.test(picture.text) && height < LOW;
+}

@@ -3518,6 +3518,8 @@ export const newNoFit = (args: { readonly why: Word }): string => say("new-no-fi
 export const newMade = (args: { readonly folder: Word; readonly height: Word; readonly opening: Word; readonly hours: Word }): string => say("new-made", args);
 /** The light has no room in this picture and was left out; the guide says how to make room. */
 export const newLightLeftOut = (): string => say("new-light-left-out");
+/** Letters {height} tall are hard to fold. Fewer letters, or two lines with \n between them, stand taller. — $height: of the picture, a word in one line. */
+export const newLowWord = (args: { readonly height: Word }): string => say("new-low-word", args);
 /** The book is a usual paperback; measure yours and put its figures into {file}. */
 export const newUsualBook = (args: { readonly file: Word }): string => say("new-usual-book", args);
 /** Look at it: npm start */

@@ -37,6 +37,8 @@ new-no-fit = No height was found at which the picture fits this book. The last t
 
 new-made = { $folder } is made: { $height } tall, opening { $opening }, { $hours }.
 new-light-left-out = The light has no room in this picture and was left out; the guide says how to make room.
+# $height: of the picture, a word in one line.
+new-low-word = Letters { $height } tall are hard to fold. Fewer letters, or two lines with \n between them, stand taller.
 new-usual-book = The book is a usual paperback; measure yours and put its figures into { $file }.
 new-next = Look at it: npm start
 new-next-check = After a change: npm run check -- { $kit }
