@@ -23,7 +23,7 @@ await runCommand(async () => {
     return console.log(printable(say.newHelp({ known: optionNames() })));
   const said = readFlags(words);
   const answers = await completeAnswers(said, process.stdin.isTTY === true && process.stdout.isTTY === true);
-  const { kit, lit } = beginKit(base, answers);
+  const { kit, lit, write } = beginKit(base, answers);
   const { pattern } = kit;
   const folder = `content/kits/${answers.slug}`;
   const lines = [
@@ -41,6 +41,7 @@ await runCommand(async () => {
     say.newNextCheck({ kit: answers.slug }),
     say.newNext(),
   ];
+  write();
   for (const line of lines) console.log(printable(line));
 });
 

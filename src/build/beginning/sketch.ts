@@ -86,7 +86,7 @@ function fileSketch(path: string, level: string, base: string): Sketch {
   const rest = { files, credit: undefined };
   if (kind !== "svg")
     return { picture: { file, trace: "silhouette", level }, levels: [level], grounded: false, ...rest };
-  const drawing = readPicture(file, bytes.toString("utf8"), say.checkFieldPicture());
+  const drawing = readPicture(shortValue(path), bytes.toString("utf8"), say.checkFieldPicture());
   const { fields, names, grounded } = svgLevels(drawing, level);
   return { picture: { file, ...fields }, levels: names, grounded, ...rest };
 }
