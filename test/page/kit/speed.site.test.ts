@@ -40,7 +40,7 @@ describe("a key press in the fit panel at 200 leaves", () => {
     const page = await site.device.newPage();
     await page.goto(`${site.host.site}${address}`, { waitUntil: "networkidle0" });
     const turns = await page.evaluate(timeTurns);
-    const times = await typeFigures(page, fields, 3);
+    const times = await typeFigures(page, fields, 5);
     turns.push(...(await page.evaluate(timeTurns)));
     await page.close();
     const computed = times.map((one) => one.computed);

@@ -32,7 +32,7 @@ export function offlineSuite(served: () => OpenedSite): void {
     it("has a shell below two megabytes", () => {
       const { dist } = served();
       const shell = readdirSync(dist, { recursive: true, withFileTypes: true })
-        .filter((entry) => entry.isFile() && !/^(kits|classes|guide)/.test(relative(dist, entry.parentPath)))
+        .filter((entry) => entry.isFile() && !/^(kits|classes|guide|schema)/.test(relative(dist, entry.parentPath)))
         .filter(({ name }) => !/(latin-ext|vietnamese|greek|cyrillic).*\.woff2$/.test(name))
         .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
       expect(shell).toBeGreaterThan(500_000);
@@ -55,7 +55,7 @@ export function offlineSuite(served: () => OpenedSite): void {
       const there = readdirSync(folder, { recursive: true, withFileTypes: true })
         .filter((entry) => entry.isFile())
         .map((entry) => join(entry.parentPath, entry.name).slice(folder.length))
-        .filter((path) => !["offline.json", "social.png"].includes(path) && !path.endsWith(".jpg"));
+        .filter((path) => !["offline.json", "social.png", "makeability.json"].includes(path) && !path.endsWith(".jpg"));
       expect([...Object.keys(list.files), ...Object.keys(list.packet)].sort()).toEqual(there.sort());
     });
 
