@@ -1,12 +1,11 @@
 import { makeabilityOf } from "../../core/makeability/makeability.ts";
 import { isSlight } from "../../core/makeability/trouble.ts";
 import { authorIndex, authorPage } from "../../output/parts/author.ts";
-import type { LinkTo } from "../../output/parts/cards.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
 import { authorWarnings } from "../tell.ts";
+import { linkFromPage } from "./link-from-page.ts";
 import type { SiteConfig } from "./site-config.ts";
-import { stated } from "./stated.ts";
 
 /** Registers the pages for authors: one for each kit, and the list of them. `library.authored` names none in a build. */
 export function registerAuthors(
@@ -14,10 +13,7 @@ export function registerAuthors(
   opened: () => Library,
   link: (from: string, target: string) => string,
 ): void {
-  const linkOf = (page: string): LinkTo => {
-    stated(page);
-    return (target) => link(page, target);
-  };
+  const linkOf = linkFromPage(link);
   const titleOf = (slug: string): string => opened().view(slug).kit.title;
   config.addFilter("authorPage", (slug: string, page: string) => {
     const view = opened().view(slug);

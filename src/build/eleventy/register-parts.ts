@@ -2,7 +2,6 @@ import nunjucks from "nunjucks";
 import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
-import type { LinkTo } from "../../output/parts/cards.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
@@ -19,6 +18,7 @@ import { storyPart } from "../../output/parts/story.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
 import { LICENCES } from "../licences/write-licences.ts";
+import { linkFromPage } from "./link-from-page.ts";
 import { feedOf, pageHead } from "./page-head.ts";
 import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
@@ -37,10 +37,7 @@ export function registerParts(
   opened: () => Library,
   link: (from: string, target: string) => string,
 ): void {
-  const linkOf = (page: string): LinkTo => {
-    stated(page);
-    return (target) => link(page, target);
-  };
+  const linkOf = linkFromPage(link);
   const guideOf = (page: string): string | undefined => (opened().guide.length === 0 ? undefined : linkOf(page)(GUIDE));
   // The engine's own filter of this name writes nothing for a misspelt name.
   config.addFilter("safe", (markup?: string | Html) => new nunjucks.runtime.SafeString(String(stated(markup))));

@@ -26,3 +26,8 @@ export class ProblemError extends Error {
 export function problem(at: Problem["at"], advice: Advice): ProblemError {
   return new ProblemError([{ at, ...advice }]);
 }
+
+/** @throws ProblemError where there are any problems, with all of them */
+export function stopAt(problems: readonly Problem[]): void {
+  if (problems.length > 0) throw new ProblemError(problems);
+}

@@ -5,7 +5,7 @@ import { type MotifFault, motifFaults } from "../../core/window/motif-faults.ts"
 import { sizeOfPart } from "../../core/window/part.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
-import { type Problem, ProblemError } from "../files/problem.ts";
+import { type Problem, stopAt } from "../files/problem.ts";
 import { fieldName } from "../files/schema-messages.ts";
 
 /** What may disappoint in the motifs of a kit's window, in sentences for its author. @throws ProblemError where one cannot be set */
@@ -14,7 +14,7 @@ export function motifNotes(kit: Kit, pattern: Pattern): string[] {
   if (!window) return [];
   const faults = motifFaults(window, pocket, curveOf(pattern));
   const problems = faults.flatMap((fault) => problemOf(fault, kit, pattern) ?? []);
-  if (problems.length > 0) throw new ProblemError(problems);
+  stopAt(problems);
   return faults.flatMap((fault) => noteOf(fault, kit) ?? []);
 }
 

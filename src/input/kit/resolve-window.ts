@@ -2,8 +2,9 @@ import type { Kit, Level, SheetSize } from "../../core/kit/kit.ts";
 import { SHEET_SIZES, type SheetName } from "../../core/packing/sheet-sizes.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
-import { type FieldPath, problem } from "../files/problem.ts";
+import { problem } from "../files/problem.ts";
 import { indexOfTwin } from "../files/twins.ts";
+import { levelNumber } from "../picture/level-number.ts";
 import { resolveCard } from "./resolve-card.ts";
 import type { FrontMatter } from "./schema.ts";
 
@@ -14,7 +15,7 @@ export function resolveWindow(
 ): Pick<Kit, "light" | "cells" | "insert" | "sheets"> {
   return {
     light: light && {
-      level: light.in === undefined ? levels.length : numberOf(light.in, levels, ["light", "in"]),
+      level: light.in === undefined ? levels.length : levelNumber(light.in, levels, ["light", "in"]),
       diameter: light.diameter,
       height: light.height,
       clearance: light.clearance,
@@ -23,7 +24,7 @@ export function resolveWindow(
     },
     cells: light?.cells,
     insert: insert && {
-      outline: numberOf(insert.outline, levels, ["insert", "outline"]),
+      outline: levelNumber(insert.outline, levels, ["insert", "outline"]),
       lip: insert.lip,
       hinge: insert.hinge,
       panel: insert.panel,
@@ -41,14 +42,4 @@ export function sheetsOf(sheets: readonly (SheetName | SheetSize)[] | undefined,
   if (twice < 0) return sizes;
   const advice = { given: say.frontSheetTwice({ sheet: sizes[twice]!.name }), allowed: say.frontSheetNames() };
   throw problem(["sheets", twice], { ...advice, remedy: say.frontRename() });
-}
-
-function numberOf(name: string, levels: readonly Level[], at: FieldPath): number {
-  const level = levels.findIndex((one) => one.name === name) + 1;
-  if (level > 0) return level;
-  throw problem(at, {
-    given: say.frontGivenText({ value: name }),
-    allowed: say.frontALevel({ levels: levels.map((one) => one.name).join(", ") }),
-    remedy: say.frontCorrectName(),
-  });
 }

@@ -4,10 +4,8 @@ import { levelExtents } from "../../core/picture/level-extents.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import type { Problem } from "../files/problem.ts";
+import { reachesOver } from "../picture/reaches-over.ts";
 import type { ReadLayer } from "./read-layers.ts";
-
-/** As a share of a side: so far a layer may reach over the edge of the picture before it is told. */
-const OVER = 0.01;
 
 /** A problem for each level of which the picture shows nothing; the background may be hidden. */
 export function hiddenLevels(map: LevelMap, levels: readonly Level[]): Problem[] {
@@ -35,12 +33,8 @@ export function hiddenLayers(layers: readonly ReadLayer[], { width, height }: Le
   return layers.flatMap((layer, i): string[] => {
     const number = i + 1;
     if (extents[i] === undefined) return [say.layerHidden({ layer: number })];
-    return reachesOver(layer, { width, height }) ? [say.layerOver({ layer: number })] : [];
+    return reachesOver(boxOf(layer.shapes.flatMap(({ rings }) => rings)), { width, height })
+      ? [say.layerOver({ layer: number })]
+      : [];
   });
-}
-
-function reachesOver({ shapes }: ReadLayer, { width, height }: Pick<LevelMap, "width" | "height">): boolean {
-  const { left, top, right, bottom } = boxOf(shapes.flatMap(({ rings }) => rings));
-  const [across, down] = [OVER * width, OVER * height];
-  return left < -across || top < -down || right > width + across || bottom > height + down;
 }

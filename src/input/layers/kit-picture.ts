@@ -4,7 +4,7 @@ import type { Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
 import { isRasterName } from "../files/named-files.ts";
-import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
+import { type FieldPath, type Problem, type ProblemError, problem, stopAt } from "../files/problem.ts";
 import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-levels.ts";
 import { drawFile, type PictureFiles } from "./draw-file.ts";
 import { askedOf, drawSource } from "./draw-source.ts";
@@ -64,10 +64,6 @@ type Naming = Pick<SourceMatter, "file" | "font">;
 
 function namesIn({ file, font }: Naming): string[] {
   return [file, font].filter((name) => name !== undefined);
-}
-
-function stopAt(problems: readonly Problem[]): void {
-  if (problems.length > 0) throw new ProblemError(problems);
 }
 
 /** What is wrong with the keys of a picture, of its layers and of their pieces. */

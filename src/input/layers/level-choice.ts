@@ -2,6 +2,7 @@ import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { isRasterName } from "../files/named-files.ts";
 import { type FieldPath, type ProblemError, problem } from "../files/problem.ts";
+import { levelNumber } from "../picture/level-number.ts";
 import type { Selection } from "../picture/selection.ts";
 import { eachOf } from "./each-of.ts";
 import type { LayerMatter } from "./schema.ts";
@@ -31,7 +32,7 @@ export function levelChoice(
     const advice = { given: say.layerBothLevels(), allowed: say.layerOneOfLevels(), remedy: say.layerSplit() };
     throw problem([...at, "levels"], advice);
   }
-  if (level !== undefined) return { kind: "one", level: numberOf(level, levels, [...at, "level"]) };
+  if (level !== undefined) return { kind: "one", level: levelNumber(level, levels, [...at, "level"]) };
   if (parts !== undefined) return choiceOf(fields, parts, { at: [...at, "levels"], levels });
   if (fields.file !== undefined && !isRasterName(fields.file)) return { kind: "shapes", of: undefined };
   // A photograph that says nothing shows as many tones as the kit has levels, and of two levels a silhouette.
@@ -63,7 +64,7 @@ function choiceOf(
     const lines = linesOf(fields.text);
     const asked = say.layerLevelsOfLines({ lines: lines.length });
     if (parts.length !== lines.length) throw wrongForm(at, say.checkGiven({ value: parts.join(", ") }), asked);
-    return { kind: "lines", levels: eachOf(parts.map((name, i) => () => numberOf(name, levels, [...at, i]))) };
+    return { kind: "lines", levels: eachOf(parts.map((name, i) => () => levelNumber(name, levels, [...at, i]))) };
   }
   if (key !== "file") throw wrongForm(at, say.layerLevelsMap(), keyForm(key, fields));
   return { kind: "shapes", of: parts };
@@ -80,13 +81,6 @@ function keyForm(key: SourceKey, { text }: Fields): string {
 
 function wrongForm(at: FieldPath, given: string, allowed: string): ProblemError {
   return problem(at, { given, allowed, remedy: say.layerLevelsMatch() });
-}
-
-function numberOf(name: string, levels: readonly Level[], at: FieldPath): number {
-  const level = levels.findIndex((one) => one.name === name) + 1;
-  if (level > 0) return level;
-  const allowed = say.frontALevel({ levels: namesOf(levels) });
-  throw problem(at, { given: say.frontGivenText({ value: name }), allowed, remedy: say.frontCorrectName() });
 }
 
 function namesOf(levels: readonly Level[]): string {

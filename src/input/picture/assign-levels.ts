@@ -1,6 +1,6 @@
 import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
-import { type FieldPath, type Problem, ProblemError } from "../files/problem.ts";
+import { type FieldPath, type Problem, ProblemError, stopAt } from "../files/problem.ts";
 import { nameList } from "../files/short.ts";
 import type { Calling, PaintedShape, SvgPicture } from "../svg/svg-picture.ts";
 import type { Asked, Source } from "./asked.ts";
@@ -109,8 +109,4 @@ function withoutLevel(picture: SvgPicture, picks: readonly (number | undefined)[
 function knownAs({ id, names: [name] }: Calling): string | undefined {
   if (name !== undefined && name !== id) return `"${name}"`;
   return id === undefined ? undefined : `#${id}`;
-}
-
-function stopAt(problems: readonly Problem[]): void {
-  if (problems.length > 0) throw new ProblemError(problems);
 }

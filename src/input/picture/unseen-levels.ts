@@ -4,13 +4,11 @@ import { levelExtents } from "../../core/picture/level-extents.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { type FieldPath, type Problem, ProblemError } from "../files/problem.ts";
+import { type FieldPath, type Problem, stopAt } from "../files/problem.ts";
 import type { PictureNote } from "../svg/svg-picture.ts";
 import type { DrawnShape } from "./drawn-svg.ts";
+import { reachesOver } from "./reaches-over.ts";
 import { shownShapes } from "./shown-shapes.ts";
-
-/** As a share of the picture's side: so far shapes may reach over its edge before it is told. */
-const OVER = 0.01;
 
 /** So many shapes that cover a level, or are lost in it, are named. */
 const NAMED = 3;
@@ -41,7 +39,7 @@ export function checkLevelsShown(
     const empty = { given: say.frontLevelEmpty({ level: level.name }), remedy: list };
     return [{ at, allowed: say.frontLevelsPainted(), ...(own.length === 0 ? empty : hidden(level.name, own, map)) }];
   });
-  if (problems.length > 0) throw new ProblemError(problems);
+  stopAt(problems);
 }
 
 /** Levels that reach out of the picture's frame, and shapes that lie wholly on their own level: what nobody will see. */
@@ -103,9 +101,4 @@ function nameOf({ name, line }: DrawnShape): string {
 
 function meet(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-}
-
-function reachesOver({ left, top, right, bottom }: Box, { width, height }: LevelMap): boolean {
-  const [across, down] = [OVER * width, OVER * height];
-  return left < -across || top < -down || right > width + across || bottom > height + down;
 }

@@ -4,7 +4,7 @@ import { authorMarkdown } from "../../words/markdown.ts";
 import * as say from "../../words/messages.ts";
 import { afterFrontMatter } from "../files/front-matter.ts";
 import type { KitFolder } from "../files/named-files.ts";
-import { type Problem, ProblemError } from "../files/problem.ts";
+import { type Problem, ProblemError, stopAt } from "../files/problem.ts";
 import { photoInside } from "./photo-inside.ts";
 
 /** A piece of a line of Markdown, with its line in the file. */
@@ -37,7 +37,7 @@ export function readStory(kit: KitFolder, file: string, text: string): Story {
       problems.push(...error.problems);
     }
   }
-  if (problems.length > 0) throw new ProblemError(problems);
+  stopAt(problems);
   const links = pieces.filter(({ type }) => type === "link_open").map(({ target, line }) => ({ target, line }));
   return { file, markdown: body, pictures: [...pictures.values()], links };
 }
