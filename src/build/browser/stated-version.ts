@@ -4,6 +4,8 @@ import { endGroup } from "./process-group.ts";
 
 /** How long a browser may take to say its version, ms. */
 const PATIENCE = 10_000;
+/** How long what a browser wrote may still be on its way once it has ended, ms. */
+const TRAILING = 2000;
 
 /** The version that a browser states; where it states none, what tells its file from another. */
 export async function statedVersion(path: string): Promise<string> {
@@ -29,6 +31,11 @@ function answer(path: string): Promise<string> {
       said = (said + text.toString()).slice(0, 1000);
     });
     child.once("error", end);
-    child.once("exit", () => setImmediate(end));
+    child.once("close", end);
+    // What it wrote may arrive after it has ended; what it started, and what keeps its output open, ends with its group.
+    child.once("exit", () => {
+      endGroup(child);
+      setTimeout(end, TRAILING).unref();
+    });
   });
 }
