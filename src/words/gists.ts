@@ -1,15 +1,16 @@
+import type { StepId } from "../core/work/work-step.ts";
 import * as say from "./messages.ts";
-import type { StepId } from "./steps.ts";
 
 const GISTS: Readonly<Record<StepId, () => string>> = {
   check: say.stepCheckGist,
   find: say.stepFindGist,
   gauge: say.stepGaugeGist,
   score: say.stepScoreGist,
-  border: say.stepBorderGist,
+  borderBefore: say.stepBorderBeforeGist,
   fold: say.stepFoldGist,
   notch: say.stepNotchGist,
   tack: say.stepTackGist,
+  borderAfter: say.stepBorderAfterGist,
   hold: say.stepHoldGist,
   cut: say.stepCutGist,
   frame: say.stepFrameGist,

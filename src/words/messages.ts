@@ -1088,6 +1088,10 @@ export const fieldFitMarkStepUsual = (args: { readonly mm: Word; readonly parts:
 export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
 /** single: each strip is folded once; stepped: the whole leaf at the front line first. */
 export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
+/** What leaves are cut with: a knife on a mat, or short sharp scissors through one or two leaves. */
+export const fieldFitCutWith = (): string => say("field-fit-cut-with");
+/** What holds a loose flap: glue, a pin-head of it that dries; dots, a glue dot that holds at once. */
+export const fieldFitTackWith = (): string => say("field-fit-tack-with");
 /** Paper to leave between a flap and the gutter. */
 export const fieldFitGutterClearance = (): string => say("field-fit-gutter-clearance");
 /** How many leaf thicknesses a springy flap counts as. */
@@ -1148,7 +1152,7 @@ export const fieldPrices = (args: { readonly about: Word; readonly keys: Word })
 export const fieldPricesAbout = (): string => say("field-prices-about");
 /** A price for one of it. */
 export const fieldPrice = (): string => say("field-price");
-/** Your own working times; the hours of the kit follow from them. */
+/** Your own working times, for a practised hand; the hours of the kit follow from them. */
 export const fieldRates = (): string => say("field-rates");
 /** Turning to a leaf and reading its row. */
 export const fieldRateLeaf = (): string => say("field-rate-leaf");
@@ -1158,6 +1162,8 @@ export const fieldRateScore = (): string => say("field-rate-score");
 export const fieldRateMark = (): string => say("field-rate-mark");
 /** Making one cut. */
 export const fieldRateCut = (): string => say("field-rate-cut");
+/** {knife} with a knife, {scissors} with scissors */
+export const fieldRateCutUsual = (args: { readonly knife: Word; readonly scissors: Word }): string => say("field-rate-cut-usual", args);
 /** Folding and tucking one strip. */
 export const fieldRateFold = (): string => say("field-rate-fold");
 /** Checking at a checkpoint. */
@@ -1168,6 +1174,14 @@ export const fieldRateTack = (): string => say("field-rate-tack");
 export const fieldRateNotch = (): string => say("field-rate-notch");
 /** Cutting out and fitting one part of the window. */
 export const fieldRatePart = (): string => say("field-rate-part");
+/** How many times as long a first piece takes. */
+export const fieldRateFirst = (): string => say("field-rate-first");
+/** How long glued things lie still, in minutes. */
+export const fieldDrying = (): string => say("field-drying");
+/** Glue on paper and card. */
+export const fieldDryingGlue = (): string => say("field-drying-glue");
+/** The base frame on the book; 720 is overnight. */
+export const fieldDryingFrame = (): string => say("field-drying-frame");
 /** Supplies of the kit’s own; one named like a computed supply replaces its quantity and price. */
 export const fieldSupplies = (): string => say("field-supplies");
 /** A supply of the kit’s own, beside the computed ones. */
@@ -1376,8 +1390,8 @@ export const figureHoldWidth = (): string => say("figure-hold-width");
 export const figureHoldWidthNote = (): string => say("figure-hold-width-note");
 /** Time */
 export const figureTime = (): string => say("figure-time");
-/** a guide, for a practised hand */
-export const figureTimeNote = (): string => say("figure-time-note");
+/** a guide, for a practised hand; a first piece takes about {first} — $first is a length of time. */
+export const figureTimeNote = (args: { readonly first: Word }): string => say("figure-time-note", args);
 /** Leaves */
 export const figureLeaves = (): string => say("figure-leaves");
 /** {before} border + {picture} picture + {after} border; the first {needed} are used */
@@ -3384,7 +3398,7 @@ export const materialCardOf = (args: { readonly colour: Word }): string => say("
 export const sheetsOfColour = (args: { readonly count: Word; readonly colour: Word }): string => say("sheets-of-colour", args);
 /** {count} of any colour */
 export const sheetsOfAny = (args: { readonly count: Word }): string => say("sheets-of-any", args);
-/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines); for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines); for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
 export const whyCardColours = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly colours: Word }): string => say("why-card-colours", args);
 /** {packed}: {colours} — $packed: shopping-packed or shopping-too-small */
 export const shoppingColours = (args: { readonly packed: Word; readonly colours: Word }): string => say("shopping-colours", args);
@@ -4240,6 +4254,8 @@ export const stepSectionWindow = (): string => say("step-section-window");
 export const stepLegend = (): string => say("step-legend");
 /** about {time} — How long a step takes. */
 export const stepTime = (args: { readonly time: Word }): string => say("step-time", args);
+/** then {time} to dry — How long glued things must lie still after a step. */
+export const stepDrying = (args: { readonly time: Word }): string => say("step-drying", args);
 /** Parts */
 export const stepParts = (): string => say("step-parts");
 /** Tools */
@@ -4256,37 +4272,41 @@ export const stepFind = (): string => say("step-find");
 export const stepFindText = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("step-find-text", args);
 /** Put a slip of paper at the first and at the last picture leaf. */
 export const stepFindGist = (): string => say("step-find-gist");
-/** Set up the gauge */
+/** Make the gauge */
 export const stepGauge = (): string => say("step-gauge");
-/** Cut the gauge from the packet, or mark a piece of card with these lines: {lines}. Distances are from the fore-edge. Slip packing under the lower side as the support table says, so that the gauge lies level. */
+/** Lay the packet’s gauge on card. Prick through each hole with the awl, and cut the card along the outline. Its lines, from the fore-edge: {lines}. Or cut a strip of card for each line, as wide as its distance: its far edge is the line. */
 export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
 /** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
 export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
 /** {number} {name}: {depth} */
 export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: Word; readonly depth: Word }): string => say("step-gauge-free-line", args);
-/** Glue it to card, cut it out, and slip packing under the lower side of the book so that it lies level. */
+/** Prick the gauge’s holes through to card and cut the card along the outline; or cut a strip of card as wide as each line’s distance. */
 export const stepGaugeGist = (): string => say("step-gauge-gist");
 /** Press the score lines */
 export const stepScore = (): string => say("step-score");
-/** Press {count} line|{count} lines with a blunt tool, following the scoring plan. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. Scoring every line on every leaf takes more strokes, but there is nothing to look up. */
+/** Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots, and join them along the ruler with the bone folder; or run it along the edge of the line’s strip. Follow the scoring plan: {count} line|{count} lines in all. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. */
 export const stepScoreText = (args: { readonly count: number }): string => say("step-score-text", args);
-/** Crease the paper with a blunt tool along the gauge’s lines; never press through it. */
+/** Lay the gauge along the fore-edge, packing under the lower side. Prick the dots and join them along a ruler with a blunt tool; never press through. */
 export const stepScoreGist = (): string => say("step-score-gist");
-/** Fold the border leaves */
-export const stepBorder = (): string => say("step-border");
-/** Fold no leaf|{before} whole leaf|{before} whole leaves before the picture and none|{after} after it at the {level} line, {depth} from the fore-edge. */
-export const stepBorderText = (args: { readonly before: number; readonly after: number; readonly level: Word; readonly depth: Word }): string => say("step-border-text", args);
-/** This kit has no border leaves. */
-export const stepBorderNone = (): string => say("step-border-none");
-/** Fold whole leaves at the background line, before the picture and after it. */
-export const stepBorderGist = (): string => say("step-border-gist");
+/** Fold the leaves before the picture */
+export const stepBorderBefore = (): string => say("step-border-before");
+/** Fold {count} whole leaf|{count} whole leaves before the picture at the {level} line, {depth} from the fore-edge. */
+export const stepBorderBeforeText = (args: { readonly count: number; readonly level: Word; readonly depth: Word }): string => say("step-border-before-text", args);
+/** Fold the whole leaves before the picture at the background line. */
+export const stepBorderBeforeGist = (): string => say("step-border-before-gist");
+/** Fold the leaves after the picture */
+export const stepBorderAfter = (): string => say("step-border-after");
+/** When the last batch is done, fold {count} whole leaf|{count} whole leaves after the picture at the {level} line, {depth} from the fore-edge. */
+export const stepBorderAfterText = (args: { readonly count: number; readonly level: Word; readonly depth: Word }): string => say("step-border-after-text", args);
+/** Last of all leaves, fold the whole ones after the picture at the background line. */
+export const stepBorderAfterGist = (): string => say("step-border-after-gist");
 /** Mark, cut and fold, batch by batch */
 export const stepFold = (): string => say("step-fold");
-/** Work on at most {batch} leaves at a time. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the fore-edge, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
-export const stepFoldText = (args: { readonly batch: Word; readonly deepest: Word }): string => say("step-fold-text", args);
-/** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Slide a card or a thin mat under this one leaf, so that the leaves below stay whole. Cut square in from the folded edge, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
-export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
-/** A card under the leaf; mark from the head, cut square in, fold each strip at its line, tuck it behind, tick the row. */
+/** Work on at most {batch} leaves at a time. Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}.|Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldText = (args: { readonly batch: Word; readonly cutWith: Word; readonly deepest: Word }): string => say("step-fold-text", args);
+/** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Cut square in from the folded edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}.|Slide the mat under this one leaf. Set the point on the score line and draw it outward through the folded edge, in several light strokes, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly cutWith: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
+/** Mark from the head, cut each mark square to the edge, fold each strip at its line, tuck it behind, tick the row. */
 export const stepFoldGist = (): string => say("step-fold-gist");
 /** In each batch: notch for the light */
 export const stepNotch = (): string => say("step-notch");
@@ -4296,9 +4316,9 @@ export const stepNotchText = (args: { readonly count: number; readonly first: Wo
 export const stepNotchGist = (): string => say("step-notch-gist");
 /** In each batch: tack loose flaps */
 export const stepTack = (): string => say("step-tack");
-/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. Put a dot of glue under each one in the tack list, press, and let it dry before the next batch. */
-export const stepTackText = (args: { readonly count: number }): string => say("step-tack-text", args);
-/** Put a dot of glue under each flap in the tack list, press, let it dry. */
+/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. At the end of each batch, put a pin-head of clear-drying glue under each one in the tack list. Press it down with a slip of baking paper behind it. Let the glue dry before the next batch.|At the end of each batch, put a glue dot under each one in the tack list and press it down. */
+export const stepTackText = (args: { readonly count: number; readonly with: Word }): string => say("step-tack-text", args);
+/** At the end of each batch, stick down each flap in the tack list. */
 export const stepTackGist = (): string => say("step-tack-gist");
 /** Open to the hold width */
 export const stepHold = (): string => say("step-hold");
@@ -4308,27 +4328,27 @@ export const stepHoldText = (args: { readonly width: Word; readonly boards: Word
 export const stepHoldGist = (): string => say("step-hold-gist");
 /** Cut out the window */
 export const stepCut = (): string => say("step-cut");
-/** Cut {count} part|{count} parts of card and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
+/** Cut {count} part|{count} parts of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
 export const stepCutText = (args: { readonly count: number }): string => say("step-cut-text", args);
 /** Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it. */
 export const stepCutGist = (): string => say("step-cut-gist");
 /** Glue the base frame and let it dry */
 export const stepFrame = (): string => say("step-frame");
-/** With the holder on, run double-sided tape or clear-drying glue round the back of the base frame. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Leave the holder on until the glue is dry, for the time on the label; overnight is safe. Make the door meanwhile. */
+/** With the holder on, run double-sided tape round the back of the base frame, and a little glue along its inner edge. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Leave the holder on until the glue is dry. Make the door meanwhile. */
 export const stepFrameText = (args: { readonly lip: Word }): string => say("step-frame-text", args);
 /** Put the holder on, glue the frame to the front tips, and leave the holder until the glue is dry. */
 export const stepFrameGist = (): string => say("step-frame-gist");
 /** Glaze the door */
 export const stepGlaze = (): string => say("step-glaze");
-/** Fold the flap back along the score and open it again. Then fix the glazing to the back of the door with narrow double-sided tape or a glue made for acetate. Keep it clear of the score line at the left|right. Leave the door flat under a weight while it dries. */
+/** Fold the flap back along the score and open it again. Then fix the glazing to the back of the door with narrow double-sided tape. Keep it clear of the score line at the left|right. Leave the door flat under a weight while the frame dries. */
 export const stepGlazeText = (args: { readonly hinge: Word }): string => say("step-glaze-text", args);
-/** Fix the glazing to the back of the door, clear of the score line, and leave it flat under a weight. */
+/** Tape the glazing to the back of the door, clear of the score line, and leave it flat under a weight. */
 export const stepGlazeGist = (): string => say("step-glaze-gist");
 /** Decorate in layers */
 export const stepDecorate = (): string => say("step-decorate");
 /** Lay the decoration guide under the glazing. */
 export const stepDecorateGuide = (): string => say("step-decorate-guide");
-/** Take the guide away when all is dry. */
+/** Fix each with glue dots, and take the guide away at the end. */
 export const stepDecorateDry = (): string => say("step-decorate-dry");
 /** Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge. */
 export const stepDecorateGist = (): string => say("step-decorate-gist");
@@ -4340,13 +4360,13 @@ export const stepHangText = (args: { readonly hinge: Word }): string => say("ste
 export const stepHangGist = (): string => say("step-hang-gist");
 /** Close it */
 export const stepClose = (): string => say("step-close");
-/** Glue the button on the door’s mark. Tie {string} of string into a loop through the tab’s hole, long enough to slip over the button. */
+/** Fix the button on the door’s mark with glue dots. Tie {string} of string into a loop through the tab’s hole, long enough to slip over the button. */
 export const stepCloseText = (args: { readonly string: Word }): string => say("step-close-text", args);
-/** Glue the button on its mark; tie the string through the tab so that the loop slips over it. */
+/** Fix the button on its mark; tie the string through the tab so that the loop slips over it. */
 export const stepCloseGist = (): string => say("step-close-gist");
 /** Set the light */
 export const stepLight = (): string => say("step-light");
-/** When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady on the notches, glue in a small floor of card first. */
+/** When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady, lay a small floor of card on the notches first. */
 export const stepLightText = (args: { readonly setback: Word }): string => say("step-light-text", args);
 /** When all is dry, stand the LED light on the pocket’s floor; no paper may touch it. */
 export const stepLightGist = (): string => say("step-light-gist");
@@ -4364,7 +4384,7 @@ export const supplyCard = (): string => say("supply-card");
 export const supplyAcetate = (): string => say("supply-acetate");
 /** paper */
 export const supplyPaper = (): string => say("supply-paper");
-/** double-sided tape */
+/** narrow double-sided tape */
 export const supplyTape = (): string => say("supply-tape");
 /** string */
 export const supplyString = (): string => say("supply-string");
@@ -4378,12 +4398,26 @@ export const supplyLight = (args: { readonly quantity: number }): string => say(
 export const supplyCells = (): string => say("supply-cells");
 /** craft-knife blade|craft-knife blades */
 export const supplyBlades = (args: { readonly quantity: number }): string => say("supply-blades", args);
+/** bottle of clear-drying glue|bottles of clear-drying glue */
+export const supplyGlue = (args: { readonly quantity: number }): string => say("supply-glue", args);
+/** strip of baking paper|strips of baking paper */
+export const supplyBakingPaper = (args: { readonly quantity: number }): string => say("supply-baking-paper", args);
+/** foam spacer|foam spacers */
+export const supplySpacers = (args: { readonly quantity: number }): string => say("supply-spacers", args);
 /** bone folder or other blunt scoring tool */
 export const supplyBoneFolder = (): string => say("supply-bone-folder");
 /** ruler with clear divisions */
 export const supplyRuler = (): string => say("supply-ruler");
 /** soft pencil and eraser */
 export const supplyPencil = (): string => say("supply-pencil");
+/** awl or thick pin */
+export const supplyAwl = (): string => say("supply-awl");
+/** short sharp scissors */
+export const supplyScissors = (): string => say("supply-scissors");
+/** two slips of paper */
+export const supplySlips = (): string => say("supply-slips");
+/** weight, such as a few heavy books */
+export const supplyWeight = (): string => say("supply-weight");
 /** craft knife */
 export const supplyKnife = (): string => say("supply-knife");
 /** cutting mat and metal safety ruler */
@@ -4422,11 +4456,11 @@ export const whyGlueDotsTacks = (args: { readonly tacks: Word }): string => say(
 export const whyGlueDotsWindow = (args: { readonly window: Word }): string => say("why-glue-dots-window", args);
 /** {tacks} for tacks, {window} for closure and motifs */
 export const whyGlueDotsBoth = (args: { readonly tacks: Word; readonly window: Word }): string => say("why-glue-dots-both", args);
-/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines) */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) */
 export const whyCardGauge = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number }): string => say("why-card-gauge", args);
-/** {sheet}: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
 export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly window: Word }): string => say("why-card-window", args);
-/** {sheet}, clear, for the glazing */
+/** {sheet}, clear, 0.2 mm thick, for the glazing */
 export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);
 /** {sheet} (too small for {parts}) — $sheet is a sheet's name; $parts are parts that it has no room for. */
 export const whySheetTooSmall = (args: { readonly sheet: Word; readonly parts: Word }): string => say("why-sheet-too-small", args);
@@ -4442,7 +4476,7 @@ export const whyTapeWaste = (args: { readonly frame: Word; readonly waste: Word 
 export const whyString = (): string => say("why-string");
 /** loop and knot of the closure, with {waste} for waste */
 export const whyStringWaste = (args: { readonly waste: Word }): string => say("why-string-waste", args);
-/** for the closure */
+/** flat, 12–15 mm wide, for the closure */
 export const whyButton = (): string => say("why-button");
 /** to press the score lines and sharpen folds */
 export const whyBoneFolder = (): string => say("why-bone-folder");
@@ -4452,6 +4486,20 @@ export const whyRulerMm = (): string => say("why-ruler-mm");
 export const whyRulerIn = (): string => say("why-ruler-in");
 /** for the marks */
 export const whyPencil = (): string => say("why-pencil");
+/** for paper and card; read its label for how long it dries */
+export const whyGlue = (): string => say("why-glue");
+/** slipped behind each tack, so that leaves do not stick */
+export const whyBakingPaper = (): string => say("why-baking-paper");
+/** under raised motifs */
+export const whySpacers = (): string => say("why-spacers");
+/** to prick the gauge’s lines */
+export const whyAwl = (): string => say("why-awl");
+/** for the gauge’s card, string and slips */
+export const whyScissors = (): string => say("why-scissors");
+/** to mark the first and last picture leaf */
+export const whySlips = (): string => say("why-slips");
+/** to press the door flat */
+export const whyWeight = (): string => say("why-weight");
 /** with a cap */
 export const whyKnife = (): string => say("why-knife");
 /** under and beside every cut */
@@ -4664,30 +4712,46 @@ export const sheetLabel = (args: { readonly name: Word; readonly width: Word; re
 export const sheetTitle = (args: { readonly class: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("sheet-title", args);
 /** Leaflight class {class}; parts of all seats; layers: {layers} — In the file's description; $layers are names in the file. */
 export const sheetAbout = (args: { readonly class: Word; readonly layers: Word }): string => say("sheet-about", args);
-/** ruler */
-export const toolRuler = (): string => say("tool-ruler");
-/** metal ruler */
-export const toolMetalRuler = (): string => say("tool-metal-ruler");
-/** ruler or marking strips */
-export const toolRulerOrStrips = (): string => say("tool-ruler-or-strips");
-/** pencil */
-export const toolPencil = (): string => say("tool-pencil");
-/** craft knife */
-export const toolCraftKnife = (): string => say("tool-craft-knife");
-/** mat */
-export const toolMat = (): string => say("tool-mat");
-/** bone folder */
-export const toolBoneFolder = (): string => say("tool-bone-folder");
-/** gauge */
-export const toolGauge = (): string => say("tool-gauge");
-/** packing */
-export const toolPacking = (): string => say("tool-packing");
+/** the book */
+export const toolBook = (): string => say("tool-book");
+/** card */
+export const toolCard = (): string => say("tool-card");
+/** acetate */
+export const toolAcetate = (): string => say("tool-acetate");
+/** narrow double-sided tape */
+export const toolTape = (): string => say("tool-tape");
 /** glue dots */
 export const toolGlueDots = (): string => say("tool-glue-dots");
-/** double-sided tape */
-export const toolTape = (): string => say("tool-tape");
 /** clear-drying glue */
 export const toolGlue = (): string => say("tool-glue");
+/** baking paper */
+export const toolBakingPaper = (): string => say("tool-baking-paper");
+/** cells */
+export const toolCells = (): string => say("tool-cells");
+/** fresh blade */
+export const toolBlade = (): string => say("tool-blade");
+/** spacers */
+export const toolSpacers = (): string => say("tool-spacers");
+/** bone folder */
+export const toolBoneFolder = (): string => say("tool-bone-folder");
+/** ruler */
+export const toolRuler = (): string => say("tool-ruler");
+/** pencil */
+export const toolPencil = (): string => say("tool-pencil");
+/** awl or pin */
+export const toolAwl = (): string => say("tool-awl");
+/** scissors */
+export const toolScissors = (): string => say("tool-scissors");
+/** slips of paper */
+export const toolSlips = (): string => say("tool-slips");
+/** craft knife */
+export const toolCraftKnife = (): string => say("tool-craft-knife");
+/** mat and safety ruler */
+export const toolMat = (): string => say("tool-mat");
+/** weight */
+export const toolWeight = (): string => say("tool-weight");
+/** packing */
+export const toolPacking = (): string => say("tool-packing");
 /** gauge — Parts beside a step that are no parts of the window. */
 export const stepPartGauge = (): string => say("step-part-gauge");
 /** button */

@@ -1,14 +1,16 @@
+import type { StepId, StepSection } from "../core/work/work-step.ts";
 import * as say from "./messages.ts";
 
-const TITLES = {
+const TITLES: Readonly<Record<StepId, () => string>> = {
   check: say.stepCheck,
   find: say.stepFind,
   gauge: say.stepGauge,
   score: say.stepScore,
-  border: say.stepBorder,
+  borderBefore: say.stepBorderBefore,
   fold: say.stepFold,
   notch: say.stepNotch,
   tack: say.stepTack,
+  borderAfter: say.stepBorderAfter,
   hold: say.stepHold,
   cut: say.stepCut,
   frame: say.stepFrame,
@@ -17,13 +19,7 @@ const TITLES = {
   hang: say.stepHang,
   close: say.stepClose,
   light: say.stepLight,
-} as const;
-
-/** A step of the work. */
-export type StepId = keyof typeof TITLES;
-
-/** The part of the work that a step belongs to: the folded book, or what closes and lights it. */
-export type StepSection = "book" | "window";
+};
 
 export function stepTitle(id: StepId): string {
   return TITLES[id]();

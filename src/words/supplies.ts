@@ -82,14 +82,28 @@ function nameOf(id: SupplyId, quantity: number): string {
       return say.supplyLight({ quantity });
     case "cells":
       return say.supplyCells();
+    case "glue":
+      return say.supplyGlue({ quantity });
+    case "bakingPaper":
+      return say.supplyBakingPaper({ quantity });
     case "blades":
       return say.supplyBlades({ quantity });
+    case "spacers":
+      return say.supplySpacers({ quantity });
     case "boneFolder":
       return say.supplyBoneFolder();
     case "ruler":
       return say.supplyRuler();
     case "pencil":
       return say.supplyPencil();
+    case "awl":
+      return say.supplyAwl();
+    case "scissors":
+      return say.supplyScissors();
+    case "slips":
+      return say.supplySlips();
+    case "weight":
+      return say.supplyWeight();
     case "knife":
       return say.supplyKnife();
     case "mat":
@@ -177,6 +191,20 @@ function toolText(id: SupplyId | undefined, units: UnitSystem): string {
       return units === "mm" ? say.whyRulerMm() : say.whyRulerIn();
     case "pencil":
       return say.whyPencil();
+    case "glue":
+      return say.whyGlue();
+    case "bakingPaper":
+      return say.whyBakingPaper();
+    case "spacers":
+      return say.whySpacers();
+    case "awl":
+      return say.whyAwl();
+    case "scissors":
+      return say.whyScissors();
+    case "slips":
+      return say.whySlips();
+    case "weight":
+      return say.whyWeight();
     case "knife":
       return say.whyKnife();
     case "mat":

@@ -23,7 +23,8 @@ figure-cuts-note = { $folds ->
 figure-hold-width = Hold width
 figure-hold-width-note = between the folded edges of the first and last picture leaf, at the head
 figure-time = Time
-figure-time-note = a guide, for a practised hand
+# $first is a length of time.
+figure-time-note = a guide, for a practised hand; a first piece takes about { $first }
 
 figure-leaves = Leaves
 figure-leaves-note = { $before } border + { $picture } picture + { $after } border; the first { $needed } are used

@@ -59,7 +59,7 @@ material-card-of = { $colour } card
 sheets-of-colour = { $count } { $colour }
 sheets-of-any = { $count } of any colour
 # $sheet and $gauge: why-card-window. $colours: such a list.
-why-card-colours = { $sheet }: { $gauge } for the scoring gauge ({ $lines ->
+why-card-colours = { $sheet }, 250–300 g/m²: { $gauge } for the scoring gauge ({ $lines ->
     [one] one line
    *[other] { $lines } lines
  }); for the window and motifs { $colours }

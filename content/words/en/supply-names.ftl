@@ -7,7 +7,7 @@ supply-book = { $quantity ->
 supply-card = card
 supply-acetate = acetate
 supply-paper = paper
-supply-tape = double-sided tape
+supply-tape = narrow double-sided tape
 supply-string = string
 supply-glue-dots = { $quantity ->
     [one] glue dot
@@ -26,9 +26,25 @@ supply-blades = { $quantity ->
     [one] craft-knife blade
    *[other] craft-knife blades
  }
+supply-glue = { $quantity ->
+    [one] bottle of clear-drying glue
+   *[other] bottles of clear-drying glue
+ }
+supply-baking-paper = { $quantity ->
+    [one] strip of baking paper
+   *[other] strips of baking paper
+ }
+supply-spacers = { $quantity ->
+    [one] foam spacer
+   *[other] foam spacers
+ }
 supply-bone-folder = bone folder or other blunt scoring tool
 supply-ruler = ruler with clear divisions
 supply-pencil = soft pencil and eraser
+supply-awl = awl or thick pin
+supply-scissors = short sharp scissors
+supply-slips = two slips of paper
+supply-weight = weight, such as a few heavy books
 supply-knife = craft knife
 supply-mat = cutting mat and metal safety ruler
 supply-packing = packing
@@ -69,15 +85,15 @@ why-blades = { $cuts } cuts in the book, a fresh blade every { $perBlade }
 why-glue-dots-tacks = { $tacks } for tacks
 why-glue-dots-window = { $window } for closure and motifs
 why-glue-dots-both = { $tacks } for tacks, { $window } for closure and motifs
-why-card-gauge = { $sheet }: { $gauge } for the scoring gauge ({ $lines ->
+why-card-gauge = { $sheet }, 250–300 g/m²: { $gauge } for the scoring gauge ({ $lines ->
     [one] one line
    *[other] { $lines } lines
  })
-why-card-window = { $sheet }: { $gauge } for the scoring gauge ({ $lines ->
+why-card-window = { $sheet }, 250–300 g/m²: { $gauge } for the scoring gauge ({ $lines ->
     [one] one line
    *[other] { $lines } lines
  }), { $window } for the window and motifs
-why-acetate = { $sheet }, clear, for the glazing
+why-acetate = { $sheet }, clear, 0.2 mm thick, for the glazing
 # $sheet is a sheet's name; $parts are parts that it has no room for.
 why-sheet-too-small = { $sheet } (too small for { $parts })
 why-light = at most { $diameter } wide and { $height } tall; measure it
@@ -86,11 +102,18 @@ why-tape = twice round the frame ({ $frame })
 why-tape-waste = twice round the frame ({ $frame }), with { $waste } for waste
 why-string = loop and knot of the closure
 why-string-waste = loop and knot of the closure, with { $waste } for waste
-why-button = for the closure
+why-button = flat, 12–15 mm wide, for the closure
 why-bone-folder = to press the score lines and sharpen folds
 why-ruler-mm = in millimetres
 why-ruler-in = in sixteenths or thirty-seconds of an inch
 why-pencil = for the marks
+why-glue = for paper and card; read its label for how long it dries
+why-baking-paper = slipped behind each tack, so that leaves do not stick
+why-spacers = under raised motifs
+why-awl = to prick the gauge’s lines
+why-scissors = for the gauge’s card, string and slips
+why-slips = to mark the first and last picture leaf
+why-weight = to press the door flat
 why-knife = with a cap
 why-mat = under and beside every cut
 why-packing = card, up to { $height } in all, to keep the gauge level

@@ -31,6 +31,10 @@ export interface FitWish {
   readonly markStep: number;
   readonly leastTab: number;
   readonly foldStyle: FoldStyle;
+  /** What leaves are cut with. */
+  readonly cutWith: "knife" | "scissors";
+  /** What holds a loose flap: a pin-head of wet glue, or a glue dot. */
+  readonly tackWith: "glue" | "dots";
   /** Paper to leave between the end of a flap and the gutter. */
   readonly gutterClearance: number;
   /** Leaf thicknesses that a springy flap counts, κ. */
@@ -41,7 +45,7 @@ export interface FitWish {
   readonly lostLeaves: readonly LeafNumber[];
 }
 
-/** Seconds of work for one of each; estimates of the kit's author. */
+/** Seconds of work for one of each, for a practised hand; estimates of the kit's author. */
 export interface Rates {
   readonly leaf: number;
   readonly score: number;
@@ -52,6 +56,15 @@ export interface Rates {
   readonly tack: number;
   readonly notch: number;
   readonly part: number;
+  /** How many times as long a first piece takes. */
+  readonly first: number;
+}
+
+/** Minutes that glued things lie still. */
+export interface Drying {
+  readonly glue: number;
+  /** The base frame on the book. */
+  readonly frame: number;
 }
 
 /** A sheet that parts are laid on, upright, mm. */
@@ -130,6 +143,7 @@ export interface Kit {
   readonly prices: Readonly<Partial<Record<Priced, number>>>;
   readonly currency: string;
   readonly rates: Rates;
+  readonly drying: Drying;
   readonly supplies: readonly OwnSupply[];
   readonly picture: LevelMap;
   readonly photos: readonly Photo[];

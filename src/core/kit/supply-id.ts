@@ -5,17 +5,31 @@ export const PRICED = [
   "acetate",
   "tape",
   "glueDots",
+  "glue",
+  "bakingPaper",
   "string",
   "button",
   "light",
   "cells",
   "blades",
+  "spacers",
 ] as const;
 
 export type Priced = (typeof PRICED)[number];
 
-/** Tools that every kit, or those with cuts, ask for. */
-export const TOOL_SUPPLIES = ["boneFolder", "ruler", "pencil", "knife", "mat", "packing"] as const;
+/** Tools that a kit’s steps may ask for, in the order of the list. */
+export const TOOL_SUPPLIES = [
+  "boneFolder",
+  "ruler",
+  "pencil",
+  "awl",
+  "scissors",
+  "slips",
+  "knife",
+  "mat",
+  "weight",
+  "packing",
+] as const;
 
 export type ToolSupply = (typeof TOOL_SUPPLIES)[number];
 

@@ -1,10 +1,11 @@
 import type { Kit, OwnSupply } from "../kit/kit.ts";
-import type { Priced, SupplyUnit, ToolSupply } from "../kit/supply-id.ts";
+import { type Priced, type SupplyId, type SupplyUnit, TOOL_SUPPLIES, type ToolSupply } from "../kit/supply-id.ts";
 import { layOut } from "../packing/lay-out.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
 import type { Part } from "../window/part.ts";
 import { partsOf } from "../window/window.ts";
+import { workOf } from "../work/work.ts";
 import { type CardSheets, cardSheets } from "./card-sheets.ts";
 import { BOUGHT_BY, toBuy } from "./lengths.ts";
 import type { Supply, SupplyReason } from "./supply.ts";
@@ -18,13 +19,15 @@ const WINDOW_DOTS = 8;
 /** Card for the scoring gauge and other small parts beside the window: one sheet. */
 const GAUGE_SHEETS = 1;
 
-/** Everything that the kit needs, counted from it, with the kit's own supplies merged in. */
+/** Everything that the kit’s steps need, counted from it, with the kit's own supplies merged in. */
 export function suppliesOf(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
+  const used = new Set(workOf(kit, pattern, counts).flatMap((step) => step.supplies));
   const computed = [
     ...bookSupplies(kit, pattern, counts),
     ...lightSupplies(kit),
     ...windowSupplies(kit, pattern),
-    ...tools(kit, pattern, counts),
+    ...gluing(kit, pattern, used),
+    ...TOOL_SUPPLIES.filter((id) => used.has(id)).map((id) => (id === "packing" ? packing(kit, pattern) : tool(id))),
   ];
   return mergeOwn(computed, kit.supplies);
 }
@@ -37,15 +40,16 @@ export function costOf(supplies: readonly Supply[]): number | undefined {
 
 function bookSupplies(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
   const { leaves, leafHeight, leafWidth } = pattern.book;
-  const cuts = counts.cuts + counts.notches;
+  const cuts = (kit.fit.cutWith === "knife" ? counts.cuts : 0) + counts.notches;
   const blades = Math.ceil(cuts / CUTS_A_BLADE) + (counts.parts > 0 ? 1 : 0);
   const window = pattern.window ? WINDOW_DOTS : 0;
-  const dots = counts.tacks + window;
+  const tacks = kit.fit.tackWith === "dots" ? counts.tacks : 0;
+  const dots = tacks + window;
   return [
     material(kit, "book", 1, "each", { kind: "book", leaves, leafHeight, leafWidth }),
     ...sheetSupplies(kit, pattern),
     ...(blades > 0 ? [material(kit, "blades", blades, "each", { kind: "blades", cuts, perBlade: CUTS_A_BLADE })] : []),
-    ...(dots > 0 ? [material(kit, "glueDots", dots, "each", { kind: "glue-dots", tacks: counts.tacks, window })] : []),
+    ...(dots > 0 ? [material(kit, "glueDots", dots, "each", { kind: "glue-dots", tacks, window })] : []),
   ];
 }
 
@@ -108,17 +112,19 @@ function windowSupplies(kit: Kit, { window }: Pattern): Supply[] {
   ];
 }
 
-function tools(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
-  const { blockThickness: height } = pattern.book;
-  const piece = kit.gaugeTile;
-  const pieces = piece === undefined ? 0 : Math.ceil(height / piece);
+/** What is bought once for all gluing, and the spacers of raised motifs. */
+function gluing(kit: Kit, { window }: Pattern, used: ReadonlySet<SupplyId>): Supply[] {
+  const once = (["glue", "bakingPaper"] as const).filter((id) => used.has(id));
+  const spacers = (window?.motifs ?? []).reduce((sum, motif) => sum + motif.count * motif.spacers, 0);
   return [
-    tool("boneFolder"),
-    tool("ruler"),
-    tool("pencil"),
-    ...(counts.cuts + counts.notches + counts.parts > 0 ? [tool("knife"), tool("mat")] : []),
-    { ...tool("packing"), reason: { kind: "packing", height, piece, pieces } },
+    ...once.map((id) => material(kit, id, 1, "each", { kind: "tool" })),
+    ...(spacers > 0 ? [material(kit, "spacers", spacers, "each", { kind: "tool" })] : []),
   ];
+}
+
+function packing({ gaugeTile: piece }: Kit, { book: { blockThickness: height } }: Pattern): Supply {
+  const pieces = piece === undefined ? 0 : Math.ceil(height / piece);
+  return { ...tool("packing"), reason: { kind: "packing", height, piece, pieces } };
 }
 
 /** The kit's own supplies: one that is a computed one replaces its quantity and price, the others follow. */

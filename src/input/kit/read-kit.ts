@@ -24,6 +24,7 @@ import { resolveLevels } from "./resolve-levels.ts";
 import { resolveMotifs } from "./resolve-motifs.ts";
 import { resolveWindow } from "./resolve-window.ts";
 import { type FrontMatter, frontMatter, kitJsonSchema } from "./schema.ts";
+import { CUT_SECONDS } from "./schema-supplies.ts";
 import { checkVersions } from "./versions.ts";
 
 /** A kit as its folder states it, not yet computed. */
@@ -136,6 +137,8 @@ function toKit(
       markStep: fit.markStep ?? rulerStep(data.units, "fine"),
       leastTab: fit.leastTab,
       foldStyle: fit.foldStyle,
+      cutWith: fit.cutWith,
+      tackWith: fit.tackWith,
       gutterClearance: fit.gutterClearance,
       flapBulk: fit.flapBulk,
       batch: fit.batch,
@@ -146,7 +149,8 @@ function toKit(
     waste: data.waste,
     prices: data.prices,
     currency: data.currency ?? "",
-    rates: data.rates,
+    rates: { ...data.rates, cut: data.rates.cut ?? CUT_SECONDS[fit.cutWith] },
+    drying: data.drying,
     supplies: data.supplies.map((supply) => ({
       ...supply,
       id: supplyNamed(supply.item),

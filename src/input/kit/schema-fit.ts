@@ -46,6 +46,8 @@ export const fitSchema = z
     markStep: leftOut(length(say.fieldFitMarkStep, BOUNDS.markStep), finestStep),
     leastTab: length(say.fieldFitLeastTab, BOUNDS.leastTab).default(3),
     foldStyle: choice(say.fieldFitFoldStyle, ["single", "stepped"]).default("single"),
+    cutWith: choice(say.fieldFitCutWith, ["knife", "scissors"]).default("knife"),
+    tackWith: choice(say.fieldFitTackWith, ["glue", "dots"]).default("dots"),
     gutterClearance: length(say.fieldFitGutterClearance, BOUNDS.gutterClearance).default(5),
     flapBulk: number(say.fieldFitFlapBulk, BOUNDS.flapBulk.least, BOUNDS.flapBulk.most).default(2),
     batch: count(say.fieldFitBatch, BOUNDS.batch).default(20),

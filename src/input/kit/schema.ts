@@ -8,7 +8,7 @@ import { pictureSchema } from "../layers/schema.ts";
 import { bookSchema } from "./schema-book.ts";
 import { creditSchema, licenceSchema, linkSchema, photoSchema, versionSchema } from "./schema-edition.ts";
 import { fitSchema } from "./schema-fit.ts";
-import { priceList, rateSchema, supplySchema } from "./schema-supplies.ts";
+import { dryingSchema, priceList, rateSchema, supplySchema } from "./schema-supplies.ts";
 import { insertSchema, lightSchema, sheetSizes } from "./schema-window.ts";
 
 /** The front matter of a kit, as authors write it. */
@@ -56,6 +56,7 @@ export const frontMatter = z
     prices: priceList.default({}),
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     rates: rateSchema.prefault({}),
+    drying: dryingSchema.prefault({}),
     supplies: list(say.fieldSupplies, supplySchema, 0, 100).default([]),
   })
   .meta({

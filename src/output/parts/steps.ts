@@ -14,13 +14,15 @@ export function stepsPart({ steps, legend, cautions }: Pick<KitView, "steps" | "
 }
 
 function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Html {
-  const { title, time, text, figure } = step;
+  const { title, time, drying, text, figure } = step;
   const care = step.cautions
     .flatMap((id) => cautions.filter((caution) => caution.id === id))
     .map((caution) => html`<p class="care"><b>${caution.title}.</b> ${caution.short}</p>`);
   return html`
 <li id="step-${number}"><div class="step${figure && " with-figure"}"><div><h3>${title}${
     time !== "" && html` <span class="time">${say.stepTime({ time })}</span>`
+  }${
+    drying !== "" && html` <span class="time">${say.stepDrying({ time: drying })}</span>`
   }</h3><p>${dual(text)}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
 }
 

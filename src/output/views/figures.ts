@@ -37,7 +37,7 @@ export interface KitFigures {
 export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): KitFigures {
   const hours = hoursText(effort.minutes);
   return {
-    key: keyFacts(pattern, counts, hours),
+    key: keyFacts(pattern, counts, hours, hoursText(effort.minutes * kit.rates.first)),
     book: bookFacts(kit, pattern),
     levels: pattern.levels.map((level, i) => ({
       number: i + 1,
@@ -51,7 +51,7 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
   };
 }
 
-function keyFacts(pattern: Pattern, counts: Counts, hours: string): Fact[] {
+function keyFacts(pattern: Pattern, counts: Counts, hours: string, first: string): Fact[] {
   const { width, height, holdWidth } = pattern.fit;
   const pictured = pictureLeaves(pattern).length;
   const size = dual((unit) =>
@@ -67,7 +67,7 @@ function keyFacts(pattern: Pattern, counts: Counts, hours: string): Fact[] {
     },
     { label: say.figureCuts(), value: same(String(counts.cuts)), note: say.figureCutsNote(counts) },
     { label: say.figureHoldWidth(), value: dualByHand(holdWidth), note: say.figureHoldWidthNote() },
-    { label: say.figureTime(), value: same(hours), note: say.figureTimeNote() },
+    { label: say.figureTime(), value: same(hours), note: say.figureTimeNote({ first }) },
   ];
 }
 

@@ -2,13 +2,12 @@ import type { Kit } from "../../core/kit/kit.ts";
 import type { Pocket } from "../../core/light/light.ts";
 import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
-import type { Counts, Effort } from "../../core/plan/effort.ts";
+import { countsOf } from "../../core/plan/effort.ts";
+import type { StepId } from "../../core/work/work-step.ts";
 import { type Dual, dual, dualByHand, dualLength } from "../../words/dual.ts";
-import { hoursText } from "../../words/hours.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
-import type { Tool } from "../../words/tools.ts";
 import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
 import { holdWidth } from "../drawing/diagrams/hold-width.ts";
 import { leafAndPages } from "../drawing/diagrams/leaf-and-pages.ts";
@@ -16,60 +15,33 @@ import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { scoring } from "../drawing/diagrams/scoring.ts";
 import { tucking } from "../drawing/diagrams/tucking.ts";
 import { pocketPlan } from "../drawing/pocket-figure.ts";
-import { type Step, step } from "./step.ts";
+import type { Told } from "./step.ts";
 
-/** From the closed book to the folded one that stands at its hold width. */
-export function foldingSteps(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): Step[] {
-  return [
-    step("book", "check", checkText(pattern), { tools: ["ruler"], figure: measureBook(kit), cautions: ["who"] }),
-    step("book", "find", findText(pattern), { figure: leafAndPages(kit, pattern) }),
-    step("book", "gauge", gaugeText(kit), {
-      parts: ["gauge"],
-      tools: ["craftKnife", "packing"],
-      figure: scoring(kit, pattern),
-      cautions: ["blade"],
-    }),
-    step("book", "score", say.stepScoreText({ count: counts.scores }), {
-      ready: "scores",
-      time: hoursText(effort.byStage.score),
-      tools: ["boneFolder", "gauge"],
-    }),
-    step("book", "border", borderText(kit, pattern), { tools: ["boneFolder"] }),
-    foldStep(kit, pattern, counts, effort),
-    ...(pattern.pocket ? [notchStep(kit, pattern, pattern.pocket, effort)] : []),
-    tackStep(kit, pattern, counts, effort),
-    step("book", "hold", holdText(pattern), {
-      parts: pattern.window ? [pattern.window.holder] : [],
-      tools: ["ruler"],
-      figure: holdWidth(kit, pattern),
-      cautions: pattern.window ? [] : ["flame"],
-    }),
-  ];
-}
-
-function foldStep(kit: Kit, pattern: Pattern, counts: Counts, { byStage }: Effort): Step {
-  const knife: readonly Tool[] = counts.cuts > 0 ? ["craftKnife", "mat"] : [];
-  return step("book", "fold", foldText(kit, pattern), {
-    time: hoursText(byStage.turn + byStage.mark + byStage.cut + byStage.fold + byStage.check),
-    tools: ["rulerOrStrips", "pencil", ...knife, "boneFolder"],
-    figure: foldSteps(kit, pattern),
-    cautions: counts.cuts > 0 ? ["blade", "bench"] : ["bench"],
-  });
-}
-
-function notchStep(kit: Kit, pattern: Pattern, pocket: Pocket, effort: Effort): Step {
-  return step("book", "notch", notchText(kit, pocket), {
-    time: hoursText(effort.byStage.notch),
-    tools: ["craftKnife", "mat", "ruler"],
-    figure: pocketPlan(pattern, pocket, kit.units),
-    cautions: ["blade"],
-  });
-}
-
-function tackStep(kit: Kit, pattern: Pattern, { tacks }: Counts, effort: Effort): Step {
-  const text = tacks === 0 ? say.kitTacksNone() : say.stepTackText({ count: tacks });
-  const gluing = { time: hoursText(effort.byStage.tack), tools: ["glueDots"], cautions: ["glue"] } as const;
-  return step("book", "tack", text, { ...(tacks > 0 ? gluing : {}), figure: tucking(kit, pattern) });
+/** What the steps from the closed book to the open one say and show. */
+export function foldingTold(id: StepId, kit: Kit, pattern: Pattern): Told {
+  const only = (text: Dual | string): Told => ({ text, figure: undefined });
+  switch (id) {
+    case "check":
+      return { text: checkText(pattern), figure: measureBook(kit) };
+    case "find":
+      return { text: findText(pattern), figure: leafAndPages(kit, pattern) };
+    case "gauge":
+      return { text: gaugeText(kit), figure: scoring(kit, pattern) };
+    case "score":
+      return only(say.stepScoreText({ count: countsOf(pattern).scores }));
+    case "borderBefore":
+      return only(borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText));
+    case "borderAfter":
+      return only(borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText));
+    case "notch":
+      return { text: notchText(kit, pattern.pocket!), figure: pocketPlan(pattern, pattern.pocket!, kit.units) };
+    case "tack":
+      return { text: tackText(kit, pattern), figure: tucking(kit, pattern) };
+    case "hold":
+      return { text: holdText(pattern), figure: holdWidth(kit, pattern) };
+    default:
+      return { text: foldText(kit, pattern), figure: foldSteps(kit, pattern) };
+  }
 }
 
 function checkText({ book }: Pattern): Dual {
@@ -100,22 +72,24 @@ function gaugeText({ levels }: Kit): Dual {
   });
 }
 
-function borderText(kit: Kit, pattern: Pattern): Dual | string {
-  const [before, after] = kit.fit.borderLeaves;
-  if (before + after === 0) return say.stepBorderNone();
+function borderText(count: number, pattern: Pattern, text: typeof say.stepBorderBeforeText): Dual {
   const { name: level, depth } = pattern.levels[pattern.background - 1]!;
-  return dual((units) => say.stepBorderText({ before, after, level, depth: formatSize(depth, units) }));
+  return dual((units) => text({ count, level, depth: formatSize(depth, units) }));
+}
+
+function tackText({ fit }: Kit, pattern: Pattern): string {
+  return say.stepTackText({ count: countsOf(pattern).tacks, with: fit.tackWith });
 }
 
 function foldText(kit: Kit, pattern: Pattern): Dual {
   const front = pattern.levels[0]!;
-  const { batch } = kit.fit;
+  const { batch, cutWith } = kit.fit;
   const cut = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
   return dual((units) => {
     const deepest = formatSize(cut, units);
     return pattern.fit.foldStyle === "stepped"
-      ? say.stepFoldTextStepped({ batch, front: front.name, depth: formatSize(front.depth, units), deepest })
-      : say.stepFoldText({ batch, deepest });
+      ? say.stepFoldTextStepped({ batch, front: front.name, depth: formatSize(front.depth, units), deepest, cutWith })
+      : say.stepFoldText({ batch, deepest, cutWith });
   });
 }
 

@@ -10,6 +10,7 @@ import { tackList } from "../../core/plan/tack-list.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import { workOf } from "../../core/work/work.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
@@ -94,6 +95,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
   const shown = atStep(kit, pattern, style.step);
+  const work = once(() => workOf(kit, pattern, counts));
   const supplies = once(() => suppliesOf(kit, pattern, counts).map((supply) => supplyView(supply, kit.units)));
   return lazily<KitView>({
     slug: () => kit.slug,
@@ -106,12 +108,12 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     figures: () => figuresOf(kit, pattern, counts, effort),
     preparation: () => preparationOf(kit, pattern),
     rows: () => dualRows(kit, pattern, shown),
-    steps: () => stepsOf(kit, pattern, counts, effort),
+    steps: () => stepsOf(kit, pattern, work(), effort),
     legend: lineLegend,
     measuring: () => measureBook(kit),
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),
     supplies,
-    cautions: () => cautionsFor(cautions, counts, kit.light !== undefined),
+    cautions: () => cautionsFor(cautions, work()),
     findings: () => findings,
     warnings: () => findings.map((doubt) => doubtText(doubt, kit)),
     notes: () => pictureNotes,

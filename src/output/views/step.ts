@@ -1,7 +1,9 @@
+import type { SupplyId } from "../../core/kit/supply-id.ts";
+import type { Effort } from "../../core/plan/effort.ts";
+import type { MadePart, StepId, StepSection, WorkStep } from "../../core/work/work-step.ts";
 import { type Dual, same } from "../../words/dual.ts";
-import type { StepPart } from "../../words/step-parts.ts";
-import { type StepId, type StepSection, stepTitle } from "../../words/steps.ts";
-import type { Tool } from "../../words/tools.ts";
+import { hoursText } from "../../words/hours.ts";
+import { stepTitle } from "../../words/steps.ts";
 import type { Figure } from "../drawing/figure.ts";
 
 /** One step of the work, with the figures of this kit in it. */
@@ -11,23 +13,39 @@ export interface Step {
   readonly title: string;
   readonly text: Dual;
   /** The stage that a teacher may have ready, so that nothing is left to do here. */
-  readonly ready: "scores" | "parts" | undefined;
+  readonly ready: WorkStep["ready"];
   /** Estimated time, or empty. */
   readonly time: string;
-  readonly parts: readonly StepPart[];
-  readonly tools: readonly Tool[];
+  /** How long it must lie still afterwards, or empty. */
+  readonly drying: string;
+  readonly parts: readonly MadePart[];
+  readonly tools: readonly SupplyId[];
   readonly figure: Figure | undefined;
   /** Ids of the cautions that belong to it. */
   readonly cautions: readonly string[];
 }
 
-/** Makes a step; what is not stated is empty. The text is in both unit systems where they differ. */
-export function step(
-  section: StepSection,
-  id: StepId,
-  text: Dual | string,
-  rest: Partial<Omit<Step, "section" | "id" | "title" | "text">> = {},
-): Step {
-  const nothing = { ready: undefined, time: "", parts: [], tools: [], figure: undefined, cautions: [] };
-  return { section, id, title: stepTitle(id), text: typeof text === "string" ? same(text) : text, ...nothing, ...rest };
+/** What a step says and shows; the text is in both unit systems where they differ. */
+export interface Told {
+  readonly text: Dual | string;
+  readonly figure: Figure | undefined;
+}
+
+/** A step of the work with its words. */
+export function stepOf(work: WorkStep, { text, figure }: Told, { byStage }: Effort, cautions: readonly string[]): Step {
+  const { id, section, ready, makes, uses, supplies: tools, stages, dries } = work;
+  const minutes = stages.reduce((sum, stage) => sum + byStage[stage], 0);
+  return {
+    id,
+    section,
+    title: stepTitle(id),
+    text: typeof text === "string" ? same(text) : text,
+    ready,
+    time: minutes > 0 ? hoursText(minutes) : "",
+    drying: dries > 0 ? hoursText(dries) : "",
+    parts: [...makes, ...uses],
+    tools,
+    figure,
+    cautions,
+  };
 }

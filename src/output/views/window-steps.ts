@@ -1,12 +1,11 @@
 import { boxOf } from "../../core/geometry/box.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
-import type { Effort } from "../../core/plan/effort.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
+import type { StepId } from "../../core/work/work-step.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
-import { hoursText } from "../../words/hours.ts";
 import { formatByHand, formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
@@ -16,64 +15,42 @@ import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
 import { motifsInPlace } from "../drawing/diagrams/motifs-in-place.ts";
 import { windowLayers } from "../drawing/parts-figure.ts";
 import { pocketElevation } from "../drawing/pocket-figure.ts";
-import { type Step, step } from "./step.ts";
+import type { Told } from "./step.ts";
 
-/** From the folded book to the lit one: glued things rest while the next are made. Empty without window and light. */
-export function windowSteps(kit: Kit, pattern: Pattern, effort: Effort): Step[] {
-  const { window, pocket } = pattern;
-  const light = pocket ? [lightStep(kit, pattern)] : [];
-  if (!window) return light;
-  const { frame, tab, holder, door, glazing } = window;
-  return [
-    cutStep(window, effort),
-    step("window", "frame", frameText(window), {
-      parts: [frame, tab, holder],
-      tools: ["tape", "glue"],
-      figure: holderInPlace(kit, pattern),
-      cautions: ["glue"],
-    }),
-    step("window", "glaze", say.stepGlazeText(window.wish), {
-      parts: [door, glazing],
-      tools: ["glue"],
-      cautions: ["glue"],
-    }),
-    ...decorateSteps(kit, pattern, window),
-    step("window", "hang", say.stepHangText(window.wish), {
-      parts: [door],
-      tools: ["glue"],
-      figure: doorHinge(kit, pattern),
-      cautions: ["glue"],
-    }),
-    step("window", "close", closeText(window), {
-      parts: [tab, "button", "string"],
-      tools: ["glue"],
-      figure: closing(kit, pattern),
-      cautions: ["glue"],
-    }),
-    ...light,
-  ];
+/** What the steps of the window and the light say and show; undefined for a step of the book. */
+export function windowTold(id: StepId, kit: Kit, pattern: Pattern): Told | undefined {
+  if (id === "light") return lightTold(kit, pattern);
+  return pattern.window && closingTold(id, kit, pattern, pattern.window);
 }
 
-function cutStep(window: BookWindow, effort: Effort): Step {
-  const parts = partsOf(window);
-  const count = parts.filter((part) => part.material === "card").length;
-  return step("window", "cut", say.stepCutText({ count }), {
-    ready: "parts",
-    time: hoursText(effort.byStage.part),
-    parts: parts.filter((part) => part.material !== "paper"),
-    tools: ["craftKnife", "mat", "metalRuler", "boneFolder"],
-    figure: windowLayers(window),
-    cautions: ["blade"],
-  });
+function closingTold(id: StepId, kit: Kit, pattern: Pattern, window: BookWindow): Told | undefined {
+  switch (id) {
+    case "cut":
+      return { text: cutText(window), figure: windowLayers(window) };
+    case "frame":
+      return { text: frameText(window), figure: holderInPlace(kit, pattern) };
+    case "glaze":
+      return { text: say.stepGlazeText(window.wish), figure: undefined };
+    case "decorate":
+      return decorateTold(kit, pattern, window);
+    case "hang":
+      return { text: say.stepHangText(window.wish), figure: doorHinge(kit, pattern) };
+    case "close":
+      return { text: closeText(window), figure: closing(kit, pattern) };
+    default:
+      return undefined;
+  }
+}
+
+function cutText(window: BookWindow): string {
+  return say.stepCutText({ count: partsOf(window).filter((part) => part.material === "card").length });
 }
 
 function frameText({ wish }: BookWindow): Dual {
   return dual((units) => say.stepFrameText({ lip: formatSize(wish.lip, units) }));
 }
 
-/** One step where the kit has motifs. */
-function decorateSteps(kit: Kit, pattern: Pattern, { motifs, guide, frame }: BookWindow): Step[] {
-  if (motifs.length === 0) return [];
+function decorateTold(kit: Kit, pattern: Pattern, { motifs, frame }: BookWindow): Told {
   const { left, top } = boxOf(frame.outlines);
   const set = ({ motif, material, card, spacers, seat }: MotifPart, i: number, units: UnitSystem): string =>
     say.stepDecorateMotif({
@@ -92,10 +69,7 @@ function decorateSteps(kit: Kit, pattern: Pattern, { motifs, guide, frame }: Boo
       say.stepDecorateDry(),
     ].join(" "),
   );
-  const figure = motifsInPlace(kit, pattern);
-  return [
-    step("window", "decorate", text, { parts: [...motifs, guide], tools: ["glueDots"], figure, cautions: ["glue"] }),
-  ];
+  return { text, figure: motifsInPlace(kit, pattern) };
 }
 
 function closeText({ stringLength }: BookWindow): Dual {
@@ -103,11 +77,7 @@ function closeText({ stringLength }: BookWindow): Dual {
   return dual((units) => say.stepCloseText({ string: string[units] }));
 }
 
-function lightStep(kit: Kit, pattern: Pattern): Step {
+function lightTold(kit: Kit, pattern: Pattern): Told {
   const text = dual((units) => say.stepLightText({ setback: formatSize(kit.light!.setback, units) }));
-  return step("window", "light", text, {
-    parts: ["light"],
-    figure: pocketElevation(pattern, pattern.pocket!, kit.units),
-    cautions: ["flame", "cell"],
-  });
+  return { text, figure: pocketElevation(pattern, pattern.pocket!, kit.units) };
 }

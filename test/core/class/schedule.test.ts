@@ -9,7 +9,7 @@ import { madeLeaf, madePattern } from "../plan/made-pattern.ts";
 import { madeClass, madeSeat, session } from "./made-seats.ts";
 
 /** A minute a leaf, and nothing else at the leaves. */
-const MINUTE: Rates = { leaf: 60, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0 };
+const MINUTE: Rates = { leaf: 60, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0, first: 2 };
 
 /** Four leaves of a minute each, 10 minutes of score lines, 20 of the window: 34 minutes. */
 const FIT = madeSeat(1, {
@@ -17,7 +17,7 @@ const FIT = madeSeat(1, {
   pattern: madePattern({
     leaves: [madeLeaf(4, null, [2]), madeLeaf(5, 1, [1]), madeLeaf(6, 3, [1]), madeLeaf(7, null, [2])],
   }),
-  byStage: { score: 10, part: 20 },
+  byStage: { score: 10, part: 20, first: 2 },
 });
 const slow = (fit: FittingSeat, pace: number): FittingSeat => ({ ...fit, seat: { ...fit.seat, pace } });
 

@@ -11,7 +11,7 @@ const KIT = madeKit();
 
 /** A kit whose work is a minute a folded leaf. */
 const MINUTES = madeKit({
-  rates: { leaf: 60, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0 },
+  rates: { leaf: 60, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0, first: 2 },
 });
 
 const thin = { leaves: 200, blockThickness: 6, lastPage: 400 };

@@ -1,0 +1,57 @@
+import type { SupplyId } from "../kit/supply-id.ts";
+import type { Effort } from "../plan/effort.ts";
+import type { Part } from "../window/part.ts";
+
+/** A step of the work. */
+export type StepId =
+  | "check"
+  | "find"
+  | "gauge"
+  | "score"
+  | "borderBefore"
+  | "fold"
+  | "notch"
+  | "tack"
+  | "borderAfter"
+  | "cut"
+  | "hold"
+  | "frame"
+  | "glaze"
+  | "decorate"
+  | "hang"
+  | "close"
+  | "light";
+
+/** The part of the work that a step belongs to: the folded book, or what closes and lights it. */
+export type StepSection = "book" | "window";
+
+/** What a step makes, and what later ones then have: the gauge, or a part of the window. */
+export type MadePart = "gauge" | Part;
+
+/** A step with all that the hand needs for it. */
+export interface WorkStep {
+  readonly id: StepId;
+  readonly section: StepSection;
+  /** What exists from this step on. */
+  readonly makes: readonly MadePart[];
+  /** What an earlier step made, and this one works with. */
+  readonly uses: readonly MadePart[];
+  /** Tools and materials, as the list of supplies has them. */
+  readonly supplies: readonly SupplyId[];
+  /** Stages of the estimate that its time is the sum of. */
+  readonly stages: readonly (keyof Effort["byStage"])[];
+  /** Minutes that it must lie still afterwards. */
+  readonly dries: number;
+  /** The stage that a teacher may have ready, so that nothing is left to do here. */
+  readonly ready: "scores" | "parts" | undefined;
+}
+
+/** Makes a step; what is not stated is nothing. */
+export function workStep(
+  section: StepSection,
+  id: StepId,
+  rest: Partial<Omit<WorkStep, "section" | "id">> = {},
+): WorkStep {
+  const nothing = { makes: [], uses: [], supplies: [], stages: [], dries: 0, ready: undefined };
+  return { section, id, ...nothing, ...rest };
+}
