@@ -67,7 +67,7 @@ export function drawLeaf(pattern: Pattern, fan: Fan, { j, reaches }: DrawnLeaf, 
 }
 
 /** How far a folded edge laps over the one outside it, a share of its width: no dark of the faces below shines through between two. */
-const LAP = 0.2;
+const LAP = 0.1;
 
 /** Paper is not even from leaf to leaf. What comes in a regular turn would beat with a screen's pixels, so this does not. */
 function grain(j: number): number {
