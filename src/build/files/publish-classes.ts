@@ -10,10 +10,11 @@ import { seatPartsText } from "../../words/seats.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
 /** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class. */
-export function publishClasses(output: string, classes: readonly ClassView[]): void {
+export async function publishClasses(output: string, classes: readonly ClassView[]): Promise<void> {
   for (const view of classes) {
     const folder = join(output, "classes", view.slug);
-    for (const seat of view.seats) if (seat.view) writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
+    for (const seat of view.seats)
+      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
     writeCutFiles(
       join(folder, "cut"),
       view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
