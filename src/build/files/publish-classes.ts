@@ -2,10 +2,11 @@ import { join } from "node:path";
 import type { NamedSheet } from "../../core/class/preparation.ts";
 import { OPERATIONS } from "../../core/packing/operation.ts";
 import { type CutFile, versions } from "../../output/cut/cut-files.ts";
+import { withNames } from "../../output/cut/pencil-names.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName } from "../../words/parts.ts";
+import { materialName, partName } from "../../words/parts.ts";
 import { seatPartsText } from "../../words/seats.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
@@ -34,6 +35,9 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
     about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
-    paths: sheet.paths,
+    paths: withNames(sheet, (part) => [
+      say.sheetPartShort({ seat: part.seat, part: partName(part) }),
+      String(part.seat),
+    ]),
   });
 }

@@ -12,8 +12,13 @@ export interface WordsSpot {
 /** Steps from the middle of a place toward its sides. */
 const STEPS = 12;
 
-/** The spot in a place where words of a width and a height meet no line, the nearest to its middle, and there rather level. Undefined where there is none. */
-export function wordsSpot(place: Box, lines: readonly (readonly Point[])[], words: Size): WordsSpot | undefined {
+/** The spot in a place where words of a width and a height meet no line, the nearest to its middle, and there rather level. Undefined where there is none; `isAllowed` may turn spots down. */
+export function wordsSpot(
+  place: Box,
+  lines: readonly (readonly Point[])[],
+  words: Size,
+  isAllowed: (spot: WordsSpot) => boolean = () => true,
+): WordsSpot | undefined {
   const near = lines.flatMap(sidesOf).filter((side) => meetsBox(side, place));
   const spots = [false, true].flatMap((upright) => spotsIn(place, upright ? turned(words) : words, upright));
   const middle = [(place.left + place.right) / 2, (place.top + place.bottom) / 2] as const;
@@ -22,7 +27,7 @@ export function wordsSpot(place: Box, lines: readonly (readonly Point[])[], word
     .toSorted((a, b) => away(a) - away(b))
     .find((spot) => {
       const box = boxAt(spot, spot.upright ? turned(words) : words);
-      return !near.some((side) => meetsBox(side, box));
+      return isAllowed(spot) && !near.some((side) => meetsBox(side, box));
     });
 }
 
