@@ -85,7 +85,7 @@ export const STAGES: readonly Stage[] = [
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,social.png,kit-data.js,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,social.png,kit-data.js,round-data.js}",
       "kits/*/cut/*",
       "schema/*",
     ],
@@ -109,7 +109,7 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [
       "classes/*/cut/*",
-      "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg}",
+      "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
     ],
     serving: "same",

@@ -2,18 +2,20 @@ import { join } from "node:path";
 import type { NamedSheet } from "../../core/class/preparation.ts";
 import { OPERATIONS } from "../../core/packing/operation.ts";
 import { type CutFile, versions } from "../../output/cut/cut-files.ts";
+import { withNames } from "../../output/cut/pencil-names.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName } from "../../words/parts.ts";
+import { materialName, partName } from "../../words/parts.ts";
 import { seatPartsText } from "../../words/seats.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
 /** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class. */
-export function publishClasses(output: string, classes: readonly ClassView[]): void {
+export async function publishClasses(output: string, classes: readonly ClassView[]): Promise<void> {
   for (const view of classes) {
     const folder = join(output, "classes", view.slug);
-    for (const seat of view.seats) if (seat.view) writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
+    for (const seat of view.seats)
+      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
     writeCutFiles(
       join(folder, "cut"),
       view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
@@ -33,6 +35,9 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
     about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
-    paths: sheet.paths,
+    paths: withNames(sheet, (part) => [
+      say.sheetPartShort({ seat: part.seat, part: partName(part) }),
+      String(part.seat),
+    ]),
   });
 }

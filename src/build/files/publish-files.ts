@@ -10,17 +10,18 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { writeSocialImage } from "../images/images.ts";
+import { writeCoverImage, writeSocialImage } from "../images/images.ts";
 
 /** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
 export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
   for (const view of views) {
     const { slug, kit, pattern } = view;
     const folder = join(output, "kits", slug);
-    writePatternFiles(folder, view);
+    await writePatternFiles(folder, view);
     writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
     const mood = pattern.pocket ? "lit" : "day";
-    await writeSocialImage(frontPicture(pattern, { slug, title: kit.title, mood }), join(folder, "social.png"));
+    const finished = frontPicture(pattern, { slug, title: kit.title, mood });
+    await writeSocialImage(finished, join(folder, "social.png"));
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
@@ -28,15 +29,20 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 
-/** Pattern, front pictures and cut files of a kit on a book. */
-export function writePatternFiles(folder: string, { slug, kit, pattern, findings, supplies, effort }: KitView): void {
+/** Pattern, front pictures, the cover's picture and cut files of a kit on a book. */
+export async function writePatternFiles(
+  folder: string,
+  { slug, kit, pattern, findings, supplies, effort }: KitView,
+): Promise<void> {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
   writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern));
-  writeFileSync(join(folder, "front.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "day" }));
-  if (pattern.pocket)
-    writeFileSync(join(folder, "front-lit.svg"), frontPicture(pattern, { slug, title: kit.title, mood: "lit" }));
+  const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
+  const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
+  writeFileSync(join(folder, "front.svg"), day);
+  if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
+  await writeCoverImage(lit ?? day, join(folder, "cover.jpg"));
 }
 
 export function writeCutFiles(folder: string, files: readonly CutFile[]): void {

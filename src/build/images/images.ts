@@ -51,6 +51,31 @@ async function scaled(name: string, original: Buffer): Promise<ScaledPhoto[]> {
   }
 }
 
+/** A cover's picture: how large at most, in pixels, and the paper round it, as the print style washes it. */
+const COVER = { width: 1200, height: 1600, background: "#efe9dc" } as const;
+
+/** How many times larger a cover is drawn than it is kept, so that leaves as thin as hairs come out even. */
+const OVERSAMPLE = 2;
+
+/** Resolution at which a drawing is as wide as it is in CSS pixels. */
+const PLAIN_DENSITY = 96;
+
+/** Draws the front picture for the cover of a packet. */
+export async function writeCoverImage(svg: string, target: string): Promise<void> {
+  const drawing = Buffer.from(svg);
+  const plain = await sharp(drawing, { density: PLAIN_DENSITY }).metadata();
+  const scale = Math.min(COVER.width / plain.width, COVER.height / plain.height);
+  const density = PLAIN_DENSITY * OVERSAMPLE * scale;
+  writeFileSync(
+    target,
+    await sharp(drawing, { density, limitInputPixels: false })
+      .flatten({ background: COVER.background })
+      .resize({ width: COVER.width, height: COVER.height, fit: "inside" })
+      .jpeg({ quality: 88, chromaSubsampling: "4:4:4" })
+      .toBuffer(),
+  );
+}
+
 /** Draws the front picture large on a dark ground, for link previews. */
 export async function writeSocialImage(svg: string, target: string): Promise<void> {
   const { width, height } = SOCIAL;

@@ -23,7 +23,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
       {
         page: join(own, "packet/index.html"),
         of: { ...of, seat: number, name: `classes/${view.slug}/seat-${number}/packet` },
-        pictures: [join(own, "front.svg")],
+        pictures: [join(own, "cover.jpg")],
         paper,
         target: join(own, `packet-${paper.name}.pdf`),
         title,

@@ -25,7 +25,7 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
     ].map(({ page, name, target, title }) => ({
       page: join(folder, page),
       of: { kind: "kit" as const, slug, name: `kits/${slug}/${name}` },
-      pictures: [join(folder, "front.svg")],
+      pictures: [join(folder, "cover.jpg")],
       paper,
       target: join(folder, target),
       title,

@@ -1,8 +1,10 @@
+import type { Box } from "../geometry/box.ts";
 import type { SheetSize } from "../kit/kit.ts";
 import type { Card } from "../window/card.ts";
 import type { Part } from "../window/part.ts";
-import { REFERENCE, referencePath, type ToolPath, toolPaths } from "./operation.ts";
-import { APART, type PlacedPart, packParts } from "./pack.ts";
+import { measureChecks } from "./measure-check.ts";
+import { type ToolPath, toolPaths } from "./operation.ts";
+import { type PlacedPart, packParts } from "./pack.ts";
 
 /** Free edge of a sheet, mm. */
 const EDGE = 8;
@@ -35,7 +37,7 @@ export interface SheetLayout<P extends Part = Part> {
   readonly tooLarge: readonly P[];
 }
 
-/** Lays parts on as few sheets as the packing finds, each material and each colour of card apart; the reference rectangle stands below where there is room. */
+/** Lays parts on as few sheets as the packing finds, each material and each colour of card apart; something to measure stands on each. */
 export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): SheetLayout<P> {
   const materials = [...new Set(parts.map(({ material }) => material))];
   const stocks = materials.flatMap((material) => {
@@ -82,8 +84,6 @@ function laidSheet<P extends Part>(
   field: readonly PlacedPart<P>[],
   sheet: SheetSize,
 ): LaidSheet<P> {
-  const used = Math.max(...field.map((placed) => placed.y + placed.height)) + EDGE;
-  const roomBelow = used + APART + REFERENCE.height <= sheet.height - EDGE / 2;
   return {
     material,
     ...(card ? { card } : {}),
@@ -98,10 +98,20 @@ function laidSheet<P extends Part>(
     })),
     // Supplies only count sheets: their paths are made where they are drawn.
     get paths() {
-      const reference = roomBelow ? [referencePath(EDGE, used + APART)] : [];
-      return [...reference, ...field.flatMap(pathsOf)];
+      const parts = field.flatMap(pathsOf);
+      return [...measureChecks(sheet, EDGE, boxesOf(field), parts), ...parts];
     },
   };
+}
+
+/** What the parts of a sheet take up on it. */
+function boxesOf(field: readonly PlacedPart[]): Box[] {
+  return field.map(({ x, y, width, height }) => ({
+    left: x + EDGE,
+    top: y + EDGE,
+    right: x + EDGE + width,
+    bottom: y + EDGE + height,
+  }));
 }
 
 function pathsOf({ part, place }: PlacedPart): ToolPath[] {

@@ -1,5 +1,6 @@
 import type { Area } from "../geometry/area.ts";
 import { signedArea } from "../geometry/area.ts";
+import type { Size } from "../geometry/box.ts";
 import type { Point, Ring } from "../geometry/point.ts";
 import type { Part } from "../window/part.ts";
 
@@ -42,9 +43,8 @@ export function toolPaths(part: Part, place: (point: Point) => Point): ToolPath[
   ];
 }
 
-/** Closed outline of the reference rectangle at a corner. */
-export function referencePath(left: number, top: number): ToolPath {
-  const { width, height } = REFERENCE;
+/** Closed outline of a rectangle to measure at a corner, the reference rectangle where no size is given. */
+export function referencePath(left: number, top: number, { width, height }: Size = REFERENCE): ToolPath {
   const points: Ring = [
     [left, top],
     [left + width, top],

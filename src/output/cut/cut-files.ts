@@ -11,6 +11,7 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName } from "../../words/parts.ts";
 import { cutDxf } from "./dxf-file.ts";
+import { withNames } from "./pencil-names.ts";
 import { cutRevision } from "./revision.ts";
 import { cutSvg } from "./svg-file.ts";
 
@@ -45,7 +46,7 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
         about,
         width: size.width,
         height: size.height,
-        paths: sheet.paths,
+        paths: withNames(sheet, (part) => [partName(part)]),
       }),
     ),
   );

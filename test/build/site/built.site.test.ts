@@ -52,6 +52,7 @@ describe("the built site", () => {
         "pattern.json",
         "pattern.csv",
         "front.svg",
+        "cover.jpg",
         "packet-a4.pdf",
         "packet-letter.pdf",
       ].map((name) => `kits/${slug}/${name}`),

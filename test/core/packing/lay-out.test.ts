@@ -128,20 +128,101 @@ describe("sheets of layOut(parts, sheet)", () => {
   });
 });
 
-describe("the reference rectangle of layOut(parts, sheet)", () => {
+describe("what is measured on a sheet of layOut(parts, sheet)", () => {
+  const checksOn = (parts: readonly Part[], sheet = A4) =>
+    layOut(parts, sheet).sheets.map(({ paths }) =>
+      paths.filter(({ operation }) => operation === "measure-check").map(({ points }) => spread(points)),
+    );
+
   // By hand: below a part of 249 mm, 8 mm from the upper edge, 4 mm apart, it ends at 281 of 297; 4 mm may be taken of the edge.
   it.each([
     [100, 112],
     [249, 261],
     [261, 273],
-    [261.1, undefined],
-    [281, undefined],
   ])("stands below a part of %d mm, at %d", (height, top) => {
     const [sheet] = layOut([card("one", 190, height)], A4).sheets;
-    const checks = sheet!.paths.filter(({ operation }) => operation === "measure-check");
-    const expected = top === undefined ? [] : [{ x: EDGE, y: top, ...REFERENCE }];
-    expect(checks.map(({ points }) => spread(points))).toEqual(expected);
-    expect(sheet!.paths[0]!.operation).toBe(top === undefined ? "through-cut" : "measure-check");
+    expect(checksOn([card("one", 190, height)])).toEqual([[{ x: EDGE, y: top, ...REFERENCE }]]);
+    expect(sheet!.paths[0]!.operation).toBe("measure-check");
+  });
+
+  // By hand: beside a part of 130 mm on A4, from 8 + 130 + 4 to 192 of 210 lying; beside one of 150 mm, from 162 to 182 upright.
+  it("stands beside a part where there is no room below", () => {
+    expect(checksOn([card("one", 130, 281)])).toEqual([[{ x: 142, y: 8, width: 50, height: 20 }]]);
+    expect(checksOn([card("one", 150, 281)])).toEqual([[{ x: 162, y: 8, width: 20, height: 50 }]]);
+  });
+
+  const framed = (hole: readonly (readonly [number, number])[]): Part => {
+    const rim = card("rim", 194, 281).outlines[0]!;
+    return card("rim", 194, 281, { outlines: [rim, hole] });
+  };
+  /** A hole of a part whose corner is at (7, 11), run against its rim. */
+  const HOLE = [
+    [27, 31],
+    [27, 131],
+    [127, 131],
+    [127, 31],
+  ] as const;
+
+  // By hand: the hole lies from 28 to 128 across and down the sheet, so its middle is at 78; half of 50 and of 20 are taken off.
+  it("stands in what falls out of a part that fills its sheet", () => {
+    expect(checksOn([framed(HOLE)])).toEqual([[{ x: 53, y: 68, width: 50, height: 20 }]]);
+  });
+
+  // By hand: 8 mm of free edge, bars 4 mm wide in its middle.
+  const inTheEdge = [
+    { x: 8, y: 291, width: 50, height: 4 },
+    { x: 204, y: 8, width: 4, height: 50 },
+  ];
+
+  it("are two bars in the free edge of a sheet that a part fills", () => {
+    expect(checksOn([card("full", 190, 281)])).toEqual([inTheEdge]);
+    expect(checksOn([card("full", 190, 261.1)])).toEqual([inTheEdge]);
+  });
+
+  it("leaves alone an island, and a hole round a tongue", () => {
+    const tongue = [
+      [27, 31],
+      [27, 131],
+      [127, 131],
+      [127, 31],
+      [120, 31],
+      [120, 115],
+      [34, 115],
+      [34, 31],
+    ] as const;
+    expect(checksOn([framed(HOLE.toReversed())])).toEqual([inTheEdge]);
+    expect(checksOn([framed(tongue)])).toEqual([inTheEdge]);
+  });
+
+  it("are shorter by whole centimetres on a small sheet", () => {
+    const small = { name: "small", width: 50, height: 62 };
+    expect(checksOn([card("full", 34, 46)], small)).toEqual([
+      [
+        { x: 8, y: 56, width: 30, height: 4 },
+        { x: 44, y: 8, width: 4, height: 40 },
+      ],
+    ]);
+  });
+
+  it("is on every sheet, on it and away from every part", () => {
+    fc.assert(
+      fc.property(sets, (sizes) => {
+        for (const { places, paths } of layOut(partsOfSizes(sizes), A4).sheets) {
+          const checks = paths.filter(({ operation }) => operation === "measure-check");
+          expect(checks.length).toBeGreaterThan(0);
+          for (const { x, y, width, height } of checks.map(({ points }) => spread(points))) {
+            expect(Math.min(x, y, A4.width - x - width, A4.height - y - height)).toBeGreaterThanOrEqual(2);
+            expect(Math.max(width, height)).toBe(50);
+            for (const part of places) {
+              const across = Math.max(part.x - (x + width), x - (part.x + part.width));
+              const down = Math.max(part.y - (y + height), y - (part.y + part.height));
+              expect(Math.max(across, down)).toBeGreaterThanOrEqual(2 - 1e-9);
+            }
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it("stands below the lowest of several parts", () => {

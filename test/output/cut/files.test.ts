@@ -158,16 +158,19 @@ describe.each(CUT_KITS)("cut files of %s", (_, { pattern, files, folder }) => {
     });
   });
 
-  it("carry a rectangle of 50 by 20 mm to measure, on single parts always", () => {
+  it("carry a rectangle of 50 by 20 mm to measure, turned where a sheet needs it, or two bars of 50 mm", () => {
     for (const base of bases) {
       const checks = svgOf(base).paths.filter((path) => path.layer === "measure-check");
-      if (!base.startsWith("sheet-")) expect(checks).toHaveLength(1);
-      for (const check of checks) {
-        const { width, height } = extentOf([check.points]);
+      const sizes = checks.map((check) => {
         expect(check.points).toHaveLength(4);
-        expect(width).toBeCloseTo(50, 3);
-        expect(height).toBeCloseTo(20, 3);
-      }
+        const { width, height } = extentOf([check.points]);
+        return `${width.toFixed(3)} ${height.toFixed(3)}`;
+      });
+      const known = [
+        "50.000 20.000",
+        ...(base.startsWith("sheet-") ? ["20.000 50.000", "50.000 4.000 4.000 50.000"] : []),
+      ];
+      expect(known).toContain(sizes.join(" "));
     }
   });
 

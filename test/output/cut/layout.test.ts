@@ -78,7 +78,15 @@ describe.each(CUT_KITS)("sheets of %s", (_, { pattern, files, folder }) => {
       expect(Math.min(box.left, box.top, width - box.right, height - box.bottom)).toBeGreaterThanOrEqual(EDGE);
     }
     const checks = read.paths.filter((path) => path.layer === "measure-check").map((path) => path.points);
-    const pieces = [...placed.map((one) => [...one.rings]), ...checks.map((check) => [check])];
+    for (const check of checks) {
+      for (const point of pointsAlong(check, 3)) {
+        for (const { rings } of placed) {
+          expect(isInside(point, rings)).toBe(false);
+          expect(distanceTo(point, rings)).toBeGreaterThanOrEqual(APART);
+        }
+      }
+    }
+    const pieces = placed.map((one) => [...one.rings]);
     pieces.forEach((one, i) => {
       for (const other of pieces.slice(i + 1)) {
         const [a, b] = [rimAndHoles(one).rim, rimAndHoles(other).rim];

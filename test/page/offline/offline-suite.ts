@@ -55,7 +55,9 @@ export function offlineSuite(served: () => OpenedSite): void {
       const there = readdirSync(folder, { recursive: true, withFileTypes: true })
         .filter((entry) => entry.isFile())
         .map((entry) => join(entry.parentPath, entry.name).slice(folder.length))
-        .filter((path) => !["offline.json", "social.png", "makeability.json"].includes(path) && !path.endsWith(".jpg"));
+        .filter(
+          (path) => !["offline.json", "social.png", "makeability.json"].includes(path) && !/\/.*\.jpg$/.test(path),
+        );
       expect([...Object.keys(list.files), ...Object.keys(list.packet)].sort()).toEqual(there.sort());
     });
 

@@ -31,7 +31,7 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     parts: seatPartsText(sheet.parts),
   });
   const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
-  const outlines = sheet.paths.map(({ points, closed }) => (closed ? [...points, points[0]!] : points));
+  const outlines = sheet.paths.map(linesOf);
   const names = sheet.places.map((place) => partWords(place, outlines));
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
@@ -41,6 +41,13 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
   });
   const field = { left: -1, top: -1, width: size.width + 2, height: size.height + 2 };
   return figureOf(field, label, edge + lines.join("") + names.join(""), "cut-sheet");
+}
+
+/** A path as lines that words keep clear of; what is measured is crossed twice, so that no words stand in it. */
+function linesOf({ operation, points, closed }: ToolPath): readonly Point[] {
+  if (!closed) return points;
+  const [first, second, third, fourth] = points;
+  return operation === "measure-check" ? [...points, first!, third!, fourth!, second!] : [...points, first!];
 }
 
 /** A part's seat and name where no line runs through them, or its seat alone; in the middle where lines are everywhere. */

@@ -1,5 +1,6 @@
-import type { Box } from "../../../core/geometry/box.ts";
+import type { Box, Size } from "../../../core/geometry/box.ts";
 import type { Point } from "../../../core/geometry/point.ts";
+import { meetsBox, sidesOf } from "../../../core/geometry/side-in-box.ts";
 
 /** Where words stand: their middle, and whether they run upward. */
 export interface WordsSpot {
@@ -11,13 +12,14 @@ export interface WordsSpot {
 /** Steps from the middle of a place toward its sides. */
 const STEPS = 12;
 
-/** The spot in a place where words of a width and a height meet no line, the nearest to its middle, and there rather level. Undefined where there is none. */
+/** The spot in a place where words of a width and a height meet no line, the nearest to its middle, and there rather level. Undefined where there is none; `isAllowed` may turn spots down. */
 export function wordsSpot(
   place: Box,
   lines: readonly (readonly Point[])[],
-  words: { readonly width: number; readonly height: number },
+  words: Size,
+  isAllowed: (spot: WordsSpot) => boolean = () => true,
 ): WordsSpot | undefined {
-  const near = lines.flatMap(sidesOf).filter((side) => meets(side, place));
+  const near = lines.flatMap(sidesOf).filter((side) => meetsBox(side, place));
   const spots = [false, true].flatMap((upright) => spotsIn(place, upright ? turned(words) : words, upright));
   const middle = [(place.left + place.right) / 2, (place.top + place.bottom) / 2] as const;
   const away = ({ x, y }: WordsSpot): number => Math.hypot(x - middle[0], y - middle[1]);
@@ -25,13 +27,8 @@ export function wordsSpot(
     .toSorted((a, b) => away(a) - away(b))
     .find((spot) => {
       const box = boxAt(spot, spot.upright ? turned(words) : words);
-      return !near.some((side) => meets(side, box));
+      return isAllowed(spot) && !near.some((side) => meetsBox(side, box));
     });
-}
-
-interface Size {
-  readonly width: number;
-  readonly height: number;
 }
 
 /** Spots of a grid at which words of a size lie in the place. */
@@ -54,27 +51,4 @@ function boxAt({ x, y }: WordsSpot, { width, height }: Size): Box {
 
 function turned({ width, height }: Size): Size {
   return { width: height, height: width };
-}
-
-type Side = readonly [Point, Point];
-
-function sidesOf(line: readonly Point[]): Side[] {
-  return line.slice(1).map((to, i) => [line[i]!, to] as const);
-}
-
-/** Whether some of a side lies in a box: what is left of it between the box's four sides (Liang and Barsky's clipping). */
-function meets([[ax, ay], [bx, by]]: Side, { left, top, right, bottom }: Box): boolean {
-  const [dx, dy] = [bx - ax, by - ay];
-  let [from, to] = [0, 1];
-  for (const [speed, room] of [
-    [-dx, ax - left],
-    [dx, right - ax],
-    [-dy, ay - top],
-    [dy, bottom - ay],
-  ] as const) {
-    if (speed === 0 && room < 0) return false;
-    if (speed < 0) from = Math.max(from, room / speed);
-    if (speed > 0) to = Math.min(to, room / speed);
-  }
-  return from <= to;
 }
