@@ -35,6 +35,14 @@ const REQUIRED: readonly (readonly [source: string, id: string, part: "text" | "
   ["rules of a craft centre", "blade", "short", /\bwith a metal safety ruler\b/],
   ["rules of a craft centre", "blade", "text", /\bTuck your fingers back\b/],
   ["rules of a craft centre", "blade", "text", /\ban arm’s length round everyone who cuts\b/],
+  [
+    "common practice, no source",
+    "blade",
+    "text",
+    /\bcut beside you, and never let the blade run at the holding hand\b/,
+  ],
+  ["common practice, no source", "blade", "text", /\bKeep a first-aid kit at hand\b/],
+  ["common practice, no source", "cell", "text", /\bAfter display, take the cells out and recycle them\b/],
   ["a teachers' college", "who", "text", /\bbeside a competent adult\b/],
   ["a teachers' college", "who", "short", /\bbeside a competent adult\b/],
   [
