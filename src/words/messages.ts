@@ -4274,7 +4274,7 @@ export const stepFindText = (args: { readonly first: Word; readonly last: Word; 
 export const stepFindGist = (): string => say("step-find-gist");
 /** Make the gauge */
 export const stepGauge = (): string => say("step-gauge");
-/** Lay the packet’s gauge on card. Prick through each hole with the awl, and cut the card along the outline. Its lines, from the fore-edge: {lines}. Or cut a strip of card for each line, as wide as its distance: its far edge is the line. */
+/** Lay the packet’s gauge on card, prick its holes through, and cut the card along the outline. Its lines, from the fore-edge: {lines}. Or cut a strip of card for each line, as wide as its distance. */
 export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
 /** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
 export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
@@ -4284,7 +4284,7 @@ export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: 
 export const stepGaugeGist = (): string => say("step-gauge-gist");
 /** Press the score lines */
 export const stepScore = (): string => say("step-score");
-/** Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots, and join them along the ruler with the bone folder; or run it along the edge of the line’s strip. Follow the scoring plan: {count} line|{count} lines in all. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. */
+/** Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or follow the edge of the line’s strip. Follow the scoring plan: {count} line|{count} lines in all. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. */
 export const stepScoreText = (args: { readonly count: number }): string => say("step-score-text", args);
 /** Lay the gauge along the fore-edge, packing under the lower side. Prick the dots and join them along a ruler with a blunt tool; never press through. */
 export const stepScoreGist = (): string => say("step-score-gist");
@@ -4714,52 +4714,26 @@ export const sheetTitle = (args: { readonly class: Word; readonly material: Word
 export const sheetAbout = (args: { readonly class: Word; readonly layers: Word }): string => say("sheet-about", args);
 /** the book */
 export const toolBook = (): string => say("tool-book");
-/** card */
-export const toolCard = (): string => say("tool-card");
-/** acetate */
-export const toolAcetate = (): string => say("tool-acetate");
-/** narrow double-sided tape */
-export const toolTape = (): string => say("tool-tape");
-/** glue dots */
-export const toolGlueDots = (): string => say("tool-glue-dots");
 /** clear-drying glue */
 export const toolGlue = (): string => say("tool-glue");
 /** baking paper */
 export const toolBakingPaper = (): string => say("tool-baking-paper");
+/** battery LED light */
+export const toolLight = (): string => say("tool-light");
 /** cells */
 export const toolCells = (): string => say("tool-cells");
 /** fresh blade */
 export const toolBlade = (): string => say("tool-blade");
-/** spacers */
-export const toolSpacers = (): string => say("tool-spacers");
+/** button */
+export const toolButton = (): string => say("tool-button");
 /** bone folder */
 export const toolBoneFolder = (): string => say("tool-bone-folder");
 /** ruler */
 export const toolRuler = (): string => say("tool-ruler");
-/** pencil */
-export const toolPencil = (): string => say("tool-pencil");
-/** awl or pin */
-export const toolAwl = (): string => say("tool-awl");
-/** scissors */
-export const toolScissors = (): string => say("tool-scissors");
-/** slips of paper */
-export const toolSlips = (): string => say("tool-slips");
-/** craft knife */
-export const toolCraftKnife = (): string => say("tool-craft-knife");
-/** mat and safety ruler */
-export const toolMat = (): string => say("tool-mat");
 /** weight */
 export const toolWeight = (): string => say("tool-weight");
-/** packing */
-export const toolPacking = (): string => say("tool-packing");
-/** gauge — Parts beside a step that are no parts of the window. */
+/** gauge — A part beside a step that is no part of the window. */
 export const stepPartGauge = (): string => say("step-part-gauge");
-/** button */
-export const stepPartButton = (): string => say("step-part-button");
-/** string */
-export const stepPartString = (): string => say("step-part-string");
-/** battery LED light */
-export const stepPartLight = (): string => say("step-part-light");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** {degrees}° */

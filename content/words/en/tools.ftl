@@ -1,28 +1,15 @@
-### Tools and parts beside the steps of the work. Each stands in a list.
+### Tools and parts beside the steps of the work, where the list of supplies says more than a step needs. Each stands in a list.
 
 tool-book = the book
-tool-card = card
-tool-acetate = acetate
-tool-tape = narrow double-sided tape
-tool-glue-dots = glue dots
 tool-glue = clear-drying glue
 tool-baking-paper = baking paper
+tool-light = battery LED light
 tool-cells = cells
 tool-blade = fresh blade
-tool-spacers = spacers
+tool-button = button
 tool-bone-folder = bone folder
 tool-ruler = ruler
-tool-pencil = pencil
-tool-awl = awl or pin
-tool-scissors = scissors
-tool-slips = slips of paper
-tool-craft-knife = craft knife
-tool-mat = mat and safety ruler
 tool-weight = weight
-tool-packing = packing
 
-# Parts beside a step that are no parts of the window.
+# A part beside a step that is no part of the window.
 step-part-gauge = gauge
-step-part-button = button
-step-part-string = string
-step-part-light = battery LED light

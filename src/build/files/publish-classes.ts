@@ -35,7 +35,7 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
     about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
-    paths: withNames(sheet, (part) => [
+    paths: withNames(sheet, size, (part) => [
       say.sheetPartShort({ seat: part.seat, part: partName(part) }),
       String(part.seat),
     ]),

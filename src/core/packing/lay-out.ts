@@ -1,13 +1,11 @@
-import type { Box } from "../geometry/box.ts";
+import type { Point } from "../geometry/point.ts";
 import type { SheetSize } from "../kit/kit.ts";
 import type { Card } from "../window/card.ts";
 import type { Part } from "../window/part.ts";
-import { measureChecks } from "./measure-check.ts";
-import { type ToolPath, toolPaths } from "./operation.ts";
 import { type PlacedPart, packParts } from "./pack.ts";
 
 /** Free edge of a sheet, mm. */
-const EDGE = 8;
+export const EDGE = 8;
 
 /** Where a part lies on its sheet, mm from the sheet's upper left corner. */
 export interface PartPlace<P extends Part = Part> {
@@ -16,6 +14,8 @@ export interface PartPlace<P extends Part = Part> {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** From the part's own frame to the sheet's. */
+  readonly onSheet: (point: Point) => Point;
 }
 
 /** One sheet of a material with the parts that are cut from it. */
@@ -27,7 +27,6 @@ export interface LaidSheet<P extends Part = Part> {
   readonly number: number;
   readonly parts: readonly P[];
   readonly places: readonly PartPlace<P>[];
-  readonly paths: readonly ToolPath[];
 }
 
 /** Parts laid on sheets of one size, and those that are too large for it. */
@@ -54,7 +53,7 @@ export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): S
     sheets: packings.flatMap(({ stock, fields }) =>
       fields.map((field) => {
         numbers[stock.material] += 1;
-        return laidSheet(stock, numbers[stock.material], field, sheet);
+        return laidSheet(stock, numbers[stock.material], field);
       }),
     ),
     tooLarge: packings.flatMap(({ tooLarge }) => tooLarge),
@@ -82,41 +81,22 @@ function laidSheet<P extends Part>(
   { material, card }: Pick<Part, "material" | "card">,
   number: number,
   field: readonly PlacedPart<P>[],
-  sheet: SheetSize,
 ): LaidSheet<P> {
   return {
     material,
     ...(card ? { card } : {}),
     number,
     parts: field.map(({ part }) => part),
-    places: field.map(({ part, x, y, width, height }) => ({
+    places: field.map(({ part, place, x, y, width, height }) => ({
       part,
       x: x + EDGE,
       y: y + EDGE,
       width,
       height,
+      onSheet: (point) => {
+        const [right, down] = place(point);
+        return [right + EDGE, down + EDGE];
+      },
     })),
-    // Supplies only count sheets: their paths are made where they are drawn.
-    get paths() {
-      const parts = field.flatMap(pathsOf);
-      return [...measureChecks(sheet, EDGE, boxesOf(field), parts), ...parts];
-    },
   };
-}
-
-/** What the parts of a sheet take up on it. */
-function boxesOf(field: readonly PlacedPart[]): Box[] {
-  return field.map(({ x, y, width, height }) => ({
-    left: x + EDGE,
-    top: y + EDGE,
-    right: x + EDGE + width,
-    bottom: y + EDGE + height,
-  }));
-}
-
-function pathsOf({ part, place }: PlacedPart): ToolPath[] {
-  return toolPaths(part, (point) => {
-    const [x, y] = place(point);
-    return [x + EDGE, y + EDGE];
-  });
 }

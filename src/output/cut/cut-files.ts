@@ -46,7 +46,7 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
         about,
         width: size.width,
         height: size.height,
-        paths: withNames(sheet, (part) => [partName(part)]),
+        paths: withNames(sheet, size, (part) => [partName(part)]),
       }),
     ),
   );

@@ -1,8 +1,10 @@
 import type { Box } from "../../core/geometry/box.ts";
 import { levelCrossings, stretchesOf } from "../../core/geometry/crossings.ts";
 import type { Point } from "../../core/geometry/point.ts";
+import type { SheetSize } from "../../core/kit/kit.ts";
 import type { LaidSheet } from "../../core/packing/lay-out.ts";
 import type { ToolPath } from "../../core/packing/operation.ts";
+import { sheetPaths } from "../../core/packing/sheet-paths.ts";
 import type { Part } from "../../core/window/part.ts";
 import { type WordsSpot, wordsSpot } from "../drawing/class/words-spot.ts";
 import { inStrokes, strokesOf, strokesWidth } from "./stroke-letters.ts";
@@ -15,9 +17,11 @@ const FREE = 1;
 
 /** The lines of a sheet, with a name in pencil on each part that has room for one: the first of its names that fits. */
 export function withNames<P extends Part>(
-  { places, paths }: Pick<LaidSheet<P>, "places" | "paths">,
+  { places }: Pick<LaidSheet<P>, "places">,
+  size: SheetSize,
   namesOf: (part: P) => readonly string[],
 ): ToolPath[] {
+  const paths = sheetPaths({ places }, size);
   const lines = paths.map(({ points, closed }) => (closed ? [...points, points[0]!] : points));
   const cuts = paths.filter(({ operation }) => operation === "through-cut").map(({ points }) => points);
   const onPart = ({ x, y }: WordsSpot): boolean =>

@@ -12,14 +12,13 @@ const MOST = { title: 70, summary: 260, told: 200 } as const;
 
 /** The packet's first sheet. */
 export function coverPart(view: PrintedKit, seat: number | undefined): Html {
-  const { kit, figures, pocket } = view;
-  const alt = pocket ? say.kitLitAlt({ title: kit.title }) : say.kitFrontAlt({ title: kit.title });
+  const { kit, figures } = view;
   const told = publication(kit);
   return html`<section class="sheet cover" data-sheet>
 <p class="over">${seat === undefined ? say.packetOver() : say.packetOverSeat({ seat })}</p>
 <h1 dir="auto"${longClass(kit.title, MOST.title)}>${kit.title}</h1>
 <p class="${anyLonger([kit.summary], MOST.summary) ? "lede long" : "lede"}" dir="auto">${kit.summary}</p>
-<img class="cover-picture" src="../cover.jpg" alt="${alt}">
+<img class="cover-picture" src="../cover.jpg" alt="${say.kitFrontAlt({ title: kit.title })}">
 ${factList(figures.key, "figures", (value) => value[kit.units])}
 <p class="${anyLonger(told, MOST.told) ? "tagline long" : "tagline"}">${tagline(view)}${told.map((one) => ` · ${one}`)}</p>
 </section>`;

@@ -49,7 +49,18 @@ describe("the clock", () => {
 });
 
 describe("leafEstimates(pattern, rates)", () => {
-  const rates: Rates = { leaf: 12, score: 6, mark: 4, cut: 7, fold: 10, check: 20, tack: 15, notch: 25, part: 420, first: 2 };
+  const rates: Rates = {
+    leaf: 12,
+    score: 6,
+    mark: 4,
+    cut: 7,
+    fold: 10,
+    check: 20,
+    tack: 15,
+    notch: 25,
+    part: 420,
+    first: 2,
+  };
   const levels = [10, 20, 30].map((depth) => ({ name: `${depth}`, depth, line: undefined, background: depth === 20 }));
   const leaves = [
     madeLeaf(4, null, [2]),

@@ -84,7 +84,6 @@ describe("namedSheets(layouts) and partCounts(parts, sheets)", () => {
     number,
     parts,
     places: [],
-    paths: [],
   });
   const layouts = [
     { sheet: A4, sheets: [laid("card", 1, tabs[0]!, gull), laid("card", 2, gull, fish)], tooLarge: [] },

@@ -17,7 +17,7 @@ const FIT = madeSeat(1, {
   pattern: madePattern({
     leaves: [madeLeaf(4, null, [2]), madeLeaf(5, 1, [1]), madeLeaf(6, 3, [1]), madeLeaf(7, null, [2])],
   }),
-  byStage: { score: 10, part: 20, first: 2 },
+  byStage: { score: 10, part: 20 },
 });
 const slow = (fit: FittingSeat, pace: number): FittingSeat => ({ ...fit, seat: { ...fit.seat, pace } });
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import type { SheetSize } from "../../../src/core/kit/kit.ts";
 import { layOut, layOutOnSizes } from "../../../src/core/packing/lay-out.ts";
+import { sheetPaths } from "../../../src/core/packing/sheet-paths.ts";
 import type { Part } from "../../../src/core/window/part.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
 import { fc } from "../../seed.ts";
@@ -26,8 +28,10 @@ function spread(points: readonly (readonly [number, number])[]) {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
-const cutsOn = ({ paths }: ReturnType<typeof layOut>["sheets"][number]) =>
-  paths.filter(({ operation }) => operation === "through-cut").map(({ points }) => spread(points));
+const cutsOn = (sheet: ReturnType<typeof layOut>["sheets"][number], size: SheetSize = A4) =>
+  sheetPaths(sheet, size)
+    .filter(({ operation }) => operation === "through-cut")
+    .map(({ points }) => spread(points));
 
 const side = fc.integer({ min: 12, max: 190 });
 const sets = fc.array(fc.tuple(side, side), { minLength: 1, maxLength: 40 });
@@ -108,7 +112,7 @@ describe("sheets of layOut(parts, sheet)", () => {
     fc.assert(
       fc.property(sets, (sizes) => {
         for (const sheet of layOut(partsOfSizes(sizes), A4).sheets)
-          expect(cutsOn(sheet)).toEqual(sheet.places.map(({ part: _, ...place }) => place));
+          expect(cutsOn(sheet)).toEqual(sheet.places.map(({ x, y, width, height }) => ({ x, y, width, height })));
       }),
       { numRuns: 30 },
     );
@@ -130,8 +134,10 @@ describe("sheets of layOut(parts, sheet)", () => {
 
 describe("what is measured on a sheet of layOut(parts, sheet)", () => {
   const checksOn = (parts: readonly Part[], sheet = A4) =>
-    layOut(parts, sheet).sheets.map(({ paths }) =>
-      paths.filter(({ operation }) => operation === "measure-check").map(({ points }) => spread(points)),
+    layOut(parts, sheet).sheets.map((laid) =>
+      sheetPaths(laid, sheet)
+        .filter(({ operation }) => operation === "measure-check")
+        .map(({ points }) => spread(points)),
     );
 
   // By hand: below a part of 249 mm, 8 mm from the upper edge, 4 mm apart, it ends at 281 of 297; 4 mm may be taken of the edge.
@@ -142,7 +148,7 @@ describe("what is measured on a sheet of layOut(parts, sheet)", () => {
   ])("stands below a part of %d mm, at %d", (height, top) => {
     const [sheet] = layOut([card("one", 190, height)], A4).sheets;
     expect(checksOn([card("one", 190, height)])).toEqual([[{ x: EDGE, y: top, ...REFERENCE }]]);
-    expect(sheet!.paths[0]!.operation).toBe("measure-check");
+    expect(sheetPaths(sheet!, A4)[0]!.operation).toBe("measure-check");
   });
 
   // By hand: beside a part of 130 mm on A4, from 8 + 130 + 4 to 192 of 210 lying; beside one of 150 mm, from 162 to 182 upright.
@@ -207,8 +213,9 @@ describe("what is measured on a sheet of layOut(parts, sheet)", () => {
   it("is on every sheet, on it and away from every part", () => {
     fc.assert(
       fc.property(sets, (sizes) => {
-        for (const { places, paths } of layOut(partsOfSizes(sizes), A4).sheets) {
-          const checks = paths.filter(({ operation }) => operation === "measure-check");
+        for (const laid of layOut(partsOfSizes(sizes), A4).sheets) {
+          const { places } = laid;
+          const checks = sheetPaths(laid, A4).filter(({ operation }) => operation === "measure-check");
           expect(checks.length).toBeGreaterThan(0);
           for (const { x, y, width, height } of checks.map(({ points }) => spread(points))) {
             expect(Math.min(x, y, A4.width - x - width, A4.height - y - height)).toBeGreaterThanOrEqual(2);
@@ -227,9 +234,9 @@ describe("what is measured on a sheet of layOut(parts, sheet)", () => {
 
   it("stands below the lowest of several parts", () => {
     const [sheet] = layOut([card("low", 90, 100), card("high", 90, 200)], A4).sheets;
-    expect(sheet!.paths[0]!.points[0]![1]).toBe(EDGE + 200 + APART);
+    expect(sheetPaths(sheet!, A4)[0]!.points[0]![1]).toBe(EDGE + 200 + APART);
     const [stacked] = layOut([card("one", 190, 100), card("two", 190, 100)], A4).sheets;
-    expect(stacked!.paths[0]!.points[0]![1]).toBe(EDGE + 100 + APART + 100 + APART);
+    expect(sheetPaths(stacked!, A4)[0]!.points[0]![1]).toBe(EDGE + 100 + APART + 100 + APART);
   });
 });
 

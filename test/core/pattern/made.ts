@@ -85,6 +85,7 @@ export function kitOf({ book, fit, ...changes }: Changes = {}): Kit {
     prices: {},
     currency: "EUR",
     rates: { leaf: 1, score: 1, mark: 1, cut: 1, fold: 1, check: 1, tack: 1, notch: 1, part: 1, first: 2 },
+    drying: { glue: 30, frame: 720 },
     supplies: [],
     picture: bandsOf(BANDS),
     photos: [],

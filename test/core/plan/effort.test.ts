@@ -17,7 +17,18 @@ const LEAVES: readonly PatternLeaf[] = [
 ];
 const PATTERN = madePattern({ leaves: LEAVES });
 
-const RATES: Rates = { leaf: 1, score: 1000, mark: 10, cut: 20, fold: 100, check: 3, tack: 60, notch: 7, part: 9999, first: 2 };
+const RATES: Rates = {
+  leaf: 1,
+  score: 1000,
+  mark: 10,
+  cut: 20,
+  fold: 100,
+  check: 3,
+  tack: 60,
+  notch: 7,
+  part: 9999,
+  first: 2,
+};
 
 describe("countsOf(pattern)", () => {
   // By hand: 12 leaves; two cuts on each of ten; three folds on those, one on the others; both lines on ten, one on all.
@@ -90,7 +101,17 @@ describe("effortOf(counts, rates)", () => {
 
   it("is count times seconds for each stage, in minutes, and their sum", () => {
     const { byStage, minutes } = effortOf(counts, rates);
-    expect(byStage).toEqual({ turn: 1, score: 1, mark: 2, cut: 4, fold: 10, check: 1, tack: 7, notch: 4, part: 18, first: 2 });
+    expect(byStage).toEqual({
+      turn: 1,
+      score: 1,
+      mark: 2,
+      cut: 4,
+      fold: 10,
+      check: 1,
+      tack: 7,
+      notch: 4,
+      part: 18,
+    });
     expect(minutes).toBe(48);
   });
 });

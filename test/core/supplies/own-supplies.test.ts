@@ -18,7 +18,7 @@ describe("a kit's own supplies", () => {
     const supplies = [own("moss", { quantity: 3, price: 1.25 }), own("love", { unit: "each", unitId: "each" })];
     const list = listOf({ kit: { supplies } });
     const at = list.findIndex(({ own: named }) => named?.item === "moss");
-    expect(list[at - 1]).toMatchObject({ kind: "material", id: "button" });
+    expect(list[at - 1]).toMatchObject({ kind: "material", id: "spacers" });
     expect(list.slice(at, at + 2)).toEqual([
       {
         kind: "material",

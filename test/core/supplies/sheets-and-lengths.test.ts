@@ -51,7 +51,9 @@ describe("sheets", () => {
         { colour: "black", count: 1 },
       ],
     });
-    expect(supplyNote(card, "mm")).toMatch(/^A4: .*; for the window and motifs 1 teal, 1 of any colour, 1 black$/);
+    expect(supplyNote(card, "mm")).toMatch(
+      /^A4, 250–300 g\/m²: .*; for the window and motifs 1 teal, 1 of any colour, 1 black$/,
+    );
   });
 
   it.each([

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
-import type { Counts } from "../../../src/core/plan/effort.ts";
 import type { Supply } from "../../../src/core/supplies/supply.ts";
-import { LIGHT } from "../kit/made-kit.ts";
+import { LIGHT, madeKit } from "../kit/made-kit.ts";
 import { madePattern } from "../plan/made-pattern.ts";
 import { all, type Given, listOf, one, WINDOWED } from "./made-supplies.ts";
+
+const PLAIN = madePattern();
+const SCISSORS = { fit: { ...madeKit().fit, cutWith: "scissors" } } as const;
 
 const ids = (given: Given, kind: Supply["kind"]) =>
   listOf(given)
@@ -15,15 +17,20 @@ const ids = (given: Given, kind: Supply["kind"]) =>
  * packing under the side that sinks; a knife and its mat only where something is cut.
  */
 describe("tools", () => {
-  const always = ["boneFolder", "ruler", "pencil"];
+  const always = ["boneFolder", "ruler", "pencil", "awl", "scissors", "slips"];
 
-  it.each<[string, Partial<Counts>, string[]]>([
-    ["nothing is cut", {}, [...always, "packing"]],
-    ["leaves are cut", { cuts: 1 }, [...always, "knife", "mat", "packing"]],
-    ["notches are cut", { notches: 1 }, [...always, "knife", "mat", "packing"]],
-    ["window parts are cut", { parts: 1 }, [...always, "knife", "mat", "packing"]],
-  ])("are one of each where %s", (_, counts, tools) => {
-    expect(ids({ counts }, "tool")).toEqual(tools.map((id) => [id, 1, "each"]));
+  it.each<[string, Given, string[]]>([
+    ["nothing is cut", { pattern: PLAIN }, [...always, "packing"]],
+    ["leaves are cut", { pattern: PLAIN, counts: { cuts: 1 } }, [...always, "knife", "mat", "packing"]],
+    ["leaves are cut with scissors", { pattern: PLAIN, kit: SCISSORS, counts: { cuts: 1 } }, [...always, "packing"]],
+    [
+      "notches are cut",
+      { pattern: PLAIN, kit: SCISSORS, counts: { notches: 1 } },
+      [...always, "knife", "mat", "packing"],
+    ],
+    ["a window is cut", { pattern: WINDOWED }, [...always, "knife", "mat", "weight", "packing"]],
+  ])("are one of each where %s", (_, given, tools) => {
+    expect(ids(given, "tool")).toEqual(tools.map((id) => [id, 1, "each"]));
   });
 
   // By hand: the block is 6 mm thick, so pieces of 2.5 mm are three, of 2 mm three, of 1.9 mm four.
@@ -70,6 +77,8 @@ describe("materials", () => {
       ["tape", 0.9, "m"],
       ["string", 0.2, "m"],
       ["button", 1, "each"],
+      ["glue", 1, "each"],
+      ["spacers", 2, "each"],
     ]);
   });
 
@@ -104,6 +113,16 @@ describe("blades", () => {
     const [bought] = all({ counts: { cuts, notches, parts } }, "blades");
     expect(bought?.quantity).toBe(blades);
     if (bought) expect(bought.reason).toEqual({ kind: "blades", cuts: cuts + notches, perBlade: 250 });
+  });
+});
+
+describe("wet glue", () => {
+  it("for tacks comes with baking paper, and no dots", () => {
+    const kit = { fit: { ...madeKit().fit, tackWith: "glue" } } as const;
+    expect(ids({ pattern: madePattern(), kit, counts: { tacks: 3 } }, "material").slice(2)).toEqual([
+      ["glue", 1, "each"],
+      ["bakingPaper", 1, "each"],
+    ]);
   });
 });
 

@@ -12,7 +12,7 @@ describe("stockOf({ item, quantity })", () => {
     ["craft-knife blade", "blades"],
     ["second-hand book", "book"],
     ["Second-hand books", "book"],
-    ["Double-Sided Tape", "tape"],
+    ["Narrow Double-Sided Tape", "tape"],
     ["craft knife", "knife"],
     ["packing", "packing"],
     ["Paper", "paper"],

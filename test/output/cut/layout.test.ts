@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { layOut } from "../../../src/core/packing/lay-out.ts";
+import { sheetPaths } from "../../../src/core/packing/sheet-paths.ts";
 import type { Part } from "../../../src/core/window/part.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
 import {
@@ -191,7 +192,9 @@ describe("layOut", () => {
     const { sheets, tooLarge } = layOut([flag("long", 270, 150)], sheet);
     expect(tooLarge).toEqual([]);
     const { width, height } = extentOf(
-      sheets[0]!.paths.filter((path) => path.operation === "through-cut").map((path) => path.points),
+      sheetPaths(sheets[0]!, sheet)
+        .filter((path) => path.operation === "through-cut")
+        .map((path) => path.points),
     );
     expect([width, height]).toEqual([150, 270]);
   });

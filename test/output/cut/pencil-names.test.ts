@@ -15,7 +15,7 @@ const card = (width: number, height: number, changes: Partial<Part> = {}): Part 
 /** What dxf-parser reads on the pencil layer of the first sheet, in mm, y down. */
 function pencilOn(part: Part, names: readonly string[]) {
   const [sheet] = layOut([part], A4).sheets;
-  const paths = withNames(sheet!, () => names);
+  const paths = withNames(sheet!, A4, () => names);
   const dxf = readDxfCut(cutDxf({ title: "", about: "", width: A4.width, height: A4.height, paths }, "mm"));
   return dxf.paths.filter(({ layer }) => layer === "pencil-mark");
 }

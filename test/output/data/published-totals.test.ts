@@ -76,7 +76,8 @@ describe.each(FIXTURE_KITS)("totals of the published pattern of %s", (slug) => {
   it("list each tool once, a bone folder among them", () => {
     const tools = pattern.supplies.filter(({ kind }: { kind: string }) => kind === "tool");
     const ids = tools.map(({ id }: { id: string }) => id);
-    expect(ids).toEqual(["boneFolder", "ruler", "pencil", "knife", "mat", "packing"]);
+    const always = ["boneFolder", "ruler", "pencil", "awl", "scissors", "slips", "knife", "mat"];
+    expect(ids).toEqual([...always, ...(pattern.insert ? ["weight"] : []), "packing"]);
     for (const { quantity } of tools) expect(quantity).toBe(1);
   });
 });

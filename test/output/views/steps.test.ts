@@ -22,10 +22,4 @@ describe("stepsOf(kit, pattern, counts, effort)", () => {
     const string = pattern.window?.stringLength;
     if (string !== undefined) expect(text("close")).toContain(`Tie ${Math.round(string)}\u00a0mm of string`);
   });
-
-  it("glues before it closes, and lights last", () => {
-    const ids = fixtureView("harbour-moon").steps.map(({ id }) => id);
-    const order = ["check", "find", "gauge", "score", "border", "fold", "notch", "tack", "hold"];
-    expect(ids).toEqual([...order, "cut", "frame", "glaze", "decorate", "hang", "close", "light"]);
-  });
 });

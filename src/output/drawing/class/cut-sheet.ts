@@ -3,6 +3,7 @@ import type { NamedSheet } from "../../../core/class/preparation.ts";
 import type { Point } from "../../../core/geometry/point.ts";
 import type { PartPlace } from "../../../core/packing/lay-out.ts";
 import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
+import { sheetPaths } from "../../../core/packing/sheet-paths.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import { seatPartsText } from "../../../words/seats.ts";
@@ -30,8 +31,9 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     height: num(size.height, 0),
     parts: seatPartsText(sheet.parts),
   });
-  const lines = sheet.paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
-  const outlines = sheet.paths.map(linesOf);
+  const paths = sheetPaths(sheet, size);
+  const lines = paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
+  const outlines = paths.map(linesOf);
   const names = sheet.places.map((place) => partWords(place, outlines));
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
