@@ -4260,6 +4260,8 @@ export const stepDrying = (args: { readonly time: Word }): string => say("step-d
 export const stepParts = (): string => say("step-parts");
 /** Tools */
 export const stepTools = (): string => say("step-tools");
+/** gauge — A part beside a step that is no part of the window. */
+export const stepPartGauge = (): string => say("step-part-gauge");
 /** Check the book */
 export const stepCheck = (): string => say("step-check");
 /** Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for {leaves} leaves, {height} tall and {width} wide, pressed {thickness} thick. Another book needs the pattern worked out for it. */
@@ -4284,7 +4286,7 @@ export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: 
 export const stepGaugeGist = (): string => say("step-gauge-gist");
 /** Press the score lines */
 export const stepScore = (): string => say("step-score");
-/** Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or follow the edge of the line’s strip. Follow the scoring plan: {count} line|{count} lines in all. Press just hard enough to crease the paper, never through it; try it on a spare leaf first. */
+/** Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or use the line’s strip. Follow the scoring plan: {count} line|{count} lines in all. Crease the paper, never press through it; try a spare leaf first. */
 export const stepScoreText = (args: { readonly count: number }): string => say("step-score-text", args);
 /** Lay the gauge along the fore-edge, packing under the lower side. Prick the dots and join them along a ruler with a blunt tool; never press through. */
 export const stepScoreGist = (): string => say("step-score-gist");
@@ -4334,7 +4336,7 @@ export const stepCutText = (args: { readonly count: number }): string => say("st
 export const stepCutGist = (): string => say("step-cut-gist");
 /** Glue the base frame and let it dry */
 export const stepFrame = (): string => say("step-frame");
-/** With the holder on, run double-sided tape round the back of the base frame, and a little glue along its inner edge. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Leave the holder on until the glue is dry. Make the door meanwhile. */
+/** With the holder on, run double-sided tape round the back of the base frame, and a little glue along its inner edge. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even {lip} beyond the folded shape all round. Make the door while it dries, holder on. */
 export const stepFrameText = (args: { readonly lip: Word }): string => say("step-frame-text", args);
 /** Put the holder on, glue the frame to the front tips, and leave the holder until the glue is dry. */
 export const stepFrameGist = (): string => say("step-frame-gist");
@@ -4414,9 +4416,9 @@ export const supplyPencil = (): string => say("supply-pencil");
 export const supplyAwl = (): string => say("supply-awl");
 /** short sharp scissors */
 export const supplyScissors = (): string => say("supply-scissors");
-/** two slips of paper */
+/** two slips of paper as bookmarks */
 export const supplySlips = (): string => say("supply-slips");
-/** weight, such as a few heavy books */
+/** a few heavy books as a weight */
 export const supplyWeight = (): string => say("supply-weight");
 /** craft knife */
 export const supplyKnife = (): string => say("supply-knife");
@@ -4486,20 +4488,12 @@ export const whyRulerMm = (): string => say("why-ruler-mm");
 export const whyRulerIn = (): string => say("why-ruler-in");
 /** for the marks */
 export const whyPencil = (): string => say("why-pencil");
-/** for paper and card; read its label for how long it dries */
+/** for paper and card */
 export const whyGlue = (): string => say("why-glue");
-/** slipped behind each tack, so that leaves do not stick */
+/** behind each tack */
 export const whyBakingPaper = (): string => say("why-baking-paper");
-/** under raised motifs */
-export const whySpacers = (): string => say("why-spacers");
 /** to prick the gauge’s lines */
 export const whyAwl = (): string => say("why-awl");
-/** for the gauge’s card, string and slips */
-export const whyScissors = (): string => say("why-scissors");
-/** to mark the first and last picture leaf */
-export const whySlips = (): string => say("why-slips");
-/** to press the door flat */
-export const whyWeight = (): string => say("why-weight");
 /** with a cap */
 export const whyKnife = (): string => say("why-knife");
 /** under and beside every cut */
@@ -4712,28 +4706,6 @@ export const sheetLabel = (args: { readonly name: Word; readonly width: Word; re
 export const sheetTitle = (args: { readonly class: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("sheet-title", args);
 /** Leaflight class {class}; parts of all seats; layers: {layers} — In the file's description; $layers are names in the file. */
 export const sheetAbout = (args: { readonly class: Word; readonly layers: Word }): string => say("sheet-about", args);
-/** the book */
-export const toolBook = (): string => say("tool-book");
-/** clear-drying glue */
-export const toolGlue = (): string => say("tool-glue");
-/** baking paper */
-export const toolBakingPaper = (): string => say("tool-baking-paper");
-/** battery LED light */
-export const toolLight = (): string => say("tool-light");
-/** cells */
-export const toolCells = (): string => say("tool-cells");
-/** fresh blade */
-export const toolBlade = (): string => say("tool-blade");
-/** button */
-export const toolButton = (): string => say("tool-button");
-/** bone folder */
-export const toolBoneFolder = (): string => say("tool-bone-folder");
-/** ruler */
-export const toolRuler = (): string => say("tool-ruler");
-/** weight */
-export const toolWeight = (): string => say("tool-weight");
-/** gauge — A part beside a step that is no part of the window. */
-export const stepPartGauge = (): string => say("step-part-gauge");
 /** mm */
 export const unitMm = (): string => say("unit-mm");
 /** {degrees}° */

@@ -195,16 +195,8 @@ function toolText(id: SupplyId | undefined, units: UnitSystem): string {
       return say.whyGlue();
     case "bakingPaper":
       return say.whyBakingPaper();
-    case "spacers":
-      return say.whySpacers();
     case "awl":
       return say.whyAwl();
-    case "scissors":
-      return say.whyScissors();
-    case "slips":
-      return say.whySlips();
-    case "weight":
-      return say.whyWeight();
     case "knife":
       return say.whyKnife();
     case "mat":

@@ -9,6 +9,8 @@ step-time = about { $time }
 step-drying = then { $time } to dry
 step-parts = Parts
 step-tools = Tools
+# A part beside a step that is no part of the window.
+step-part-gauge = gauge
 
 step-check = Check the book
 step-check-text = Count leaves, not pages: a leaf is one sheet with two pages. This pattern is for { $leaves } leaves, { $height } tall and { $width } wide, pressed { $thickness } thick. Another book needs the pattern worked out for it.
@@ -26,10 +28,10 @@ step-gauge-free-line = { $number } { $name }: { $depth }
 step-gauge-gist = Prick the gauge’s holes through to card and cut the card along the outline; or cut a strip of card as wide as each line’s distance.
 
 step-score = Press the score lines
-step-score-text = Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or follow the edge of the line’s strip. Follow the scoring plan: { $count ->
+step-score-text = Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or use the line’s strip. Follow the scoring plan: { $count ->
     [one] { $count } line
    *[other] { $count } lines
-} in all. Press just hard enough to crease the paper, never through it; try it on a spare leaf first.
+} in all. Crease the paper, never press through it; try a spare leaf first.
 step-score-gist = Lay the gauge along the fore-edge, packing under the lower side. Prick the dots and join them along a ruler with a blunt tool; never press through.
 
 step-border-before = Fold the leaves before the picture
@@ -89,7 +91,7 @@ step-cut-text = Cut { $count ->
 step-cut-gist = Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it.
 
 step-frame = Glue the base frame and let it dry
-step-frame-text = With the holder on, run double-sided tape round the back of the base frame, and a little glue along its inner edge. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even { $lip } beyond the folded shape all round. Leave the holder on until the glue is dry. Make the door meanwhile.
+step-frame-text = With the holder on, run double-sided tape round the back of the base frame, and a little glue along its inner edge. Press it onto the front tips, closure tab under its marked edge. Its outer edge stands an even { $lip } beyond the folded shape all round. Make the door while it dries, holder on.
 step-frame-gist = Put the holder on, glue the frame to the front tips, and leave the holder until the glue is dry.
 
 step-glaze = Glaze the door
