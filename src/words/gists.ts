@@ -1,4 +1,4 @@
-import type { StepId } from "../core/work/work-step.ts";
+import type { StepId } from "../core/steps/work-step.ts";
 import * as say from "./messages.ts";
 
 const GISTS: Readonly<Record<StepId, () => string>> = {

@@ -1,4 +1,4 @@
-import type { MadePart } from "../core/work/work-step.ts";
+import type { MadePart } from "../core/steps/work-step.ts";
 import * as say from "./messages.ts";
 import { partName } from "./parts.ts";
 

@@ -1,4 +1,4 @@
-import type { StepId, StepSection } from "../core/work/work-step.ts";
+import type { StepId, StepSection } from "../core/steps/work-step.ts";
 import * as say from "./messages.ts";
 
 const TITLES: Readonly<Record<StepId, () => string>> = {

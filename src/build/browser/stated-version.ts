@@ -26,7 +26,7 @@ function answer(path: string): Promise<string> {
       child.stdout.destroy();
       resolve(said);
     };
-    const bound = setTimeout(end, PATIENCE);
+    let bound = setTimeout(end, PATIENCE);
     child.stdout.on("data", (text: Buffer) => {
       said = (said + text.toString()).slice(0, 1000);
     });
@@ -35,7 +35,8 @@ function answer(path: string): Promise<string> {
     // What it wrote may arrive after it has ended; what it started, and what keeps its output open, ends with its group.
     child.once("exit", () => {
       endGroup(child);
-      setTimeout(end, TRAILING).unref();
+      clearTimeout(bound);
+      bound = setTimeout(end, TRAILING);
     });
   });
 }

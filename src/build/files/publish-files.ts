@@ -15,12 +15,10 @@ import { writeCoverImage, writeSocialImage } from "../images/images.ts";
 /** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
 export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
   for (const view of views) {
-    const { slug, kit, pattern } = view;
+    const { slug, kit } = view;
     const folder = join(output, "kits", slug);
-    await writePatternFiles(folder, view);
+    const finished = await writePatternFiles(folder, view);
     writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
-    const mood = pattern.pocket ? "lit" : "day";
-    const finished = frontPicture(pattern, { slug, title: kit.title, mood });
     await writeSocialImage(finished, join(folder, "social.png"));
   }
   mkdirSync(join(output, "schema"), { recursive: true });
@@ -29,11 +27,11 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 
-/** Pattern, front pictures, the cover's picture and cut files of a kit on a book. */
+/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book; the finished piece as it was drawn. */
 export async function writePatternFiles(
   folder: string,
   { slug, kit, pattern, findings, supplies, effort }: KitView,
-): Promise<void> {
+): Promise<string> {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
@@ -42,7 +40,9 @@ export async function writePatternFiles(
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);
   if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
-  await writeCoverImage(lit ?? day, join(folder, "cover.jpg"));
+  const finished = lit ?? day;
+  await writeCoverImage(finished, join(folder, "cover.jpg"));
+  return finished;
 }
 
 export function writeCutFiles(folder: string, files: readonly CutFile[]): void {

@@ -14,6 +14,11 @@ export interface Size {
   readonly height: number;
 }
 
+/** The box of a size whose upper left corner is at (left, top). */
+export function boxAt(left: number, top: number, { width, height }: Size): Box {
+  return { left, top, right: left + width, bottom: top + height };
+}
+
 /** The smallest box round all points. */
 export function boxOf(rings: readonly (readonly Point[])[]): Box {
   const box = {

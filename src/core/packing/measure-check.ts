@@ -1,9 +1,9 @@
 import { signedArea } from "../geometry/area.ts";
-import { type Box, boxOf, type Size } from "../geometry/box.ts";
+import { type Box, boxAt, boxOf, type Size } from "../geometry/box.ts";
 import { levelCrossings, stretchesOf } from "../geometry/crossings.ts";
 import type { Ring } from "../geometry/point.ts";
 import { meetsBox, sidesOf } from "../geometry/side-in-box.ts";
-import { REFERENCE, referencePath, type ToolPath } from "./operation.ts";
+import { drawnLine, REFERENCE, referencePath, type ToolPath } from "./operation.ts";
 import { APART } from "./pack.ts";
 
 /** How wide the bars are that stand in the free edge of a full sheet, mm; they are as long as the reference rectangle. */
@@ -70,7 +70,7 @@ function between(sheet: Size, edge: number, parts: readonly Box[]): Box | undefi
 
 /** In the middle of a piece that falls out of a part, a hole, with no line near. */
 function inWaste(paths: readonly ToolPath[]): Box | undefined {
-  const sides = paths.flatMap(({ points, closed }) => sidesOf(closed ? [...points, points[0]!] : points));
+  const sides = paths.flatMap((path) => sidesOf(drawnLine(path)));
   for (const { ring, box } of holesOf(paths)) {
     const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
     if (!stretchesOf(levelCrossings([ring], y)).some(({ from, to }) => from < x && x < to)) continue;
@@ -98,10 +98,6 @@ interface Outline {
 
 /** Rounding of sums, mm. */
 const TOUCHING = 1e-9;
-
-function boxAt(left: number, top: number, { width, height }: Size): Box {
-  return { left, top, right: left + width, bottom: top + height };
-}
 
 function sizeOf({ left, top, right, bottom }: Box): Size {
   return { width: right - left, height: bottom - top };

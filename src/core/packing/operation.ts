@@ -43,6 +43,11 @@ export function toolPaths(part: Part, place: (point: Point) => Point): ToolPath[
   ];
 }
 
+/** The points of a path as a pen goes: back to the first where it is closed. */
+export function drawnLine({ points, closed }: ToolPath): readonly Point[] {
+  return closed ? [...points, points[0]!] : points;
+}
+
 /** Closed outline of a rectangle to measure at a corner, the reference rectangle where no size is given. */
 export function referencePath(left: number, top: number, { width, height }: Size = REFERENCE): ToolPath {
   const points: Ring = [

@@ -3,9 +3,9 @@ import { type Priced, type SupplyId, type SupplyUnit, TOOL_SUPPLIES, type ToolSu
 import { layOut } from "../packing/lay-out.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
+import { workOf } from "../steps/work.ts";
 import type { Part } from "../window/part.ts";
 import { partsOf } from "../window/window.ts";
-import { workOf } from "../work/work.ts";
 import { type CardSheets, cardSheets } from "./card-sheets.ts";
 import { BOUGHT_BY, toBuy } from "./lengths.ts";
 import type { Supply, SupplyReason } from "./supply.ts";

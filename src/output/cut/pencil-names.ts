@@ -1,9 +1,9 @@
-import type { Box } from "../../core/geometry/box.ts";
+import { type Box, boxAt } from "../../core/geometry/box.ts";
 import { levelCrossings, stretchesOf } from "../../core/geometry/crossings.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import type { SheetSize } from "../../core/kit/kit.ts";
 import type { LaidSheet } from "../../core/packing/lay-out.ts";
-import type { ToolPath } from "../../core/packing/operation.ts";
+import { drawnLine, type ToolPath } from "../../core/packing/operation.ts";
 import { sheetPaths } from "../../core/packing/sheet-paths.ts";
 import type { Part } from "../../core/window/part.ts";
 import { type WordsSpot, wordsSpot } from "../drawing/class/words-spot.ts";
@@ -22,14 +22,13 @@ export function withNames<P extends Part>(
   namesOf: (part: P) => readonly string[],
 ): ToolPath[] {
   const paths = sheetPaths({ places }, size);
-  const lines = paths.map(({ points, closed }) => (closed ? [...points, points[0]!] : points));
+  const lines = paths.map(drawnLine);
   const cuts = paths.filter(({ operation }) => operation === "through-cut").map(({ points }) => points);
   const onPart = ({ x, y }: WordsSpot): boolean =>
     stretchesOf(levelCrossings(cuts, y)).some(({ from, to }) => from < x && x < to);
-  const names = places.flatMap(({ part, x, y, width, height }) => {
-    const box = { left: x, top: y, right: x + width, bottom: y + height };
-    return nameIn(box, lines, namesOf(part).map(inStrokes).filter(Boolean), onPart);
-  });
+  const names = places.flatMap((place) =>
+    nameIn(boxAt(place.x, place.y, place), lines, namesOf(place.part).map(inStrokes).filter(Boolean), onPart),
+  );
   return [...names, ...paths];
 }
 

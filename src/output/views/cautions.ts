@@ -1,6 +1,6 @@
 import type { SupplyId } from "../../core/kit/supply-id.ts";
 import type { Caution } from "../../core/plan/caution.ts";
-import type { WorkStep } from "../../core/work/work-step.ts";
+import type { WorkStep } from "../../core/steps/work-step.ts";
 
 const GLUING: readonly SupplyId[] = ["glue", "glueDots"];
 

@@ -2,8 +2,8 @@ import type { Kit } from "../../core/kit/kit.ts";
 import type { Pocket } from "../../core/light/light.ts";
 import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
-import { countsOf } from "../../core/plan/effort.ts";
-import type { StepId } from "../../core/work/work-step.ts";
+import type { Counts } from "../../core/plan/effort.ts";
+import type { StepId } from "../../core/steps/work-step.ts";
 import { type Dual, dual, dualByHand, dualLength } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { formatSize } from "../../words/lengths.ts";
@@ -18,7 +18,7 @@ import { pocketPlan } from "../drawing/pocket-figure.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps from the closed book to the open one say and show. */
-export function foldingTold(id: StepId, kit: Kit, pattern: Pattern): Told {
+export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, { scores, tacks }: Counts): Told {
   const only = (text: Dual | string): Told => ({ text, figure: undefined });
   switch (id) {
     case "check":
@@ -28,7 +28,7 @@ export function foldingTold(id: StepId, kit: Kit, pattern: Pattern): Told {
     case "gauge":
       return { text: gaugeText(kit), figure: scoring(kit, pattern) };
     case "score":
-      return only(say.stepScoreText({ count: countsOf(pattern).scores }));
+      return only(say.stepScoreText({ count: scores }));
     case "borderBefore":
       return only(borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText));
     case "borderAfter":
@@ -36,7 +36,7 @@ export function foldingTold(id: StepId, kit: Kit, pattern: Pattern): Told {
     case "notch":
       return { text: notchText(kit, pattern.pocket!), figure: pocketPlan(pattern, pattern.pocket!, kit.units) };
     case "tack":
-      return { text: tackText(kit, pattern), figure: tucking(kit, pattern) };
+      return { text: say.stepTackText({ count: tacks, with: kit.fit.tackWith }), figure: tucking(kit, pattern) };
     case "hold":
       return { text: holdText(pattern), figure: holdWidth(kit, pattern) };
     default:
@@ -75,10 +75,6 @@ function gaugeText({ levels }: Kit): Dual {
 function borderText(count: number, pattern: Pattern, text: typeof say.stepBorderBeforeText): Dual {
   const { name: level, depth } = pattern.levels[pattern.background - 1]!;
   return dual((units) => text({ count, level, depth: formatSize(depth, units) }));
-}
-
-function tackText({ fit }: Kit, pattern: Pattern): string {
-  return say.stepTackText({ count: countsOf(pattern).tacks, with: fit.tackWith });
 }
 
 function foldText(kit: Kit, pattern: Pattern): Dual {

@@ -7,10 +7,10 @@ import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import type { Caution } from "../../core/plan/caution.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
+import { workOf } from "../../core/steps/work.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
-import { workOf } from "../../core/work/work.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
@@ -108,7 +108,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     figures: () => figuresOf(kit, pattern, counts, effort),
     preparation: () => preparationOf(kit, pattern),
     rows: () => dualRows(kit, pattern, shown),
-    steps: () => stepsOf(kit, pattern, work(), effort),
+    steps: () => stepsOf(kit, pattern, work(), { counts, effort }),
     legend: lineLegend,
     measuring: () => measureBook(kit),
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),

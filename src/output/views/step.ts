@@ -1,6 +1,6 @@
 import type { SupplyId } from "../../core/kit/supply-id.ts";
 import type { Effort } from "../../core/plan/effort.ts";
-import type { MadePart, StepId, StepSection, WorkStep } from "../../core/work/work-step.ts";
+import type { MadePart, StepId, StepSection, WorkStep } from "../../core/steps/work-step.ts";
 import { type Dual, same } from "../../words/dual.ts";
 import { hoursText } from "../../words/hours.ts";
 import { stepTitle } from "../../words/steps.ts";

@@ -1,10 +1,10 @@
 import { boxOf } from "../../core/geometry/box.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
+import type { StepId } from "../../core/steps/work-step.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
-import type { StepId } from "../../core/work/work-step.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { formatByHand, formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";

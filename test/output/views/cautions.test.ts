@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { SupplyId } from "../../../src/core/kit/supply-id.ts";
-import { type WorkStep, workStep } from "../../../src/core/work/work-step.ts";
+import { type WorkStep, workStep } from "../../../src/core/steps/work-step.ts";
 import { cautionsFor } from "../../../src/output/views/cautions.ts";
 import type { KitView } from "../../../src/output/views/kit-view.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";

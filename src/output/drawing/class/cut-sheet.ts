@@ -1,8 +1,9 @@
 import type { SeatPart } from "../../../core/class/class-sheets.ts";
 import type { NamedSheet } from "../../../core/class/preparation.ts";
+import { boxAt } from "../../../core/geometry/box.ts";
 import type { Point } from "../../../core/geometry/point.ts";
 import type { PartPlace } from "../../../core/packing/lay-out.ts";
-import type { Operation, ToolPath } from "../../../core/packing/operation.ts";
+import { drawnLine, type Operation, type ToolPath } from "../../../core/packing/operation.ts";
 import { sheetPaths } from "../../../core/packing/sheet-paths.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
@@ -46,16 +47,16 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
 }
 
 /** A path as lines that words keep clear of; what is measured is crossed twice, so that no words stand in it. */
-function linesOf({ operation, points, closed }: ToolPath): readonly Point[] {
-  if (!closed) return points;
-  const [first, second, third, fourth] = points;
-  return operation === "measure-check" ? [...points, first!, third!, fourth!, second!] : [...points, first!];
+function linesOf(path: ToolPath): readonly Point[] {
+  const line = drawnLine(path);
+  const [, second, third, fourth] = line;
+  return path.operation === "measure-check" ? [...line, third!, fourth!, second!] : line;
 }
 
 /** A part's seat and name where no line runs through them, or its seat alone; in the middle where lines are everywhere. */
 function partWords(place: PartPlace<SeatPart>, outlines: readonly (readonly Point[])[]): string {
   const { part, x, y, width, height } = place;
-  const box = { left: x, top: y, right: x + width, bottom: y + height };
+  const box = boxAt(x, y, place);
   const seat = String(part.seat);
   const named = say.sheetPartShort({ seat: part.seat, part: partName(part) });
   const choices = Math.max(width, height) >= ROOM_FOR_NAME ? [named, seat] : [seat];
