@@ -60,7 +60,7 @@ export const benchNoteWhole = (args: { readonly level: Word; readonly place: Wor
 export const benchNoteStepped = (args: { readonly name: Word; readonly place: Word }): string => say("bench-note-stepped", args);
 /** Notch for the light: mark it from {from} to {to}, {depth} deep from the unfolded fore-edge. Cut it after folding. */
 export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-note-notch", args);
-/** Glue later: {stretches}. — $stretches is a list like “12–34 mm and 50–60 mm”. */
+/** Tack at the end of the batch: {stretches}. — $stretches is a list like “12–34 mm and 50–60 mm”. */
 export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
 /** {from}–{to} */
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
@@ -146,7 +146,7 @@ export const benchGoThere = (): string => say("bench-go-there");
 export const benchAreFolded = (): string => say("bench-are-folded");
 /** The one leaf is folded.|All {count} leaves are folded. */
 export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
-/** Now glue the tacks, and then open the book to a hold width of {width}. */
+/** Tack what is still loose, and then open the book to a hold width of {width}. */
 export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
 /** Your flaps push it open to about {width}. */
 export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
@@ -4312,7 +4312,7 @@ export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front
 export const stepFoldGist = (): string => say("step-fold-gist");
 /** In each batch: notch for the light */
 export const stepNotch = (): string => say("step-notch");
-/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with a card under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
+/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with the mat under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
 export const stepNotchText = (args: { readonly count: number; readonly first: Word; readonly last: Word; readonly floor: Word }): string => say("step-notch-text", args);
 /** Once the batch is tucked, cut each notch in several light strokes, one leaf at a time. */
 export const stepNotchGist = (): string => say("step-notch-gist");
@@ -4368,7 +4368,7 @@ export const stepCloseText = (args: { readonly string: Word }): string => say("s
 export const stepCloseGist = (): string => say("step-close-gist");
 /** Set the light */
 export const stepLight = (): string => say("step-light");
-/** When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady, lay a small floor of card on the notches first. */
+/** When all glue is dry, take off what holds the book open. Switch the LED light on and stand it on the pocket’s floor, {setback} behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady, lay a small floor of card on the notches first. */
 export const stepLightText = (args: { readonly setback: Word }): string => say("step-light-text", args);
 /** When all is dry, stand the LED light on the pocket’s floor; no paper may touch it. */
 export const stepLightGist = (): string => say("step-light-gist");

@@ -50,7 +50,7 @@ bench-note-whole = No marks: fold the whole leaf at level { $level } ({ $place }
 bench-note-stepped = First fold the whole leaf at { $name } ({ $place }). Cuts start at that folded edge.
 bench-note-notch = Notch for the light: mark it from { $from } to { $to }, { $depth } deep from the unfolded fore-edge. Cut it after folding.
 # $stretches is a list like “12–34 mm and 50–60 mm”.
-bench-note-tacks = Glue later: { $stretches }.
+bench-note-tacks = Tack at the end of the batch: { $stretches }.
 bench-stretch = { $from }–{ $to }
 
 ## A leaf in words
@@ -141,7 +141,7 @@ bench-end = { $count ->
     [one] The one leaf is folded.
    *[other] All { $count } leaves are folded.
   }
-bench-end-next = Now glue the tacks, and then open the book to a hold width of { $width }.
+bench-end-next = Tack what is still loose, and then open the book to a hold width of { $width }.
 bench-end-wider = Your flaps push it open to about { $width }.
 bench-hold-width-meaning = It is measured at the head, from the folded edge of the first picture leaf to that of the last.
 # $steps is the link below.

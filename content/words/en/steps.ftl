@@ -63,7 +63,7 @@ step-notch = In each batch: notch for the light
 step-notch-text = { $count ->
     [one] One leaf is notched
    *[other] { $count } leaves are notched, from leaf { $first } to leaf { $last },
-} so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with a card under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is { $floor } from the head.
+} so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with the mat under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is { $floor } from the head.
 step-notch-gist = Once the batch is tucked, cut each notch in several light strokes, one leaf at a time.
 
 step-tack = In each batch: tack loose flaps
@@ -118,5 +118,5 @@ step-close-text = Fix the button on the door’s mark with glue dots. Tie { $str
 step-close-gist = Fix the button on its mark; tie the string through the tab so that the loop slips over it.
 
 step-light = Set the light
-step-light-text = When all glue is dry, take the holder off. Switch the LED light on and stand it on the pocket’s floor, { $setback } behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady, lay a small floor of card on the notches first.
+step-light-text = When all glue is dry, take off what holds the book open. Switch the LED light on and stand it on the pocket’s floor, { $setback } behind the front. Leave clear space all round: no paper touches its sides. If it does not stand steady, lay a small floor of card on the notches first.
 step-light-gist = When all is dry, stand the LED light on the pocket’s floor; no paper may touch it.
