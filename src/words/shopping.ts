@@ -36,8 +36,10 @@ export function shoppingNote({ id, reason }: PooledSupply, units: UnitSystem): s
     case "book":
       return say.shoppingBooks();
     case "light":
-    case "tool":
-      return say.shoppingWhy({ why: supplyNote({ id: id === "paper" ? undefined : id, reason: of }, units), seats });
+    case "tool": {
+      const why = supplyNote({ id: id === "paper" ? undefined : id, reason: of }, units);
+      return why === "" ? say.shoppingSeats({ seats }) : say.shoppingWhy({ why, seats });
+    }
     default:
       return say.shoppingSeats({ seats });
   }

@@ -99,6 +99,7 @@ describe("a line of the shopping list", () => {
     expect(note({ id: "knife", reason: { kind: "seats", seats: 7, of: { kind: "tool" } } })).toBe(
       "with a cap; for 7 seats",
     );
+    expect(note({ id: "weight", reason: { kind: "seats", seats: 2, of: { kind: "tool" } } })).toBe("for 2 seats");
     const book = { kind: "book", leaves: 96, leafHeight: 178, leafWidth: 110 } as const;
     expect(note({ id: "book", reason: { kind: "seats", seats: 7, of: book } })).not.toContain("96");
     expect(note({ id: "card", reason: { kind: "packed", tooLarge: [] } })).toBe("packed over all seats");
