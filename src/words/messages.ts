@@ -3650,6 +3650,8 @@ export const offlineFileWrong = (): string => say("offline-file-wrong");
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
+/** {title}: table in short */
+export const packetCompactTitle = (args: { readonly title: Word }): string => say("packet-compact-title", args);
 /** {title}: large-print table */
 export const packetLargeTitle = (args: { readonly title: Word }): string => say("packet-large-title", args);
 /** Seat {seat} · {title}: packet */
@@ -3666,32 +3668,28 @@ export const packetLicence = (args: { readonly licence: Word }): string => say("
 export const packetCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("packet-credit", args);
 /** Before you begin */
 export const packetWarnings = (): string => say("packet-warnings");
-/** How to read a row of the pattern table */
-export const packetReading = (): string => say("packet-reading");
 /** Scoring gauge, true scale */
 export const packetGauge = (): string => say("packet-gauge");
 /** Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge */
 export const packetGaugeAlt = (): string => say("packet-gauge-alt");
 /** Merged strips */
 export const packetMerged = (): string => say("packet-merged");
-/** Too short to fold, so each was merged with the neighbour whose depth is nearest: leaf, from–to, level into level. */
-export const packetMergedText = (): string => say("packet-merged-text");
-/** leaf {leaf}: {place}, {level} into {into} */
-export const packetMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("packet-merged-strip", args);
-/** Marking strips, true scale: leaves {first} to {last} */
-export const packetStrips = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
-/** Marking strips, true scale: leaves {first} to {last}, part {part} of {parts} */
-export const packetStripsPart = (args: { readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** One strip of the picture is|{count} strips of the picture are too short to fold. Each is joined to the neighbour whose depth is nearest; the black marks show where that detail goes. */
+export const packetMergedText = (args: { readonly count: number }): string => say("packet-merged-text", args);
+/** Marking strips, true scale: {batches}, leaves {first} to {last} */
+export const packetStrips = (args: { readonly batches: Word; readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
+/** Marking strips, true scale: {batches}, leaves {first} to {last}, part {part} of {parts} */
+export const packetStripsPart = (args: { readonly batches: Word; readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** batch {first}|batches {first} to {last} */
+export const packetStripsBatches = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("packet-strips-batches", args);
 /** Marking strips for leaves {first} to {last} at true scale */
 export const packetStripsAlt = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips-alt", args);
 /** Templates, true scale: {parts} */
 export const packetTemplates = (args: { readonly parts: Word }): string => say("packet-templates", args);
 /** Templates at true scale: {parts} */
 export const packetTemplatesAlt = (args: { readonly parts: Word }): string => say("packet-templates-alt", args);
-/** {title}: pattern table */
-export const packetLargeHeading = (args: { readonly title: Word }): string => say("packet-large-heading", args);
-/** continued, sheet {sheet} of {sheets} */
-export const packetTableContinued = (args: { readonly sheet: Word; readonly sheets: Word }): string => say("packet-table-continued", args);
+/** {title}: pattern table|{title}: pattern table in short */
+export const packetTableAlone = (args: { readonly size: Word; readonly title: Word }): string => say("packet-table-alone", args);
 /** Marks from the head in {units}; ›cut from the fore-edge. Levels: {levels}. — Above the table; $levels is a list. */
 export const packetTableText = (args: { readonly units: Word; readonly levels: Word }): string => say("packet-table-text", args);
 /** Marks from the head in {units}; ›cut from the folded edge (after the whole leaf is folded at the {level} line). Levels: {levels}. */
@@ -3700,18 +3698,56 @@ export const packetTableTextStepped = (args: { readonly units: Word; readonly le
 export const packetTableLevel = (args: { readonly number: Word; readonly name: Word }): string => say("packet-table-level", args);
 /** {number} {name} (line {line}) */
 export const packetTableLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word }): string => say("packet-table-level-line", args);
-/** Done */
+/** A number in a box is the level that the strip is folded to. Strips and marks stand in a row as they come from head to tail. Shaded rows are checkpoints: compare page number and first mark. */
+export const packetTableReading = (): string => say("packet-table-reading");
+/** A notch has its heights from the head and its depth from the unfolded fore-edge. */
+export const packetTableNotches = (): string => say("packet-table-notches");
+/** Opening border leaves: fold them first|Closing border leaves: fold them last */
+export const packetTableBorder = (args: { readonly place: Word }): string => say("packet-table-border", args);
+/** Batch {number}: leaves {first} to {last} */
+export const packetTableBatch = (args: { readonly number: Word; readonly first: Word; readonly last: Word }): string => say("packet-table-batch", args);
+/** Packing under the working side: {packing}.|, one piece.|, {pieces} pieces. — $pieces is 0 where the kit says nothing of packing pieces. */
+export const packetTablePacking = (args: { readonly packing: Word; readonly pieces: number }): string => say("packet-table-packing", args);
+/** ✓ */
 export const packetTableDone = (): string => say("packet-table-done");
-/** Folds, head to tail */
-export const packetTableFolds = (): string => say("packet-table-folds");
-/** notch {notch} */
-export const packetTableNotch = (args: { readonly notch: Word }): string => say("packet-table-notch", args);
-/** Check: {leaves} leaf|{leaves} leaves and {cuts} cut|{cuts} cuts on this sheet, {sofar} of {all} cuts so far. */
+/** Page */
+export const packetTablePage = (): string => say("packet-table-page");
+/** Folds and marks, head to tail */
+export const packetTableMarks = (): string => say("packet-table-marks");
+/** {first}–{last} */
+export const packetTableRun = (args: { readonly first: Word; readonly last: Word }): string => say("packet-table-run", args);
+/** {from} to {to} */
+export const packetTableNamed = (args: { readonly from: Word; readonly to: Word }): string => say("packet-table-named", args);
+/** Notch */
+export const packetTableNotch = (): string => say("packet-table-notch");
+/** Notch {from}–{to} */
+export const packetTableNotchAt = (args: { readonly from: Word; readonly to: Word }): string => say("packet-table-notch-at", args);
+/** When all are folded: cut the notch.|When all are folded: cut the {count} notches. */
+export const packetTableThenNotch = (args: { readonly count: number }): string => say("packet-table-then-notch", args);
+/** Then tack {list}. */
+export const packetTableThenTack = (args: { readonly list: Word }): string => say("packet-table-then-tack", args);
+/** leaf {leaf}: {place} */
+export const packetTableTack = (args: { readonly leaf: Word; readonly place: Word }): string => say("packet-table-tack", args);
+/** Check: {leaves} leaf|{leaves} leaves, {cuts} cut|{cuts} cuts; {sofar} of {all} cuts so far. */
 export const packetTableCheck = (args: { readonly leaves: number; readonly cuts: number; readonly sofar: Word; readonly all: Word }): string => say("packet-table-check", args);
-/** Last row: leaf {leaf} ends the pattern. */
+/** Leaf {leaf} ends the pattern. */
 export const packetTableLast = (args: { readonly leaf: Word }): string => say("packet-table-last", args);
-/** Shaded rows are checkpoints. */
-export const packetTableShaded = (): string => say("packet-table-shaded");
+/** What to print */
+export const packetPlan = (): string => say("packet-plan");
+/** To read and to work by: {pages} pages, on both sides of one sheet|{sheets} sheets of paper. */
+export const packetPlanReading = (args: { readonly pages: Word; readonly sheets: number }): string => say("packet-plan-reading", args);
+/** To read and to work by: all pages before the gauge, on both sides of the paper. */
+export const packetPlanReadingUncounted = (): string => say("packet-plan-reading-uncounted");
+/** Scoring gauge: one sheet|{sheets} sheets, printed on one side, best on card. */
+export const packetPlanGauge = (args: { readonly sheets: number }): string => say("packet-plan-gauge", args);
+/** Marking strips: one sheet|{sheets} sheets, printed on one side. Leave them out if you mark from the table. */
+export const packetPlanStrips = (args: { readonly sheets: number }): string => say("packet-plan-strips", args);
+/** Templates of the window: one sheet|{sheets} sheets, printed on one side. */
+export const packetPlanTemplates = (args: { readonly sheets: number }): string => say("packet-plan-templates", args);
+/** (page {first})|(pages {first} to {last}) — Pages to choose when printing. */
+export const packetPlanAt = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("packet-plan-at", args);
+/** In all {sheets} sheets of paper. */
+export const packetPlanAll = (args: { readonly sheets: Word }): string => say("packet-plan-all", args);
 /** Paper — The bar above a packet in the browser. */
 export const packetPaper = (): string => say("packet-paper");
 /** Print this packet */

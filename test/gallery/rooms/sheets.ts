@@ -1,3 +1,4 @@
+import { batchesOf } from "../../../src/core/plan/batches.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
 import { gaugeSheet } from "../../../src/output/drawing/sheets/gauge-sheet.ts";
 import { stripSheets } from "../../../src/output/drawing/sheets/strip-sheets.ts";
@@ -40,7 +41,7 @@ function strips(name: KitName, number: number): Scene {
     of: stripSheets,
     draw: () => {
       const { kit, pattern } = galleryKit(name);
-      return nth(stripSheets(kit, pattern), number);
+      return nth(stripSheets(kit, pattern, batchesOf(pattern, kit.fit.batch, undefined)), number);
     },
   };
 }
