@@ -4,7 +4,7 @@ import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
-import { type At, BOARD, EDGE_ON, THIN } from "./ink.ts";
+import { type At, BOARD, edgeOn, THIN } from "./ink.ts";
 
 /** About how many leaves are drawn of a book. */
 const DRAWN = 44;
@@ -39,7 +39,7 @@ export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFr
   const lines = drawn.map((leaf) => lineOf(leaf)).join("");
   const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
   const left = pattern.book.direction === "ltr" ? boards : [...boards].reverse();
-  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) => tag("path", { d: lineOf(leaf), ...EDGE_ON }));
+  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) => edgeOn(lineOf(leaf)));
   return {
     svg:
       tag("path", { d: lines, fill: "none", stroke: "#6b5b3e", "stroke-width": "0.2" }) +

@@ -7,6 +7,8 @@ export interface WordsStyle {
   readonly anchor?: "start" | "middle" | "end";
   readonly size?: number;
   readonly bold?: boolean;
+  /** White, on a dark ground. */
+  readonly light?: boolean;
   /** What the words may take at most; otherwise the room to the diagram's edge. */
   readonly room?: number;
 }
@@ -52,6 +54,10 @@ function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): "start" | "m
   return flip ? turned[anchor] : anchor;
 }
 
-function letters({ size = TEXT, bold = false }: WordsStyle): Record<string, string | number | undefined> {
-  return { "font-size": size, "font-weight": bold ? 700 : undefined, fill: "#000" };
+function letters({
+  size = TEXT,
+  bold = false,
+  light = false,
+}: WordsStyle): Record<string, string | number | undefined> {
+  return { "font-size": size, "font-weight": bold ? 700 : undefined, fill: light ? "#fff" : "#000" };
 }
