@@ -720,8 +720,6 @@ export const drawTemplateMap = (): string => say("draw-template-map");
 export const drawPart = (args: { readonly part: Word; readonly use: Word }): string => say("draw-part", args);
 /** The window from the book outward: {frame}, then {glazing}, then {door}. */
 export const drawLayers = (args: { readonly frame: Word; readonly glazing: Word; readonly door: Word }): string => say("draw-layers", args);
-/** {number} {part} */
-export const drawLayer = (args: { readonly number: Word; readonly part: Word }): string => say("draw-layer", args);
 /** book */
 export const drawLayersBook = (): string => say("draw-layers-book");
 /** you */

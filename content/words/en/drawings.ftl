@@ -104,7 +104,6 @@ draw-template-map = Black: this sheet. Lay the sheets so that match lines with t
 # A part and what it is for.
 draw-part = { $part }: { $use }
 draw-layers = The window from the book outward: { $frame }, then { $glazing }, then { $door }.
-draw-layer = { $number } { $part }
 draw-layers-book = book
 draw-layers-you = you
 

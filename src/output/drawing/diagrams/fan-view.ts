@@ -4,10 +4,15 @@ import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
-import { type At, BOARD, edgeOn, THIN } from "./ink.ts";
+import { type At, BOARD, edgeOn, LEAVES, THIN } from "./ink.ts";
 
 /** About how many leaves are drawn of a book. */
 const DRAWN = 44;
+
+/** Leaves are drawn one in so many, so that they stay apart. */
+export function drawnEvery(leaves: number): number {
+  return Math.max(1, Math.round(leaves / DRAWN));
+}
 
 /** The opened book from above, viewer at the foot of the drawing. Places in the drawing are (x, z) of the fan, scaled. */
 export interface FanFromAbove {
@@ -34,17 +39,14 @@ export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFr
   };
   const tipOf = (leaf: LeafNumber): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
   const lineOf = (leaf: LeafNumber): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
-  const every = Math.max(1, Math.round(book.leaves / DRAWN));
+  const every = drawnEvery(book.leaves);
   const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => leafNumber(1 + i * every));
   const lines = drawn.map((leaf) => lineOf(leaf)).join("");
   const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
   const left = pattern.book.direction === "ltr" ? boards : [...boards].reverse();
   const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) => edgeOn(lineOf(leaf)));
   return {
-    svg:
-      tag("path", { d: lines, fill: "none", stroke: "#6b5b3e", "stroke-width": "0.2" }) +
-      boards.map((board) => board.svg).join("") +
-      ends.join(""),
+    svg: tag("path", { d: lines, ...LEAVES }) + boards.map((board) => board.svg).join("") + ends.join(""),
     first: tipOf(fit.firstLeaf),
     last: tipOf(fit.lastLeaf),
     boards: [left[0]!.edge, left[1]!.edge],

@@ -80,6 +80,6 @@ function boneFolder(pen: Pen, x: number): string {
       "#ffffff",
       THIN,
     ),
-    pen.words([x - 9.6, 48.4], say.drawScoringBoneFolder(), { anchor: "end" }),
+    pen.wrapped([x - 9.6, 47.4], say.drawScoringBoneFolder(), x - 8.6, { anchor: "end" }),
   ].join("");
 }

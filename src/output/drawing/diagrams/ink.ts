@@ -1,5 +1,6 @@
 import { type Figure, figureOf } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
+import { MATERIAL } from "../material-tints.ts";
 import { tag } from "../svg-text.ts";
 
 /** Width of every diagram between its margins. With them it is printed 84 mm wide, so that its units are printed millimetres. */
@@ -24,13 +25,16 @@ export const THIN: Look = lineLook("edge");
 export const FAINT: Look = { ...THIN, stroke: "#767676", "stroke-width": "0.25" };
 /** A folded edge as seen from its face: a grey band, so that no cut is taken for it. */
 export const FOLDED: Look = { ...THIN, stroke: "#808080", "stroke-width": "1.4" };
+/** Leaves of the opened book from above. */
+export const LEAVES: Look = { ...THIN, stroke: "#6b5b3e" };
 export const NO_LINE: Look = { stroke: "none" };
 
 export const PAPER = "#fdf7e8";
-export const CARD = "#f1e8d5";
+export const { card: CARD, acetate: ACETATE } = MATERIAL;
 export const BOARD = "#b9b09c";
-export const ACETATE = "#e3eff0";
 export const GLUE = "#e5a84f";
+/** A light that is on. */
+export const GLOW = "#ffe9b0";
 /** A mat, or packing. */
 export const GROUND = "#e2e2e2";
 

@@ -1,6 +1,6 @@
 import { escapeXml } from "../../xml.ts";
 import { num, tag, text } from "../svg-text.ts";
-import { linesWithin, sizeWithin } from "../words-width.ts";
+import { lettersWithin, linesWithin } from "../words-width.ts";
 import { type At, MARGIN, TEXT, WIDTH } from "./ink.ts";
 
 export interface WordsStyle {
@@ -19,8 +19,8 @@ export const LINE = 1.2;
 /** Words on one line, smaller where the room is short of them; `flip` where the field is mirrored, so that words run the other way from their place. */
 export function levelWords([x, y]: At, content: string, style: WordsStyle, flip: boolean): string {
   const anchor = anchorOf(style, flip);
-  const size = sizeWithin(style.room ?? roomAt(x, anchor), content, style.size ?? TEXT);
-  return text(x, y, content, { ...letters({ ...style, size }), "text-anchor": anchor });
+  const set = lettersWithin(style.room ?? roomAt(x, anchor), content, style.size ?? TEXT);
+  return text(x, y, content, { ...letters(style), ...set, "text-anchor": anchor });
 }
 
 /** Words over several lines no wider than `width`, the first at `at`. One text, so that it is read as one. */
