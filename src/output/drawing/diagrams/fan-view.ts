@@ -1,18 +1,15 @@
 import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
 import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
+import type { Notch } from "../../../core/light/light.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
+import { depthOf } from "./example-leaf.ts";
 import { type At, BOARD, edgeOn, LEAVES, THIN } from "./ink.ts";
 
 /** About how many leaves are drawn of a book. */
 const DRAWN = 44;
-
-/** Leaves are drawn one in so many, so that they stay apart. */
-export function drawnEvery(leaves: number): number {
-  return Math.max(1, Math.round(leaves / DRAWN));
-}
 
 /** The opened book from above, viewer at the foot of the drawing. Places in the drawing are (x, z) of the fan, scaled. */
 export interface FanFromAbove {
@@ -26,20 +23,26 @@ export interface FanFromAbove {
   readonly tips: readonly At[];
 }
 
-/** `middle` is where the middle of the spine stands. */
-export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFromAbove {
+/** `middle` is where the middle of the spine stands. The leaves are as they stand at a `height` from the head, and `cut` back there. */
+export function fanFromAbove(
+  pattern: Pattern,
+  middle: At,
+  scale: number,
+  height = 0,
+  cut: readonly Notch[] = [],
+): FanFromAbove {
   const { book, fit } = pattern;
   const fan = fanOf(pattern);
   const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
-  /** As seen from above: the depth at the head edge. */
+  const notches = new Map(cut.map((notch) => [notch.leaf, notch.depth]));
   const depthOfLeaf = (leaf: LeafNumber): number => {
-    const span = folded.get(leaf)?.spans[0];
-    return span ? pattern.levels[span.level - 1]!.depth : 0;
+    const span = folded.get(leaf)?.spans.find(({ from, to }) => height >= from && height < to);
+    return Math.max(span ? depthOf(pattern, span.level) : 0, notches.get(leaf) ?? 0);
   };
   const tipOf = (leaf: LeafNumber): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
   const lineOf = (leaf: LeafNumber): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
-  const every = drawnEvery(book.leaves);
+  const every = Math.max(1, Math.round(book.leaves / DRAWN));
   const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => leafNumber(1 + i * every));
   const lines = drawn.map((leaf) => lineOf(leaf)).join("");
   const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
