@@ -634,10 +634,12 @@ export const drawLineCut = (): string => say("draw-line-cut");
 export const drawLineScore = (): string => say("draw-line-score");
 /** position */
 export const drawLinePosition = (): string => say("draw-line-position");
-/** What the lines mean. Continuous: a cut, or an edge. Dashed: a score line. Dash-dot: a position only. Thin with ticks: a dimension. Heavy: a folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue. */
+/** What the lines mean. Heavy: a cut. Thin: an edge. Dashed: a score line. Dash-dot: a position only. Grey band: a folded edge. Thin with ticks: a dimension. Narrow strip: a leaf seen edge-on. Arrow: move this way. White number on black: the order of the work. Filled dot: glue. */
 export const drawLegend = (): string => say("draw-legend");
-/** cut, edge */
+/** cut */
 export const drawLegendCut = (): string => say("draw-legend-cut");
+/** edge */
+export const drawLegendEdge = (): string => say("draw-legend-edge");
 /** score line */
 export const drawLegendScore = (): string => say("draw-legend-score");
 /** position only */
@@ -650,6 +652,8 @@ export const drawLegendFolded = (): string => say("draw-legend-folded");
 export const drawLegendLeaf = (): string => say("draw-legend-leaf");
 /** move this way */
 export const drawLegendMove = (): string => say("draw-legend-move");
+/** order of work — Stands beside a white number on a black disc. */
+export const drawLegendTurn = (): string => say("draw-legend-turn");
 /** {length} across: {least} to {most} is good */
 export const drawBarAcross = (args: { readonly length: Word; readonly least: Word; readonly most: Word }): string => say("draw-bar-across", args);
 /** {length} upright: {least} to {most} is good */
@@ -716,8 +720,6 @@ export const drawTemplateMap = (): string => say("draw-template-map");
 export const drawPart = (args: { readonly part: Word; readonly use: Word }): string => say("draw-part", args);
 /** The window from the book outward: {frame}, then {glazing}, then {door}. */
 export const drawLayers = (args: { readonly frame: Word; readonly glazing: Word; readonly door: Word }): string => say("draw-layers", args);
-/** {number} {part} */
-export const drawLayer = (args: { readonly number: Word; readonly part: Word }): string => say("draw-layer", args);
 /** book */
 export const drawLayersBook = (): string => say("draw-layers-book");
 /** you */
@@ -788,9 +790,7 @@ export const drawScoringPacking = (args: { readonly packing: Word; readonly leaf
 export const drawScoringLevelGauge = (): string => say("draw-scoring-level-gauge");
 /** seen from the tail */
 export const drawScoringFromTail = (): string => say("draw-scoring-from-tail");
-/** {number}  {step} — A step's number and what is done. */
-export const drawFoldTitle = (args: { readonly number: Word; readonly step: Word }): string => say("draw-fold-title", args);
-/** Score both lines */
+/** Score both lines — A step's number and what is done. */
 export const drawFoldScore = (): string => say("draw-fold-score");
 /** Mark and cut */
 export const drawFoldCut = (): string => say("draw-fold-cut");

@@ -108,6 +108,7 @@ const READ = {
   small: () => small(),
   "small-along": () => small({ view: "along", spine: "rounded" }),
   "small-lost": () => small({ lostLeaves: [15, 31] }),
+  "small-scissors": () => small({ cutWith: "scissors" }),
   tall,
   plate,
   six,

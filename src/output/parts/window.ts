@@ -47,7 +47,7 @@ function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
 function windowMarkup({ panel, layers, lit, parts, sheets }: WindowView, links: CutLinks): Html {
   return html`<h3>${say.kitPanes()}</h3>
 <p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
-${lit ? html`<div class="figure-pair">${captioned(layers)}${captioned(lit)}</div>` : captioned(layers, "layers")}
+${lit ? html`<div class="figure-pair">${captioned(layers)}${captioned(lit)}</div>` : captioned(layers)}
 <ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
 ${links.ofSheets(sheets)}`;
 }
@@ -59,6 +59,6 @@ function partItem({ name, file, figure, count, material, size, use }: PartView, 
   )}</div></li>`;
 }
 
-function captioned({ svg, label }: Figure, name?: string): Html {
-  return html`<figure${name && html` class="${name}"`}>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
+function captioned({ svg, label }: Figure): Html {
+  return html`<figure>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
 }

@@ -12,9 +12,9 @@ import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
 import { holdWidth } from "../drawing/diagrams/hold-width.ts";
 import { leafAndPages } from "../drawing/diagrams/leaf-and-pages.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
+import { pocketPlan } from "../drawing/diagrams/pocket-plan.ts";
 import { scoring } from "../drawing/diagrams/scoring.ts";
 import { tucking } from "../drawing/diagrams/tucking.ts";
-import { pocketPlan } from "../drawing/pocket-figure.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps from the closed book to the open one say and show. */

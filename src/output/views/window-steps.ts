@@ -13,8 +13,8 @@ import { closing } from "../drawing/diagrams/closing.ts";
 import { doorHinge } from "../drawing/diagrams/door-hinge.ts";
 import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
 import { motifsInPlace } from "../drawing/diagrams/motifs-in-place.ts";
-import { windowLayers } from "../drawing/parts-figure.ts";
-import { pocketElevation } from "../drawing/pocket-figure.ts";
+import { pocketElevation } from "../drawing/diagrams/pocket-elevation.ts";
+import { windowLayers } from "../drawing/diagrams/window-layers.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps of the window and the light say and show; undefined for a step of the book. */

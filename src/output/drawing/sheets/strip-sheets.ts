@@ -5,8 +5,8 @@ import { type LengthStyle, roundTo } from "../../../core/units/length.ts";
 import { formatLength } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { text } from "../svg-text.ts";
-import { sizeWithin, wordsWidth } from "../words-width.ts";
-import { STRIP, type StripPart, strip, TAB, TITLE } from "./strip.ts";
+import { lettersWithin, wordsWidth } from "../words-width.ts";
+import { SMALL, STRIP, type StripPart, strip, TAB, TITLE } from "./strip.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
 /** Strip parts overlap by this much where a leaf is higher than the sheet. */
@@ -114,7 +114,7 @@ function heading(style: LengthStyle, { from }: StripPart, { fit }: Pattern): str
   const key = say.drawStripKey({ style: fit.foldStyle });
   const room = SHEET.width - BAR_ROOM.left - 4;
   const line = (y: number, words: string, size: number): string =>
-    text(BAR_ROOM.left + 4, y, words, { "font-size": sizeWithin(room, words, size) });
+    text(BAR_ROOM.left + 4, y, words, lettersWithin(room, words, size));
   const whole = `${place} ${key}`;
-  return wordsWidth(whole, 2.6) <= room ? line(8, whole, 2.6) : line(6.9, place, 2.3) + line(9.1, key, 2.3);
+  return wordsWidth(whole, 2.6) <= room ? line(8, whole, 2.6) : line(6.2, place, SMALL) + line(8.7, key, SMALL);
 }
