@@ -664,10 +664,12 @@ export const drawBarChange = (): string => say("draw-bar-change");
 export const drawBarAlike = (): string => say("draw-bar-alike");
 /** this edge flush with the fore-edge */
 export const drawGaugeFlush = (): string => say("draw-gauge-flush");
-/** Glue to card, cut along the full outline, prick the holes along each line, and score through them. */
+/** Print on card, or lay the sheet on card and prick holes and corners through. Cut along the full outlines. */
 export const drawGaugeMake = (): string => say("draw-gauge-make");
-/** Dashed: score lines, each at its distance from the fore-edge. */
-export const drawGaugeDashed = (): string => say("draw-gauge-dashed");
+/** The gauge: prick dots through the holes of a dashed line, and join them along a ruler. */
+export const drawGaugePricked = (): string => say("draw-gauge-pricked");
+/** Or the strips: lay one long edge flush with the fore-edge, and score along the other. */
+export const drawGaugeStrips = (): string => say("draw-gauge-strips");
 /** {number} {level} — A level by its number in the pattern table and its name. */
 export const drawGaugeLevel = (args: { readonly number: Word; readonly level: Word }): string => say("draw-gauge-level", args);
 /** line {line} · {depth} — Beside a line: the levels folded at it, the line's number, its distance from the fore-edge. */
@@ -676,16 +678,10 @@ export const drawGaugeLine = (args: { readonly line: Word; readonly depth: Word 
 export const drawGaugeUsedLine = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-used-line", args);
 /** {levels} · {depth} */
 export const drawGaugeOwnLine = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-line", args);
-/** Levels on your gauge, from the fore-edge */
-export const drawGaugeList = (): string => say("draw-gauge-list");
-/** Bold numbers are the levels of the pattern table. */
-export const drawGaugeListNote = (): string => say("draw-gauge-list-note");
-/** {levels}: line {line}, {depth} */
-export const drawGaugeListUsed = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-used", args);
-/** {levels}: a line of its own, {depth} */
-export const drawGaugeListOwn = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-list-own", args);
-/** line {line}, {depth}: not used in this kit */
-export const drawGaugeListUnused = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-unused", args);
+/** {levels}: line {line}, {depth} — On a strip: the levels folded at its edge, the line's number, its width. */
+export const drawGaugeStrip = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-strip", args);
+/** {levels}: {depth} */
+export const drawGaugeOwnStrip = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-strip", args);
 /** Cut apart, fold the tab over the head edge, copy the marks. */
 export const drawStripFirst = (): string => say("draw-strip-first");
 /** Lay the top line on your own mark at {from} from the head. */
@@ -3670,7 +3666,9 @@ export const packetWarnings = (): string => say("packet-warnings");
 export const packetReading = (): string => say("packet-reading");
 /** Scoring gauge, true scale */
 export const packetGauge = (): string => say("packet-gauge");
-/** Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge */
+/** Strips of the gauge, true scale */
+export const packetGaugeMore = (): string => say("packet-gauge-more");
+/** Scoring gauge at true scale, to prick or as strips, with a line for each of the kit’s distances from the fore-edge */
 export const packetGaugeAlt = (): string => say("packet-gauge-alt");
 /** Merged strips */
 export const packetMerged = (): string => say("packet-merged");
@@ -4276,13 +4274,13 @@ export const stepFindText = (args: { readonly first: Word; readonly last: Word; 
 export const stepFindGist = (): string => say("step-find-gist");
 /** Make the gauge */
 export const stepGauge = (): string => say("step-gauge");
-/** Lay the packet’s gauge on card, prick its holes through, and cut the card along the outline. Its lines, from the fore-edge: {lines}. Or cut a strip of card for each line, as wide as its distance. */
+/** Print the packet’s gauge on card, or lay its sheet on card and prick holes and corners through. Cut out the gauge, and prick its holes. Or cut out the strips: each is as wide as its line’s distance from the fore-edge. The lines: {lines}. */
 export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
 /** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
 export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
 /** {number} {name}: {depth} */
 export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: Word; readonly depth: Word }): string => say("step-gauge-free-line", args);
-/** Prick the gauge’s holes through to card and cut the card along the outline; or cut a strip of card as wide as each line’s distance. */
+/** Print the gauge on card and cut it out; prick its holes. Or cut out its strips, each as wide as its line’s distance. */
 export const stepGaugeGist = (): string => say("step-gauge-gist");
 /** Press the score lines */
 export const stepScore = (): string => say("step-score");
@@ -4740,7 +4738,7 @@ export const useClosureTab = (): string => say("use-closure-tab");
 export const useDecorationGuide = (): string => say("use-decoration-guide");
 /** its slots go over the first and last picture leaf at the head, just behind their folded edges */
 export const useHolder = (): string => say("use-holder");
-/** the packet’s gauge is glued to it */
+/** the packet’s gauge is printed on it, or pricked through to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
 /** set on the window, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");

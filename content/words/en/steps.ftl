@@ -21,11 +21,11 @@ step-find-text = The picture begins on { $first } (pattern page 1) and ends on {
 step-find-gist = Put a slip of paper at the first and at the last picture leaf.
 
 step-gauge = Make the gauge
-step-gauge-text = Lay the packet’s gauge on card, prick its holes through, and cut the card along the outline. Its lines, from the fore-edge: { $lines }. Or cut a strip of card for each line, as wide as its distance.
+step-gauge-text = Print the packet’s gauge on card, or lay its sheet on card and prick holes and corners through. Cut out the gauge, and prick its holes. Or cut out the strips: each is as wide as its line’s distance from the fore-edge. The lines: { $lines }.
 # A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge.
 step-gauge-line = { $number } { $name }: line { $line }, { $depth }
 step-gauge-free-line = { $number } { $name }: { $depth }
-step-gauge-gist = Prick the gauge’s holes through to card and cut the card along the outline; or cut a strip of card as wide as each line’s distance.
+step-gauge-gist = Print the gauge on card and cut it out; prick its holes. Or cut out its strips, each as wide as its line’s distance.
 
 step-score = Press the score lines
 step-score-text = Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or use the line’s strip. Follow the scoring plan: { $count ->

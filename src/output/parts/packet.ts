@@ -24,7 +24,7 @@ ${suppliesPart(view)}
 
 ${workPart(view)}
 
-${trueScale(view, say.packetGauge(), say.packetGaugeAlt(), view.packet.gauge)}
+${gauges(view)}
 
 ${packetTable(view, { pages, cells, size: "normal" })}
 
@@ -69,6 +69,12 @@ function merged({ merged, kit }: PrintedKit): Markup {
   );
   return html`<h2>${say.packetMerged()}</h2><p>${say.packetMergedText()}</p>
 <ul class="columns">${items}</ul>`;
+}
+
+function gauges(view: PrintedKit): Markup {
+  return view.packet.gauges.map((drawing, i) =>
+    trueScale(view, i > 0 ? say.packetGaugeMore() : say.packetGauge(), say.packetGaugeAlt(), drawing),
+  );
 }
 
 function strips(view: PrintedKit): Markup {

@@ -1,6 +1,6 @@
 import { partsOf } from "../../core/window/window.ts";
 import { tableFoot, tableIntroduction } from "../../words/packet-table.ts";
-import { gaugeSheet } from "../drawing/sheets/gauge-sheet.ts";
+import { gaugeSheets } from "../drawing/sheets/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts";
 import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
 import { templateSheets } from "../drawing/sheets/template-sheets.ts";
@@ -14,7 +14,7 @@ import { largeTableSetting, packetTableSetting, type TableWords } from "./table-
 /** What only the printed packet has. */
 export interface PacketView {
   readonly sheet: typeof SHEET;
-  readonly gauge: string;
+  readonly gauges: readonly string[];
   readonly strips: readonly StripSheet[];
   readonly templates: readonly TemplateSheet[];
   readonly pages: readonly TablePage[];
@@ -39,7 +39,7 @@ function packetView(view: KitView): PacketView {
   const large = largeTableSetting(rows, words);
   return {
     sheet: SHEET,
-    gauge: gaugeSheet(view.kit),
+    gauges: gaugeSheets(view.kit),
     strips: stripSheets(view.kit, view.shown),
     templates: templateSheets(partsOf(view.pattern.window), view.kit.units),
     pages: tablePages(rows, normal),
