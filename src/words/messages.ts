@@ -664,7 +664,7 @@ export const drawBarChange = (): string => say("draw-bar-change");
 export const drawBarAlike = (): string => say("draw-bar-alike");
 /** this edge flush with the fore-edge */
 export const drawGaugeFlush = (): string => say("draw-gauge-flush");
-/** Print on card, or lay the sheet on card and prick holes and corners through. Cut along the full outlines. */
+/** Print on card, or prick holes and corners through to card. Cut along the full outlines. */
 export const drawGaugeMake = (): string => say("draw-gauge-make");
 /** The gauge: prick dots through the holes of a dashed line, and join them along a ruler. */
 export const drawGaugePricked = (): string => say("draw-gauge-pricked");
@@ -3668,7 +3668,7 @@ export const packetReading = (): string => say("packet-reading");
 export const packetGauge = (): string => say("packet-gauge");
 /** Strips of the gauge, true scale */
 export const packetGaugeMore = (): string => say("packet-gauge-more");
-/** Scoring gauge at true scale, to prick or as strips, with a line for each of the kit’s distances from the fore-edge */
+/** Scoring gauge at true scale, with a line and a strip for each of the kit’s distances from the fore-edge */
 export const packetGaugeAlt = (): string => say("packet-gauge-alt");
 /** Merged strips */
 export const packetMerged = (): string => say("packet-merged");
@@ -4274,7 +4274,7 @@ export const stepFindText = (args: { readonly first: Word; readonly last: Word; 
 export const stepFindGist = (): string => say("step-find-gist");
 /** Make the gauge */
 export const stepGauge = (): string => say("step-gauge");
-/** Print the packet’s gauge on card, or lay its sheet on card and prick holes and corners through. Cut out the gauge, and prick its holes. Or cut out the strips: each is as wide as its line’s distance from the fore-edge. The lines: {lines}. */
+/** Print the packet’s gauge on card, or prick it through to card. Cut out the gauge with its holes, or the strips: each is as wide as its line’s distance from the fore-edge. The lines: {lines}. */
 export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
 /** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
 export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);

@@ -50,7 +50,7 @@ draw-bar-alike = 4 print all true-scale sheets alike
 ## The scoring gauges to cut out: the one that is pricked, and strips with one straight edge for each line
 
 draw-gauge-flush = this edge flush with the fore-edge
-draw-gauge-make = Print on card, or lay the sheet on card and prick holes and corners through. Cut along the full outlines.
+draw-gauge-make = Print on card, or prick holes and corners through to card. Cut along the full outlines.
 draw-gauge-pricked = The gauge: prick dots through the holes of a dashed line, and join them along a ruler.
 draw-gauge-strips = Or the strips: lay one long edge flush with the fore-edge, and score along the other.
 # A level by its number in the pattern table and its name.

@@ -21,7 +21,7 @@ step-find-text = The picture begins on { $first } (pattern page 1) and ends on {
 step-find-gist = Put a slip of paper at the first and at the last picture leaf.
 
 step-gauge = Make the gauge
-step-gauge-text = Print the packet’s gauge on card, or lay its sheet on card and prick holes and corners through. Cut out the gauge, and prick its holes. Or cut out the strips: each is as wide as its line’s distance from the fore-edge. The lines: { $lines }.
+step-gauge-text = Print the packet’s gauge on card, or prick it through to card. Cut out the gauge with its holes, or the strips: each is as wide as its line’s distance from the fore-edge. The lines: { $lines }.
 # A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge.
 step-gauge-line = { $number } { $name }: line { $line }, { $depth }
 step-gauge-free-line = { $number } { $name }: { $depth }

@@ -43,17 +43,22 @@ export function placedStrips(kit: Kit): GaugeStrip[] {
     });
 }
 
+/** The outline of what is cut out, from its left edge. */
+export function cutOut(x: number, width: number, height: number): string {
+  return tag("path", {
+    d: boxPath(x, GAUGE.top, width, height, 3),
+    fill: "none",
+    stroke: "#000",
+    "stroke-width": 0.35,
+  });
+}
+
 /** Its outline, and along its middle what it is for. */
 export function stripOnSheet({ line, x }: GaugeStrip, height: number, units: UnitSystem): string {
   const words = stripText(line, units);
   const size = Math.min(LETTERS, SHARE * line.depth);
   return (
-    tag("path", {
-      d: boxPath(x, GAUGE.top, line.depth, height, 3),
-      fill: "none",
-      stroke: "#000",
-      "stroke-width": 0.35,
-    }) +
+    cutOut(x, line.depth, height) +
     text(0, 0, words, {
       "font-size": sizeWithin(height - GAP, words, size),
       "font-weight": 600,

@@ -4,10 +4,10 @@ import { gaugeSize } from "../../../core/plan/gauge-size.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
-import { boxPath, uprightPath } from "../path.ts";
+import { uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { sizeWithin } from "../words-width.ts";
-import { GAUGE } from "./gauge-strips.ts";
+import { cutOut, GAUGE } from "./gauge-strips.ts";
 import { lineText } from "./gauge-words.ts";
 
 const { left, top } = GAUGE;
@@ -23,7 +23,7 @@ const UNUSED = { size: 2.8, weight: 400 } as const;
 export function prickedGauge(kit: Kit): string {
   const { width, height } = gaugeSize(kit);
   return [
-    tag("path", { d: boxPath(left, top, width, height, 3), fill: "none", stroke: "#000", "stroke-width": 0.35 }),
+    cutOut(left, width, height),
     text(0, 0, say.drawGaugeFlush(), {
       "font-size": 3.2,
       transform: `translate(${num(left - 2)} ${num(top + height / 2)}) rotate(-90)`,
