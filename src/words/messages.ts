@@ -4252,8 +4252,8 @@ export const stepSectionWindow = (): string => say("step-section-window");
 export const stepLegend = (): string => say("step-legend");
 /** about {time} — How long a step takes. */
 export const stepTime = (args: { readonly time: Word }): string => say("step-time", args);
-/** then {time} to dry — How long glued things must lie still after a step. */
-export const stepDrying = (args: { readonly time: Word }): string => say("step-drying", args);
+/** then {time} to dry|then {time} to dry, in each of {times} batches — How long glued things must lie still after a step, or after each of some batches. */
+export const stepDrying = (args: { readonly times: number; readonly time: Word }): string => say("step-drying", args);
 /** Parts */
 export const stepParts = (): string => say("step-parts");
 /** Tools */
@@ -4300,9 +4300,9 @@ export const stepBorderAfter = (): string => say("step-border-after");
 export const stepBorderAfterText = (args: { readonly count: number; readonly level: Word; readonly depth: Word }): string => say("step-border-after-text", args);
 /** Last of all leaves, fold the whole ones after the picture at the background line. */
 export const stepBorderAfterGist = (): string => say("step-border-after-gist");
-/** Mark, cut and fold, batch by batch */
+/** Fold the picture, batch by batch */
 export const stepFold = (): string => say("step-fold");
-/** Work on at most {batch} leaves at a time. Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}.|Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+/** Work on at most {batch} leaves at a time. Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind.|Mark from the head edge. Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind.|Fold each leaf whole at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
 export const stepFoldText = (args: { readonly batch: Word; readonly cutWith: Word; readonly deepest: Word }): string => say("step-fold-text", args);
 /** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Cut square in from the folded edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}.|Slide the mat under this one leaf. Set the point on the score line and draw it outward through the folded edge, in several light strokes, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
 export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly cutWith: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
@@ -4310,9 +4310,9 @@ export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front
 export const stepFoldGist = (): string => say("step-fold-gist");
 /** In each batch: notch for the light */
 export const stepNotch = (): string => say("step-notch");
-/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with the mat under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
+/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut them with the knife, one leaf at a time on the mat: through body and flap, in several light strokes. The pocket’s floor is {floor} from the head. */
 export const stepNotchText = (args: { readonly count: number; readonly first: Word; readonly last: Word; readonly floor: Word }): string => say("step-notch-text", args);
-/** Once the batch is tucked, cut each notch in several light strokes, one leaf at a time. */
+/** Once the batch is tucked, cut each notch with the knife in several light strokes, one leaf at a time. */
 export const stepNotchGist = (): string => say("step-notch-gist");
 /** In each batch: tack loose flaps */
 export const stepTack = (): string => say("step-tack");
@@ -4328,7 +4328,7 @@ export const stepHoldText = (args: { readonly width: Word; readonly boards: Word
 export const stepHoldGist = (): string => say("step-hold-gist");
 /** Cut out the window */
 export const stepCut = (): string => say("step-cut");
-/** Cut {count} part|{count} parts of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
+/** With the knife, cut {count} part|{count} parts of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
 export const stepCutText = (args: { readonly count: number }): string => say("step-cut-text", args);
 /** Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it. */
 export const stepCutGist = (): string => say("step-cut-gist");

@@ -5,8 +5,11 @@ step-section-window = Light and window
 step-legend = What the lines of the drawings mean
 # How long a step takes.
 step-time = about { $time }
-# How long glued things must lie still after a step.
-step-drying = then { $time } to dry
+# How long glued things must lie still after a step, or after each of some batches.
+step-drying = { $times ->
+    [one] then { $time } to dry
+   *[other] then { $time } to dry, in each of { $times } batches
+}
 step-parts = Parts
 step-tools = Tools
 # A part beside a step that is no part of the window.
@@ -48,11 +51,12 @@ step-border-after-text = When the last batch is done, fold { $count ->
 } after the picture at the { $level } line, { $depth } from the fore-edge.
 step-border-after-gist = Last of all leaves, fold the whole ones after the picture at the background line.
 
-step-fold = Mark, cut and fold, batch by batch
-step-fold-text = Work on at most { $batch } leaves at a time. Mark from the head edge. { $cutWith ->
-    [scissors] Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than { $deepest }.
-   *[knife] Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than { $deepest }.
-} Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
+step-fold = Fold the picture, batch by batch
+step-fold-text = Work on at most { $batch } leaves at a time. { $cutWith ->
+    [scissors] Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than { $deepest }. Fold each strip at its level’s line and tuck it behind.
+    [knife] Mark from the head edge. Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than { $deepest }. Fold each strip at its level’s line and tuck it behind.
+   *[nothing] Fold each leaf whole at its level’s line and tuck it behind.
+} Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
 step-fold-text-stepped = Work on at most { $batch } leaves at a time. First fold the whole leaf at the { $front } line, { $depth }; a leaf of one level is folded at its own line instead. Mark from the head edge. { $cutWith ->
     [scissors] Cut square in from the folded edge with short sharp scissors, one or two leaves at a time, never deeper than { $deepest }.
    *[knife] Slide the mat under this one leaf. Set the point on the score line and draw it outward through the folded edge, in several light strokes, never deeper than { $deepest }.
@@ -63,8 +67,8 @@ step-notch = In each batch: notch for the light
 step-notch-text = { $count ->
     [one] One leaf is notched
    *[other] { $count } leaves are notched, from leaf { $first } to leaf { $last },
-} so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with the mat under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is { $floor } from the head.
-step-notch-gist = Once the batch is tucked, cut each notch in several light strokes, one leaf at a time.
+} so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut them with the knife, one leaf at a time on the mat: through body and flap, in several light strokes. The pocket’s floor is { $floor } from the head.
+step-notch-gist = Once the batch is tucked, cut each notch with the knife in several light strokes, one leaf at a time.
 
 step-tack = In each batch: tack loose flaps
 step-tack-text = { $count ->
@@ -84,7 +88,7 @@ step-hold-text = Stand the book up, head up. Open it until the folded edges of t
 step-hold-gist = Measure straight across at the head edge; there the picture has its true shape.
 
 step-cut = Cut out the window
-step-cut-text = Cut { $count ->
+step-cut-text = With the knife, cut { $count ->
     [one] { $count } part
    *[other] { $count } parts
 } of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it.
