@@ -1388,6 +1388,8 @@ export const figureHoldWidthNote = (): string => say("figure-hold-width-note");
 export const figureTime = (): string => say("figure-time");
 /** a guide, for a practised hand; a first piece takes about {first} — $first is a length of time. */
 export const figureTimeNote = (args: { readonly first: Word }): string => say("figure-time-note", args);
+/** a guide, for a practised hand; a first piece takes about {first}; plus {all} for glue to dry|, {each} after each of {times} batches — $all is how long glued things lie still beside the work, $each how long after each of so many batches. */
+export const figureTimeNoteDrying = (args: { readonly first: Word; readonly all: Word; readonly times: number; readonly each: Word }): string => say("figure-time-note-drying", args);
 /** Leaves */
 export const figureLeaves = (): string => say("figure-leaves");
 /** {before} border + {picture} picture + {after} border; the first {needed} are used */

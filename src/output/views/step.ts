@@ -2,7 +2,7 @@ import type { SupplyId } from "../../core/kit/supply-id.ts";
 import type { Effort } from "../../core/plan/effort.ts";
 import type { MadePart, StepId, StepSection, WorkStep } from "../../core/steps/work-step.ts";
 import { type Dual, same } from "../../words/dual.ts";
-import { hoursText } from "../../words/hours.ts";
+import { hoursText, timeText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
 import { stepTitle } from "../../words/steps.ts";
 import type { Figure } from "../drawing/figure.ts";
@@ -43,7 +43,7 @@ export function stepOf(work: WorkStep, { text, figure }: Told, { byStage }: Effo
     text: typeof text === "string" ? same(text) : text,
     ready,
     time: minutes > 0 ? hoursText(minutes) : "",
-    drying: dries > 0 ? say.stepDrying({ time: hoursText(dries), times }) : "",
+    drying: dries > 0 ? say.stepDrying({ time: timeText(dries), times }) : "",
     parts: [...makes, ...uses],
     tools,
     figure,
