@@ -1034,9 +1034,9 @@ export const fieldBookLastPageUsual = (): string => say("field-book-last-page-us
 export const fieldBookPlates = (): string => say("field-book-plates");
 /** Reading direction. */
 export const fieldBookDirection = (): string => say("field-book-direction");
-/** How far a board stands beyond the leaves. */
+/** How far a board stands beyond the leaves; 0 for a paperback. */
 export const fieldBookSquare = (): string => say("field-book-square");
-/** Thickness of one board. */
+/** Thickness of one board, or of a paperback’s cover. */
 export const fieldBookBoardThickness = (): string => say("field-book-board-thickness");
 /** Unnumbered leaves bound in after a printed page. */
 export const fieldPlate = (): string => say("field-plate");
@@ -1406,7 +1406,7 @@ export const figureWidth = (): string => say("figure-width");
 export const figureWidthNote = (args: { readonly width: Word }): string => say("figure-width-note", args);
 /** Thickness */
 export const figureThickness = (): string => say("figure-thickness");
-/** all leaves pressed together, without the boards */
+/** all leaves pressed together, without boards or cover */
 export const figureThicknessNote = (): string => say("figure-thickness-note");
 /** easy — How much work a kit is. */
 export const difficultyEasy = (): string => say("difficulty-easy");
@@ -1868,7 +1868,7 @@ export const fitFieldLeafWidth = (): string => say("fit-field-leaf-width");
 export const fitHelpLeafWidth = (): string => say("fit-help-leaf-width");
 /** Thickness */
 export const fitFieldBlockThickness = (): string => say("fit-field-block-thickness");
-/** All leaves pressed under a board, without the book’s own boards, measured at the fore-edge. */
+/** All leaves pressed under a board, without the book’s own boards or cover, measured at the fore-edge. */
 export const fitHelpBlockThickness = (): string => say("fit-help-block-thickness");
 /** Leaves */
 export const fitFieldLeaves = (): string => say("fit-field-leaves");
@@ -2408,7 +2408,7 @@ export const termGutterMeaning = (): string => say("term-gutter-meaning");
 export const termBoards = (): string => say("term-boards");
 /** boards */
 export const termBoardsForms = (): string => say("term-boards-forms");
-/** The two stiff covers of the book. */
+/** The two stiff covers of the book. A paperback has soft ones instead. */
 export const termBoardsMeaning = (): string => say("term-boards-meaning");
 /** caliper */
 export const termCaliper = (): string => say("term-caliper");
@@ -3362,7 +3362,7 @@ export const fieldMotifWidth = (): string => say("field-motif-width");
 export const fieldMotifHeight = (): string => say("field-motif-height");
 /** follows from the other side; without both, the light’s size and some more with covers: light, else a quarter of the hole */
 export const fieldMotifSizeUsual = (): string => say("field-motif-size-usual");
-/** Card spacers between the glazing and the motif; 0 lies flat on it. */
+/** Foam spacers between the glazing and the motif; 0 lies flat on it. */
 export const fieldMotifSpacers = (): string => say("field-motif-spacers");
 /** 0 with covers: light, else 1 */
 export const fieldMotifSpacersUsual = (): string => say("field-motif-spacers-usual");
@@ -3396,13 +3396,13 @@ export const materialCardOf = (args: { readonly colour: Word }): string => say("
 export const sheetsOfColour = (args: { readonly count: Word; readonly colour: Word }): string => say("sheets-of-colour", args);
 /** {count} of any colour */
 export const sheetsOfAny = (args: { readonly count: Word }): string => say("sheets-of-any", args);
-/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines); for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) and small pieces; for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
 export const whyCardColours = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly colours: Word }): string => say("why-card-colours", args);
 /** {packed}: {colours} — $packed: shopping-packed or shopping-too-small */
 export const shoppingColours = (args: { readonly packed: Word; readonly colours: Word }): string => say("shopping-colours", args);
 /** Then set each motif at its number in the figure. Lengths run from the frame’s left edge to its left side, and from the frame’s upper edge to its top. */
 export const stepDecorateMeasure = (): string => say("step-decorate-measure");
-/** {number}: {motif}, {card}, flat on the glazing|on one card spacer|on {spacers} card spacers, one on the other; left {left}, top {top}. — $card: material-card or material-card-of. $left and $top are lengths. */
+/** {number}: {motif}, {card}, flat on the glazing|on one spacer|on {spacers} spacers, one on the other; left {left}, top {top}. — $card: material-card or material-card-of. $left and $top are lengths. */
 export const stepDecorateMotif = (args: { readonly number: Word; readonly motif: Word; readonly card: Word; readonly spacers: number; readonly left: Word; readonly top: Word }): string => say("step-decorate-motif", args);
 /** {number}: {length} — Beside a dimension. */
 export const drawMotifDistance = (args: { readonly number: Word; readonly length: Word }): string => say("draw-motif-distance", args);
@@ -4324,7 +4324,7 @@ export const stepTackText = (args: { readonly count: number; readonly with: Word
 export const stepTackGist = (): string => say("step-tack-gist");
 /** Open to the hold width */
 export const stepHold = (): string => say("step-hold");
-/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.|Prop it open at that width overnight. */
+/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The edges of boards or cover are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.|Prop it open at that width overnight with a folded strip of card. */
 export const stepHoldText = (args: { readonly width: Word; readonly boards: Word; readonly holder: Word }): string => say("step-hold-text", args);
 /** Measure straight across at the head edge; there the picture has its true shape. */
 export const stepHoldGist = (): string => say("step-hold-gist");
@@ -4350,7 +4350,7 @@ export const stepGlazeGist = (): string => say("step-glaze-gist");
 export const stepDecorate = (): string => say("step-decorate");
 /** Lay the decoration guide under the glazing. */
 export const stepDecorateGuide = (): string => say("step-decorate-guide");
-/** Fix each with glue dots, and take the guide away at the end. */
+/** Fix flat ones with glue dots. Take the guide away at the end. */
 export const stepDecorateDry = (): string => say("step-decorate-dry");
 /** Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge. */
 export const stepDecorateGist = (): string => say("step-decorate-gist");
@@ -4458,9 +4458,9 @@ export const whyGlueDotsTacks = (args: { readonly tacks: Word }): string => say(
 export const whyGlueDotsWindow = (args: { readonly window: Word }): string => say("why-glue-dots-window", args);
 /** {tacks} for tacks, {window} for closure and motifs */
 export const whyGlueDotsBoth = (args: { readonly tacks: Word; readonly window: Word }): string => say("why-glue-dots-both", args);
-/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) and small pieces */
 export const whyCardGauge = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number }): string => say("why-card-gauge", args);
-/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) and small pieces, {window} for the window and motifs */
 export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly window: Word }): string => say("why-card-window", args);
 /** {sheet}, clear, 0.2 mm thick, for the glazing */
 export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);

@@ -39,7 +39,7 @@ figure-height-note = head to tail; this book: { $height }
 figure-width = Leaf width
 figure-width-note = fore-edge to gutter; flaps need { $width } of it
 figure-thickness = Thickness
-figure-thickness-note = all leaves pressed together, without the boards
+figure-thickness-note = all leaves pressed together, without boards or cover
 
 # How much work a kit is.
 difficulty-easy = easy

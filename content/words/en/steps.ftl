@@ -81,9 +81,9 @@ step-tack-text = { $count ->
 step-tack-gist = At the end of each batch, stick down each flap in the tack list.
 
 step-hold = Open to the hold width
-step-hold-text = Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are { $width } apart at the head edge, measured straight across. The boards’ edges are then about { $boards } apart. At this width the picture has its true shape. { $holder ->
+step-hold-text = Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are { $width } apart at the head edge, measured straight across. The edges of boards or cover are then about { $boards } apart. At this width the picture has its true shape. { $holder ->
     [yes] Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.
-   *[no] Prop it open at that width overnight.
+   *[no] Prop it open at that width overnight with a folded strip of card.
 }
 step-hold-gist = Measure straight across at the head edge; there the picture has its true shape.
 
@@ -107,7 +107,7 @@ step-glaze-gist = Tape the glazing to the back of the door, clear of the score l
 
 step-decorate = Decorate in layers
 step-decorate-guide = Lay the decoration guide under the glazing.
-step-decorate-dry = Fix each with glue dots, and take the guide away at the end.
+step-decorate-dry = Fix flat ones with glue dots. Take the guide away at the end.
 step-decorate-gist = Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge.
 
 step-hang = Hang the door

@@ -37,7 +37,7 @@ function bookWork(kit: Kit, pattern: Pattern, counts: Counts): WorkStep[] {
       : []),
     ...(counts.tacks > 0 ? [tackWork(kit, pattern)] : []),
     ...(after > 0 ? [workStep("book", "borderAfter", borders)] : []),
-    ...(pattern.window ? [] : [workStep("book", "hold", { supplies: ["ruler"] })]),
+    ...(pattern.window ? [] : [workStep("book", "hold", { supplies: ["ruler", "card"] })]),
   ];
 }
 
