@@ -702,7 +702,7 @@ export const drawTemplateLetter = (args: { readonly letter: Word }): string => s
 export const drawTemplateKey = (args: { readonly letter: Word; readonly part: Word; readonly count: Word; readonly material: Word; readonly face: Word }): string => say("draw-template-key", args);
 /** {letter} {part}: {count} of {material}, either face|face toward you; position: {marks} — $marks are what the position lines on the part mean. */
 export const drawTemplateKeyMarks = (args: { readonly letter: Word; readonly part: Word; readonly count: Word; readonly material: Word; readonly face: Word; readonly marks: Word }): string => say("draw-template-key-marks", args);
-/** Cut on the full lines only. */
+/** Cut on full lines only. Arrowheads: grain. */
 export const drawTemplateCutOnly = (): string => say("draw-template-cut-only");
 /** match {number} — Two sheets that belong side by side carry the same number at their match lines. */
 export const drawTemplateMatch = (args: { readonly number: Word }): string => say("draw-template-match", args);

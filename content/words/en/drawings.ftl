@@ -90,7 +90,7 @@ draw-template-key-marks = { $letter } { $part }: { $count } of { $material }, { 
     [either] either face
    *[front] face toward you
  }; position: { $marks }
-draw-template-cut-only = Cut on the full lines only.
+draw-template-cut-only = Cut on full lines only. Arrowheads: grain.
 # Two sheets that belong side by side carry the same number at their match lines.
 draw-template-match = match { $number }
 draw-template-map = Black: this sheet. Lay the sheets so that match lines with the same number lie on each other, and tape them.
