@@ -12,7 +12,8 @@ packet-licence = kit licence { $licence }
 packet-credit = picture after { $work }, { $source }, { $licence }
 packet-warnings = Before you begin
 packet-gauge = Scoring gauge, true scale
-packet-gauge-alt = Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge
+packet-gauge-more = Strips of the gauge, true scale
+packet-gauge-alt = Scoring gauge at true scale, with a line and a strip for each of the kit’s distances from the fore-edge
 packet-merged = Merged strips
 packet-merged-text = { $count ->
     [one] One strip of the picture is

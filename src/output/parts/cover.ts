@@ -15,7 +15,7 @@ const MOST = { title: 70, summary: 260, told: 200 } as const;
 export function coverPart(view: PrintedKit, seat: number | undefined): Html {
   const { kit, figures, packet } = view;
   const told = publication(kit);
-  const sheets = { gauge: 1, strips: packet.strips.length, templates: packet.templates.length };
+  const sheets = { gauge: packet.gauges.length, strips: packet.strips.length, templates: packet.templates.length };
   return html`<section class="sheet cover" data-sheet>
 <p class="over">${seat === undefined ? say.packetOver() : say.packetOverSeat({ seat })}</p>
 <h1 dir="auto"${longClass(kit.title, MOST.title)}>${kit.title}</h1>

@@ -15,7 +15,7 @@ export function packetPart(view: PrintedKit, seat?: number): Html {
 
 ${readingPages(view)}
 
-${trueScale(view, say.packetGauge(), say.packetGaugeAlt(), view.packet.gauge)}
+${gauges(view)}
 ${strips(view)}
 ${templates(view)}`;
 }
@@ -49,6 +49,12 @@ function warnings({ warnings }: PrintedKit): Markup {
   if (warnings.length === 0) return false;
   const items = warnings.map((one) => html`<li>${one}</li>`);
   return html`<div class="warn"><h2>${say.packetWarnings()}</h2><ul>${items}</ul></div>`;
+}
+
+function gauges(view: PrintedKit): Markup {
+  return view.packet.gauges.map((drawing, i) =>
+    trueScale(view, i > 0 ? say.packetGaugeMore() : say.packetGauge(), say.packetGaugeAlt(), drawing),
+  );
 }
 
 function strips(view: PrintedKit): Markup {

@@ -22,7 +22,7 @@ function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Ht
 <li id="step-${number}"><div class="step${figure && " with-figure"}"><div><h3>${title}${
     time !== "" && html` <span class="time">${say.stepTime({ time })}</span>`
   }${
-    drying !== "" && html` <span class="time">${say.stepDrying({ time: drying })}</span>`
+    drying !== "" && html` <span class="time">${drying}</span>`
   }</h3><p>${dual(text)}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
 }
 

@@ -18,7 +18,7 @@ import { tucking } from "../drawing/diagrams/tucking.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps from the closed book to the open one say and show. */
-export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, { scores, tacks }: Counts): Told {
+export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): Told {
   const only = (text: Dual | string): Told => ({ text, figure: undefined });
   switch (id) {
     case "check":
@@ -40,7 +40,7 @@ export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, { scores, ta
     case "hold":
       return { text: holdText(pattern), figure: holdWidth(kit, pattern) };
     default:
-      return { text: foldText(kit, pattern), figure: foldSteps(kit, pattern) };
+      return { text: foldText(kit, pattern, cuts > 0), figure: foldSteps(kit, pattern) };
   }
 }
 
@@ -77,15 +77,15 @@ function borderText(count: number, pattern: Pattern, text: typeof say.stepBorder
   return dual((units) => text({ count, level, depth: formatSize(depth, units) }));
 }
 
-function foldText(kit: Kit, pattern: Pattern): Dual {
+function foldText(kit: Kit, pattern: Pattern, cuts: boolean): Dual {
   const front = pattern.levels[0]!;
   const { batch, cutWith } = kit.fit;
   const cut = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
   return dual((units) => {
     const deepest = formatSize(cut, units);
-    return pattern.fit.foldStyle === "stepped"
+    return cuts && pattern.fit.foldStyle === "stepped"
       ? say.stepFoldTextStepped({ batch, front: front.name, depth: formatSize(front.depth, units), deepest, cutWith })
-      : say.stepFoldText({ batch, deepest, cutWith });
+      : say.stepFoldText({ batch, deepest, cutWith: cuts ? cutWith : "nothing" });
   });
 }
 

@@ -105,7 +105,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     counts: () => counts,
     effort: () => effort,
     difficulty: () => difficultyWord(difficultyOf(pattern, effort)),
-    figures: () => figuresOf(kit, pattern, counts, effort),
+    figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
     rows: () => dualRows(kit, pattern, shown),
     steps: () => stepsOf(kit, pattern, work(), { counts, effort }),

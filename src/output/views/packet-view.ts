@@ -1,7 +1,7 @@
 import { batchesOf } from "../../core/plan/batches.ts";
 import { partsOf } from "../../core/window/window.ts";
 import { frontSymbol } from "../drawing/front/here.ts";
-import { gaugeSheet } from "../drawing/sheets/gauge-sheet.ts";
+import { gaugeSheets } from "../drawing/sheets/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts";
 import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
 import { templateSheets } from "../drawing/sheets/template-sheets.ts";
@@ -14,7 +14,7 @@ import { marksPerLine, type TableSize } from "./table-setting.ts";
 /** What only the printed packet has. */
 export interface PacketView {
   readonly sheet: typeof SHEET;
-  readonly gauge: string;
+  readonly gauges: readonly string[];
   readonly strips: readonly StripSheet[];
   readonly templates: readonly TemplateSheet[];
   /** The front in small, once for the whole packet. */
@@ -42,7 +42,7 @@ function packetView(view: KitView): PacketView {
   const batches = batchesOf(pattern, kit.fit.batch, kit.gaugeTile);
   return {
     sheet: SHEET,
-    gauge: gaugeSheet(kit),
+    gauges: gaugeSheets(kit),
     strips: stripSheets(kit, shown, batches),
     templates: templateSheets(partsOf(pattern.window), kit.units),
     front: frontSymbol(shown),
