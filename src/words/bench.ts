@@ -1,5 +1,6 @@
-import type { BenchPlan, Gate } from "../core/bench/bench-plan.ts";
+import type { BenchPlan } from "../core/bench/bench-plan.ts";
 import type { Calibration, Holding, ThicknessBounds } from "../core/bench/calibration.ts";
+import type { Gate } from "../core/bench/gates.ts";
 import type { Jump } from "../core/bench/jump.ts";
 import type { LeafNumber } from "../core/book/leaf-number.ts";
 import { type LeafName, numberLeaves } from "../core/book/numbering.ts";

@@ -24,6 +24,8 @@ export const benchMenu = (): string => say("bench-menu");
 export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
 /** {count} done */
 export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
+/** Step {place} of {count} beside the leaves — In place of the line above where a step lies on the bench, such as making the gauge. */
+export const benchStepPlace = (args: { readonly place: Word; readonly count: Word }): string => say("bench-step-place", args);
 /** {worked} worked · estimated {left} left — Working time so far, and what is left. */
 export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
@@ -64,6 +66,10 @@ export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; r
 export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
 /** {from}–{to} */
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** {step} ({of}) — A step in a sentence, with what it is done to: a line, or a batch. */
+export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): string => say("bench-step-of", args);
+/** On one leaf: {first}.|On {count} leaves, from {first} to {last}. — A line is pressed on these leaves; $first and $last are leaves in words. */
+export const benchScoreRun = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("bench-score-run", args);
 /** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
 export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
 /** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
@@ -144,6 +150,12 @@ export const benchNotTickedMany = (args: { readonly count: Word; readonly first:
 export const benchGoThere = (): string => say("bench-go-there");
 /** They are folded */
 export const benchAreFolded = (): string => say("bench-are-folded");
+/** Not done before this: {steps}. — $steps is a list of one to three steps. */
+export const benchNotDone = (args: { readonly steps: Word }): string => say("bench-not-done", args);
+/** Not done before this: {count} steps, starting with {first}. */
+export const benchNotDoneMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-done-many", args);
+/** They are done */
+export const benchAreDone = (): string => say("bench-are-done");
 /** The one leaf is folded.|All {count} leaves are folded. */
 export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
 /** Tack what is still loose, and then open the book to a hold width of {width}. */

@@ -22,6 +22,8 @@ bench-place = { $place } of { $count ->
    *[other] { $count } leaves
   } to fold
 bench-done-count = { $count } done
+# In place of the line above where a step lies on the bench, such as making the gauge.
+bench-step-place = Step { $place } of { $count } beside the leaves
 # Working time so far, and what is left.
 bench-time-estimated = { $worked } worked · estimated { $left } left
 bench-time-own-pace = { $worked } worked · about { $left } left
@@ -52,6 +54,15 @@ bench-note-notch = Notch for the light: mark it from { $from } to { $to }, { $de
 # $stretches is a list like “12–34 mm and 50–60 mm”.
 bench-note-tacks = Tack at the end of the batch: { $stretches }.
 bench-stretch = { $from }–{ $to }
+
+## Work beside the leaves
+# A step in a sentence, with what it is done to: a line, or a batch.
+bench-step-of = { $step } ({ $of })
+# A line is pressed on these leaves; $first and $last are leaves in words.
+bench-score-run = { $count ->
+    [one] On one leaf: { $first }.
+   *[other] On { $count } leaves, from { $first } to { $last }.
+  }
 
 ## A leaf in words
 # How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is.
@@ -137,6 +148,10 @@ bench-not-ticked = Not ticked before this: { $leaves }.
 bench-not-ticked-many = Not ticked before this: { $count } leaves, starting with { $first }.
 bench-go-there = Go there
 bench-are-folded = They are folded
+# $steps is a list of one to three steps.
+bench-not-done = Not done before this: { $steps }.
+bench-not-done-many = Not done before this: { $count } steps, starting with { $first }.
+bench-are-done = They are done
 bench-end = { $count ->
     [one] The one leaf is folded.
    *[other] All { $count } leaves are folded.

@@ -1,4 +1,6 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
+import type { Place } from "./places.ts";
+
 /** A leaf that is folded, and how long it took. */
 export interface Tick {
   readonly leaf: LeafNumber;
@@ -35,11 +37,13 @@ export interface Progress {
   readonly fit: string;
   /** Revision of the pattern (without lost leaves) that the work began with. */
   readonly revision: string;
-  /** The leaf on the bench. */
+  /** The leaf on the bench, or beside which other work lies there. */
   readonly at: LeafNumber;
+  /** Name of the other work on the bench; undefined where the leaf lies there. */
+  readonly item?: string | undefined;
   /** In book order. */
   readonly ticks: readonly Tick[];
-  /** Prompts that were answered: `batch 3`, `check 49`, `measure`. */
+  /** Prompts that were answered (`batch 3`, `check 49`, `measure`), and other work that is done (`step gauge`, `score 2 12-30`). */
   readonly passed: readonly string[];
   /** In the order in which they were lost. */
   readonly lost: readonly LostLeaf[];
@@ -63,7 +67,11 @@ export function beginProgress(
 }
 
 export function showLeaf(progress: Progress, at: LeafNumber): Progress {
-  return { ...progress, at };
+  return { ...progress, at, item: undefined };
+}
+
+export function showPlace(progress: Progress, { leaf, item }: Place): Progress {
+  return { ...progress, at: leaf, item: item?.name };
 }
 
 export function isTicked(progress: Progress, leaf: LeafNumber): boolean {

@@ -49,6 +49,7 @@ export const progressSchema = z.object(
     fit: text,
     revision: text,
     at: leaf,
+    item: z.optional(text),
     ticks,
     passed: z.array(text, allowed("list")),
     lost,

@@ -46,6 +46,7 @@ function stage(): Html {
 </div>
 <div class="asides"><div class="gate" data-gate hidden></div><div class="notices" data-notices></div></div>
 <div class="edge" data-edge></div>
+<div class="step" data-step></div>
 <div class="work">
 <div class="fold-row"><h3>${say.benchFolds()}</h3><ol class="folds" data-folds></ol></div>
 <ul class="levels" data-levels></ul>

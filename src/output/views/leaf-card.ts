@@ -53,7 +53,7 @@ export function leafCard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle):
     places: stops.length,
     levels: linesOf(source, pattern).map((number) => ({
       number,
-      words: say.benchLevel({ name: nameOf(pattern, number), place: placeOf(pattern, number, style.units) }),
+      words: levelWords(pattern, number, style.units),
     })),
     notes: notesOf(source, row, pattern, style),
     leftOut: leftOutBefore(plan, leaf),
@@ -68,6 +68,11 @@ function borderText({ pattern }: BenchPlan, source: PatternLeaf): string {
   const side = pattern.leaves.filter((one) => one.patternPage === null && one.leaf < firstLeaf === before);
   const number = side.indexOf(source) + 1;
   return say.benchBorder({ number, count: side.length, side: before ? "before" : "after" });
+}
+
+/** `wall, line 3, 26 mm`. */
+export function levelWords(pattern: Pattern, number: number, units: UnitSystem): string {
+  return say.benchLevel({ name: nameOf(pattern, number), place: placeOf(pattern, number, units) });
 }
 
 function nameOf(pattern: Pattern, number: number): string {

@@ -1,6 +1,9 @@
-import { isFinished, untickedBefore } from "../../core/bench/bench-plan.ts";
 import { holdingOf } from "../../core/bench/calibration.ts";
-import { showLeaf, tickUntimed } from "../../core/bench/progress.ts";
+import { doItem } from "../../core/bench/item-done.ts";
+import { isFinished, openBefore, placeNow } from "../../core/bench/moving.ts";
+import type { Place } from "../../core/bench/places.ts";
+import { type Progress, showPlace, tickUntimed } from "../../core/bench/progress.ts";
+import { itemName } from "../../output/views/item-card.ts";
 import { endWords, leafWords } from "../../words/bench.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
@@ -15,7 +18,7 @@ export function renderNotices(root: HTMLElement, host: BenchHost, standing: read
   part(root, "notices").replaceChildren(
     ...standing.map((words) => make("p", "notice", words)),
     ...leftOutNotices(host),
-    ...openNotice(host),
+    ...openNotices(host),
     ...endNotice(host),
   );
 }
@@ -36,24 +39,60 @@ function leftOutNotices(host: BenchHost): HTMLElement[] {
     );
 }
 
-function openNotice(host: BenchHost): HTMLElement[] {
-  const { plan, progress } = host.desk;
-  const open = untickedBefore(plan, progress, progress.at);
-  const [first] = open;
-  if (first === undefined) return [];
-  const words =
-    open.length <= NAMED
-      ? say.benchNotTicked({ leaves: listText(open.map((leaf) => leafWords(plan, leaf))) })
-      : say.benchNotTickedMany({ count: open.length, first: leafWords(plan, first) });
+/** What comes before the place on the bench and is not done: leaves, and apart from them other work. */
+function openNotices(host: BenchHost): HTMLElement[] {
+  const { plan, progress, units } = host.desk;
+  const open = openBefore(plan, progress, placeNow(plan, progress));
+  const leaves = open.filter(({ item }) => !item);
+  const items = open.flatMap(({ item }) => item ?? []);
+  const named = leaves.map(({ leaf }) => leafWords(plan, leaf));
+  const steps = items.map((item) => itemName(plan, item, units));
+  return [
+    ...askedAbout(host, leaves[0], {
+      words:
+        named.length <= NAMED
+          ? say.benchNotTicked({ leaves: listText(named) })
+          : say.benchNotTickedMany({ count: named.length, first: named[0]! }),
+      answer: say.benchAreFolded(),
+      tick: (one) =>
+        tickUntimed(
+          one,
+          leaves.map(({ leaf }) => leaf),
+        ),
+    }),
+    ...askedAbout(
+      host,
+      open.find(({ item }) => item),
+      {
+        words:
+          steps.length <= NAMED
+            ? say.benchNotDone({ steps: listText(steps) })
+            : say.benchNotDoneMany({ count: steps.length, first: steps[0]! }),
+        answer: say.benchAreDone(),
+        tick: (one) => items.reduce(doItem, one),
+      },
+    ),
+  ];
+}
+
+/** What may be done about open work. */
+interface Asked {
+  readonly words: string;
+  readonly answer: string;
+  readonly tick: (progress: Progress) => Progress;
+}
+
+function askedAbout(host: BenchHost, first: Place | undefined, { words, answer, tick }: Asked): HTMLElement[] {
+  if (!first) return [];
   return [
     make(
       "p",
       "notice",
       words,
       " ",
-      button(say.benchGoThere(), "quiet", () => host.move((one) => showLeaf(one, first))),
+      button(say.benchGoThere(), "quiet", () => host.move((one) => showPlace(one, first))),
       " ",
-      button(say.benchAreFolded(), "quiet", () => host.move((one) => tickUntimed(one, open))),
+      button(answer, "quiet", () => host.move(tick)),
     ),
   ];
 }

@@ -68,6 +68,13 @@ describe("a desk", () => {
     expect(opened(kit, read("border=0_6&lost=1"), "mm").progress.at).toBe(2);
   });
 
+  it("begins with the first work of all, and goes on where kept progress is", () => {
+    const { progress } = opened(kit, {}, "mm");
+    expect(progress).toMatchObject({ at: 1, item: "step check" });
+    expect(opened(kit, {}, "mm", showLeaf(progress, leafNumber(7))).progress).toMatchObject({ at: 7, item: undefined });
+    expect(opened(kit, {}, "mm", { ...progress, item: "step nothing" }).progress.item).toBeUndefined();
+  });
+
   it("moves to a leaf that is folded", () => {
     const desk = opened(kit, read("lost=20"), "mm");
     expect(moved(desk, showLeaf(desk.progress, leafNumber(20))).progress.at).toBe(21);

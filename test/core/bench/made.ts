@@ -1,5 +1,6 @@
 import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
+import type { Place } from "../../../src/core/bench/places.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
@@ -11,6 +12,11 @@ import { madeKit } from "../kit/made-kit.ts";
 /** A kit by hand laid out for the bench, in its own units: leaves 1 to 40, the picture on 5 to 36 in batches of 16. */
 export function madePlan(kit: Kit = madeKit(), refit: Refit = {}): BenchPlan {
   return valueFrom(planBench(benchKit(kit, refit, kit.units)));
+}
+
+/** The place of a leaf itself. */
+export function leafPlace({ places }: BenchPlan, leaf: number): Place {
+  return places.find((place) => place.leaf === leaf && !place.item)!;
 }
 
 export function begin(at = leafNumber(1)): Progress {
@@ -32,6 +38,7 @@ export const anyProgress: fc.Arbitrary<Progress> = fc.record({
   fit: fc.string(),
   revision: fc.string(),
   at: anyLeaf,
+  item: fc.option(fc.string(), { nil: undefined }),
   ticks,
   passed: fc.array(fc.string(), { maxLength: 4 }),
   lost: fc.uniqueArray(fc.record({ leaf: anyLeaf, cleared: ticks }), { selector: (one) => one.leaf, maxLength: 4 }),

@@ -1,0 +1,14 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
+import type { BenchItem, OtherWork } from "./bench-item.ts";
+
+/** What lies on the bench: a leaf to fold, or other work that stands beside that leaf. */
+export interface Place {
+  readonly leaf: LeafNumber;
+  readonly item: BenchItem | undefined;
+}
+
+/** Everything that comes under the hand, in order: what comes before the first leaf, and the leaves. */
+export function placesOf(stops: readonly LeafNumber[], { beforeFirst }: OtherWork): Place[] {
+  const beside = (leaf: LeafNumber, items: readonly BenchItem[]): Place[] => items.map((item) => ({ leaf, item }));
+  return [...beside(stops[0]!, beforeFirst), ...stops.map((leaf) => ({ leaf, item: undefined }))];
+}
