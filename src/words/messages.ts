@@ -68,6 +68,16 @@ export const benchNoteTacks = (args: { readonly stretches: Word }): string => sa
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
 /** {step} ({of}) — A step in a sentence, with what it is done to: a line, or a batch. */
 export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): string => say("bench-step-of", args);
+/** Batch {number} of {count} — What a step of one batch belongs to. */
+export const benchOfBatch = (args: { readonly number: Word; readonly count: Word }): string => say("bench-of-batch", args);
+/** After the last batch */
+export const benchOfRest = (): string => say("bench-of-rest");
+/** Notch for the light */
+export const benchNotch = (): string => say("bench-notch");
+/** Tack loose flaps */
+export const benchTack = (): string => say("bench-tack");
+/** {from}–{to}, {depth} deep */
+export const benchNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-notch-place", args);
 /** On one leaf: {first}.|On {count} leaves, from {first} to {last}. — A line is pressed on these leaves; $first and $last are leaves in words. */
 export const benchScoreRun = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("bench-score-run", args);
 /** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */

@@ -58,6 +58,12 @@ bench-stretch = { $from }–{ $to }
 ## Work beside the leaves
 # A step in a sentence, with what it is done to: a line, or a batch.
 bench-step-of = { $step } ({ $of })
+# What a step of one batch belongs to.
+bench-of-batch = Batch { $number } of { $count }
+bench-of-rest = After the last batch
+bench-notch = Notch for the light
+bench-tack = Tack loose flaps
+bench-notch-place = { $from }–{ $to }, { $depth } deep
 # A line is pressed on these leaves; $first and $last are leaves in words.
 bench-score-run = { $count ->
     [one] On one leaf: { $first }.

@@ -6,7 +6,7 @@ import type { Pattern } from "../pattern/pattern.ts";
 import { type Batch, batchesOf } from "../plan/batches.ts";
 import { revisionOf } from "../revision.ts";
 import { stepFor } from "../units/length.ts";
-import { otherWork } from "./bench-item.ts";
+import { otherWork } from "./other-work.ts";
 import { leafEstimates } from "./pace.ts";
 import { type Place, placesOf } from "./places.ts";
 
@@ -29,13 +29,14 @@ export function planBench(kit: Kit): Outcome<BenchPlan> {
   if (!result.fits) return { failure: result.finding };
   const { pattern } = result;
   const stops = pattern.leaves.map((leaf) => leaf.leaf);
+  const batches = batchesOf(pattern, kit.fit.batch, kit.gaugeTile);
   return {
     value: {
       kit,
       pattern,
       stops,
-      places: placesOf(stops, otherWork(kit, pattern)),
-      batches: batchesOf(pattern, kit.fit.batch, kit.gaugeTile),
+      places: placesOf(stops, otherWork(kit, pattern, batches)),
+      batches,
       estimates: leafEstimates(pattern, kit.rates),
     },
   };

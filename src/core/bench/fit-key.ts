@@ -5,7 +5,8 @@ import type { Kit } from "../kit/kit.ts";
 import { toAddress } from "../refit/address.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { tidy, type UnitSystem } from "../units/length.ts";
-import { lostOf, type Measured, type Progress } from "./progress.ts";
+import { lostOf } from "./lost-leaves.ts";
+import type { Measured, Progress } from "./progress.ts";
 
 /**
  * The fit that progress belongs to: the refit's canonical address without what changes while she works (lost leaves, the

@@ -1,10 +1,18 @@
+import type { LeafNumber } from "../book/leaf-number.ts";
 import type { LeafRun } from "../plan/scoring.ts";
-import { type BenchItem, type ScoredRun, scoreName } from "./bench-item.ts";
+import { type BenchItem, type LeavesOfBatch, leafWorkName, type ScoredRun, scoreName } from "./bench-item.ts";
 import { type Progress, passGate } from "./progress.ts";
 
-/** Whether a piece of other work is done. A run of leaves is scored where every leaf that needs the line is. */
+/** Whether a piece of other work is done: a run of leaves where every leaf that needs the line has it, a batch where every leaf is notched or tacked. */
 export function isItemDone(progress: Progress, item: BenchItem): boolean {
-  return item.kind === "score" ? openRun(progress, item) === undefined : progress.passed.includes(item.name);
+  switch (item.kind) {
+    case "step":
+      return progress.passed.includes(item.name);
+    case "score":
+      return openRun(progress, item) === undefined;
+    case "leaves":
+      return openLeaves(progress, item).length === 0;
+  }
 }
 
 /** From the first to the last leaf of a run that still needs its line; undefined where none does. */
@@ -14,17 +22,26 @@ export function openRun(progress: Progress, item: ScoredRun): LeafRun | undefine
   return open.length === 0 ? undefined : { first: open[0]!, last: open.at(-1)! };
 }
 
+/** Leaves of a batch that are still to be notched or tacked. */
+export function openLeaves({ passed }: Progress, { work, leaves }: LeavesOfBatch): LeafNumber[] {
+  return leaves.filter((leaf) => !passed.includes(leafWorkName(work, leaf)));
+}
+
 /** Ticks a piece of other work; the time since the last tick is none of the next leaf's. */
 export function doItem(progress: Progress, item: BenchItem): Progress {
   if (isItemDone(progress, item)) return progress;
   const { clock } = progress;
-  return { ...passGate(progress, item.name), clock: { ...clock, ticked: clock.worked } };
+  return { ...namesOf(item).reduce(passGate, progress), clock: { ...clock, ticked: clock.worked } };
 }
 
 /** Takes the tick off again. */
 export function undoItem(progress: Progress, item: BenchItem): Progress {
-  const undone = item.kind === "score" ? namesWithin(progress, item) : [item.name];
+  const undone = item.kind === "score" ? namesWithin(progress, item) : namesOf(item);
   return { ...progress, passed: progress.passed.filter((name) => !undone.includes(name)) };
+}
+
+function namesOf(item: BenchItem): string[] {
+  return item.kind === "leaves" ? item.leaves.map((leaf) => leafWorkName(item.work, leaf)) : [item.name];
 }
 
 /** Names of what was scored of a run, also where the run was another when it was. */

@@ -12,7 +12,7 @@ const SHOWN = 40;
 /** Progress as the text of a JSON file. */
 export function serialiseProgress(progress: Progress): string {
   const { kit, fit, revision, at, item, passed, measured, clock } = progress;
-  const lost = progress.lost.map(({ leaf, cleared }) => ({ leaf, cleared: cleared.map(writeTick) }));
+  const lost = progress.lost.map((one) => ({ ...one, cleared: one.cleared.map(writeTick) }));
   const ticks = progress.ticks.map(writeTick);
   return `${JSON.stringify({ schema: PROGRESS_SCHEMA, kit, fit, revision, at, item, ticks, passed, lost, measured, clock })}\n`;
 }

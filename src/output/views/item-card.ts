@@ -1,10 +1,12 @@
-import type { BenchItem, ScoredRun } from "../../core/bench/bench-item.ts";
+import type { BenchItem, LeavesOfBatch, ScoredRun } from "../../core/bench/bench-item.ts";
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
-import { openRun } from "../../core/bench/item-done.ts";
+import { openLeaves, openRun } from "../../core/bench/item-done.ts";
 import type { Progress } from "../../core/bench/progress.ts";
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { countsOf } from "../../core/plan/effort.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
-import { leafWords } from "../../words/bench.ts";
+import { tackList } from "../../core/plan/tack-list.ts";
+import type { LengthStyle } from "../../core/units/length.ts";
+import { leafWords, timeWords } from "../../words/bench.ts";
 import { stepGist } from "../../words/gists.ts";
 import { hoursText } from "../../words/hours.ts";
 import { rowText } from "../../words/lists.ts";
@@ -12,16 +14,21 @@ import * as say from "../../words/messages.ts";
 import { sectionName, stepTitle } from "../../words/steps.ts";
 import { toolName } from "../../words/tools.ts";
 import { foldingText } from "./folding-steps.ts";
-import { levelWords } from "./leaf-card.ts";
+import { levelWords, stretchesText } from "./leaf-card.ts";
+import { notchText } from "./row.ts";
 import { windowText } from "./window-steps.ts";
+
+const MINUTE = 60_000;
 
 /** Everything that is shown of work beside the leaves, as text; lengths in the maker's units. */
 export interface ItemCard {
   /** What the title belongs to. */
   readonly of: string;
   readonly title: string;
-  /** Sentence by sentence what to do. */
+  /** Paragraph by paragraph what to do. */
   readonly lines: readonly string[];
+  /** Leaf by leaf where. */
+  readonly leaves: readonly { readonly leaf: string; readonly where: string }[];
   /** What it is done with; empty where nothing is needed. */
   readonly tools: string;
   /** How long it takes and dries; empty where nothing is to tell. */
@@ -29,48 +36,108 @@ export interface ItemCard {
 }
 
 /** The card of other work that lies on the bench. */
-export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, units: UnitSystem): ItemCard {
+export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, style: LengthStyle): ItemCard {
   const { supplies, dries } = item.step;
-  const minutes = item.estimate / 60_000;
   return {
-    ...toldOf(plan, progress, item, units),
+    ...toldOf(plan, progress, item, style),
     tools: rowText(supplies.map(toolName)),
     time: [
-      ...(minutes > 0 ? [say.stepTime({ time: hoursText(minutes) })] : []),
+      ...(item.estimate >= MINUTE ? [say.stepTime({ time: timeText(item) })] : []),
       ...(dries > 0 ? [say.stepDrying({ time: hoursText(dries) })] : []),
     ].join(", "),
   };
 }
 
 /** Other work in a sentence: its step, and of what where the step has several. */
-export function itemName(plan: BenchPlan, item: BenchItem, units: UnitSystem): string {
-  const step = stepTitle(item.step.id);
-  return item.kind === "score" ? say.benchStepOf({ step, of: levelWords(plan.pattern, item.level, units) }) : step;
+export function itemName(plan: BenchPlan, item: BenchItem, style: LengthStyle): string {
+  switch (item.kind) {
+    case "step":
+      return stepTitle(item.step.id);
+    case "score":
+      return say.benchStepOf({ step: stepTitle(item.step.id), of: levelWords(plan.pattern, item.level, style.units) });
+    case "leaves":
+      return say.benchStepOf({ step: leafWorkTitle(item), of: batchWords(plan, item) });
+  }
 }
 
-type Told = Pick<ItemCard, "of" | "title" | "lines">;
-
-function toldOf(plan: BenchPlan, progress: Progress, item: BenchItem, units: UnitSystem): Told {
-  return item.kind === "score" ? scoreTold(plan, progress, item, units) : stepTold(plan, item, units);
+/** A whole step as on the kit's page, to the quarter hour; a piece of one to the minute. */
+function timeText({ kind, estimate }: BenchItem): string {
+  return kind === "step" ? hoursText(estimate / MINUTE) : timeWords(estimate, "about");
 }
 
-function stepTold({ kit, pattern }: BenchPlan, { step }: BenchItem, units: UnitSystem): Told {
+type Told = Pick<ItemCard, "of" | "title" | "lines" | "leaves">;
+
+function toldOf(plan: BenchPlan, progress: Progress, item: BenchItem, style: LengthStyle): Told {
+  switch (item.kind) {
+    case "step":
+      return stepTold(plan, item, style);
+    case "score":
+      return scoreTold(plan, progress, item, style);
+    case "leaves":
+      return leavesTold(plan, progress, item, style);
+  }
+}
+
+function stepTold({ kit, pattern }: BenchPlan, { step }: BenchItem, { units }: LengthStyle): Told {
   const { id, section } = step;
   const text = windowText(id, kit, pattern) ?? foldingText(id, kit, pattern, countsOf(pattern));
   return {
     of: sectionName(section),
     title: stepTitle(id),
     lines: [typeof text === "string" ? text : text[units]],
+    leaves: [],
   };
 }
 
 /** The leaves that still need the line; all of them once they have it. */
-function scoreTold(plan: BenchPlan, progress: Progress, item: ScoredRun, units: UnitSystem): Told {
+function scoreTold(plan: BenchPlan, progress: Progress, item: ScoredRun, { units }: LengthStyle): Told {
   const { first, last } = openRun(progress, item) ?? item.run;
   const leaves = { count: last - first + 1, first: leafWords(plan, first), last: leafWords(plan, last) };
   return {
     of: stepTitle(item.step.id),
     title: levelWords(plan.pattern, item.level, units),
     lines: [say.benchScoreRun(leaves), stepGist(item.step.id)],
+    leaves: [],
   };
+}
+
+/** The leaves that are still to be notched or tacked; all of them once they are. */
+function leavesTold(plan: BenchPlan, progress: Progress, item: LeavesOfBatch, style: LengthStyle): Told {
+  const open = openLeaves(progress, item);
+  const leaves = open.length > 0 ? open : item.leaves;
+  return {
+    of: batchWords(plan, item),
+    title: leafWorkTitle(item),
+    lines: [leafWorkText(plan, item)],
+    leaves: leaves.map((leaf) => ({ leaf: leafWords(plan, leaf), where: whereText(plan, item, leaf, style) })),
+  };
+}
+
+function leafWorkText({ kit, pattern }: BenchPlan, { work, leaves }: LeavesOfBatch): string {
+  if (work === "notch") return stepGist(work);
+  const tacks = tackList(pattern).glued.filter((tack) => leaves.includes(tack.leaf.leaf)).length;
+  return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
+}
+
+function batchWords({ batches }: BenchPlan, { batch }: LeavesOfBatch): string {
+  return batch ? say.benchOfBatch({ number: batch.number, count: batches.length }) : say.benchOfRest();
+}
+
+function leafWorkTitle({ work }: LeavesOfBatch): string {
+  return work === "notch" ? say.benchNotch() : say.benchTack();
+}
+
+function whereText({ pattern }: BenchPlan, { work }: LeavesOfBatch, leaf: LeafNumber, style: LengthStyle): string {
+  if (work === "tack") {
+    return stretchesText(
+      tackList(pattern).glued.filter((tack) => tack.leaf.leaf === leaf),
+      style,
+    );
+  }
+  const { from, to, depth } = notchText(
+    pattern.pocket?.notches.find((notch) => notch.leaf === leaf),
+    style,
+  )!;
+  const unit = (text: string): string => `${text}\u00a0${style.units}`;
+  return say.benchNotchPlace({ from, to: unit(to), depth: unit(depth) });
 }

@@ -1,5 +1,6 @@
 import type { Desk } from "../../core/bench/desk.ts";
-import { bringBack, isTicked, loseLeaf, lostOf } from "../../core/bench/progress.ts";
+import { bringBack, loseLeaf, lostOf } from "../../core/bench/lost-leaves.ts";
+import { isTicked } from "../../core/bench/progress.ts";
 import { type Recovery, recover } from "../../core/bench/recovery.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";

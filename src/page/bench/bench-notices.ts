@@ -1,4 +1,5 @@
 import { holdingOf } from "../../core/bench/calibration.ts";
+import { deskStyle } from "../../core/bench/desk.ts";
 import { doItem } from "../../core/bench/item-done.ts";
 import { isFinished, openBefore, placeNow } from "../../core/bench/moving.ts";
 import type { Place } from "../../core/bench/places.ts";
@@ -41,12 +42,13 @@ function leftOutNotices(host: BenchHost): HTMLElement[] {
 
 /** What comes before the place on the bench and is not done: leaves, and apart from them other work. */
 function openNotices(host: BenchHost): HTMLElement[] {
-  const { plan, progress, units } = host.desk;
+  const { plan, progress } = host.desk;
+  const style = deskStyle(host.desk);
   const open = openBefore(plan, progress, placeNow(plan, progress));
   const leaves = open.filter(({ item }) => !item);
   const items = open.flatMap(({ item }) => item ?? []);
   const named = leaves.map(({ leaf }) => leafWords(plan, leaf));
-  const steps = items.map((item) => itemName(plan, item, units));
+  const steps = items.map((item) => itemName(plan, item, style));
   return [
     ...askedAbout(host, leaves[0], {
       words:

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type Desk, deskAddress, deskStyle, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
 import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
-import { bringBack, loseLeaf, measureBatch, showLeaf, tickUntimed } from "../../../src/core/bench/progress.ts";
+import { bringBack, loseLeaf } from "../../../src/core/bench/lost-leaves.ts";
+import { measureBatch, showLeaf, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { BenchItem, ScoredRun } from "../../../src/core/bench/bench-item.ts";
-import { doItem, isItemDone, openRun, undoItem } from "../../../src/core/bench/item-done.ts";
+import type { BenchItem, LeavesOfBatch, ScoredRun } from "../../../src/core/bench/bench-item.ts";
+import { doItem, isItemDone, openLeaves, openRun, undoItem } from "../../../src/core/bench/item-done.ts";
 import type { Progress } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { begin, madePlan } from "./made.ts";
@@ -48,5 +48,18 @@ describe("a line pressed on a run of leaves", () => {
   it("is taken off with every run that it was scored in", () => {
     const done = passed("step gauge", "score 1 5-20", "score 1 21-36", "score 2 1-40", "score 1 60-70");
     expect(undoItem(done, line).passed).toEqual(["step gauge", "score 2 1-40", "score 1 60-70"]);
+  });
+});
+
+describe("notches or tacks of a batch", () => {
+  const tacks = madePlan().places.find(({ item: one }) => one?.name === "tack batch 2")!.item as LeavesOfBatch;
+  const two = { ...tacks, leaves: [30, 33].map(leafNumber) };
+
+  it("are done where those of every leaf are, whatever the batch was when they were made", () => {
+    expect(doItem(begin(), two).passed).toEqual(["tack 30", "tack 33"]);
+    expect(isItemDone(passed("tack 33", "tack 29", "tack 30"), two)).toBe(true);
+    expect(isItemDone(passed("tack 33", "notch 30"), two)).toBe(false);
+    expect(openLeaves(passed("tack 33"), two)).toEqual([30]);
+    expect(undoItem(passed("tack 29", "tack 30", "notch 30", "tack 33"), two).passed).toEqual(["tack 29", "notch 30"]);
   });
 });
