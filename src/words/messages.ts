@@ -168,16 +168,12 @@ export const benchNotDoneMany = (args: { readonly count: Word; readonly first: W
 export const benchAreDone = (): string => say("bench-are-done");
 /** The one leaf is folded.|All {count} leaves are folded. */
 export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
-/** Tack what is still loose, and then open the book to a hold width of {width}. */
-export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
-/** Your flaps push it open to about {width}. */
-export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** All other work is done, too. */
+export const benchEndRest = (): string => say("bench-end-rest");
+/** Your flaps push it wider, to about {width}. — Where the book is opened to its hold width; $width is wider than that. */
+export const benchWider = (args: { readonly width: Word }): string => say("bench-wider", args);
 /** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
 export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
-/** See {steps}. — $steps is the link below. */
-export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
-/** the kit’s steps */
-export const benchEndStepsLink = (): string => say("bench-end-steps-link");
 /** This kit has changed since you began: compare the next leaves with those you have folded. */
 export const benchKitChanged = (): string => say("bench-kit-changed");
 /** This browser cannot save your progress: save it as a file before you leave. */

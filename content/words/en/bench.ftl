@@ -162,12 +162,10 @@ bench-end = { $count ->
     [one] The one leaf is folded.
    *[other] All { $count } leaves are folded.
   }
-bench-end-next = Tack what is still loose, and then open the book to a hold width of { $width }.
-bench-end-wider = Your flaps push it open to about { $width }.
+bench-end-rest = All other work is done, too.
+# Where the book is opened to its hold width; $width is wider than that.
+bench-wider = Your flaps push it wider, to about { $width }.
 bench-hold-width-meaning = It is measured at the head, from the folded edge of the first picture leaf to that of the last.
-# $steps is the link below.
-bench-end-steps = See { $steps }.
-bench-end-steps-link = the kit’s steps
 bench-kit-changed = This kit has changed since you began: compare the next leaves with those you have folded.
 bench-not-saved = This browser cannot save your progress: save it as a file before you leave.
 # $why is a sentence of progress.ftl.

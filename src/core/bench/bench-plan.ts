@@ -23,9 +23,13 @@ export interface BenchPlan {
   readonly estimates: ReadonlyMap<LeafNumber, number>;
 }
 
-/** Lays the bench work of a kit out, or says why it cannot be; marks are at the step that a ruler in its units has. */
+/**
+ * Lays the bench work of a kit out, or says why it cannot be; marks are at the step that a ruler in its units has. A window
+ * that cannot be cut is left out: it is no reason not to fold.
+ */
 export function planBench(kit: Kit): Outcome<BenchPlan> {
-  const result = atRulerStep(kit);
+  const whole = atRulerStep(kit);
+  const result = whole.fits || !kit.insert ? whole : atRulerStep({ ...kit, insert: undefined });
   if (!result.fits) return { failure: result.finding };
   const { pattern } = result;
   const stops = pattern.leaves.map((leaf) => leaf.leaf);

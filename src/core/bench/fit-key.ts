@@ -41,7 +41,7 @@ function bulkOf({ thickness, leaves }: Measured, oneLeaf: number): number | unde
   return bulk >= BOUNDS.flapBulk.least && bulk <= BOUNDS.flapBulk.most ? bulk : undefined;
 }
 
-/** The kit as it is worked at the bench: the window is left out, lengths are in the maker's units. */
+/** The kit as it is worked at the bench: lengths are in the maker's units. */
 export function benchKit(kit: Kit, refit: Refit, units: UnitSystem): Kit {
-  return { ...refitKit(kit, { ...refit, units }), insert: undefined };
+  return refitKit(kit, { ...refit, units });
 }

@@ -36,29 +36,35 @@ export function otherWork(kit: Kit, pattern: Pattern, batches: readonly Batch[])
       .flatMap((step): BenchItem[] =>
         step.id === "score" ? scoredRuns(kit, pattern, step) : [wholeStep(step, effort)],
       ),
-    after: afterFolding(kit, pattern, batches, work.slice(folding + 1)),
+    after: afterFolding(
+      pattern,
+      work
+        .slice(folding + 1)
+        .filter(({ id }) => id !== "borderAfter")
+        .flatMap((step): BenchItem[] => leafWork(kit, pattern, batches, step) ?? [wholeStep(step, effort)]),
+    ),
   };
 }
 
-function afterFolding(
-  kit: Kit,
-  pattern: Pattern,
-  batches: readonly Batch[],
-  work: readonly WorkStep[],
-): OtherWork["after"] {
+function afterFolding(pattern: Pattern, items: readonly BenchItem[]): OtherWork["after"] {
   const last = pattern.leaves.at(-1)!.leaf;
   const after = new Map<LeafNumber, BenchItem[]>();
-  for (const item of work.flatMap((step) => leafWork(kit, pattern, batches, step))) {
-    const leaf = item.batch?.last.leaf ?? last;
+  for (const item of items) {
+    const leaf = (item.kind === "leaves" && item.batch?.last.leaf) || last;
     after.set(leaf, [...(after.get(leaf) ?? []), item]);
   }
   return after;
 }
 
-/** Notches or tacks by batch. Leaves before the first batch go with it; those after the last one make a group of their own. */
-function leafWork({ rates }: Kit, pattern: Pattern, batches: readonly Batch[], step: WorkStep): LeavesOfBatch[] {
+/** Notches or tacks by batch; undefined for any other step. Leaves before the first batch go with it; those after the last one make a group of their own. */
+function leafWork(
+  { rates }: Kit,
+  pattern: Pattern,
+  batches: readonly Batch[],
+  step: WorkStep,
+): LeavesOfBatch[] | undefined {
   const { id: work } = step;
-  if (work !== "notch" && work !== "tack") return [];
+  if (work !== "notch" && work !== "tack") return undefined;
   const each = leavesOf(pattern, work);
   return [...batches, undefined].flatMap((batch, i) => {
     const before = batches[i - 1]?.last.leaf ?? 0;

@@ -5,10 +5,10 @@ import { isFinished, openBefore, placeNow } from "../../core/bench/moving.ts";
 import type { Place } from "../../core/bench/places.ts";
 import { type Progress, showPlace, tickUntimed } from "../../core/bench/progress.ts";
 import { itemName } from "../../output/views/item-card.ts";
-import { endWords, leafWords } from "../../words/bench.ts";
+import { holdWidthWords, leafWords } from "../../words/bench.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { around, button, make, part } from "./bench-dom.ts";
+import { button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 
 /** So many leaves are named one by one. */
@@ -20,6 +20,7 @@ export function renderNotices(root: HTMLElement, host: BenchHost, standing: read
     ...standing.map((words) => make("p", "notice", words)),
     ...leftOutNotices(host),
     ...openNotices(host),
+    ...widthNotice(host),
     ...endNotice(host),
   );
 }
@@ -99,18 +100,18 @@ function askedAbout(host: BenchHost, first: Place | undefined, { words, answer, 
   ];
 }
 
+/** Where the book is opened and its flaps push it wider than the picture wants it. */
+function widthNotice({ desk }: BenchHost): HTMLElement[] {
+  const { item } = placeNow(desk.plan, desk.progress);
+  const { holds, restingWidth } = holdingOf(desk.plan.pattern);
+  if (item?.step.id !== "hold" || holds) return [];
+  const width = holdWidthWords(restingWidth, desk.units);
+  return [make("p", "notice", `${say.benchWider({ width })} ${say.benchHoldWidthMeaning()}`)];
+}
+
 function endNotice(host: BenchHost): HTMLElement[] {
-  const { plan, progress, units } = host.desk;
+  const { plan, progress } = host.desk;
   if (!isFinished(plan, progress)) return [];
-  const link = make("a", "", say.benchEndStepsLink());
-  link.href = `../index.html${location.search}#steps`;
-  return [
-    make(
-      "p",
-      "notice end",
-      make("strong", "", say.benchEnd({ count: plan.stops.length })),
-      ` ${endWords(holdingOf(plan.pattern), units).join(" ")} `,
-      ...around((steps) => say.benchEndSteps({ steps }), link),
-    ),
-  ];
+  const folded = make("strong", "", say.benchEnd({ count: plan.stops.length }));
+  return [make("p", "notice end", folded, ` ${say.benchEndRest()}`)];
 }

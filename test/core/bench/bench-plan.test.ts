@@ -17,6 +17,14 @@ describe("planBench(kit)", () => {
     expect([...plan.estimates.keys()]).toEqual(plan.stops);
   });
 
+  it("leaves a window out that cannot be cut, and none that can", () => {
+    expect(madePlan(litKit()).pattern.window).toBeDefined();
+    const uncut = madePlan(litKit({ insert: { ...WINDOW, lip: 29 } }));
+    expect(uncut.pattern).toEqual(madePlan(litKit({ insert: undefined })).pattern);
+    const end = uncut.places.filter(({ leaf }) => leaf === 60).flatMap(({ item }) => item?.name ?? []);
+    expect(end).toEqual(["tack rest", "step hold", "step light"]);
+  });
+
   it("says why a kit cannot be laid out", () => {
     expect(failureIn(planBench(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { madeKit } from "../kit/made-kit.ts";
+import { litKit, madeKit } from "../kit/made-kit.ts";
 import { madePlan, SLANTING } from "./made.ts";
 
 /** Names of the other work by the leaf that it stands beside, with minutes. */
@@ -23,6 +23,16 @@ describe("otherWork(kit, pattern, batches)", () => {
       [1, "score 2 1-40", 4],
       [36, "tack batch 2", 0.1],
       [40, "tack rest", 0.1],
+      [40, "step hold", 0],
+    ]);
+  });
+
+  // By hand: six parts of the window at a minute each.
+  it("has the window and the light after the last leaf, the holder cut before it is used", () => {
+    const end = itemsOf(litKit()).filter(([leaf]) => leaf === 60);
+    expect(end.slice(1)).toEqual([
+      [60, "step cut", 6],
+      ...["hold", "frame", "glaze", "hang", "close", "light"].map((id) => [60, `step ${id}`, 0]),
     ]);
   });
 

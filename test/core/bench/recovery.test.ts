@@ -16,7 +16,7 @@ describe("recover(plan, lost)", () => {
     const lost = leaves.map(leafNumber);
     const plan = madePlan(kit);
     const result = valueFrom(recover(plan, lost.toReversed()));
-    const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: lost } });
+    const expected = patternOf({ ...kit, fit: { ...kit.fit, lostLeaves: lost } });
     expect(result.plan.pattern).toEqual(expected);
     expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !lost.includes(leaf)));
   });
