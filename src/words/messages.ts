@@ -26,10 +26,12 @@ export const benchPlace = (args: { readonly place: Word; readonly count: number 
 export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
 /** Step {place} of {count} beside the leaves — In place of the line above where a step lies on the bench, such as making the gauge. */
 export const benchStepPlace = (args: { readonly place: Word; readonly count: Word }): string => say("bench-step-place", args);
-/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
-export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** {worked} worked · estimated {left} left, {first} for a first piece — Working time so far, and what is left; $first is the same for a maker who has made none before. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
 /** {worked} worked · none left */
 export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
 /** {minutes} min */
@@ -78,6 +80,8 @@ export const benchNotch = (): string => say("bench-notch");
 export const benchTack = (): string => say("bench-tack");
 /** {from}–{to}, {depth} deep */
 export const benchNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-notch-place", args);
+/** Level {number}: {level} — $level is like “wall, line 3, 26 mm”. */
+export const benchScoreLevel = (args: { readonly number: Word; readonly level: Word }): string => say("bench-score-level", args);
 /** On one leaf: {first}.|On {count} leaves, from {first} to {last}. — A line is pressed on these leaves; $first and $last are leaves in words. */
 export const benchScoreRun = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("bench-score-run", args);
 /** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */

@@ -24,9 +24,11 @@ bench-place = { $place } of { $count ->
 bench-done-count = { $count } done
 # In place of the line above where a step lies on the bench, such as making the gauge.
 bench-step-place = Step { $place } of { $count } beside the leaves
-# Working time so far, and what is left.
-bench-time-estimated = { $worked } worked · estimated { $left } left
+# Working time so far, and what is left; $first is the same for a maker who has made none before.
+bench-time-estimated = { $worked } worked · estimated { $left } left, { $first } for a first piece
 bench-time-own-pace = { $worked } worked · about { $left } left
+# $step is a step in words, $time a time of day such as 14:35 or Monday 08:20.
+bench-drying = { $step }: dry at about { $time }.
 bench-time-none-left = { $worked } worked · none left
 bench-minutes = { $minutes } min
 # $minutes has two digits.
@@ -64,6 +66,8 @@ bench-of-rest = After the last batch
 bench-notch = Notch for the light
 bench-tack = Tack loose flaps
 bench-notch-place = { $from }–{ $to }, { $depth } deep
+# $level is like “wall, line 3, 26 mm”.
+bench-score-level = Level { $number }: { $level }
 # A line is pressed on these leaves; $first and $last are leaves in words.
 bench-score-run = { $count ->
     [one] On one leaf: { $first }.

@@ -6,8 +6,8 @@ import type { Pattern } from "../pattern/pattern.ts";
 import { type Batch, batchesOf } from "../plan/batches.ts";
 import { revisionOf } from "../revision.ts";
 import { stepFor } from "../units/length.ts";
+import { leafEstimates } from "./leaf-estimates.ts";
 import { otherWork } from "./other-work.ts";
-import { leafEstimates } from "./pace.ts";
 import { type Place, placesOf } from "./places.ts";
 
 /** The work on a kit in the order in which it comes under the hand, with batches and estimates. */

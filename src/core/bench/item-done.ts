@@ -27,17 +27,28 @@ export function openLeaves({ passed }: Progress, { work, leaves }: LeavesOfBatch
   return leaves.filter((leaf) => !passed.includes(leafWorkName(work, leaf)));
 }
 
-/** Ticks a piece of other work; the time since the last tick is none of the next leaf's. */
+/** Ticks a piece of other work. The time since the last tick is none of the next leaf's; from now on glue dries. */
 export function doItem(progress: Progress, item: BenchItem): Progress {
   if (isItemDone(progress, item)) return progress;
   const { clock } = progress;
-  return { ...namesOf(item).reduce(passGate, progress), clock: { ...clock, ticked: clock.worked } };
+  const glued = item.step.dries > 0 ? { glued: { item: item.name, at: clock.seen } } : {};
+  return { ...passAll(progress, item), ...glued, clock: { ...clock, ticked: clock.worked } };
+}
+
+/** Ticks other work that was done away from this page. */
+export function doUntimed(progress: Progress, items: readonly BenchItem[]): Progress {
+  return items.reduce(passAll, progress);
+}
+
+function passAll(progress: Progress, item: BenchItem): Progress {
+  return namesOf(item).reduce(passGate, progress);
 }
 
 /** Takes the tick off again. */
 export function undoItem(progress: Progress, item: BenchItem): Progress {
   const undone = item.kind === "score" ? namesWithin(progress, item) : namesOf(item);
-  return { ...progress, passed: progress.passed.filter((name) => !undone.includes(name)) };
+  const glued = progress.glued?.item === item.name ? undefined : progress.glued;
+  return { ...progress, passed: progress.passed.filter((name) => !undone.includes(name)), glued };
 }
 
 function namesOf(item: BenchItem): string[] {

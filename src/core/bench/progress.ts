@@ -23,6 +23,12 @@ export interface Measured {
   readonly thickness: number;
 }
 
+/** When something was glued, ms of the epoch. */
+export interface Glued {
+  readonly item: string;
+  readonly at: number;
+}
+
 /** Working time; see pace.ts. */
 export interface Clock {
   /** Time at work so far, ms. */
@@ -50,6 +56,8 @@ export interface Progress {
   /** In the order in which they were lost. */
   readonly lost: readonly LostLeaf[];
   readonly measured: Measured | undefined;
+  /** Work that was glued last, by the name of its item. */
+  readonly glued?: Glued | undefined;
   readonly clock: Clock;
 }
 

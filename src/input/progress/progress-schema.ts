@@ -58,6 +58,7 @@ export const progressSchema = z.object(
     passed: names,
     lost,
     measured: z.optional(z.object({ thickness, leaves }, allowed("object"))),
+    glued: z.optional(z.object({ item: text, at: amount }, allowed("object"))),
     clock: z.object({ worked: amount, seen: amount, ticked: amount }, allowed("object")),
   },
   allowed("object"),

@@ -11,7 +11,7 @@ export function benchPart({ title }: { readonly title: string }): Html {
 ${head(title)}
 <main id="main">
 <h1 class="sr">${heading}</h1>
-<div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><div class="ribbon" data-ribbon></div></div>
+<div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="drying" role="status" data-drying></p><div class="ribbon" data-ribbon></div></div>
 ${stage()}
 </main>
 <footer class="bar">

@@ -95,7 +95,7 @@ function scoreTold(plan: BenchPlan, progress: Progress, item: ScoredRun, { units
   const leaves = { count: last - first + 1, first: leafWords(plan, first), last: leafWords(plan, last) };
   return {
     of: stepTitle(item.step.id),
-    title: levelWords(plan.pattern, item.level, units),
+    title: say.benchScoreLevel({ number: item.level, level: levelWords(plan.pattern, item.level, units) }),
     lines: [say.benchScoreRun(leaves), stepGist(item.step.id)],
     leaves: [],
   };

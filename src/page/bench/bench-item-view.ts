@@ -13,7 +13,11 @@ export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): stri
   part(root, "border").textContent = time;
   part(root, "step").replaceChildren(
     ...lines.map((line) => make("p", "", line)),
-    make("ul", "step-leaves", ...leaves.map(({ leaf, where }) => make("li", "", make("b", "", where), ` ${leaf}`))),
+    make(
+      "ul",
+      "step-leaves",
+      ...leaves.map(({ leaf, where }) => make("li", "", make("span", "", leaf), make("b", "", where))),
+    ),
     ...(tools === "" ? [] : [make("p", "tools", make("b", "", say.stepTools()), ` ${tools}`)]),
   );
   const places = leaves.map(({ leaf, where }) => `${leaf}: ${where}.`);

@@ -1,6 +1,6 @@
 import { holdingOf } from "../../core/bench/calibration.ts";
 import { deskStyle } from "../../core/bench/desk.ts";
-import { doItem } from "../../core/bench/item-done.ts";
+import { doUntimed } from "../../core/bench/item-done.ts";
 import { isFinished, openBefore, placeNow } from "../../core/bench/moving.ts";
 import type { Place } from "../../core/bench/places.ts";
 import { type Progress, showPlace, tickUntimed } from "../../core/bench/progress.ts";
@@ -72,7 +72,7 @@ function openNotices(host: BenchHost): HTMLElement[] {
             ? say.benchNotDone({ steps: listText(steps) })
             : say.benchNotDoneMany({ count: steps.length, first: steps[0]! }),
         answer: say.benchAreDone(),
-        tick: (one) => items.reduce(doItem, one),
+        tick: (one) => doUntimed(one, items),
       },
     ),
   ];

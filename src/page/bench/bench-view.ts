@@ -1,10 +1,13 @@
-import type { Desk } from "../../core/bench/desk.ts";
+import { type Desk, deskStyle } from "../../core/bench/desk.ts";
+import { dryingNow } from "../../core/bench/drying.ts";
 import { gateBefore } from "../../core/bench/gates.ts";
 import { isDone, isFinished, placeNow } from "../../core/bench/moving.ts";
 import { remainingTime, workedAt } from "../../core/bench/pace.ts";
-import { isTicked } from "../../core/bench/progress.ts";
 import { ribbon } from "../../output/drawing/bench/ribbon.ts";
+import { itemName } from "../../output/views/item-card.ts";
 import { gateAnswer, timeWords } from "../../words/bench.ts";
+import { dayTimeText } from "../../words/clock.ts";
+import { hoursText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
 import { part } from "./bench-dom.ts";
 import { renderItem } from "./bench-item-view.ts";
@@ -34,16 +37,29 @@ export function renderCount(root: HTMLElement, desk: Desk): void {
   const done = alike.filter((place) => isDone(progress, place)).length;
   part(root, "ticked").textContent = say.benchDoneCount({ count: done });
   part(root, "time").textContent = timesOf(desk);
+  renderDrying(root, desk);
   part(root, "ribbon").innerHTML = ribbon(plan, progress);
 }
 
 /** Working time so far, and what is left of it. */
 function timesOf({ plan, progress }: Desk): string {
   const worked = timeWords(workedAt(progress.clock, Date.now()), "exact");
-  if (plan.stops.every((leaf) => isTicked(progress, leaf))) return say.benchTimeNoneLeft({ worked });
-  const { ms, own } = remainingTime(progress, plan.estimates);
-  const left = timeWords(ms, "about");
-  return own ? say.benchTimeOwnPace({ worked, left }) : say.benchTimeEstimated({ worked, left });
+  if (isFinished(plan, progress)) return say.benchTimeNoneLeft({ worked });
+  const { ms, own } = remainingTime(plan, progress);
+  if (own) return say.benchTimeOwnPace({ worked, left: timeWords(ms, "about") });
+  const estimated = (times: number): string => hoursText((ms * times) / 60_000);
+  return say.benchTimeEstimated({ worked, left: estimated(1), first: estimated(plan.kit.rates.first) });
+}
+
+/** What dries, and until when; written only where it changes, for it is spoken then. */
+function renderDrying(root: HTMLElement, desk: Desk): void {
+  const now = Date.now();
+  const drying = dryingNow(desk.plan, desk.progress, now);
+  const words = drying
+    ? say.benchDrying({ step: itemName(desk.plan, drying.item, deskStyle(desk)), time: dayTimeText(drying.dry, now) })
+    : "";
+  const place = part(root, "drying");
+  if (place.textContent !== words) place.textContent = words;
 }
 
 /** The words of the main button follow what is next. */

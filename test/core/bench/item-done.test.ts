@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { BenchItem, LeavesOfBatch, ScoredRun } from "../../../src/core/bench/bench-item.ts";
-import { doItem, isItemDone, openLeaves, openRun, undoItem } from "../../../src/core/bench/item-done.ts";
+import { doItem, doUntimed, isItemDone, openLeaves, openRun, undoItem } from "../../../src/core/bench/item-done.ts";
 import type { Progress } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { begin, madePlan } from "./made.ts";
@@ -18,6 +18,12 @@ describe("other work that is done", () => {
     expect([isItemDone(begin(), gauge), isItemDone(done, gauge), isItemDone(done, line)]).toEqual([false, true, false]);
     expect(doItem(done, gauge)).toBe(done);
     expect(undoItem(doItem(passed("batch 1"), gauge), gauge).passed).toEqual(["batch 1"]);
+  });
+
+  it("is done away from the page without a time or drying", () => {
+    const clock = { worked: 90_000, seen: 1e12, ticked: 20_000 };
+    const done = doUntimed({ ...begin(), clock }, [gauge, line]);
+    expect(done).toEqual({ ...begin(), clock, passed: ["step gauge", "score 1 11-30"] });
   });
 
   it("counts none of its time to the next leaf", () => {

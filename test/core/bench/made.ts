@@ -77,5 +77,6 @@ export const anyProgress: fc.Arbitrary<Progress> = fc.record({
     }),
     { nil: undefined },
   ),
+  glued: fc.option(fc.record({ item: fc.string(), at: amount }), { nil: undefined }),
   clock: fc.record({ worked: amount, seen: amount, ticked: amount }),
 });
