@@ -26,12 +26,14 @@ export const benchPlace = (args: { readonly place: Word; readonly count: number 
 export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
 /** Step {place} of {count} beside the leaves — In place of the line above where a step lies on the bench, such as making the gauge. */
 export const benchStepPlace = (args: { readonly place: Word; readonly count: Word }): string => say("bench-step-place", args);
-/** {worked} worked · estimated {left} left, {first} for a first piece — Working time so far, and what is left; $first is the same for a maker who has made none before. */
+/** {worked} worked · estimated {left} left, {first} for a first piece — Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before. */
 export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
 /** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
 export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
+/** {worked} worked */
+export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
 export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
 /** {minutes} min */
@@ -70,7 +72,9 @@ export const benchNoteTacks = (args: { readonly stretches: Word }): string => sa
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
 /** {step} ({of}) — A step in a sentence, with what it is done to: a line, or a batch. */
 export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): string => say("bench-step-of", args);
-/** Batch {number} of {count} — What a step of one batch belongs to. */
+/** See this step on the kit’s page — What a step of one batch belongs to. */
+export const benchStepPage = (): string => say("bench-step-page");
+/** Batch {number} of {count} */
 export const benchOfBatch = (args: { readonly number: Word; readonly count: Word }): string => say("bench-of-batch", args);
 /** After the last batch */
 export const benchOfRest = (): string => say("bench-of-rest");
@@ -286,7 +290,7 @@ export const benchSaveFile = (): string => say("bench-save-file");
 export const benchOpenFile = (): string => say("bench-open-file");
 /** Start again */
 export const benchStartAgain = (): string => say("bench-start-again");
-/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+/** Clear the tick of {count} leaf and of all other work, and start this book again?|Clear the ticks of {count} leaves and of all other work, and start this book again? */
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
 export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);

@@ -24,11 +24,12 @@ bench-place = { $place } of { $count ->
 bench-done-count = { $count } done
 # In place of the line above where a step lies on the bench, such as making the gauge.
 bench-step-place = Step { $place } of { $count } beside the leaves
-# Working time so far, and what is left; $first is the same for a maker who has made none before.
+# Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before.
 bench-time-estimated = { $worked } worked · estimated { $left } left, { $first } for a first piece
 bench-time-own-pace = { $worked } worked · about { $left } left
 # $step is a step in words, $time a time of day such as 14:35 or Monday 08:20.
 bench-drying = { $step }: dry at about { $time }.
+bench-time-unknown = { $worked } worked
 bench-time-none-left = { $worked } worked · none left
 bench-minutes = { $minutes } min
 # $minutes has two digits.
@@ -61,6 +62,7 @@ bench-stretch = { $from }–{ $to }
 # A step in a sentence, with what it is done to: a line, or a batch.
 bench-step-of = { $step } ({ $of })
 # What a step of one batch belongs to.
+bench-step-page = See this step on the kit’s page
 bench-of-batch = Batch { $number } of { $count }
 bench-of-rest = After the last batch
 bench-notch = Notch for the light
@@ -254,8 +256,8 @@ bench-save-file = Save as a file
 bench-open-file = Open a saved file
 bench-start-again = Start again
 bench-start-again-sure = { $count ->
-    [one] Clear { $count } tick and start this book again?
-   *[other] Clear all { $count } ticks and start this book again?
+    [one] Clear the tick of { $count } leaf and of all other work, and start this book again?
+   *[other] Clear the ticks of { $count } leaves and of all other work, and start this book again?
   }
 bench-file-opened = { $count ->
     [one] { $file } is opened: { $count } leaf ticked.

@@ -8,10 +8,10 @@ export interface Drying {
   readonly dry: number;
 }
 
-/** What was glued last, until it is dry; undefined where nothing dries. `now` is ms of the epoch. */
+/** What was glued last, until it is dry; undefined where nothing dries, or the device's clock was set back. `now` is ms of the epoch. */
 export function dryingNow({ places }: BenchPlan, { glued }: Progress, now: number): Drying | undefined {
   const item = glued && places.find((place) => place.item?.name === glued.item)?.item;
-  if (!item) return undefined;
+  if (!item || glued.at > now) return undefined;
   const dry = glued.at + 60_000 * item.step.dries;
   return now < dry ? { item, dry } : undefined;
 }

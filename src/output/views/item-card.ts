@@ -5,6 +5,8 @@ import type { Progress } from "../../core/bench/progress.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { countsOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
+import { workOf } from "../../core/steps/work.ts";
+import type { WorkStep } from "../../core/steps/work-step.ts";
 import type { LengthStyle } from "../../core/units/length.ts";
 import { leafWords, timeWords } from "../../words/bench.ts";
 import { stepGist } from "../../words/gists.ts";
@@ -14,6 +16,7 @@ import * as say from "../../words/messages.ts";
 import { sectionName, stepTitle } from "../../words/steps.ts";
 import { toolName } from "../../words/tools.ts";
 import { foldingText } from "./folding-steps.ts";
+import { batchWords, leafWorkTitle } from "./item-name.ts";
 import { levelWords, stretchesText } from "./leaf-card.ts";
 import { notchText } from "./row.ts";
 import { windowText } from "./window-steps.ts";
@@ -33,6 +36,8 @@ export interface ItemCard {
   readonly tools: string;
   /** How long it takes and dries; empty where nothing is to tell. */
   readonly time: string;
+  /** The step's number on the kit's page, from 1. */
+  readonly number: number;
 }
 
 /** The card of other work that lies on the bench. */
@@ -41,6 +46,7 @@ export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, s
   return {
     ...toldOf(plan, progress, item, style),
     tools: rowText(supplies.map(toolName)),
+    number: 1 + stepsOf(plan).findIndex(({ id }) => id === item.step.id),
     time: [
       ...(item.estimate >= MINUTE ? [say.stepTime({ time: timeText(item) })] : []),
       ...(dries > 0 ? [say.stepDrying({ time: hoursText(dries) })] : []),
@@ -48,16 +54,8 @@ export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, s
   };
 }
 
-/** Other work in a sentence: its step, and of what where the step has several. */
-export function itemName(plan: BenchPlan, item: BenchItem, style: LengthStyle): string {
-  switch (item.kind) {
-    case "step":
-      return stepTitle(item.step.id);
-    case "score":
-      return say.benchStepOf({ step: stepTitle(item.step.id), of: levelWords(plan.pattern, item.level, style.units) });
-    case "leaves":
-      return say.benchStepOf({ step: leafWorkTitle(item), of: batchWords(plan, item) });
-  }
+function stepsOf({ kit, pattern }: BenchPlan): WorkStep[] {
+  return workOf(kit, pattern, countsOf(pattern));
 }
 
 /** A whole step as on the kit's page, to the quarter hour; a piece of one to the minute. */
@@ -117,14 +115,6 @@ function leafWorkText({ kit, pattern }: BenchPlan, { work, leaves }: LeavesOfBat
   if (work === "notch") return stepGist(work);
   const tacks = tackList(pattern).glued.filter((tack) => leaves.includes(tack.leaf.leaf)).length;
   return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
-}
-
-function batchWords({ batches }: BenchPlan, { batch }: LeavesOfBatch): string {
-  return batch ? say.benchOfBatch({ number: batch.number, count: batches.length }) : say.benchOfRest();
-}
-
-function leafWorkTitle({ work }: LeavesOfBatch): string {
-  return work === "notch" ? say.benchNotch() : say.benchTack();
 }
 
 function whereText({ pattern }: BenchPlan, { work }: LeavesOfBatch, leaf: LeafNumber, style: LengthStyle): string {

@@ -6,7 +6,7 @@ import { make, part } from "./bench-dom.ts";
 
 /** Writes work beside the leaves into the page's skeleton; gives its words to be spoken. */
 export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): string {
-  const { of, title, lines, leaves, tools, time } = itemCard(desk.plan, desk.progress, item, deskStyle(desk));
+  const { of, title, lines, leaves, tools, time, number } = itemCard(desk.plan, desk.progress, item, deskStyle(desk));
   part(root, "big-kind").textContent = of;
   part(root, "big").textContent = title;
   part(root, "leaf").textContent = "";
@@ -19,7 +19,15 @@ export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): stri
       ...leaves.map(({ leaf, where }) => make("li", "", make("span", "", leaf), make("b", "", where))),
     ),
     ...(tools === "" ? [] : [make("p", "tools", make("b", "", say.stepTools()), ` ${tools}`)]),
+    make("p", "", stepLink(number)),
   );
   const places = leaves.map(({ leaf, where }) => `${leaf}: ${where}.`);
   return [`${title}.`, ...lines, ...places].join(" ");
+}
+
+/** To the step with its drawing. */
+function stepLink(number: number): HTMLAnchorElement {
+  const link = make("a", "as-button", say.benchStepPage());
+  link.href = `../index.html${location.search}#step-${number}`;
+  return link;
 }

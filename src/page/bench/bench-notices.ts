@@ -4,7 +4,7 @@ import { doUntimed } from "../../core/bench/item-done.ts";
 import { isFinished, openBefore, placeNow } from "../../core/bench/moving.ts";
 import type { Place } from "../../core/bench/places.ts";
 import { type Progress, showPlace, tickUntimed } from "../../core/bench/progress.ts";
-import { itemName } from "../../output/views/item-card.ts";
+import { itemName } from "../../output/views/item-name.ts";
 import { holdWidthWords, leafWords } from "../../words/bench.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";

@@ -1,11 +1,11 @@
 import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/desk.ts";
 import { fitOf } from "../../core/bench/fit-key.ts";
 import { gateBefore } from "../../core/bench/gates.ts";
-import { doItem, undoItem } from "../../core/bench/item-done.ts";
 import { isDone, placeAfter, placeBeside, placeNow } from "../../core/bench/moving.ts";
 import { touchClock } from "../../core/bench/pace.ts";
 import type { Place } from "../../core/bench/places.ts";
-import { type Progress, passGate, showPlace, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import { type Progress, passGate, showPlace } from "../../core/bench/progress.ts";
+import { tickPlace, untickPlace } from "../../core/bench/tick-place.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
@@ -132,7 +132,7 @@ class BenchPage implements BenchHost {
       const place = this.#place;
       const ticked = (event.target as HTMLInputElement).checked;
       this.move(
-        (progress) => (ticked ? tick : untick)(progress, place),
+        (progress) => (ticked ? tickPlace : untickPlace)(progress, place),
         ticked ? say.benchSpokenTicked() : say.benchSpokenNotTicked(),
       );
     });
@@ -157,7 +157,7 @@ class BenchPage implements BenchHost {
     else if (gate) this.move((one) => passGate(one, gate.name));
     else {
       this.move((one) => {
-        const ticked = tick(one, place);
+        const ticked = tickPlace(one, place);
         return showPlace(ticked, placeAfter(plan, ticked, place));
       });
     }
@@ -189,12 +189,4 @@ class BenchPage implements BenchHost {
   #renderEdge(): void {
     renderEdge(this.#root, this.#desk);
   }
-}
-
-function tick(progress: Progress, { leaf, item }: Place): Progress {
-  return item ? doItem(progress, item) : tickLeaf(progress, leaf);
-}
-
-function untick(progress: Progress, { leaf, item }: Place): Progress {
-  return item ? undoItem(progress, item) : untickLeaf(progress, leaf);
 }

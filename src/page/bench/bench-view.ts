@@ -4,7 +4,7 @@ import { gateBefore } from "../../core/bench/gates.ts";
 import { isDone, isFinished, placeNow } from "../../core/bench/moving.ts";
 import { remainingTime, workedAt } from "../../core/bench/pace.ts";
 import { ribbon } from "../../output/drawing/bench/ribbon.ts";
-import { itemName } from "../../output/views/item-card.ts";
+import { itemName } from "../../output/views/item-name.ts";
 import { gateAnswer, timeWords } from "../../words/bench.ts";
 import { dayTimeText } from "../../words/clock.ts";
 import { hoursText } from "../../words/hours.ts";
@@ -47,8 +47,14 @@ function timesOf({ plan, progress }: Desk): string {
   if (isFinished(plan, progress)) return say.benchTimeNoneLeft({ worked });
   const { ms, own } = remainingTime(plan, progress);
   if (own) return say.benchTimeOwnPace({ worked, left: timeWords(ms, "about") });
-  const estimated = (times: number): string => hoursText((ms * times) / 60_000);
+  if (ms === 0) return say.benchTimeUnknown({ worked });
+  const estimated = (times: number): string => estimatedText(ms * times);
   return say.benchTimeEstimated({ worked, left: estimated(1), first: estimated(plan.kit.rates.first) });
+}
+
+/** As on the kit's page, to the quarter hour; below an hour to the minute. */
+function estimatedText(ms: number): string {
+  return ms < 60 * 60_000 ? timeWords(ms, "about") : hoursText(ms / 60_000);
 }
 
 /** What dries, and until when; written only where it changes, for it is spoken then. */

@@ -6,6 +6,7 @@ import { litKit } from "../kit/made-kit.ts";
 import { begin, madePlan } from "./made.ts";
 
 const MINUTE = 60_000;
+const LATER = 1e12 + 11 * MINUTE;
 const plan = madePlan(litKit({ fit: { tackWith: "glue" } }));
 const item = (name: string) => plan.places.find((place) => place.item?.name === name)!.item!;
 /** At some time something was done. */
@@ -27,9 +28,14 @@ describe("dryingNow(plan, progress, now)", () => {
   it("tells of what was glued last, and of nothing once that is undone", () => {
     const first = doItem(at(0), item("tack batch 1"));
     const both = doItem({ ...first, clock: at(10).clock }, item("tack rest"));
-    expect(dryingNow(plan, both, 1e12)?.dry).toBe(1e12 + 40 * MINUTE);
-    expect(dryingNow(plan, undoItem(both, item("tack rest")), 1e12)).toBeUndefined();
-    expect(dryingNow(plan, undoItem(both, item("step gauge")), 1e12)?.item.name).toBe("tack rest");
+    expect(dryingNow(plan, both, LATER)?.dry).toBe(1e12 + 40 * MINUTE);
+    expect(dryingNow(plan, undoItem(both, item("tack rest")), LATER)).toBeUndefined();
+    expect(dryingNow(plan, undoItem(both, item("step gauge")), LATER)?.item.name).toBe("tack rest");
+  });
+
+  it("does not believe a time to come", () => {
+    expect(dryingNow(plan, doItem(at(1), item("step frame")), 1e12)).toBeUndefined();
+    expect(dryingNow(plan, { ...begin(), glued: { item: "step frame", at: 1e308 } }, 1e12)).toBeUndefined();
   });
 
   it("tells of nothing where nothing was glued, or what was is none of the work any more", () => {
