@@ -63,7 +63,11 @@ describe("itemCard(plan, progress, item, style)", () => {
 
   // By hand: the frame is the eleventh of the lit kit's steps, with both border steps, before it dries overnight.
   it("tells of the window in its order, with its drying", () => {
-    expect(card(litKit(), "step frame")).toMatchObject({ of: "Light and window", time: "then 12 h to dry", number: 11 });
+    expect(card(litKit(), "step frame")).toMatchObject({
+      of: "Light and window",
+      time: "then 12 h to dry",
+      number: 11,
+    });
   });
 });
 
