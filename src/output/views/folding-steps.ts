@@ -48,7 +48,8 @@ export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, ta
   }
 }
 
-function foldingFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
+/** What they show. */
+export function foldingFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
   switch (id) {
     case "check":
       return measureBook(kit);

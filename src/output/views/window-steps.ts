@@ -48,7 +48,8 @@ function closingText(id: StepId, window: BookWindow): Told["text"] | undefined {
   }
 }
 
-function windowFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
+/** What they show. */
+export function windowFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
   switch (id) {
     case "cut":
       return windowLayers(pattern.window!);

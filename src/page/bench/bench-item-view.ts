@@ -3,6 +3,7 @@ import { type Desk, deskStyle } from "../../core/bench/desk.ts";
 import { itemCard } from "../../output/views/item-card.ts";
 import * as say from "../../words/messages.ts";
 import { make, part } from "./bench-dom.ts";
+import { drawStep } from "./bench-figure.ts";
 
 /** Writes work beside the leaves into the page's skeleton; gives its words to be spoken. */
 export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): string {
@@ -11,6 +12,7 @@ export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): stri
   part(root, "big").textContent = title;
   part(root, "leaf").textContent = "";
   part(root, "border").textContent = time;
+  const figure = make("div", "step-figure");
   part(root, "step").replaceChildren(
     ...lines.map((line) => make("p", "", line)),
     make(
@@ -19,8 +21,10 @@ export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): stri
       ...leaves.map(({ leaf, where }) => make("li", "", make("span", "", leaf), make("b", "", where))),
     ),
     ...(tools === "" ? [] : [make("p", "tools", make("b", "", say.stepTools()), ` ${tools}`)]),
+    figure,
     make("p", "", stepLink(number)),
   );
+  void drawStep(figure, item.step.id, desk.plan);
   const places = leaves.map(({ leaf, where }) => `${leaf}: ${where}.`);
   return [`${title}.`, ...lines, ...places].join(" ");
 }

@@ -134,6 +134,16 @@ export function promptSuite(served: () => OpenedSite): void {
       expect(await maker.leaf()).toBe(1);
     });
 
+    it("draws a step on her own book, and none where it has no drawing", async () => {
+      await maker.open(`${GULL}?leaves=128&thick=14`);
+      for (let i = 0; i < 12; i += 1) await maker.press("back");
+      expect(await maker.text("big")).toBe("Check the book");
+      await maker.page.waitForSelector(".step-figure svg");
+      expect(await maker.page.$eval(".step-figure", (place) => place.textContent)).toContain("128 leaves");
+      await maker.goToStep("Level 1: gull, 12\u00a0mm");
+      expect(await maker.page.$$eval(".step-figure svg", (all) => all.length)).toBe(0);
+    });
+
     it("has the notches of a batch after its leaves, each with its place, and tells until when glue dries", async () => {
       const { notches } = fixturePattern("harbour-moon").pocket!;
       await maker.open(MOON);
