@@ -13,6 +13,7 @@ import { stepGist } from "../../words/gists.ts";
 import { hoursText } from "../../words/hours.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
+import { stepPartName } from "../../words/step-parts.ts";
 import { sectionName, stepTitle } from "../../words/steps.ts";
 import { toolName } from "../../words/tools.ts";
 import { foldingText } from "./folding-steps.ts";
@@ -32,7 +33,8 @@ export interface ItemCard {
   readonly lines: readonly string[];
   /** Leaf by leaf where. */
   readonly leaves: readonly { readonly leaf: string; readonly where: string }[];
-  /** What it is done with; empty where nothing is needed. */
+  /** Parts that it makes or puts together, and what it is done with; empty where there are none. */
+  readonly parts: string;
   readonly tools: string;
   /** How long it takes and dries; empty where nothing is to tell. */
   readonly time: string;
@@ -42,9 +44,10 @@ export interface ItemCard {
 
 /** The card of other work that lies on the bench. */
 export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, style: LengthStyle): ItemCard {
-  const { supplies, dries } = item.step;
+  const { makes, uses, supplies, dries } = item.step;
   return {
     ...toldOf(plan, progress, item, style),
+    parts: rowText([...makes, ...uses].map(stepPartName)),
     tools: rowText(supplies.map(toolName)),
     number: 1 + stepsOf(plan).findIndex(({ id }) => id === item.step.id),
     time: [

@@ -7,7 +7,12 @@ import { drawStep } from "./bench-figure.ts";
 
 /** Writes work beside the leaves into the page's skeleton; gives its words to be spoken. */
 export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): string {
-  const { of, title, lines, leaves, tools, time, number } = itemCard(desk.plan, desk.progress, item, deskStyle(desk));
+  const { of, title, lines, leaves, parts, tools, time, number } = itemCard(
+    desk.plan,
+    desk.progress,
+    item,
+    deskStyle(desk),
+  );
   part(root, "big-kind").textContent = of;
   part(root, "big").textContent = title;
   part(root, "leaf").textContent = "";
@@ -20,13 +25,18 @@ export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): stri
       "step-leaves",
       ...leaves.map(({ leaf, where }) => make("li", "", make("span", "", leaf), make("b", "", where))),
     ),
-    ...(tools === "" ? [] : [make("p", "tools", make("b", "", say.stepTools()), ` ${tools}`)]),
+    ...needs(say.stepParts(), parts),
+    ...needs(say.stepTools(), tools),
     figure,
     make("p", "", stepLink(number)),
   );
   void drawStep(figure, item.step.id, desk.plan);
   const places = leaves.map(({ leaf, where }) => `${leaf}: ${where}.`);
   return [`${title}.`, ...lines, ...places].join(" ");
+}
+
+function needs(heading: string, named: string): HTMLElement[] {
+  return named === "" ? [] : [make("p", "needs", make("b", "", heading), ` ${named}`)];
 }
 
 /** To the step with its drawing. */

@@ -67,6 +67,7 @@ describe("itemCard(plan, progress, item, style)", () => {
       of: "Light and window",
       time: "then 12 h to dry",
       number: 11,
+      parts: "base frame, closure tab, holder",
     });
   });
 });
