@@ -24,10 +24,16 @@ export const benchMenu = (): string => say("bench-menu");
 export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
 /** {count} done */
 export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
-/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
-export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** Step {place} of {count} beside the leaves — In place of the line above where a step lies on the bench, such as making the gauge. */
+export const benchStepPlace = (args: { readonly place: Word; readonly count: Word }): string => say("bench-step-place", args);
+/** {worked} worked · estimated {left} left, {first} for a first piece — Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
+/** {worked} worked */
+export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
 export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
 /** {minutes} min */
@@ -64,6 +70,24 @@ export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; r
 export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
 /** {from}–{to} */
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** {step} ({of}) — A step in a sentence, with what it is done to: a line, or a batch. */
+export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): string => say("bench-step-of", args);
+/** See this step on the kit’s page — What a step of one batch belongs to. */
+export const benchStepPage = (): string => say("bench-step-page");
+/** Batch {number} of {count} */
+export const benchOfBatch = (args: { readonly number: Word; readonly count: Word }): string => say("bench-of-batch", args);
+/** After the last batch */
+export const benchOfRest = (): string => say("bench-of-rest");
+/** Notch for the light */
+export const benchNotch = (): string => say("bench-notch");
+/** Tack loose flaps */
+export const benchTack = (): string => say("bench-tack");
+/** {from}–{to}, {depth} deep */
+export const benchNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-notch-place", args);
+/** Level {number}: {level} — $level is like “wall, line 3, 26 mm”. */
+export const benchScoreLevel = (args: { readonly number: Word; readonly level: Word }): string => say("bench-score-level", args);
+/** On one leaf: {first}.|On {count} leaves, from {first} to {last}. — A line is pressed on these leaves; $first and $last are leaves in words. */
+export const benchScoreRun = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("bench-score-run", args);
 /** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
 export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
 /** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
@@ -144,18 +168,20 @@ export const benchNotTickedMany = (args: { readonly count: Word; readonly first:
 export const benchGoThere = (): string => say("bench-go-there");
 /** They are folded */
 export const benchAreFolded = (): string => say("bench-are-folded");
+/** Not done before this: {steps}. — $steps is a list of one to three steps. */
+export const benchNotDone = (args: { readonly steps: Word }): string => say("bench-not-done", args);
+/** Not done before this: {count} steps, starting with {first}. */
+export const benchNotDoneMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-done-many", args);
+/** They are done */
+export const benchAreDone = (): string => say("bench-are-done");
 /** The one leaf is folded.|All {count} leaves are folded. */
 export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
-/** Tack what is still loose, and then open the book to a hold width of {width}. */
-export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
-/** Your flaps push it open to about {width}. */
-export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** All other work is done, too. */
+export const benchEndRest = (): string => say("bench-end-rest");
+/** Your flaps push it wider, to about {width}. — Where the book is opened to its hold width; $width is wider than that. */
+export const benchWider = (args: { readonly width: Word }): string => say("bench-wider", args);
 /** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
 export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
-/** See {steps}. — $steps is the link below. */
-export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
-/** the kit’s steps */
-export const benchEndStepsLink = (): string => say("bench-end-steps-link");
 /** This kit has changed since you began: compare the next leaves with those you have folded. */
 export const benchKitChanged = (): string => say("bench-kit-changed");
 /** This browser cannot save your progress: save it as a file before you leave. */
@@ -264,7 +290,7 @@ export const benchSaveFile = (): string => say("bench-save-file");
 export const benchOpenFile = (): string => say("bench-open-file");
 /** Start again */
 export const benchStartAgain = (): string => say("bench-start-again");
-/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+/** Clear the tick of {count} leaf and of all other work, and start this book again?|Clear the ticks of {count} leaves and of all other work, and start this book again? */
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
 export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);

@@ -19,6 +19,7 @@ const SCRIPTS = {
   packet: "packet/packet-entry.ts",
   "fit-packet": "packet/fit-packet-entry.ts",
   bench: "bench/bench-entry.ts",
+  "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",
   offline: "offline/offline-entry.ts",
   "turn-round": "view3d/entry.ts",
