@@ -3724,7 +3724,7 @@ export const packetTableTextStepped = (args: { readonly units: Word; readonly le
 export const packetTableLevel = (args: { readonly number: Word; readonly name: Word }): string => say("packet-table-level", args);
 /** {number} {name} (line {line}) */
 export const packetTableLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word }): string => say("packet-table-level-line", args);
-/** A number in a box is the level that the strip is folded to. Strips and marks stand in a row as they come from head to tail. Shaded rows are checkpoints: compare page number and first mark. */
+/** A boxed number is the level that a strip is folded to; the marks stand between, from head to tail. Shaded rows are checkpoints: compare page number and first mark. */
 export const packetTableReading = (): string => say("packet-table-reading");
 /** A notch has its heights from the head and its depth from the unfolded fore-edge. */
 export const packetTableNotches = (): string => say("packet-table-notches");
