@@ -76,8 +76,6 @@ export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): s
 export const benchStepPage = (): string => say("bench-step-page");
 /** Batch {number} of {count} */
 export const benchOfBatch = (args: { readonly number: Word; readonly count: Word }): string => say("bench-of-batch", args);
-/** After the last batch */
-export const benchOfRest = (): string => say("bench-of-rest");
 /** Notch for the light */
 export const benchNotch = (): string => say("bench-notch");
 /** Tack loose flaps */
