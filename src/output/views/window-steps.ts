@@ -6,7 +6,7 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
-import { formatByHand, formatSize } from "../../words/lengths.ts";
+import { formatByHand, formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
 import { closing } from "../drawing/diagrams/closing.ts";
@@ -47,7 +47,7 @@ function cutText(window: BookWindow): string {
 }
 
 function frameText({ wish }: BookWindow): Dual {
-  return dual((units) => say.stepFrameText({ lip: formatSize(wish.lip, units) }));
+  return dual((units) => say.stepFrameText({ lip: formatOnRuler(wish.lip, units) }));
 }
 
 function decorateTold(kit: Kit, pattern: Pattern, { motifs, frame }: BookWindow): Told {
@@ -78,6 +78,6 @@ function closeText({ stringLength }: BookWindow): Dual {
 }
 
 function lightTold(kit: Kit, pattern: Pattern): Told {
-  const text = dual((units) => say.stepLightText({ setback: formatSize(kit.light!.setback, units) }));
+  const text = dual((units) => say.stepLightText({ setback: formatOnRuler(kit.light!.setback, units) }));
   return { text, figure: pocketElevation(pattern, pattern.pocket!, kit.units) };
 }
