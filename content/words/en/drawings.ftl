@@ -50,22 +50,21 @@ draw-bar-measure = 2 measure both bars with your ruler
 draw-bar-change = 3 outside the band, change the scale
 draw-bar-alike = 4 print all true-scale sheets alike
 
-## The scoring gauge to cut out
+## The scoring gauges to cut out: the one that is pricked, and strips with one straight edge for each line
 
 draw-gauge-flush = this edge flush with the fore-edge
-draw-gauge-make = Glue to card, cut along the full outline, prick the holes along each line, and score through them.
-draw-gauge-dashed = Dashed: score lines, each at its distance from the fore-edge.
+draw-gauge-make = Print on card, or prick holes and corners through to card. Cut along the full outlines.
+draw-gauge-pricked = The gauge: prick dots through the holes of a dashed line, and join them along a ruler.
+draw-gauge-strips = Or the strips: lay one long edge flush with the fore-edge, and score along the other.
 # A level by its number in the pattern table and its name.
 draw-gauge-level = { $number } { $level }
 # Beside a line: the levels folded at it, the line's number, its distance from the fore-edge.
 draw-gauge-line = line { $line } · { $depth }
 draw-gauge-used-line = { $levels } · line { $line } · { $depth }
 draw-gauge-own-line = { $levels } · { $depth }
-draw-gauge-list = Levels on your gauge, from the fore-edge
-draw-gauge-list-note = Bold numbers are the levels of the pattern table.
-draw-gauge-list-used = { $levels }: line { $line }, { $depth }
-draw-gauge-list-own = { $levels }: a line of its own, { $depth }
-draw-gauge-list-unused = line { $line }, { $depth }: not used in this kit
+# On a strip: the levels folded at its edge, the line's number, its width.
+draw-gauge-strip = { $levels }: line { $line }, { $depth }
+draw-gauge-own-strip = { $levels }: { $depth }
 
 ## Marking strips
 
@@ -94,7 +93,7 @@ draw-template-key-marks = { $letter } { $part }: { $count } of { $material }, { 
     [either] either face
    *[front] face toward you
  }; position: { $marks }
-draw-template-cut-only = Cut on the full lines only.
+draw-template-cut-only = Cut on full lines only. Arrowheads: grain.
 # Two sheets that belong side by side carry the same number at their match lines.
 draw-template-match = match { $number }
 draw-template-map = Black: this sheet. Lay the sheets so that match lines with the same number lie on each other, and tape them.

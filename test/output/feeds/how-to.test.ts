@@ -88,7 +88,7 @@ describe("howTo(view, settings)", () => {
       ["Make the gauge"],
       ["Press the score lines"],
       ["Fold the leaves before the picture"],
-      ["Mark, cut and fold, batch by batch", "Blades", "Eyes and back"],
+      ["Fold the picture, batch by batch", "Blades", "Eyes and back"],
       ["In each batch: notch for the light", "Blades"],
       ["In each batch: tack loose flaps", "Glue"],
       ["Fold the leaves after the picture"],

@@ -12,7 +12,7 @@ import { boxPath, levelPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 
 /** Width of a strip, mm. */
-export const STRIP = 8;
+export const STRIP = 6.9;
 
 /** The tab that carries the leaf's name and hooks over the edge it is measured from, mm. */
 export const TAB = 12;
