@@ -116,6 +116,7 @@ const READ = {
 } as const;
 
 export type KitName = keyof typeof READ;
+export const KIT_NAMES = Object.keys(READ) as KitName[];
 
 /** Kits with a window, and those of them with a light. */
 export const WINDOWED: readonly KitName[] = ["moon", "plate", "tall-window"];

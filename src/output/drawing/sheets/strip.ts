@@ -45,8 +45,9 @@ export function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pa
   const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf.leaf);
   const marks = notch && notchMarks(notch, style.step);
   const edges = marks ? [marks.from, marks.to] : [];
-  /** Words stand below their mark, or above it where a notch's edge would run through them. */
-  const foot = (at: number): number => (edges.some((edge) => edge > at && edge < at + 3) ? at - 0.6 : at + 2.5);
+  /** Words stand below their mark, or above it where a notch's edge or the strip's foot would run through them. */
+  const foot = (at: number): number =>
+    at + 3 > part.to || edges.some((edge) => edge > at && edge < at + 3) ? at - 0.6 : at + 2.5;
   return [
     ...leaf.spans
       .filter((span) => span.to > part.from && span.from < part.to)
