@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { batchesOf } from "../../src/core/plan/batches.ts";
 import { partsOf } from "../../src/core/window/window.ts";
 import { stripSheets } from "../../src/output/drawing/sheets/strip-sheets.ts";
 import { templateSheets } from "../../src/output/drawing/sheets/template-sheets.ts";
@@ -21,7 +22,9 @@ function drawingsOf(name: KitName): (readonly [place: string, svg: string])[] {
     ["window", window?.layers] as const,
   ];
   const sheets = [
-    ...stripSheets(kit, pattern).map(({ drawing }, i) => [`strips ${i + 1}`, onSheet(drawing)] as const),
+    ...stripSheets(kit, pattern, batchesOf(pattern, kit.fit.batch, kit.gaugeTile)).map(
+      ({ drawing }, i) => [`strips ${i + 1}`, onSheet(drawing)] as const,
+    ),
     ...templateSheets(partsOf(pattern.window), kit.units).map(
       ({ drawing }, i) => [`templates ${i + 1}`, onSheet(drawing)] as const,
     ),
