@@ -3966,14 +3966,14 @@ export const printBrowserStrange = (): string => say("print-browser-strange");
 export const printFailed = (args: { readonly page: Word; readonly path: Word; readonly fault: Word }): string => say("print-failed", args);
 /** {page}: asks for what is no file of this site, and would print without it: {addresses}. Put the file into the site — $addresses: what the page asked for. */
 export const printBlocked = (args: { readonly page: Word; readonly addresses: Word }): string => say("print-blocked", args);
-/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page. $boxes: one or several of the messages below. */
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there; where nobody wrote it, report this page with its kit or class — $page: the page. $boxes: one or several of the messages below. */
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
-/** the page is {width} px wide in {room} px — Pixels. */
-export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
-/** {box} “{text}” is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
-export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
-/** {box} “{text}” is {height} px high in {room} px */
-export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** “{text}” makes the page {size} mm wide, and it has {room} mm — $text: what reaches out. $size and $room: millimetres. */
+export const printPageWide = (args: { readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-page-wide", args);
+/** below “{heading}”, “{text}” needs {size} mm of width, and there are {room} mm — $heading: the heading that it stands below. */
+export const printBoxWide = (args: { readonly heading: Word; readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-box-wide", args);
+/** below “{heading}”, “{text}” needs {size} mm of height, and there are {room} mm */
+export const printBoxHigh = (args: { readonly heading: Word; readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-box-high", args);
 /** {title}: teacher’s packet */
 export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
 /** {title}: measuring card */
@@ -4570,8 +4570,12 @@ export const teacherAway = (args: { readonly count: number; readonly seats: Word
 export const teacherCosts = (): string => say("teacher-costs");
 /** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
 export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Word }): string => say("teacher-costs-text", args);
+/** Kit */
+export const teacherCostsKitHead = (): string => say("teacher-costs-kit-head");
 /** Uses */
 export const teacherUses = (): string => say("teacher-uses");
+/** Paid — Head of a column of boxes to tick. */
+export const teacherPaid = (): string => say("teacher-paid");
 /** Preparation, in order */
 export const teacherPrepare = (): string => say("teacher-prepare");
 /** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */

@@ -65,7 +65,10 @@ teacher-away = { $count ->
 
 teacher-costs = Costs
 teacher-costs-text = Materials that all seats use: { $used }. Still to pay, after what is in stock: { $toPay }. Only items you have priced count. Sheets are shared out by area, tape and string by length.
+teacher-costs-kit-head = Kit
 teacher-uses = Uses
+# Head of a column of boxes to tick.
+teacher-paid = Paid
 
 ## Preparation
 

@@ -9,7 +9,7 @@ import { paperLabel } from "../../words/papers.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import type { PrintJob } from "./print-job.ts";
 
-/** A class's PDFs on its paper: a packet for each seat that fits, the teacher's packet, the measuring card. */
+/** A class's PDFs on its paper: the teacher's packet and the measuring card, then a packet for each seat that fits. */
 export function classJobs(output: string, view: ClassView): PrintJob[] {
   const { plan } = view;
   const folder = join(output, "classes", view.slug);
@@ -43,7 +43,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     title,
     footer: say.printClassFooter({ title, date: view.date, paper: paperLabel(paper.name) }),
   }));
-  return [...seats, ...whole];
+  return [...whole, ...seats];
 }
 
 /** All seats' packets as one file in seat order; each begins on a front side, for printing on both sides. */

@@ -71,7 +71,6 @@ export function viewClass(
       ...misfits.map((misfit) => misfitSeatView(misfit, setting)),
     ].sort((a, b) => a.number - b.number),
   );
-  const numbers = fitting.map((fit) => fit.seat.number);
   const own = plan.kits.map((kit) => kits.find((view) => view.slug === kit.slug)!);
   return lazily<ClassView>({
     slug: () => plan.slug,
@@ -82,7 +81,7 @@ export function viewClass(
     schedule: () => scheduleRows(plan, schedules()),
     shopping: () => shoppingRows(plan, shopping()),
     unusedStock: () => unusedStock(plan, shopping()).map(({ item }) => item),
-    costs: () => costsView(plan, shopping(), numbers),
+    costs: () => costsView(plan, shopping(), fitting),
     preparation: () => preparationRows(parts(), sheets(), fitting.length),
     sheets,
     sheetFigures: () => sheets().map(sheetFigure),

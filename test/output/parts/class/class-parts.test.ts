@@ -4,6 +4,7 @@ import { measuringCard } from "../../../../src/output/parts/class/measuring-card
 import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
 import { html } from "../../../../src/output/parts/markup.ts";
+import type { ClassView } from "../../../../src/output/views/class/class-view.ts";
 import { fixtureClassView } from "./made-view.ts";
 
 const view = fixtureClassView();
@@ -11,6 +12,15 @@ const seat = (number: number) => view.seats.find((one) => one.number === number)
 const page = (of = view) => String(classPage(of, html`<p>Come.</p>`, (target) => `..${target}`));
 const packet = (of = view) => String(teacherPacket(of));
 const count = (text: string, wanted: string) => text.split(wanted).length - 1;
+/** The cells of the costs, row by row. */
+const costRows = (of: ClassView) => {
+  const [table] = /<table class="costs">[\s\S]*?<\/table>/.exec(packet(of))!;
+  const rows = [...table.matchAll(/<tr>([\s\S]*?)<\/tr>/g)].slice(1);
+  return rows.map(([, row]) => [...row!.matchAll(/<t[hd][^>]*>([^<]*)</g)].map(([, cell]) => cell!));
+};
+/** So many seats with the first seat's book. */
+const seatsOfOne = (seats: number) =>
+  Array.from({ length: seats }, (_, i) => ({ ...view.plan.seats[0]!, number: i + 1 }));
 /** What is read: no markup. */
 const read = (markup: string) =>
   markup
@@ -116,14 +126,20 @@ describe("teacherPacket(view)", () => {
     expect(own).toContain("|0.80 shells|");
   });
 
-  it("shares the costs out over the seats that fit", () => {
-    const costs = /<table class="costs">[\s\S]*?<\/table>/.exec(packet())![0];
-    const heads = [...costs.matchAll(/<th scope="col">(\d+)</g)].map(([, number]) => Number(number));
-    expect(heads).toEqual([1, 2, 3, 4, 5, 7, 8]);
-    const cents = [...costs.matchAll(/<td>€(\d+)\.(\d\d)<\/td>/g)].map(
-      ([, whole, rest]) => 100 * Number(whole) + Number(rest),
-    );
+  it("shares the costs out over the seats that fit, in a row for each", () => {
+    const rows = costRows(view);
+    expect(rows.map(([seat]) => Number(seat))).toEqual([1, 2, 3, 4, 5, 7, 8]);
+    expect(rows[1]![1]).toBe("Harbour Moon");
+    const cents = rows.map(([, , amount]) => Math.round(100 * Number(amount!.slice(1))));
     expect(cents.reduce((a, b) => a + b, 0)).toBe(2157);
+  });
+
+  it.each([1, 12, 16, 40, 60])("puts no more side by side with %d seats than with eight", (seats) => {
+    const own = fixtureClassView({ seats: seatsOfOne(seats), prices: { card: 99_999, acetate: 99_999 } });
+    expect(costRows(own)).toHaveLength(seats);
+    const columns = [...packet(own).matchAll(/<thead><tr>([\s\S]*?)<\/tr>/g)].map(([, head]) => count(head!, "<th"));
+    // The widest: a row's name, and a box for each of sixteen seats.
+    expect(Math.max(...columns)).toBeLessThanOrEqual(17);
   });
 
   it("names what is in stock and not needed, and no list of it where all is", () => {
