@@ -20,14 +20,14 @@ export interface Overflow {
 export function findOverflow(): Overflow[] {
   const found: Overflow[] = [];
   const textOf = (element: Element | null | undefined): string => element?.textContent?.trim().slice(0, 600) ?? "";
+  /** The innermost of the things that reach furthest out; a table's own border may stand out by some pixels. */
   const furthest = (box: Element, side: "right" | "bottom"): Element | undefined => {
-    let [least, out] = [box.getBoundingClientRect()[side] + 0.5, undefined as Element | undefined];
-    for (const one of box.querySelectorAll("*")) {
-      const reach = one.getBoundingClientRect()[side];
-      if (reach < least) continue;
-      [least, out] = [reach, one];
-    }
-    return out;
+    const edge = box.getBoundingClientRect()[side];
+    const out = [...box.querySelectorAll("*")]
+      .map((thing) => ({ thing, reach: thing.getBoundingClientRect()[side] }))
+      .filter(({ reach }) => reach > edge + 0.5);
+    const most = Math.max(...out.map(({ reach }) => reach));
+    return out.findLast(({ reach }) => reach > most - 4)?.thing;
   };
   const check = (kind: Overflow["kind"], element: Element): void => {
     const [size, room] =
