@@ -1210,7 +1210,7 @@ export const fieldClassPaper = (): string => say("field-class-paper");
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
 export const fieldClassKit = (): string => say("field-class-kit");
-/** A table of the seats’ books (CSV) beside index.md. */
+/** A table of the seats’ books beside index.md: CSV, XLSX or ODS. */
 export const fieldClassBooks = (): string => say("field-class-books");
 /** The seats, each with a number and a book. */
 export const fieldClassSeats = (): string => say("field-class-seats");
@@ -1444,7 +1444,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a table of at most {most} MB: CSV in UTF-8 or UTF-16, XLSX or ODS|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -2244,9 +2244,9 @@ export const frontOrderSessions = (): string => say("front-order-sessions");
 export const frontTheSession = (): string => say("front-the-session");
 /** Session {number} */
 export const frontSession = (args: { readonly number: Word }): string => say("front-session", args);
-/** a CSV file beside index.md */
+/** a table beside index.md: CSV, XLSX or ODS */
 export const frontTableBeside = (): string => say("front-table-beside");
-/** a CSV file beside index.md (there is {files}) */
+/** a table beside index.md (there is {files}) */
 export const frontTableAmong = (args: { readonly files: Word }): string => say("front-table-among", args);
 /** a kit: {kits} */
 export const frontAKit = (args: { readonly kits: Word }): string => say("front-a-kit", args);
@@ -2278,6 +2278,10 @@ export const frontSeatTwice = (args: { readonly seat: Word }): string => say("fr
 export const frontSeatOnce = (): string => say("front-seat-once");
 /** give every seat a number of its own */
 export const frontNumberSeats = (): string => say("front-number-seats");
+/** seats’ numbers, and nothing about persons: a class’s pages are public — Of a key or column for names, addresses and the like. */
+export const frontNoPersons = (): string => say("front-no-persons");
+/** remove it, and keep a list of who sits where on paper */
+export const frontRemovePersons = (): string => say("front-remove-persons");
 /** seat {seat} has no book */
 export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
 /** a book for every seat: here, or in the books table */
@@ -2290,6 +2294,12 @@ export const frontDepths = (args: { readonly count: number }): string => say("fr
 export const frontDepthsOfKit = (args: { readonly count: Word; readonly kit: Word; readonly levels: Word }): string => say("front-depths-of-kit", args);
 /** state one for each level, front to back */
 export const frontStateDepths = (): string => say("front-state-depths");
+/** {column} in cell {cell} — What a message is about: a column, or the table’s head row, and a cell as spreadsheets name it: C4. */
+export const frontCellField = (args: { readonly column: Word; readonly cell: Word }): string => say("front-cell-field", args);
+/** no table that can be read */
+export const frontSheetBroken = (): string => say("front-sheet-broken");
+/** a CSV table, or a workbook (XLSX or ODS) without a password, its table on the first sheet */
+export const frontSheetForms = (): string => say("front-sheet-forms");
 /** an empty file */
 export const frontTableEmpty = (): string => say("front-table-empty");
 /** a head row with the columns {columns} */
@@ -2298,6 +2308,8 @@ export const frontTableHead = (args: { readonly columns: Word }): string => say(
 export const frontColumnUnknown = (args: { readonly column: Word }): string => say("front-column-unknown", args);
 /** these columns, in any order: {columns} */
 export const frontColumns = (args: { readonly columns: Word }): string => say("front-columns", args);
+/** no column "seat" */
+export const frontColumnMissing = (): string => say("front-column-missing");
 /** two columns "{column}" */
 export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
 /** each column once */

@@ -20,14 +20,18 @@ export interface Overflow {
 export function findOverflow(): Overflow[] {
   const found: Overflow[] = [];
   const textOf = (element: Element | null | undefined): string => element?.textContent?.trim().slice(0, 600) ?? "";
-  /** The innermost of the things that reach furthest out; a table's own border may stand out by some pixels. */
+  /** What text reaches furthest out, in the smallest thing; a table's own border may stand out by some pixels. */
   const furthest = (box: Element, side: "right" | "bottom"): Element | undefined => {
     const edge = box.getBoundingClientRect()[side];
     const out = [...box.querySelectorAll("*")]
-      .map((thing) => ({ thing, reach: thing.getBoundingClientRect()[side] }))
-      .filter(({ reach }) => reach > edge + 0.5);
-    const most = Math.max(...out.map(({ reach }) => reach));
-    return out.findLast(({ reach }) => reach > most - 4)?.thing;
+      .map((thing) => ({ thing, place: thing.getBoundingClientRect() }))
+      .filter(({ thing, place }) => place[side] > edge + 0.5 && textOf(thing) !== "");
+    const most = Math.max(...out.map(({ place }) => place[side]));
+    const across = ({ width, height }: DOMRect): number => (side === "right" ? width : height);
+    const [smallest] = out
+      .filter(({ place }) => place[side] > most - 4)
+      .toSorted((a, b) => across(a.place) - across(b.place));
+    return smallest?.thing;
   };
   const check = (kind: Overflow["kind"], element: Element): void => {
     const [size, room] =

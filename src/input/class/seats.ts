@@ -2,30 +2,31 @@ import type { Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
-import { KitError } from "../files/message.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
-import { schemaMessages } from "../files/schema-messages.ts";
 import { kitNamed } from "./kit-named.ts";
-import type { BookRow } from "./read-books.ts";
-import { type ClassMatter, classJsonSchema } from "./schema.ts";
-import { bookRow } from "./schema-seat.ts";
+import type { ClassMatter } from "./schema.ts";
+import type { SeatMatter } from "./table-seats.ts";
 
-type SeatMatter = ClassMatter["seats"][number];
+/** What a books table has of seats, by their numbers. */
+export interface SeatsTable {
+  readonly file: string;
+  readonly seats: ReadonlyMap<number, SeatMatter>;
+}
 
 /**
  * The seats of front matter and books table together, in the order of their numbers: a seat may stand in one and have its
- * book in the other. @throws ProblemError for the front matter, KitError for the table
+ * book in the other. @throws ProblemError
  */
-export function seatsOf(data: ClassMatter, rows: readonly BookRow[], table: string, kits: readonly Kit[]): Seat[] {
+export function seatsOf(data: ClassMatter, table: SeatsTable, kits: readonly Kit[]): Seat[] {
   checkTwice(data.seats);
-  const fromTable = readRows(rows, table, data.kits);
+  const fromTable = new Map(table.seats);
   const seats = data.seats.map((seat, i) => {
     const at = ["seats", i];
     const row = fromTable.get(seat.seat);
     fromTable.delete(seat.seat);
     if (row?.book && seat.book)
       throw problem([...at, "book"], {
-        given: say.frontTwoBooks({ seat: seat.seat, table }),
+        given: say.frontTwoBooks({ seat: seat.seat, table: table.file }),
         allowed: say.frontOneBook(),
         remedy: say.frontRemoveBook(),
       });
@@ -49,28 +50,6 @@ function checkTwice(seats: readonly SeatMatter[]): void {
     allowed: say.frontSeatOnce(),
     remedy: say.frontNumberSeats(),
   });
-}
-
-function readRows(rows: readonly BookRow[], table: string, kits: readonly string[]): Map<number, SeatMatter> {
-  const seats = new Map<number, SeatMatter>();
-  for (const row of rows) {
-    const seat = readRow(row, table);
-    const wrong = (field: string, given: string, allowed: string): KitError =>
-      new KitError([{ file: table, ...row.placeOf([field]), field, given, allowed, remedy: say.frontCorrectCell() }]);
-    if (seats.has(seat.seat)) throw wrong("seat", say.frontSeatTwice({ seat: seat.seat }), say.frontSeatOnce());
-    if (seat.kit !== undefined && !kits.includes(seat.kit))
-      throw wrong("kit", say.frontGivenText({ value: seat.kit }), say.frontClassKit({ kits: kits.join(", ") }));
-    seats.set(seat.seat, seat);
-  }
-  return seats;
-}
-
-function readRow(row: BookRow, table: string): SeatMatter {
-  const parsed = bookRow.safeParse(row.value);
-  if (parsed.success) return parsed.data;
-  const schema = classJsonSchema().properties!["seats"]!.items!;
-  const checked = { file: table, yaml: row, schema, whole: say.checkFieldBooks() };
-  throw new KitError(schemaMessages(checked, parsed.error.issues));
 }
 
 function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
