@@ -432,6 +432,8 @@ export const checkLeftOut = (): string => say("check-left-out");
 export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
 /** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** {folder} is for those who hold the classes: do not publish it. — $folder: the folder of what is not published. */
+export const checkPrivate = (args: { readonly folder: Word }): string => say("check-private", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
 /** {folder}: left alone, as nothing here names it|them: {names} — Files in a folder that nothing names; $names is a list, or its beginning. */
@@ -454,8 +456,6 @@ export const classSchedule = (): string => say("class-schedule");
 export const classSeats = (): string => say("class-seats");
 /** Cautions */
 export const classCautions = (): string => say("class-cautions");
-/** For the teacher */
-export const classTeacher = (): string => say("class-teacher");
 /** A book nobody will miss */
 export const classBringBook = (): string => say("class-bring-book");
 /** Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below. */
@@ -488,7 +488,7 @@ export const classReaches = (): string => say("class-reaches");
 export const classSeatHead = (): string => say("class-seat-head");
 /** Work */
 export const classWorkHead = (): string => say("class-work-head");
-/** Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it. */
+/** Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it. */
 export const classScheduleNote = (): string => say("class-schedule-note");
 /** Pattern */
 export const classSeatPattern = (): string => say("class-seat-pattern");
@@ -496,22 +496,24 @@ export const classSeatPattern = (): string => say("class-seat-pattern");
 export const classSeatBench = (): string => say("class-seat-bench");
 /** Packet */
 export const classSeatPacket = (): string => say("class-seat-packet");
-/** Does not fit yet: {help} — $help is a link, class-seat-help. */
-export const classSeatMisfit = (args: { readonly help: Word }): string => say("class-seat-misfit", args);
-/** what would help */
-export const classSeatHelp = (): string => say("class-seat-help");
+/** Pattern to come — Of a seat whose packet is not there yet. */
+export const classSeatToCome = (): string => say("class-seat-to-come");
 /** Seats have numbers only. Nothing about anyone is kept here. */
 export const classSeatsNote = (): string => say("class-seats-note");
 /** Teacher’s packet */
 export const classTeacherPacket = (): string => say("class-teacher-packet");
 /** All seats’ packets, to print */
 export const classAllPackets = (): string => say("class-all-packets");
-/** Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $read is a link, class-teacher-read. */
-export const classTeacherText = (args: { readonly read: Word }): string => say("class-teacher-text", args);
 /** Read it here */
 export const classTeacherRead = (): string => say("class-teacher-read");
 /** Cut files for the whole class: {files} (SVG in mm; DXF and 72 dpi beside them). — $files is a list of links. */
 export const classCutFiles = (args: { readonly files: Word }): string => say("class-cut-files", args);
+/** For teachers */
+export const privateTitle = (): string => say("private-title");
+/** These papers are yours alone. They stand in the folder private; leave it out when you publish the site. */
+export const privateLede = (): string => say("private-lede");
+/** {packet}: roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $packet and $read are links. */
+export const privateTeacher = (args: { readonly packet: Word; readonly read: Word }): string => say("private-teacher", args);
 /** {height} × {width} */
 export const classBookSides = (args: { readonly height: Word; readonly width: Word }): string => say("class-book-sides", args);
 /** one leaf|{leaves} leaves */
@@ -570,8 +572,6 @@ export const seatOtherFits = (args: { readonly kit: Word }): string => say("seat
 export const seatOtherChange = (args: { readonly kit: Word; readonly offer: Word }): string => say("seat-other-change", args);
 /** At the end of each session */
 export const seatReaches = (): string => say("seat-reaches");
-/** This piece needs {minutes} more than the sessions allow. Your teacher has a list of what can be done about it. */
-export const seatShort = (args: { readonly minutes: Word }): string => say("seat-short", args);
 /** Code for seat {seat}: {url} — A code that a phone reads. */
 export const seatCode = (args: { readonly seat: Word; readonly url: Word }): string => say("seat-code", args);
 /** finished */
@@ -4638,7 +4638,7 @@ export const teacherCutFor = (args: { readonly what: Word; readonly where: Word 
 export const teacherCutSheets = (): string => say("teacher-cut-sheets");
 /** {size} {material} — A sheet's size and stuff: "A4 card". */
 export const teacherSheet = (args: { readonly size: Word; readonly material: Word }): string => say("teacher-sheet", args);
-/** Numbers are seats. The files to cut are under {folder} beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
+/** Numbers are seats. The files to cut are in {folder}, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
 export const teacherCutNote = (args: { readonly folder: Word }): string => say("teacher-cut-note", args);
 /** Who may need more time, and what to do */
 export const teacherLate = (): string => say("teacher-late");

@@ -9,7 +9,6 @@ class-fits = Does my book fit?
 class-schedule = Schedule
 class-seats = Seats
 class-cautions = Cautions
-class-teacher = For the teacher
 
 class-bring-book = A book nobody will miss
 class-bring-book-note = Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below.
@@ -30,23 +29,27 @@ class-session-day = { $session }, { $date }
 class-reaches = Where each seat should be at the end of each session
 class-seat-head = Seat
 class-work-head = Work
-class-schedule-note = Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it.
+class-schedule-note = Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it.
 
 class-seat-pattern = Pattern
 class-seat-bench = Work along
 class-seat-packet = Packet
-# $help is a link, class-seat-help.
-class-seat-misfit = Does not fit yet: { $help }
-class-seat-help = what would help
+# Of a seat whose packet is not there yet.
+class-seat-to-come = Pattern to come
 class-seats-note = Seats have numbers only. Nothing about anyone is kept here.
 
 class-teacher-packet = Teacher’s packet
 class-all-packets = All seats’ packets, to print
-# $read is a link, class-teacher-read.
-class-teacher-text = Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. { $read }.
 class-teacher-read = Read it here
 # $files is a list of links.
 class-cut-files = Cut files for the whole class: { $files } (SVG in mm; DXF and 72 dpi beside them).
+
+## The page of papers that only teachers have
+
+private-title = For teachers
+private-lede = These papers are yours alone. They stand in the folder private; leave it out when you publish the site.
+# $packet and $read are links.
+private-teacher = { $packet }: roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. { $read }.
 
 ## A seat's book in a line: these facts are joined as a list
 
@@ -102,7 +105,6 @@ seat-other-fits = Choose { $kit } instead: it fits as it is.
 # $offer is one change that makes the other kit fit: "Make the picture 105 mm tall".
 seat-other-change = Choose { $kit } instead. { $offer }.
 seat-reaches = At the end of each session
-seat-short = This piece needs { $minutes } more than the sessions allow. Your teacher has a list of what can be done about it.
 # A code that a phone reads.
 seat-code = Code for seat { $seat }: { $url }
 

@@ -106,7 +106,7 @@ teacher-cut-sheets = Cut sheets of the class
 # A sheet's size and stuff: "A4 card".
 teacher-sheet = { $size } { $material }
 # $folder is the name of a folder.
-teacher-cut-note = Numbers are seats. The files to cut are under { $folder } beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF.
+teacher-cut-note = Numbers are seats. The files to cut are in { $folder }, each as SVG in mm, SVG at 72 dpi and DXF.
 
 ## Schedule
 

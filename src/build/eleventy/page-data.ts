@@ -1,4 +1,5 @@
 import type { SiteSettings } from "../../core/site-settings.ts";
+import { PRIVATE } from "../../output/private-folder.ts";
 import { currentLibrary } from "../library/current-library.ts";
 import { NOT_FOUND } from "./relative-url.ts";
 
@@ -22,6 +23,8 @@ export interface LibraryData {
   readonly authors: readonly string[];
   /** The guide's contents, where there is a guide. */
   readonly contents: readonly string[];
+  /** The page of what is for teachers alone, where there are classes. */
+  readonly papers: readonly string[];
   /** The page for missing addresses, where the site has an address. */
   readonly missing: readonly string[];
 }
@@ -38,6 +41,7 @@ export function libraryData(): LibraryData {
     authored: isServing() ? views.map(({ slug }) => slug) : [],
     authors: isServing() ? ["author"] : [],
     contents: guide.length === 0 ? [] : ["guide"],
+    papers: classes.length === 0 ? [] : [PRIVATE],
     missing: settings.url === undefined ? [] : [NOT_FOUND],
   };
 }

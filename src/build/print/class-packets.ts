@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { PDFDocument } from "@cantoo/pdf-lib";
+import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS } from "../../output/views/paper.ts";
@@ -32,14 +33,14 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     ];
   });
   const whole = [
-    { name: "teacher", title: say.printTeacher({ title: plan.title }) },
-    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }) },
-  ].map(({ name, title }) => ({
-    page: join(folder, name, "index.html"),
-    of: { ...of, name: `classes/${view.slug}/${name}` },
+    { name: "teacher", title: say.printTeacher({ title: plan.title }), at: privateFolder(view.slug) },
+    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }), at: `classes/${view.slug}` },
+  ].map(({ name, title, at }) => ({
+    page: join(output, at, name, "index.html"),
+    of: { ...of, name: `${at}/${name}` },
     pictures: [],
     paper,
-    target: join(folder, `${name}.pdf`),
+    target: join(output, at, `${name}.pdf`),
     title,
     footer: say.printClassFooter({ title, date: view.date, paper: paperLabel(paper.name) }),
   }));
@@ -60,5 +61,8 @@ export async function mergeSeats(output: string, view: ClassView): Promise<void>
     if (pages.length % 2 === 1) merged.addPage([width, height]);
   }
   const raw = await merged.save({ addDefaultPage: false });
-  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, say.printAllSeats({ title })));
+  writeFileSync(
+    join(output, privateFolder(view.slug), `all-seats-${paper}.pdf`),
+    await finishPdf(raw, say.printAllSeats({ title })),
+  );
 }

@@ -52,14 +52,14 @@ describe("classes of every size", () => {
   const SIZES = { a4: [595, 842], letter: [612, 792] };
 
   it.each(CLASSES)("with $seats seats have every seat in every table, at true scale", async ({ seats, paper }) => {
-    const folder = join(project.folder, `dist/classes/of-${seats}`);
+    const folder = join(project.folder, `dist/private/classes/of-${seats}`);
     const { pages } = await readPdf(join(folder, "teacher.pdf"));
     const [width, height] = SIZES[paper];
     for (const page of pages) {
       expect(Math.abs((page.width * 72) / 25.4 - width!)).toBeLessThan(1);
       expect(Math.abs((page.height * 72) / 25.4 - height!)).toBeLessThan(1);
     }
-    const html = project.read(`dist/classes/of-${seats}/teacher/index.html`);
+    const html = project.read(`dist/private/classes/of-${seats}/teacher/index.html`);
     const count = (table: string, row: string) =>
       (new RegExp(`<table class="${table}">[\\s\\S]*?</table>`).exec(html)?.[0].split(row).length ?? 0) - 1;
     expect(count("costs", '<th scope="row">')).toBe(seats);

@@ -5,8 +5,7 @@ import { kitCards, type LinkTo } from "../cards.ts";
 import { cautionsPart } from "../cautions.ts";
 import { finderPart } from "../finder.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
-import { linkRow } from "./link-row.ts";
-import { reachTable, sessionsTable } from "./sessions.ts";
+import { sessionsTable } from "./sessions.ts";
 
 /** A class's page. `story` is the teacher's own telling. */
 export function classPage(view: ClassView, story: Html, link: LinkTo): Html {
@@ -29,7 +28,6 @@ ${kitCards(view.kits, link)}
 
 <section id="evenings"><h2>${say.classSchedule()}</h2>
 ${sessionsTable(view)}
-${reachTable(view)}
 <p class="note">${say.classScheduleNote()}</p>
 </section>
 
@@ -42,8 +40,6 @@ ${reachTable(view)}
 <section id="cautions"><h2>${say.classCautions()}</h2>
 ${cautionsPart(view)}
 </section>
-
-${forTeacher(view)}
 </main>`;
 }
 
@@ -72,26 +68,11 @@ function seatItem(seat: SeatView, { plan }: ClassView): Html {
   return html`
 <li class="seat"><h3><a href="${page}">${say.seatNumber({ seat: seat.number })}</a></h3>
 <p>${seat.kitTitle}<span class="note">${seat.book}</span></p>
-${
-  seat.view
-    ? seatLinks(seat, plan.paper)
-    : html`<p class="seat-misfit">${rich(say.classSeatMisfit, { help: html`<a href="${page}">${say.classSeatHelp()}</a>` })}</p>`
-}
+${seat.view ? seatLinks(seat, plan.paper) : html`<p class="note">${say.classSeatToCome()}</p>`}
 </li>`;
 }
 
 function seatLinks({ number, kitSlug, address }: SeatView, paper: string): Markup {
   const kit = `../../kits/${kitSlug}`;
   return html`<p class="seat-links"><a href="${kit}/index.html${address}">${say.classSeatPattern()}</a> <a href="${kit}/bench/index.html${address}">${say.classSeatBench()}</a> <a href="seat-${number}/packet-${paper}.pdf">${say.classSeatPacket()}</a></p>`;
-}
-
-function forTeacher({ plan, sheets }: ClassView): Html {
-  const read = html`<a href="teacher/index.html">${say.classTeacherRead()}</a>`;
-  const files = sheets.map(({ name }) => html`<a href="cut/${name}-mm.svg">${name}</a>`);
-  return html`<section id="teacher"><h2>${say.classTeacher()}</h2>
-<p class="downloads"><a class="button" href="teacher.pdf">${say.classTeacherPacket()}</a> <a class="button plain-button" href="all-seats-${plan.paper}.pdf">${say.classAllPackets()}</a></p>
-<p class="note">${rich(say.classTeacherText, { read })}${
-    files.length > 0 && html` ${rich(say.classCutFiles, { files: linkRow(files) })}`
-  }</p>
-</section>`;
 }

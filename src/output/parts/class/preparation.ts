@@ -1,5 +1,6 @@
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
+import { privateFolder } from "../../private-folder.ts";
 import type { ClassView, SheetFigure } from "../../views/class/class-view.ts";
 import type { PreparationRow } from "../../views/class/preparation-view.ts";
 import { type Html, html, type Markup, raw, rich } from "../markup.ts";
@@ -16,7 +17,7 @@ export function preparationSection(view: ClassView): Html {
 ${!cutReady && cutInClass(view.preparation)}
 <h2>${say.teacherCutSheets()}</h2>
 <ul class="cut-sheets">${view.sheetFigures.map(sheet)}</ul>
-<p class="note">${rich(say.teacherCutNote, { folder: html`<code>cut/</code>` })}</p>
+<p class="note">${rich(say.teacherCutNote, { folder: html`<code>${privateFolder(view.slug)}/cut/</code>` })}</p>
 </section>`;
 }
 

@@ -90,8 +90,7 @@ function reachesPart({ number }: SeatView, { schedule, sessions }: ClassView): M
   if (!row) return false;
   const reaches = row.reaches.map((reach, i) => html`<li><b>${sessions[i]!.title}</b> <span>${reach}</span></li>`);
   return html`<section><h2>${say.seatReaches()}</h2>
-<ol class="reaches">${reaches}</ol>
-${!row.finishes && html`<p>${say.seatShort({ minutes: row.short })}</p>`}</section>`;
+<ol class="reaches">${reaches}</ol></section>`;
 }
 
 /** A kit's folder as seen from a seat's. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { classPage } from "../../../../src/output/parts/class/class-page.ts";
 import { measuringCard } from "../../../../src/output/parts/class/measuring-card.ts";
+import { privatePage } from "../../../../src/output/parts/class/private-page.ts";
 import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
 import { html } from "../../../../src/output/parts/markup.ts";
@@ -39,22 +40,21 @@ describe("classPage(view, story, link)", () => {
   it("has a link of its contents for every section that it names", () => {
     const sections = [...page().matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id);
     const contents = /<nav class="contents"[\s\S]*?<\/nav>/.exec(page())![0];
-    expect([...contents.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)).toEqual(
-      sections.filter((id) => id !== "teacher"),
-    );
+    expect([...contents.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)).toEqual(sections);
   });
 
-  it("lists every seat, and links the one that does not fit to what would help", () => {
+  it("lists every seat, also the one whose pattern is not there yet", () => {
     expect(count(page(), '<li class="seat">')).toBe(8);
-    expect(page()).toContain('Does not fit yet: <a href="seat-6/index.html">what would help</a>');
+    expect(count(page(), "Pattern to come")).toBe(1);
     expect(page()).not.toContain("seat-6/packet-a4.pdf");
   });
 
-  it("leaves the line of cut files out where there are none", () => {
-    expect(read(page())).toContain("Cut files for the whole class: |card-a4-1|, |");
-    expect(read(page(fixtureClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) })))).not.toContain(
-      "Cut files",
-    );
+  it("is public: it has no seat's trouble, no money and no link to the teacher's papers", () => {
+    const short = view.schedule.flatMap((row) => row.short || []);
+    const told = [...short, ...view.seats.flatMap(({ misfit }) => misfit?.why ?? [])];
+    expect(told.length).toBeGreaterThan(1);
+    for (const text of told) expect(read(page())).not.toContain(text);
+    expect(page()).not.toMatch(/€|fits? not|not fit|teacher|private\//i);
   });
 });
 
@@ -86,11 +86,32 @@ describe("seatPage(seat, view)", () => {
     for (const [, link] of links) expect(link).toMatch(/\/index\.html\?.*height=105&amp;/);
   });
 
-  it("says how much time is missing only where some is", () => {
-    expect(read(String(seatPage(seat(2), view)))).toMatch(
-      /This piece needs \d+ h \d+ min more than the sessions allow/,
-    );
-    expect(read(String(seatPage(seat(1), view)))).not.toContain("more than the sessions allow");
+  it("is public: it does not say by how much the sessions are too short", () => {
+    const row = view.schedule.find(({ seat }) => seat === 2)!;
+    expect(row.short).toMatch(/\d/);
+    expect(read(String(seatPage(seat(2), view)))).not.toContain(row.short);
+    expect(read(packet())).toContain(row.short);
+  });
+});
+
+describe("privatePage(classes, link)", () => {
+  const papers = (of = view) => String(privatePage([of], (target) => `..${target}index.html`));
+
+  it("leads to each class's page and to all of its papers", () => {
+    const links = [...papers().matchAll(/href="([^"]+)"/g)].map(([, link]) => link!);
+    expect(links.slice(0, 5)).toEqual([
+      "../classes/winter-evenings/index.html",
+      "classes/winter-evenings/teacher.pdf",
+      "classes/winter-evenings/teacher/index.html",
+      "classes/winter-evenings/all-seats-a4.pdf",
+      "classes/winter-evenings/cut/card-a4-1-mm.svg",
+    ]);
+  });
+
+  it("leaves the line of cut files out where there are none", () => {
+    expect(read(papers())).toContain("Cut files for the whole class: |card-a4-1|, |");
+    const misfit = fixtureClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) });
+    expect(read(papers(misfit))).not.toContain("Cut files");
   });
 });
 
