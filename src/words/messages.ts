@@ -284,6 +284,8 @@ export const benchKeys = (): string => say("bench-keys");
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
 export const catalogueClasses = (): string => say("catalogue-classes");
+/** Past classes — Those that are over. */
+export const cataloguePast = (): string => say("catalogue-past");
 /** {count} level|{count} levels — On a kit's card. */
 export const catalogueLevels = (args: { readonly count: number }): string => say("catalogue-levels", args);
 /** {count} leaf|{count} leaves */
@@ -496,6 +498,10 @@ export const classSeatPattern = (): string => say("class-seat-pattern");
 export const classSeatBench = (): string => say("class-seat-bench");
 /** Packet */
 export const classSeatPacket = (): string => say("class-seat-packet");
+/** One seat is waiting for a book.|{seats} seats are waiting for a book.|{books} of {seats} seats have their book.|This class is over. Patterns and packets stay here, so that every piece can be finished.|This class is over.|Every seat has its book. — How far a class is. $books is how many of its $seats have a book. */
+export const classState = (args: { readonly state: Word; readonly seats: number; readonly books: Word }): string => say("class-state", args);
+/** Book to come — Of a seat without a book. */
+export const classBookToCome = (): string => say("class-book-to-come");
 /** Pattern to come — Of a seat whose packet is not there yet. */
 export const classSeatToCome = (): string => say("class-seat-to-come");
 /** Seats have numbers only. Nothing about anyone is kept here. */
@@ -532,6 +538,10 @@ export const seatNumbers = (args: { readonly count: number; readonly numbers: Wo
 export const seatTitle = (args: { readonly seat: Word; readonly class: Word }): string => say("seat-title", args);
 /** {kit}, in this book: {book}. — $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
 export const seatLede = (args: { readonly kit: Word; readonly book: Word }): string => say("seat-lede", args);
+/** The book for this seat is still to come. */
+export const seatAwaiting = (): string => say("seat-awaiting");
+/** Choose a book, measure it as the {card} says, and try it on the page of {class}. — $class is a link, the class’s title; $card is one, class-measuring-card. */
+export const seatAwaitingHelp = (args: { readonly card: Word; readonly class: Word }): string => say("seat-awaiting-help", args);
 /** {kit} as it comes out in this book, seen from the front */
 export const seatFrontAlt = (args: { readonly kit: Word }): string => say("seat-front-alt", args);
 /** Hold width */
@@ -1212,6 +1222,14 @@ export const fieldClassKits = (): string => say("field-class-kits");
 export const fieldClassKit = (): string => say("field-class-kit");
 /** A table of the seats’ books beside index.md: CSV, XLSX or ODS. */
 export const fieldClassBooks = (): string => say("field-class-books");
+/** How many seats there are, numbered from 1. A seat that is not listed has its book still to come. */
+export const fieldClassPlaces = (): string => say("field-class-places");
+/** the seats that are listed */
+export const fieldClassPlacesUsual = (): string => say("field-class-places-usual");
+/** What became of the class: held (patterns and packets stay on its page) or closed (only the page stays). */
+export const fieldClassState = (): string => say("field-class-state");
+/** it is still to be held */
+export const fieldClassStateUsual = (): string => say("field-class-state-usual");
 /** The seats, each with a number and a book. */
 export const fieldClassSeats = (): string => say("field-class-seats");
 /** The sessions in order, each with its minutes. */
@@ -2268,9 +2286,9 @@ export const frontOneBook = (): string => say("front-one-book");
 export const frontRemoveBook = (): string => say("front-remove-book");
 /** no seat */
 export const frontNoSeat = (): string => say("front-no-seat");
-/** at least one seat, here or in a books table */
+/** at least one seat: here, in a books table, or as a number of places */
 export const frontSomeSeat = (): string => say("front-some-seat");
-/** add seats, each with its number and book */
+/** add places: 12 for twelve seats whose books are still to come, or seats with their books */
 export const frontAddSeats = (): string => say("front-add-seats");
 /** seat {seat} stands here a second time */
 export const frontSeatTwice = (args: { readonly seat: Word }): string => say("front-seat-twice", args);
@@ -2282,12 +2300,6 @@ export const frontNumberSeats = (): string => say("front-number-seats");
 export const frontNoPersons = (): string => say("front-no-persons");
 /** remove it, and keep a list of who sits where on paper */
 export const frontRemovePersons = (): string => say("front-remove-persons");
-/** seat {seat} has no book */
-export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
-/** a book for every seat: here, or in the books table */
-export const frontSeatBook = (): string => say("front-seat-book");
-/** measure its book and add it */
-export const frontMeasureSeat = (): string => say("front-measure-seat");
 /** {count} depth|{count} depths */
 export const frontDepths = (args: { readonly count: number }): string => say("front-depths", args);
 /** {count}, one for each level of {kit}: {levels} */
@@ -4122,6 +4134,8 @@ export const rasterReduced = (args: { readonly width: Word; readonly height: Wor
 export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
 /** {percent}% of the picture is of other colours than those stated, and went to the nearest */
 export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
+/** {class}: {books} of {all} seats have a book; the book for {seats} is still to come.|the books for {seats} are still to come. — $seats names the $count seats without a book: "seat 6" or "seats 2 and 6". */
+export const reportAwaiting = (args: { readonly class: Word; readonly books: Word; readonly all: Word; readonly count: number; readonly seats: Word }): string => say("report-awaiting", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
@@ -4578,6 +4592,8 @@ export const shoppingWhy = (args: { readonly seats: number; readonly why: Word }
 export const teacherUnused = (args: { readonly items: Word }): string => say("teacher-unused", args);
 /** Not in this list: {seats}, whose book does not fit yet. Sort this out first, and build again.|Not in this list: {seats}, whose books do not fit yet. Sort this out first, and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
 export const teacherAway = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-away", args);
+/** Not in this list: {seats}, whose book is still to come.|Not in this list: {seats}, whose books are still to come. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherAwaited = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-awaited", args);
 /** Costs */
 export const teacherCosts = (): string => say("teacher-costs");
 /** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
@@ -4590,6 +4606,8 @@ export const teacherUses = (): string => say("teacher-uses");
 export const teacherPaid = (): string => say("teacher-paid");
 /** Preparation, in order */
 export const teacherPrepare = (): string => say("teacher-prepare");
+/** Measure the book for {seats}, enter it and build again.|Measure the books for {seats}, enter them and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherCollect = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-collect", args);
 /** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */

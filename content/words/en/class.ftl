@@ -34,6 +34,19 @@ class-schedule-note = Each seat’s page says where it should be when a session 
 class-seat-pattern = Pattern
 class-seat-bench = Work along
 class-seat-packet = Packet
+# How far a class is. $books is how many of its $seats have a book.
+class-state = { $state ->
+    [announced] { $seats ->
+        [one] One seat is waiting for a book.
+       *[other] { $seats } seats are waiting for a book.
+      }
+    [collecting] { $books } of { $seats } seats have their book.
+    [held] This class is over. Patterns and packets stay here, so that every piece can be finished.
+    [closed] This class is over.
+   *[fitted] Every seat has its book.
+  }
+# Of a seat without a book.
+class-book-to-come = Book to come
 # Of a seat whose packet is not there yet.
 class-seat-to-come = Pattern to come
 class-seats-note = Seats have numbers only. Nothing about anyone is kept here.
@@ -76,6 +89,9 @@ seat-numbers = { $count ->
 seat-title = Seat { $seat }: { $class }
 # $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick".
 seat-lede = { $kit }, in this book: { $book }.
+seat-awaiting = The book for this seat is still to come.
+# $class is a link, the class’s title; $card is one, class-measuring-card.
+seat-awaiting-help = Choose a book, measure it as the { $card } says, and try it on the page of { $class }.
 seat-front-alt = { $kit } as it comes out in this book, seen from the front
 seat-hold-width = Hold width
 seat-hold-width-note = between the folded edges of the first and last picture leaf, at the head

@@ -192,17 +192,14 @@ front-two-books = seat { $seat } has a book here and in { $table }
 front-one-book = one book per seat
 front-remove-book = remove one of them
 front-no-seat = no seat
-front-some-seat = at least one seat, here or in a books table
-front-add-seats = add seats, each with its number and book
+front-some-seat = at least one seat: here, in a books table, or as a number of places
+front-add-seats = add places: 12 for twelve seats whose books are still to come, or seats with their books
 front-seat-twice = seat { $seat } stands here a second time
 front-seat-once = each number once
 front-number-seats = give every seat a number of its own
 # Of a key or column for names, addresses and the like.
 front-no-persons = seats’ numbers, and nothing about persons: a class’s pages are public
 front-remove-persons = remove it, and keep a list of who sits where on paper
-front-seat-no-book = seat { $seat } has no book
-front-seat-book = a book for every seat: here, or in the books table
-front-measure-seat = measure its book and add it
 front-depths = { $count ->
     [one] { $count } depth
    *[other] { $count } depths

@@ -43,13 +43,17 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
     return classPage(viewOf(slug), storyPart(opened().story(page), page, link), link);
   });
   config.addFilter("privatePage", (page: string) =>
-    privatePage(classes(), (target) => relativeUrl(target, stated(page))),
+    privatePage(classes().filter(isOpen), (target) => relativeUrl(target, stated(page))),
   );
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, page: string, slug: string) =>
     framedPrint(opened(), name, stated(page), viewOf(slug)),
   );
   addPages(config, viewOf, (key) => say.seatTitle({ seat: seatOf(key).number, class: classOf(key).plan.title }));
+}
+
+function isOpen({ plan }: ClassView): boolean {
+  return plan.state !== "closed";
 }
 
 function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T {
@@ -86,7 +90,7 @@ function addPages(config: SiteConfig, viewOf: (slug: string) => ClassView, title
   });
   for (const [name, { folder }] of Object.entries(PRINTS))
     config.addTemplate(`${name}.njk`, "", {
-      ...paged("class-print.njk", "library.classes", "slug"),
+      ...paged("class-print.njk", "library.open", "slug"),
       permalink: `${folder}/${name}/index.html`,
       template: name,
     });

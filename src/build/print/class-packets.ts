@@ -10,9 +10,10 @@ import { paperLabel } from "../../words/papers.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import type { PrintJob } from "./print-job.ts";
 
-/** A class's PDFs on its paper: the teacher's packet and the measuring card, then a packet for each seat that fits. */
+/** A class's PDFs on its paper: the teacher's packet and the measuring card, then a packet for each seat that fits; none where it is closed. */
 export function classJobs(output: string, view: ClassView): PrintJob[] {
   const { plan } = view;
+  if (plan.state === "closed") return [];
   const folder = join(output, "classes", view.slug);
   const of = { kind: "class", slug: view.slug } as const;
   const paper = PAPERS.find((one) => one.name === plan.paper)!;
@@ -47,13 +48,14 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
   return [...whole, ...seats];
 }
 
-/** All seats' packets as one file in seat order; each begins on a front side, for printing on both sides. */
+/** All seats' packets as one file in seat order, where any seat has one; each begins on a front side, for printing on both sides. */
 export async function mergeSeats(output: string, view: ClassView): Promise<void> {
   const folder = join(output, "classes", view.slug);
   const { paper, title } = view.plan;
+  const fitting = view.seats.filter((seat) => seat.view);
+  if (fitting.length === 0) return;
   const merged = await PDFDocument.create();
-  for (const seat of view.seats) {
-    if (!seat.view) continue;
+  for (const seat of fitting) {
     const packet = await PDFDocument.load(readFileSync(join(folder, `seat-${seat.number}`, `packet-${paper}.pdf`)));
     const pages = await merged.copyPages(packet, packet.getPageIndices());
     for (const page of pages) merged.addPage(page);

@@ -1,3 +1,4 @@
+import { stateOf } from "../../core/class/class-state.ts";
 import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Story } from "../../core/story/story.ts";
@@ -20,7 +21,7 @@ import { readTable, TABLE_ENDINGS } from "../tables/read-table.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { isPersonKey, personAdvice } from "./person-keys.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
-import { type SeatsTable, seatsOf } from "./seats.ts";
+import { type Seats, type SeatsTable, seatsOf } from "./seats.ts";
 import { stockOf } from "./stock.ts";
 import { tableSeats } from "./table-seats.ts";
 
@@ -64,8 +65,7 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
 function toClass(slug: string, folder: string, base: string, data: ClassMatter, all: OfferedKits): KitClass {
   const kits = data.kits.map((name, i) => kitNamed(name, all, ["kits", i]));
   checkDays(data);
-  const table =
-    data.books === undefined ? NO_TABLE : booksTable(tableFile(pathBelow(base, folder), base, data.books), kits);
+  const seats = data.state === "closed" ? NO_SEATS : readSeats(pathBelow(base, folder), base, data, kits);
   return {
     slug,
     title: data.title,
@@ -75,7 +75,8 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     units: data.units,
     paper: data.paper,
     kits,
-    seats: seatsOf(data, table, kits),
+    state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
+    ...seats,
     sessions: sessionsOf(data),
     ready: data.ready,
     fittingShare: data.fittingShare,
@@ -111,6 +112,13 @@ function checkDays(data: ClassMatter): void {
       });
     before = date;
   }
+}
+
+/** A closed class needs neither seats nor their table any more. */
+const NO_SEATS: Seats = { seats: [], awaiting: [] };
+
+function readSeats(home: string, base: string, data: ClassMatter, kits: readonly Kit[]): Seats {
+  return seatsOf(data, data.books === undefined ? NO_TABLE : booksTable(tableFile(home, base, data.books), kits), kits);
 }
 
 const NO_TABLE: SeatsTable = { file: "", seats: new Map() };

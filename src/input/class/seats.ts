@@ -1,4 +1,4 @@
-import type { Seat } from "../../core/class/kit-class.ts";
+import type { KitClass, Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
@@ -13,33 +13,65 @@ export interface SeatsTable {
   readonly seats: ReadonlyMap<number, SeatMatter>;
 }
 
+/** A class's seats in the order of their numbers: those with a book, and those whose books are still to come. */
+export type Seats = Pick<KitClass, "seats" | "awaiting">;
+
 /**
- * The seats of front matter and books table together, in the order of their numbers: a seat may stand in one and have its
- * book in the other. @throws ProblemError
+ * The seats of front matter and books table together: a seat may stand in one and have its book in the other, and one of
+ * `places` in neither. @throws ProblemError
  */
-export function seatsOf(data: ClassMatter, table: SeatsTable, kits: readonly Kit[]): Seat[] {
+export function seatsOf(data: ClassMatter, table: SeatsTable, kits: readonly Kit[]): Seats {
   checkTwice(data.seats);
-  const fromTable = new Map(table.seats);
-  const seats = data.seats.map((seat, i) => {
+  const stated = new Map<number, Stated>(
+    Array.from({ length: data.places ?? 0 }, (_, i) => [i + 1, { matter: { seat: i + 1 }, at: ["places"] }]),
+  );
+  for (const [number, matter] of table.seats) stated.set(number, { matter, at: ["books"] });
+  for (const [i, matter] of data.seats.entries()) {
     const at = ["seats", i];
-    const row = fromTable.get(seat.seat);
-    fromTable.delete(seat.seat);
-    if (row?.book && seat.book)
-      throw problem([...at, "book"], {
-        given: say.frontTwoBooks({ seat: seat.seat, table: table.file }),
-        allowed: say.frontOneBook(),
-        remedy: say.frontRemoveBook(),
-      });
-    return toSeat({ ...row, ...defined(seat) }, data, kits, at);
+    checkOneBook(matter, table, at);
+    stated.set(matter.seat, { matter: { ...table.seats.get(matter.seat), ...defined(matter) }, at });
+  }
+  if (stated.size === 0) throw noSeat();
+  const all = [...stated.values()].toSorted((a, b) => a.matter.seat - b.matter.seat);
+  return {
+    seats: all.filter(({ matter }) => matter.book).map(({ matter, at }) => toSeat(matter, data, kits, at)),
+    awaiting: all
+      .filter(({ matter }) => !matter.book)
+      .map(({ matter: { seat, kit }, at }) => ({ number: seat, kit: settledKit(kit, kits, at) })),
+  };
+}
+
+/** A seat with the place in the front matter that states it, or names its table. */
+interface Stated {
+  readonly matter: SeatMatter;
+  readonly at: FieldPath;
+}
+
+function checkOneBook(seat: SeatMatter, table: SeatsTable, at: FieldPath): void {
+  if (!seat.book || !table.seats.get(seat.seat)?.book) return;
+  throw problem([...at, "book"], {
+    given: say.frontTwoBooks({ seat: seat.seat, table: table.file }),
+    allowed: say.frontOneBook(),
+    remedy: say.frontRemoveBook(),
   });
-  const rest = [...fromTable.values()].map((seat) => toSeat(seat, data, kits, ["books"]));
-  const all = [...seats, ...rest].sort((a, b) => a.number - b.number);
-  if (all.length > 0) return all;
-  throw problem(["seats"], {
+}
+
+function noSeat(): Error {
+  return problem(["seats"], {
     given: say.frontNoSeat(),
     allowed: say.frontSomeSeat(),
     remedy: say.frontAddSeats(),
   });
+}
+
+/** The kit that is stated, or the class's only one. */
+function settledKit(name: string | undefined, kits: readonly Kit[], at: FieldPath): Kit | undefined {
+  if (name !== undefined) return statedKit(name, kits, at);
+  return kits.length === 1 ? kits[0] : undefined;
+}
+
+function statedKit(name: string, kits: readonly Kit[], at: FieldPath): Kit {
+  return kitNamed(name, { kits, broken: [], drafts: [] }, [...at, "kit"]);
 }
 
 function checkTwice(seats: readonly SeatMatter[]): void {
@@ -53,13 +85,7 @@ function checkTwice(seats: readonly SeatMatter[]): void {
 }
 
 function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
-  const kit = seat.kit === undefined ? kits[0]! : kitNamed(seat.kit, { kits, broken: [], drafts: [] }, [...at, "kit"]);
-  if (!seat.book)
-    throw problem(at, {
-      given: say.frontSeatNoBook({ seat: seat.seat }),
-      allowed: say.frontSeatBook(),
-      remedy: say.frontMeasureSeat(),
-    });
+  const kit = seat.kit === undefined ? kits[0]! : statedKit(seat.kit, kits, at);
   const depths = seat.fit?.depths?.length;
   if (depths !== undefined && depths !== kit.levels.length)
     throw problem([...at, "fit", "depths"], {
@@ -74,7 +100,7 @@ function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: F
   return {
     number: seat.seat,
     kit,
-    book: defined(seat.book) as Refit,
+    book: defined(seat.book ?? {}) as Refit,
     refit: refitOf(seat, kit),
     pace: seat.pace ?? data.pace,
   };

@@ -1,5 +1,6 @@
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
+import { seatsText } from "../../../words/seats.ts";
 import { privateFolder } from "../../private-folder.ts";
 import type { ClassView, SheetFigure } from "../../views/class/class-view.ts";
 import type { PreparationRow } from "../../views/class/preparation-view.ts";
@@ -24,7 +25,9 @@ ${!cutReady && cutInClass(view.preparation)}
 function tasks(view: ClassView): Markup[] {
   const { plan, seats, preparation, hasLight, hasWindow } = view;
   const misfits = seats.filter(({ misfit }) => misfit);
+  const awaiting = plan.awaiting.map(({ number }) => number);
   return [
+    ...(awaiting.length > 0 ? [say.teacherCollect({ count: awaiting.length, seats: seatsText(awaiting) })] : []),
     say.teacherPrint(),
     ...misfits.map(({ number, kitTitle }) => say.teacherSettle({ seat: number, kit: kitTitle })),
     hasLight ? say.teacherBuyLight() : say.teacherBuy(),

@@ -12,7 +12,7 @@ ${classes.map((view) => papers(view, link))}
 </main>`;
 }
 
-function papers({ slug, plan, date, sheets }: ClassView, link: LinkTo): Html {
+function papers({ slug, plan, date, sheets, seats }: ClassView, link: LinkTo): Html {
   const folder = `classes/${slug}`;
   const files = sheets.map(({ name }) => html`<a href="${folder}/cut/${name}-mm.svg">${name}</a>`);
   return html`<section class="prose"><h2><a href="${link(`/classes/${slug}/`)}" dir="auto">${plan.title}</a></h2>
@@ -22,7 +22,7 @@ function papers({ slug, plan, date, sheets }: ClassView, link: LinkTo): Html {
     packet: html`<a href="${folder}/teacher.pdf">${say.classTeacherPacket()}</a>`,
     read: html`<a href="${folder}/teacher/index.html">${say.classTeacherRead()}</a>`,
   })}</li>
-<li><a href="${folder}/all-seats-${plan.paper}.pdf">${say.classAllPackets()}</a></li>
+${seats.some(({ view }) => view) && html`<li><a href="${folder}/all-seats-${plan.paper}.pdf">${say.classAllPackets()}</a></li>`}
 ${files.length > 0 && html`<li>${rich(say.classCutFiles, { files: linkRow(files) })}</li>`}
 </ul></section>
 `;

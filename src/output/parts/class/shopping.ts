@@ -12,10 +12,10 @@ const LONG_AMOUNT = 18;
 /** What to buy and to find for the whole class, and what it costs. */
 export function shoppingSection(view: ClassView): Html {
   return html`<section class="flow" data-flow><h2>${say.teacherShopping()}</h2>
-${materialsTable(view)}
-${toolsTable(view)}
+${view.shopping.length > 0 && [materialsTable(view), toolsTable(view)]}
 ${view.unusedStock.length > 0 && html`<p class="note">${say.teacherUnused({ items: listText(view.unusedStock) })}</p>`}
 ${away(view)}
+${awaited(view)}
 ${view.costs && costsPart(view.costs)}
 </section>`;
 }
@@ -52,6 +52,13 @@ function away({ seats }: ClassView): Markup {
   const numbers = seats.filter(({ misfit }) => misfit).map(({ number }) => number);
   if (numbers.length === 0) return false;
   return html`<p class="note">${say.teacherAway({ count: numbers.length, seats: seatsText(numbers) })}</p>`;
+}
+
+/** Seats whose books are still to come. */
+function awaited({ plan }: ClassView): Markup {
+  const numbers = plan.awaiting.map(({ number }) => number);
+  if (numbers.length === 0) return false;
+  return html`<p class="note">${say.teacherAwaited({ count: numbers.length, seats: seatsText(numbers) })}</p>`;
 }
 
 function costsPart({ seats, used, toPay }: CostsView): Html {

@@ -58,6 +58,56 @@ describe("classPage(view, story, link)", () => {
   });
 });
 
+describe("a class whose books are still to come", () => {
+  const awaiting = [
+    { number: 9, kit: undefined },
+    { number: 10, kit: view.plan.kits[1] },
+  ];
+  const collecting = fixtureClassView({ awaiting, state: "collecting" });
+  const announced = fixtureClassView({ seats: [], awaiting, state: "announced" });
+
+  it("says how far it is, and lists every seat", () => {
+    expect(read(page(collecting))).toContain("8 of 10 seats have their book.");
+    expect(count(page(collecting), '<li class="seat">')).toBe(10);
+    expect(count(page(collecting), "Book to come")).toBe(2);
+    expect(read(page(announced))).toContain("2 seats are waiting for a book.");
+    expect(read(page())).toContain("Every seat has its book.");
+  });
+
+  it("has the others' patterns, list and costs as without those seats", () => {
+    expect(collecting.costs).toEqual(view.costs);
+    expect(collecting.shopping).toEqual(view.shopping);
+    expect(read(packet(collecting))).toContain("Not in this list: seats 9 and 10, whose books are still to come.");
+    expect(read(packet(collecting))).toContain("Measure the books for seats 9 and 10, enter them and build again.");
+  });
+
+  it("tells at such a seat what to do, and needs no kit", () => {
+    const [open, settled] = collecting.seats.slice(-2);
+    expect(read(String(seatPage(open!, collecting)))).toContain("The book for this seat is still to come.");
+    expect(String(seatPage(open!, collecting))).not.toContain("data-keeps");
+    expect(String(seatPage(settled!, collecting))).toContain('data-keeps="harbour-moon"');
+  });
+
+  it("has a packet for its teacher before there is any book: cards for all seats, handouts of all kits, and no list", () => {
+    const text = packet(announced);
+    expect(count(text, 'class="seat-code"')).toBe(2);
+    expect(count(text, "Handout ·")).toBe(3);
+    expect(text).not.toMatch(/<table class="(shopping|costs)/);
+    expect(String(privatePage([announced], (target) => target))).not.toContain("all-seats");
+  });
+});
+
+describe("a class that is over", () => {
+  const sections = (of: ClassView) => [...page(of).matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id);
+
+  it("asks for no book any more, and keeps its seats while it is not closed", () => {
+    expect(sections(fixtureClassView({ state: "held" }))).toEqual(["evenings", "seats", "cautions"]);
+    const closed = fixtureClassView({ state: "closed", seats: [], awaiting: [] });
+    expect(sections(closed)).toEqual(["evenings"]);
+    expect(read(page(closed))).toContain("This class is over.");
+  });
+});
+
 describe("seatPage(seat, view)", () => {
   it("tells lengths for hands in whole millimetres", () => {
     expect(read(String(seatPage(seat(2), view)))).toMatch(/Hold width\|\|\d+ mm\|/);
