@@ -15,11 +15,15 @@ export function preparationSection(view: ClassView): Html {
 <li><span class="box"></span>${task}</li>`,
   )}
 </ol>
-${!cutReady && cutInClass(view.preparation)}
-<h2>${say.teacherCutSheets()}</h2>
-<ul class="cut-sheets">${view.sheetFigures.map(sheet)}</ul>
-<p class="note">${rich(say.teacherCutNote, { folder: html`<code>${privateFolder(view.slug)}/cut/</code>` })}</p>
+${!cutReady && view.preparation.length > 0 && cutInClass(view.preparation)}
+${view.sheets.length > 0 && cutSheets(view)}
 </section>`;
+}
+
+function cutSheets({ slug, sheetFigures }: ClassView): Html {
+  return html`<h2>${say.teacherCutSheets()}</h2>
+<ul class="cut-sheets">${sheetFigures.map(sheet)}</ul>
+<p class="note">${rich(say.teacherCutNote, { folder: html`<code>${privateFolder(slug)}/cut/</code>` })}</p>`;
 }
 
 function tasks(view: ClassView): Markup[] {

@@ -9,10 +9,12 @@ import { type Html, html, type Markup, rich } from "../markup.ts";
 /** Usual letters of an amount that surely fits its column. */
 const LONG_AMOUNT = 18;
 
-/** What to buy and to find for the whole class, and what it costs. */
-export function shoppingSection(view: ClassView): Html {
+/** What to buy and to find for the whole class, and what it costs; nothing before a book is there. */
+export function shoppingSection(view: ClassView): Markup {
+  if (view.shopping.length === 0) return false;
   return html`<section class="flow" data-flow><h2>${say.teacherShopping()}</h2>
-${view.shopping.length > 0 && [materialsTable(view), toolsTable(view)]}
+${materialsTable(view)}
+${toolsTable(view)}
 ${view.unusedStock.length > 0 && html`<p class="note">${say.teacherUnused({ items: listText(view.unusedStock) })}</p>`}
 ${away(view)}
 ${awaited(view)}
