@@ -470,6 +470,26 @@ export const classBringMeasurementsNote = (args: { readonly card: Word; readonly
 export const classMeasuringCard = (): string => say("class-measuring-card");
 /** PDF to print */
 export const classMeasuringCardPdf = (): string => say("class-measuring-card-pdf");
+/** Tell your teacher */
+export const classRow = (): string => say("class-row");
+/** With JavaScript, this page writes your book as a row for the teacher’s table. Without it, hand in the measuring card. */
+export const classRowNoscript = (): string => say("class-row-noscript");
+/** When your book is measured, give this row to your teacher, who puts it into the table of books. The page sends nothing. */
+export const classRowLead = (): string => say("class-row-lead");
+/** Row for the table of books */
+export const classRowLine = (): string => say("class-row-line");
+/** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
+export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** Copy the row */
+export const classRowCopy = (): string => say("class-row-copy");
+/** Save it as a file */
+export const classRowSave = (): string => say("class-row-save");
+/** Enter the height, width, thickness and leaves of your book above, and correct what is marked. Then the row stands here. */
+export const classRowMissing = (): string => say("class-row-missing");
+/** The row is copied. */
+export const classRowCopied = (): string => say("class-row-copied");
+/** The row is selected: copy it as you copy other text. */
+export const classRowSelected = (): string => say("class-row-selected");
 /** With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for. */
 export const classNoscript = (): string => say("class-noscript");
 /** Session — Heads of the table of sessions. */

@@ -17,6 +17,17 @@ class-bring-measurements = Its measurements
 class-bring-measurements-note = Write them on the { $card } ({ $pdf }).
 class-measuring-card = measuring card
 class-measuring-card-pdf = PDF to print
+class-row = Tell your teacher
+class-row-noscript = With JavaScript, this page writes your book as a row for the teacher’s table. Without it, hand in the measuring card.
+class-row-lead = When your book is measured, give this row to your teacher, who puts it into the table of books. The page sends nothing.
+class-row-line = Row for the table of books
+# $columns: names of columns, as they stand in the table.
+class-row-columns = Its columns: { $columns }. Lengths are in millimetres.
+class-row-copy = Copy the row
+class-row-save = Save it as a file
+class-row-missing = Enter the height, width, thickness and leaves of your book above, and correct what is marked. Then the row stands here.
+class-row-copied = The row is copied.
+class-row-selected = The row is selected: copy it as you copy other text.
 class-noscript = With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for.
 
 # Heads of the table of sessions.

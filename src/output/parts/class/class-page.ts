@@ -6,13 +6,14 @@ import { kitCards, type LinkTo } from "../cards.ts";
 import { cautionsPart } from "../cautions.ts";
 import { finderPart } from "../finder.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
+import { seatRowPart } from "./seat-row.ts";
 import { sessionsTable } from "./sessions.ts";
 
 /** A class's page. `story` is the teacher's own telling. What is over asks for no book, and what is closed has no seats. */
 export function classPage(view: ClassView, story: Html, link: LinkTo): Html {
   const { state } = view.plan;
   const sections = [
-    ...(isOver(state) ? [] : [BRING, FITS]),
+    ...(isOver(state) ? [] : [BRING, FITS, ROW]),
     SCHEDULE,
     ...(state === "closed" ? [] : [SEATS, CAUTIONS]),
   ];
@@ -48,6 +49,8 @@ const FITS: Section = {
 ${finderPart({ kind: "class", units: plan.units })}
 ${kitCards(kits, link)}`,
 };
+
+const ROW: Section = { id: "row", title: say.classRow, part: seatRowPart };
 
 const SCHEDULE: Section = {
   id: "evenings",

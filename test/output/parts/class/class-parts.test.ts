@@ -43,6 +43,16 @@ describe("classPage(view, story, link)", () => {
     expect([...contents.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)).toEqual(sections);
   });
 
+  it("asks for all that a seat's row needs, and makes the row for every seat and kit of the class", () => {
+    for (const name of ["leafHeight", "leaves", "pageOneLeaf", "lastPage", "plates", "direction"])
+      expect(page()).toContain(`id="find-${name}" name="${name}"`);
+    const [seats, kits] = ["row-seat", "row-kit"].map((id) => {
+      const [select] = new RegExp(`<select id="${id}"[\\s\\S]*?</select>`).exec(page())!;
+      return [...select.matchAll(/<option value="([^"]+)"/g)].map(([, value]) => value);
+    });
+    expect([seats!.length, kits]).toEqual([8, ["little-gull", "harbour-moon", "evening-boat"]]);
+  });
+
   it("lists every seat, also the one whose pattern is not there yet", () => {
     expect(count(page(), '<li class="seat">')).toBe(8);
     expect(count(page(), "Pattern to come")).toBe(1);
@@ -54,7 +64,7 @@ describe("classPage(view, story, link)", () => {
     const told = [...short, ...view.seats.flatMap(({ misfit }) => misfit?.why ?? [])];
     expect(told.length).toBeGreaterThan(1);
     for (const text of told) expect(read(page())).not.toContain(text);
-    expect(page()).not.toMatch(/€|fits? not|not fit|teacher|private\//i);
+    expect(page()).not.toMatch(/€|fits? not|not fit|teacher\.pdf|private\//i);
   });
 });
 
