@@ -234,6 +234,43 @@ describe("the class's pages", () => {
   });
 });
 
+describe("the row of a seat", () => {
+  const line = (page: Page) => page.$eval("#row-line", (input) => (input as HTMLInputElement).value);
+
+  it("is written of the book in the form, offered as a file, and comes back with the address", async () => {
+    const page = await device.newPage();
+    await page.goto(`${host.site}${CLASS}/index.html`, { waitUntil: "networkidle0" });
+    expect(await line(page)).toBe("");
+    const book = { leafHeight: "17,8 cm", leafWidth: "108", blockThickness: "12.5", leaves: "112" };
+    const pages = { pageOneLeaf: "3", lastPage: "218", plates: "96:2; 120:4" };
+    for (const [name, text] of Object.entries({ ...book, ...pages })) await page.type(`#find-${name}`, text);
+    await page.select("#find-direction", "rtl");
+    await page.select("#row-seat", "4");
+    await page.select("#row-kit", "harbour-moon");
+    const row = "4,harbour-moon,178,108,12.5,112,3,218,96x2.120x4,rtl";
+    await page.waitForFunction(
+      (wanted) => (document.querySelector("#row-line") as HTMLInputElement).value === wanted,
+      {},
+      row,
+    );
+    await page.$eval("[data-row-save]", (link) => {
+      link.addEventListener("click", (event) => event.preventDefault());
+      (link as HTMLElement).click();
+    });
+    const saved = await page.$eval("[data-row-save]", async (link) => {
+      const { href, download } = link as HTMLAnchorElement;
+      return [download, await (await fetch(href)).text()];
+    });
+    expect(saved[0]).toBe("seat-4.csv");
+    expect(saved[1]!.split("\n")[1]).toBe(row);
+    await page.reload({ waitUntil: "networkidle0" });
+    expect(await line(page)).toBe(row.replace("4,harbour-moon", "1,little-gull"));
+    await page.type("#find-plates", "four");
+    await page.waitForFunction(() => (document.querySelector("#row-line") as HTMLInputElement).value === "");
+    await page.close();
+  });
+});
+
 describe("the codes of the seats", () => {
   // Source: jsqr, an unrelated reader of QR codes (ISO/IEC 18004).
   it("lead to the seats' pages, read from the cards", async () => {
