@@ -253,13 +253,16 @@ describe("the row of a seat", () => {
       {},
       row,
     );
-    await page.$eval("[data-row-save]", (link) => {
-      link.addEventListener("click", (event) => event.preventDefault());
-      (link as HTMLElement).click();
-    });
     const saved = await page.$eval("[data-row-save]", async (link) => {
-      const { href, download } = link as HTMLAnchorElement;
-      return [download, await (await fetch(href)).text()];
+      let file: Blob | undefined;
+      const make = URL.createObjectURL;
+      URL.createObjectURL = (blob) => {
+        file = blob as Blob;
+        return make(blob);
+      };
+      link.addEventListener("click", (event) => event.preventDefault());
+      (link as HTMLAnchorElement).click();
+      return [(link as HTMLAnchorElement).download, await file!.text()];
     });
     expect(saved[0]).toBe("seat-4.csv");
     expect(saved[1]!.split("\n")[1]).toBe(row);
