@@ -1,6 +1,7 @@
 import type { KitClass, Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Refit } from "../../core/refit/refit.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { kitNamed } from "./kit-named.ts";
@@ -101,21 +102,23 @@ function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: F
     number: seat.seat,
     kit,
     book: defined(seat.book ?? {}) as Refit,
-    refit: refitOf(seat, kit),
+    refit: refitOf(seat, kit, data.units),
     pace: seat.pace ?? data.pace,
   };
 }
 
-/** What the seat's book changes of its kit; what is the same as the kit's own is left out, so that addresses stay short. */
-function refitOf(seat: SeatMatter, kit: Kit): Refit {
+/** What the seat's book and the class's units change of its kit; what is the same as the kit's own is left out, so that addresses stay short. */
+function refitOf(seat: SeatMatter, kit: Kit, units: UnitSystem): Refit {
   const { book, fit, light } = seat;
   const wish = defined({
     ...book,
     ...fit,
+    units,
     lightDiameter: kit.light && light?.diameter,
     lightHeight: kit.light && light?.height,
   });
-  const own: Refit = { pageOneLeaf: kit.book.pageOneLeaf, plates: kit.book.plates, direction: kit.book.direction };
+  const { pageOneLeaf, plates, direction } = kit.book;
+  const own: Refit = { pageOneLeaf, plates, direction, units: kit.units };
   const changed = Object.entries(wish).filter(
     ([key, value]) => JSON.stringify(value) !== JSON.stringify(own[key as keyof Refit]),
   );

@@ -124,6 +124,13 @@ describe("readClass(folder)", () => {
     expect(readMadeClass({ ...smallClass(), state: "held" })).toMatchObject({ state: "held", seats: [{ number: 1 }] });
   });
 
+  it("gives every seat the class's units, where they are not its kit's own", () => {
+    const [inches] = readMadeClass({ ...smallClass(), units: "in" }).seats;
+    expect(inches!.refit.units).toBe("in");
+    expect(fitSeats([inches!], []).fitting[0]!.kit.units).toBe("in");
+    expect(readMadeClass(smallClass()).seats[0]!.refit.units).toBeUndefined();
+  });
+
   it("fills in defaults", () => {
     expect(readMadeClass(smallClass())).toMatchObject({
       units: "mm",
