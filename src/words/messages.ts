@@ -1606,6 +1606,30 @@ export const failPagesNeedMoreLeavesDoAuthor = (): string => say("fail-pages-nee
 export const failPagesNeedMoreLeavesDoReader = (): string => say("fail-pages-need-more-leaves-do-reader");
 /** Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates. */
 export const failPagesNeedMoreLeavesDoTeacher = (): string => say("fail-pages-need-more-leaves-do-teacher");
+/** Page 1 cannot be on leaf {pageOneLeaf}. This book has {leaves} leaves.|Page 1 on leaf {pageOneLeaf} and {plates} plates leave no leaf for a page. This book has {leaves} leaves. */
+export const failNoPageWhy = (args: { readonly plates: number; readonly pageOneLeaf: Word; readonly leaves: Word }): string => say("fail-no-page-why", args);
+/** page 1 on leaf {pageOneLeaf}, and {plates} unnumbered leaf|{plates} unnumbered leaves between the pages */
+export const failNoPageGiven = (args: { readonly pageOneLeaf: Word; readonly plates: number }): string => say("fail-no-page-given", args);
+/** at least one of the book’s {leaves} leaves with a page */
+export const failNoPageAllowed = (args: { readonly leaves: Word }): string => say("fail-no-page-allowed", args);
+/** count again from the first leaf; plates are counted in leaves, not pages */
+export const failNoPageDoAuthor = (): string => say("fail-no-page-do-author");
+/** Count again from the first leaf. Plates are counted in leaves, not pages. */
+export const failNoPageDoReader = (): string => say("fail-no-page-do-reader");
+/** Correct this seat’s cells pageOneLeaf and plates. Plates are counted in leaves, not pages. */
+export const failNoPageDoTeacher = (): string => say("fail-no-page-do-teacher");
+/** Plates cannot come after page {afterPage}. The last page is {lastPage}. */
+export const failPlatesAfterLastPageWhy = (args: { readonly afterPage: Word; readonly lastPage: Word }): string => say("fail-plates-after-last-page-why", args);
+/** plates after page {afterPage} */
+export const failPlatesAfterLastPageGiven = (args: { readonly afterPage: Word }): string => say("fail-plates-after-last-page-given", args);
+/** a printed page, 1 to {lastPage} */
+export const failPlatesAfterLastPageAllowed = (args: { readonly lastPage: Word }): string => say("fail-plates-after-last-page-allowed", args);
+/** leaves after the last page need no entry: they are unnumbered end leaves */
+export const failPlatesAfterLastPageDoAuthor = (): string => say("fail-plates-after-last-page-do-author");
+/** Correct the last page or the plates. Leaves after the last page need no entry. */
+export const failPlatesAfterLastPageDoReader = (): string => say("fail-plates-after-last-page-do-reader");
+/** Correct this seat’s cell lastPage or plates. Leaves after the last page need no entry. */
+export const failPlatesAfterLastPageDoTeacher = (): string => say("fail-plates-after-last-page-do-teacher");
 /** {before} border leaves, {picture} picture leaves and {after} border leaves make {sum}. This book has {leaves}. */
 export const failTooFewLeavesWhy = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word; readonly leaves: Word }): string => say("fail-too-few-leaves-why", args);
 /** {before} border leaves + {picture} picture leaves + {after} border leaves = {sum} */
@@ -1702,6 +1726,18 @@ export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; rea
 export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
 /** Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Give this seat a book with more leaves. */
 export const failLeavesShowTooLittleDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** At {height} tall, all strips are shorter than {leastTab}, too short to fold. No leaf would be cut. */
+export const failPictureFlatWhy = (args: { readonly height: Word; readonly leastTab: Word }): string => say("fail-picture-flat-why", args);
+/** the picture, which gives no leaf a cut */
+export const failPictureFlatGiven = (): string => say("fail-picture-flat-given");
+/** a picture with at least two levels that the leaves show */
+export const failPictureFlatAllowed = (): string => say("fail-picture-flat-allowed");
+/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
+export const failPictureFlatDoAuthor = (): string => say("fail-picture-flat-do-author");
+/** Make the picture taller. */
+export const failPictureFlatDoReader = (): string => say("fail-picture-flat-do-reader");
+/** Raise this seat’s height. */
+export const failPictureFlatDoTeacher = (): string => say("fail-picture-flat-do-teacher");
 /** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
 export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
 /** leaf {leaf} */
@@ -2030,28 +2066,14 @@ export const frontOneSolved = (): string => say("front-one-solved");
 export const frontState = (args: { readonly fields: Word }): string => say("front-state", args);
 /** not given, while {field} is "solve" */
 export const frontNoOpening = (args: { readonly field: Word }): string => say("front-no-opening", args);
-/** degrees, 5 to 180 */
-export const frontOpeningDegrees = (): string => say("front-opening-degrees");
+/** degrees, {least} to {most} */
+export const frontOpeningDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("front-opening-degrees", args);
 /** state the opening, or let opening be the one that is solved */
 export const frontStateOpening = (): string => say("front-state-opening");
-/** 5 to 180 degrees with view: front */
-export const frontOpeningBeyondFlat = (): string => say("front-opening-beyond-flat");
+/** {least} to {most} degrees with view: front */
+export const frontOpeningBeyondFlat = (args: { readonly least: Word; readonly most: Word }): string => say("front-opening-beyond-flat", args);
 /** lower it, or use view: along for a piece seen while walking round */
 export const frontLowerOpening = (): string => say("front-lower-opening");
-/** a leaf of the book, 1 to {leaves} */
-export const frontPageOneLeaf = (args: { readonly leaves: Word }): string => say("front-page-one-leaf", args);
-/** count again from the first leaf */
-export const frontCountAgain = (): string => say("front-count-again");
-/** {plates} unnumbered leaf between the pages|{plates} unnumbered leaves between the pages */
-export const frontManyPlates = (args: { readonly plates: number }): string => say("front-many-plates", args);
-/** fewer than the {leaves} leaf from page 1 on|fewer than the {leaves} leaves from page 1 on */
-export const frontFewerPlates = (args: { readonly leaves: number }): string => say("front-fewer-plates", args);
-/** count the plates again (leaves, not pages) */
-export const frontCountPlates = (): string => say("front-count-plates");
-/** a printed page, 1 to {last} */
-export const frontPlatePage = (args: { readonly last: Word }): string => say("front-plate-page", args);
-/** leaves after the last page need no entry: they are unnumbered end leaves */
-export const frontEndLeaves = (): string => say("front-end-leaves");
 /** {line} mm after {before} mm */
 export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly before: Word }): string => say("front-lines-out-of-order", args);
 /** lines further and further from the fore-edge */
@@ -2194,12 +2216,6 @@ export const frontLevelTiny = (args: { readonly level: Word }): string => say("f
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
-/** the picture, which gives no leaf a cut */
-export const frontPictureFlat = (): string => say("front-picture-flat");
-/** a picture with at least two levels that the leaves show */
-export const frontPictureCuts = (): string => say("front-picture-cuts");
-/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
-export const frontPictureShow = (): string => say("front-picture-show");
 /** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
 /** check that these shapes are painted and visible */

@@ -1,7 +1,7 @@
 import { type Doubt, type GraveDoubt, isGrave } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern } from "../pattern/compute.ts";
+import { fitKit } from "../pattern/fit-kit.ts";
 import { countsOf, effortOf } from "../plan/effort.ts";
 import type { Offer } from "../refit/offer.ts";
 import { offersFor } from "../refit/offers.ts";
@@ -42,7 +42,7 @@ function madeIn(
   refit: Refit,
 ): { readonly minutes: number; readonly findings: readonly Doubt[] } | { readonly failure: Failure } {
   const fitted = refitKit(kit, refit);
-  const result = computePattern(fitted);
+  const result = fitKit(fitted);
   if (!result.fits) return { failure: result.finding };
   return { minutes: effortOf(countsOf(result.pattern), kit.rates).minutes, findings: result.findings };
 }

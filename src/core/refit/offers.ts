@@ -1,3 +1,4 @@
+import { isContradiction } from "../findings/failure.ts";
 import { openingOf } from "../fit/shape.ts";
 import { nearestCount } from "../geometry/nearest.ts";
 import { BOUNDS } from "../kit/bounds.ts";
@@ -21,8 +22,7 @@ import { higherOffers, lightOffers, wholeOffers } from "./window-offers.ts";
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
   const failure = tryFit(fitted);
-  // Figures of the book that contradict each other are to be read again; no other picture helps.
-  if (failure?.kind === "pages-need-more-leaves") return [];
+  if (failure && isContradiction(failure)) return [];
   const trials = new Trials();
   const offers = failure ? layoutOffers(trials, kit, fitted, refit) : lightOffers(trials, kit, refit);
   return offers.length > 0 ? offers : higherOffers(trials, kit, refit);

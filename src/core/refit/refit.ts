@@ -100,8 +100,9 @@ function fittingHead(kit: Kit, refit: Refit): number | undefined {
 function refitBook(book: Book, refit: Refit): Book {
   const leaves = refit.leaves ?? book.leaves;
   const pageOneLeaf = refit.pageOneLeaf ?? book.pageOneLeaf;
-  const plates = refit.plates ?? book.plates;
-  const renumbered = refit.leaves !== undefined || refit.pageOneLeaf !== undefined || refit.plates !== undefined;
+  const counted = refit.leaves !== undefined || refit.pageOneLeaf !== undefined;
+  const plates = refit.plates ?? (counted || refit.lastPage !== undefined ? platesIn(refit, book) : book.plates);
+  const renumbered = counted || refit.plates !== undefined;
   const lastPage = refit.lastPage ?? (renumbered ? lastPageOf({ leaves, pageOneLeaf, plates }) : book.lastPage);
   return {
     ...book,
@@ -114,6 +115,13 @@ function refitBook(book: Book, refit: Refit): Book {
     plates,
     direction: refit.direction ?? book.direction,
   };
+}
+
+/** The plates of the kit's own book that another book may have, too: those before its last page. */
+function platesIn({ leaves, pageOneLeaf, lastPage }: Refit, book: Book): readonly Plate[] {
+  const last =
+    lastPage ?? lastPageOf({ ...book, leaves: leaves ?? book.leaves, pageOneLeaf: pageOneLeaf ?? book.pageOneLeaf });
+  return book.plates.filter(({ afterPage }) => afterPage <= last);
 }
 
 function lineAt(kit: Kit, depth: number): number | undefined {

@@ -1,5 +1,6 @@
 import type { Kit } from "../kit/kit.ts";
-import { computePattern, type FitResult, tryFit } from "../pattern/compute.ts";
+import { type FitResult, tryFit } from "../pattern/compute.ts";
+import { fitKit } from "../pattern/fit-kit.ts";
 
 /** So many leaves are laid out in search of offers for one book: many times what a book of this world needs, less than a second. */
 const MOST_LEAVES = 12_000;
@@ -18,7 +19,7 @@ export class Trials {
 
   /** A kit's whole pattern, or why there is none; undefined where there is no more trying. */
   whole(kit: Kit): FitResult | undefined {
-    return this.#take(kit.book.leaves) ? computePattern(kit) : undefined;
+    return this.#take(kit.book.leaves) ? fitKit(kit) : undefined;
   }
 
   #take(leaves: number): boolean {

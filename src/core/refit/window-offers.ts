@@ -1,4 +1,5 @@
 import { isOfLight } from "../findings/failure.ts";
+import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { type FitResult, largestLight } from "../pattern/compute.ts";
 import { rulerStep } from "../units/ruler.ts";
@@ -25,9 +26,8 @@ export function wholeOffers(
     .map((light) => ({ ...light, says: [...says, ...light.says], otherBook }));
 }
 
-/** Shares of the largest light that are tried, and the least light that is offered, mm. */
+/** Shares of the largest light that are tried. */
 const SHARES = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
-const LEAST_LIGHT = 5;
 
 /** Lights that stand in the reader's book: the widest of this height, the highest of this width. Empty where the light is not what fails. */
 export function lightOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
@@ -37,14 +37,14 @@ export function lightOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
   if (!light || !whole || whole.fits || !isOfLight(whole.finding)) return [];
   const largest = largestLight(fitted, light);
   const step = rulerStep(fitted.units, "plain");
-  const sizes = (most: number, now: number): number[] =>
-    SHARES.map((share) => Math.floor((share * Math.min(most, now)) / step) * step).filter((one) => one >= LEAST_LIGHT);
+  const sizes = (most: number, now: number, { least }: Bounds<"length">): number[] =>
+    SHARES.map((share) => Math.floor((share * Math.min(most, now)) / step) * step).filter((one) => one >= least);
   return [
-    ...firstFitting(trials, kit, refit, sizes(largest.diameter, light.diameter), (diameter) => ({
+    ...firstFitting(trials, kit, refit, sizes(largest.diameter, light.diameter, BOUNDS.lightDiameter), (diameter) => ({
       says: [{ kind: "light-width", diameter }],
       change: { lightDiameter: diameter },
     })),
-    ...firstFitting(trials, kit, refit, sizes(largest.height, light.height), (height) => ({
+    ...firstFitting(trials, kit, refit, sizes(largest.height, light.height, BOUNDS.lightHeight), (height) => ({
       says: [{ kind: "light-height", height }],
       change: { lightHeight: height },
     })),

@@ -1,6 +1,6 @@
 import type { Failure } from "../../core/findings/failure.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { computePattern } from "../../core/pattern/compute.ts";
+import { fitKit } from "../../core/pattern/fit-kit.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import { offersFor } from "../../core/refit/offers.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
@@ -21,7 +21,7 @@ export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
 
 /** The kit as it is asked for, or why it does not fit: all that a packet needs. */
 export function viewOf(data: KitData, kit: Kit): { readonly view: KitView } | { readonly failure: Failure } {
-  const result = computePattern(kit);
+  const result = fitKit(kit);
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
   return { view: viewKit({ kit, pattern, findings, pictureNotes: [] }, data.cautions) };

@@ -36,6 +36,8 @@ const FIGURES = {
     leaves,
     needed,
   }),
+  "no-page": ({ pageOneLeaf, plates, leaves }: Of<"no-page">) => ({ pageOneLeaf, plates, leaves }),
+  "plates-after-last-page": ({ afterPage, lastPage }: Of<"plates-after-last-page">) => ({ afterPage, lastPage }),
   "too-few-leaves": ({ before, picture, after, leaves, most }: Of<"too-few-leaves">) => ({
     before,
     picture,
@@ -108,6 +110,10 @@ const FIGURES = {
   }),
   "lost-leaf-outside": ({ leaf, first, last }: Of<"lost-leaf-outside">) => ({ leaf, first, last }),
   "too-few-remain": ({ lost, leaves }: Of<"too-few-remain">) => ({ lost, leaves }),
+  "picture-flat": ({ height, leastTab }: Of<"picture-flat">, { units }: Telling) => ({
+    height: sayLength(height, units, undefined, 2),
+    leastTab: sayLength(leastTab, units, undefined, 2),
+  }),
   "no-room-for-light": (failure: Of<"no-room-for-light">, telling: Telling) => ({
     level: telling.levels[failure.level - 1]!.name,
     diameter: sayLength(failure.diameter, telling.units),
