@@ -1648,7 +1648,7 @@ export const failLevelsOutOfOrderWhy = (args: { readonly level: Word; readonly d
 export const failLevelsOutOfOrderGiven = (args: { readonly level: Word; readonly depth: Word; readonly ahead: Word; readonly before: Word }): string => say("fail-levels-out-of-order-given", args);
 /** depths that increase from level to level */
 export const failLevelsOutOfOrderAllowed = (): string => say("fail-levels-out-of-order-allowed");
-/** order the levels from front to back */
+/** put the levels in order, or deepen this one */
 export const failLevelsOutOfOrderDoAuthor = (): string => say("fail-levels-out-of-order-do-author");
 /** Make “{level}” deeper than {before}, or “{ahead}” shallower. */
 export const failLevelsOutOfOrderDoReader = (args: { readonly level: Word; readonly before: Word; readonly ahead: Word }): string => say("fail-levels-out-of-order-do-reader", args);
@@ -2080,12 +2080,6 @@ export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly befor
 export const frontLinesOutward = (): string => say("front-lines-outward");
 /** put the lines in order */
 export const frontOrderLines = (): string => say("front-order-lines");
-/** "{level}" at {depth} mm after "{before}" at {beforeDepth} mm */
-export const frontLevelsOutOfOrder = (args: { readonly level: Word; readonly depth: Word; readonly before: Word; readonly beforeDepth: Word }): string => say("front-levels-out-of-order", args);
-/** depths that increase from the first level (front) to the last (back) */
-export const frontLevelsInward = (): string => say("front-levels-inward");
-/** put the levels in order or deepen this one */
-export const frontOrderLevels = (): string => say("front-order-levels");
 /** a second level "{level}" */
 export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
 /** a name of its own for each level, also without its capitals */

@@ -45,7 +45,7 @@ fail-too-few-leaves-do-teacher = Lower this seat’s borderBefore and borderAfte
 fail-levels-out-of-order-why = The level “{ $level }” is { $depth } deep. It must lie deeper than “{ $ahead }” at { $before }.
 fail-levels-out-of-order-given = "{ $level }" at { $depth } after "{ $ahead }" at { $before }
 fail-levels-out-of-order-allowed = depths that increase from level to level
-fail-levels-out-of-order-do-author = order the levels from front to back
+fail-levels-out-of-order-do-author = put the levels in order, or deepen this one
 fail-levels-out-of-order-do-reader = Make “{ $level }” deeper than { $before }, or “{ $ahead }” shallower.
 fail-levels-out-of-order-do-teacher = Raise or lower this seat’s depths until each is more than the one before.
 
