@@ -1564,6 +1564,8 @@ export const finderCountOwn = (args: { readonly count: number }): string => say(
 export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
 /** {count} fits with a change|{count} fit with a change */
 export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
+/** {count} would come out poorly|{count} would come out poorly */
+export const finderCountPoor = (args: { readonly count: number }): string => say("finder-count-poor", args);
 /** {count} does not fit|{count} do not fit */
 export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
 /** {count} could not be checked|{count} could not be checked */
@@ -1584,6 +1586,8 @@ export const finderFitsSoFar = (): string => say("finder-fits-so-far");
 export const finderFitsOwn = (): string => say("finder-fits-own");
 /** Fits, but check first */
 export const finderFitsCheck = (): string => say("finder-fits-check");
+/** Can be made, but poorly */
+export const finderFitsPoor = (): string => say("finder-fits-poor");
 /** Fits with a change */
 export const finderFitsChange = (): string => say("finder-fits-change");
 /** Does not fit */
@@ -1874,12 +1878,16 @@ export const doubtMergedSpans = (args: { readonly spans: number; readonly leastT
 export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
 /** In the front matter: borderLeaves: [{before}, {after}]. */
 export const doubtOffCentreDoAuthor = (args: { readonly before: Word; readonly after: Word }): string => say("doubt-off-centre-do-author", args);
+/** Little paper stays free: {head} at the head and {tail} at the tail. A lower picture would help. */
+export const reasonNarrowMargins = (args: { readonly head: Word; readonly tail: Word }): string => say("reason-narrow-margins", args);
 /** Make the picture {height} tall */
 export const offerHeight = (args: { readonly height: Word }): string => say("offer-height", args);
 /** Open the book to {opening} */
 export const offerOpening = (args: { readonly opening: Word }): string => say("offer-opening", args);
 /** Fold {before} border leaves before and {after} after */
 export const offerBorders = (args: { readonly before: Word; readonly after: Word }): string => say("offer-borders", args);
+/** Let {leaves} leaves carry the picture */
+export const offerPictureLeaves = (args: { readonly leaves: Word }): string => say("offer-picture-leaves", args);
 /** Make the levels shallower: {depths} */
 export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
 /** Use stepped folds|Use single folds */
@@ -1998,16 +2006,30 @@ export const fitAllowedDepths = (args: { readonly count: Word }): string => say(
 export const fitAllowedLeaves = (args: { readonly most: Word }): string => say("fit-allowed-leaves", args);
 /** {figure}: “{given}” cannot be used and is ignored. Allowed: {allowed}. — Of a figure in the page's address, or of a book that this browser saved. $given is what stands there. */
 export const fitIgnored = (args: { readonly figure: Word; readonly given: Word; readonly allowed: Word }): string => say("fit-ignored", args);
-/** It fits. This page is now worked out for your book. */
+/** It fits well. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
-/** It fits, but check this first. This page is now worked out for your book. */
+/** It can be made, but check this first. This page is now worked out for your book. */
 export const fitPanelCheck = (): string => say("fit-panel-check");
+/** It can be made, but it will come out poorly. This page is now worked out for your book. */
+export const fitPanelPoor = (): string => say("fit-panel-poor");
+/** {head} stay free at the head and {tail} at the tail. Each leaf shows {pitch} of the picture. The work takes about {hours}. — How it comes out: paper that stays free, and how wide a part of the picture each leaf shows. */
+export const fitPanelFigures = (args: { readonly head: Word; readonly tail: Word; readonly pitch: Word; readonly hours: Word }): string => say("fit-panel-figures", args);
+/** This would make it fit:|Each of these would make it fit: — Above buttons, each a change. */
+export const fitPanelWays = (args: { readonly count: number }): string => say("fit-panel-ways", args);
+/** This would come out better:|Each of these would come out better: */
+export const fitPanelBetter = (args: { readonly count: number }): string => say("fit-panel-better", args);
+/** It would come out poorly. About {hours}, with {head} free at the head and {tail} at the tail.|About {hours}, with {head} free at the head and {tail} at the tail. — Beside each button. */
+export const fitPanelWay = (args: { readonly quality: Word; readonly hours: Word; readonly head: Word; readonly tail: Word }): string => say("fit-panel-way", args);
+/** No change that this page can try would help. Choose another kit for this book, or another book. */
+export const fitPanelNoWay = (): string => say("fit-panel-no-way");
 /** This page shows the kit’s own book. */
 export const fitPanelOwn = (): string => say("fit-panel-own");
 /** The picture now begins {head} from the head, so that it fits on your leaf. */
 export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
-/** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
+/** The marked field is not a measurement that can be used. Correct it to go on. */
 export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
+/** Files are made once the book fits. */
+export const fitPanelFilesWait = (): string => say("fit-panel-files-wait");
 /** It does not fit this book. {why} */
 export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
 /** This book is saved in this browser. Other kits offer it. */
@@ -2024,6 +2046,8 @@ export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say
 export const loadKitData = (): string => say("load-kit-data");
 /** The part of this page that makes files could not be loaded. */
 export const loadFileMaker = (): string => say("load-file-maker");
+/** The picture could not be drawn for your book: a part of this page could not be loaded. */
+export const loadFrontPicture = (): string => say("load-front-picture");
 /** The part of this page that fits the kit to your book could not be loaded. Change a figure to try again. */
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
@@ -2720,6 +2744,8 @@ export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-l
 export const kitMyPacket = (): string => say("kit-my-packet");
 /** Large-print table */
 export const kitMyLarge = (): string => say("kit-my-large");
+/** Picture, figures and links here are those of the last book that fitted. — While the panel holds a figure that cannot be used, or a book that does not fit. */
+export const kitHeld = (): string => say("kit-held");
 /** Work along, leaf by leaf */
 export const kitWorkAlong = (): string => say("kit-work-along");
 /** On this page — Headings of the page, in its order; the list of contents uses them, too. */

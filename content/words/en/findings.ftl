@@ -304,11 +304,14 @@ doubt-off-centre = { $unfolded ->
  }
 doubt-off-centre-do-author = In the front matter: borderLeaves: [{ $before }, { $after }].
 
+reason-narrow-margins = Little paper stays free: { $head } at the head and { $tail } at the tail. A lower picture would help.
+
 ## Changes that help
 
 offer-height = Make the picture { $height } tall
 offer-opening = Open the book to { $opening }
 offer-borders = Fold { $before } border leaves before and { $after } after
+offer-picture-leaves = Let { $leaves } leaves carry the picture
 offer-depths = Make the levels shallower: { $depths }
 offer-folds = { $style ->
     [stepped] Use stepped folds

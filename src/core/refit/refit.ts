@@ -1,7 +1,7 @@
 import type { Book, Plate } from "../book/book.ts";
 import { lastPageOf } from "../book/last-page.ts";
 import type { LeafNumber } from "../book/leaf-number.ts";
-import { heightOf, type Shape, withHeight, withOpening } from "../fit/shape.ts";
+import { heightOf, type Shape, withHeight, withLeaves, withOpening } from "../fit/shape.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import { toRadians } from "../units/angle.ts";
@@ -21,6 +21,7 @@ export interface Refit {
   readonly plates?: readonly Plate[];
   readonly direction?: "ltr" | "rtl";
   readonly borderLeaves?: readonly [number, number];
+  readonly pictureLeaves?: number;
   readonly head?: number;
   readonly height?: number;
   /** Taken only where the kit states its opening; where it is solved, the picture's shape decides it. */
@@ -84,8 +85,8 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
   };
 }
 
-function shapeOf(kit: Kit, { height, openingDegrees }: Refit): Shape {
-  const { shape } = kit.fit;
+function shapeOf(kit: Kit, { height, openingDegrees, pictureLeaves }: Refit): Shape {
+  const shape = pictureLeaves === undefined ? kit.fit.shape : withLeaves(kit.fit.shape, pictureLeaves);
   const opened = openingDegrees === undefined ? shape : withOpening(shape, toRadians(openingDegrees));
   return height === undefined ? opened : withHeight(opened, height);
 }

@@ -2,9 +2,12 @@ import { isOfLight } from "../findings/failure.ts";
 import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { type FitResult, largestLight } from "../pattern/compute.ts";
+import { countsOf, effortOf } from "../plan/effort.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { heightOffer } from "./height-offer.ts";
+import { marginsOf } from "./margins.ts";
 import type { Change, Offer } from "./offer.ts";
+import { judgeFit } from "./quality.ts";
 import { type Refit, refitKit } from "./refit.ts";
 import type { Trials } from "./trials.ts";
 
@@ -19,7 +22,7 @@ export function wholeOffers(
   const changed = { ...refit, ...change };
   const result = trials.whole(refitKit(kit, changed));
   if (!result) return [];
-  if (result.fits) return [{ says, refit: changed, otherBook, springsOpen: springsOpen(result) }];
+  if (result.fits) return [offerOf(trials, kit, { says, change: changed }, otherBook, result)];
   if (!isOfLight(result.finding)) return [];
   return lightOffers(trials, kit, changed)
     .slice(0, 1)
@@ -62,7 +65,7 @@ function firstFitting(
     const { says, change } = changeOf(size);
     const changed = { ...refit, ...change };
     const result = trials.whole(refitKit(kit, changed));
-    if (result?.fits) return [{ says, refit: changed, otherBook: false, springsOpen: springsOpen(result) }];
+    if (result?.fits) return [offerOf(trials, kit, { says, change: changed }, false, result)];
   }
   return [];
 }
@@ -74,13 +77,27 @@ export function higherOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
     const changed = refitKit(kit, { ...refit, ...change });
     return trials.laysOut(changed) && trials.whole(changed)?.fits === true;
   };
-  return heightOffer(refitKit(kit, refit), fits, [1]).flatMap((change) =>
+  return heightOffer(refitKit(kit, refit), fits, trials.least, [1]).flatMap((change) =>
     wholeOffers(trials, kit, refit, change, false),
   );
 }
 
-/** What a maker should know of a change before she takes it: flaps that push the book beyond flat. */
-function springsOpen({ pattern }: Extract<FitResult, { readonly fits: true }>): boolean {
-  const { restingOpening, opening } = pattern.fit;
-  return restingOpening > Math.max(Math.PI, opening);
+/** What a maker should know of a change before she takes it; `change` is her whole refit. */
+export function offerOf(
+  { least }: Trials,
+  kit: Kit,
+  { says, change: refit }: Change,
+  otherBook: boolean,
+  result: Extract<FitResult, { readonly fits: true }>,
+): Offer {
+  const { fit, book } = result.pattern;
+  return {
+    says,
+    refit,
+    otherBook,
+    springsOpen: fit.restingOpening > Math.max(Math.PI, fit.opening),
+    quality: judgeFit(result, least).kind,
+    minutes: effortOf(countsOf(result.pattern), kit.rates).minutes,
+    margins: marginsOf(fit, book.leafHeight),
+  };
 }

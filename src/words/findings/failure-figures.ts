@@ -24,8 +24,12 @@ export type FailureMessages = {
 
 /** A failure in the words of a table of messages. */
 export function sayFailure(messages: FailureMessages, failure: Failure, telling: Telling): string {
-  const figures = FIGURES[failure.kind](failure as never, telling);
-  return messages[failure.kind](figures as never);
+  return messages[failure.kind](figuresOf(failure, telling) as never);
+}
+
+/** The figures of a failure as its messages take them. */
+export function figuresOf(failure: Failure, telling: Telling): Readonly<Record<string, Word>> {
+  return FIGURES[failure.kind](failure as never, telling);
 }
 
 /** Figures of each kind as text. Bounds are rounded to their safe side. */
