@@ -6,15 +6,15 @@ import { shallower } from "./depth-offers.ts";
 import { atHeight } from "./height-offer.ts";
 import { leastMargins } from "./margins.ts";
 import type { Change, Offer } from "./offer.ts";
-import { ranked } from "./offers.ts";
+import { ranked, withMore } from "./offers.ts";
 import type { Reason } from "./quality.ts";
 import { type Refit, refitKit } from "./refit.ts";
 import { Trials } from "./trials.ts";
-import { offerOf } from "./window-offers.ts";
+import { wholeOffers } from "./window-offers.ts";
 
 /** Ways out of each reason, each a list of changes, the mildest first. */
 const WAYS: Partial<Record<Reason["kind"], readonly ((kit: Kit, trials: Trials) => Change[])[]>> = {
-  coarse: [lower],
+  coarse: [fewerBorders, lower],
   "out-of-shape": [lower, higher],
   "springs-open": [widerBorders, shallowerLevels, higher],
   "light-wider-than-hole": [narrowerLight, higher],
@@ -29,13 +29,10 @@ export function betterOffers(kit: Kit, refit: Refit, reasons: readonly Reason[])
 }
 
 function firstBetter(trials: Trials, kit: Kit, refit: Refit, changes: readonly Change[]): Offer[] {
-  for (const { says, change } of changes) {
-    const whole = { ...refit, ...change };
-    const changed = refitKit(kit, whole);
-    const result = trials.laysOut(changed) ? trials.whole(changed) : undefined;
-    if (!result?.fits) continue;
-    const offer = offerOf(trials, kit, { says, change: whole }, false, result);
-    if (offer.quality !== "poor") return [offer];
+  for (const change of changes) {
+    if (!trials.laysOut(refitKit(kit, { ...refit, ...change.change }))) continue;
+    const [offer] = wholeOffers(trials, kit, refit, change, false);
+    if (offer && offer.quality !== "poor") return [offer];
   }
   return [];
 }
@@ -61,14 +58,18 @@ function heights(kit: Kit, { least }: Trials, way: 1 | -1): Change[] {
   });
 }
 
-function widerBorders({ book, fit }: Kit): Change[] {
-  return STEPS.map((share) => {
-    const [before, after] = fit.borderLeaves.map((own) => own + Math.ceil((book.leaves * share) / 2)) as [
-      number,
-      number,
-    ];
-    return { says: [{ kind: "borders", before, after }], change: { borderLeaves: [before, after] } };
-  });
+function widerBorders(kit: Kit): Change[] {
+  return STEPS.map((share) => borders(kit, Math.ceil((kit.book.leaves * share) / 2)));
+}
+
+function fewerBorders(kit: Kit): Change[] {
+  const [before, after] = kit.fit.borderLeaves;
+  return Array.from({ length: Math.max(before, after) }, (_, i) => borders(kit, -i - 1));
+}
+
+function borders({ fit }: Kit, more: number): Change {
+  const [before, after] = withMore(fit.borderLeaves, more);
+  return { says: [{ kind: "borders", before, after }], change: { borderLeaves: [before, after] } };
 }
 
 function shallowerLevels(kit: Kit): Change[] {

@@ -76,12 +76,17 @@ function openingOffer(kit: Kit, fits: Fits): Change[] {
 /** Whole leaves that an offer leaves at each end, where the kit has so many (common practice, no source). */
 const LEAST_BORDER = 2;
 
+/** Borders with so many leaves more at each end, or fewer. */
+export function withMore([before, after]: readonly [number, number], more: number): readonly [number, number] {
+  const border = (own: number): number => Math.max(Math.min(own, LEAST_BORDER), own + more);
+  return [border(before), border(after)];
+}
+
 /** As many leaves less, or else more, at each end. */
 function borderOffer(kit: Kit, fits: Fits): Change[] {
   const [before, after] = kit.fit.borderLeaves;
   const { most } = BOUNDS.borderLeaves;
-  const border = (own: number, more: number): number => Math.max(Math.min(own, LEAST_BORDER), own + more);
-  const by = (more: number): readonly [number, number] => [border(before, more), border(after, more)];
+  const by = (more: number): readonly [number, number] => withMore([before, after], more);
   const allowed = (more: number): boolean => fits({ borderLeaves: by(more) });
   const more =
     nearestCount(0, -1, -Math.max(before, after), allowed) ??

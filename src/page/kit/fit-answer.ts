@@ -46,7 +46,7 @@ export class FitAnswer {
         take(offer.refit);
       });
       const item = document.createElement("li");
-      item.append(button, offerFacts(offer, units));
+      item.append(button, " ", offerFacts(offer, units));
       list.append(item);
     }
     return [paragraph(lead), list];

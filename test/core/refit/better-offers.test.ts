@@ -16,7 +16,12 @@ function judged(kit: Kit, refit: Refit) {
 describe("betterOffers(kit, refit, reasons)", () => {
   it.each<[string, Kit, Refit, readonly string[]]>([
     // Ten picture leaves show 40 mm: steps of more than 3 mm.
-    ["a lower picture where it comes out in steps", madeKit(), { borderLeaves: [15, 15] }, ["height"]],
+    [
+      "more leaves or a lower picture where it comes out in steps",
+      madeKit(),
+      { borderLeaves: [15, 15] },
+      ["borders", "height"],
+    ],
     // By hand: flaps of 20 mm lie on 6 mm of leaves, 40 mm from the gutter, and open the book to κ × 6 / 40.
     ["shallower levels where flaps push it open", madeKit(), { flapBulk: 25 }, ["depths"]],
     // The hole is 0.9 × 80 − 20 mm.
