@@ -74,7 +74,7 @@ function misfit(seat: Seat, failure: Failure, kits: readonly Kit[]): Misfit {
 
 function otherKit(seat: Seat, kit: Kit): Misfit["otherKits"] {
   const verdict = judge({ ...kit, units: seat.kit.units }, seat.book);
-  if (verdict.kind === "no") return [];
+  if (verdict.kind === "no" || verdict.kind === "poor") return [];
   return [{ kit, offer: verdict.kind === "change" ? verdict.offers[0] : undefined }];
 }
 

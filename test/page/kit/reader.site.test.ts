@@ -243,9 +243,9 @@ describe("a kit page with a reader's book in its address", () => {
       /^It can be made, but it will come out poorly\..*Only 28 leaves carry the picture/,
     );
     expect(await said("height=140")).toMatch(/picture now begins .* from the head/);
-    // 178 mm less the head's 28 and the picture's 125 are 25.
+    // In the inches that were chosen above, to the 32nd: 28 mm are 35.3, and 178 mm less 28 and 125 are 25, 31.5 of them.
     expect(await said("thick=12.6")).toMatch(
-      /^It fits well\. .*28\smm stay free at the head and 25\smm at the tail\. .* takes about \d/,
+      /^It fits well\. .*1 3\/32\sin stay free at the head and 31\/32\sin at the tail\. .* takes about \d/,
     );
   });
 
