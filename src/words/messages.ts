@@ -1624,6 +1624,8 @@ export const finderCountOwn = (args: { readonly count: number }): string => say(
 export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
 /** {count} fits with a change|{count} fit with a change */
 export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
+/** {count} would come out poorly|{count} would come out poorly */
+export const finderCountPoor = (args: { readonly count: number }): string => say("finder-count-poor", args);
 /** {count} does not fit|{count} do not fit */
 export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
 /** {count} could not be checked|{count} could not be checked */
@@ -1644,6 +1646,8 @@ export const finderFitsSoFar = (): string => say("finder-fits-so-far");
 export const finderFitsOwn = (): string => say("finder-fits-own");
 /** Fits, but check first */
 export const finderFitsCheck = (): string => say("finder-fits-check");
+/** Can be made, but poorly */
+export const finderFitsPoor = (): string => say("finder-fits-poor");
 /** Fits with a change */
 export const finderFitsChange = (): string => say("finder-fits-change");
 /** Does not fit */
@@ -1666,6 +1670,30 @@ export const failPagesNeedMoreLeavesDoAuthor = (): string => say("fail-pages-nee
 export const failPagesNeedMoreLeavesDoReader = (): string => say("fail-pages-need-more-leaves-do-reader");
 /** Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates. */
 export const failPagesNeedMoreLeavesDoTeacher = (): string => say("fail-pages-need-more-leaves-do-teacher");
+/** Page 1 cannot be on leaf {pageOneLeaf}. This book has {leaves} leaves.|Page 1 on leaf {pageOneLeaf} and {plates} plates leave no leaf for a page. This book has {leaves} leaves. */
+export const failNoPageWhy = (args: { readonly plates: number; readonly pageOneLeaf: Word; readonly leaves: Word }): string => say("fail-no-page-why", args);
+/** page 1 on leaf {pageOneLeaf}, and {plates} unnumbered leaf|{plates} unnumbered leaves between the pages */
+export const failNoPageGiven = (args: { readonly pageOneLeaf: Word; readonly plates: number }): string => say("fail-no-page-given", args);
+/** at least one of the book’s {leaves} leaves with a page */
+export const failNoPageAllowed = (args: { readonly leaves: Word }): string => say("fail-no-page-allowed", args);
+/** count again from the first leaf; plates are counted in leaves, not pages */
+export const failNoPageDoAuthor = (): string => say("fail-no-page-do-author");
+/** Count again from the first leaf. Plates are counted in leaves, not pages. */
+export const failNoPageDoReader = (): string => say("fail-no-page-do-reader");
+/** Correct this seat’s cells pageOneLeaf and plates. Plates are counted in leaves, not pages. */
+export const failNoPageDoTeacher = (): string => say("fail-no-page-do-teacher");
+/** Plates cannot come after page {afterPage}. The last page is {lastPage}. */
+export const failPlatesAfterLastPageWhy = (args: { readonly afterPage: Word; readonly lastPage: Word }): string => say("fail-plates-after-last-page-why", args);
+/** plates after page {afterPage} */
+export const failPlatesAfterLastPageGiven = (args: { readonly afterPage: Word }): string => say("fail-plates-after-last-page-given", args);
+/** a printed page, 1 to {lastPage} */
+export const failPlatesAfterLastPageAllowed = (args: { readonly lastPage: Word }): string => say("fail-plates-after-last-page-allowed", args);
+/** leaves after the last page need no entry: they are unnumbered end leaves */
+export const failPlatesAfterLastPageDoAuthor = (): string => say("fail-plates-after-last-page-do-author");
+/** Correct the last page or the plates. Leaves after the last page need no entry. */
+export const failPlatesAfterLastPageDoReader = (): string => say("fail-plates-after-last-page-do-reader");
+/** Correct this seat’s cell lastPage or plates. Leaves after the last page need no entry. */
+export const failPlatesAfterLastPageDoTeacher = (): string => say("fail-plates-after-last-page-do-teacher");
 /** {before} border leaves, {picture} picture leaves and {after} border leaves make {sum}. This book has {leaves}. */
 export const failTooFewLeavesWhy = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word; readonly leaves: Word }): string => say("fail-too-few-leaves-why", args);
 /** {before} border leaves + {picture} picture leaves + {after} border leaves = {sum} */
@@ -1684,7 +1712,7 @@ export const failLevelsOutOfOrderWhy = (args: { readonly level: Word; readonly d
 export const failLevelsOutOfOrderGiven = (args: { readonly level: Word; readonly depth: Word; readonly ahead: Word; readonly before: Word }): string => say("fail-levels-out-of-order-given", args);
 /** depths that increase from level to level */
 export const failLevelsOutOfOrderAllowed = (): string => say("fail-levels-out-of-order-allowed");
-/** order the levels from front to back */
+/** put the levels in order, or deepen this one */
 export const failLevelsOutOfOrderDoAuthor = (): string => say("fail-levels-out-of-order-do-author");
 /** Make “{level}” deeper than {before}, or “{ahead}” shallower. */
 export const failLevelsOutOfOrderDoReader = (args: { readonly level: Word; readonly before: Word; readonly ahead: Word }): string => say("fail-levels-out-of-order-do-reader", args);
@@ -1762,6 +1790,18 @@ export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; rea
 export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
 /** Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Give this seat a book with more leaves. */
 export const failLeavesShowTooLittleDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** At {height} tall, all strips are shorter than {leastTab}, too short to fold. No leaf would be cut. */
+export const failPictureFlatWhy = (args: { readonly height: Word; readonly leastTab: Word }): string => say("fail-picture-flat-why", args);
+/** the picture, which gives no leaf a cut */
+export const failPictureFlatGiven = (): string => say("fail-picture-flat-given");
+/** a picture with at least two levels that the leaves show */
+export const failPictureFlatAllowed = (): string => say("fail-picture-flat-allowed");
+/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
+export const failPictureFlatDoAuthor = (): string => say("fail-picture-flat-do-author");
+/** Make the picture taller. */
+export const failPictureFlatDoReader = (): string => say("fail-picture-flat-do-reader");
+/** Raise this seat’s height. */
+export const failPictureFlatDoTeacher = (): string => say("fail-picture-flat-do-teacher");
 /** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
 export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
 /** leaf {leaf} */
@@ -1898,12 +1938,16 @@ export const doubtMergedSpans = (args: { readonly spans: number; readonly leastT
 export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
 /** In the front matter: borderLeaves: [{before}, {after}]. */
 export const doubtOffCentreDoAuthor = (args: { readonly before: Word; readonly after: Word }): string => say("doubt-off-centre-do-author", args);
+/** Little paper stays free: {head} at the head and {tail} at the tail. A lower picture would help. */
+export const reasonNarrowMargins = (args: { readonly head: Word; readonly tail: Word }): string => say("reason-narrow-margins", args);
 /** Make the picture {height} tall */
 export const offerHeight = (args: { readonly height: Word }): string => say("offer-height", args);
 /** Open the book to {opening} */
 export const offerOpening = (args: { readonly opening: Word }): string => say("offer-opening", args);
 /** Fold {before} border leaves before and {after} after */
 export const offerBorders = (args: { readonly before: Word; readonly after: Word }): string => say("offer-borders", args);
+/** Let {leaves} leaves carry the picture */
+export const offerPictureLeaves = (args: { readonly leaves: Word }): string => say("offer-picture-leaves", args);
 /** Make the levels shallower: {depths} */
 export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
 /** Use stepped folds|Use single folds */
@@ -2022,16 +2066,30 @@ export const fitAllowedDepths = (args: { readonly count: Word }): string => say(
 export const fitAllowedLeaves = (args: { readonly most: Word }): string => say("fit-allowed-leaves", args);
 /** {figure}: “{given}” cannot be used and is ignored. Allowed: {allowed}. — Of a figure in the page's address, or of a book that this browser saved. $given is what stands there. */
 export const fitIgnored = (args: { readonly figure: Word; readonly given: Word; readonly allowed: Word }): string => say("fit-ignored", args);
-/** It fits. This page is now worked out for your book. */
+/** It fits well. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
-/** It fits, but check this first. This page is now worked out for your book. */
+/** It can be made, but check this first. This page is now worked out for your book. */
 export const fitPanelCheck = (): string => say("fit-panel-check");
+/** It can be made, but it will come out poorly. This page is now worked out for your book. */
+export const fitPanelPoor = (): string => say("fit-panel-poor");
+/** {head} stay free at the head and {tail} at the tail. Each leaf shows {pitch} of the picture. The work takes about {hours}. — How it comes out: paper that stays free, and how wide a part of the picture each leaf shows. */
+export const fitPanelFigures = (args: { readonly head: Word; readonly tail: Word; readonly pitch: Word; readonly hours: Word }): string => say("fit-panel-figures", args);
+/** This would make it fit:|Each of these would make it fit: — Above buttons, each a change. */
+export const fitPanelWays = (args: { readonly count: number }): string => say("fit-panel-ways", args);
+/** This would come out better:|Each of these would come out better: */
+export const fitPanelBetter = (args: { readonly count: number }): string => say("fit-panel-better", args);
+/** It would come out poorly. About {hours}, with {head} free at the head and {tail} at the tail.|About {hours}, with {head} free at the head and {tail} at the tail. — Beside each button. */
+export const fitPanelWay = (args: { readonly quality: Word; readonly hours: Word; readonly head: Word; readonly tail: Word }): string => say("fit-panel-way", args);
+/** No change that this page can try would help. Choose another kit for this book, or another book. */
+export const fitPanelNoWay = (): string => say("fit-panel-no-way");
 /** This page shows the kit’s own book. */
 export const fitPanelOwn = (): string => say("fit-panel-own");
 /** The picture now begins {head} from the head, so that it fits on your leaf. */
 export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
-/** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
+/** The marked field is not a measurement that can be used. Correct it to go on. */
 export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
+/** Files are made once the book fits. */
+export const fitPanelFilesWait = (): string => say("fit-panel-files-wait");
 /** It does not fit this book. {why} */
 export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
 /** This book is saved in this browser. Other kits offer it. */
@@ -2048,6 +2106,8 @@ export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say
 export const loadKitData = (): string => say("load-kit-data");
 /** The part of this page that makes files could not be loaded. */
 export const loadFileMaker = (): string => say("load-file-maker");
+/** The picture could not be drawn for your book: a part of this page could not be loaded. */
+export const loadFrontPicture = (): string => say("load-front-picture");
 /** The part of this page that fits the kit to your book could not be loaded. Change a figure to try again. */
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
@@ -2090,40 +2150,20 @@ export const frontOneSolved = (): string => say("front-one-solved");
 export const frontState = (args: { readonly fields: Word }): string => say("front-state", args);
 /** not given, while {field} is "solve" */
 export const frontNoOpening = (args: { readonly field: Word }): string => say("front-no-opening", args);
-/** degrees, 5 to 180 */
-export const frontOpeningDegrees = (): string => say("front-opening-degrees");
+/** degrees, {least} to {most} */
+export const frontOpeningDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("front-opening-degrees", args);
 /** state the opening, or let opening be the one that is solved */
 export const frontStateOpening = (): string => say("front-state-opening");
-/** 5 to 180 degrees with view: front */
-export const frontOpeningBeyondFlat = (): string => say("front-opening-beyond-flat");
+/** {least} to {most} degrees with view: front */
+export const frontOpeningBeyondFlat = (args: { readonly least: Word; readonly most: Word }): string => say("front-opening-beyond-flat", args);
 /** lower it, or use view: along for a piece seen while walking round */
 export const frontLowerOpening = (): string => say("front-lower-opening");
-/** a leaf of the book, 1 to {leaves} */
-export const frontPageOneLeaf = (args: { readonly leaves: Word }): string => say("front-page-one-leaf", args);
-/** count again from the first leaf */
-export const frontCountAgain = (): string => say("front-count-again");
-/** {plates} unnumbered leaf between the pages|{plates} unnumbered leaves between the pages */
-export const frontManyPlates = (args: { readonly plates: number }): string => say("front-many-plates", args);
-/** fewer than the {leaves} leaf from page 1 on|fewer than the {leaves} leaves from page 1 on */
-export const frontFewerPlates = (args: { readonly leaves: number }): string => say("front-fewer-plates", args);
-/** count the plates again (leaves, not pages) */
-export const frontCountPlates = (): string => say("front-count-plates");
-/** a printed page, 1 to {last} */
-export const frontPlatePage = (args: { readonly last: Word }): string => say("front-plate-page", args);
-/** leaves after the last page need no entry: they are unnumbered end leaves */
-export const frontEndLeaves = (): string => say("front-end-leaves");
 /** {line} mm after {before} mm */
 export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly before: Word }): string => say("front-lines-out-of-order", args);
 /** lines further and further from the fore-edge */
 export const frontLinesOutward = (): string => say("front-lines-outward");
 /** put the lines in order */
 export const frontOrderLines = (): string => say("front-order-lines");
-/** "{level}" at {depth} mm after "{before}" at {beforeDepth} mm */
-export const frontLevelsOutOfOrder = (args: { readonly level: Word; readonly depth: Word; readonly before: Word; readonly beforeDepth: Word }): string => say("front-levels-out-of-order", args);
-/** depths that increase from the first level (front) to the last (back) */
-export const frontLevelsInward = (): string => say("front-levels-inward");
-/** put the levels in order or deepen this one */
-export const frontOrderLevels = (): string => say("front-order-levels");
 /** a second level "{level}" */
 export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
 /** a name of its own for each level, also without its capitals */
@@ -2254,12 +2294,6 @@ export const frontLevelTiny = (args: { readonly level: Word }): string => say("f
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
-/** the picture, which gives no leaf a cut */
-export const frontPictureFlat = (): string => say("front-picture-flat");
-/** a picture with at least two levels that the leaves show */
-export const frontPictureCuts = (): string => say("front-picture-cuts");
-/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
-export const frontPictureShow = (): string => say("front-picture-show");
 /** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
 /** check that these shapes are painted and visible */
@@ -2776,6 +2810,8 @@ export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-l
 export const kitMyPacket = (): string => say("kit-my-packet");
 /** Large-print table */
 export const kitMyLarge = (): string => say("kit-my-large");
+/** Picture, figures and links here are those of the last book that fitted. — While the panel holds a figure that cannot be used, or a book that does not fit. */
+export const kitHeld = (): string => say("kit-held");
 /** Work along, leaf by leaf */
 export const kitWorkAlong = (): string => say("kit-work-along");
 /** On this page — Headings of the page, in its order; the list of contents uses them, too. */

@@ -16,35 +16,16 @@ front-solved = { $fields } are { $count ->
 front-one-solved = one of pictureLeaves, height and opening can be solved, from the other two
 front-state = state { $fields }
 front-no-opening = not given, while { $field } is "solve"
-front-opening-degrees = degrees, 5 to 180
+front-opening-degrees = degrees, { $least } to { $most }
 front-state-opening = state the opening, or let opening be the one that is solved
-front-opening-beyond-flat = 5 to 180 degrees with view: front
+front-opening-beyond-flat = { $least } to { $most } degrees with view: front
 front-lower-opening = lower it, or use view: along for a piece seen while walking round
-
-## The book
-
-front-page-one-leaf = a leaf of the book, 1 to { $leaves }
-front-count-again = count again from the first leaf
-front-many-plates = { $plates ->
-    [one] { $plates } unnumbered leaf between the pages
-   *[other] { $plates } unnumbered leaves between the pages
-  }
-front-fewer-plates = { $leaves ->
-    [one] fewer than the { $leaves } leaf from page 1 on
-   *[other] fewer than the { $leaves } leaves from page 1 on
-  }
-front-count-plates = count the plates again (leaves, not pages)
-front-plate-page = a printed page, 1 to { $last }
-front-end-leaves = leaves after the last page need no entry: they are unnumbered end leaves
 
 ## Levels and gauge
 
 front-lines-out-of-order = { $line } mm after { $before } mm
 front-lines-outward = lines further and further from the fore-edge
 front-order-lines = put the lines in order
-front-levels-out-of-order = "{ $level }" at { $depth } mm after "{ $before }" at { $beforeDepth } mm
-front-levels-inward = depths that increase from the first level (front) to the last (back)
-front-order-levels = put the levels in order or deepen this one
 front-level-twice = a second level "{ $level }"
 front-level-names = a name of its own for each level, also without its capitals
 front-rename = rename one of them
@@ -136,9 +117,6 @@ front-level-tiny = nothing of level “{ $level }” shows: its shapes are too s
 front-level-over = level “{ $level }” reaches out of the picture’s frame with { $shape }: what lies there is not shown
 # On no leaf of the kit’s own book.
 front-level-lost = level “{ $level }” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves
-front-picture-flat = the picture, which gives no leaf a cut
-front-picture-cuts = a picture with at least two levels that the leaves show
-front-picture-show = see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab
 front-levels-painted = every level but the background shows at least one shape
 front-check-shapes = check that these shapes are painted and visible
 front-list-shapes = list its shapes under picture.levels.{ $level }
