@@ -5,13 +5,13 @@ import type { PrintedKit } from "../views/packet-view.ts";
 import { factList } from "./facts.ts";
 import { tagline } from "./figures.ts";
 import { anyLonger, longClass } from "./long-text.ts";
-import { type Html, html } from "./markup.ts";
+import { type Html, html, type Markup } from "./markup.ts";
 
 /** Usual letters of texts up to which the cover sets them large. */
 const MOST = { title: 70, summary: 260, told: 200 } as const;
 
 /** The packet's first sheet. */
-export function coverPart(view: PrintedKit, seat: number | undefined): Html {
+export function coverPart(view: PrintedKit, seat?: number, kept?: Markup): Html {
   const { kit, figures } = view;
   const told = publication(kit);
   return html`<section class="sheet cover" data-sheet>
@@ -21,7 +21,7 @@ export function coverPart(view: PrintedKit, seat: number | undefined): Html {
 <img class="cover-picture" src="../cover.jpg" alt="${say.kitFrontAlt({ title: kit.title })}">
 ${factList(figures.key, "figures", (value) => value[kit.units])}
 <p class="${anyLonger(told, MOST.told) ? "tagline long" : "tagline"}">${tagline(view)}${told.map((one) => ` · ${one}`)}</p>
-</section>`;
+${kept}</section>`;
 }
 
 /** Version, licence and credit, as far as the kit states them. */

@@ -11,10 +11,10 @@ import { suppliesPart } from "./supplies.ts";
 import { tacksPart } from "./tacks.ts";
 import { lightAndWindow } from "./window.ts";
 
-/** The whole packet, sheet by sheet. `seat` is the number of a seat in a class. */
-export function packetPart(view: PrintedKit, seat?: number): Html {
+/** The whole packet, sheet by sheet. `seat` is the number of a seat in a class, `kept` how much of each level is seen. */
+export function packetPart(view: PrintedKit, seat?: number, kept?: Markup): Html {
   const { pages, cells } = view.packet;
-  return html`${coverPart(view, seat)}
+  return html`${coverPart(view, seat, kept)}
 
 <section class="flow" data-flow><h2>${say.kitCautions()}</h2>
 ${cautionsPart(view)}
