@@ -52,7 +52,7 @@ export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, s
     number: 1 + stepsOf(plan).findIndex(({ id }) => id === item.step.id),
     time: [
       ...(item.estimate >= MINUTE ? [say.stepTime({ time: timeText(item) })] : []),
-      ...(dries > 0 ? [say.stepDrying({ time: hoursText(dries) })] : []),
+      ...(dries > 0 ? [say.stepDrying({ times: 1, time: hoursText(dries) })] : []),
     ].join(", "),
   };
 }
