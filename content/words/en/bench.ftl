@@ -64,7 +64,6 @@ bench-step-of = { $step } ({ $of })
 # What a step of one batch belongs to.
 bench-step-page = See this step on the kit’s page
 bench-of-batch = Batch { $number } of { $count }
-bench-of-rest = After the last batch
 bench-notch = Notch for the light
 bench-tack = Tack loose flaps
 bench-notch-place = { $from }–{ $to }, { $depth } deep

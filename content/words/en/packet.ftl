@@ -38,7 +38,7 @@ packet-table-text = Marks from the head in { $units }; ›cut from the fore-edge
 packet-table-text-stepped = Marks from the head in { $units }; ›cut from the folded edge (after the whole leaf is folded at the { $level } line). Levels: { $levels }.
 packet-table-level = { $number } { $name }
 packet-table-level-line = { $number } { $name } (line { $line })
-packet-table-reading = A number in a box is the level that the strip is folded to. Strips and marks stand in a row as they come from head to tail. Shaded rows are checkpoints: compare page number and first mark.
+packet-table-reading = A boxed number is the level that a strip is folded to; the marks stand between, from head to tail. Shaded rows are checkpoints: compare page number and first mark.
 packet-table-notches = A notch has its heights from the head and its depth from the unfolded fore-edge.
 packet-table-border = { $place ->
     [opening] Opening border leaves: fold them first

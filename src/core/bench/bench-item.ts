@@ -30,8 +30,8 @@ export interface ScoredRun extends ItemOf {
 export interface LeavesOfBatch extends ItemOf {
   readonly kind: "leaves";
   readonly work: LeafWork;
-  /** Undefined for the leaves after the last batch. */
-  readonly batch: Batch | undefined;
+  readonly batch: Batch;
+  /** With the border leaves before the first batch, or after the last. */
   readonly leaves: readonly LeafNumber[];
 }
 

@@ -50,13 +50,16 @@ function afterFolding(pattern: Pattern, items: readonly BenchItem[]): OtherWork[
   const last = pattern.leaves.at(-1)!.leaf;
   const after = new Map<LeafNumber, BenchItem[]>();
   for (const item of items) {
-    const leaf = (item.kind === "leaves" && item.batch?.last.leaf) || last;
+    const leaf = item.kind === "leaves" && item.leaves.at(-1)! <= item.batch.last.leaf ? item.batch.last.leaf : last;
     after.set(leaf, [...(after.get(leaf) ?? []), item]);
   }
   return after;
 }
 
-/** Notches or tacks by batch; undefined for any other step. Leaves before the first batch go with it; those after the last one make a group of their own. */
+/**
+ * Notches or tacks by batch; undefined for any other step. Border leaves before the first batch go with it, those after the
+ * last one with that one: all of its leaves are then done at once, when the closing border leaves are folded.
+ */
 function leafWork(
   { rates }: Kit,
   pattern: Pattern,
@@ -66,12 +69,15 @@ function leafWork(
   const { id: work } = step;
   if (work !== "notch" && work !== "tack") return undefined;
   const each = leavesOf(pattern, work);
-  return [...batches, undefined].flatMap((batch, i) => {
-    const before = batches[i - 1]?.last.leaf ?? 0;
-    const own = each.filter((leaf) => leaf > before && (!batch || leaf <= batch.last.leaf));
-    const name = `${work} ${batch ? `batch ${batch.number}` : "rest"}`;
+  return batches.flatMap((batch, i) => {
+    const from = batches[i - 1]?.last.leaf ?? 0;
+    const to = i === batches.length - 1 ? Number.POSITIVE_INFINITY : batch.last.leaf;
+    const own = each.filter((leaf) => leaf > from && leaf <= to);
     const estimate = 1000 * rates[work] * own.length;
-    return own.length === 0 ? [] : [{ kind: "leaves", name, step, work, batch, leaves: [...new Set(own)], estimate }];
+    const leaves = [...new Set(own)];
+    return own.length === 0
+      ? []
+      : [{ kind: "leaves", name: `${work} batch ${batch.number}`, step, work, batch, leaves, estimate }];
   });
 }
 

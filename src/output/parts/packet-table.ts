@@ -18,7 +18,7 @@ export function packetTable(view: PrintedKit, size: TableSize, reading?: Html): 
 ${reading}${merged(view)}<div class="batches ${size}">${blocks.map((block) => {
     const most = block.rows.some(({ first }) => first.notch) ? columns.notched : columns.plain;
     return html`
-<section class="batch">${heading(view, block)}
+<section class="${block.batch ? "batch" : "batch borders"}">${heading(view, block)}
 <table class="table pairs-${most}">${block.batch && html`<thead><tr>${heads(block)}</tr></thead>`}
 <tbody>${block.rows.map((row) => line(row, block))}
 </tbody></table>
@@ -87,7 +87,7 @@ function notchText(notch: TableLine["first"]["notch"], { notches }: TableBlock):
 }
 
 /** What follows the batch's leaves, and figures to check it by. */
-function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, tacks, last }: TableBlock, all: number): Html {
+function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, tacks, last }: TableBlock, all: number): Markup {
   const notched = rows.filter(({ first }) => first.notch);
   const then = [
     notched.length > 0 && say.packetTableThenNotch({ count: notched.length }),
@@ -97,6 +97,7 @@ function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, tacks, last }: Tabl
       }),
   ].filter((one) => one !== false);
   const check = say.packetTableCheck({ leaves, cuts, sofar, all });
+  if (!batch && then.length === 0 && !last) return false;
   return html`<p class="batch-foot">${then.map((one) => html`${one} `)}${
     batch && html`<span>${check}</span>`
   }${last && html` <strong>${say.packetTableLast({ leaf: rows.at(-1)!.last.leaf })}</strong>`}</p>`;

@@ -4,9 +4,9 @@ import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
 import type { Counts } from "../../core/plan/effort.ts";
 import type { StepId } from "../../core/steps/work-step.ts";
-import { type Dual, dual, dualByHand, dualLength } from "../../words/dual.ts";
+import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
-import { formatSize } from "../../words/lengths.ts";
+import { formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
 import { holdWidth } from "../drawing/diagrams/hold-width.ts";
@@ -38,7 +38,7 @@ export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cu
     case "borderAfter":
       return borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText);
     case "notch":
-      return notchText(kit, pattern.pocket!);
+      return notchText(pattern.pocket!);
     case "tack":
       return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
     case "hold":
@@ -75,9 +75,9 @@ function checkText({ book }: Pattern): Dual {
   return dual((units) =>
     say.stepCheckText({
       leaves,
-      height: formatSize(leafHeight, units),
-      width: formatSize(leafWidth, units),
-      thickness: formatSize(blockThickness, units),
+      height: formatOnRuler(leafHeight, units),
+      width: formatOnRuler(leafWidth, units),
+      thickness: formatOnRuler(blockThickness, units),
     }),
   );
 }
@@ -91,7 +91,7 @@ function findText(pattern: Pattern): string {
 function gaugeText({ levels }: Kit): Dual {
   return dual((units) => {
     const lines = levels.map(({ name, line, depth: mm }, i) => {
-      const told = { number: i + 1, name, depth: formatSize(mm, units) };
+      const told = { number: i + 1, name, depth: formatOnRuler(mm, units) };
       return line === undefined ? say.stepGaugeFreeLine(told) : say.stepGaugeLine({ ...told, line });
     });
     return say.stepGaugeText({ lines: lines.join("; ") });
@@ -100,7 +100,7 @@ function gaugeText({ levels }: Kit): Dual {
 
 function borderText(count: number, pattern: Pattern, text: typeof say.stepBorderBeforeText): Dual {
   const { name: level, depth } = pattern.levels[pattern.background - 1]!;
-  return dual((units) => text({ count, level, depth: formatSize(depth, units) }));
+  return dual((units) => text({ count, level, depth: formatOnRuler(depth, units) }));
 }
 
 function foldText(kit: Kit, pattern: Pattern, cuts: boolean): Dual {
@@ -108,17 +108,22 @@ function foldText(kit: Kit, pattern: Pattern, cuts: boolean): Dual {
   const { batch, cutWith } = kit.fit;
   const cut = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
   return dual((units) => {
-    const deepest = formatSize(cut, units);
+    const deepest = formatOnRuler(cut, units);
     return cuts && pattern.fit.foldStyle === "stepped"
-      ? say.stepFoldTextStepped({ batch, front: front.name, depth: formatSize(front.depth, units), deepest, cutWith })
+      ? say.stepFoldTextStepped({
+          batch,
+          front: front.name,
+          depth: formatOnRuler(front.depth, units),
+          deepest,
+          cutWith,
+        })
       : say.stepFoldText({ batch, deepest, cutWith: cuts ? cutWith : "nothing" });
   });
 }
 
-function notchText(kit: Kit, { notches, floor }: Pocket): Dual {
+function notchText({ notches, floor }: Pocket): Dual {
   const leaves = { count: notches.length, first: notches[0]?.leaf ?? 0, last: notches.at(-1)?.leaf ?? 0 };
-  const place = dualLength(floor, kit.fit.markStep);
-  return dual((units) => say.stepNotchText({ ...leaves, floor: place[units] }));
+  return dual((units) => say.stepNotchText({ ...leaves, floor: formatOnRuler(floor, units) }));
 }
 
 function holdText({ fit, window }: Pattern): Dual {

@@ -51,7 +51,7 @@ export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, s
     tools: rowText(supplies.map(toolName)),
     number: 1 + stepsOf(plan).findIndex(({ id }) => id === item.step.id),
     time: [
-      ...(item.estimate >= MINUTE ? [say.stepTime({ time: timeText(item) })] : []),
+      ...(item.estimate >= MINUTE ? [say.stepTime({ time: estimateText(item) })] : []),
       ...(dries > 0 ? [say.stepDrying({ times: 1, time: hoursText(dries) })] : []),
     ].join(", "),
   };
@@ -62,7 +62,7 @@ function stepsOf({ kit, pattern }: BenchPlan): WorkStep[] {
 }
 
 /** A whole step as on the kit's page, to the quarter hour; a piece of one to the minute. */
-function timeText({ kind, estimate }: BenchItem): string {
+function estimateText({ kind, estimate }: BenchItem): string {
   return kind === "step" ? hoursText(estimate / MINUTE) : timeWords(estimate, "about");
 }
 

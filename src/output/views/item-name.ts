@@ -19,7 +19,7 @@ export function itemName(plan: BenchPlan, item: BenchItem, style: LengthStyle): 
 
 /** `Batch 3 of 12`: what a batch's notches or tacks belong to. */
 export function batchWords({ batches }: BenchPlan, { batch }: LeavesOfBatch): string {
-  return batch ? say.benchOfBatch({ number: batch.number, count: batches.length }) : say.benchOfRest();
+  return say.benchOfBatch({ number: batch.number, count: batches.length });
 }
 
 /** What is done to the leaves of a batch. */

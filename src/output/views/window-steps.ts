@@ -6,7 +6,7 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
-import { formatByHand, formatSize } from "../../words/lengths.ts";
+import { formatByHand, formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
 import { closing } from "../drawing/diagrams/closing.ts";
@@ -73,7 +73,7 @@ function cutText(window: BookWindow): string {
 }
 
 function frameText({ wish }: BookWindow): Dual {
-  return dual((units) => say.stepFrameText({ lip: formatSize(wish.lip, units) }));
+  return dual((units) => say.stepFrameText({ lip: formatOnRuler(wish.lip, units) }));
 }
 
 function decorateText({ motifs, frame }: BookWindow): Dual {
@@ -103,5 +103,5 @@ function closeText({ stringLength }: BookWindow): Dual {
 }
 
 function lightText(kit: Kit): Dual {
-  return dual((units) => say.stepLightText({ setback: formatSize(kit.light!.setback, units) }));
+  return dual((units) => say.stepLightText({ setback: formatOnRuler(kit.light!.setback, units) }));
 }

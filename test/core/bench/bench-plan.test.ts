@@ -22,7 +22,7 @@ describe("planBench(kit)", () => {
     const uncut = madePlan(litKit({ insert: { ...WINDOW, lip: 29 } }));
     expect(uncut.pattern).toEqual(madePlan(litKit({ insert: undefined })).pattern);
     const end = uncut.places.filter(({ leaf }) => leaf === 60).flatMap(({ item }) => item?.name ?? []);
-    expect(end).toEqual(["tack rest", "step hold", "step light"]);
+    expect(end).toEqual(["tack batch 3", "step hold", "step light"]);
   });
 
   it("says why a kit cannot be laid out", () => {

@@ -27,10 +27,10 @@ describe("dryingNow(plan, progress, now)", () => {
 
   it("tells of what was glued last, and of nothing once that is undone", () => {
     const first = doItem(at(0), item("tack batch 1"));
-    const both = doItem({ ...first, clock: at(10).clock }, item("tack rest"));
+    const both = doItem({ ...first, clock: at(10).clock }, item("tack batch 3"));
     expect(dryingNow(plan, both, LATER)?.dry).toBe(1e12 + 40 * MINUTE);
-    expect(dryingNow(plan, undoItem(both, item("tack rest")), LATER)).toBeUndefined();
-    expect(dryingNow(plan, undoItem(both, item("step gauge")), LATER)?.item.name).toBe("tack rest");
+    expect(dryingNow(plan, undoItem(both, item("tack batch 3")), LATER)).toBeUndefined();
+    expect(dryingNow(plan, undoItem(both, item("step gauge")), LATER)?.item.name).toBe("tack batch 3");
   });
 
   it("does not believe a time to come", () => {

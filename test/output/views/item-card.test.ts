@@ -47,18 +47,23 @@ describe("itemCard(plan, progress, item, style)", () => {
   it("tells where each leaf of a batch is tacked, how, and how long that dries", () => {
     const glued = card(madeKit({ fit: { tackWith: "glue" } }), "tack batch 2");
     expect(glued).toMatchObject({ of: "Batch 2 of 2", title: "Tack loose flaps", time: "then 30 min to dry" });
-    expect(glued.lines).toEqual([expect.stringMatching(/^1 flap is loose.*clear-drying glue/)]);
-    // By hand: leaf 30 carries the square from 38 to 62 mm.
-    expect(glued.leaves).toEqual([{ leaf: "p. 59 (leaf 30)", where: "38–62 mm" }]);
-    const rest = card(madeKit(), "tack rest");
-    expect([rest.of, rest.time]).toEqual(["After the last batch", ""]);
+    expect(glued.lines).toEqual([expect.stringMatching(/^2 flaps are loose.*clear-drying glue/)]);
+    // By hand: leaf 30 carries the square from 38 to 62 mm; nothing comes after leaf 40.
+    expect(glued.leaves).toEqual([
+      { leaf: "p. 59 (leaf 30)", where: "38–62 mm" },
+      { leaf: "p. 79 (leaf 40)", where: "0–120 mm" },
+    ]);
+    expect(card(madeKit(), "tack batch 2").time).toBe("");
   });
 
   it("tells of a batch only the leaves that are still open", () => {
-    const plan = madePlan(litKit());
-    const tacks = itemOf(plan, "tack rest");
-    const done = doItem(begin(), tacks);
-    expect(itemCard(plan, done, tacks, MM).leaves).toEqual(itemCard(plan, begin(), tacks, MM).leaves);
+    const plan = madePlan();
+    const tacks = itemOf(plan, "tack batch 2");
+    const leaves = (progress: Progress) => itemCard(plan, progress, tacks, MM).leaves.map(({ leaf }) => leaf);
+    const both = ["p. 59 (leaf 30)", "p. 79 (leaf 40)"];
+    expect(leaves(begin())).toEqual(both);
+    expect(leaves(passGate(begin(), "tack 40"))).toEqual(both.slice(0, 1));
+    expect(leaves(doItem(begin(), tacks))).toEqual(both);
   });
 
   // By hand: the frame is the eleventh of the lit kit's steps, with both border steps, before it dries overnight.

@@ -27,6 +27,12 @@ describe("stepsOf(kit, pattern, counts, effort)", () => {
     if (string !== undefined) expect(text("close")).toContain(`Tie ${Math.round(string)}\u00a0mm of string`);
   });
 
+  it.each(FIXTURE_KITS)("%s: steps and supplies have no length that is finer than a ruler", (slug) => {
+    const { steps, supplies } = fixtureView(slug);
+    const told = [...steps.flatMap(({ text }) => [text.mm, text.in]), ...supplies.map(({ note }) => note)];
+    expect(told.join("\n").match(/\d[.,](?!5\b)\d*\u00a0mm|\/(?!2\b|4\b|8\b|16\b|32\b)\d+\u00a0in/g)).toBeNull();
+  });
+
   it("names the knife for notches and window also where leaves are cut with scissors", () => {
     const { kit } = fixtureView("harbour-moon");
     const { steps } = fixtureView("harbour-moon", { fit: { ...kit.fit, cutWith: "scissors" } });

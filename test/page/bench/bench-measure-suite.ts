@@ -62,7 +62,7 @@ export function measureSuite(served: () => OpenedSite): void {
       const home = await maker.page.$eval("[data-home]", (link) => (link as HTMLAnchorElement).href);
       expect(Number(new URL(home).searchParams.get("bulk"))).toBeCloseTo(hand.kappa, 2);
       await maker.page.goto(home, { waitUntil: "load" });
-      await textOf(maker.page, "[data-refit-state]", /It fits/);
+      await textOf(maker.page, "[data-refit-state]", /worked out for your book/);
       const page = (await textOf(maker.page, "main", /push the book open/)).replaceAll("\u00a0", " ");
       const forced = Number(/push the book open to about ([\d.]+)°/.exec(page)![1]);
       expect(Math.abs(forced - (hand.rest * 180) / Math.PI)).toBeLessThan(0.51);
