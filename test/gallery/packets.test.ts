@@ -1,9 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { batchesOf } from "../../src/core/plan/batches.ts";
-import { partsOf } from "../../src/core/window/window.ts";
-import { stripSheets } from "../../src/output/drawing/sheets/strip-sheets.ts";
-import { templateSheets } from "../../src/output/drawing/sheets/template-sheets.ts";
 import { viewKit } from "../../src/output/views/kit-view.ts";
+import { withPacket } from "../../src/output/views/packet-view.ts";
 import { faultsOf } from "./faults.ts";
 import { galleryKit, KIT_NAMES, type KitName } from "./kits.ts";
 import { DIAGRAM, figureIn, onSheet } from "./scene.ts";
@@ -11,7 +8,7 @@ import { seen } from "./seen.ts";
 
 /** Every diagram and every sheet that a kit's packet has, each with where it stands; goldens show some of them. */
 function drawingsOf(name: KitName): (readonly [place: string, svg: string])[] {
-  const { steps, legend, measuring, reading, pocket, window, kit, pattern } = viewKit(galleryKit(name), []);
+  const { steps, legend, measuring, reading, pocket, window, packet } = withPacket(viewKit(galleryKit(name), []));
   const figures = [
     ...steps.map(({ title, figure }) => [title, figure] as const),
     ...reading.map((figure, i) => [`reading ${i + 1}`, figure] as const),
@@ -22,12 +19,9 @@ function drawingsOf(name: KitName): (readonly [place: string, svg: string])[] {
     ["window", window?.layers] as const,
   ];
   const sheets = [
-    ...stripSheets(kit, pattern, batchesOf(pattern, kit.fit.batch, kit.gaugeTile)).map(
-      ({ drawing }, i) => [`strips ${i + 1}`, onSheet(drawing)] as const,
-    ),
-    ...templateSheets(partsOf(pattern.window), kit.units).map(
-      ({ drawing }, i) => [`templates ${i + 1}`, onSheet(drawing)] as const,
-    ),
+    ...packet.gauges.map((drawing, i) => [`gauge ${i + 1}`, onSheet(drawing)] as const),
+    ...packet.strips.map(({ drawing }, i) => [`strips ${i + 1}`, onSheet(drawing)] as const),
+    ...packet.templates.map(({ drawing }, i) => [`templates ${i + 1}`, onSheet(drawing)] as const),
   ];
   return [
     ...figures.flatMap(([place, figure]) => (figure ? [[place, figureIn(DIAGRAM, figure)] as const] : [])),

@@ -23,7 +23,7 @@ const STRIPS: readonly (readonly [KitName, readonly number[]])[] = [
   ["moon", [5]],
   ["tide", [2]],
   ["plate", [2]],
-  ["small", [1, 3]],
+  ["small", [1, 2]],
   ["tall", [4, 11]],
 ];
 const TEMPLATES: readonly (readonly [KitName, readonly number[]])[] = [

@@ -43,7 +43,7 @@ export function hereDrawing(pattern: Pattern, { first, last }: Batch): string {
     tag("rect", { x: right, width: WIDTH - right, ...pale }),
     tag("rect", {
       x: left,
-      y: 1,
+      y: top + 1,
       width: right - left,
       height: height - 2,
       fill: "none",
@@ -80,17 +80,19 @@ function areaOf(pattern: Pattern): string {
 /** Room above and below the picture, mm of the leaf. */
 const ROOM = 6;
 
-function pictureArea({ book, fit }: Pattern): { readonly top: number; readonly height: number } {
+function pictureArea(pattern: Pattern): { readonly top: number; readonly height: number } {
+  const { book, fit } = pattern;
   const from = Math.max(0, fit.head - ROOM);
   const to = Math.min(book.leafHeight, fit.head + fit.height + ROOM);
-  return { top: from * scaleOf({ fit }), height: (to - from) * scaleOf({ fit }) };
+  return { top: from * scaleOf(pattern), height: (to - from) * scaleOf(pattern) };
 }
 
 function pitchOf({ leaves }: Pattern): number {
   return WIDTH / leaves.length;
 }
 
-/** The drawing's unit in a millimetre of the leaf's height: heights keep their proportion to the folded front. */
-function scaleOf({ fit }: Pick<Pattern, "fit">): number {
-  return WIDTH / fit.holdWidth;
+/** The drawing's unit in a millimetre of the leaf's height: the picture keeps its proportion. */
+function scaleOf(pattern: Pattern): number {
+  const { firstLeaf, lastLeaf, width } = pattern.fit;
+  return (pitchOf(pattern) * (lastLeaf - firstLeaf + 1)) / width;
 }
