@@ -51,7 +51,9 @@ export function documentSuite(printed: () => Printed): void {
       for (const { pdf, raw } of files) {
         expect(raw.catalog.get(PDFName.of("Lang"))?.toString(), pdf.name).toBe("(en)");
         const info = await informationOf(pdf);
-        const kind = pdf.kind === "packet" ? "packet" : "large-print table";
+        const kind = { packet: "packet", "table-large": "large-print table", "table-compact": "table in short" }[
+          pdf.kind
+        ];
         expect(info.Title, pdf.name).toBe(`${pdf.pattern.title}: ${kind}`);
         expect(
           ((await pdf.document.getViewerPreferences()) as { DisplayDocTitle?: boolean } | null)?.DisplayDocTitle,
@@ -91,9 +93,9 @@ export function documentSuite(printed: () => Printed): void {
                 "Supplies and tools",
                 "Prepare the book",
                 "Steps",
-                "Scoring gauge, true scale",
                 "Pattern table",
-                "Tack list",
+                "Batch 1: leaves",
+                "Scoring gauge, true scale",
               ]
             : ["attern table"];
         for (const title of wanted) expect(titles.join("\n"), pdf.name).toContain(title);
@@ -174,9 +176,9 @@ export function documentSuite(printed: () => Printed): void {
     it("gives the same bytes, and dates that do not tell when", async () => {
       const run = build();
       expect(run.code, run.stderr).toBe(0);
-      expect(run.stdout).toContain("Printing 8 PDFs");
+      expect(run.stdout).toContain("Printing 12 PDFs");
       const again = [...bytesOf(project.folder)].filter(([file]) => file.includes(TALL.slug));
-      expect(again).toHaveLength(4);
+      expect(again).toHaveLength(6);
       const before = bytesOf(shared);
       for (const [file, bytes] of again) expect(bytes.equals(before.get(file)!), file).toBe(true);
       const today = new Date().toISOString().slice(0, 10).replaceAll("-", "");
@@ -193,7 +195,7 @@ export function documentSuite(printed: () => Printed): void {
       project.write(path, project.read(path).replace("[8, 14.5, 16, 40]", "[8, 14.5, 17, 40]"));
       const run = build();
       expect(run.code, run.stderr).toBe(0);
-      expect(run.stdout).toMatch(/Printing [24] PDFs/);
+      expect(run.stdout).toMatch(/Printing [246] PDFs/);
       const after = bytesOf(project.folder);
       for (const [file, bytes] of before) {
         const changed = !bytes.equals(after.get(file)!);

@@ -34,7 +34,7 @@ export type PaperName = "a4" | "letter";
 export interface PrintedPdf extends ReadPdf {
   readonly name: string;
   readonly path: string;
-  readonly kind: "packet" | "table-large";
+  readonly kind: "packet" | "table-large" | "table-compact";
   readonly paper: PaperName;
   readonly units: "mm" | "in";
   /** The gauge's lines as the kit's front matter states them, mm. */
@@ -67,7 +67,7 @@ export async function readPrinted(): Promise<Printed> {
     const { folder } = kit.slug === TALL.slug ? inject("ownKits") : inject("site");
     const dist = join(folder, "dist/kits", kit.slug);
     const pattern: Published = JSON.parse(readFileSync(join(dist, "pattern.json"), "utf8"));
-    for (const kind of ["packet", "table-large"] as const) {
+    for (const kind of ["packet", "table-large", "table-compact"] as const) {
       for (const paper of ["a4", "letter"] as const) {
         const path = join(dist, `${kind}-${paper}.pdf`);
         pdfs.push({

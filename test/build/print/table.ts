@@ -13,21 +13,22 @@ export function inchFraction(mm: number): string {
   return [whole > 0 || rest === 0 ? String(whole) : "", rest > 0 ? `${above}/${below}` : ""].join(" ").trim();
 }
 
-/** A row of the printed table as its cells say it. */
+/** A row of the printed table as its cells say it: a leaf, or a run of whole leaves. */
 export interface TableRow {
-  readonly leaf: string;
-  readonly patternPage: string;
-  readonly bookPage: string;
-  readonly marks: string;
-  readonly folds: string;
+  readonly first: number;
+  readonly last: number;
+  readonly page: string;
+  /** Folds and marks from head to tail; before them the name of an unnumbered leaf. */
+  readonly work: string;
 }
 
 /** One printed page of the table. */
 export interface TablePage {
   readonly page: ReadPage;
-  readonly head: readonly string[];
+  readonly heads: readonly string[];
   readonly rows: readonly TableRow[];
-  readonly foot: string;
+  /** What follows the rows of a batch, for checking them. */
+  readonly feet: readonly string[];
 }
 
 interface Node {
@@ -37,39 +38,44 @@ interface Node {
   readonly children?: readonly Node[];
 }
 
-/** The pages of the pattern table, read through the document's own structure: Table, TR, TH and TD. */
+/** The pages of the pattern table, read through the document's own structure: TR, TH and TD. */
 export async function tableOf(pdf: PrintedPdf): Promise<TablePage[]> {
   const found: TablePage[] = [];
-  for (const page of pdf.pages.filter(({ text }) => /pattern table/i.test(text))) {
+  for (const page of pdf.pages) {
     const tree = (await page.page.getStructTree()) as Node;
     const said = await markedText(page);
-    const tables = all(tree, "Table").filter((table) =>
-      cells(all(table, "TR")[0]!, said).includes("Folds, head to tail"),
-    );
-    if (tables.length === 0) continue;
-    const rows = tables.flatMap((table) => all(table, "TR").map((row) => cells(row, said)));
-    const foot = all(tree, "P").map((paragraph) => textIn(paragraph, said));
+    const lines = all(tree, "TR").map((row) => all(row, "TH", "TD"));
+    const heads = lines.map((cells) => cells.map((cell) => textIn(cell, said)).join("|")).filter(isHead);
+    const rows = lines.flatMap((cells) => rowOf(cells, said));
+    if (rows.length === 0) continue;
+    const feet = all(tree, "P").map((paragraph) => textIn(paragraph, said));
     found.push({
       page,
-      head: rows[0]!,
-      rows: rows.slice(1).map(([leaf = "", patternPage = "", bookPage = "", marks = "", folds = ""]) => ({
-        leaf,
-        patternPage,
-        bookPage,
-        marks,
-        // The end of a line stands for the point between two folds.
-        folds: folds.replaceAll(" · ", " "),
-      })),
-      foot: foot.find((text) => text.startsWith("Check:")) ?? "",
+      heads,
+      rows,
+      feet: feet.filter((text) => text.includes("Check:") || text.includes("ends the")),
     });
   }
   return found;
 }
 
-/** The cells from the leaf's own on: the one before it holds the box to tick and says nothing. */
-function cells(row: Node, said: ReadonlyMap<string, string>): string[] {
-  const found = all(row, "TH", "TD");
-  return found.slice(found.findIndex(({ role }) => role === "TH")).map((cell) => textIn(cell, said));
+function isHead(text: string): boolean {
+  return text.includes("Folds and marks, head to tail");
+}
+
+/** A leaf that is folded whole, or with marks and their cuts: no other table says so. */
+function isWork(text: string): boolean {
+  return text.includes(ARROW) || text.endsWith("whole leaf");
+}
+
+/** A row's leaf is its head, after the box to tick, which says nothing. */
+function rowOf(cells: readonly Node[], said: ReadonlyMap<string, string>): TableRow[] {
+  const at = cells.findIndex(({ role }) => role === "TH");
+  const [leaf = "", page = "", work = ""] = cells.slice(at).map((cell) => textIn(cell, said));
+  const [, first, last = first] = /^(\d+)(?:–(\d+))?$/.exec(leaf) ?? [];
+  if (first === undefined || !isWork(work)) return [];
+  // The sign at the end of a line that goes on in the next.
+  return [{ first: Number(first), last: Number(last), page, work: work.replaceAll("→ ", "").replaceAll("→", "") }];
 }
 
 function all(node: Node, ...roles: readonly string[]): Node[] {
@@ -102,25 +108,24 @@ async function markedText(page: ReadPage): Promise<Map<string, string>> {
   return said;
 }
 
-/** A row as the published pattern has it, written by the rules that the packet states. */
-export function expectedRow(leaf: PublishedLeaf, { pattern, units }: PrintedPdf): TableRow {
+/** A leaf's work as the published pattern has it, written by the rules that the packet states. */
+export function expectedWork(leaf: PublishedLeaf, { pattern, units }: PrintedPdf): string {
   const decimals = pattern.fit.markStep === 0.5 ? 1 : 0;
   const front = pattern.fit.foldStyle === "stepped" ? pattern.levels[0]!.depth : 0;
   const mark = (mm: number): string => (units === "in" ? inchFraction(mm) : mm.toFixed(decimals));
   const depth = (mm: number): string => (units === "in" ? inchFraction(mm) : String(Math.round(mm * 10) / 10));
-  return {
-    leaf: String(leaf.leaf),
-    patternPage: leaf.patternPage === null ? "border" : String(leaf.patternPage),
-    bookPage: leaf.bookPage === null ? nameOf(leaf) : String(leaf.bookPage),
-    marks:
-      leaf.cuts.length === 0
-        ? "whole leaf"
-        : leaf.cuts.map(({ at, depth: cut }) => `${mark(at)}${ARROW}${depth(cut - front)}`).join(" "),
-    folds: leaf.spans.map(({ level }) => level).join(" "),
-  };
+  if (leaf.cuts.length === 0) return `${leaf.spans[0]!.level} whole leaf`;
+  return leaf.spans
+    .map(({ level }, i) => {
+      const cut = leaf.cuts[i];
+      return cut ? `${level} ${mark(cut.at)}${ARROW}${depth(cut.depth - front)}` : String(level);
+    })
+    .join(" ");
 }
 
-function nameOf({ unnumbered }: PublishedLeaf): string {
-  const { kind, index, of, afterPage } = unnumbered!;
+/** What an unnumbered leaf is called; nothing for one with a page. */
+export function nameOf({ unnumbered }: PublishedLeaf): string | undefined {
+  if (!unnumbered) return undefined;
+  const { kind, index, of, afterPage } = unnumbered;
   return kind === "plate" ? `plate ${index} of ${of} after p. ${afterPage}` : `${kind} leaf ${index} of ${of}`;
 }

@@ -136,26 +136,4 @@ export function policySuite(served: () => OpenedSite): void {
       expect(wrong).toEqual([]);
     });
   });
-
-  describe("the packet's rows", () => {
-    // Heights as src/output/views/table-settings.ts has them, measured in the browser at 96 px to the inch.
-    it.each([
-      ["index.html", 2.2, 4.6],
-      ["large.html", 3, 7.2],
-    ])("%s: a row of n lines is %d mm + n × %d mm high", async (file, padding, line) => {
-      const { context, page } = await newReader(served());
-      await page.emulateMediaType("print");
-      await visit(served(), page, `kits/harbour-moon/packet/${file}`);
-      const rows = await page.$$eval(".table tbody tr", (all) =>
-        all.map((row) => ({
-          lines: Number(/lines-(\d+)/.exec(row.className)![1]),
-          height: (getComputedStyle(row) as unknown as { height: string }).height,
-        })),
-      );
-      expect(new Set(rows.map((row) => row.lines)).size).toBeGreaterThan(1);
-      for (const { lines, height } of rows)
-        expect((Number.parseFloat(height) * 25.4) / 96).toBeCloseTo(padding + lines * line, 1);
-      await context.close();
-    });
-  });
 }
