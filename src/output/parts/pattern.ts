@@ -1,7 +1,7 @@
 import type { Dual } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
 import { unitName } from "../../words/units.ts";
-import type { DualRow } from "../views/dual-rows.ts";
+import { type DualRow, dualRows } from "../views/dual-rows.ts";
 import type { LevelFact } from "../views/figures.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { NotchText, Row } from "../views/row.ts";
@@ -19,7 +19,7 @@ ${readingPart(view)}
 <table class="pattern">
 <caption class="sr">${say.kitTableCaption({ title: view.kit.title })}</caption>
 <thead><tr>${heads().map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
-<tbody>${view.rows.map(tableRow)}
+<tbody>${dualRows(view.kit, view.pattern, view.rows).map(tableRow)}
 </tbody>
 </table>
 ${merged(view)}`;

@@ -33,7 +33,7 @@ export function withPacket(view: KitView): PrintedKit {
 }
 
 function packetView(view: KitView): PacketView {
-  const rows = view.rows.map(({ row }) => row);
+  const { rows } = view;
   const words = wordsAround(view);
   const normal = packetTableSetting(rows, words);
   const large = largeTableSetting(rows, words);
