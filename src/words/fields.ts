@@ -104,6 +104,7 @@ const LABELS: Readonly<Record<(Field | CarriedField)["key"], (level: string) => 
   lightHeight: say.fitFieldLightHeight,
   depths: (level) => say.fitFieldDepth({ level }),
   head: say.fitFieldHead,
+  pictureLeaves: say.figurePictureLeaves,
   units: say.fitFieldUnits,
   flapBulk: say.fitFieldFlapBulk,
   lostLeaves: say.fitFieldLostLeaves,

@@ -11,7 +11,7 @@ import * as say from "./messages.ts";
 export function finderSummary(shown: readonly { readonly slug: string }[], all: number, verdicts: Verdicts): string {
   const kits =
     shown.length === all ? say.finderAllKits({ count: all }) : say.finderSomeKits({ shown: shown.length, count: all });
-  const counted = (["fits", "check", "change", "no", "unknown"] as const).flatMap((kind) => {
+  const counted = (["fits", "check", "change", "poor", "no", "unknown"] as const).flatMap((kind) => {
     const count = shown.filter((kit) => verdicts.get(kit.slug)?.kind === kind).length;
     return count === 0 ? [] : [countWords(kind, count)];
   });
@@ -26,6 +26,8 @@ function countWords(kind: Known["kind"], count: number): string {
       return say.finderCountCheck({ count });
     case "change":
       return say.finderCountChange({ count });
+    case "poor":
+      return say.finderCountPoor({ count });
     case "no":
       return say.finderCountNo({ count });
     case "unknown":

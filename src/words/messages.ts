@@ -24,10 +24,16 @@ export const benchMenu = (): string => say("bench-menu");
 export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
 /** {count} done */
 export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
-/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
-export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** Step {place} of {count} beside the leaves — In place of the line above where a step lies on the bench, such as making the gauge. */
+export const benchStepPlace = (args: { readonly place: Word; readonly count: Word }): string => say("bench-step-place", args);
+/** {worked} worked · estimated {left} left, {first} for a first piece — Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
+/** {worked} worked */
+export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
 export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
 /** {minutes} min */
@@ -64,6 +70,22 @@ export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; r
 export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
 /** {from}–{to} */
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** {step} ({of}) — A step in a sentence, with what it is done to: a line, or a batch. */
+export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): string => say("bench-step-of", args);
+/** See this step on the kit’s page — What a step of one batch belongs to. */
+export const benchStepPage = (): string => say("bench-step-page");
+/** Batch {number} of {count} */
+export const benchOfBatch = (args: { readonly number: Word; readonly count: Word }): string => say("bench-of-batch", args);
+/** Notch for the light */
+export const benchNotch = (): string => say("bench-notch");
+/** Tack loose flaps */
+export const benchTack = (): string => say("bench-tack");
+/** {from}–{to}, {depth} deep */
+export const benchNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-notch-place", args);
+/** Level {number}: {level} — $level is like “wall, line 3, 26 mm”. */
+export const benchScoreLevel = (args: { readonly number: Word; readonly level: Word }): string => say("bench-score-level", args);
+/** On one leaf: {first}.|On {count} leaves, from {first} to {last}. — A line is pressed on these leaves; $first and $last are leaves in words. */
+export const benchScoreRun = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("bench-score-run", args);
 /** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
 export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
 /** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
@@ -144,18 +166,20 @@ export const benchNotTickedMany = (args: { readonly count: Word; readonly first:
 export const benchGoThere = (): string => say("bench-go-there");
 /** They are folded */
 export const benchAreFolded = (): string => say("bench-are-folded");
+/** Not done before this: {steps}. — $steps is a list of one to three steps. */
+export const benchNotDone = (args: { readonly steps: Word }): string => say("bench-not-done", args);
+/** Not done before this: {count} steps, starting with {first}. */
+export const benchNotDoneMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-done-many", args);
+/** They are done */
+export const benchAreDone = (): string => say("bench-are-done");
 /** The one leaf is folded.|All {count} leaves are folded. */
 export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
-/** Tack what is still loose, and then open the book to a hold width of {width}. */
-export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
-/** Your flaps push it open to about {width}. */
-export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** All other work is done, too. */
+export const benchEndRest = (): string => say("bench-end-rest");
+/** Your flaps push it wider, to about {width}. — Where the book is opened to its hold width; $width is wider than that. */
+export const benchWider = (args: { readonly width: Word }): string => say("bench-wider", args);
 /** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
 export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
-/** See {steps}. — $steps is the link below. */
-export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
-/** the kit’s steps */
-export const benchEndStepsLink = (): string => say("bench-end-steps-link");
 /** This kit has changed since you began: compare the next leaves with those you have folded. */
 export const benchKitChanged = (): string => say("bench-kit-changed");
 /** This browser cannot save your progress: save it as a file before you leave. */
@@ -264,7 +288,7 @@ export const benchSaveFile = (): string => say("bench-save-file");
 export const benchOpenFile = (): string => say("bench-open-file");
 /** Start again */
 export const benchStartAgain = (): string => say("bench-start-again");
-/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+/** Clear the tick of {count} leaf and of all other work, and start this book again?|Clear the ticks of {count} leaves and of all other work, and start this book again? */
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
 export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
@@ -284,6 +308,8 @@ export const benchKeys = (): string => say("bench-keys");
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
 export const catalogueClasses = (): string => say("catalogue-classes");
+/** Past classes — Those that are over. */
+export const cataloguePast = (): string => say("catalogue-past");
 /** {count} level|{count} levels — On a kit's card. */
 export const catalogueLevels = (args: { readonly count: number }): string => say("catalogue-levels", args);
 /** {count} leaf|{count} leaves */
@@ -432,6 +458,8 @@ export const checkLeftOut = (): string => say("check-left-out");
 export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
 /** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** {folder} is for those who hold the classes: do not publish it. — $folder: the folder of what is not published. */
+export const checkPrivate = (args: { readonly folder: Word }): string => say("check-private", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
 /** {folder}: left alone, as nothing here names it|them: {names} — Files in a folder that nothing names; $names is a list, or its beginning. */
@@ -454,8 +482,6 @@ export const classSchedule = (): string => say("class-schedule");
 export const classSeats = (): string => say("class-seats");
 /** Cautions */
 export const classCautions = (): string => say("class-cautions");
-/** For the teacher */
-export const classTeacher = (): string => say("class-teacher");
 /** A book nobody will miss */
 export const classBringBook = (): string => say("class-bring-book");
 /** Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below. */
@@ -468,6 +494,26 @@ export const classBringMeasurementsNote = (args: { readonly card: Word; readonly
 export const classMeasuringCard = (): string => say("class-measuring-card");
 /** PDF to print */
 export const classMeasuringCardPdf = (): string => say("class-measuring-card-pdf");
+/** Tell your teacher */
+export const classRow = (): string => say("class-row");
+/** With JavaScript, this page writes your book as a row for the teacher’s table. Without it, hand in the measuring card. */
+export const classRowNoscript = (): string => say("class-row-noscript");
+/** When your book is measured, give this row to your teacher, who puts it into the table of books. The page sends nothing. */
+export const classRowLead = (): string => say("class-row-lead");
+/** Row for the table of books */
+export const classRowLine = (): string => say("class-row-line");
+/** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
+export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** Copy the row */
+export const classRowCopy = (): string => say("class-row-copy");
+/** Save it as a file */
+export const classRowSave = (): string => say("class-row-save");
+/** Enter the height, width, thickness and leaves of your book above, and correct what is marked. Then the row stands here. */
+export const classRowMissing = (): string => say("class-row-missing");
+/** The row is copied. */
+export const classRowCopied = (): string => say("class-row-copied");
+/** The row is selected: copy it as you copy other text. */
+export const classRowSelected = (): string => say("class-row-selected");
 /** With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for. */
 export const classNoscript = (): string => say("class-noscript");
 /** Session — Heads of the table of sessions. */
@@ -488,7 +534,7 @@ export const classReaches = (): string => say("class-reaches");
 export const classSeatHead = (): string => say("class-seat-head");
 /** Work */
 export const classWorkHead = (): string => say("class-work-head");
-/** Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it. */
+/** Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it. */
 export const classScheduleNote = (): string => say("class-schedule-note");
 /** Pattern */
 export const classSeatPattern = (): string => say("class-seat-pattern");
@@ -496,22 +542,28 @@ export const classSeatPattern = (): string => say("class-seat-pattern");
 export const classSeatBench = (): string => say("class-seat-bench");
 /** Packet */
 export const classSeatPacket = (): string => say("class-seat-packet");
-/** Does not fit yet: {help} — $help is a link, class-seat-help. */
-export const classSeatMisfit = (args: { readonly help: Word }): string => say("class-seat-misfit", args);
-/** what would help */
-export const classSeatHelp = (): string => say("class-seat-help");
+/** One seat is waiting for a book.|{seats} seats are waiting for a book.|{books} of {seats} seats have their book.|This class is over. Patterns and packets stay here, so that every piece can be finished.|This class is over.|Every seat has its book. — How far a class is. $books is how many of its $seats have a book. */
+export const classState = (args: { readonly state: Word; readonly seats: number; readonly books: Word }): string => say("class-state", args);
+/** Book to come — Of a seat without a book. */
+export const classBookToCome = (): string => say("class-book-to-come");
+/** Pattern to come — Of a seat whose packet is not there yet. */
+export const classSeatToCome = (): string => say("class-seat-to-come");
 /** Seats have numbers only. Nothing about anyone is kept here. */
 export const classSeatsNote = (): string => say("class-seats-note");
 /** Teacher’s packet */
 export const classTeacherPacket = (): string => say("class-teacher-packet");
 /** All seats’ packets, to print */
 export const classAllPackets = (): string => say("class-all-packets");
-/** Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $read is a link, class-teacher-read. */
-export const classTeacherText = (args: { readonly read: Word }): string => say("class-teacher-text", args);
 /** Read it here */
 export const classTeacherRead = (): string => say("class-teacher-read");
 /** Cut files for the whole class: {files} (SVG in mm; DXF and 72 dpi beside them). — $files is a list of links. */
 export const classCutFiles = (args: { readonly files: Word }): string => say("class-cut-files", args);
+/** For teachers */
+export const privateTitle = (): string => say("private-title");
+/** These papers are yours alone. They stand in the folder private; leave it out when you publish the site. */
+export const privateLede = (): string => say("private-lede");
+/** {packet}: roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $packet and $read are links. */
+export const privateTeacher = (args: { readonly packet: Word; readonly read: Word }): string => say("private-teacher", args);
 /** {height} × {width} */
 export const classBookSides = (args: { readonly height: Word; readonly width: Word }): string => say("class-book-sides", args);
 /** one leaf|{leaves} leaves */
@@ -530,6 +582,10 @@ export const seatNumbers = (args: { readonly count: number; readonly numbers: Wo
 export const seatTitle = (args: { readonly seat: Word; readonly class: Word }): string => say("seat-title", args);
 /** {kit}, in this book: {book}. — $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
 export const seatLede = (args: { readonly kit: Word; readonly book: Word }): string => say("seat-lede", args);
+/** The book for this seat is still to come. */
+export const seatAwaiting = (): string => say("seat-awaiting");
+/** Choose a book, measure it as the {card} says, and try it on the page of {class}. — $class is a link, the class’s title; $card is one, class-measuring-card. */
+export const seatAwaitingHelp = (args: { readonly card: Word; readonly class: Word }): string => say("seat-awaiting-help", args);
 /** {kit} as it comes out in this book, seen from the front */
 export const seatFrontAlt = (args: { readonly kit: Word }): string => say("seat-front-alt", args);
 /** Hold width */
@@ -570,8 +626,6 @@ export const seatOtherFits = (args: { readonly kit: Word }): string => say("seat
 export const seatOtherChange = (args: { readonly kit: Word; readonly offer: Word }): string => say("seat-other-change", args);
 /** At the end of each session */
 export const seatReaches = (): string => say("seat-reaches");
-/** This piece needs {minutes} more than the sessions allow. Your teacher has a list of what can be done about it. */
-export const seatShort = (args: { readonly minutes: Word }): string => say("seat-short", args);
 /** Code for seat {seat}: {url} — A code that a phone reads. */
 export const seatCode = (args: { readonly seat: Word; readonly url: Word }): string => say("seat-code", args);
 /** finished */
@@ -634,10 +688,12 @@ export const drawLineCut = (): string => say("draw-line-cut");
 export const drawLineScore = (): string => say("draw-line-score");
 /** position */
 export const drawLinePosition = (): string => say("draw-line-position");
-/** What the lines mean. Continuous: a cut, or an edge. Dashed: a score line. Dash-dot: a position only. Thin with ticks: a dimension. Heavy: a folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue. */
+/** What the lines mean. Heavy: a cut. Thin: an edge. Dashed: a score line. Dash-dot: a position only. Grey band: a folded edge. Thin with ticks: a dimension. Narrow strip: a leaf seen edge-on. Arrow: move this way. White number on black: the order of the work. Filled dot: glue. */
 export const drawLegend = (): string => say("draw-legend");
-/** cut, edge */
+/** cut */
 export const drawLegendCut = (): string => say("draw-legend-cut");
+/** edge */
+export const drawLegendEdge = (): string => say("draw-legend-edge");
 /** score line */
 export const drawLegendScore = (): string => say("draw-legend-score");
 /** position only */
@@ -650,6 +706,8 @@ export const drawLegendFolded = (): string => say("draw-legend-folded");
 export const drawLegendLeaf = (): string => say("draw-legend-leaf");
 /** move this way */
 export const drawLegendMove = (): string => say("draw-legend-move");
+/** order of work — Stands beside a white number on a black disc. */
+export const drawLegendTurn = (): string => say("draw-legend-turn");
 /** {length} across: {least} to {most} is good */
 export const drawBarAcross = (args: { readonly length: Word; readonly least: Word; readonly most: Word }): string => say("draw-bar-across", args);
 /** {length} upright: {least} to {most} is good */
@@ -708,8 +766,6 @@ export const drawTemplateMap = (): string => say("draw-template-map");
 export const drawPart = (args: { readonly part: Word; readonly use: Word }): string => say("draw-part", args);
 /** The window from the book outward: {frame}, then {glazing}, then {door}. */
 export const drawLayers = (args: { readonly frame: Word; readonly glazing: Word; readonly door: Word }): string => say("draw-layers", args);
-/** {number} {part} */
-export const drawLayer = (args: { readonly number: Word; readonly part: Word }): string => say("draw-layer", args);
 /** book */
 export const drawLayersBook = (): string => say("draw-layers-book");
 /** you */
@@ -780,9 +836,7 @@ export const drawScoringPacking = (args: { readonly packing: Word; readonly leaf
 export const drawScoringLevelGauge = (): string => say("draw-scoring-level-gauge");
 /** seen from the tail */
 export const drawScoringFromTail = (): string => say("draw-scoring-from-tail");
-/** {number}  {step} — A step's number and what is done. */
-export const drawFoldTitle = (args: { readonly number: Word; readonly step: Word }): string => say("draw-fold-title", args);
-/** Score both lines */
+/** Score both lines — A step's number and what is done. */
 export const drawFoldScore = (): string => say("draw-fold-score");
 /** Mark and cut */
 export const drawFoldCut = (): string => say("draw-fold-cut");
@@ -1202,8 +1256,16 @@ export const fieldClassPaper = (): string => say("field-class-paper");
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
 export const fieldClassKit = (): string => say("field-class-kit");
-/** A table of the seats’ books (CSV) beside index.md. */
+/** A table of the seats’ books beside index.md: CSV, XLSX or ODS. */
 export const fieldClassBooks = (): string => say("field-class-books");
+/** How many seats there are, numbered from 1. A seat that is not listed has its book still to come. */
+export const fieldClassPlaces = (): string => say("field-class-places");
+/** the seats that are listed */
+export const fieldClassPlacesUsual = (): string => say("field-class-places-usual");
+/** What became of the class: held (patterns and packets stay on its page) or closed (only the page stays). */
+export const fieldClassState = (): string => say("field-class-state");
+/** it is still to be held */
+export const fieldClassStateUsual = (): string => say("field-class-state-usual");
 /** The seats, each with a number and a book. */
 export const fieldClassSeats = (): string => say("field-class-seats");
 /** The sessions in order, each with its minutes. */
@@ -1438,7 +1500,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a table of at most {most} MB: CSV in UTF-8 or UTF-16, XLSX or ODS|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1558,6 +1620,8 @@ export const finderCountOwn = (args: { readonly count: number }): string => say(
 export const finderCountCheck = (args: { readonly count: number }): string => say("finder-count-check", args);
 /** {count} fits with a change|{count} fit with a change */
 export const finderCountChange = (args: { readonly count: number }): string => say("finder-count-change", args);
+/** {count} would come out poorly|{count} would come out poorly */
+export const finderCountPoor = (args: { readonly count: number }): string => say("finder-count-poor", args);
 /** {count} does not fit|{count} do not fit */
 export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
 /** {count} could not be checked|{count} could not be checked */
@@ -1578,6 +1642,8 @@ export const finderFitsSoFar = (): string => say("finder-fits-so-far");
 export const finderFitsOwn = (): string => say("finder-fits-own");
 /** Fits, but check first */
 export const finderFitsCheck = (): string => say("finder-fits-check");
+/** Can be made, but poorly */
+export const finderFitsPoor = (): string => say("finder-fits-poor");
 /** Fits with a change */
 export const finderFitsChange = (): string => say("finder-fits-change");
 /** Does not fit */
@@ -1600,6 +1666,30 @@ export const failPagesNeedMoreLeavesDoAuthor = (): string => say("fail-pages-nee
 export const failPagesNeedMoreLeavesDoReader = (): string => say("fail-pages-need-more-leaves-do-reader");
 /** Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates. */
 export const failPagesNeedMoreLeavesDoTeacher = (): string => say("fail-pages-need-more-leaves-do-teacher");
+/** Page 1 cannot be on leaf {pageOneLeaf}. This book has {leaves} leaves.|Page 1 on leaf {pageOneLeaf} and {plates} plates leave no leaf for a page. This book has {leaves} leaves. */
+export const failNoPageWhy = (args: { readonly plates: number; readonly pageOneLeaf: Word; readonly leaves: Word }): string => say("fail-no-page-why", args);
+/** page 1 on leaf {pageOneLeaf}, and {plates} unnumbered leaf|{plates} unnumbered leaves between the pages */
+export const failNoPageGiven = (args: { readonly pageOneLeaf: Word; readonly plates: number }): string => say("fail-no-page-given", args);
+/** at least one of the book’s {leaves} leaves with a page */
+export const failNoPageAllowed = (args: { readonly leaves: Word }): string => say("fail-no-page-allowed", args);
+/** count again from the first leaf; plates are counted in leaves, not pages */
+export const failNoPageDoAuthor = (): string => say("fail-no-page-do-author");
+/** Count again from the first leaf. Plates are counted in leaves, not pages. */
+export const failNoPageDoReader = (): string => say("fail-no-page-do-reader");
+/** Correct this seat’s cells pageOneLeaf and plates. Plates are counted in leaves, not pages. */
+export const failNoPageDoTeacher = (): string => say("fail-no-page-do-teacher");
+/** Plates cannot come after page {afterPage}. The last page is {lastPage}. */
+export const failPlatesAfterLastPageWhy = (args: { readonly afterPage: Word; readonly lastPage: Word }): string => say("fail-plates-after-last-page-why", args);
+/** plates after page {afterPage} */
+export const failPlatesAfterLastPageGiven = (args: { readonly afterPage: Word }): string => say("fail-plates-after-last-page-given", args);
+/** a printed page, 1 to {lastPage} */
+export const failPlatesAfterLastPageAllowed = (args: { readonly lastPage: Word }): string => say("fail-plates-after-last-page-allowed", args);
+/** leaves after the last page need no entry: they are unnumbered end leaves */
+export const failPlatesAfterLastPageDoAuthor = (): string => say("fail-plates-after-last-page-do-author");
+/** Correct the last page or the plates. Leaves after the last page need no entry. */
+export const failPlatesAfterLastPageDoReader = (): string => say("fail-plates-after-last-page-do-reader");
+/** Correct this seat’s cell lastPage or plates. Leaves after the last page need no entry. */
+export const failPlatesAfterLastPageDoTeacher = (): string => say("fail-plates-after-last-page-do-teacher");
 /** {before} border leaves, {picture} picture leaves and {after} border leaves make {sum}. This book has {leaves}. */
 export const failTooFewLeavesWhy = (args: { readonly before: Word; readonly picture: Word; readonly after: Word; readonly sum: Word; readonly leaves: Word }): string => say("fail-too-few-leaves-why", args);
 /** {before} border leaves + {picture} picture leaves + {after} border leaves = {sum} */
@@ -1618,7 +1708,7 @@ export const failLevelsOutOfOrderWhy = (args: { readonly level: Word; readonly d
 export const failLevelsOutOfOrderGiven = (args: { readonly level: Word; readonly depth: Word; readonly ahead: Word; readonly before: Word }): string => say("fail-levels-out-of-order-given", args);
 /** depths that increase from level to level */
 export const failLevelsOutOfOrderAllowed = (): string => say("fail-levels-out-of-order-allowed");
-/** order the levels from front to back */
+/** put the levels in order, or deepen this one */
 export const failLevelsOutOfOrderDoAuthor = (): string => say("fail-levels-out-of-order-do-author");
 /** Make “{level}” deeper than {before}, or “{ahead}” shallower. */
 export const failLevelsOutOfOrderDoReader = (args: { readonly level: Word; readonly before: Word; readonly ahead: Word }): string => say("fail-levels-out-of-order-do-reader", args);
@@ -1696,6 +1786,18 @@ export const failLeavesShowTooLittleDoAuthor = (args: { readonly help: Word; rea
 export const failLeavesShowTooLittleDoReader = (args: { readonly help: Word; readonly openingNeeded: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-reader", args);
 /** Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Set this seat’s height to {mostHeight}, or give it a book with more leaves.|Give this seat a book with more leaves. */
 export const failLeavesShowTooLittleDoTeacher = (args: { readonly help: Word; readonly mostHeight: Word }): string => say("fail-leaves-show-too-little-do-teacher", args);
+/** At {height} tall, all strips are shorter than {leastTab}, too short to fold. No leaf would be cut. */
+export const failPictureFlatWhy = (args: { readonly height: Word; readonly leastTab: Word }): string => say("fail-picture-flat-why", args);
+/** the picture, which gives no leaf a cut */
+export const failPictureFlatGiven = (): string => say("fail-picture-flat-given");
+/** a picture with at least two levels that the leaves show */
+export const failPictureFlatAllowed = (): string => say("fail-picture-flat-allowed");
+/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
+export const failPictureFlatDoAuthor = (): string => say("fail-picture-flat-do-author");
+/** Make the picture taller. */
+export const failPictureFlatDoReader = (): string => say("fail-picture-flat-do-reader");
+/** Raise this seat’s height. */
+export const failPictureFlatDoTeacher = (): string => say("fail-picture-flat-do-teacher");
 /** Leaf {leaf} carries no picture: the picture leaves run from {first} to {last}. */
 export const failLostLeafOutsideWhy = (args: { readonly leaf: Word; readonly first: Word; readonly last: Word }): string => say("fail-lost-leaf-outside-why", args);
 /** leaf {leaf} */
@@ -1832,12 +1934,16 @@ export const doubtMergedSpans = (args: { readonly spans: number; readonly leastT
 export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
 /** In the front matter: borderLeaves: [{before}, {after}]. */
 export const doubtOffCentreDoAuthor = (args: { readonly before: Word; readonly after: Word }): string => say("doubt-off-centre-do-author", args);
+/** Little paper stays free: {head} at the head and {tail} at the tail. A lower picture would help. */
+export const reasonNarrowMargins = (args: { readonly head: Word; readonly tail: Word }): string => say("reason-narrow-margins", args);
 /** Make the picture {height} tall */
 export const offerHeight = (args: { readonly height: Word }): string => say("offer-height", args);
 /** Open the book to {opening} */
 export const offerOpening = (args: { readonly opening: Word }): string => say("offer-opening", args);
 /** Fold {before} border leaves before and {after} after */
 export const offerBorders = (args: { readonly before: Word; readonly after: Word }): string => say("offer-borders", args);
+/** Let {leaves} leaves carry the picture */
+export const offerPictureLeaves = (args: { readonly leaves: Word }): string => say("offer-picture-leaves", args);
 /** Make the levels shallower: {depths} */
 export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
 /** Use stepped folds|Use single folds */
@@ -1956,16 +2062,30 @@ export const fitAllowedDepths = (args: { readonly count: Word }): string => say(
 export const fitAllowedLeaves = (args: { readonly most: Word }): string => say("fit-allowed-leaves", args);
 /** {figure}: “{given}” cannot be used and is ignored. Allowed: {allowed}. — Of a figure in the page's address, or of a book that this browser saved. $given is what stands there. */
 export const fitIgnored = (args: { readonly figure: Word; readonly given: Word; readonly allowed: Word }): string => say("fit-ignored", args);
-/** It fits. This page is now worked out for your book. */
+/** It fits well. This page is now worked out for your book. */
 export const fitPanelFits = (): string => say("fit-panel-fits");
-/** It fits, but check this first. This page is now worked out for your book. */
+/** It can be made, but check this first. This page is now worked out for your book. */
 export const fitPanelCheck = (): string => say("fit-panel-check");
+/** It can be made, but it will come out poorly. This page is now worked out for your book. */
+export const fitPanelPoor = (): string => say("fit-panel-poor");
+/** {head} stay free at the head and {tail} at the tail. Each leaf shows {pitch} of the picture. The work takes about {hours}. — How it comes out: paper that stays free, and how wide a part of the picture each leaf shows. */
+export const fitPanelFigures = (args: { readonly head: Word; readonly tail: Word; readonly pitch: Word; readonly hours: Word }): string => say("fit-panel-figures", args);
+/** This would make it fit:|Each of these would make it fit: — Above buttons, each a change. */
+export const fitPanelWays = (args: { readonly count: number }): string => say("fit-panel-ways", args);
+/** This would come out better:|Each of these would come out better: */
+export const fitPanelBetter = (args: { readonly count: number }): string => say("fit-panel-better", args);
+/** It would come out poorly. About {hours}, with {head} free at the head and {tail} at the tail.|About {hours}, with {head} free at the head and {tail} at the tail. — Beside each button. */
+export const fitPanelWay = (args: { readonly quality: Word; readonly hours: Word; readonly head: Word; readonly tail: Word }): string => say("fit-panel-way", args);
+/** No change that this page can try would help. Choose another kit for this book, or another book. */
+export const fitPanelNoWay = (): string => say("fit-panel-no-way");
 /** This page shows the kit’s own book. */
 export const fitPanelOwn = (): string => say("fit-panel-own");
 /** The picture now begins {head} from the head, so that it fits on your leaf. */
 export const fitPanelMoved = (args: { readonly head: Word }): string => say("fit-panel-moved", args);
-/** The marked field is not a measurement. The kit’s own figure is used until you correct it. */
+/** The marked field is not a measurement that can be used. Correct it to go on. */
 export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
+/** Files are made once the book fits. */
+export const fitPanelFilesWait = (): string => say("fit-panel-files-wait");
 /** It does not fit this book. {why} */
 export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
 /** This book is saved in this browser. Other kits offer it. */
@@ -1982,6 +2102,8 @@ export const fitPanelAllowed = (args: { readonly allowed: Word }): string => say
 export const loadKitData = (): string => say("load-kit-data");
 /** The part of this page that makes files could not be loaded. */
 export const loadFileMaker = (): string => say("load-file-maker");
+/** The picture could not be drawn for your book: a part of this page could not be loaded. */
+export const loadFrontPicture = (): string => say("load-front-picture");
 /** The part of this page that fits the kit to your book could not be loaded. Change a figure to try again. */
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
@@ -2024,40 +2146,20 @@ export const frontOneSolved = (): string => say("front-one-solved");
 export const frontState = (args: { readonly fields: Word }): string => say("front-state", args);
 /** not given, while {field} is "solve" */
 export const frontNoOpening = (args: { readonly field: Word }): string => say("front-no-opening", args);
-/** degrees, 5 to 180 */
-export const frontOpeningDegrees = (): string => say("front-opening-degrees");
+/** degrees, {least} to {most} */
+export const frontOpeningDegrees = (args: { readonly least: Word; readonly most: Word }): string => say("front-opening-degrees", args);
 /** state the opening, or let opening be the one that is solved */
 export const frontStateOpening = (): string => say("front-state-opening");
-/** 5 to 180 degrees with view: front */
-export const frontOpeningBeyondFlat = (): string => say("front-opening-beyond-flat");
+/** {least} to {most} degrees with view: front */
+export const frontOpeningBeyondFlat = (args: { readonly least: Word; readonly most: Word }): string => say("front-opening-beyond-flat", args);
 /** lower it, or use view: along for a piece seen while walking round */
 export const frontLowerOpening = (): string => say("front-lower-opening");
-/** a leaf of the book, 1 to {leaves} */
-export const frontPageOneLeaf = (args: { readonly leaves: Word }): string => say("front-page-one-leaf", args);
-/** count again from the first leaf */
-export const frontCountAgain = (): string => say("front-count-again");
-/** {plates} unnumbered leaf between the pages|{plates} unnumbered leaves between the pages */
-export const frontManyPlates = (args: { readonly plates: number }): string => say("front-many-plates", args);
-/** fewer than the {leaves} leaf from page 1 on|fewer than the {leaves} leaves from page 1 on */
-export const frontFewerPlates = (args: { readonly leaves: number }): string => say("front-fewer-plates", args);
-/** count the plates again (leaves, not pages) */
-export const frontCountPlates = (): string => say("front-count-plates");
-/** a printed page, 1 to {last} */
-export const frontPlatePage = (args: { readonly last: Word }): string => say("front-plate-page", args);
-/** leaves after the last page need no entry: they are unnumbered end leaves */
-export const frontEndLeaves = (): string => say("front-end-leaves");
 /** {line} mm after {before} mm */
 export const frontLinesOutOfOrder = (args: { readonly line: Word; readonly before: Word }): string => say("front-lines-out-of-order", args);
 /** lines further and further from the fore-edge */
 export const frontLinesOutward = (): string => say("front-lines-outward");
 /** put the lines in order */
 export const frontOrderLines = (): string => say("front-order-lines");
-/** "{level}" at {depth} mm after "{before}" at {beforeDepth} mm */
-export const frontLevelsOutOfOrder = (args: { readonly level: Word; readonly depth: Word; readonly before: Word; readonly beforeDepth: Word }): string => say("front-levels-out-of-order", args);
-/** depths that increase from the first level (front) to the last (back) */
-export const frontLevelsInward = (): string => say("front-levels-inward");
-/** put the levels in order or deepen this one */
-export const frontOrderLevels = (): string => say("front-order-levels");
 /** a second level "{level}" */
 export const frontLevelTwice = (args: { readonly level: Word }): string => say("front-level-twice", args);
 /** a name of its own for each level, also without its capitals */
@@ -2188,12 +2290,6 @@ export const frontLevelTiny = (args: { readonly level: Word }): string => say("f
 export const frontLevelOver = (args: { readonly level: Word; readonly shape: Word }): string => say("front-level-over", args);
 /** level “{level}” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves — On no leaf of the kit’s own book. */
 export const frontLevelLost = (args: { readonly level: Word }): string => say("front-level-lost", args);
-/** the picture, which gives no leaf a cut */
-export const frontPictureFlat = (): string => say("front-picture-flat");
-/** a picture with at least two levels that the leaves show */
-export const frontPictureCuts = (): string => say("front-picture-cuts");
-/** see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab */
-export const frontPictureShow = (): string => say("front-picture-show");
 /** every level but the background shows at least one shape */
 export const frontLevelsPainted = (): string => say("front-levels-painted");
 /** check that these shapes are painted and visible */
@@ -2238,9 +2334,9 @@ export const frontOrderSessions = (): string => say("front-order-sessions");
 export const frontTheSession = (): string => say("front-the-session");
 /** Session {number} */
 export const frontSession = (args: { readonly number: Word }): string => say("front-session", args);
-/** a CSV file beside index.md */
+/** a table beside index.md: CSV, XLSX or ODS */
 export const frontTableBeside = (): string => say("front-table-beside");
-/** a CSV file beside index.md (there is {files}) */
+/** a table beside index.md (there is {files}) */
 export const frontTableAmong = (args: { readonly files: Word }): string => say("front-table-among", args);
 /** a kit: {kits} */
 export const frontAKit = (args: { readonly kits: Word }): string => say("front-a-kit", args);
@@ -2262,9 +2358,9 @@ export const frontOneBook = (): string => say("front-one-book");
 export const frontRemoveBook = (): string => say("front-remove-book");
 /** no seat */
 export const frontNoSeat = (): string => say("front-no-seat");
-/** at least one seat, here or in a books table */
+/** at least one seat: here, in a books table, or as a number of places */
 export const frontSomeSeat = (): string => say("front-some-seat");
-/** add seats, each with its number and book */
+/** add places: 12 for twelve seats whose books are still to come, or seats with their books */
 export const frontAddSeats = (): string => say("front-add-seats");
 /** seat {seat} stands here a second time */
 export const frontSeatTwice = (args: { readonly seat: Word }): string => say("front-seat-twice", args);
@@ -2272,18 +2368,22 @@ export const frontSeatTwice = (args: { readonly seat: Word }): string => say("fr
 export const frontSeatOnce = (): string => say("front-seat-once");
 /** give every seat a number of its own */
 export const frontNumberSeats = (): string => say("front-number-seats");
-/** seat {seat} has no book */
-export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
-/** a book for every seat: here, or in the books table */
-export const frontSeatBook = (): string => say("front-seat-book");
-/** measure its book and add it */
-export const frontMeasureSeat = (): string => say("front-measure-seat");
+/** seats’ numbers, and nothing about persons: a class’s pages are public — Of a key or column for names, addresses and the like. */
+export const frontNoPersons = (): string => say("front-no-persons");
+/** remove it, and keep a list of who sits where on paper */
+export const frontRemovePersons = (): string => say("front-remove-persons");
 /** {count} depth|{count} depths */
 export const frontDepths = (args: { readonly count: number }): string => say("front-depths", args);
 /** {count}, one for each level of {kit}: {levels} */
 export const frontDepthsOfKit = (args: { readonly count: Word; readonly kit: Word; readonly levels: Word }): string => say("front-depths-of-kit", args);
 /** state one for each level, front to back */
 export const frontStateDepths = (): string => say("front-state-depths");
+/** {column} in cell {cell} — What a message is about: a column, or the table’s head row, and a cell as spreadsheets name it: C4. */
+export const frontCellField = (args: { readonly column: Word; readonly cell: Word }): string => say("front-cell-field", args);
+/** no table that can be read */
+export const frontSheetBroken = (): string => say("front-sheet-broken");
+/** a CSV table, or a workbook (XLSX or ODS) without a password, its table on the first sheet */
+export const frontSheetForms = (): string => say("front-sheet-forms");
 /** an empty file */
 export const frontTableEmpty = (): string => say("front-table-empty");
 /** a head row with the columns {columns} */
@@ -2292,6 +2392,8 @@ export const frontTableHead = (args: { readonly columns: Word }): string => say(
 export const frontColumnUnknown = (args: { readonly column: Word }): string => say("front-column-unknown", args);
 /** these columns, in any order: {columns} */
 export const frontColumns = (args: { readonly columns: Word }): string => say("front-columns", args);
+/** no column "seat" */
+export const frontColumnMissing = (): string => say("front-column-missing");
 /** two columns "{column}" */
 export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
 /** each column once */
@@ -2712,6 +2814,8 @@ export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-l
 export const kitMyPacket = (): string => say("kit-my-packet");
 /** Large-print table */
 export const kitMyLarge = (): string => say("kit-my-large");
+/** Picture, figures and links here are those of the last book that fitted. — While the panel holds a figure that cannot be used, or a book that does not fit. */
+export const kitHeld = (): string => say("kit-held");
 /** Work along, leaf by leaf */
 export const kitWorkAlong = (): string => say("kit-work-along");
 /** On this page — Headings of the page, in its order; the list of contents uses them, too. */
@@ -3652,6 +3756,8 @@ export const offlineFileWrong = (): string => say("offline-file-wrong");
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
+/** {title}: table in short */
+export const packetCompactTitle = (args: { readonly title: Word }): string => say("packet-compact-title", args);
 /** {title}: large-print table */
 export const packetLargeTitle = (args: { readonly title: Word }): string => say("packet-large-title", args);
 /** Seat {seat} · {title}: packet */
@@ -3668,8 +3774,6 @@ export const packetLicence = (args: { readonly licence: Word }): string => say("
 export const packetCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("packet-credit", args);
 /** Before you begin */
 export const packetWarnings = (): string => say("packet-warnings");
-/** How to read a row of the pattern table */
-export const packetReading = (): string => say("packet-reading");
 /** Scoring gauge, true scale */
 export const packetGauge = (): string => say("packet-gauge");
 /** Strips of the gauge, true scale */
@@ -3678,24 +3782,22 @@ export const packetGaugeMore = (): string => say("packet-gauge-more");
 export const packetGaugeAlt = (): string => say("packet-gauge-alt");
 /** Merged strips */
 export const packetMerged = (): string => say("packet-merged");
-/** Too short to fold, so each was merged with the neighbour whose depth is nearest: leaf, from–to, level into level. */
-export const packetMergedText = (): string => say("packet-merged-text");
-/** leaf {leaf}: {place}, {level} into {into} */
-export const packetMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("packet-merged-strip", args);
-/** Marking strips, true scale: leaves {first} to {last} */
-export const packetStrips = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
-/** Marking strips, true scale: leaves {first} to {last}, part {part} of {parts} */
-export const packetStripsPart = (args: { readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** One strip of the picture is|{count} strips of the picture are too short to fold. Each is joined to the neighbour whose depth is nearest; the black marks show where that detail goes. */
+export const packetMergedText = (args: { readonly count: number }): string => say("packet-merged-text", args);
+/** Marking strips, true scale: {batches}, leaves {first} to {last} */
+export const packetStrips = (args: { readonly batches: Word; readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
+/** Marking strips, true scale: {batches}, leaves {first} to {last}, part {part} of {parts} */
+export const packetStripsPart = (args: { readonly batches: Word; readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** batch {first}|batches {first} to {last} */
+export const packetStripsBatches = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("packet-strips-batches", args);
 /** Marking strips for leaves {first} to {last} at true scale */
 export const packetStripsAlt = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips-alt", args);
 /** Templates, true scale: {parts} */
 export const packetTemplates = (args: { readonly parts: Word }): string => say("packet-templates", args);
 /** Templates at true scale: {parts} */
 export const packetTemplatesAlt = (args: { readonly parts: Word }): string => say("packet-templates-alt", args);
-/** {title}: pattern table */
-export const packetLargeHeading = (args: { readonly title: Word }): string => say("packet-large-heading", args);
-/** continued, sheet {sheet} of {sheets} */
-export const packetTableContinued = (args: { readonly sheet: Word; readonly sheets: Word }): string => say("packet-table-continued", args);
+/** {title}: pattern table|{title}: pattern table in short */
+export const packetTableAlone = (args: { readonly size: Word; readonly title: Word }): string => say("packet-table-alone", args);
 /** Marks from the head in {units}; ›cut from the fore-edge. Levels: {levels}. — Above the table; $levels is a list. */
 export const packetTableText = (args: { readonly units: Word; readonly levels: Word }): string => say("packet-table-text", args);
 /** Marks from the head in {units}; ›cut from the folded edge (after the whole leaf is folded at the {level} line). Levels: {levels}. */
@@ -3704,18 +3806,56 @@ export const packetTableTextStepped = (args: { readonly units: Word; readonly le
 export const packetTableLevel = (args: { readonly number: Word; readonly name: Word }): string => say("packet-table-level", args);
 /** {number} {name} (line {line}) */
 export const packetTableLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word }): string => say("packet-table-level-line", args);
-/** Done */
+/** A boxed number is the level that a strip is folded to; the marks stand between, from head to tail. Shaded rows are checkpoints: compare page number and first mark. */
+export const packetTableReading = (): string => say("packet-table-reading");
+/** A notch has its heights from the head and its depth from the unfolded fore-edge. */
+export const packetTableNotches = (): string => say("packet-table-notches");
+/** Opening border leaves: fold them first|Closing border leaves: fold them last */
+export const packetTableBorder = (args: { readonly place: Word }): string => say("packet-table-border", args);
+/** Batch {number}: leaves {first} to {last} */
+export const packetTableBatch = (args: { readonly number: Word; readonly first: Word; readonly last: Word }): string => say("packet-table-batch", args);
+/** Packing under the working side: {packing}.|, one piece.|, {pieces} pieces. — $pieces is 0 where the kit says nothing of packing pieces. */
+export const packetTablePacking = (args: { readonly packing: Word; readonly pieces: number }): string => say("packet-table-packing", args);
+/** ✓ */
 export const packetTableDone = (): string => say("packet-table-done");
-/** Folds, head to tail */
-export const packetTableFolds = (): string => say("packet-table-folds");
-/** notch {notch} */
-export const packetTableNotch = (args: { readonly notch: Word }): string => say("packet-table-notch", args);
-/** Check: {leaves} leaf|{leaves} leaves and {cuts} cut|{cuts} cuts on this sheet, {sofar} of {all} cuts so far. */
+/** Page */
+export const packetTablePage = (): string => say("packet-table-page");
+/** Folds and marks, head to tail */
+export const packetTableMarks = (): string => say("packet-table-marks");
+/** {first}–{last} */
+export const packetTableRun = (args: { readonly first: Word; readonly last: Word }): string => say("packet-table-run", args);
+/** {from} to {to} */
+export const packetTableNamed = (args: { readonly from: Word; readonly to: Word }): string => say("packet-table-named", args);
+/** Notch */
+export const packetTableNotch = (): string => say("packet-table-notch");
+/** Notch {from}–{to} */
+export const packetTableNotchAt = (args: { readonly from: Word; readonly to: Word }): string => say("packet-table-notch-at", args);
+/** When all are folded: cut the notch.|When all are folded: cut the {count} notches. */
+export const packetTableThenNotch = (args: { readonly count: number }): string => say("packet-table-then-notch", args);
+/** Then tack {list}. */
+export const packetTableThenTack = (args: { readonly list: Word }): string => say("packet-table-then-tack", args);
+/** leaf {leaf}: {place} */
+export const packetTableTack = (args: { readonly leaf: Word; readonly place: Word }): string => say("packet-table-tack", args);
+/** Check: {leaves} leaf|{leaves} leaves, {cuts} cut|{cuts} cuts; {sofar} of {all} cuts so far. */
 export const packetTableCheck = (args: { readonly leaves: number; readonly cuts: number; readonly sofar: Word; readonly all: Word }): string => say("packet-table-check", args);
-/** Last row: leaf {leaf} ends the pattern. */
+/** Leaf {leaf} ends the pattern. */
 export const packetTableLast = (args: { readonly leaf: Word }): string => say("packet-table-last", args);
-/** Shaded rows are checkpoints. */
-export const packetTableShaded = (): string => say("packet-table-shaded");
+/** What to print */
+export const packetPlan = (): string => say("packet-plan");
+/** To read and to work by: {pages} pages, on both sides of one sheet|{sheets} sheets of paper. */
+export const packetPlanReading = (args: { readonly pages: Word; readonly sheets: number }): string => say("packet-plan-reading", args);
+/** To read and to work by: all pages before the gauge, on both sides of the paper. */
+export const packetPlanReadingUncounted = (): string => say("packet-plan-reading-uncounted");
+/** Scoring gauge: one sheet|{sheets} sheets, printed on one side, best on card. */
+export const packetPlanGauge = (args: { readonly sheets: number }): string => say("packet-plan-gauge", args);
+/** Marking strips: one sheet|{sheets} sheets, printed on one side. Leave them out if you mark from the table. */
+export const packetPlanStrips = (args: { readonly sheets: number }): string => say("packet-plan-strips", args);
+/** Templates of the window: one sheet|{sheets} sheets, printed on one side. */
+export const packetPlanTemplates = (args: { readonly sheets: number }): string => say("packet-plan-templates", args);
+/** (page {first})|(pages {first} to {last}) — Pages to choose when printing. */
+export const packetPlanAt = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("packet-plan-at", args);
+/** In all {sheets} sheets of paper. */
+export const packetPlanAll = (args: { readonly sheets: Word }): string => say("packet-plan-all", args);
 /** Paper — The bar above a packet in the browser. */
 export const packetPaper = (): string => say("packet-paper");
 /** Print this packet */
@@ -3970,14 +4110,14 @@ export const printBrowserStrange = (): string => say("print-browser-strange");
 export const printFailed = (args: { readonly page: Word; readonly path: Word; readonly fault: Word }): string => say("print-failed", args);
 /** {page}: asks for what is no file of this site, and would print without it: {addresses}. Put the file into the site — $addresses: what the page asked for. */
 export const printBlocked = (args: { readonly page: Word; readonly addresses: Word }): string => say("print-blocked", args);
-/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page. $boxes: one or several of the messages below. */
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there; where nobody wrote it, report this page with its kit or class — $page: the page. $boxes: one or several of the messages below. */
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
-/** the page is {width} px wide in {room} px — Pixels. */
-export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
-/** {box} “{text}” is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
-export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
-/** {box} “{text}” is {height} px high in {room} px */
-export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** “{text}” makes the page {size} mm wide, and it has {room} mm — $text: what reaches out. $size and $room: millimetres. */
+export const printPageWide = (args: { readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-page-wide", args);
+/** below “{heading}”, “{text}” needs {size} mm of width, and there are {room} mm — $heading: the heading that it stands below. */
+export const printBoxWide = (args: { readonly heading: Word; readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-box-wide", args);
+/** below “{heading}”, “{text}” needs {size} mm of height, and there are {room} mm */
+export const printBoxHigh = (args: { readonly heading: Word; readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-box-high", args);
 /** {title}: teacher’s packet */
 export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
 /** {title}: measuring card */
@@ -4114,6 +4254,8 @@ export const rasterReduced = (args: { readonly width: Word; readonly height: Wor
 export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
 /** {percent}% of the picture is of other colours than those stated, and went to the nearest */
 export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
+/** {class}: {books} of {all} seats have a book; the book for {seats} is still to come.|the books for {seats} are still to come. — $seats names the $count seats without a book: "seat 6" or "seats 2 and 6". */
+export const reportAwaiting = (args: { readonly class: Word; readonly books: Word; readonly all: Word; readonly count: number; readonly seats: Word }): string => say("report-awaiting", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
@@ -4570,14 +4712,22 @@ export const shoppingWhy = (args: { readonly seats: number; readonly why: Word }
 export const teacherUnused = (args: { readonly items: Word }): string => say("teacher-unused", args);
 /** Not in this list: {seats}, whose book does not fit yet. Sort this out first, and build again.|Not in this list: {seats}, whose books do not fit yet. Sort this out first, and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
 export const teacherAway = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-away", args);
+/** Not in this list: {seats}, whose book is still to come.|Not in this list: {seats}, whose books are still to come. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherAwaited = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-awaited", args);
 /** Costs */
 export const teacherCosts = (): string => say("teacher-costs");
 /** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
 export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Word }): string => say("teacher-costs-text", args);
+/** Kit */
+export const teacherCostsKitHead = (): string => say("teacher-costs-kit-head");
 /** Uses */
 export const teacherUses = (): string => say("teacher-uses");
+/** Paid — Head of a column of boxes to tick. */
+export const teacherPaid = (): string => say("teacher-paid");
 /** Preparation, in order */
 export const teacherPrepare = (): string => say("teacher-prepare");
+/** Measure the book for {seats}, enter it and build again.|Measure the books for {seats}, enter them and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherCollect = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-collect", args);
 /** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */
@@ -4626,7 +4776,7 @@ export const teacherCutFor = (args: { readonly what: Word; readonly where: Word 
 export const teacherCutSheets = (): string => say("teacher-cut-sheets");
 /** {size} {material} — A sheet's size and stuff: "A4 card". */
 export const teacherSheet = (args: { readonly size: Word; readonly material: Word }): string => say("teacher-sheet", args);
-/** Numbers are seats. The files to cut are under {folder} beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
+/** Numbers are seats. The files to cut are in {folder}, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
 export const teacherCutNote = (args: { readonly folder: Word }): string => say("teacher-cut-note", args);
 /** Who may need more time, and what to do */
 export const teacherLate = (): string => say("teacher-late");

@@ -5,11 +5,25 @@ import { finderSummary, missingFigures } from "../../src/words/finder.ts";
 const KITS = ["buoy", "anchor", "barge", "crane", "dory"].map((slug) => ({ slug }));
 const VERDICTS = new Map<string, Known>([
   ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
-  ["anchor", { kind: "fits", minutes: 4 * 60 }],
-  ["barge", { kind: "check", minutes: 5 * 60, doubts: [{ kind: "coarse", leaves: 20, column: 4 }] }],
+  ["anchor", { kind: "fits", minutes: 4 * 60, reasons: [] }],
+  ["barge", { kind: "check", minutes: 5 * 60, reasons: [{ kind: "coarse", leaves: 20, column: 4 }] }],
   [
     "crane",
-    { kind: "change", offers: [{ says: [], refit: {}, otherBook: false, springsOpen: false }], minutes: 2 * 60 },
+    {
+      kind: "change",
+      offers: [
+        {
+          says: [],
+          refit: {},
+          otherBook: false,
+          springsOpen: false,
+          quality: "fits",
+          minutes: 60,
+          margins: { head: 20, tail: 20 },
+        },
+      ],
+      minutes: 2 * 60,
+    },
   ],
   ["dory", { kind: "unknown", cause: "not-loaded" }],
 ]);

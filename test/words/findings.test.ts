@@ -21,6 +21,10 @@ const INCH = { units: "in", levels: LEVELS } as const;
 const light = { level: 3, diameter: 38, height: 45, clearance: 1 } as const;
 const FAILURES: readonly Failure[] = [
   { kind: "pages-need-more-leaves", lastPage: 399, leaves: 180, pageOneLeaf: leafNumber(5), needed: 204 },
+  { kind: "picture-flat", height: 5, leastTab: 3 },
+  { kind: "no-page", pageOneLeaf: leafNumber(300), plates: 0, leaves: 204 },
+  { kind: "no-page", pageOneLeaf: leafNumber(5), plates: 200, leaves: 204 },
+  { kind: "plates-after-last-page", entry: 1, afterPage: 400, lastPage: 399 },
   { kind: "too-few-leaves", before: 12, picture: 2, after: 12, leaves: 20, most: -4 },
   { kind: "too-few-leaves", before: 12, picture: 100, after: 12, leaves: 60, most: 36 },
   { kind: "levels-out-of-order", level: 2, depth: 10, before: 18 },

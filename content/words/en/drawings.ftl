@@ -29,14 +29,17 @@ draw-line-cut = cut
 draw-line-score = score
 draw-line-position = position
 
-draw-legend = What the lines mean. Continuous: a cut, or an edge. Dashed: a score line. Dash-dot: a position only. Thin with ticks: a dimension. Heavy: a folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue.
-draw-legend-cut = cut, edge
+draw-legend = What the lines mean. Heavy: a cut. Thin: an edge. Dashed: a score line. Dash-dot: a position only. Grey band: a folded edge. Thin with ticks: a dimension. Narrow strip: a leaf seen edge-on. Arrow: move this way. White number on black: the order of the work. Filled dot: glue.
+draw-legend-cut = cut
+draw-legend-edge = edge
 draw-legend-score = score line
 draw-legend-position = position only
 draw-legend-dimension = dimension
 draw-legend-folded = folded edge
 draw-legend-leaf = leaf edge-on
 draw-legend-move = move this way
+# Stands beside a white number on a black disc.
+draw-legend-turn = order of work
 
 ## Calibration bars of a true-scale sheet: what a ruler must show on them, and what to do
 
@@ -97,7 +100,6 @@ draw-template-map = Black: this sheet. Lay the sheets so that match lines with t
 # A part and what it is for.
 draw-part = { $part }: { $use }
 draw-layers = The window from the book outward: { $frame }, then { $glazing }, then { $door }.
-draw-layer = { $number } { $part }
 draw-layers-book = book
 draw-layers-you = you
 
@@ -167,7 +169,6 @@ draw-scoring-from-tail = seen from the tail
 ## The folds
 
 # A step's number and what is done.
-draw-fold-title = { $number }  { $step }
 draw-fold-score = Score both lines
 draw-fold-cut = Mark and cut
 draw-fold-each = Fold each strip back

@@ -69,6 +69,10 @@ finder-count-change = { $count ->
     [one] { $count } fits with a change
    *[other] { $count } fit with a change
   }
+finder-count-poor = { $count ->
+    [one] { $count } would come out poorly
+   *[other] { $count } would come out poorly
+  }
 finder-count-no = { $count ->
     [one] { $count } does not fit
    *[other] { $count } do not fit
@@ -88,6 +92,7 @@ finder-leaves = leaves
 finder-fits-so-far = Fits so far
 finder-fits-own = Fits as it is
 finder-fits-check = Fits, but check first
+finder-fits-poor = Can be made, but poorly
 finder-fits-change = Fits with a change
 finder-fits-not = Does not fit
 finder-not-checked = Not checked

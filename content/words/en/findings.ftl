@@ -12,6 +12,26 @@ fail-pages-need-more-leaves-do-author = count the leaves again, or correct lastP
 fail-pages-need-more-leaves-do-reader = Count the leaves again, or correct the last page, the leaf with page 1, or the plates.
 fail-pages-need-more-leaves-do-teacher = Count this seat’s leaves again, or correct its cell lastPage, pageOneLeaf or plates.
 
+fail-no-page-why = { $plates ->
+    [0] Page 1 cannot be on leaf { $pageOneLeaf }. This book has { $leaves } leaves.
+   *[other] Page 1 on leaf { $pageOneLeaf } and { $plates } plates leave no leaf for a page. This book has { $leaves } leaves.
+  }
+fail-no-page-given = page 1 on leaf { $pageOneLeaf }, and { $plates ->
+    [one] { $plates } unnumbered leaf
+   *[other] { $plates } unnumbered leaves
+  } between the pages
+fail-no-page-allowed = at least one of the book’s { $leaves } leaves with a page
+fail-no-page-do-author = count again from the first leaf; plates are counted in leaves, not pages
+fail-no-page-do-reader = Count again from the first leaf. Plates are counted in leaves, not pages.
+fail-no-page-do-teacher = Correct this seat’s cells pageOneLeaf and plates. Plates are counted in leaves, not pages.
+
+fail-plates-after-last-page-why = Plates cannot come after page { $afterPage }. The last page is { $lastPage }.
+fail-plates-after-last-page-given = plates after page { $afterPage }
+fail-plates-after-last-page-allowed = a printed page, 1 to { $lastPage }
+fail-plates-after-last-page-do-author = leaves after the last page need no entry: they are unnumbered end leaves
+fail-plates-after-last-page-do-reader = Correct the last page or the plates. Leaves after the last page need no entry.
+fail-plates-after-last-page-do-teacher = Correct this seat’s cell lastPage or plates. Leaves after the last page need no entry.
+
 fail-too-few-leaves-why = { $before } border leaves, { $picture } picture leaves and { $after } border leaves make { $sum }. This book has { $leaves }.
 fail-too-few-leaves-given = { $before } border leaves + { $picture } picture leaves + { $after } border leaves = { $sum }
 fail-too-few-leaves-allowed = the book has { $leaves } leaves
@@ -25,7 +45,7 @@ fail-too-few-leaves-do-teacher = Lower this seat’s borderBefore and borderAfte
 fail-levels-out-of-order-why = The level “{ $level }” is { $depth } deep. It must lie deeper than “{ $ahead }” at { $before }.
 fail-levels-out-of-order-given = "{ $level }" at { $depth } after "{ $ahead }" at { $before }
 fail-levels-out-of-order-allowed = depths that increase from level to level
-fail-levels-out-of-order-do-author = order the levels from front to back
+fail-levels-out-of-order-do-author = put the levels in order, or deepen this one
 fail-levels-out-of-order-do-reader = Make “{ $level }” deeper than { $before }, or “{ $ahead }” shallower.
 fail-levels-out-of-order-do-teacher = Raise or lower this seat’s depths until each is more than the one before.
 
@@ -139,6 +159,13 @@ fail-leaves-show-too-little-do-teacher = { $help ->
     [book] Set this seat’s height to { $mostHeight }, or give it a book with more leaves.
    *[only] Give this seat a book with more leaves.
  }
+
+fail-picture-flat-why = At { $height } tall, all strips are shorter than { $leastTab }, too short to fold. No leaf would be cut.
+fail-picture-flat-given = the picture, which gives no leaf a cut
+fail-picture-flat-allowed = a picture with at least two levels that the leaves show
+fail-picture-flat-do-author = see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab
+fail-picture-flat-do-reader = Make the picture taller.
+fail-picture-flat-do-teacher = Raise this seat’s height.
 
 fail-lost-leaf-outside-why = Leaf { $leaf } carries no picture: the picture leaves run from { $first } to { $last }.
 fail-lost-leaf-outside-given = leaf { $leaf }
@@ -277,11 +304,14 @@ doubt-off-centre = { $unfolded ->
  }
 doubt-off-centre-do-author = In the front matter: borderLeaves: [{ $before }, { $after }].
 
+reason-narrow-margins = Little paper stays free: { $head } at the head and { $tail } at the tail. A lower picture would help.
+
 ## Changes that help
 
 offer-height = Make the picture { $height } tall
 offer-opening = Open the book to { $opening }
 offer-borders = Fold { $before } border leaves before and { $after } after
+offer-picture-leaves = Let { $leaves } leaves carry the picture
 offer-depths = Make the levels shallower: { $depths }
 offer-folds = { $style ->
     [stepped] Use stepped folds

@@ -16,35 +16,16 @@ front-solved = { $fields } are { $count ->
 front-one-solved = one of pictureLeaves, height and opening can be solved, from the other two
 front-state = state { $fields }
 front-no-opening = not given, while { $field } is "solve"
-front-opening-degrees = degrees, 5 to 180
+front-opening-degrees = degrees, { $least } to { $most }
 front-state-opening = state the opening, or let opening be the one that is solved
-front-opening-beyond-flat = 5 to 180 degrees with view: front
+front-opening-beyond-flat = { $least } to { $most } degrees with view: front
 front-lower-opening = lower it, or use view: along for a piece seen while walking round
-
-## The book
-
-front-page-one-leaf = a leaf of the book, 1 to { $leaves }
-front-count-again = count again from the first leaf
-front-many-plates = { $plates ->
-    [one] { $plates } unnumbered leaf between the pages
-   *[other] { $plates } unnumbered leaves between the pages
-  }
-front-fewer-plates = { $leaves ->
-    [one] fewer than the { $leaves } leaf from page 1 on
-   *[other] fewer than the { $leaves } leaves from page 1 on
-  }
-front-count-plates = count the plates again (leaves, not pages)
-front-plate-page = a printed page, 1 to { $last }
-front-end-leaves = leaves after the last page need no entry: they are unnumbered end leaves
 
 ## Levels and gauge
 
 front-lines-out-of-order = { $line } mm after { $before } mm
 front-lines-outward = lines further and further from the fore-edge
 front-order-lines = put the lines in order
-front-levels-out-of-order = "{ $level }" at { $depth } mm after "{ $before }" at { $beforeDepth } mm
-front-levels-inward = depths that increase from the first level (front) to the last (back)
-front-order-levels = put the levels in order or deepen this one
 front-level-twice = a second level "{ $level }"
 front-level-names = a name of its own for each level, also without its capitals
 front-rename = rename one of them
@@ -136,9 +117,6 @@ front-level-tiny = nothing of level “{ $level }” shows: its shapes are too s
 front-level-over = level “{ $level }” reaches out of the picture’s frame with { $shape }: what lies there is not shown
 # On no leaf of the kit’s own book.
 front-level-lost = level “{ $level }” comes out on no leaf of this book: its strips are too short, or its folds cannot reach there. Make its shapes larger, or use a taller picture or more leaves
-front-picture-flat = the picture, which gives no leaf a cut
-front-picture-cuts = a picture with at least two levels that the leaves show
-front-picture-show = see that shapes lie inside the viewBox, do not cover all of each other, and are higher than leastTab
 front-levels-painted = every level but the background shows at least one shape
 front-check-shapes = check that these shapes are painted and visible
 front-list-shapes = list its shapes under picture.levels.{ $level }
@@ -179,8 +157,8 @@ front-session-before = { $date } or later, as the sessions follow each other
 front-order-sessions = correct the day, or put the sessions in order
 front-the-session = The session
 front-session = Session { $number }
-front-table-beside = a CSV file beside index.md
-front-table-among = a CSV file beside index.md (there is { $files })
+front-table-beside = a table beside index.md: CSV, XLSX or ODS
+front-table-among = a table beside index.md (there is { $files })
 front-a-kit = a kit: { $kits }
 front-class-kit = a kit of the class: { $kits }
 # The kit itself has something wrong that is told of before.
@@ -192,14 +170,14 @@ front-two-books = seat { $seat } has a book here and in { $table }
 front-one-book = one book per seat
 front-remove-book = remove one of them
 front-no-seat = no seat
-front-some-seat = at least one seat, here or in a books table
-front-add-seats = add seats, each with its number and book
+front-some-seat = at least one seat: here, in a books table, or as a number of places
+front-add-seats = add places: 12 for twelve seats whose books are still to come, or seats with their books
 front-seat-twice = seat { $seat } stands here a second time
 front-seat-once = each number once
 front-number-seats = give every seat a number of its own
-front-seat-no-book = seat { $seat } has no book
-front-seat-book = a book for every seat: here, or in the books table
-front-measure-seat = measure its book and add it
+# Of a key or column for names, addresses and the like.
+front-no-persons = seats’ numbers, and nothing about persons: a class’s pages are public
+front-remove-persons = remove it, and keep a list of who sits where on paper
 front-depths = { $count ->
     [one] { $count } depth
    *[other] { $count } depths
@@ -209,10 +187,15 @@ front-state-depths = state one for each level, front to back
 
 ## The books table
 
+# What a message is about: a column, or the table’s head row, and a cell as spreadsheets name it: C4.
+front-cell-field = { $column } in cell { $cell }
+front-sheet-broken = no table that can be read
+front-sheet-forms = a CSV table, or a workbook (XLSX or ODS) without a password, its table on the first sheet
 front-table-empty = an empty file
 front-table-head = a head row with the columns { $columns }
 front-column-unknown = unknown column "{ $column }"
 front-columns = these columns, in any order: { $columns }
+front-column-missing = no column "seat"
 front-column-twice = two columns "{ $column }"
 front-column-once = each column once
 front-cell-beyond = "{ $cell }" is beyond the last column

@@ -31,6 +31,8 @@ kit-packet-on = Packet, { $paper }
 kit-large-on = Large-print table, { $paper }
 kit-my-packet = Print my packet
 kit-my-large = Large-print table
+# While the panel holds a figure that cannot be used, or a book that does not fit.
+kit-held = Picture, figures and links here are those of the last book that fitted.
 kit-work-along = Work along, leaf by leaf
 
 # Headings of the page, in its order; the list of contents uses them, too.

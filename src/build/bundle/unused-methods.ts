@@ -8,7 +8,7 @@ interface Unused {
   readonly methods: string;
 }
 
-/** Trees of outlines, open lines, callbacks, arithmetic that only these need; of the packer, what it could do once more. */
+/** Trees of outlines, open lines, corners that are not round, callbacks, arithmetic that only these need; of the packer, what it could do once more. */
 const UNUSED: readonly Unused[] = [
   {
     file: /[\\/]clipper2-ts[\\/]dist[\\/]Core\.js$/,
@@ -27,7 +27,8 @@ const UNUSED: readonly Unused[] = [
   {
     file: /[\\/]clipper2-ts[\\/]dist[\\/]Offset\.js$/,
     loader: "js",
-    methods: "executeWithCallback calcSolutionCapacity offsetOpenJoined offsetOpenPath ellipse",
+    methods: `executeWithCallback calcSolutionCapacity offsetOpenJoined offsetOpenPath ellipse doSquare doMiter doBevel
+      getAvgUnitVector normalizeVector hypotenuse almostZero translatePoint reflectPoint intersectPoint getPerpendicD`,
   },
   {
     file: /[\\/]maxrects-packer[\\/]src[\\/]maxrects-packer\.ts$/,

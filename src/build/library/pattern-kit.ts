@@ -1,6 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { computePattern } from "../../core/pattern/compute.ts";
-import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
+import { fitKit } from "../../core/pattern/fit-kit.ts";
+import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { levelExtents } from "../../core/picture/level-extents.ts";
 import { atPlace } from "../../input/files/at-place.ts";
@@ -13,15 +13,16 @@ import * as say from "../../words/messages.ts";
 
 /** Computes the pattern of a kit on its own book. @throws KitError with the place of what does not fit, or of a picture that no leaf shows */
 export function patternKit({ kit, file, placeOf, pictureNotes }: StatedKit): PatternedKit {
-  const result = computePattern(kit);
+  const result = fitKit(kit);
   if (result.fits) {
     const { pattern, findings } = result;
-    if (!pictureLeaves(pattern).some(({ cuts }) => cuts.length > 0)) throw flatPicture(file, placeOf, pictureNotes);
     const ofMotifs = atPlace(file, { placeOf }, () => motifNotes(kit, pattern));
     return { kit, pattern, findings, pictureNotes: [...pictureNotes, ...lostLevels(kit, pattern), ...ofMotifs] };
   }
-  const { path, ...words } = authorFailure(result.finding, kit);
-  throw new KitError([{ file, ...placeOf(path), field: fieldName(path), ...words }]);
+  const { path, given, ...words } = authorFailure(result.finding, kit);
+  // What was not drawn may be why the picture is flat.
+  const all = result.finding.kind === "picture-flat" ? [given, ...pictureNotes].join("; ") : given;
+  throw new KitError([{ file, ...placeOf(path), field: fieldName(path), given: all, ...words }]);
 }
 
 /** Levels that the picture shows and no leaf does; what the picture itself hides is told already. */
@@ -31,10 +32,4 @@ function lostLevels({ picture }: Kit, { levels, background, leaves }: Pattern): 
   return levels
     .filter((_, i) => i + 1 !== background && extents[i] !== undefined && !seen.has(i + 1))
     .map(({ name }) => say.frontLevelLost({ level: name }));
-}
-
-function flatPicture(file: string, placeOf: StatedKit["placeOf"], notes: readonly string[]): KitError {
-  const given = [say.frontPictureFlat(), ...notes].join("; ");
-  const advice = { given, allowed: say.frontPictureCuts(), remedy: say.frontPictureShow() };
-  return new KitError([{ file, ...placeOf(["picture", "levels"]), field: "picture.levels", ...advice }]);
 }

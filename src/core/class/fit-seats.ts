@@ -2,7 +2,7 @@ import { judge } from "../finder/verdict.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern } from "../pattern/compute.ts";
+import { fitKit } from "../pattern/fit-kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts";
 import type { Offer } from "../refit/offer.ts";
@@ -52,7 +52,7 @@ export function fitSeats(seats: readonly Seat[], kits: readonly Kit[], units?: U
 /** One seat's kit on its book, or why not. */
 export function fitSeat(seat: Seat): FittingSeat | { readonly failure: Failure } {
   const kit = refitKit(seat.kit, seat.refit);
-  const result = computePattern(kit);
+  const result = fitKit(kit);
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
   const counts = countsOf(pattern);
@@ -74,7 +74,7 @@ function misfit(seat: Seat, failure: Failure, kits: readonly Kit[]): Misfit {
 
 function otherKit(seat: Seat, kit: Kit): Misfit["otherKits"] {
   const verdict = judge({ ...kit, units: seat.kit.units }, seat.book);
-  if (verdict.kind === "no") return [];
+  if (verdict.kind === "no" || verdict.kind === "poor") return [];
   return [{ kit, offer: verdict.kind === "change" ? verdict.offers[0] : undefined }];
 }
 

@@ -15,7 +15,14 @@ export type Known = Verdict | { readonly kind: "unknown"; readonly cause: "not-l
 
 export type Verdicts = ReadonlyMap<string, Known>;
 
-const FIT_ORDER: Readonly<Record<Known["kind"], number>> = { fits: 0, check: 1, change: 2, no: 3, unknown: 4 };
+const FIT_ORDER: Readonly<Record<Known["kind"], number>> = {
+  fits: 0,
+  check: 1,
+  change: 2,
+  poor: 3,
+  no: 4,
+  unknown: 5,
+};
 
 /** The kits that a query asks for, in its order; equals stand by title, in a language's (BCP 47) alphabet. */
 export function listKits<T extends KitEntry>(

@@ -1,3 +1,4 @@
+import { BOUNDS } from "../kit/bounds.ts";
 import { type AddressParameters, fromAddress, type Ignored, toAddress } from "../refit/address.ts";
 import type { Refit } from "../refit/refit.ts";
 import { bookFigures } from "./book-figures.ts";
@@ -80,7 +81,9 @@ export function readHours(text: string): number | undefined {
 }
 
 function readLevels(text: string): number | undefined {
-  return /^[2-9]$/.test(text) ? Number(text) : undefined;
+  const { least, most } = BOUNDS.levels;
+  const levels = /^\d$/.test(text) ? Number(text) : 0;
+  return levels >= least && levels <= most ? levels : undefined;
 }
 
 function choice<T extends string>(allowed: readonly T[], text: string | undefined): T | undefined {

@@ -1,48 +1,31 @@
-import { type Doubt, type GraveDoubt, isGrave } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern } from "../pattern/compute.ts";
+import { fitKit } from "../pattern/fit-kit.ts";
 import { countsOf, effortOf } from "../plan/effort.ts";
+import { leastMargins } from "../refit/margins.ts";
 import type { Offer } from "../refit/offer.ts";
 import { offersFor } from "../refit/offers.ts";
+import { judgeFit, type Quality, type Reason } from "../refit/quality.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 
 /**
- * Whether a kit can be made in a reader's book: it fits; it fits, but something is to be checked first; with one of some
- * changes; or not. Minutes are the work on that book.
+ * Whether a kit can be made in a reader's book: it fits, something is to be looked at first, or it comes out poorly; with one
+ * of some changes; or not. Minutes are the work on that book.
  */
 export type Verdict =
-  | { readonly kind: "fits"; readonly minutes: number }
-  | { readonly kind: "check"; readonly minutes: number; readonly doubts: readonly GraveDoubt[] }
+  | { readonly kind: Quality; readonly minutes: number; readonly reasons: readonly Reason[] }
   | { readonly kind: "change"; readonly offers: readonly Offer[]; readonly minutes: number }
   | { readonly kind: "no"; readonly failure: Failure };
 
-/** Computes the kit in a book, light and window included. An offer is a change with which the whole kit fits. */
+/** Computes the kit in a book, light and window included. An offer is a change with which the whole kit fits, and not poorly. */
 export function judge(kit: Kit, book: Refit): Verdict {
-  const own = madeIn(kit, book);
-  if (!("failure" in own)) return { ...verdictOn(own.findings), minutes: own.minutes };
-  const offers = offersFor(kit, book).filter((offer) => !offer.otherBook);
+  const result = fitKit(refitKit(kit, book));
+  if (result.fits)
+    return {
+      ...judgeFit(result, leastMargins(kit)),
+      minutes: effortOf(countsOf(result.pattern), kit.rates).minutes,
+    };
+  const offers = offersFor(kit, book).filter(({ otherBook, quality }) => !otherBook && quality !== "poor");
   const [first] = offers;
-  const made = first && madeIn(kit, first.refit);
-  return made && !("failure" in made)
-    ? { kind: "change", offers, minutes: made.minutes }
-    : { kind: "no", failure: own.failure };
-}
-
-/** A fit is good only where nothing says that the book was measured wrong or will not carry the piece well. */
-export function verdictOn(
-  findings: readonly Doubt[],
-): { readonly kind: "fits" } | { readonly kind: "check"; readonly doubts: readonly GraveDoubt[] } {
-  const doubts = findings.filter(isGrave);
-  return doubts.length === 0 ? { kind: "fits" } : { kind: "check", doubts };
-}
-
-function madeIn(
-  kit: Kit,
-  refit: Refit,
-): { readonly minutes: number; readonly findings: readonly Doubt[] } | { readonly failure: Failure } {
-  const fitted = refitKit(kit, refit);
-  const result = computePattern(fitted);
-  if (!result.fits) return { failure: result.finding };
-  return { minutes: effortOf(countsOf(result.pattern), kit.rates).minutes, findings: result.findings };
+  return first ? { kind: "change", offers, minutes: first.minutes } : { kind: "no", failure: result.finding };
 }

@@ -12,6 +12,7 @@ export type Failure =
   | FitFailure
   | FlapFailure
   | LostLeafFailure
+  | FlatPicture
   | LightFailure
   | LightNearWindow
   | WindowFailure;
@@ -24,6 +25,21 @@ export type BookFailure =
       readonly leaves: number;
       readonly pageOneLeaf: LeafNumber;
       readonly needed: number;
+    }
+  | {
+      /** Page 1 or the plates stand where no leaf is left for a printed page. */
+      readonly kind: "no-page";
+      readonly pageOneLeaf: LeafNumber;
+      /** Unnumbered leaves between the pages. */
+      readonly plates: number;
+      readonly leaves: number;
+    }
+  | {
+      readonly kind: "plates-after-last-page";
+      /** Which of the plates, from 1. */
+      readonly entry: number;
+      readonly afterPage: number;
+      readonly lastPage: number;
     }
   | {
       readonly kind: "too-few-leaves";
@@ -113,6 +129,14 @@ export type LostLeafFailure =
     }
   | { readonly kind: "too-few-remain"; readonly lost: number; readonly leaves: number };
 
+/** No leaf is cut: the picture's shapes are too small here, or are not there. */
+export interface FlatPicture {
+  readonly kind: "picture-flat";
+  readonly height: number;
+  /** Strips shorter than this are merged with the next. */
+  readonly leastTab: number;
+}
+
 /** What keeps a light from standing in the book. */
 export type Obstacle =
   | { readonly kind: "nowhere-wide"; readonly need: number }
@@ -164,6 +188,13 @@ export type WindowFailure =
   | { readonly kind: "glazing-too-small"; readonly level: number; readonly lip: number; readonly overlap: number };
 
 const LIGHT: readonly Failure["kind"][] = ["no-room-for-light", "light-near-window"];
+
+const CONTRADICTIONS: readonly Failure["kind"][] = ["pages-need-more-leaves", "no-page", "plates-after-last-page"];
+
+/** Whether figures of the book contradict each other: they are to be read again, and no other picture helps. */
+export function isContradiction({ kind }: Failure): boolean {
+  return CONTRADICTIONS.includes(kind);
+}
 
 /** Whether a smaller light, or one that stands further back, is what helps. */
 export function isOfLight(failure: Failure): failure is LightFailure | LightNearWindow {

@@ -26,6 +26,11 @@ export function openingOf(shape: Shape): number | undefined {
   return shape.solve === "opening" ? undefined : shape.opening;
 }
 
+/** The shape on another count of picture leaves; where that is solved, it stays so. */
+export function withLeaves(shape: Shape, pictureLeaves: number): Shape {
+  return shape.solve === "pictureLeaves" ? shape : { ...shape, pictureLeaves };
+}
+
 /** The shape at another height; where the height was solved, nothing is any more. */
 export function withHeight(shape: Shape, height: number): Shape {
   return shape.solve === "height" ? { ...shape, solve: "nothing", height } : { ...shape, height };

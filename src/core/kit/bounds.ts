@@ -1,3 +1,7 @@
+import type { Viewpoint } from "../fan/front.ts";
+import { widestOpening } from "../fit/solve.ts";
+import { toDegrees } from "../units/angle.ts";
+
 /** What a figure may be at least and at most, both included: a length in mm, a whole number, an angle in degrees, or any number. */
 export interface Bounds<Kind extends "length" | "count" | "degrees" | "number"> {
   readonly kind: Kind;
@@ -45,6 +49,11 @@ export const BOUNDS = {
   sheetSide: length(50, 2000),
   seat: count(1, 200),
 } as const;
+
+/** How far a book may be opened: what is seen from the front lies flat at most. */
+export function openingBounds(view: Viewpoint): Bounds<"degrees"> {
+  return { ...BOUNDS.opening, most: Math.round(toDegrees(widestOpening(view))) };
+}
 
 function length(least: number, most: number): Bounds<"length"> {
   return { kind: "length", least, most };

@@ -1,3 +1,5 @@
+import type { Book } from "../book/book.ts";
+import { plateLeaves } from "../book/last-page.ts";
 import { leafNumber } from "../book/leaf-number.ts";
 import { leavesNeeded } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
@@ -7,14 +9,24 @@ import { type Kit, misplacedLevel } from "../kit/kit.ts";
 
 /** The printed pages, plates and borders must find room in the book. */
 export function bookFailure({ book, fit }: Kit): BookFailure | undefined {
-  const { lastPage, leaves, pageOneLeaf } = book;
-  const needed = leavesNeeded(book);
-  if (needed > leaves) return { kind: "pages-need-more-leaves", lastPage, leaves, pageOneLeaf, needed };
+  const contradiction = numberingFailure(book);
+  if (contradiction) return contradiction;
+  const { leaves } = book;
   const [before, after] = fit.borderLeaves;
   const { shape } = fit;
   const picture = shape.solve === "pictureLeaves" || shape.pictureLeaves === "fill" ? 2 : shape.pictureLeaves;
   if (before + picture + after <= leaves) return undefined;
   return { kind: "too-few-leaves", before, picture, after, leaves, most: leaves - before - after };
+}
+
+function numberingFailure(book: Book): BookFailure | undefined {
+  const { lastPage, leaves, pageOneLeaf, plates } = book;
+  if (lastPage < 1) return { kind: "no-page", pageOneLeaf, plates: plateLeaves(plates), leaves };
+  const beyond = plates.findIndex(({ afterPage }) => afterPage > lastPage);
+  if (beyond >= 0)
+    return { kind: "plates-after-last-page", entry: beyond + 1, afterPage: plates[beyond]!.afterPage, lastPage };
+  const needed = leavesNeeded(book);
+  return needed > leaves ? { kind: "pages-need-more-leaves", lastPage, leaves, pageOneLeaf, needed } : undefined;
 }
 
 /** Each level lies deeper than the one before it. */

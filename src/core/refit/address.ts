@@ -19,6 +19,7 @@ const NAMES = {
   plates: "plates",
   direction: "read",
   borderLeaves: "border",
+  pictureLeaves: "shown",
   head: "head",
   height: "picture",
   openingDegrees: "open",
@@ -81,6 +82,7 @@ export function fromAddress(address: AddressParameters, kit?: Kit): AddressRead 
 /** Figures without a line in the panel: where an offer puts the picture, and what the bench adds. */
 const carriedFields = (): readonly CarriedField[] => [
   { key: "head", form: "length", ...BOUNDS.head, refit: (head) => ({ head }) },
+  { key: "pictureLeaves", form: "count", ...BOUNDS.pictureLeaves, refit: (pictureLeaves) => ({ pictureLeaves }) },
   { key: "units", form: "choice", options: ["mm", "in"], refit: (units) => ({ units: units as UnitSystem }) },
   { key: "flapBulk", form: "number", ...BOUNDS.flapBulk, refit: (flapBulk) => ({ flapBulk }) },
   { key: "lostLeaves", form: "leaves", refit: (lostLeaves) => ({ lostLeaves }) },

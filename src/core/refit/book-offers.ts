@@ -1,17 +1,19 @@
 import { caliper } from "../book/book.ts";
 import { leafNumber } from "../book/leaf-number.ts";
 import { nearestCount } from "../geometry/nearest.ts";
-import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Change, Fits } from "./offer.ts";
 import type { Refit } from "./refit.ts";
 
+/** Books that people find: leaves, and how thick they are, mm (common practice, no source). */
+const USUAL = { leaves: { least: 20, most: 450 }, thickness: { least: 3, most: 60 } } as const;
+
 /** Another book of the same paper and size: the nearest counts of leaves, more or fewer, with which the kit fits. */
 export function bookOffers(kit: Kit, fits: Fits): Change[] {
   const { leaves } = kit.book;
-  const thick = BOUNDS.blockThickness;
-  const most = Math.min(BOUNDS.leaves.most, Math.floor(thick.most / caliper(kit.book)));
-  const least = Math.max(BOUNDS.leaves.least, Math.ceil(thick.least / caliper(kit.book)));
+  const { leaves: usual, thickness } = USUAL;
+  const most = Math.min(usual.most, Math.floor(thickness.most / caliper(kit.book)));
+  const least = Math.max(usual.least, Math.ceil(thickness.least / caliper(kit.book)));
   const more = nearestCount(leaves, 1, most, (count) => fits(bookOf(kit, count)));
   const fewer = nearestCount(leaves, -1, least, (count) => fits(bookOf(kit, count)));
   return [

@@ -14,7 +14,7 @@ export type Field =
 export type CarriedField = FieldForm & { readonly key: CarriedKey };
 
 /** The figures of a refit that only an address carries. */
-export type CarriedKey = "head" | "units" | "flapBulk" | "lostLeaves";
+export type CarriedKey = "head" | "pictureLeaves" | "units" | "flapBulk" | "lostLeaves";
 
 /** The figures of a refit that a panel asks for. */
 export type FieldKey = Exclude<keyof Refit, CarriedKey>;

@@ -1,6 +1,5 @@
 import { heightOf, openingOf } from "../fit/shape.ts";
-import { widestOpening } from "../fit/solve.ts";
-import { BOUNDS, type Bounds } from "../kit/bounds.ts";
+import { BOUNDS, type Bounds, openingBounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
@@ -76,14 +75,15 @@ function heightField(kit: Kit): Field[] {
 /** Where the kit states its opening. */
 function openingField(kit: Kit): Field[] {
   if (kit.fit.shape.solve === "opening") return [];
+  const { least, most } = openingBounds(kit.fit.view);
   return [
     {
       name: "openingDegrees",
       key: "openingDegrees",
       group: "fold",
       form: "degrees",
-      least: BOUNDS.opening.least,
-      most: Math.round(toDegrees(widestOpening(kit.fit.view))),
+      least,
+      most,
       figure: (one) => toDegrees(openingOf(one.fit.shape)!),
       refit: (openingDegrees) => ({ openingDegrees }),
     },

@@ -1,4 +1,6 @@
 import type { FoldStyle } from "../spans/fold-style.ts";
+import type { Margins } from "./margins.ts";
+import type { Quality } from "./quality.ts";
 import type { Refit } from "./refit.ts";
 
 /** One thing that an offer changes. Lengths mm. */
@@ -6,6 +8,8 @@ export type OfferedChange =
   | { readonly kind: "height"; readonly height: number }
   | { readonly kind: "opening"; readonly degrees: number }
   | { readonly kind: "borders"; readonly before: number; readonly after: number }
+  /** Of a kit that states how many. */
+  | { readonly kind: "picture-leaves"; readonly leaves: number }
   | { readonly kind: "depths"; readonly depths: readonly number[] }
   | { readonly kind: "folds"; readonly foldStyle: FoldStyle }
   | { readonly kind: "light-width"; readonly diameter: number }
@@ -18,7 +22,7 @@ export type OfferedChange =
       readonly thickness: number;
     };
 
-/** A change that makes a kit fit after all. */
+/** A way to make a kit in a book that it does not fit, or fits poorly. */
 export interface Offer {
   /** What it changes, all of it together. */
   readonly says: readonly OfferedChange[];
@@ -27,6 +31,11 @@ export interface Offer {
   readonly otherBook: boolean;
   /** Whether its flaps push the book open beyond flat. */
   readonly springsOpen: boolean;
+  /** How well the kit comes out with it, and the minutes that it takes. */
+  readonly quality: Quality;
+  readonly minutes: number;
+  /** Paper that stays free at head and tail, mm. */
+  readonly margins: Margins;
 }
 
 /** What an offer changes of the reader's figures. */

@@ -1,3 +1,4 @@
+import { isContradiction } from "../findings/failure.ts";
 import { openingOf } from "../fit/shape.ts";
 import { nearestCount } from "../geometry/nearest.ts";
 import { BOUNDS } from "../kit/bounds.ts";
@@ -8,37 +9,49 @@ import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
+import { leastMargins } from "./margins.ts";
 import type { Change, Fits, Offer } from "./offer.ts";
+import { QUALITIES } from "./quality.ts";
 import { type Refit, refitKit } from "./refit.ts";
 import { Trials } from "./trials.ts";
 import { higherOffers, lightOffers, wholeOffers } from "./window-offers.ts";
 
+/** A reader chooses among so many. */
+const MOST_OFFERS = 3;
+
 /**
- * The nearest changes with which the whole kit, light and window included, fits the reader's book, each by itself: another
+ * At most three ways, the best first: the nearest changes with which the whole kit, light and window included, fits the reader's book, each by itself: another
  * height, another opening, other borders, shallower levels, the other fold style, another count of leaves, a smaller light.
  * Empty where nothing of these helps, or where it was not found among so many leaves as `Trials` lays out.
  */
 export function offersFor(kit: Kit, refit: Refit): Offer[] {
   const fitted = refitKit(kit, refit);
   const failure = tryFit(fitted);
-  // Figures of the book that contradict each other are to be read again; no other picture helps.
-  if (failure?.kind === "pages-need-more-leaves") return [];
-  const trials = new Trials();
+  if (failure && isContradiction(failure)) return [];
+  const trials = new Trials(leastMargins(kit));
   const offers = failure ? layoutOffers(trials, kit, fitted, refit) : lightOffers(trials, kit, refit);
-  return offers.length > 0 ? offers : higherOffers(trials, kit, refit);
+  return ranked(offers.length > 0 ? offers : higherOffers(trials, kit, refit));
+}
+
+/** The best three: those that come out well first, and of equals those in the reader's own book; poor ones where there are no others. */
+export function ranked(offers: readonly Offer[]): Offer[] {
+  const rank = ({ quality, otherBook }: Offer): number => 2 * QUALITIES.indexOf(quality) + Number(otherBook);
+  const good = offers.filter(({ quality }) => quality !== "poor");
+  return (good.length > 0 ? good : offers).toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST_OFFERS);
 }
 
 /** Where the picture cannot be laid out. */
 function layoutOffers(trials: Trials, kit: Kit, fitted: Kit, refit: Refit): Offer[] {
   const fits: Fits = (change) => trials.laysOut(refitKit(kit, { ...refit, ...change }));
   const inThisBook = [
-    ...heightOffer(fitted, fits),
+    ...heightOffer(fitted, fits, trials.least),
     ...openingOffer(fitted, fits),
     ...borderOffer(fitted, fits),
+    ...pictureLeavesOffer(fitted, fits),
     ...depthOffer(fitted, fits),
     ...foldOffer(fitted, fits),
   ];
-  const changes = inThisBook.length > 0 ? inThisBook : shallowerAndLower(fitted, fits);
+  const changes = inThisBook.length > 0 ? inThisBook : shallowerAndLower(fitted, fits, trials.least);
   return [
     ...changes.flatMap((change) => wholeOffers(trials, kit, refit, change, false)),
     ...bookOffers(fitted, fits).flatMap((change) => wholeOffers(trials, kit, refit, change, true)),
@@ -60,11 +73,20 @@ function openingOffer(kit: Kit, fits: Fits): Change[] {
   return [{ says: [{ kind: "opening", degrees: nearest }], change: { openingDegrees: nearest } }];
 }
 
+/** Whole leaves that an offer leaves at each end, where the kit has so many (common practice, no source). */
+const LEAST_BORDER = 2;
+
+/** Borders with so many leaves more at each end, or fewer. */
+export function withMore([before, after]: readonly [number, number], more: number): readonly [number, number] {
+  const border = (own: number): number => Math.max(Math.min(own, LEAST_BORDER), own + more);
+  return [border(before), border(after)];
+}
+
 /** As many leaves less, or else more, at each end. */
 function borderOffer(kit: Kit, fits: Fits): Change[] {
   const [before, after] = kit.fit.borderLeaves;
   const { most } = BOUNDS.borderLeaves;
-  const by = (more: number): readonly [number, number] => [Math.max(0, before + more), Math.max(0, after + more)];
+  const by = (more: number): readonly [number, number] => withMore([before, after], more);
   const allowed = (more: number): boolean => fits({ borderLeaves: by(more) });
   const more =
     nearestCount(0, -1, -Math.max(before, after), allowed) ??
@@ -77,6 +99,19 @@ function borderOffer(kit: Kit, fits: Fits): Change[] {
   if (more === undefined) return [];
   const borderLeaves = by(more);
   return [{ says: [{ kind: "borders", before: borderLeaves[0], after: borderLeaves[1] }], change: { borderLeaves } }];
+}
+
+/** Where the kit states how many leaves carry its picture: the nearest fewer, or else more. */
+function pictureLeavesOffer(kit: Kit, fits: Fits): Change[] {
+  const { shape, borderLeaves } = kit.fit;
+  if (shape.solve === "pictureLeaves" || shape.pictureLeaves === "fill") return [];
+  const allowed = (pictureLeaves: number): boolean => fits({ pictureLeaves });
+  const room = kit.book.leaves - borderLeaves[0] - borderLeaves[1];
+  const now = Math.min(shape.pictureLeaves, room + 1);
+  const leaves =
+    nearestCount(now, -1, BOUNDS.pictureLeaves.least, allowed) ?? nearestCount(shape.pictureLeaves, 1, room, allowed);
+  if (leaves === undefined) return [];
+  return [{ says: [{ kind: "picture-leaves", leaves }], change: { pictureLeaves: leaves } }];
 }
 
 function foldOffer(kit: Kit, fits: Fits): Change[] {

@@ -1,7 +1,7 @@
 import type { Book, Plate } from "../book/book.ts";
 import { lastPageOf } from "../book/last-page.ts";
 import type { LeafNumber } from "../book/leaf-number.ts";
-import { heightOf, type Shape, withHeight, withOpening } from "../fit/shape.ts";
+import { heightOf, type Shape, withHeight, withLeaves, withOpening } from "../fit/shape.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import { toRadians } from "../units/angle.ts";
@@ -21,6 +21,7 @@ export interface Refit {
   readonly plates?: readonly Plate[];
   readonly direction?: "ltr" | "rtl";
   readonly borderLeaves?: readonly [number, number];
+  readonly pictureLeaves?: number;
   readonly head?: number;
   readonly height?: number;
   /** Taken only where the kit states its opening; where it is solved, the picture's shape decides it. */
@@ -84,8 +85,8 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
   };
 }
 
-function shapeOf(kit: Kit, { height, openingDegrees }: Refit): Shape {
-  const { shape } = kit.fit;
+function shapeOf(kit: Kit, { height, openingDegrees, pictureLeaves }: Refit): Shape {
+  const shape = pictureLeaves === undefined ? kit.fit.shape : withLeaves(kit.fit.shape, pictureLeaves);
   const opened = openingDegrees === undefined ? shape : withOpening(shape, toRadians(openingDegrees));
   return height === undefined ? opened : withHeight(opened, height);
 }
@@ -100,8 +101,9 @@ function fittingHead(kit: Kit, refit: Refit): number | undefined {
 function refitBook(book: Book, refit: Refit): Book {
   const leaves = refit.leaves ?? book.leaves;
   const pageOneLeaf = refit.pageOneLeaf ?? book.pageOneLeaf;
-  const plates = refit.plates ?? book.plates;
-  const renumbered = refit.leaves !== undefined || refit.pageOneLeaf !== undefined || refit.plates !== undefined;
+  const counted = refit.leaves !== undefined || refit.pageOneLeaf !== undefined;
+  const plates = refit.plates ?? (counted || refit.lastPage !== undefined ? platesIn(refit, book) : book.plates);
+  const renumbered = counted || refit.plates !== undefined;
   const lastPage = refit.lastPage ?? (renumbered ? lastPageOf({ leaves, pageOneLeaf, plates }) : book.lastPage);
   return {
     ...book,
@@ -114,6 +116,13 @@ function refitBook(book: Book, refit: Refit): Book {
     plates,
     direction: refit.direction ?? book.direction,
   };
+}
+
+/** The plates of the kit's own book that another book may have, too: those before its last page. */
+function platesIn({ leaves, pageOneLeaf, lastPage }: Refit, book: Book): readonly Plate[] {
+  const last =
+    lastPage ?? lastPageOf({ ...book, leaves: leaves ?? book.leaves, pageOneLeaf: pageOneLeaf ?? book.pageOneLeaf });
+  return book.plates.filter(({ afterPage }) => afterPage <= last);
 }
 
 function lineAt(kit: Kit, depth: number): number | undefined {

@@ -1,5 +1,9 @@
+import { isFailure } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern, type FitResult, tryFit } from "../pattern/compute.ts";
+import type { FitResult } from "../pattern/compute.ts";
+import { layOutPicture } from "../pattern/face.ts";
+import { fitKit } from "../pattern/fit-kit.ts";
+import { keepsFree, type Margins, marginsOf } from "./margins.ts";
 
 /** So many leaves are laid out in search of offers for one book: many times what a book of this world needs, less than a second. */
 const MOST_LEAVES = 12_000;
@@ -9,16 +13,26 @@ const SHARE_OF_TRY = 1 / 40;
 
 /** What is tried in search of offers, until it is enough: with a book of 3000 leaves a search has no end that a reader would wait for. */
 export class Trials {
+  /** Paper that stays free at head and tail. */
+  readonly least: Margins;
   #left = MOST_LEAVES;
 
-  /** Whether a kit can be laid out; false where there is no more trying. */
+  constructor(least: Margins) {
+    this.least = least;
+  }
+
+  /** Whether a kit can be laid out and keeps paper free; false where there is no more trying. */
   laysOut(kit: Kit): boolean {
-    return this.#take(kit.book.leaves * SHARE_OF_TRY) && tryFit(kit) === undefined;
+    if (!this.#take(kit.book.leaves * SHARE_OF_TRY)) return false;
+    const layout = layOutPicture(kit);
+    if (isFailure(layout)) return false;
+    const { head, solution } = layout.value;
+    return keepsFree(marginsOf({ head, height: solution.height }, kit.book.leafHeight), this.least);
   }
 
   /** A kit's whole pattern, or why there is none; undefined where there is no more trying. */
   whole(kit: Kit): FitResult | undefined {
-    return this.#take(kit.book.leaves) ? computePattern(kit) : undefined;
+    return this.#take(kit.book.leaves) ? fitKit(kit) : undefined;
   }
 
   #take(leaves: number): boolean {

@@ -1,9 +1,13 @@
 import { isOfLight } from "../findings/failure.ts";
+import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { type FitResult, largestLight } from "../pattern/compute.ts";
+import { countsOf, effortOf } from "../plan/effort.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { heightOffer } from "./height-offer.ts";
+import { marginsOf } from "./margins.ts";
 import type { Change, Offer } from "./offer.ts";
+import { judgeFit } from "./quality.ts";
 import { type Refit, refitKit } from "./refit.ts";
 import type { Trials } from "./trials.ts";
 
@@ -18,16 +22,15 @@ export function wholeOffers(
   const changed = { ...refit, ...change };
   const result = trials.whole(refitKit(kit, changed));
   if (!result) return [];
-  if (result.fits) return [{ says, refit: changed, otherBook, springsOpen: springsOpen(result) }];
+  if (result.fits) return [offerOf(trials, kit, { says, change: changed }, otherBook, result)];
   if (!isOfLight(result.finding)) return [];
   return lightOffers(trials, kit, changed)
     .slice(0, 1)
     .map((light) => ({ ...light, says: [...says, ...light.says], otherBook }));
 }
 
-/** Shares of the largest light that are tried, and the least light that is offered, mm. */
+/** Shares of the largest light that are tried. */
 const SHARES = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
-const LEAST_LIGHT = 5;
 
 /** Lights that stand in the reader's book: the widest of this height, the highest of this width. Empty where the light is not what fails. */
 export function lightOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
@@ -37,14 +40,14 @@ export function lightOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
   if (!light || !whole || whole.fits || !isOfLight(whole.finding)) return [];
   const largest = largestLight(fitted, light);
   const step = rulerStep(fitted.units, "plain");
-  const sizes = (most: number, now: number): number[] =>
-    SHARES.map((share) => Math.floor((share * Math.min(most, now)) / step) * step).filter((one) => one >= LEAST_LIGHT);
+  const sizes = (most: number, now: number, { least }: Bounds<"length">): number[] =>
+    SHARES.map((share) => Math.floor((share * Math.min(most, now)) / step) * step).filter((one) => one >= least);
   return [
-    ...firstFitting(trials, kit, refit, sizes(largest.diameter, light.diameter), (diameter) => ({
+    ...firstFitting(trials, kit, refit, sizes(largest.diameter, light.diameter, BOUNDS.lightDiameter), (diameter) => ({
       says: [{ kind: "light-width", diameter }],
       change: { lightDiameter: diameter },
     })),
-    ...firstFitting(trials, kit, refit, sizes(largest.height, light.height), (height) => ({
+    ...firstFitting(trials, kit, refit, sizes(largest.height, light.height, BOUNDS.lightHeight), (height) => ({
       says: [{ kind: "light-height", height }],
       change: { lightHeight: height },
     })),
@@ -62,7 +65,7 @@ function firstFitting(
     const { says, change } = changeOf(size);
     const changed = { ...refit, ...change };
     const result = trials.whole(refitKit(kit, changed));
-    if (result?.fits) return [{ says, refit: changed, otherBook: false, springsOpen: springsOpen(result) }];
+    if (result?.fits) return [offerOf(trials, kit, { says, change: changed }, false, result)];
   }
   return [];
 }
@@ -74,13 +77,27 @@ export function higherOffers(trials: Trials, kit: Kit, refit: Refit): Offer[] {
     const changed = refitKit(kit, { ...refit, ...change });
     return trials.laysOut(changed) && trials.whole(changed)?.fits === true;
   };
-  return heightOffer(refitKit(kit, refit), fits, [1]).flatMap((change) =>
+  return heightOffer(refitKit(kit, refit), fits, trials.least, [1]).flatMap((change) =>
     wholeOffers(trials, kit, refit, change, false),
   );
 }
 
-/** What a maker should know of a change before she takes it: flaps that push the book beyond flat. */
-function springsOpen({ pattern }: Extract<FitResult, { readonly fits: true }>): boolean {
-  const { restingOpening, opening } = pattern.fit;
-  return restingOpening > Math.max(Math.PI, opening);
+/** What a maker should know of a change before she takes it; `change` is her whole refit. */
+export function offerOf(
+  { least }: Trials,
+  kit: Kit,
+  { says, change: refit }: Change,
+  otherBook: boolean,
+  result: Extract<FitResult, { readonly fits: true }>,
+): Offer {
+  const { fit, book } = result.pattern;
+  return {
+    says,
+    refit,
+    otherBook,
+    springsOpen: fit.restingOpening > Math.max(Math.PI, fit.opening),
+    quality: judgeFit(result, least).kind,
+    minutes: effortOf(countsOf(result.pattern), kit.rates).minutes,
+    margins: marginsOf(fit, book.leafHeight),
+  };
 }

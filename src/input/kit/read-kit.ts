@@ -19,7 +19,7 @@ import { PictureFiles } from "../layers/draw-file.ts";
 import { filesOfPicture, filesOfSource, kitPicture } from "../layers/kit-picture.ts";
 import { checkOutline } from "../picture/crowded.ts";
 import { readStory } from "../story/read-story.ts";
-import { checkBook, checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
+import { checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveMotifs } from "./resolve-motifs.ts";
 import { resolveWindow } from "./resolve-window.ts";
@@ -72,7 +72,6 @@ export function readKit(
   const { data } = parsed;
   return atPlace(file, yaml, () => {
     checkFit(data);
-    checkBook(data);
     checkVersions(data.versions);
     checkPhotos(
       { base, folder },

@@ -1,7 +1,7 @@
-import { lastPageOf, plateLeaves } from "../../core/book/last-page.ts";
+import { lastPageOf } from "../../core/book/last-page.ts";
 import type { Shape } from "../../core/fit/shape.ts";
-import { widestOpening } from "../../core/fit/solve.ts";
-import { toDegrees, toRadians } from "../../core/units/angle.ts";
+import { openingBounds } from "../../core/kit/bounds.ts";
+import { toRadians } from "../../core/units/angle.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
@@ -18,17 +18,19 @@ export function checkFit({ fit }: FrontMatter): void {
       remedy: say.frontState({ fields: listText(solved.slice(1)) }),
     });
   }
+  const { least, most } = openingBounds(fit.view);
+  const bounds = { least: String(least), most: String(most) };
   if (fit.opening === undefined && first !== undefined) {
     throw problem(["fit", "opening"], {
       given: say.frontNoOpening({ field: first }),
-      allowed: say.frontOpeningDegrees(),
+      allowed: say.frontOpeningDegrees(bounds),
       remedy: say.frontStateOpening(),
     });
   }
-  if (typeof fit.opening === "number" && fit.opening > toDegrees(widestOpening(fit.view))) {
+  if (typeof fit.opening === "number" && fit.opening > most) {
     throw problem(["fit", "opening"], {
       given: say.checkGiven({ value: String(fit.opening) }),
-      allowed: say.frontOpeningBeyondFlat(),
+      allowed: say.frontOpeningBeyondFlat(bounds),
       remedy: say.frontLowerOpening(),
     });
   }
@@ -47,32 +49,6 @@ export function shapeOf({ pictureLeaves, height, opening = "solve" }: FrontMatte
 function stated(value: "solve" | number): number {
   if (value === "solve") throw new Error("two of a fit's three quantities are solved");
   return value;
-}
-
-/** Page 1, plates and last page agree with the book's leaves. @throws ProblemError */
-export function checkBook({ book }: FrontMatter): void {
-  if (book.lastPage === undefined && book.leaves < book.pageOneLeaf) {
-    throw problem(["book", "pageOneLeaf"], {
-      given: say.checkGiven({ value: String(book.pageOneLeaf) }),
-      allowed: say.frontPageOneLeaf({ leaves: book.leaves }),
-      remedy: say.frontCountAgain(),
-    });
-  }
-  const last = statedLastPage(book);
-  if (last < 1) {
-    throw problem(["book", "plates"], {
-      given: say.frontManyPlates({ plates: plateLeaves(book.plates) }),
-      allowed: say.frontFewerPlates({ leaves: book.leaves - book.pageOneLeaf + 1 }),
-      remedy: say.frontCountPlates(),
-    });
-  }
-  const beyond = book.plates.findIndex((plate) => plate.afterPage > last);
-  if (beyond < 0) return;
-  throw problem(["book", "plates", beyond, "afterPage"], {
-    given: say.checkGiven({ value: String(book.plates[beyond]!.afterPage) }),
-    allowed: say.frontPlatePage({ last }),
-    remedy: say.frontEndLeaves(),
-  });
 }
 
 /** The last printed page: as stated, or else what follows from leaves and plates. */

@@ -1,11 +1,11 @@
-import { type Level, misplacedLevel } from "../../core/kit/kit.ts";
+import type { Level } from "../../core/kit/kit.ts";
 import { tidy } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { problem } from "../files/problem.ts";
 import { indexOfTwin } from "../files/twins.ts";
 import type { FrontMatter } from "./schema.ts";
 
-/** The levels with their depths, checked. @throws ProblemError */
+/** The levels with their depths; whether each lies deeper than the one before is a question of the fit. @throws ProblemError */
 export function resolveLevels(data: FrontMatter): Level[] {
   const lines = data.gauge?.lines ?? [];
   checkLines(lines);
@@ -14,7 +14,6 @@ export function resolveLevels(data: FrontMatter): Level[] {
     const line = level.line ?? numberOfLine(lines.length > 0 ? lines : undefined, depth, i);
     return { name: level.name, depth, line, background: level.background ?? false };
   });
-  checkOrder(levels);
   checkNames(levels);
   checkBackground(levels);
   return levels;
@@ -54,19 +53,6 @@ function numberOfLine(lines: readonly number[] | undefined, depth: number, i: nu
   if (!lines) return i + 1;
   const index = lines.findIndex((line) => Math.abs(line - depth) < 1e-6);
   return index < 0 ? undefined : index + 1;
-}
-
-function checkOrder(levels: readonly Level[]): void {
-  const at = misplacedLevel(levels);
-  if (at < 0) return;
-  const level = levels[at]!;
-  const before = levels[at - 1]!;
-  const given = { level: level.name, depth: tidy(level.depth, 2), before: before.name };
-  throw problem(["levels", at], {
-    given: say.frontLevelsOutOfOrder({ ...given, beforeDepth: tidy(before.depth, 2) }),
-    allowed: say.frontLevelsInward(),
-    remedy: say.frontOrderLevels(),
-  });
 }
 
 function checkNames(levels: readonly Level[]): void {

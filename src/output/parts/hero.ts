@@ -54,6 +54,7 @@ function downloads(kept?: Markup): Html {
       html`${i > 0 && " "}<a class="button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
   );
   return html`<div class="downloads">
+<p class="held-note" data-held hidden>${say.kitHeld()}</p>
 <div data-own-packets>${kept}${packets}
 <span class="more"><a href="table-large-a4.pdf">${say.kitLargeOn({ paper: say.paperA4() })}</a> · <a href="table-large-letter.pdf">${say.paperLetterShort()}</a></span></div>
 <div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>

@@ -12,35 +12,61 @@ import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
 import { holdWidth } from "../drawing/diagrams/hold-width.ts";
 import { leafAndPages } from "../drawing/diagrams/leaf-and-pages.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
+import { pocketPlan } from "../drawing/diagrams/pocket-plan.ts";
 import { scoring } from "../drawing/diagrams/scoring.ts";
 import { tucking } from "../drawing/diagrams/tucking.ts";
-import { pocketPlan } from "../drawing/pocket-figure.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps from the closed book to the open one say and show. */
-export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): Told {
-  const only = (text: Dual | string): Told => ({ text, figure: undefined });
+export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, counts: Counts): Told {
+  return { text: foldingText(id, kit, pattern, counts), figure: foldingFigure(id, kit, pattern) };
+}
+
+/** The same without the drawings, for where there is no room for them. */
+export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): Told["text"] {
   switch (id) {
     case "check":
-      return { text: checkText(pattern), figure: measureBook(kit) };
+      return checkText(pattern);
     case "find":
-      return { text: findText(pattern), figure: leafAndPages(kit, pattern) };
+      return findText(pattern);
     case "gauge":
-      return { text: gaugeText(kit), figure: scoring(kit, pattern) };
+      return gaugeText(kit);
     case "score":
-      return only(say.stepScoreText({ count: scores }));
+      return say.stepScoreText({ count: scores });
     case "borderBefore":
-      return only(borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText));
+      return borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText);
     case "borderAfter":
-      return only(borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText));
+      return borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText);
     case "notch":
-      return { text: notchText(pattern.pocket!), figure: pocketPlan(pattern, pattern.pocket!, kit.units) };
+      return notchText(pattern.pocket!);
     case "tack":
-      return { text: say.stepTackText({ count: tacks, with: kit.fit.tackWith }), figure: tucking(kit, pattern) };
+      return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
     case "hold":
-      return { text: holdText(pattern), figure: holdWidth(kit, pattern) };
+      return holdText(pattern);
     default:
-      return { text: foldText(kit, pattern, cuts > 0), figure: foldSteps(kit, pattern) };
+      return foldText(kit, pattern, cuts > 0);
+  }
+}
+
+/** What they show. */
+export function foldingFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
+  switch (id) {
+    case "check":
+      return measureBook(kit);
+    case "find":
+      return leafAndPages(kit, pattern);
+    case "gauge":
+      return scoring(kit, pattern);
+    case "fold":
+      return foldSteps(kit, pattern);
+    case "notch":
+      return pocketPlan(pattern, pattern.pocket!, kit.units);
+    case "tack":
+      return tucking(kit, pattern);
+    case "hold":
+      return holdWidth(kit, pattern);
+    default:
+      return undefined;
   }
 }
 

@@ -84,7 +84,7 @@ export interface MergedView {
 }
 
 export interface TackView {
-  readonly rows: readonly { readonly leaf: string; readonly place: Dual }[];
+  readonly rows: readonly { readonly number: LeafNumber; readonly leaf: string; readonly place: Dual }[];
   /** Free stretches too short to need glue. */
   readonly held: number;
 }
@@ -153,7 +153,11 @@ function costText(kit: Kit, supplies: readonly Supply[]): string {
 function tackView(kit: Kit, pattern: Pattern): TackView {
   const { glued, held } = tackList(pattern);
   return {
-    rows: glued.map((tack) => ({ leaf: leafAndPage(tack.leaf), place: stretch(tack.from, tack.to, kit.fit.markStep) })),
+    rows: glued.map((tack) => ({
+      number: tack.leaf.leaf,
+      leaf: leafAndPage(tack.leaf),
+      place: stretch(tack.from, tack.to, kit.fit.markStep),
+    })),
     held,
   };
 }

@@ -3,10 +3,10 @@ import { toAddress } from "../../core/refit/address.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
-import { doubtText } from "../../words/findings/doubts.ts";
 import type { Telling } from "../../words/findings/failure-figures.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import { offerText } from "../../words/findings/offers.ts";
+import { reasonText } from "../../words/findings/reasons.ts";
 import { hoursText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
 
@@ -70,7 +70,8 @@ function verdictElement(verdict: Judged, minutes: number, to: string, soFar: boo
       box.append(time);
       break;
     case "check":
-      box.append(time, ...verdict.doubts.map((doubt) => paragraph(doubtText(doubt, telling))));
+    case "poor":
+      box.append(time, ...verdict.reasons.map((reason) => paragraph(reasonText(reason, telling))));
       break;
     case "change":
       box.append(changes(verdict.offers, telling.units, to), time);
@@ -90,6 +91,8 @@ function titleOf({ kind }: Known, soFar: boolean): string {
       return say.finderFitsCheck();
     case "fits":
       return soFar ? say.finderFitsSoFar() : say.finderFitsOwn();
+    case "poor":
+      return say.finderFitsPoor();
     case "change":
       return say.finderFitsChange();
     case "no":

@@ -1,11 +1,15 @@
-import type { Failure } from "../../core/findings/failure.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
-import type { Telling } from "../../words/findings/failure-figures.ts";
-import { whyText } from "../../words/findings/failure-why.ts";
-import { offerText } from "../../words/findings/offers.ts";
-import { readerRemedy } from "../../words/findings/reader-remedy.ts";
-import * as say from "../../words/messages.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { offerFacts, offerText } from "../../words/findings/offers.ts";
+
+/** Ways that would help, with what is said above them and what becomes of the one that is taken. */
+export interface Ways {
+  readonly lead: string;
+  readonly offers: readonly Offer[];
+  readonly units: UnitSystem;
+  readonly take: (refit: Refit) => void;
+}
 
 /** What the fit panel answers, below its fields. */
 export class FitAnswer {
@@ -17,27 +21,35 @@ export class FitAnswer {
     this.#place = place;
   }
 
-  /** A sentence, with more to look at where there is more. */
-  say(words: string, ...more: readonly string[]): void {
+  /** A sentence, with more to look at where there is more, and ways out where there are some. */
+  say([words, ...more]: readonly [string, ...string[]], ways?: Ways, wrong = false): void {
     const below = [...more, ...this.standing];
-    this.#place.replaceChildren(...[words, ...below].map(paragraph));
-    this.#place.classList.remove("wrong");
-    this.#place.classList.toggle("look", below.length > 0);
+    this.#place.replaceChildren(...[words, ...below].map(paragraph), ...(ways ? this.#list(ways) : []));
+    this.#place.classList.toggle("wrong", wrong);
+    this.#place.classList.toggle("look", !wrong && below.length > 0);
   }
 
-  /** Why the kit does not fit, with a button for each change that would help. */
-  explain(failure: Failure, telling: Telling, offers: readonly Offer[], take: (refit: Refit) => void): void {
-    const buttons = offers.map((offer) => {
+  /** One sentence more below the answer that stands, once. */
+  add(words: string): void {
+    const last = this.#place.lastElementChild;
+    if (last?.textContent !== words) this.#place.append(paragraph(words));
+  }
+
+  #list({ lead, offers, units, take }: Ways): HTMLElement[] {
+    const list = document.createElement("ul");
+    for (const offer of offers) {
       const button = document.createElement("button");
       button.type = "button";
-      button.textContent = offerText(offer, telling.units);
-      button.addEventListener("click", () => take(offer.refit));
-      return button;
-    });
-    const why = say.fitPanelMisfit({ why: whyText(failure, telling) });
-    const all = [why, readerRemedy(failure, telling), ...this.standing];
-    this.#place.replaceChildren(...all.map(paragraph), ...buttons);
-    this.#place.classList.add("wrong");
+      button.textContent = offerText(offer, units);
+      button.addEventListener("click", () => {
+        this.#place.focus();
+        take(offer.refit);
+      });
+      const item = document.createElement("li");
+      item.append(button, " ", offerFacts(offer, units));
+      list.append(item);
+    }
+    return [paragraph(lead), list];
   }
 }
 

@@ -1,24 +1,16 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import { fieldsOf } from "../../core/refit/fields.ts";
-import { readField } from "../../core/refit/read-field.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import { faultText, fieldText } from "../../words/fields.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { type Control, markControl } from "../shared/marked-control.ts";
+import { readTexts } from "./panel-texts.ts";
 
 /** Reads the fields that the reader has touched. Wrong texts are marked and left out. */
-export function readPanel(form: HTMLFormElement, data: KitData, touched: ReadonlySet<string>): Refit {
-  let refit: Refit = {};
-  for (const field of fieldsOf(data.kit)) {
-    const control = form.elements.namedItem(field.name) as Control | null;
-    if (!control || !touched.has(field.name)) continue;
-    const text = control.value;
-    // Other fields may have moved what the kit says here: only what it says now can be left out.
-    const fitted = refitKit(data.kit, refit);
-    const read = text.trim() === fieldText(field, fitted) ? { refit: {} } : readField(field, text, fitted);
-    if ("refit" in read) refit = { ...refit, ...read.refit };
-    markControl(control, "fault" in read ? faultText(read.fault, fitted.units) : undefined);
-  }
+export function readPanel(form: HTMLFormElement, { kit }: KitData, touched: ReadonlySet<string>): Refit {
+  const controlOf = (name: string) => (touched.has(name) ? (form.elements.namedItem(name) as Control | null) : null);
+  const { refit, read } = readTexts(kit, (name) => controlOf(name)?.value);
+  for (const { field, fault } of read) markControl(controlOf(field.name)!, fault && faultText(fault, kit.units));
   return refit;
 }
 

@@ -1,27 +1,36 @@
 import type { Failure } from "../../core/findings/failure.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { computePattern } from "../../core/pattern/compute.ts";
+import { fitKit } from "../../core/pattern/fit-kit.ts";
+import { betterOffers } from "../../core/refit/better-offers.ts";
+import { leastMargins } from "../../core/refit/margins.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import { offersFor } from "../../core/refit/offers.ts";
+import { type Judgement, judgeFit } from "../../core/refit/quality.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import { type KitView, viewKit } from "../../output/views/kit-view.ts";
 import type { KitData } from "../shared/kit-data.ts";
 
 /** A kit on a reader's book, or why it does not fit and what would. */
 export type Fitted =
-  | { readonly view: KitView }
-  | { readonly failure: Failure; readonly kit: Kit; readonly offers: readonly Offer[] };
+  | { readonly view: KitView; readonly judgement: Judgement; readonly offers: Offers }
+  | { readonly failure: Failure; readonly kit: Kit; readonly offers: Offers };
+
+/** Ways that would help; undefined where none was sought yet. */
+type Offers = readonly Offer[] | undefined;
 
 /** Computes a page for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
 export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
   const kit = refitKit(data.kit, refit);
   const result = viewOf(data, quick ? { ...kit, light: undefined, insert: undefined } : kit);
-  return "view" in result ? result : { ...result, kit, offers: quick ? [] : offersFor(data.kit, refit) };
+  if ("failure" in result) return { ...result, kit, offers: quick ? undefined : offersFor(data.kit, refit) };
+  const judgement = judgeFit(result.view, leastMargins(data.kit));
+  const poor = !quick && judgement.kind === "poor";
+  return { ...result, judgement, offers: poor ? betterOffers(data.kit, refit, judgement.reasons) : undefined };
 }
 
 /** The kit as it is asked for, or why it does not fit: all that a packet needs. */
 export function viewOf(data: KitData, kit: Kit): { readonly view: KitView } | { readonly failure: Failure } {
-  const result = computePattern(kit);
+  const result = fitKit(kit);
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
   return { view: viewKit({ kit, pattern, findings, pictureNotes: [] }, data.cautions) };

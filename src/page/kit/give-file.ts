@@ -14,10 +14,15 @@ export function isFitted(address: string): boolean {
   return /^(pattern\.(json|csv)|cut\/)/.test(address);
 }
 
+/** The text of a file of the kit for the reader's own book; undefined for another address. @throws LoadError where its script cannot be loaded */
+export async function fileText(address: string, view: KitView): Promise<string | undefined> {
+  if (!window.leaflightFile) await loadScript("../../assets/scripts/files.js", "file-maker");
+  return window.leaflightFile?.(address, view);
+}
+
 /** Gives a file of the kit for the reader's own book; says whether there is one. @throws LoadError where its script cannot be loaded */
 export async function giveFile(address: string, view: KitView): Promise<boolean> {
-  if (!window.leaflightFile) await loadScript("../../assets/scripts/files.js", "file-maker");
-  const text = window.leaflightFile?.(address, view);
+  const text = await fileText(address, view);
   if (text === undefined) return false;
   const link = document.createElement("a");
   offerFile(link, text, `${view.slug}-${address.split("/").at(-1)}`);

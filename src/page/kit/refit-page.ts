@@ -1,25 +1,29 @@
-import { verdictOn } from "../../core/finder/verdict.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { ignoredText } from "../../words/fields.ts";
-import { doubtText } from "../../words/findings/doubts.ts";
-import { formatSize } from "../../words/lengths.ts";
+import { whyText } from "../../words/findings/failure-why.ts";
+import { readAgain } from "../../words/findings/read-again.ts";
 import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
 import { showOwnBook } from "../view3d/follow.ts";
-import { FitAnswer } from "./fit-answer.ts";
+import { FitAnswer, type Ways } from "./fit-answer.ts";
 import { readPanel, touchedBy, writePanel } from "./fit-panel.ts";
-import { fitted } from "./fitted.ts";
+import { type Fitted, fitted } from "./fitted.ts";
 import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
+import { holdPage, isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
 import { fillParts, partsToFill, type Reach } from "./page-parts.ts";
+import { verdictWords } from "./verdict-words.ts";
+
+type Fitting = Extract<Fitted, { readonly view: KitView }>;
+type Misfit = Exclude<Fitted, Fitting>;
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
@@ -76,7 +80,9 @@ class RefitPage {
     const data = await this.#data();
     if (!data) return;
     this.#answer.standing = [];
-    this.#apply(data, readPanel(this.#form, data, this.#touched));
+    const refit = readPanel(this.#form, data, this.#touched);
+    if (hasWrongField(this.#form)) this.#hold([say.fitPanelWrongField()]);
+    else this.#apply(data, refit);
   }
 
   /** Puts a refit into the panel and on the page, and tells what of it is left out. */
@@ -93,22 +99,25 @@ class RefitPage {
 
   keep(): void {
     const kept = keepBook(this.#refit);
-    this.#answer.say(kept ? say.fitPanelSaved() : say.fitPanelNotSaved());
+    this.#answer.say([kept ? say.fitPanelSaved() : say.fitPanelNotSaved()]);
     this.#form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = !kept;
   }
 
   /** A link to a file of the kit gives the file for the reader's book. */
   async giveFile(event: Event): Promise<void> {
     const address = (event.target as Element).closest("a[href]")?.getAttribute("href") ?? "";
-    if (Object.keys(this.#refit).length === 0 || !isFitted(address)) return;
+    if ((Object.keys(this.#refit).length === 0 && !isHeld()) || !isFitted(address)) return;
     event.preventDefault();
     this.#settle?.();
-    if (!this.#view) return;
+    if (isHeld() || !this.#view) {
+      this.#answer.add(say.fitPanelFilesWait());
+      return;
+    }
     try {
-      if (!(await giveFile(address, this.#view))) this.#answer.say(say.fitPanelNoFile());
+      if (!(await giveFile(address, this.#view))) this.#answer.add(say.fitPanelNoFile());
     } catch (error) {
       if (!(error instanceof LoadError)) throw error;
-      this.#answer.say(say.loadFileMaker());
+      this.#answer.add(say.loadFileMaker());
     }
   }
 
@@ -118,7 +127,7 @@ class RefitPage {
       return this.#units ? { ...data, kit: { ...data.kit, units: this.#units } } : data;
     } catch (error) {
       if (!(error instanceof LoadError)) throw error;
-      this.#answer.say(say.loadKitData(), say.fitPanelStillOwn());
+      this.#answer.say([say.loadKitData(), say.fitPanelStillOwn()]);
       return undefined;
     }
   }
@@ -141,14 +150,21 @@ class RefitPage {
       this.#paint(data, "all");
       const view = this.#view;
       // A task of its own: with thousands of leaves each takes a while.
-      this.#timer = setTimeout(() => {
-        if (view) this.#pictures.draw(view);
-        performance.mark("fit settled");
-      });
+      this.#timer = setTimeout(() => this.#draw(view));
     };
     this.#timer = setTimeout(this.#settle, REST);
     const address = toAddress(refit);
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
+  }
+
+  async #draw(view: KitView | undefined): Promise<void> {
+    try {
+      if (view) await this.#pictures.draw(view);
+    } catch (error) {
+      if (!(error instanceof LoadError)) throw error;
+      this.#answer.add(say.loadFrontPicture());
+    }
+    performance.mark("fit settled");
   }
 
   #paint(data: KitData, reach: Reach): void {
@@ -158,7 +174,7 @@ class RefitPage {
     performance.measure(`fit ${reach}`, { start });
     if ("failure" in result) {
       this.#view = undefined;
-      this.#answer.explain(result.failure, result.kit, result.offers, (refit) => this.show({ refit, ignored: [] }));
+      this.#misfit(result);
       return;
     }
     this.#view = result.view;
@@ -167,18 +183,33 @@ class RefitPage {
     carryBook(toAddress(this.#refit));
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
-    if (hasWrongField(this.#form)) this.#answer.say(say.fitPanelWrongField());
-    else if (changed) this.#answer.say(...verdictText(data.kit, result.view));
-    else this.#answer.say(say.fitPanelOwn());
+    if (hasWrongField(this.#form)) this.#hold([say.fitPanelWrongField()]);
+    else this.#release(data.kit, result, changed);
   }
-}
 
-/** Whether it fits her book, and what a maker should know of it before she begins. */
-function verdictText(own: Kit, { kit, pattern, findings }: KitView): [string, ...string[]] {
-  const verdict = verdictOn(findings);
-  const { head } = pattern.fit;
-  const moved = own.fit.head !== undefined && Math.abs(head - own.fit.head) > 1e-6;
-  const place = moved ? [say.fitPanelMoved({ head: formatSize(head, kit.units) })] : [];
-  if (verdict.kind === "fits") return [say.fitPanelFits(), ...place];
-  return [say.fitPanelCheck(), ...verdict.doubts.map((doubt) => doubtText(doubt, kit)), ...place];
+  /** Tells how the kit comes out, and what would come out better. */
+  #release(own: Kit, { view, judgement, offers }: Fitting, changed: boolean): void {
+    holdPage(false);
+    const words: [string, ...string[]] = changed ? verdictWords(own, view, judgement) : [say.fitPanelOwn()];
+    this.#answer.say(words, changed ? this.#ways(offers, view.kit, say.fitPanelBetter) : undefined);
+  }
+
+  /** Tells why the kit does not fit, and what would help. */
+  #misfit({ failure, kit, offers }: Misfit): void {
+    const ways = this.#ways(offers, kit, say.fitPanelWays);
+    const rest = ways || !offers ? [] : [readAgain(failure, kit) ?? say.fitPanelNoWay()];
+    this.#hold([say.fitPanelMisfit({ why: whyText(failure, kit) }), ...rest], ways);
+  }
+
+  /** Keeps the page as it was at the last book that fitted, and says so. */
+  #hold(words: readonly [string, ...string[]], ways?: Ways): void {
+    holdPage(true);
+    this.#answer.say(words, ways, true);
+  }
+
+  #ways(offers: Misfit["offers"], { units }: Kit, lead: (told: { count: number }) => string): Ways | undefined {
+    if (!offers?.length) return undefined;
+    const take = (refit: Refit): Promise<void> => this.show({ refit, ignored: [] });
+    return { lead: lead({ count: offers.length }), offers, units, take };
+  }
 }

@@ -24,6 +24,10 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
   switch (failure.kind) {
     case "pages-need-more-leaves":
       return ["book", "lastPage"];
+    case "no-page":
+      return ["book", failure.plates === 0 ? "pageOneLeaf" : "plates"];
+    case "plates-after-last-page":
+      return ["book", "plates", failure.entry - 1, "afterPage"];
     case "too-few-leaves":
       return ["fit", failure.most < 2 ? "borderLeaves" : "pictureLeaves"];
     case "levels-out-of-order":
@@ -41,6 +45,8 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
     case "lost-leaf-outside":
     case "too-few-remain":
       return ["fit", "lostLeaves"];
+    case "picture-flat":
+      return ["picture", "levels"];
     case "no-room-for-light":
       return ["light"];
     case "light-near-window":
@@ -57,6 +63,8 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
 
 const GIVEN: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesGiven,
+  "no-page": say.failNoPageGiven,
+  "plates-after-last-page": say.failPlatesAfterLastPageGiven,
   "too-few-leaves": say.failTooFewLeavesGiven,
   "levels-out-of-order": say.failLevelsOutOfOrderGiven,
   "flap-in-gutter": say.failFlapInGutterGiven,
@@ -67,6 +75,7 @@ const GIVEN: FailureMessages = {
   "leaves-show-too-little": say.failLeavesShowTooLittleGiven,
   "lost-leaf-outside": say.failLostLeafOutsideGiven,
   "too-few-remain": say.failTooFewRemainGiven,
+  "picture-flat": say.failPictureFlatGiven,
   "no-room-for-light": say.failNoRoomForLightGiven,
   "light-near-window": say.failLightNearWindowGiven,
   "outline-hidden": say.failOutlineHiddenGiven,
@@ -77,6 +86,8 @@ const GIVEN: FailureMessages = {
 
 const ALLOWED: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesAllowed,
+  "no-page": say.failNoPageAllowed,
+  "plates-after-last-page": say.failPlatesAfterLastPageAllowed,
   "too-few-leaves": say.failTooFewLeavesAllowed,
   "levels-out-of-order": say.failLevelsOutOfOrderAllowed,
   "flap-in-gutter": say.failFlapInGutterAllowed,
@@ -87,6 +98,7 @@ const ALLOWED: FailureMessages = {
   "leaves-show-too-little": say.failLeavesShowTooLittleAllowed,
   "lost-leaf-outside": say.failLostLeafOutsideAllowed,
   "too-few-remain": say.failTooFewRemainAllowed,
+  "picture-flat": say.failPictureFlatAllowed,
   "no-room-for-light": say.failNoRoomForLightAllowed,
   "light-near-window": say.failLightNearWindowAllowed,
   "outline-hidden": say.failOutlineHiddenAllowed,
@@ -97,6 +109,8 @@ const ALLOWED: FailureMessages = {
 
 const REMEDY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoAuthor,
+  "no-page": say.failNoPageDoAuthor,
+  "plates-after-last-page": say.failPlatesAfterLastPageDoAuthor,
   "too-few-leaves": say.failTooFewLeavesDoAuthor,
   "levels-out-of-order": say.failLevelsOutOfOrderDoAuthor,
   "flap-in-gutter": say.failFlapInGutterDoAuthor,
@@ -107,6 +121,7 @@ const REMEDY: FailureMessages = {
   "leaves-show-too-little": say.failLeavesShowTooLittleDoAuthor,
   "lost-leaf-outside": say.failLostLeafOutsideDoAuthor,
   "too-few-remain": say.failTooFewRemainDoAuthor,
+  "picture-flat": say.failPictureFlatDoAuthor,
   "no-room-for-light": say.failNoRoomForLightDoAuthor,
   "light-near-window": say.failLightNearWindowDoAuthor,
   "outline-hidden": say.failOutlineHiddenDoAuthor,

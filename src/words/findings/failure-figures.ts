@@ -24,8 +24,12 @@ export type FailureMessages = {
 
 /** A failure in the words of a table of messages. */
 export function sayFailure(messages: FailureMessages, failure: Failure, telling: Telling): string {
-  const figures = FIGURES[failure.kind](failure as never, telling);
-  return messages[failure.kind](figures as never);
+  return messages[failure.kind](figuresOf(failure, telling) as never);
+}
+
+/** The figures of a failure as its messages take them. */
+export function figuresOf(failure: Failure, telling: Telling): Readonly<Record<string, Word>> {
+  return FIGURES[failure.kind](failure as never, telling);
 }
 
 /** Figures of each kind as text. Bounds are rounded to their safe side. */
@@ -36,6 +40,8 @@ const FIGURES = {
     leaves,
     needed,
   }),
+  "no-page": ({ pageOneLeaf, plates, leaves }: Of<"no-page">) => ({ pageOneLeaf, plates, leaves }),
+  "plates-after-last-page": ({ afterPage, lastPage }: Of<"plates-after-last-page">) => ({ afterPage, lastPage }),
   "too-few-leaves": ({ before, picture, after, leaves, most }: Of<"too-few-leaves">) => ({
     before,
     picture,
@@ -108,6 +114,10 @@ const FIGURES = {
   }),
   "lost-leaf-outside": ({ leaf, first, last }: Of<"lost-leaf-outside">) => ({ leaf, first, last }),
   "too-few-remain": ({ lost, leaves }: Of<"too-few-remain">) => ({ lost, leaves }),
+  "picture-flat": ({ height, leastTab }: Of<"picture-flat">, { units }: Telling) => ({
+    height: sayLength(height, units, undefined, 2),
+    leastTab: sayLength(leastTab, units, undefined, 2),
+  }),
   "no-room-for-light": (failure: Of<"no-room-for-light">, telling: Telling) => ({
     level: telling.levels[failure.level - 1]!.name,
     diameter: sayLength(failure.diameter, telling.units),

@@ -9,6 +9,8 @@ export function whyText(failure: Failure, telling: Telling): string {
 
 const WHY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesWhy,
+  "no-page": say.failNoPageWhy,
+  "plates-after-last-page": say.failPlatesAfterLastPageWhy,
   "too-few-leaves": say.failTooFewLeavesWhy,
   "levels-out-of-order": say.failLevelsOutOfOrderWhy,
   "flap-in-gutter": say.failFlapInGutterWhy,
@@ -19,6 +21,7 @@ const WHY: FailureMessages = {
   "leaves-show-too-little": say.failLeavesShowTooLittleWhy,
   "lost-leaf-outside": say.failLostLeafOutsideWhy,
   "too-few-remain": say.failTooFewRemainWhy,
+  "picture-flat": say.failPictureFlatWhy,
   "no-room-for-light": say.failNoRoomForLightWhy,
   "light-near-window": say.failLightNearWindowWhy,
   "outline-hidden": say.failOutlineHiddenWhy,

@@ -1,5 +1,6 @@
 import type { Offer, OfferedChange } from "../../core/refit/offer.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import { hoursText } from "../hours.ts";
 import { formatSize } from "../lengths.ts";
 import { rowText } from "../lists.ts";
 import * as say from "../messages.ts";
@@ -12,6 +13,12 @@ export function offerText({ says, springsOpen }: Pick<Offer, "says" | "springsOp
   return springsOpen ? say.offerSpringsOpen({ offer: text }) : text;
 }
 
+/** What an offer takes and leaves: `About 5 h, with 20 mm free at the head and 24 mm at the tail.` */
+export function offerFacts({ quality, minutes, margins: { head, tail } }: Offer, units: UnitSystem): string {
+  const [free, below] = [formatSize(head, units), formatSize(tail, units)];
+  return say.fitPanelWay({ quality, hours: hoursText(minutes), head: free, tail: below });
+}
+
 function changeText(change: OfferedChange, units: UnitSystem): string {
   const size = (mm: number): string => formatSize(mm, units);
   switch (change.kind) {
@@ -21,6 +28,8 @@ function changeText(change: OfferedChange, units: UnitSystem): string {
       return say.offerOpening({ opening: say.unitDegree({ degrees: change.degrees }) });
     case "borders":
       return say.offerBorders({ before: change.before, after: change.after });
+    case "picture-leaves":
+      return say.offerPictureLeaves({ leaves: change.leaves });
     case "depths":
       return say.offerDepths({ depths: rowText(change.depths.map(size)) });
     case "folds":

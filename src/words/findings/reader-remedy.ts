@@ -9,6 +9,8 @@ export function readerRemedy(failure: Failure, telling: Telling): string {
 
 const REMEDY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoReader,
+  "no-page": say.failNoPageDoReader,
+  "plates-after-last-page": say.failPlatesAfterLastPageDoReader,
   "too-few-leaves": say.failTooFewLeavesDoReader,
   "levels-out-of-order": say.failLevelsOutOfOrderDoReader,
   "flap-in-gutter": say.failFlapInGutterDoReader,
@@ -19,6 +21,7 @@ const REMEDY: FailureMessages = {
   "leaves-show-too-little": say.failLeavesShowTooLittleDoReader,
   "lost-leaf-outside": say.failLostLeafOutsideDoReader,
   "too-few-remain": say.failTooFewRemainDoReader,
+  "picture-flat": say.failPictureFlatDoReader,
   "no-room-for-light": say.failNoRoomForLightDoReader,
   "light-near-window": say.failLightNearWindowDoReader,
   "outline-hidden": say.failOutlineHiddenDoReader,

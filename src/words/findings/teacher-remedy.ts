@@ -9,6 +9,8 @@ export function teacherRemedy(failure: Failure, telling: Telling): string {
 
 const REMEDY: FailureMessages = {
   "pages-need-more-leaves": say.failPagesNeedMoreLeavesDoTeacher,
+  "no-page": say.failNoPageDoTeacher,
+  "plates-after-last-page": say.failPlatesAfterLastPageDoTeacher,
   "too-few-leaves": say.failTooFewLeavesDoTeacher,
   "levels-out-of-order": say.failLevelsOutOfOrderDoTeacher,
   "flap-in-gutter": say.failFlapInGutterDoTeacher,
@@ -19,6 +21,7 @@ const REMEDY: FailureMessages = {
   "leaves-show-too-little": say.failLeavesShowTooLittleDoTeacher,
   "lost-leaf-outside": say.failLostLeafOutsideDoTeacher,
   "too-few-remain": say.failTooFewRemainDoTeacher,
+  "picture-flat": say.failPictureFlatDoTeacher,
   "no-room-for-light": say.failNoRoomForLightDoTeacher,
   "light-near-window": say.failLightNearWindowDoTeacher,
   "outline-hidden": say.failOutlineHiddenDoTeacher,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type KitEntry, type Known, listKits, minutesOf, sortOf } from "../../../src/core/finder/kit-list.ts";
 import { NO_QUERY, type Query } from "../../../src/core/finder/query.ts";
+import type { Offer } from "../../../src/core/refit/offer.ts";
 
 const kit = (title: string, hours: number, levels: number, light: boolean): KitEntry => ({
   slug: title.toLowerCase(),
@@ -11,10 +12,20 @@ const kit = (title: string, hours: number, levels: number, light: boolean): KitE
 });
 
 const KITS = [kit("Buoy", 6, 3, false), kit("Anchor", 9, 3, true), kit("Crane", 3, 2, false), kit("Dory", 5, 5, true)];
-const offers = [{ says: [], refit: {}, otherBook: false, springsOpen: false }];
+const offers: readonly Offer[] = [
+  {
+    says: [],
+    refit: {},
+    otherBook: false,
+    springsOpen: false,
+    quality: "fits",
+    minutes: 60,
+    margins: { head: 20, tail: 20 },
+  },
+];
 const VERDICTS = new Map<string, Known>([
   ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
-  ["anchor", { kind: "fits", minutes: 4 * 60 }],
+  ["anchor", { kind: "fits", minutes: 4 * 60, reasons: [] }],
   ["crane", { kind: "change", offers, minutes: 2 * 60 }],
   ["dory", { kind: "unknown", cause: "not-loaded" }],
 ]);
@@ -46,12 +57,12 @@ describe("listKits(kits, verdicts, query)", () => {
   });
 
   it("stands what must be checked after what fits, and before what must be changed", () => {
-    const check: Known = { kind: "check", minutes: 60, doubts: [] };
+    const check: Known = { kind: "check", minutes: 60, reasons: [] };
     const verdicts = new Map<string, Known>([
       ["buoy", { kind: "unknown", cause: "failed" }],
       ["anchor", { kind: "change", offers, minutes: 60 }],
       ["crane", check],
-      ["dory", { kind: "fits", minutes: 60 }],
+      ["dory", { kind: "fits", minutes: 60, reasons: [] }],
     ]);
     const titles = (query: Partial<Query>) =>
       listKits(KITS, verdicts, { ...NO_QUERY, book, ...query }, "en").map((one) => one.title);

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { judge, verdictOn } from "../../../src/core/finder/verdict.ts";
-import type { Doubt } from "../../../src/core/findings/doubt.ts";
+import { judge } from "../../../src/core/finder/verdict.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
 import { refitKit } from "../../../src/core/refit/refit.ts";
@@ -38,41 +37,40 @@ describe("judge(kit, book)", () => {
   });
 
   it("gives the minutes of work in the reader's book", () => {
-    expect(judge(MINUTES, {})).toEqual({ kind: "fits", minutes: 40 });
-    expect(judge(MINUTES, { leaves: 44, blockThickness: 6.6, lastPage: 88 })).toEqual({ kind: "fits", minutes: 44 });
+    expect(judge(MINUTES, {})).toEqual({ kind: "fits", reasons: [], minutes: 40 });
+    expect(judge(MINUTES, { leaves: 44, blockThickness: 6.6, lastPage: 88 })).toEqual({
+      kind: "fits",
+      reasons: [],
+      minutes: 44,
+    });
     expect(judge(MINUTES, thin)).toMatchObject({ kind: "check", minutes: 200 });
   });
 
-  it("gives the doubts that are to be looked at", () => {
+  it("gives the reasons that are to be looked at", () => {
     const verdict = judge(KIT, thin);
-    expect(verdict.kind === "check" && verdict.doubts.map(({ kind }) => kind)).toEqual(["caliper"]);
+    expect(verdict.kind === "check" && verdict.reasons.map(({ kind }) => kind)).toEqual(["caliper"]);
   });
 
   it("offers only changes in the reader's own book with which the whole kit is made, and the first one's minutes", () => {
-    // By hand: in a book of 8 leaves, borders of 3 leave two for the picture; another book would have 10.
-    const book = { leaves: 8, blockThickness: 1.2, lastPage: 16 };
+    // By hand: 2 × 17.5 and 5 mm are the leaf; folded once more, 2 × 20 − 10 and 5 lie on it. Another book is no change.
+    const book = { leafWidth: 40 };
     const verdict = judge(MINUTES, book);
-    expect(verdict).toMatchObject({ kind: "change", minutes: 8 });
+    expect(verdict).toMatchObject({ kind: "change", minutes: 40 });
     if (verdict.kind !== "change") return;
-    expect(verdict.offers.map(({ refit }) => refit)).toEqual([{ ...book, borderLeaves: [3, 3] }]);
+    expect(verdict.offers.map(({ refit }) => refit)).toEqual([
+      { ...book, depths: [9, 17.5] },
+      { ...book, foldStyle: "stepped" },
+    ]);
     for (const { refit } of verdict.offers) patternOf(refitKit(MINUTES, refit));
+  });
+
+  it("offers no change with which the kit comes out poorly", () => {
+    // In a book of 8 leaves, borders of 3 leave two for the picture.
+    expect(judge(KIT, { leaves: 8, blockThickness: 1.2, lastPage: 16 }).kind).toBe("no");
   });
 
   it("gives the failure of the book as it is where nothing helps", () => {
     const verdict = judge(KIT, { leafWidth: 20 });
     expect(verdict).toMatchObject({ kind: "no", failure: { kind: "flap-in-gutter", level: 1, leafWidth: 20 } });
-  });
-});
-
-describe("verdictOn(findings)", () => {
-  const coarse: Doubt = { kind: "coarse", leaves: 20, column: 4 };
-  const merged: Doubt = { kind: "merged-spans", spans: 3, leaves: 2, leastTab: 3 };
-
-  it.each<[string, readonly Doubt[], object]>([
-    ["fits without doubts", [], { kind: "fits" }],
-    ["fits where only the picture looks a little different", [merged], { kind: "fits" }],
-    ["is to be checked where one is grave", [merged, coarse], { kind: "check", doubts: [coarse] }],
-  ])("%s", (_, findings, verdict) => {
-    expect(verdictOn(findings)).toEqual(verdict);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Doubt, isGrave } from "../../../src/core/findings/doubt.ts";
-import { type Failure, isOfLight } from "../../../src/core/findings/failure.ts";
+import { type Failure, isContradiction, isOfLight } from "../../../src/core/findings/failure.ts";
 import { isFailure } from "../../../src/core/findings/outcome.ts";
 
 const GRAVE: Readonly<Record<Doubt["kind"], boolean>> = {
@@ -18,6 +18,8 @@ const GRAVE: Readonly<Record<Doubt["kind"], boolean>> = {
 
 const OF_LIGHT: Readonly<Record<Failure["kind"], boolean>> = {
   "pages-need-more-leaves": false,
+  "no-page": false,
+  "plates-after-last-page": false,
   "too-few-leaves": false,
   "levels-out-of-order": false,
   "flap-in-gutter": false,
@@ -28,6 +30,7 @@ const OF_LIGHT: Readonly<Record<Failure["kind"], boolean>> = {
   "leaves-show-too-little": false,
   "lost-leaf-outside": false,
   "too-few-remain": false,
+  "picture-flat": false,
   "no-room-for-light": true,
   "light-near-window": true,
   "outline-hidden": false,
@@ -35,6 +38,8 @@ const OF_LIGHT: Readonly<Record<Failure["kind"], boolean>> = {
   "no-hinge": false,
   "glazing-too-small": false,
 };
+
+const CONTRADICTIONS = ["pages-need-more-leaves", "no-page", "plates-after-last-page"];
 
 // By definition: grave is what says that a book was measured wrong or will not carry the piece well.
 describe("findings", () => {
@@ -44,6 +49,10 @@ describe("findings", () => {
 
   it.each(Object.entries(OF_LIGHT))("%s is of the light: %s", (kind, ofLight) => {
     expect(isOfLight({ kind } as Failure)).toBe(ofLight);
+  });
+
+  it.each(Object.keys(OF_LIGHT))("%s contradicts the book's other figures or not", (kind) => {
+    expect(isContradiction({ kind } as Failure)).toBe(CONTRADICTIONS.includes(kind));
   });
 
   it("an outcome is a failure or a value, also an empty one", () => {

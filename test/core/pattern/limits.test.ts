@@ -28,6 +28,33 @@ describe("bookFailure(kit)", () => {
     });
   });
 
+  // Leaves 3 to 14 carry pages, 12 of them: plates of 12 leave none, as does page 1 on a 15th leaf.
+  it.each([
+    ["page 1 beyond the book", { pageOneLeaf: leafNumber(15), lastPage: 0 }, { pageOneLeaf: 15, plates: 0 }],
+    [
+      "plates on all leaves from page 1 on",
+      { lastPage: 0, plates: [{ afterPage: 1, leaves: 12 }] },
+      { pageOneLeaf: 3, plates: 12 },
+    ],
+  ])("tells where no leaf is left for a page: %s", (_, book, told) => {
+    expect(bookFailure(kitOf({ book }))).toEqual({ kind: "no-page", leaves: 14, ...told });
+  });
+
+  it("tells plates that come after the last page, which are end leaves", () => {
+    const plates = (afterPage: number) => [
+      { afterPage: 2, leaves: 1 },
+      { afterPage, leaves: 1 },
+    ];
+    const book = (afterPage: number) => kitOf({ book: { lastPage: 19, plates: plates(afterPage) } });
+    expect(bookFailure(book(19))).toBeUndefined();
+    expect(bookFailure(book(20))).toEqual({
+      kind: "plates-after-last-page",
+      entry: 2,
+      afterPage: 20,
+      lastPage: 19,
+    });
+  });
+
   it.each<[string, Shape, number]>([
     ["to fill", filled, 2],
     ["to be counted", { solve: "pictureLeaves", height: 100, opening: 1 }, 2],

@@ -8,13 +8,15 @@ import { type KitChanges, madeKit } from "../kit/made-kit.ts";
 const at = (height: number, changes: KitChanges = {}): Kit =>
   madeKit({ ...changes, fit: { shape: { solve: "opening", pictureLeaves: "fill", height }, ...changes.fit } });
 
+const NONE = { head: 0, tail: 0 };
+
 const between =
   (least: number, most: number): Fits =>
   ({ height }) =>
     height! >= least && height! <= most;
 
 const only = (kit: Kit, fits: Fits, ways?: readonly (1 | -1)[]): number | undefined => {
-  const offers = heightOffer(kit, fits, ways);
+  const offers = heightOffer(kit, fits, NONE, ways);
   expect(offers.length).toBeLessThan(2);
   for (const { says, change } of offers) expect(says).toEqual([{ kind: "height", height: change.height }]);
   return offers[0]?.change.height;
@@ -61,7 +63,7 @@ describe("heightOffer(kit, fits, ways)", () => {
 
   it("is nothing where the height is solved", () => {
     const solved = madeKit({ fit: { shape: { solve: "height", pictureLeaves: "fill", opening: 1 } } });
-    expect(heightOffer(solved, () => true)).toEqual([]);
+    expect(heightOffer(solved, () => true, NONE)).toEqual([]);
   });
 
   // By hand on a leaf of 120 mm: 30 + 90 is just the leaf; 91 leave 29, half of which is 14.5; 120 leave nothing.
@@ -77,7 +79,7 @@ describe("heightOffer(kit, fits, ways)", () => {
     ],
     ["puts a picture of the whole leaf at the head", {}, 120, { height: 120, head: 0 }],
   ] as [string, KitChanges, number, object][])("%s", (_, changes, height, change) => {
-    const [offer] = heightOffer(at(height + 1, changes), between(height, height));
+    const [offer] = heightOffer(at(height + 1, changes), between(height, height), NONE);
     expect(offer!.change).toEqual(change);
   });
 });

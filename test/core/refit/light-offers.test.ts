@@ -53,8 +53,8 @@ describe("a light near the window in offersFor(kit, refit)", () => {
       [{ kind: "light-width", diameter: 14 }],
       [{ kind: "light-height", height: 24 }],
     ]);
-    expect(says({ leafHeight: 70, lightDiameter: 30, lightHeight: 34.5 })).toEqual([
-      [height(70), { kind: "light-width", diameter: 12 }],
+    expect(says({ leafHeight: 70, lightDiameter: 30, lightHeight: 24.5 })).toEqual([
+      [height(54), { kind: "light-width", diameter: 10 }],
     ]);
   });
 

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { isFailure } from "../../../src/core/findings/outcome.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { tryFit } from "../../../src/core/pattern/compute.ts";
+import { layOutPicture } from "../../../src/core/pattern/face.ts";
 import type { Offer } from "../../../src/core/refit/offer.ts";
 import { offersFor } from "../../../src/core/refit/offers.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
+import { patternOf } from "../pattern/computed.ts";
 import { opened } from "./opened.ts";
 
 describe("an opening that offersFor(kit, refit) changes", () => {
@@ -22,8 +25,12 @@ describe("an opening that offersFor(kit, refit) changes", () => {
     const degrees = refit.openingDegrees!;
     expect(says).toEqual([{ kind: "opening", degrees }]);
     expect(Number.isInteger(degrees)).toBe(true);
-    expect(tryFit(refitKit(kit, { openingDegrees: degrees }))).toBeUndefined();
-    expect(tryFit(refitKit(kit, { openingDegrees: degrees + nearer }))).toBeDefined();
+    // The picture begins 30 mm from the head of a leaf of 120, and 8 stay free at its tail.
+    const stands = (openingDegrees: number): boolean => {
+      const layout = layOutPicture(refitKit(kit, { openingDegrees }));
+      return !isFailure(layout) && layout.value.solution.height <= 82;
+    };
+    expect([stands(degrees), stands(degrees + nearer)]).toEqual([true, false]);
   });
 
   /*
@@ -31,16 +38,18 @@ describe("an opening that offersFor(kit, refit) changes", () => {
    * wider. Every degree is tried here, where the program steps.
    */
   it.each([100, 121, 123, 150])("is the nearer one of a narrower and a wider: %d°", (degrees) => {
-    const kit = opened(degrees, "height", {
-      book: { leafHeight: 18 },
-      fit: { borderLeaves: [32, 0], head: undefined },
-    });
+    // Its author's own picture goes from head to tail, so no paper need stay free.
+    const fit = { borderLeaves: [32, 0] as const, head: undefined };
+    const leafHeight = patternOf(opened(degrees, "height", { fit })).fit.height;
+    const own = opened(degrees, "height", { book: { leafHeight }, fit });
+    const low = { leafHeight: 18 };
+    const kit = refitKit(own, low);
     expect(tryFit(kit)).toBeDefined();
     const all = Array.from({ length: 176 }, (_, i) => i + 5);
     const fitting = all.filter((openingDegrees) => tryFit(refitKit(kit, { openingDegrees })) === undefined);
     const nearest = fitting.toSorted((a, b) => Math.abs(a - degrees) - Math.abs(b - degrees))[0];
     expect([fitting.some((one) => one < degrees), fitting.some((one) => one > degrees)]).toEqual([true, true]);
-    expect(offeredOpening(kit, {}).refit.openingDegrees).toBe(nearest);
+    expect(offeredOpening(own, low).refit.openingDegrees).toBe(nearest);
   });
 
   it("is sought once round, for a picture that is read walking round", () => {

@@ -33,24 +33,23 @@ describe("bookOffers(kit, fits)", () => {
     ]);
   });
 
+  // Books that people find: 20 to 450 leaves, 3 to 60 mm. 400 leaves of 0.15 mm are 60 mm thick, 20 are 3 mm.
   it.each([
-    ["200 mm at most", (leaves: number) => leaves >= 1333, "least", 1333],
-    ["1 mm at least", (leaves: number) => leaves <= 7, "most", 7],
+    ["60 mm at most", (leaves: number) => leaves >= 400, "least", 400],
+    ["3 mm at least", (leaves: number) => leaves <= 20, "most", 20],
   ])("seeks %s", (_, fits, bound, leaves) => {
     expect(bookOffers(madeKit(), (change) => fits(change.leaves!))).toEqual([
       { says: says(bound, leaves), change: offered(leaves) },
     ]);
   });
 
-  // 1333 leaves of 0.15 mm are 199.95 mm thick, 7 are 1.05 mm.
-  it("asks for no more than 3000 leaves and no fewer than 4", () => {
-    const asked: number[] = [];
-    const thick = madeKit({ book: { leaves: 2990, blockThickness: 199 } });
-    expect(bookOffers(thick, ({ leaves }) => asked.push(leaves!) < 0)).toEqual([]);
-    expect([Math.max(...asked), asked.slice(0, 10)]).toEqual([3000, Array.from({ length: 10 }, (_, i) => 2991 + i)]);
-    const few: number[] = [];
-    bookOffers(madeKit({ book: { leaves: 9, blockThickness: 3 } }), ({ leaves }) => few.push(leaves!) < 0);
-    expect(Math.min(...few)).toBe(4);
+  it.each([
+    ["401 leaves, 60.15 mm thick", madeKit(), (leaves: number) => leaves >= 401],
+    ["19 leaves, 2.85 mm thick", madeKit(), (leaves: number) => leaves <= 19],
+    ["451 thin leaves", madeKit({ book: { blockThickness: 4 } }), (leaves: number) => leaves >= 451],
+    ["19 thick leaves", madeKit({ book: { blockThickness: 40 } }), (leaves: number) => leaves <= 19],
+  ])("needs no book that nobody has: %s", (_, kit, fits) => {
+    expect(bookOffers(kit, (change) => fits(change.leaves!))).toEqual([]);
   });
 });
 
@@ -95,12 +94,15 @@ describe("depthOffer(kit, fits)", () => {
   });
 });
 
+const NONE = { head: 0, tail: 0 };
+
 describe("shallowerAndLower(kit, fits)", () => {
   // By hand: shares go by 5 %; 10 and 20 less by 15 % are 8.5 and 17.
   it("offers the deepest levels with which some height fits, and that height", () => {
     const offers = shallowerAndLower(
       madeKit(),
       ({ depths, height }) => deepestAt(17.5)({ depths: depths! }) && height! <= 33,
+      NONE,
     );
     expect(offers).toEqual([
       {
@@ -114,7 +116,8 @@ describe("shallowerAndLower(kit, fits)", () => {
   });
 
   it("goes down to 60 % less, and no further", () => {
-    const lower = (most: number) => shallowerAndLower(madeKit(), ({ depths }) => deepestAt(most)({ depths: depths! }));
+    const lower = (most: number) =>
+      shallowerAndLower(madeKit(), ({ depths }) => deepestAt(most)({ depths: depths! }), NONE);
     expect(lower(8)[0]!.change.depths).toEqual([4, 8]);
     expect(lower(7.9)).toEqual([]);
   });

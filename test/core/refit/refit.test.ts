@@ -66,6 +66,20 @@ describe("refitKit(kit, refit)", () => {
     expect(refitKit(NUMBERED, refit).book).toEqual({ ...NUMBERED.book, ...refit, lastPage });
   });
 
+  // By hand: 2 × (leaves − 2 − 4), where page one is on leaf 3 and plates take 4 leaves: 40 leaves have 68 pages, 30 have 48, 20 have 28.
+  it.each<[string, Refit, readonly number[], number]>([
+    ["of as many pages keeps the plates", { leaves: 40 }, [30, 60], 68],
+    ["of fewer leaves has those before its last page", { leaves: 30 }, [30], 52],
+    ["of few leaves has none", { leaves: 20 }, [], 36],
+    ["with an earlier last page has those before it", { lastPage: 30 }, [30], 30],
+    ["whose plates are stated has these", { leaves: 20, plates: [{ afterPage: 60, leaves: 2 }] }, [60], 32],
+  ])("another book %s", (_, refit, after, lastPage) => {
+    const plates = [30, 60].map((afterPage) => ({ afterPage, leaves: 2 }));
+    const kit = madeKit({ book: { pageOneLeaf: leafNumber(3), lastPage: 68, plates } });
+    const { book } = refitKit(kit, refit);
+    expect([book.plates.map(({ afterPage }) => afterPage), book.lastPage]).toEqual([after, lastPage]);
+  });
+
   it.each([
     ["stays where the picture just lies on the leaf", { leafHeight: 70 }, 30],
     ["goes where it does not", { leafHeight: 69.9 }, undefined],

@@ -4,7 +4,7 @@ import { madeKit } from "../kit/made-kit.ts";
 
 /** How often something can be asked before there is no more trying; the made kit fits its book. */
 function timesOf(leaves: number, ask: (trials: Trials, kit: ReturnType<typeof madeKit>) => boolean): number {
-  const trials = new Trials();
+  const trials = new Trials({ head: 0, tail: 0 });
   const kit = madeKit({ book: { leaves, lastPage: 8 }, fit: { borderLeaves: [4, 4] } });
   let times = 0;
   while (times < 10_000 && ask(trials, kit)) times += 1;

@@ -1,3 +1,4 @@
+import { batchesOf } from "../../../src/core/plan/batches.ts";
 import { partsOf } from "../../../src/core/window/window.ts";
 import { gaugeSheets } from "../../../src/output/drawing/sheets/gauge-sheet.ts";
 import { stripSheets } from "../../../src/output/drawing/sheets/strip-sheets.ts";
@@ -22,7 +23,7 @@ const STRIPS: readonly (readonly [KitName, readonly number[]])[] = [
   ["moon", [5]],
   ["tide", [2]],
   ["plate", [2]],
-  ["small", [1, 3]],
+  ["small", [1, 2]],
   ["tall", [4, 11]],
 ];
 const TEMPLATES: readonly (readonly [KitName, readonly number[]])[] = [
@@ -58,7 +59,7 @@ function strips(name: KitName, number: number): Scene {
     of: stripSheets,
     draw: () => {
       const { kit, pattern } = galleryKit(name);
-      return nth(stripSheets(kit, pattern), number);
+      return nth(stripSheets(kit, pattern, batchesOf(pattern, kit.fit.batch, undefined)), number);
     },
   };
 }

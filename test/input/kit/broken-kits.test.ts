@@ -699,7 +699,7 @@ const BROKEN: readonly Broken[] = [
       ["pageOneLeaf: 5", "pageOneLeaf: 300"],
       ["  lastPage: 399\n", ""],
     ],
-    want: { at: "pageOneLeaf", field: "book.pageOneLeaf", given: "300", allowed: "1 to 204", remedy: "count again" },
+    want: { at: "pageOneLeaf", field: "book.pageOneLeaf", given: "leaf 300", allowed: "204", remedy: "count again" },
   },
   {
     name: "a lost leaf that carries no picture",

@@ -74,7 +74,7 @@ export function finderSuite(served: () => OpenedSite): void {
       await visit(served(), page, "index.html?height=205&width=135&thick=16&leaves=130");
       await textOf(page, `${card("little-gull")} .verdict`, /Fits as it is/);
       await Promise.all([page.waitForNavigation(), page.click(`${card("little-gull")} h3 a`)]);
-      await textOf(page, "[data-refit-state]", /It fits/);
+      await textOf(page, "[data-refit-state]", /worked out for your book/);
       expect(await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).value)).toBe("130");
       await Promise.all([page.waitForNavigation(), page.goBack()]);
       await textOf(page, RESULT, /4 kits: /);
@@ -86,7 +86,7 @@ export function finderSuite(served: () => OpenedSite): void {
       const gull = card("little-gull");
       expect(await textOf(page, `${gull} .verdict`)).toMatch(/^Fits with a change.*Make the picture \d+\smm tall/);
       await Promise.all([page.waitForNavigation(), page.click(`${gull} .verdict a`)]);
-      await textOf(page, "[data-refit-state]", /It fits/);
+      await textOf(page, "[data-refit-state]", /worked out for your book/);
     });
 
     it("filters and sorts, says how many are left, and leads back when nothing is", async () => {

@@ -58,7 +58,7 @@ describe("the fit panel before its script is there", () => {
     expect(new URL(page.url()).search).toBe("");
     await expect.poll(asked, { timeout: 60_000 }).toBe(1);
     release();
-    await says(page, "It fits");
+    await says(page, "worked out for your book");
     expect(new URL(page.url()).searchParams.get("leaves")).toBe("170");
     expect(await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).value)).toBe("170");
     await page.close();
@@ -72,7 +72,7 @@ describe("the fit panel before its script is there", () => {
     broken = false;
     await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).select());
     await page.type("#fit-leaves", "170");
-    await says(page, "It fits");
+    await says(page, "worked out for your book");
     expect(asked()).toBeGreaterThanOrEqual(2);
     await page.close();
   });
@@ -80,7 +80,7 @@ describe("the fit panel before its script is there", () => {
   it("fits at once where the address carries a book, and follows the units", async () => {
     const { page } = await openWith((request) => void request.continue());
     await page.goto(`${site.host.site}kits/little-gull/index.html?leaves=170`, { waitUntil: "load" });
-    await says(page, "It fits");
+    await says(page, "worked out for your book");
     await page.goto(`${site.host.site}kits/little-gull/index.html`, { waitUntil: "load" });
     const height = (): Promise<string> => page.$eval("#fit-leafHeight", (field) => (field as HTMLInputElement).value);
     const before = await height();

@@ -64,7 +64,9 @@ describe("a kit page with a reader's book in its address", () => {
     "read=rtl&step=0.5&folds=single&depths=10_21",
   ])("shows the pattern that the modules compute for it: %s", async (address) => {
     const page = await open(`kits/${SLUG}/index.html?${address}`);
-    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await page.waitForFunction(() =>
+      document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
+    );
     const { kit } = readKit(join(site.folder, "content/kits", SLUG), site.folder);
     const pattern = patternOf(refitKit(kit, fromAddress(new URLSearchParams(address), kit).refit));
     const decimals = pattern.fit.markStep === 1 ? 0 : 1;
@@ -101,7 +103,7 @@ describe("a kit page with a reader's book in its address", () => {
         await fitted.waitForSelector(".refit-state.wrong");
       } else {
         await fitted.waitForFunction(() =>
-          document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"),
+          document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
         );
         const given = fitted.evaluate(
           () =>
@@ -131,8 +133,34 @@ describe("a kit page with a reader's book in its address", () => {
     const page = await open(`kits/${SLUG}/index.html?height=110`);
     await page.waitForSelector(".refit-state.wrong button");
     await page.click(".refit-state.wrong button");
-    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
-    expect(new URL(page.url()).searchParams.get("picture")).toBe("110");
+    await page.waitForFunction(() =>
+      document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
+    );
+    // 8 mm stay free at head and tail of a leaf of 110.
+    expect(new URL(page.url()).searchParams.get("picture")).toBe("94");
+    await page.close();
+  });
+
+  it("keeps the last book that fitted while a figure cannot be used or does not fit, and says so", async () => {
+    const page = await open(`kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`);
+    const links = () =>
+      page.$$eval("a[data-to]", (all) => all.map((one) => one.getAttribute("href")!.replace(/^[^?]*/, "")));
+    const isHeld = () => page.$eval("[data-held]", (note) => !(note as HTMLElement).hidden);
+    await page.waitForFunction(() => !document.querySelector<HTMLElement>("[data-my-packet]")!.hidden);
+    expect(await isHeld()).toBe(false);
+    for (const height of ["1", "45"]) {
+      await write(page, "leafHeight", height);
+      await page.waitForSelector("main.held .refit-state.wrong");
+      expect(new Set(await links())).toEqual(new Set(["?thick=14.2&leaves=128&last=250"]));
+      expect(await isHeld()).toBe(true);
+      await page.click('a[href="pattern.csv"]');
+      await page.waitForFunction(() =>
+        document.querySelector("[data-refit-state]")!.textContent!.endsWith("Files are made once the book fits."),
+      );
+    }
+    await write(page, "leafHeight", "180");
+    await page.waitForSelector("main:not(.held)");
+    expect(await isHeld()).toBe(false);
     await page.close();
   });
 
@@ -140,7 +168,9 @@ describe("a kit page with a reader's book in its address", () => {
     const page = await site.device.newPage();
     const base = from === "host" ? site.host.site : `${pathToFileURL(join(site.folder, "dist")).href}/`;
     await page.goto(`${base}kits/${SLUG}/index.html?leaves=128&thick=14.2&last=250`, { waitUntil: "load" });
-    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await page.waitForFunction(() =>
+      document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
+    );
     const text = await page.evaluate(
       () =>
         new Promise<string>((resolve) => {
@@ -166,7 +196,9 @@ describe("a kit page with a reader's book in its address", () => {
     expect(await page.$eval(".refit-state", (state) => state.textContent)).not.toMatch(/\d\smm/);
     expect(await page.$eval("#fit-leafHeight", (input) => (input as HTMLInputElement).value)).toBe("4 11/32 in");
     await page.click(".refit-state.wrong button");
-    await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+    await page.waitForFunction(() =>
+      document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
+    );
     await page.waitForFunction(() =>
       document.querySelector('[data-part="supplies"]')!.textContent!.includes("\u00a0in tall"),
     );
@@ -197,19 +229,24 @@ describe("a kit page with a reader's book in its address", () => {
   it("says beside that it fits what a maker must look at: pages counted as leaves, too coarse, moved picture", async () => {
     const said = async (address: string): Promise<string> => {
       const page = await open(`kits/${SLUG}/index.html?${address}`);
-      await page.waitForFunction(() => document.querySelector("[data-refit-state]")!.textContent!.includes("It fits"));
+      await page.waitForFunction(() =>
+        document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
+      );
       const text = await page.$eval("[data-refit-state]", (state) => state.textContent!);
       await page.close();
       return text;
     };
     expect(await said("leaves=224&last=218")).toMatch(
-      /^It fits, but check this first\..*after page 218 would carry no number.*the book has 112 leaves/,
+      /^It can be made, but check this first\..*after page 218 would carry no number.*the book has 112 leaves/,
     );
     expect(await said("leaves=36&thick=4&last=68&border=4_4")).toMatch(
-      /^It fits, but check this first\..*Only 28 leaves carry the picture/,
+      /^It can be made, but it will come out poorly\..*Only 28 leaves carry the picture/,
     );
     expect(await said("height=140")).toMatch(/picture now begins .* from the head/);
-    expect(await said("thick=12.6")).toBe("It fits. This page is now worked out for your book.");
+    // In the inches that were chosen above, to the 32nd: 28 mm are 35.3, and 178 mm less 28 and 125 are 25, 31.5 of them.
+    expect(await said("thick=12.6")).toMatch(
+      /^It fits well\. .*1 3\/32\sin stay free at the head and 31\/32\sin at the tail\. .* takes about \d/,
+    );
   });
 
   it("draws the reader's own measurements in the figure that says how to measure", async () => {
@@ -245,7 +282,8 @@ describe("the bench", () => {
     const page = await open(`kits/${SLUG}/bench/index.html`);
     const count = (): Promise<string> => page.evaluate(() => /(\d+) done/.exec(document.body.innerText)![1]!);
     expect(await count()).toBe("0");
-    for (let i = 0; i < 6; i += 1) {
+    // Preparing and score lines, then leaves.
+    for (let i = 0; i < 12; i += 1) {
       await page.keyboard.press("Enter");
       await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
     }
