@@ -4,7 +4,7 @@ import type { Counts, Effort } from "../../core/plan/effort.ts";
 import { dryingOf } from "../../core/steps/work.ts";
 import type { WorkStep } from "../../core/steps/work-step.ts";
 import { toDegrees } from "../../core/units/angle.ts";
-import { type Dual, dual, dualByHand, dualDepth, same } from "../../words/dual.ts";
+import { type Dual, dual, dualByHand, same } from "../../words/dual.ts";
 import { hoursText, timeText } from "../../words/hours.ts";
 import { formatDepth } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
@@ -17,19 +17,9 @@ export interface Fact {
   readonly note: string;
 }
 
-/** A level as it stands in the list above the table. */
-export interface LevelFact {
-  readonly number: number;
-  readonly name: string;
-  readonly depth: Dual;
-  readonly line: number | undefined;
-  readonly background: boolean;
-}
-
 export interface KitFigures {
   /** The few that a maker compares kits by. */
   readonly key: readonly Fact[];
-  readonly levels: readonly LevelFact[];
   readonly hours: string;
   readonly opening: string;
 }
@@ -42,13 +32,6 @@ export function figuresOf(
   const hours = hoursText(effort.minutes);
   return {
     key: keyFacts(pattern, counts, hours, timeNote(hoursText(effort.minutes * kit.rates.first), work)),
-    levels: pattern.levels.map((level, i) => ({
-      number: i + 1,
-      name: level.name,
-      depth: dualDepth(level.depth),
-      line: level.line,
-      background: level.background,
-    })),
     hours,
     opening: say.unitDegree({ degrees: Math.round(toDegrees(pattern.fit.opening)) }),
   };
