@@ -730,16 +730,12 @@ export const drawGaugePricked = (): string => say("draw-gauge-pricked");
 export const drawGaugeStrips = (): string => say("draw-gauge-strips");
 /** {number} {level} — A level by its number in the pattern table and its name. */
 export const drawGaugeLevel = (args: { readonly number: Word; readonly level: Word }): string => say("draw-gauge-level", args);
-/** line {line} · {depth} — Beside a line: the levels folded at it, the line's number, its distance from the fore-edge. */
+/** line {line} · {depth} — Beside a line, and on its strip: the levels folded at it, the line's number, its distance from the fore-edge. */
 export const drawGaugeLine = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-gauge-line", args);
 /** {levels} · line {line} · {depth} */
 export const drawGaugeUsedLine = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-used-line", args);
 /** {levels} · {depth} */
 export const drawGaugeOwnLine = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-line", args);
-/** {levels}: line {line}, {depth} — On a strip: the levels folded at its edge, the line's number, its width. */
-export const drawGaugeStrip = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-strip", args);
-/** {levels}: {depth} */
-export const drawGaugeOwnStrip = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-strip", args);
 /** Cut apart, fold the tab over the head edge, copy the marks. */
 export const drawStripFirst = (): string => say("draw-strip-first");
 /** Lay the top line on your own mark at {from} from the head. */

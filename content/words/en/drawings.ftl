@@ -58,13 +58,10 @@ draw-gauge-pricked = The gauge: prick dots through the holes of a dashed line, a
 draw-gauge-strips = Or the strips: lay one long edge flush with the fore-edge, and score along the other.
 # A level by its number in the pattern table and its name.
 draw-gauge-level = { $number } { $level }
-# Beside a line: the levels folded at it, the line's number, its distance from the fore-edge.
+# Beside a line, and on its strip: the levels folded at it, the line's number, its distance from the fore-edge.
 draw-gauge-line = line { $line } · { $depth }
 draw-gauge-used-line = { $levels } · line { $line } · { $depth }
 draw-gauge-own-line = { $levels } · { $depth }
-# On a strip: the levels folded at its edge, the line's number, its width.
-draw-gauge-strip = { $levels }: line { $line }, { $depth }
-draw-gauge-own-strip = { $levels }: { $depth }
 
 ## Marking strips
 

@@ -42,7 +42,7 @@ export interface WorkStep {
   readonly stages: readonly (keyof Effort["byStage"])[];
   /** Minutes that it must lie still afterwards, each time. */
   readonly dries: number;
-  /** How many times it is done: once, or in each batch that needs it. */
+  /** How many times it lies still: once, or in each batch that needs it. */
   readonly times: number;
   /** The stage that a teacher may have ready, so that nothing is left to do here. */
   readonly ready: "scores" | "parts" | undefined;

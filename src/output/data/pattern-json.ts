@@ -2,7 +2,8 @@ import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { Pocket } from "../../core/light/light.ts";
 import type { Fit, Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
-import type { Effort } from "../../core/plan/effort.ts";
+import { countsOf, type Effort } from "../../core/plan/effort.ts";
+import { dryingOf, workOf } from "../../core/steps/work.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
 import { tidy, type UnitSystem } from "../../core/units/length.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
@@ -37,13 +38,19 @@ export function patternJson(
     ...(window ? { insert: windowJson(window) } : {}),
     lostLeaves: pattern.lostLeaves,
     supplies: supplies.map((supply) => supplyJson(supply, kit.units)),
-    time: {
-      minutes: Math.round(effort.minutes),
-      byStage: Object.fromEntries(Object.entries(effort.byStage).map(([stage, minutes]) => [stage, tidy(minutes, 1)])),
-    },
+    time: timeJson(kit, pattern, effort),
     findings: findings.map(findingJson),
     warnings: findings.map((doubt) => doubtText(doubt, kit)),
   });
+}
+
+function timeJson(kit: Kit, pattern: Pattern, { minutes, byStage }: Effort): Record<string, unknown> {
+  return {
+    minutes: Math.round(minutes),
+    first: Math.round(minutes * kit.rates.first),
+    drying: dryingOf(workOf(kit, pattern, countsOf(pattern))),
+    byStage: Object.fromEntries(Object.entries(byStage).map(([stage, spent]) => [stage, tidy(spent, 1)])),
+  };
 }
 
 function levelJson({ name, depth, line, background }: Level): Record<string, unknown> {

@@ -1,25 +1,25 @@
-import type { Dual } from "../../words/dual.ts";
+import type { Level } from "../../core/kit/kit.ts";
+import { type Dual, dualDepth } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
 import { unitName } from "../../words/units.ts";
-import type { DualRow } from "../views/dual-rows.ts";
-import type { LevelFact } from "../views/figures.ts";
+import { type DualRow, dualRows } from "../views/dual-rows.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { NotchText, Row } from "../views/row.ts";
 import { dual } from "./dual.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 import { readingPart } from "./reading.ts";
 
-type PatternPage = Pick<KitView, "kit" | "pattern" | "figures" | "reading" | "rows" | "merged">;
+type PatternPage = Pick<KitView, "kit" | "pattern" | "reading" | "rows" | "merged">;
 
 /** The table of all leaves, with what is needed to read it. */
 export function patternPart(view: PatternPage): Html {
   return html`<p>${introduction(view)}</p>
-<ul class="levels">${view.figures.levels.map((level) => html`<li>${levelWords(level)}</li>`)}</ul>
+<ul class="levels">${view.pattern.levels.map((level, i) => html`<li>${levelWords(level, i + 1)}</li>`)}</ul>
 ${readingPart(view)}
 <table class="pattern">
 <caption class="sr">${say.kitTableCaption({ title: view.kit.title })}</caption>
 <thead><tr>${heads().map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
-<tbody>${view.rows.map(tableRow)}
+<tbody>${dualRows(view.kit, view.pattern, view.rows).map(tableRow)}
 </tbody>
 </table>
 ${merged(view)}`;
@@ -37,11 +37,11 @@ function introduction({ pattern }: PatternPage): Html {
     : rich(say.kitTableText, words);
 }
 
-function levelWords({ number, name, line, depth, background }: LevelFact): Html {
+function levelWords({ name, line, depth, background }: Level, number: number): Html {
   const words = {
     number: html`<b>${number}</b>`,
     name,
-    depth: dual(depth),
+    depth: dual(dualDepth(depth)),
     background: background ? "yes" : "no",
   };
   return line === undefined ? rich(say.kitLevel, words) : rich(say.kitLevelLine, { ...words, line });

@@ -15,8 +15,8 @@ export interface DualRow {
   readonly notch: Dual<NotchText> | undefined;
 }
 
-/** The rows of a pattern's table; `shown` has marks of the kit's own units. Marks in the other unit system are rounded from the picture, not from the kit's own marks. */
-export function dualRows(kit: Kit, pattern: Pattern, shown: Pattern): DualRow[] {
+/** The rows of a pattern's table in both unit systems, from those in the kit's own. Marks in the other one are rounded from the picture, not from the kit's own marks. */
+export function dualRows(kit: Kit, pattern: Pattern, rows: readonly Row[]): DualRow[] {
   const other: UnitSystem = kit.units === "mm" ? "in" : "mm";
   const markStep = stepFor(other, kit.fit.markStep);
   const twin = patternAt({
@@ -26,8 +26,6 @@ export function dualRows(kit: Kit, pattern: Pattern, shown: Pattern): DualRow[] 
     units: other,
     fit: { ...kit.fit, markStep, head: pattern.fit.head },
   });
-  const style = styleFor(kit.units, kit.fit.markStep);
-  const rows = shown.leaves.map((leaf) => rowOf(leaf, shown, style));
   const twinRows = twin.leaves.map((leaf) => rowOf(leaf, twin, styleFor(other, markStep)));
   return rows.map((row, i) => {
     const twinRow = twinRows[i]!;

@@ -1,10 +1,10 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { depthsOf, type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
+import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import type { Counts, Effort } from "../../core/plan/effort.ts";
 import { dryingOf } from "../../core/steps/work.ts";
 import type { WorkStep } from "../../core/steps/work-step.ts";
 import { toDegrees } from "../../core/units/angle.ts";
-import { type Dual, dual, dualByHand, dualDepth, same } from "../../words/dual.ts";
+import { type Dual, dual, dualByHand, same } from "../../words/dual.ts";
 import { hoursText, timeText } from "../../words/hours.ts";
 import { formatDepth } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
@@ -17,21 +17,9 @@ export interface Fact {
   readonly note: string;
 }
 
-/** A level as it stands in the list above the table. */
-export interface LevelFact {
-  readonly number: number;
-  readonly name: string;
-  readonly depth: Dual;
-  readonly line: number | undefined;
-  readonly background: boolean;
-}
-
 export interface KitFigures {
   /** The few that a maker compares kits by. */
   readonly key: readonly Fact[];
-  /** What a book needs to carry this kit as it is published. */
-  readonly book: readonly Fact[];
-  readonly levels: readonly LevelFact[];
   readonly hours: string;
   readonly opening: string;
 }
@@ -44,14 +32,6 @@ export function figuresOf(
   const hours = hoursText(effort.minutes);
   return {
     key: keyFacts(pattern, counts, hours, timeNote(hoursText(effort.minutes * kit.rates.first), work)),
-    book: bookFacts(kit, pattern),
-    levels: pattern.levels.map((level, i) => ({
-      number: i + 1,
-      name: level.name,
-      depth: dualDepth(level.depth),
-      line: level.line,
-      background: level.background,
-    })),
     hours,
     opening: say.unitDegree({ degrees: Math.round(toDegrees(pattern.fit.opening)) }),
   };
@@ -83,36 +63,4 @@ function timeNote(first: string, work: readonly WorkStep[]): string {
   if (all === 0) return say.figureTimeNote({ first });
   const { dries, times } = work.find((step) => step.dries > 0)!;
   return say.figureTimeNoteDrying({ first, all: timeText(all), times, each: timeText(dries) });
-}
-
-function bookFacts(kit: Kit, pattern: Pattern): Fact[] {
-  const { book, fit } = pattern;
-  const [before, after] = kit.fit.borderLeaves;
-  const picture = fit.lastLeaf - fit.firstLeaf + 1;
-  const inUnits = (mm: number): string => dualDepth(mm)[kit.units];
-  return [
-    {
-      label: say.figureLeaves(),
-      value: same(String(book.leaves)),
-      note: say.figureLeavesNote({ before, picture, after, needed: fit.lastLeaf + after }),
-    },
-    {
-      label: say.figureHeight(),
-      value: dual((units) => say.figureHeightLeast({ height: dualDepth(fit.head + fit.height)[units] })),
-      note: say.figureHeightNote({ height: inUnits(book.leafHeight) }),
-    },
-    {
-      label: say.figureWidth(),
-      value: dualDepth(book.leafWidth),
-      note: say.figureWidthNote({ width: inUnits(flapReach(pattern) + kit.fit.gutterClearance) }),
-    },
-    { label: say.figureThickness(), value: dualDepth(book.blockThickness), note: say.figureThicknessNote() },
-  ];
-}
-
-/** How far a flap that lies behind its leaf reaches from the fore-edge, mm. */
-function flapReach({ levels, fit }: Pattern): number {
-  const front = levels[0]!.depth;
-  const deepest = Math.max(...depthsOf(levels));
-  return fit.foldStyle === "stepped" ? Math.max(2 * front, 2 * deepest - front) : 2 * deepest;
 }

@@ -24,10 +24,10 @@ import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { cautionsFor } from "./cautions.ts";
-import { type DualRow, dualRows } from "./dual-rows.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
 import { lazily, once } from "./lazily.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
+import { type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";
 import { stepsOf } from "./steps.ts";
 
@@ -43,7 +43,8 @@ export interface KitView {
   readonly difficulty: string;
   readonly figures: KitFigures;
   readonly preparation: Preparation;
-  readonly rows: readonly DualRow[];
+  /** The table's rows in the kit's own units. */
+  readonly rows: readonly Row[];
   readonly steps: readonly Step[];
   /** What the lines of the diagrams mean. */
   readonly legend: Figure;
@@ -104,7 +105,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     difficulty: () => difficultyWord(difficultyOf(pattern, effort)),
     figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
-    rows: () => dualRows(kit, pattern, shown),
+    rows: () => shown.leaves.map((leaf) => rowOf(leaf, shown, style)),
     steps: () => stepsOf(kit, pattern, work(), { counts, effort }),
     legend: lineLegend,
     measuring: () => measureBook(kit),

@@ -55,11 +55,10 @@ function packetTable(
   batches: ReturnType<typeof batchesOf>,
   size: TableSize,
 ): PacketTable {
-  const own = rows.map(({ row }) => row);
-  const perLine = marksPerLine(own, size);
+  const perLine = marksPerLine(rows, size);
   const places = tacks.rows.map(({ number, place }) => ({ leaf: number, place: place[kit.units] }));
   return {
-    blocks: tableBlocks(own, batches, places, perLine),
+    blocks: tableBlocks(rows, batches, places, perLine),
     columns: { plain: perLine(false), notched: perLine(true) },
   };
 }

@@ -146,7 +146,9 @@ export function trueScaleSuite(printed: () => Printed): void {
         const { edge } = gaugeOf(page);
         for (const [i, level] of pdf.pattern.levels.entries()) {
           const named = `${i + 1} ${level.name} ·`;
-          const label = page.words.filter(({ upright, text }) => !upright && text.startsWith(named));
+          const label = page.words.filter(
+            ({ upright, text, x }) => !upright && text.startsWith(named) && x < edge.right,
+          );
           expect(label, `${name} ${level.name}`).toHaveLength(1);
           // On the far side of the line from the fore-edge, so that it is not cut off with the gauge's edge.
           const gap = label[0]!.x - (edge.left + level.depth);

@@ -77,7 +77,12 @@ const SCHEMA = object(
         { id: text, price: number },
       ),
     ),
-    time: object({ minutes: count, byStage: { type: "object", additionalProperties: number } }),
+    time: object({
+      minutes: count,
+      first: count,
+      drying: number,
+      byStage: { type: "object", additionalProperties: number },
+    }),
     findings: list({ type: "object", required: ["kind"], properties: { kind: { type: "string", pattern: TOKEN } } }),
     warnings: list(text),
   },

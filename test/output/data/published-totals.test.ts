@@ -57,6 +57,14 @@ describe.each(FIXTURE_KITS)("totals of the published pattern of %s", (slug) => {
     expect(Math.abs(pattern.time.minutes - stages.reduce((a, b) => a + b, 0))).toBeLessThan(0.5);
   });
 
+  // A frame dries 12 hours and the hung door half an hour; dots hold at once. A first piece takes 1.75 times as long.
+  it("state how long glue dries, and what a first piece takes", () => {
+    const { rates, fit } = fixtureFrontMatter(slug);
+    expect(fit.tackWith ?? "dots").toBe("dots");
+    expect(pattern.time.drying).toBe(pattern.insert ? 12 * 60 + 30 : 0);
+    expect(Math.abs(pattern.time.first / pattern.time.minutes - (rates?.first ?? 1.75))).toBeLessThan(0.01);
+  });
+
   // A blade for every 250 cuts begun and one for a window; two dots for a button, three for a flat motif (common practice, no source).
   it("buy blades and glue dots for its cuts and tacks", () => {
     const window = pattern.insert ? 1 : 0;

@@ -77,7 +77,7 @@ describe("a part", () => {
     // @ts-expect-error: a view has no such field
     expect(view.tackz).toBeUndefined();
     // @ts-expect-error: nor has a row of one
-    expect(view.rows[0]!.row.leef).toBeUndefined();
+    expect(view.rows[0]!.leef).toBeUndefined();
   });
 
   it.each([

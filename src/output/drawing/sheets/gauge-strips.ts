@@ -5,7 +5,7 @@ import type { UnitSystem } from "../../../core/units/length.ts";
 import { boxPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { sizeWithin } from "../words-width.ts";
-import { stripText } from "./gauge-words.ts";
+import { lineText } from "./gauge-words.ts";
 import { BAR_ROOM, SHEET } from "./true-scale.ts";
 
 /** Upper left corner of the pricked gauge on its sheet, mm. */
@@ -55,7 +55,7 @@ export function cutOut(x: number, width: number, height: number): string {
 
 /** Its outline, and along its middle what it is for. */
 export function stripOnSheet({ line, x }: GaugeStrip, height: number, units: UnitSystem): string {
-  const words = stripText(line, units);
+  const words = lineText(line, units);
   const size = Math.min(LETTERS, SHARE * line.depth);
   return (
     cutOut(x, line.depth, height) +

@@ -57,7 +57,8 @@ describe("gaugeSheets(kit)", () => {
   it("names on each strip its level, line and distance", () => {
     const kit = madeKit({ gaugeLines: [10, 18, 26], levels: [level("rim", 10, 1), level("well", 26, 3)] });
     const words = readDrawing(gaugeSheets(kit)[0]!).texts.map((text) => text.words.replaceAll("\u00a0", " "));
-    expect(words).toContain("1 rim: line 1, 10 mm");
-    expect(words).toContain("2 well: line 3, 26 mm");
+    // Once along the gauge's line, once on the strip.
+    expect(words.filter((one) => one === "1 rim · line 1 · 10 mm")).toHaveLength(2);
+    expect(words.filter((one) => one === "2 well · line 3 · 26 mm")).toHaveLength(2);
   });
 });
