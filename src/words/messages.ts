@@ -2802,6 +2802,14 @@ export const kitMillimetres = (): string => say("kit-millimetres");
 export const kitInches = (): string => say("kit-inches");
 /** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
 export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
+/** From the front you see {levels} as drawn. — $levels is a list of: 74% of well. */
+export const kitKept = (args: { readonly levels: Word }): string => say("kit-kept", args);
+/** {percent} of {level} */
+export const kitKeptLevel = (args: { readonly percent: Word; readonly level: Word }): string => say("kit-kept-level", args);
+/** Sides of prouder leaves hide parts of deeper levels, mostly away from the middle. */
+export const kitKeptHidden = (): string => say("kit-kept-hidden");
+/** Far out, deep folds do not reach all the way. */
+export const kitKeptUnreached = (): string => say("kit-kept-unreached");
 /** Packet, {paper} — Links to what is printed; $paper is the name of a paper. */
 export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
 /** Large-print table, {paper} */

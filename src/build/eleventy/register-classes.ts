@@ -1,3 +1,5 @@
+import { eventOf } from "../../output/feeds/event.ts";
+import { dataBlock } from "../../output/feeds/how-to.ts";
 import { classPage } from "../../output/parts/class/class-page.ts";
 import { measuringCard } from "../../output/parts/class/measuring-card.ts";
 import { privatePage } from "../../output/parts/class/private-page.ts";
@@ -42,6 +44,7 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
     const link = (target: string): string => relativeUrl(target, stated(page));
     return classPage(viewOf(slug), storyPart(opened().story(page), page, link), link);
   });
+  config.addFilter("classEvent", (slug: string) => dataBlock(eventOf(viewOf(slug), opened().settings)));
   config.addFilter("privatePage", (page: string) =>
     privatePage(classes().filter(isOpen), (target) => relativeUrl(target, stated(page))),
   );
