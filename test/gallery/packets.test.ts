@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { PatternedKit } from "../../src/core/pattern/patterned-kit.ts";
 import { viewKit } from "../../src/output/views/kit-view.ts";
 import { withPacket } from "../../src/output/views/packet-view.ts";
+import { pocketView, windowView } from "../../src/output/views/window-view.ts";
 import { readKit } from "../input/kit/kit-folders.ts";
 import { WAYS, writeExtremes } from "../site/extreme.ts";
 import { makeProject } from "../site/project.ts";
@@ -13,7 +14,8 @@ import { seen } from "./seen.ts";
 
 /** Every diagram and every sheet that a kit's packet has, each with where it stands; goldens show some of them. */
 function drawingsOf(made: PatternedKit): (readonly [place: string, svg: string])[] {
-  const { steps, legend, measuring, reading, pocket, window, packet } = withPacket(viewKit(made, []));
+  const { steps, legend, measuring, reading, kit, pattern, packet } = withPacket(viewKit(made, []));
+  const [pocket, window] = [pocketView(kit, pattern), windowView(kit, pattern)];
   const figures = [
     ...steps.map(({ title, figure }) => [title, figure] as const),
     ...reading.map((figure, i) => [`reading ${i + 1}`, figure] as const),
