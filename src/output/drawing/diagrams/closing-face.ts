@@ -73,6 +73,7 @@ function faceWords(pen: Pen, door: Part, { x, y }: Scaled, { halfTab, edge }: Cl
       [45, 5],
       [(BUTTON.x + hole[0]) / 2 + 2, MIDDLE - BUTTON.radius * 0.42],
     ]),
+    pen.turn([BUTTON.x - 7.6, FOOT - 3.4], 1),
     pen.words([BUTTON.x, FOOT - 2.4], say.drawClosingButton(), { anchor: "middle" }),
     pen.leader([
       [BUTTON.x, FOOT - 5.2],

@@ -19,7 +19,8 @@ export function closing(kit: Kit, { window }: Pattern): Figure | undefined {
   return diagram(72, say.drawClosing({ string }), [
     closingFace(pen, window.door, place, scale),
     pen.words([3, 4], say.drawFromFront(), { bold: true }),
-    pen.words([41, 4], say.drawClosingString({ string })),
+    pen.turn([39, 3], 2),
+    pen.words([42.2, 4], say.drawClosingString({ string })),
     closingSection(pen, place, scale),
     pen.words([3, 51.5], say.drawFromHead(), { bold: true }),
   ]);

@@ -79,7 +79,7 @@ function labelOf(kit: Kit, pattern: Pattern, boundary: Boundary): string {
     : say.drawCutDepthSingle(figures);
 }
 
-/** The fore-edge piece: tinted to each span's line, the line dashed. */
+/** The fore-edge piece: tinted to each span's line, the line dashed; the level's name where it has room before it. */
 function piece(pen: Pen, pattern: Pattern, boundary: Boundary, x: (depth: number) => number, origin: number): string {
   const spans = [
     { from: TOP, to: MIDDLE, level: boundary.upper },
@@ -97,11 +97,14 @@ function piece(pen: Pen, pattern: Pattern, boundary: Boundary, x: (depth: number
     }),
     pen.line([[EDGE, TOP], ...torn(TORN, TOP, FOOT), [EDGE, FOOT]], THIN),
     pen.segment(EDGE, TOP, EDGE, FOOT, stepped ? FOLDED : THIN),
-    ...spans.map(
-      ({ from, to, level }) =>
+    ...spans.map(({ from, to, level }) => {
+      const name = shortName(pattern.levels[level - 1]!.name);
+      const fits = TORN + 9 + wordsWidth(name, TEXT) < x(depthOf(pattern, level));
+      return (
         pen.badge([TORN + 5, (from + to) / 2], String(level)) +
-        pen.words([TORN + 8.4, (from + to) / 2 + 1], shortName(pattern.levels[level - 1]!.name)),
-    ),
+        (fits ? pen.words([TORN + 8.4, (from + to) / 2 + 1], name) : "")
+      );
+    }),
   ].join("");
 }
 

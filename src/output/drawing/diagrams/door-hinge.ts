@@ -55,6 +55,8 @@ function closed(pen: Pen, window: BookWindow, hinge: Hinge, flap: string): strin
     pen.box([X, door], [END, door + THICK], CARD, THIN),
     pen.box([x(hinge.glazing), glazing], [END, door], ACETATE, THIN),
     foldedBack(pen, flapY, door),
+    pen.turn([X - 5, 18.6], 1),
+    pen.turn([x(hinge.flap) + 13, glazing - 2.2], 2),
     pen.across(X, x(hinge.flap), 28, say.drawHingeFlap({ width: flap }), { from: door + THICK }),
     pen.words([END + 2, 10.6], say.drawHingeTips()),
     pen.words([END + 2, frame + 1.8], partName(window.frame)),

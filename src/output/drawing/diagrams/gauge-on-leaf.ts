@@ -39,6 +39,8 @@ export function gaugeOnLeaf(pen: Pen, kit: Kit, lines: readonly GaugeLine[]): st
     pen.upright([left + 2.6, (GAUGE.top + GAUGE.foot) / 2], say.drawScoringGauge(), { bold: true }),
     boneFolder(pen, scored),
     pen.upright([76.5, (LEAF.top + LEAF.foot) / 2], say.drawScoringFlush()),
+    pen.turn([76.5, 1.6], 2),
+    pen.turn([scored + 4, 47.5], 3),
     pen.arrow(74.6, 30, FORE_EDGE + 0.6, 30),
     pen.arrow(74.6, 14, FORE_EDGE + 0.6, 14),
   ].join("");

@@ -49,9 +49,11 @@ export function holderInPlace(kit: Kit, pattern: Pattern): Figure | undefined {
       anchor: "middle",
       bold: true,
     }),
-    pen.words([1, 5], say.drawHolderSlot({ leaf: left })),
+    pen.turn([2, 4], 1),
+    pen.words([5.2, 5], say.drawHolderSlot({ leaf: left })),
     slotLeader(pen, -half),
-    pen.words([79, 5], say.drawHolderSlot({ leaf: right }), { anchor: "end" }),
+    pen.turn([78, 4], 2),
+    pen.words([74.8, 5], say.drawHolderSlot({ leaf: right }), { anchor: "end" }),
     slotLeader(pen, half),
   ]);
 }

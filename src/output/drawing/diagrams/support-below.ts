@@ -27,10 +27,10 @@ export function supportBelow(pen: Pen, kit: Kit, batch: Batch, packing: string):
     pen.words([SPINE - REACH, Math.min(BOOK_TOP + 2.4, TABLE - board - gone - 1)], say.drawScoringTurned()),
     pen.words([78, 71.2], say.drawScoringPacking({ packing, leaf: batch.first.leaf }), { anchor: "end", bold: true }),
     pen.leader([
-      [right + 4, 68.4],
       [right + 4, lifted + gone / 2],
       [right - 2, lifted + gone / 2],
     ]),
+    pen.turn([right + 4, lifted + gone / 2], 1),
     pen.words([78, 51.6], say.drawScoringLevelGauge(), { anchor: "end" }),
     pen.words([1, 71.2], say.drawScoringFromTail()),
   ].join("");

@@ -14,13 +14,13 @@ const LAP = 1.2;
 /** The front in small as a symbol, to be drawn once and used beside each batch: a column for each folded leaf, its levels in the tones of the front. */
 export function frontSymbol(pattern: Pattern): string {
   const pitch = pitchOf(pattern);
+  const { top, height } = pictureArea(pattern);
+  const at = (mm: number): number => Math.min(top + height, Math.max(top, mm * scaleOf(pattern)));
   const paths = pattern.levels.map((_, i) => {
     const d = pattern.leaves.flatMap((leaf, n) =>
       leaf.spans
-        .filter((span) => span.level === i + 1)
-        .map((span) =>
-          uprightPath([(n + 0.5) * pitch, span.from * scaleOf(pattern)], (span.to - span.from) * scaleOf(pattern), 1),
-        ),
+        .filter((span) => span.level === i + 1 && at(span.to) > at(span.from))
+        .map((span) => uprightPath([(n + 0.5) * pitch, at(span.from)], at(span.to) - at(span.from), 1)),
     );
     const share = i / Math.max(1, pattern.levels.length - 1);
     return d.length === 0

@@ -3,7 +3,7 @@ import { gaugeLines } from "../../../core/plan/gauge-lines.ts";
 import { gaugeSize } from "../../../core/plan/gauge-size.ts";
 import * as say from "../../../words/messages.ts";
 import { text } from "../svg-text.ts";
-import { sizeWithin } from "../words-width.ts";
+import { lettersWithin } from "../words-width.ts";
 import { GAUGE, placedStrips, stripOnSheet } from "./gauge-strips.ts";
 import { lineText } from "./gauge-words.ts";
 import { footOf, prickedGauge, USED } from "./pricked-gauge.ts";
@@ -29,7 +29,7 @@ export function gaugeSheets(kit: Kit): string[] {
 /** A line of words above what is cut out, which ends within the sheet. */
 function headLine(words: string, i: number): string {
   const { left, top } = GAUGE;
-  return text(left, top - 10 + i * 4, words, { "font-size": sizeWithin(SHEET.width - left, words, 3) });
+  return text(left, top - 10 + i * 4, words, lettersWithin(SHEET.width - left, words, 3));
 }
 
 /** Words on the gauge, which are drawn smaller where their room is short of them; mm. */

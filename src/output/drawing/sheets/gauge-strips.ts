@@ -4,7 +4,7 @@ import { gaugeSize } from "../../../core/plan/gauge-size.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { boxPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
-import { sizeWithin } from "../words-width.ts";
+import { lettersWithin } from "../words-width.ts";
 import { lineText } from "./gauge-words.ts";
 import { BAR_ROOM, SHEET } from "./true-scale.ts";
 
@@ -60,7 +60,7 @@ export function stripOnSheet({ line, x }: GaugeStrip, height: number, units: Uni
   return (
     cutOut(x, line.depth, height) +
     text(0, 0, words, {
-      "font-size": sizeWithin(height - GAP, words, size),
+      ...lettersWithin(height - GAP, words, size),
       "font-weight": 600,
       transform: `translate(${num(x + line.depth / 2 + size / 3)} ${num(GAUGE.top + height / 2)}) rotate(-90)`,
       "text-anchor": "middle",

@@ -6,7 +6,7 @@ import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
-import { sizeWithin } from "../words-width.ts";
+import { lettersWithin } from "../words-width.ts";
 import { cutOut, GAUGE } from "./gauge-strips.ts";
 import { lineText } from "./gauge-words.ts";
 
@@ -54,7 +54,7 @@ function lineOnGauge(line: GaugeLine, index: number, height: number, units: Unit
     }),
     ...holes(x, height, used),
     text(0, 0, words, {
-      "font-size": sizeWithin(foot, words, size),
+      ...lettersWithin(foot, words, size),
       "font-weight": weight,
       transform: `translate(${num(x + (used ? 3.6 : 3.1))} ${num(top + foot)}) rotate(-90)`,
     }),
