@@ -1,6 +1,7 @@
 import { stateOf } from "../../core/class/class-state.ts";
 import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
+import type { Refit } from "../../core/refit/refit.ts";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
@@ -21,7 +22,7 @@ import { readTable, TABLE_ENDINGS } from "../tables/read-table.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { isPersonKey, personAdvice } from "./person-keys.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
-import { type Seats, type SeatsTable, seatsOf } from "./seats.ts";
+import { defined, type Seats, type SeatsTable, seatsOf } from "./seats.ts";
 import { stockOf } from "./stock.ts";
 import { tableSeats } from "./table-seats.ts";
 
@@ -85,6 +86,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     prices: data.prices,
     currency: data.currency ?? "",
     stock: data.stock.map(stockOf),
+    spares: data.spares.map(({ label, book }) => ({ label, book: defined(book) as Refit })),
     bring: data.bring,
   };
 }

@@ -125,6 +125,7 @@ function refitOf(seat: SeatMatter, kit: Kit, units: UnitSystem): Refit {
   return Object.fromEntries(changed);
 }
 
-function defined<T extends object>(object: T): T {
+/** Without what is undefined. */
+export function defined<T extends object>(object: T): T {
   return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as T;
 }
