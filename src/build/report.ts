@@ -35,8 +35,8 @@ function misfitLines({ slug, seats }: ClassView): string[] {
   });
 }
 
-function helpsOf({ offers, otherKits, teacher }: MisfitView): string[] {
-  return [...offers.map((offer) => offer.words), ...otherKits.map(otherKitText), teacher];
+function helpsOf({ offers, otherKits, spares, teacher }: MisfitView): string[] {
+  return [...[...offers, ...spares].map(({ words }) => words), ...otherKits.map(otherKitText), teacher];
 }
 
 function warningLines({ slug, seats, unusedStock }: ClassView): string[] {

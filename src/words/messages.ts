@@ -624,6 +624,8 @@ export const seatHelp = (): string => say("seat-help");
 export const seatOtherFits = (args: { readonly kit: Word }): string => say("seat-other-fits", args);
 /** Choose {kit} instead. {offer}. — $offer is one change that makes the other kit fit: "Make the picture 105 mm tall". */
 export const seatOtherChange = (args: { readonly kit: Word; readonly offer: Word }): string => say("seat-other-change", args);
+/** Take the book “{book}” from the crate: it fits as it is. — $book is what the teacher calls a substitute book. */
+export const seatSpare = (args: { readonly book: Word }): string => say("seat-spare", args);
 /** At the end of each session */
 export const seatReaches = (): string => say("seat-reaches");
 /** Code for seat {seat}: {url} — A code that a phone reads. */
@@ -1288,6 +1290,12 @@ export const fieldStockEntry = (): string => say("field-stock-entry");
 export const fieldStockItem = (): string => say("field-stock-item");
 /** How much is in stock, in the list’s unit. */
 export const fieldStockQuantity = (): string => say("field-stock-quantity");
+/** A crate of substitute books. A seat whose book does not fit is told which of them would. */
+export const fieldSpares = (): string => say("field-spares");
+/** A substitute book. */
+export const fieldSpare = (): string => say("field-spare");
+/** What you call it: what is written on its spine, or a number that you put on it. */
+export const fieldSpareLabel = (): string => say("field-spare-label");
 /** What students bring beside their book. */
 export const fieldBring = (): string => say("field-bring");
 /** Something to bring. */

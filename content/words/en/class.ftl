@@ -131,6 +131,8 @@ seat-help = What would help
 seat-other-fits = Choose { $kit } instead: it fits as it is.
 # $offer is one change that makes the other kit fit: "Make the picture 105 mm tall".
 seat-other-change = Choose { $kit } instead. { $offer }.
+# $book is what the teacher calls a substitute book.
+seat-spare = Take the book “{ $book }” from the crate: it fits as it is.
 seat-reaches = At the end of each session
 # A code that a phone reads.
 seat-code = Code for seat { $seat }: { $url }

@@ -209,6 +209,9 @@ field-stock = What is in stock: [{ "{" } item: card, quantity: 4 { "}" }].
 field-stock-entry = Something that is in stock and need not be bought.
 field-stock-item = A supply as the shopping list names it.
 field-stock-quantity = How much is in stock, in the list’s unit.
+field-spares = A crate of substitute books. A seat whose book does not fit is told which of them would.
+field-spare = A substitute book.
+field-spare-label = What you call it: what is written on its spine, or a number that you put on it.
 field-bring = What students bring beside their book.
 field-bring-item = Something to bring.
 

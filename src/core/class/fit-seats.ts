@@ -1,4 +1,4 @@
-import { judge } from "../finder/verdict.ts";
+import { judge, verdictOn } from "../finder/verdict.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
@@ -7,9 +7,9 @@ import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts";
 import type { Offer } from "../refit/offer.ts";
 import { offersFor } from "../refit/offers.ts";
-import { refitKit } from "../refit/refit.ts";
+import { type Refit, refitKit } from "../refit/refit.ts";
 import type { UnitSystem } from "../units/length.ts";
-import type { Seat } from "./kit-class.ts";
+import type { KitClass, Seat, SpareBook } from "./kit-class.ts";
 
 /** A seat whose kit can be made in its book. */
 export interface FittingSeat {
@@ -30,6 +30,8 @@ export interface Misfit {
   readonly offers: readonly Offer[];
   /** Other kits of the class that this book carries, as they are or with a change. */
   readonly otherKits: readonly { readonly kit: Kit; readonly offer: Offer | undefined }[];
+  /** Substitute books that carry the seat's kit as it is. */
+  readonly spares: readonly SpareBook[];
 }
 
 export interface SeatFits {
@@ -37,13 +39,19 @@ export interface SeatFits {
   readonly misfits: readonly Misfit[];
 }
 
-/** Fits every seat's kit to its book; a seat that does not fit stops none of the others. Offers for it are in `units`, or its kit's own. */
-export function fitSeats(seats: readonly Seat[], kits: readonly Kit[], units?: UnitSystem): SeatFits {
+/** What a seat that does not fit is offered, and in which units; its kit's own where none are given. */
+interface Offered {
+  readonly units?: UnitSystem;
+  readonly spares?: readonly SpareBook[];
+}
+
+/** Fits every seat's kit to its book; a seat that does not fit stops none of the others. */
+export function fitSeats(seats: readonly Seat[], kits: readonly Kit[], { units, spares = [] }: Offered = {}): SeatFits {
   const fitting: FittingSeat[] = [];
   const misfits: Misfit[] = [];
   for (const seat of seats) {
     const fit = fitSeat(seat);
-    if ("failure" in fit) misfits.push(misfit(inUnits(seat, units), fit.failure, kits));
+    if ("failure" in fit) misfits.push(misfit(inUnits(seat, units), fit.failure, { kits, spares }));
     else fitting.push(fit);
   }
   return { fitting, misfits };
@@ -63,13 +71,20 @@ function inUnits(seat: Seat, units: UnitSystem | undefined): Seat {
   return units === undefined ? seat : { ...seat, kit: { ...seat.kit, units } };
 }
 
-function misfit(seat: Seat, failure: Failure, kits: readonly Kit[]): Misfit {
+function misfit(seat: Seat, failure: Failure, { kits, spares }: Pick<KitClass, "kits" | "spares">): Misfit {
   return {
     seat,
     failure,
     offers: offersFor(seat.kit, seat.refit),
     otherKits: kits.filter((kit) => kit.slug !== seat.kit.slug).flatMap((kit) => otherKit(seat, kit)),
+    spares: spares.filter(({ book }) => carries(seat.kit, book)),
   };
+}
+
+/** Whether a book carries a kit as it is, and nothing is to be checked first. */
+function carries(kit: Kit, book: Refit): boolean {
+  const result = computePattern(refitKit(kit, book));
+  return result.fits && verdictOn(result.findings).kind === "fits";
 }
 
 function otherKit(seat: Seat, kit: Kit): Misfit["otherKits"] {

@@ -20,6 +20,8 @@ export interface KitClass {
   readonly seats: readonly Seat[];
   /** Those whose books are still to come, in the order of their numbers. */
   readonly awaiting: readonly AwaitingSeat[];
+  /** A crate of substitute books. */
+  readonly spares: readonly SpareBook[];
   readonly sessions: readonly Session[];
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
@@ -54,6 +56,12 @@ export interface Seat {
 export interface AwaitingSeat {
   readonly number: number;
   readonly kit: Kit | undefined;
+}
+
+/** A substitute book, and what the teacher calls it. */
+export interface SpareBook {
+  readonly label: string;
+  readonly book: Refit;
 }
 
 export interface Session {

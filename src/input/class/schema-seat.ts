@@ -16,7 +16,7 @@ export const pace = (about: () => string) =>
     .meta(described(() => say.fieldPace({ about: about() })))
     .register(FACTS, { about });
 
-const seatBook = bookSchema.omit({ square: true, boardThickness: true }).meta(described(say.fieldSeatBook));
+export const seatBook = bookSchema.omit({ square: true, boardThickness: true }).meta(described(say.fieldSeatBook));
 
 const seatFit = z
   .strictObject({

@@ -7,7 +7,7 @@ import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
-import { pace, seatSchema } from "./schema-seat.ts";
+import { pace, seatBook, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
 
@@ -39,6 +39,13 @@ const session = z
   })
   .refine((one) => one.aside < one.minutes, { path: ["aside"], params: { fault: { kind: "whole-session" } } })
   .meta(described(say.fieldSession));
+
+const spare = z
+  .strictObject({
+    label: words(say.fieldSpareLabel, TEXT.name),
+    book: seatBook,
+  })
+  .meta(described(say.fieldSpare));
 
 const stock = z
   .strictObject({
@@ -73,6 +80,7 @@ export const classMatter = z
     prices: priceList.default({}),
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     stock: list(say.fieldStock, stock, 0, 200).default([]),
+    spares: list(say.fieldSpares, spare, 0, 40).default([]),
     bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line, "page"), 0, 40).default([]),
   })
   .meta({

@@ -1,11 +1,11 @@
 import type { KitClass, Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Refit } from "../../core/refit/refit.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { kitNamed } from "./kit-named.ts";
 import type { ClassMatter } from "./schema.ts";
+import { defined, refitOf } from "./seat-refit.ts";
 import type { SeatMatter } from "./table-seats.ts";
 
 /** What a books table has of seats, by their numbers. */
@@ -105,26 +105,4 @@ function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: F
     refit: refitOf(seat, kit, data.units),
     pace: seat.pace ?? data.pace,
   };
-}
-
-/** What the seat's book and the class's units change of its kit; what is the same as the kit's own is left out, so that addresses stay short. */
-function refitOf(seat: SeatMatter, kit: Kit, units: UnitSystem): Refit {
-  const { book, fit, light } = seat;
-  const wish = defined({
-    ...book,
-    ...fit,
-    units,
-    lightDiameter: kit.light && light?.diameter,
-    lightHeight: kit.light && light?.height,
-  });
-  const { pageOneLeaf, plates, direction } = kit.book;
-  const own: Refit = { pageOneLeaf, plates, direction, units: kit.units };
-  const changed = Object.entries(wish).filter(
-    ([key, value]) => JSON.stringify(value) !== JSON.stringify(own[key as keyof Refit]),
-  );
-  return Object.fromEntries(changed);
-}
-
-function defined<T extends object>(object: T): T {
-  return Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined)) as T;
 }

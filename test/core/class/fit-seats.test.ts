@@ -20,7 +20,7 @@ const NARROW = { leafWidth: 40 };
 const shallow = (slug: string, depths: readonly [number, number]): Kit =>
   madeKit({ slug, levels: KIT.levels.map((level, i) => ({ ...level, depth: depths[i]! })), gaugeLines: depths });
 
-describe("fitSeats(seats, kits, units)", () => {
+describe("fitSeats(seats, kits, offered)", () => {
   const { fitting, misfits } = fitSeats([seat(1), seat(2, NARROW), seat(3, { leafHeight: 130 })], [KIT]);
 
   it("fits every seat, whatever another does not fit", () => {
@@ -43,15 +43,26 @@ describe("fitSeats(seats, kits, units)", () => {
   });
 
   it("writes offers in the class's units, and otherwise in the kit's", () => {
-    const depths = (units?: "in") => {
-      const [offer] = fitSeats([seat(2, NARROW)], [KIT], units).misfits[0]!.offers;
+    const depths = (told?: { units: "in" }) => {
+      const [offer] = fitSeats([seat(2, NARROW)], [KIT], told).misfits[0]!.offers;
       return offer!.refit.depths;
     };
     expect(depths()).toEqual([9, 17.5]);
     // By hand: 32nds; 17.5 mm are 22.05 of them, and 0.87 of 10 mm is 10.96.
     const inches = [11, 22].map((parts) => expect.closeTo((parts * 25.4) / 32, 9));
-    expect(depths("in")).toEqual(inches);
-    expect(fitSeats([seat(2, NARROW)], [KIT], "in").misfits[0]!.seat.kit.units).toBe("in");
+    expect(depths({ units: "in" })).toEqual(inches);
+    expect(fitSeats([seat(2, NARROW)], [KIT], { units: "in" }).misfits[0]!.seat.kit.units).toBe("in");
+  });
+
+  it("names substitute books that carry the kit as it is", () => {
+    const spares = [
+      { label: "narrow", book: NARROW },
+      { label: "wide", book: { leafWidth: 140 } },
+      { label: "blue", book: {} },
+    ];
+    const [{ spares: found }] = fitSeats([seat(2, NARROW)], [KIT], { spares }).misfits as [(typeof misfits)[0]];
+    expect(found.map(({ label }) => label)).toEqual(["wide", "blue"]);
+    expect(misfits[0]!.spares).toEqual([]);
   });
 
   it("names other kits that the book carries, as they are or with the first change that helps", () => {

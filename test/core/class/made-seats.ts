@@ -24,6 +24,7 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     state: "fitted",
     seats: [],
     awaiting: [],
+    spares: [],
     sessions: [session(60)],
     ready: [],
     fittingShare: 0.25,

@@ -11,7 +11,7 @@ import { readFixtureClass, readMadeClass, smallClass } from "../../core/class/ma
 import { CUT_SHEET, figureIn, onSheet, type Scene, SEAT_CODE } from "../scene.ts";
 
 const sheetsOf = ({ seats, kits, units, sheets }: KitClass): NamedSheet[] =>
-  namedSheets(classLayouts(seatParts(fitSeats(seats, kits, units).fitting), sheets));
+  namedSheets(classLayouts(seatParts(fitSeats(seats, kits, { units }).fitting), sheets));
 
 const evenings = once(() => sheetsOf(readFixtureClass()));
 const oneSeat = once(() => sheetsOf(readMadeClass(smallClass())));

@@ -131,6 +131,13 @@ describe("readClass(folder)", () => {
     expect(readMadeClass(smallClass()).seats[0]!.refit.units).toBeUndefined();
   });
 
+  it("reads a crate of substitute books as seats' books are read", () => {
+    const book = { leafHeight: "18 cm", leafWidth: 110, blockThickness: 12, leaves: 110, direction: "rtl" };
+    const { spares } = readMadeClass({ ...smallClass(), spares: [{ label: "blue spine", book }] });
+    expect(spares).toMatchObject([{ label: "blue spine", book: { ...book, leafHeight: 180 } }]);
+    expect(readMadeClass(smallClass()).spares).toEqual([]);
+  });
+
   it("fills in defaults", () => {
     expect(readMadeClass(smallClass())).toMatchObject({
       units: "mm",

@@ -32,7 +32,9 @@ export function offlineSuite(served: () => OpenedSite): void {
     it("has a shell below two megabytes", () => {
       const { dist } = served();
       const shell = readdirSync(dist, { recursive: true, withFileTypes: true })
-        .filter((entry) => entry.isFile() && !/^(kits|classes|guide|schema)/.test(relative(dist, entry.parentPath)))
+        .filter(
+          (entry) => entry.isFile() && !/^(kits|classes|guide|schema|private)/.test(relative(dist, entry.parentPath)),
+        )
         .filter(({ name }) => !/(latin-ext|vietnamese|greek|cyrillic).*\.woff2$/.test(name))
         .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
       expect(shell).toBeGreaterThan(500_000);

@@ -38,8 +38,8 @@ function fitCells({ awaits, view, holdWidth, hours }: SeatView): Html {
 
 function misfit({ number, kitTitle, misfit: found }: SeatView): Markup {
   if (!found) return false;
-  const { why, offers, otherKits, teacher } = found;
-  const helps = [...offers.map(({ words }) => words), ...otherKits.map(otherKitText), teacher];
+  const { why, offers, otherKits, spares, teacher } = found;
+  const helps = [...[...offers, ...spares].map(({ words }) => words), ...otherKits.map(otherKitText), teacher];
   return html`<div class="warn"><h2>${say.teacherMisfit({ seat: number, kit: kitTitle })}</h2>
 <p>${why}</p>
 <p>${say.teacherHelp()}</p>

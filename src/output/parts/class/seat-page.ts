@@ -81,11 +81,11 @@ function cutFiles({ pattern }: PrintedKit): Markup {
   return html`<section><h2>${say.seatCutFiles()}</h2><ul class="columns">${parts}</ul></section>`;
 }
 
-function misfitPart({ why, offers, otherKits, reader }: MisfitView, kit: string): Html {
+function misfitPart({ why, offers, otherKits, spares, reader }: MisfitView, kit: string): Html {
   return html`<section class="warn panel"><h2>${say.seatMisfit()}</h2>
 <p>${why}</p>
 <h3>${say.seatHelp()}</h3>
-<ul>${offers.map(({ words, address }) => html`<li><a href="${kit}/index.html${address}">${words}</a></li>`)}
+<ul>${[...offers, ...spares].map(({ words, address }) => html`<li><a href="${kit}/index.html${address}">${words}</a></li>`)}
 ${otherKits.map((other) => html`<li>${otherKit(other)}</li>`)}
 <li>${reader}</li></ul></section>`;
 }

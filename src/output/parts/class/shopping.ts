@@ -42,7 +42,7 @@ function tableClass(rows: readonly ShoppingRow[]): string {
 }
 
 function heads(thing: string, rest: string): Html {
-  return html`<th scope="col"></th><th scope="col">${thing}</th><th scope="col">${say.teacherNeededHead()}</th><th scope="col">${say.teacherStockHead()}</th><th scope="col">${rest}</th>`;
+  return html`<td></td><th scope="col">${thing}</th><th scope="col">${say.teacherNeededHead()}</th><th scope="col">${say.teacherStockHead()}</th><th scope="col">${rest}</th>`;
 }
 
 function cells({ name, note, need, stock, buy }: ShoppingRow): Html {

@@ -58,7 +58,7 @@ export function viewClass(
   cautions: readonly Caution[],
   siteUrl?: string,
 ): ClassView {
-  const { fitting, misfits } = fitSeats(plan.seats, plan.kits, plan.units);
+  const { fitting, misfits } = fitSeats(plan.seats, plan.kits, plan);
   const schedules = once(() => scheduleOf(plan, fitting));
   const parts = once(() => seatParts(fitting));
   const layouts = once(() => classLayouts(parts(), plan.sheets));

@@ -6,6 +6,7 @@ import { whyText } from "../../../words/findings/failure-why.ts";
 import { offerText } from "../../../words/findings/offers.ts";
 import { readerRemedy } from "../../../words/findings/reader-remedy.ts";
 import { teacherRemedy } from "../../../words/findings/teacher-remedy.ts";
+import * as say from "../../../words/messages.ts";
 
 /** Why a seat's book does not carry its kit, and what would help. */
 export interface MisfitView {
@@ -13,9 +14,17 @@ export interface MisfitView {
   readonly why: string;
   readonly offers: readonly { readonly words: string; readonly address: string }[];
   readonly otherKits: readonly OtherKit[];
+  /** Substitute books that carry the kit. */
+  readonly spares: readonly SpareView[];
   /** What the one who sits there can do, and what the teacher can change, each in a sentence. */
   readonly reader: string;
   readonly teacher: string;
+}
+
+/** A substitute book. */
+export interface SpareView {
+  readonly words: string;
+  readonly address: string;
 }
 
 /** Another kit of the class that the book carries. */
@@ -28,7 +37,7 @@ export interface OtherKit {
 }
 
 /** Told in the class's units. */
-export function misfitView({ seat, failure, offers, otherKits }: Misfit, units: UnitSystem): MisfitView {
+export function misfitView({ seat, failure, offers, otherKits, spares }: Misfit, units: UnitSystem): MisfitView {
   const telling = { units, levels: seat.kit.levels };
   const carried = (refit: Refit): string => `?${toAddress(refit)}`;
   return {
@@ -39,6 +48,7 @@ export function misfitView({ seat, failure, offers, otherKits }: Misfit, units: 
       path: `/kits/${kit.slug}/index.html${carried(offer?.refit ?? seat.book)}`,
       change: offer && offerText(offer, units),
     })),
+    spares: spares.map(({ label, book }) => ({ words: say.seatSpare({ book: label }), address: carried(book) })),
     reader: readerRemedy(failure, telling),
     teacher: teacherRemedy(failure, telling),
   };

@@ -140,6 +140,16 @@ describe("seatPage(seat, view)", () => {
     expect(read(packet())).toContain("Set this seat’s height to");
   });
 
+  it("offers a book of the crate to the one whose own does not fit, to its reader and to the teacher", () => {
+    const book = view.plan.seats[1]!.book;
+    const crate = fixtureClassView({ spares: [{ label: "blue <spine>", book }] });
+    const misfit = crate.seats.find(({ number }) => number === 6)!;
+    const words = "Take the book “blue &lt;spine&gt;” from the crate: it fits as it is.";
+    expect(String(seatPage(misfit, crate))).toMatch(new RegExp(`height=222&amp;[^"]*">${words}`));
+    expect(packet(crate)).toContain(words);
+    expect(packet()).not.toContain("from the crate");
+  });
+
   it("carries the changed book to every page that it offers", () => {
     const links = [...String(seatPage(seat(6), view)).matchAll(/href="(\.\.\/\.\.\/\.\.\/kits[^"]+)"/g)];
     expect(links.length).toBeGreaterThanOrEqual(3);
