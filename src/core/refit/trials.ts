@@ -6,7 +6,7 @@ import { fitKit } from "../pattern/fit-kit.ts";
 import { keepsFree, type Margins, marginsOf } from "./margins.ts";
 
 /** So many leaves are laid out in search of offers for one book: many times what a book of this world needs, less than a second. */
-const MOST_LEAVES = 12_000;
+const MOST_LEAVES = 9_000;
 
 /** Laying a picture out without folding a leaf is about as much work as folding this share of the leaves. */
 const SHARE_OF_TRY = 1 / 40;
