@@ -154,7 +154,7 @@ describe("a kit page with a reader's book in its address", () => {
     ] as const) {
       await write(page, "leafHeight", height);
       await page.waitForFunction(
-        (text) => document.querySelector("main.held .refit-state.wrong")?.textContent!.includes(text),
+        (text) => document.querySelector("main.held .refit-state.wrong")?.textContent?.includes(text),
         {},
         said,
       );
