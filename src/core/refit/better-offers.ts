@@ -21,7 +21,7 @@ const WAYS: Partial<Record<Reason["kind"], readonly ((kit: Kit, trials: Trials) 
 };
 
 /** A kit that comes out poorly can be made: so less is tried than where it does not fit. */
-const SHARE = 1 / 3;
+const SHARE = 1 / 2;
 
 /** Where a kit comes out poorly in a reader's book: at most three ways with which it does not, the best first. */
 export function betterOffers(kit: Kit, refit: Refit, reasons: readonly Reason[]): Offer[] {
