@@ -1,5 +1,6 @@
 import { relative } from "node:path";
 import { WordsError } from "../input/words/words-error.ts";
+import { PRIVATE } from "../output/private-folder.ts";
 import * as say from "../words/messages.ts";
 import { readAsked } from "./asked.ts";
 import { clearBrowsers } from "./browser/browser-leftovers.ts";
@@ -35,6 +36,7 @@ function tellMade(): void {
   const { views, classes, settings } = currentLibrary();
   const left = leftOut(settings);
   if (left) console.log(left);
+  if (classes.length > 0) console.log(say.checkPrivate({ folder: `dist/${PRIVATE}` }));
   const made = { kits: views.length, page: "dist/index.html" };
   console.log(
     classes.length === 0 ? say.checkKitCount(made) : say.checkKitsAndClasses({ ...made, classes: classes.length }),

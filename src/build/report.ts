@@ -2,7 +2,7 @@ import type { ClassView } from "../output/views/class/class-view.ts";
 import type { MisfitView } from "../output/views/class/misfit-view.ts";
 import * as say from "../words/messages.ts";
 import { printable } from "../words/printable.ts";
-import { otherKitText } from "../words/seats.ts";
+import { otherKitText, seatsText } from "../words/seats.ts";
 import { BuildError } from "./errors/build-error.ts";
 
 /** Seats that do not fit, where the teacher asked to stop at them. */
@@ -16,7 +16,15 @@ export function reportClasses(
 ): void {
   const lines = classes.flatMap(misfitLines);
   if (lines.length > 0 && stop) throw new MisfitError(lines.join("\n"));
-  for (const line of [...lines, ...classes.flatMap(warningLines)]) log(printable(line));
+  for (const line of [...classes.flatMap(awaitingLines), ...lines, ...classes.flatMap(warningLines)])
+    log(printable(line));
+}
+
+function awaitingLines({ slug, plan: { seats, awaiting } }: ClassView): string[] {
+  if (awaiting.length === 0) return [];
+  const numbers = seatsText(awaiting.map(({ number }) => number));
+  const all = seats.length + awaiting.length;
+  return [say.reportAwaiting({ class: slug, books: seats.length, all, count: awaiting.length, seats: numbers })];
 }
 
 function misfitLines({ slug, seats }: ClassView): string[] {

@@ -108,7 +108,7 @@ export const STAGES: readonly Stage[] = [
     name: "class files",
     reads: ["content"],
     makes: [
-      "classes/*/cut/*",
+      "private/classes/*/cut/*",
       "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
     ],
@@ -125,7 +125,7 @@ export const STAGES: readonly Stage[] = [
   {
     name: "print",
     reads: ["content", "layouts", "src"],
-    makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf"],
+    makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf", "private/classes/*/*.pdf"],
     serving: "same",
     run: async ({ output }) => {
       const { views, classes, settings, texts } = currentLibrary();

@@ -1,5 +1,6 @@
-import type { BenchPlan, Gate } from "../core/bench/bench-plan.ts";
-import type { Calibration, Holding, ThicknessBounds } from "../core/bench/calibration.ts";
+import type { BenchPlan } from "../core/bench/bench-plan.ts";
+import type { Calibration, ThicknessBounds } from "../core/bench/calibration.ts";
+import type { Gate } from "../core/bench/gates.ts";
 import type { Jump } from "../core/bench/jump.ts";
 import type { LeafNumber } from "../core/book/leaf-number.ts";
 import { type LeafName, numberLeaves } from "../core/book/numbering.ts";
@@ -72,15 +73,6 @@ export function calibrationWords(result: Calibration, units: UnitSystem): string
 export function thicknessAllowed({ leaves, least, most }: ThicknessBounds, units: UnitSystem): string {
   const size = (mm: number): string => formatLength(mm, { units, step: units === "mm" ? 0.1 : MM_PER_INCH / 32 });
   return say.benchMeasureThicknessAllowed({ least: size(least), most: size(most), count: leaves });
-}
-
-/** What is left to do when all leaves are folded, up to the width that holds the book open. */
-export function endWords(holding: Holding, units: UnitSystem): string[] {
-  return [
-    say.benchEndNext({ width: holdWidthWords(holding.holdWidth, units) }),
-    ...(holding.holds ? [] : [say.benchEndWider({ width: holdWidthWords(holding.restingWidth, units) })]),
-    say.benchHoldWidthMeaning(),
-  ];
 }
 
 /** `3 min`, `1 h 05 min`; `about`: from an hour on to 5 minutes. */

@@ -16,6 +16,16 @@ export function minutesText(minutes: number): string {
   return rest === 0 ? say.hoursOnly({ hours }) : say.hoursAndMinutes({ hours, minutes: rest });
 }
 
+/** A time of day where the reader is: `14:35`, with its weekday where that is not today's. Both are ms of the epoch. */
+export function dayTimeText(time: number, now: number): string {
+  const today = new Date(time).toDateString() === new Date(now).toDateString();
+  return new Intl.DateTimeFormat(dateLanguage(), {
+    ...(today ? {} : { weekday: "long" }),
+    hour: "2-digit",
+    minute: "2-digit",
+  }).format(time);
+}
+
 function timeText(time: number): string {
   return new Intl.DateTimeFormat(dateLanguage(), { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(time);
 }

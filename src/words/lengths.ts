@@ -45,6 +45,11 @@ export function formatByHand(mm: number, units: UnitSystem): string {
   return formatLength(mm, { units, step: rulerStep(units, "plain") });
 }
 
+/** A length that is found on a ruler, with its unit: half millimetres or 1/32 in, without needless zeros. */
+export function formatOnRuler(mm: number, units: UnitSystem): string {
+  return formatSize(roundTo(mm, rulerStep(units, "fine")), units);
+}
+
 /**
  * A length in a message, written as people type it: `46.5 mm`, `1 13/16 in`. A bound is rounded to its safe side, to a
  * step of the ruler: `floor` for the most, `ceil` for the least.

@@ -24,10 +24,16 @@ export const benchMenu = (): string => say("bench-menu");
 export const benchPlace = (args: { readonly place: Word; readonly count: number }): string => say("bench-place", args);
 /** {count} done */
 export const benchDoneCount = (args: { readonly count: Word }): string => say("bench-done-count", args);
-/** {worked} worked · estimated {left} left — Working time so far, and what is left. */
-export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-estimated", args);
+/** Step {place} of {count} beside the leaves — In place of the line above where a step lies on the bench, such as making the gauge. */
+export const benchStepPlace = (args: { readonly place: Word; readonly count: Word }): string => say("bench-step-place", args);
+/** {worked} worked · estimated {left} left, {first} for a first piece — Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before. */
+export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
+/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
+/** {worked} worked */
+export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
 export const benchTimeNoneLeft = (args: { readonly worked: Word }): string => say("bench-time-none-left", args);
 /** {minutes} min */
@@ -64,6 +70,22 @@ export const benchNoteNotch = (args: { readonly from: Word; readonly to: Word; r
 export const benchNoteTacks = (args: { readonly stretches: Word }): string => say("bench-note-tacks", args);
 /** {from}–{to} */
 export const benchStretch = (args: { readonly from: Word; readonly to: Word }): string => say("bench-stretch", args);
+/** {step} ({of}) — A step in a sentence, with what it is done to: a line, or a batch. */
+export const benchStepOf = (args: { readonly step: Word; readonly of: Word }): string => say("bench-step-of", args);
+/** See this step on the kit’s page — What a step of one batch belongs to. */
+export const benchStepPage = (): string => say("bench-step-page");
+/** Batch {number} of {count} */
+export const benchOfBatch = (args: { readonly number: Word; readonly count: Word }): string => say("bench-of-batch", args);
+/** Notch for the light */
+export const benchNotch = (): string => say("bench-notch");
+/** Tack loose flaps */
+export const benchTack = (): string => say("bench-tack");
+/** {from}–{to}, {depth} deep */
+export const benchNotchPlace = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-notch-place", args);
+/** Level {number}: {level} — $level is like “wall, line 3, 26 mm”. */
+export const benchScoreLevel = (args: { readonly number: Word; readonly level: Word }): string => say("bench-score-level", args);
+/** On one leaf: {first}.|On {count} leaves, from {first} to {last}. — A line is pressed on these leaves; $first and $last are leaves in words. */
+export const benchScoreRun = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("bench-score-run", args);
 /** front leaf {index} of {count} (leaf {leaf})|end leaf {index} of {count} (leaf {leaf})|plate {index} of {count} after p. {page} (leaf {leaf})|p. {page} (leaf {leaf}) — How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is. */
 export const benchLeaf = (args: { readonly kind: Word; readonly index: Word; readonly count: Word; readonly leaf: Word; readonly page: Word }): string => say("bench-leaf", args);
 /** Leaf {leaf}, front leaf {index} of {count}.|Leaf {leaf}, end leaf {index} of {count}.|Leaf {leaf}, plate {index} of {count} after page {page}.|Leaf {leaf}, page {page}. — The same as the beginning of what is spoken. */
@@ -144,18 +166,20 @@ export const benchNotTickedMany = (args: { readonly count: Word; readonly first:
 export const benchGoThere = (): string => say("bench-go-there");
 /** They are folded */
 export const benchAreFolded = (): string => say("bench-are-folded");
+/** Not done before this: {steps}. — $steps is a list of one to three steps. */
+export const benchNotDone = (args: { readonly steps: Word }): string => say("bench-not-done", args);
+/** Not done before this: {count} steps, starting with {first}. */
+export const benchNotDoneMany = (args: { readonly count: Word; readonly first: Word }): string => say("bench-not-done-many", args);
+/** They are done */
+export const benchAreDone = (): string => say("bench-are-done");
 /** The one leaf is folded.|All {count} leaves are folded. */
 export const benchEnd = (args: { readonly count: number }): string => say("bench-end", args);
-/** Tack what is still loose, and then open the book to a hold width of {width}. */
-export const benchEndNext = (args: { readonly width: Word }): string => say("bench-end-next", args);
-/** Your flaps push it open to about {width}. */
-export const benchEndWider = (args: { readonly width: Word }): string => say("bench-end-wider", args);
+/** All other work is done, too. */
+export const benchEndRest = (): string => say("bench-end-rest");
+/** Your flaps push it wider, to about {width}. — Where the book is opened to its hold width; $width is wider than that. */
+export const benchWider = (args: { readonly width: Word }): string => say("bench-wider", args);
 /** It is measured at the head, from the folded edge of the first picture leaf to that of the last. */
 export const benchHoldWidthMeaning = (): string => say("bench-hold-width-meaning");
-/** See {steps}. — $steps is the link below. */
-export const benchEndSteps = (args: { readonly steps: Word }): string => say("bench-end-steps", args);
-/** the kit’s steps */
-export const benchEndStepsLink = (): string => say("bench-end-steps-link");
 /** This kit has changed since you began: compare the next leaves with those you have folded. */
 export const benchKitChanged = (): string => say("bench-kit-changed");
 /** This browser cannot save your progress: save it as a file before you leave. */
@@ -264,7 +288,7 @@ export const benchSaveFile = (): string => say("bench-save-file");
 export const benchOpenFile = (): string => say("bench-open-file");
 /** Start again */
 export const benchStartAgain = (): string => say("bench-start-again");
-/** Clear {count} tick and start this book again?|Clear all {count} ticks and start this book again? */
+/** Clear the tick of {count} leaf and of all other work, and start this book again?|Clear the ticks of {count} leaves and of all other work, and start this book again? */
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
 export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
@@ -284,6 +308,8 @@ export const benchKeys = (): string => say("bench-keys");
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
 export const catalogueClasses = (): string => say("catalogue-classes");
+/** Past classes — Those that are over. */
+export const cataloguePast = (): string => say("catalogue-past");
 /** {count} level|{count} levels — On a kit's card. */
 export const catalogueLevels = (args: { readonly count: number }): string => say("catalogue-levels", args);
 /** {count} leaf|{count} leaves */
@@ -432,6 +458,8 @@ export const checkLeftOut = (): string => say("check-left-out");
 export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
 /** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
 export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** {folder} is for those who hold the classes: do not publish it. — $folder: the folder of what is not published. */
+export const checkPrivate = (args: { readonly folder: Word }): string => say("check-private", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
 export const checkNoAddress = (args: { readonly file: Word; readonly variable: Word }): string => say("check-no-address", args);
 /** {folder}: left alone, as nothing here names it|them: {names} — Files in a folder that nothing names; $names is a list, or its beginning. */
@@ -454,8 +482,6 @@ export const classSchedule = (): string => say("class-schedule");
 export const classSeats = (): string => say("class-seats");
 /** Cautions */
 export const classCautions = (): string => say("class-cautions");
-/** For the teacher */
-export const classTeacher = (): string => say("class-teacher");
 /** A book nobody will miss */
 export const classBringBook = (): string => say("class-bring-book");
 /** Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below. */
@@ -468,6 +494,26 @@ export const classBringMeasurementsNote = (args: { readonly card: Word; readonly
 export const classMeasuringCard = (): string => say("class-measuring-card");
 /** PDF to print */
 export const classMeasuringCardPdf = (): string => say("class-measuring-card-pdf");
+/** Tell your teacher */
+export const classRow = (): string => say("class-row");
+/** With JavaScript, this page writes your book as a row for the teacher’s table. Without it, hand in the measuring card. */
+export const classRowNoscript = (): string => say("class-row-noscript");
+/** When your book is measured, give this row to your teacher, who puts it into the table of books. The page sends nothing. */
+export const classRowLead = (): string => say("class-row-lead");
+/** Row for the table of books */
+export const classRowLine = (): string => say("class-row-line");
+/** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
+export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** Copy the row */
+export const classRowCopy = (): string => say("class-row-copy");
+/** Save it as a file */
+export const classRowSave = (): string => say("class-row-save");
+/** Enter the height, width, thickness and leaves of your book above, and correct what is marked. Then the row stands here. */
+export const classRowMissing = (): string => say("class-row-missing");
+/** The row is copied. */
+export const classRowCopied = (): string => say("class-row-copied");
+/** The row is selected: copy it as you copy other text. */
+export const classRowSelected = (): string => say("class-row-selected");
 /** With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for. */
 export const classNoscript = (): string => say("class-noscript");
 /** Session — Heads of the table of sessions. */
@@ -488,7 +534,7 @@ export const classReaches = (): string => say("class-reaches");
 export const classSeatHead = (): string => say("class-seat-head");
 /** Work */
 export const classWorkHead = (): string => say("class-work-head");
-/** Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it. */
+/** Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it. */
 export const classScheduleNote = (): string => say("class-schedule-note");
 /** Pattern */
 export const classSeatPattern = (): string => say("class-seat-pattern");
@@ -496,22 +542,28 @@ export const classSeatPattern = (): string => say("class-seat-pattern");
 export const classSeatBench = (): string => say("class-seat-bench");
 /** Packet */
 export const classSeatPacket = (): string => say("class-seat-packet");
-/** Does not fit yet: {help} — $help is a link, class-seat-help. */
-export const classSeatMisfit = (args: { readonly help: Word }): string => say("class-seat-misfit", args);
-/** what would help */
-export const classSeatHelp = (): string => say("class-seat-help");
+/** One seat is waiting for a book.|{seats} seats are waiting for a book.|{books} of {seats} seats have their book.|This class is over. Patterns and packets stay here, so that every piece can be finished.|This class is over.|Every seat has its book. — How far a class is. $books is how many of its $seats have a book. */
+export const classState = (args: { readonly state: Word; readonly seats: number; readonly books: Word }): string => say("class-state", args);
+/** Book to come — Of a seat without a book. */
+export const classBookToCome = (): string => say("class-book-to-come");
+/** Pattern to come — Of a seat whose packet is not there yet. */
+export const classSeatToCome = (): string => say("class-seat-to-come");
 /** Seats have numbers only. Nothing about anyone is kept here. */
 export const classSeatsNote = (): string => say("class-seats-note");
 /** Teacher’s packet */
 export const classTeacherPacket = (): string => say("class-teacher-packet");
 /** All seats’ packets, to print */
 export const classAllPackets = (): string => say("class-all-packets");
-/** Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $read is a link, class-teacher-read. */
-export const classTeacherText = (args: { readonly read: Word }): string => say("class-teacher-text", args);
 /** Read it here */
 export const classTeacherRead = (): string => say("class-teacher-read");
 /** Cut files for the whole class: {files} (SVG in mm; DXF and 72 dpi beside them). — $files is a list of links. */
 export const classCutFiles = (args: { readonly files: Word }): string => say("class-cut-files", args);
+/** For teachers */
+export const privateTitle = (): string => say("private-title");
+/** These papers are yours alone. They stand in the folder private; leave it out when you publish the site. */
+export const privateLede = (): string => say("private-lede");
+/** {packet}: roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. {read}. — $packet and $read are links. */
+export const privateTeacher = (args: { readonly packet: Word; readonly read: Word }): string => say("private-teacher", args);
 /** {height} × {width} */
 export const classBookSides = (args: { readonly height: Word; readonly width: Word }): string => say("class-book-sides", args);
 /** one leaf|{leaves} leaves */
@@ -530,6 +582,10 @@ export const seatNumbers = (args: { readonly count: number; readonly numbers: Wo
 export const seatTitle = (args: { readonly seat: Word; readonly class: Word }): string => say("seat-title", args);
 /** {kit}, in this book: {book}. — $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
 export const seatLede = (args: { readonly kit: Word; readonly book: Word }): string => say("seat-lede", args);
+/** The book for this seat is still to come. */
+export const seatAwaiting = (): string => say("seat-awaiting");
+/** Choose a book, measure it as the {card} says, and try it on the page of {class}. — $class is a link, the class’s title; $card is one, class-measuring-card. */
+export const seatAwaitingHelp = (args: { readonly card: Word; readonly class: Word }): string => say("seat-awaiting-help", args);
 /** {kit} as it comes out in this book, seen from the front */
 export const seatFrontAlt = (args: { readonly kit: Word }): string => say("seat-front-alt", args);
 /** Hold width */
@@ -570,8 +626,6 @@ export const seatOtherFits = (args: { readonly kit: Word }): string => say("seat
 export const seatOtherChange = (args: { readonly kit: Word; readonly offer: Word }): string => say("seat-other-change", args);
 /** At the end of each session */
 export const seatReaches = (): string => say("seat-reaches");
-/** This piece needs {minutes} more than the sessions allow. Your teacher has a list of what can be done about it. */
-export const seatShort = (args: { readonly minutes: Word }): string => say("seat-short", args);
 /** Code for seat {seat}: {url} — A code that a phone reads. */
 export const seatCode = (args: { readonly seat: Word; readonly url: Word }): string => say("seat-code", args);
 /** finished */
@@ -634,10 +688,12 @@ export const drawLineCut = (): string => say("draw-line-cut");
 export const drawLineScore = (): string => say("draw-line-score");
 /** position */
 export const drawLinePosition = (): string => say("draw-line-position");
-/** What the lines mean. Continuous: a cut, or an edge. Dashed: a score line. Dash-dot: a position only. Thin with ticks: a dimension. Heavy: a folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue. */
+/** What the lines mean. Heavy: a cut. Thin: an edge. Dashed: a score line. Dash-dot: a position only. Grey band: a folded edge. Thin with ticks: a dimension. Narrow strip: a leaf seen edge-on. Arrow: move this way. White number on black: the order of the work. Filled dot: glue. */
 export const drawLegend = (): string => say("draw-legend");
-/** cut, edge */
+/** cut */
 export const drawLegendCut = (): string => say("draw-legend-cut");
+/** edge */
+export const drawLegendEdge = (): string => say("draw-legend-edge");
 /** score line */
 export const drawLegendScore = (): string => say("draw-legend-score");
 /** position only */
@@ -650,6 +706,8 @@ export const drawLegendFolded = (): string => say("draw-legend-folded");
 export const drawLegendLeaf = (): string => say("draw-legend-leaf");
 /** move this way */
 export const drawLegendMove = (): string => say("draw-legend-move");
+/** order of work — Stands beside a white number on a black disc. */
+export const drawLegendTurn = (): string => say("draw-legend-turn");
 /** {length} across: {least} to {most} is good */
 export const drawBarAcross = (args: { readonly length: Word; readonly least: Word; readonly most: Word }): string => say("draw-bar-across", args);
 /** {length} upright: {least} to {most} is good */
@@ -664,10 +722,12 @@ export const drawBarChange = (): string => say("draw-bar-change");
 export const drawBarAlike = (): string => say("draw-bar-alike");
 /** this edge flush with the fore-edge */
 export const drawGaugeFlush = (): string => say("draw-gauge-flush");
-/** Glue to card, cut along the full outline, prick the holes along each line, and score through them. */
+/** Print on card, or prick holes and corners through to card. Cut along the full outlines. */
 export const drawGaugeMake = (): string => say("draw-gauge-make");
-/** Dashed: score lines, each at its distance from the fore-edge. */
-export const drawGaugeDashed = (): string => say("draw-gauge-dashed");
+/** The gauge: prick dots through the holes of a dashed line, and join them along a ruler. */
+export const drawGaugePricked = (): string => say("draw-gauge-pricked");
+/** Or the strips: lay one long edge flush with the fore-edge, and score along the other. */
+export const drawGaugeStrips = (): string => say("draw-gauge-strips");
 /** {number} {level} — A level by its number in the pattern table and its name. */
 export const drawGaugeLevel = (args: { readonly number: Word; readonly level: Word }): string => say("draw-gauge-level", args);
 /** line {line} · {depth} — Beside a line: the levels folded at it, the line's number, its distance from the fore-edge. */
@@ -676,16 +736,10 @@ export const drawGaugeLine = (args: { readonly line: Word; readonly depth: Word 
 export const drawGaugeUsedLine = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-used-line", args);
 /** {levels} · {depth} */
 export const drawGaugeOwnLine = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-line", args);
-/** Levels on your gauge, from the fore-edge */
-export const drawGaugeList = (): string => say("draw-gauge-list");
-/** Bold numbers are the levels of the pattern table. */
-export const drawGaugeListNote = (): string => say("draw-gauge-list-note");
-/** {levels}: line {line}, {depth} */
-export const drawGaugeListUsed = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-used", args);
-/** {levels}: a line of its own, {depth} */
-export const drawGaugeListOwn = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-list-own", args);
-/** line {line}, {depth}: not used in this kit */
-export const drawGaugeListUnused = (args: { readonly line: Word; readonly depth: Word }): string => say("draw-gauge-list-unused", args);
+/** {levels}: line {line}, {depth} — On a strip: the levels folded at its edge, the line's number, its width. */
+export const drawGaugeStrip = (args: { readonly levels: Word; readonly line: Word; readonly depth: Word }): string => say("draw-gauge-strip", args);
+/** {levels}: {depth} */
+export const drawGaugeOwnStrip = (args: { readonly levels: Word; readonly depth: Word }): string => say("draw-gauge-own-strip", args);
 /** Cut apart, fold the tab over the head edge, copy the marks. */
 export const drawStripFirst = (): string => say("draw-strip-first");
 /** Lay the top line on your own mark at {from} from the head. */
@@ -706,7 +760,7 @@ export const drawTemplateLetter = (args: { readonly letter: Word }): string => s
 export const drawTemplateKey = (args: { readonly letter: Word; readonly part: Word; readonly count: Word; readonly material: Word; readonly face: Word }): string => say("draw-template-key", args);
 /** {letter} {part}: {count} of {material}, either face|face toward you; position: {marks} — $marks are what the position lines on the part mean. */
 export const drawTemplateKeyMarks = (args: { readonly letter: Word; readonly part: Word; readonly count: Word; readonly material: Word; readonly face: Word; readonly marks: Word }): string => say("draw-template-key-marks", args);
-/** Cut on the full lines only. */
+/** Cut on full lines only. Arrowheads: grain. */
 export const drawTemplateCutOnly = (): string => say("draw-template-cut-only");
 /** match {number} — Two sheets that belong side by side carry the same number at their match lines. */
 export const drawTemplateMatch = (args: { readonly number: Word }): string => say("draw-template-match", args);
@@ -716,8 +770,6 @@ export const drawTemplateMap = (): string => say("draw-template-map");
 export const drawPart = (args: { readonly part: Word; readonly use: Word }): string => say("draw-part", args);
 /** The window from the book outward: {frame}, then {glazing}, then {door}. */
 export const drawLayers = (args: { readonly frame: Word; readonly glazing: Word; readonly door: Word }): string => say("draw-layers", args);
-/** {number} {part} */
-export const drawLayer = (args: { readonly number: Word; readonly part: Word }): string => say("draw-layer", args);
 /** book */
 export const drawLayersBook = (): string => say("draw-layers-book");
 /** you */
@@ -788,9 +840,7 @@ export const drawScoringPacking = (args: { readonly packing: Word; readonly leaf
 export const drawScoringLevelGauge = (): string => say("draw-scoring-level-gauge");
 /** seen from the tail */
 export const drawScoringFromTail = (): string => say("draw-scoring-from-tail");
-/** {number}  {step} — A step's number and what is done. */
-export const drawFoldTitle = (args: { readonly number: Word; readonly step: Word }): string => say("draw-fold-title", args);
-/** Score both lines */
+/** Score both lines — A step's number and what is done. */
 export const drawFoldScore = (): string => say("draw-fold-score");
 /** Mark and cut */
 export const drawFoldCut = (): string => say("draw-fold-cut");
@@ -1038,9 +1088,9 @@ export const fieldBookLastPageUsual = (): string => say("field-book-last-page-us
 export const fieldBookPlates = (): string => say("field-book-plates");
 /** Reading direction. */
 export const fieldBookDirection = (): string => say("field-book-direction");
-/** How far a board stands beyond the leaves. */
+/** How far a board stands beyond the leaves; 0 for a paperback. */
 export const fieldBookSquare = (): string => say("field-book-square");
-/** Thickness of one board. */
+/** Thickness of one board, or of a paperback’s cover. */
 export const fieldBookBoardThickness = (): string => say("field-book-board-thickness");
 /** Unnumbered leaves bound in after a printed page. */
 export const fieldPlate = (): string => say("field-plate");
@@ -1210,8 +1260,16 @@ export const fieldClassPaper = (): string => say("field-class-paper");
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
 export const fieldClassKit = (): string => say("field-class-kit");
-/** A table of the seats’ books (CSV) beside index.md. */
+/** A table of the seats’ books beside index.md: CSV, XLSX or ODS. */
 export const fieldClassBooks = (): string => say("field-class-books");
+/** How many seats there are, numbered from 1. A seat that is not listed has its book still to come. */
+export const fieldClassPlaces = (): string => say("field-class-places");
+/** the seats that are listed */
+export const fieldClassPlacesUsual = (): string => say("field-class-places-usual");
+/** What became of the class: held (patterns and packets stay on its page) or closed (only the page stays). */
+export const fieldClassState = (): string => say("field-class-state");
+/** it is still to be held */
+export const fieldClassStateUsual = (): string => say("field-class-state-usual");
 /** The seats, each with a number and a book. */
 export const fieldClassSeats = (): string => say("field-class-seats");
 /** The sessions in order, each with its minutes. */
@@ -1392,6 +1450,8 @@ export const figureHoldWidthNote = (): string => say("figure-hold-width-note");
 export const figureTime = (): string => say("figure-time");
 /** a guide, for a practised hand; a first piece takes about {first} — $first is a length of time. */
 export const figureTimeNote = (args: { readonly first: Word }): string => say("figure-time-note", args);
+/** a guide, for a practised hand; a first piece takes about {first}; plus {all} for glue to dry|, {each} after each of {times} batches — $all is how long glued things lie still beside the work, $each how long after each of so many batches. */
+export const figureTimeNoteDrying = (args: { readonly first: Word; readonly all: Word; readonly times: number; readonly each: Word }): string => say("figure-time-note-drying", args);
 /** Leaves */
 export const figureLeaves = (): string => say("figure-leaves");
 /** {before} border + {picture} picture + {after} border; the first {needed} are used */
@@ -1408,7 +1468,7 @@ export const figureWidth = (): string => say("figure-width");
 export const figureWidthNote = (args: { readonly width: Word }): string => say("figure-width-note", args);
 /** Thickness */
 export const figureThickness = (): string => say("figure-thickness");
-/** all leaves pressed together, without the boards */
+/** all leaves pressed together, without boards or cover */
 export const figureThicknessNote = (): string => say("figure-thickness-note");
 /** easy — How much work a kit is. */
 export const difficultyEasy = (): string => say("difficulty-easy");
@@ -1444,7 +1504,7 @@ export const fileEncoding = (args: { readonly seems: Word }): string => say("fil
 export const fileEncodingByte = (args: { readonly what: Word; readonly byte: Word }): string => say("file-encoding-byte", args);
 /** the control character {code} — $code: U+0007 */
 export const fileControl = (args: { readonly code: Word }): string => say("file-control", args);
-/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a CSV table in UTF-8 or UTF-16 of at most {most} MB|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
+/** a photo of at most {most} MB: {kinds}|a picture of at most {most} MB: {kinds}|an SVG picture in UTF-8 of at most {most} MB|an SVG picture in UTF-8 of at most {most} MB|a table of at most {most} MB: CSV in UTF-8 or UTF-16, XLSX or ODS|a font file of at most {most} MB|a text file in UTF-8 of at most {most} MB */
 export const fileAllowed = (args: { readonly kind: Word; readonly most: Word; readonly kinds: Word }): string => say("file-allowed", args);
 /** a folder that this account may read */
 export const fileAllowedFolder = (): string => say("file-allowed-folder");
@@ -1914,7 +1974,7 @@ export const fitFieldLeafWidth = (): string => say("fit-field-leaf-width");
 export const fitHelpLeafWidth = (): string => say("fit-help-leaf-width");
 /** Thickness */
 export const fitFieldBlockThickness = (): string => say("fit-field-block-thickness");
-/** All leaves pressed under a board, without the book’s own boards, measured at the fore-edge. */
+/** All leaves pressed under a board, without the book’s own boards or cover, measured at the fore-edge. */
 export const fitHelpBlockThickness = (): string => say("fit-help-block-thickness");
 /** Leaves */
 export const fitFieldLeaves = (): string => say("fit-field-leaves");
@@ -2278,9 +2338,9 @@ export const frontOrderSessions = (): string => say("front-order-sessions");
 export const frontTheSession = (): string => say("front-the-session");
 /** Session {number} */
 export const frontSession = (args: { readonly number: Word }): string => say("front-session", args);
-/** a CSV file beside index.md */
+/** a table beside index.md: CSV, XLSX or ODS */
 export const frontTableBeside = (): string => say("front-table-beside");
-/** a CSV file beside index.md (there is {files}) */
+/** a table beside index.md (there is {files}) */
 export const frontTableAmong = (args: { readonly files: Word }): string => say("front-table-among", args);
 /** a kit: {kits} */
 export const frontAKit = (args: { readonly kits: Word }): string => say("front-a-kit", args);
@@ -2302,9 +2362,9 @@ export const frontOneBook = (): string => say("front-one-book");
 export const frontRemoveBook = (): string => say("front-remove-book");
 /** no seat */
 export const frontNoSeat = (): string => say("front-no-seat");
-/** at least one seat, here or in a books table */
+/** at least one seat: here, in a books table, or as a number of places */
 export const frontSomeSeat = (): string => say("front-some-seat");
-/** add seats, each with its number and book */
+/** add places: 12 for twelve seats whose books are still to come, or seats with their books */
 export const frontAddSeats = (): string => say("front-add-seats");
 /** seat {seat} stands here a second time */
 export const frontSeatTwice = (args: { readonly seat: Word }): string => say("front-seat-twice", args);
@@ -2312,18 +2372,22 @@ export const frontSeatTwice = (args: { readonly seat: Word }): string => say("fr
 export const frontSeatOnce = (): string => say("front-seat-once");
 /** give every seat a number of its own */
 export const frontNumberSeats = (): string => say("front-number-seats");
-/** seat {seat} has no book */
-export const frontSeatNoBook = (args: { readonly seat: Word }): string => say("front-seat-no-book", args);
-/** a book for every seat: here, or in the books table */
-export const frontSeatBook = (): string => say("front-seat-book");
-/** measure its book and add it */
-export const frontMeasureSeat = (): string => say("front-measure-seat");
+/** seats’ numbers, and nothing about persons: a class’s pages are public — Of a key or column for names, addresses and the like. */
+export const frontNoPersons = (): string => say("front-no-persons");
+/** remove it, and keep a list of who sits where on paper */
+export const frontRemovePersons = (): string => say("front-remove-persons");
 /** {count} depth|{count} depths */
 export const frontDepths = (args: { readonly count: number }): string => say("front-depths", args);
 /** {count}, one for each level of {kit}: {levels} */
 export const frontDepthsOfKit = (args: { readonly count: Word; readonly kit: Word; readonly levels: Word }): string => say("front-depths-of-kit", args);
 /** state one for each level, front to back */
 export const frontStateDepths = (): string => say("front-state-depths");
+/** {column} in cell {cell} — What a message is about: a column, or the table’s head row, and a cell as spreadsheets name it: C4. */
+export const frontCellField = (args: { readonly column: Word; readonly cell: Word }): string => say("front-cell-field", args);
+/** no table that can be read */
+export const frontSheetBroken = (): string => say("front-sheet-broken");
+/** a CSV table, or a workbook (XLSX or ODS) without a password, its table on the first sheet */
+export const frontSheetForms = (): string => say("front-sheet-forms");
 /** an empty file */
 export const frontTableEmpty = (): string => say("front-table-empty");
 /** a head row with the columns {columns} */
@@ -2332,6 +2396,8 @@ export const frontTableHead = (args: { readonly columns: Word }): string => say(
 export const frontColumnUnknown = (args: { readonly column: Word }): string => say("front-column-unknown", args);
 /** these columns, in any order: {columns} */
 export const frontColumns = (args: { readonly columns: Word }): string => say("front-columns", args);
+/** no column "seat" */
+export const frontColumnMissing = (): string => say("front-column-missing");
 /** two columns "{column}" */
 export const frontColumnTwice = (args: { readonly column: Word }): string => say("front-column-twice", args);
 /** each column once */
@@ -2444,7 +2510,7 @@ export const termGutterMeaning = (): string => say("term-gutter-meaning");
 export const termBoards = (): string => say("term-boards");
 /** boards */
 export const termBoardsForms = (): string => say("term-boards-forms");
-/** The two stiff covers of the book. */
+/** The two stiff covers of the book. A paperback has soft ones instead. */
 export const termBoardsMeaning = (): string => say("term-boards-meaning");
 /** caliper */
 export const termCaliper = (): string => say("term-caliper");
@@ -2736,6 +2802,14 @@ export const kitMillimetres = (): string => say("kit-millimetres");
 export const kitInches = (): string => say("kit-inches");
 /** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
 export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
+/** From the front you see {levels} as drawn. — $levels is a list of: 74% of well. */
+export const kitKept = (args: { readonly levels: Word }): string => say("kit-kept", args);
+/** {percent} of {level} */
+export const kitKeptLevel = (args: { readonly percent: Word; readonly level: Word }): string => say("kit-kept-level", args);
+/** Sides of prouder leaves hide parts of deeper levels, mostly away from the middle. */
+export const kitKeptHidden = (): string => say("kit-kept-hidden");
+/** Far out, deep folds do not reach all the way. */
+export const kitKeptUnreached = (): string => say("kit-kept-unreached");
 /** Packet, {paper} — Links to what is printed; $paper is the name of a paper. */
 export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
 /** Large-print table, {paper} */
@@ -3400,7 +3474,7 @@ export const fieldMotifWidth = (): string => say("field-motif-width");
 export const fieldMotifHeight = (): string => say("field-motif-height");
 /** follows from the other side; without both, the light’s size and some more with covers: light, else a quarter of the hole */
 export const fieldMotifSizeUsual = (): string => say("field-motif-size-usual");
-/** Card spacers between the glazing and the motif; 0 lies flat on it. */
+/** Foam spacers between the glazing and the motif; 0 lies flat on it. */
 export const fieldMotifSpacers = (): string => say("field-motif-spacers");
 /** 0 with covers: light, else 1 */
 export const fieldMotifSpacersUsual = (): string => say("field-motif-spacers-usual");
@@ -3434,13 +3508,13 @@ export const materialCardOf = (args: { readonly colour: Word }): string => say("
 export const sheetsOfColour = (args: { readonly count: Word; readonly colour: Word }): string => say("sheets-of-colour", args);
 /** {count} of any colour */
 export const sheetsOfAny = (args: { readonly count: Word }): string => say("sheets-of-any", args);
-/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines); for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) and small pieces; for the window and motifs {colours} — $sheet and $gauge: why-card-window. $colours: such a list. */
 export const whyCardColours = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly colours: Word }): string => say("why-card-colours", args);
 /** {packed}: {colours} — $packed: shopping-packed or shopping-too-small */
 export const shoppingColours = (args: { readonly packed: Word; readonly colours: Word }): string => say("shopping-colours", args);
 /** Then set each motif at its number in the figure. Lengths run from the frame’s left edge to its left side, and from the frame’s upper edge to its top. */
 export const stepDecorateMeasure = (): string => say("step-decorate-measure");
-/** {number}: {motif}, {card}, flat on the glazing|on one card spacer|on {spacers} card spacers, one on the other; left {left}, top {top}. — $card: material-card or material-card-of. $left and $top are lengths. */
+/** {number}: {motif}, {card}, flat on the glazing|on one spacer|on {spacers} spacers, one on the other; left {left}, top {top}. — $card: material-card or material-card-of. $left and $top are lengths. */
 export const stepDecorateMotif = (args: { readonly number: Word; readonly motif: Word; readonly card: Word; readonly spacers: number; readonly left: Word; readonly top: Word }): string => say("step-decorate-motif", args);
 /** {number}: {length} — Beside a dimension. */
 export const drawMotifDistance = (args: { readonly number: Word; readonly length: Word }): string => say("draw-motif-distance", args);
@@ -3686,6 +3760,8 @@ export const offlineFileWrong = (): string => say("offline-file-wrong");
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
+/** {title}: table in short */
+export const packetCompactTitle = (args: { readonly title: Word }): string => say("packet-compact-title", args);
 /** {title}: large-print table */
 export const packetLargeTitle = (args: { readonly title: Word }): string => say("packet-large-title", args);
 /** Seat {seat} · {title}: packet */
@@ -3702,32 +3778,30 @@ export const packetLicence = (args: { readonly licence: Word }): string => say("
 export const packetCredit = (args: { readonly work: Word; readonly source: Word; readonly licence: Word }): string => say("packet-credit", args);
 /** Before you begin */
 export const packetWarnings = (): string => say("packet-warnings");
-/** How to read a row of the pattern table */
-export const packetReading = (): string => say("packet-reading");
 /** Scoring gauge, true scale */
 export const packetGauge = (): string => say("packet-gauge");
-/** Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge */
+/** Strips of the gauge, true scale */
+export const packetGaugeMore = (): string => say("packet-gauge-more");
+/** Scoring gauge at true scale, with a line and a strip for each of the kit’s distances from the fore-edge */
 export const packetGaugeAlt = (): string => say("packet-gauge-alt");
 /** Merged strips */
 export const packetMerged = (): string => say("packet-merged");
-/** Too short to fold, so each was merged with the neighbour whose depth is nearest: leaf, from–to, level into level. */
-export const packetMergedText = (): string => say("packet-merged-text");
-/** leaf {leaf}: {place}, {level} into {into} */
-export const packetMergedStrip = (args: { readonly leaf: Word; readonly place: Word; readonly level: Word; readonly into: Word }): string => say("packet-merged-strip", args);
-/** Marking strips, true scale: leaves {first} to {last} */
-export const packetStrips = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
-/** Marking strips, true scale: leaves {first} to {last}, part {part} of {parts} */
-export const packetStripsPart = (args: { readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** One strip of the picture is|{count} strips of the picture are too short to fold. Each is joined to the neighbour whose depth is nearest; the black marks show where that detail goes. */
+export const packetMergedText = (args: { readonly count: number }): string => say("packet-merged-text", args);
+/** Marking strips, true scale: {batches}, leaves {first} to {last} */
+export const packetStrips = (args: { readonly batches: Word; readonly first: Word; readonly last: Word }): string => say("packet-strips", args);
+/** Marking strips, true scale: {batches}, leaves {first} to {last}, part {part} of {parts} */
+export const packetStripsPart = (args: { readonly batches: Word; readonly first: Word; readonly last: Word; readonly part: Word; readonly parts: Word }): string => say("packet-strips-part", args);
+/** batch {first}|batches {first} to {last} */
+export const packetStripsBatches = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("packet-strips-batches", args);
 /** Marking strips for leaves {first} to {last} at true scale */
 export const packetStripsAlt = (args: { readonly first: Word; readonly last: Word }): string => say("packet-strips-alt", args);
 /** Templates, true scale: {parts} */
 export const packetTemplates = (args: { readonly parts: Word }): string => say("packet-templates", args);
 /** Templates at true scale: {parts} */
 export const packetTemplatesAlt = (args: { readonly parts: Word }): string => say("packet-templates-alt", args);
-/** {title}: pattern table */
-export const packetLargeHeading = (args: { readonly title: Word }): string => say("packet-large-heading", args);
-/** continued, sheet {sheet} of {sheets} */
-export const packetTableContinued = (args: { readonly sheet: Word; readonly sheets: Word }): string => say("packet-table-continued", args);
+/** {title}: pattern table|{title}: pattern table in short */
+export const packetTableAlone = (args: { readonly size: Word; readonly title: Word }): string => say("packet-table-alone", args);
 /** Marks from the head in {units}; ›cut from the fore-edge. Levels: {levels}. — Above the table; $levels is a list. */
 export const packetTableText = (args: { readonly units: Word; readonly levels: Word }): string => say("packet-table-text", args);
 /** Marks from the head in {units}; ›cut from the folded edge (after the whole leaf is folded at the {level} line). Levels: {levels}. */
@@ -3736,18 +3810,56 @@ export const packetTableTextStepped = (args: { readonly units: Word; readonly le
 export const packetTableLevel = (args: { readonly number: Word; readonly name: Word }): string => say("packet-table-level", args);
 /** {number} {name} (line {line}) */
 export const packetTableLevelLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word }): string => say("packet-table-level-line", args);
-/** Done */
+/** A boxed number is the level that a strip is folded to; the marks stand between, from head to tail. Shaded rows are checkpoints: compare page number and first mark. */
+export const packetTableReading = (): string => say("packet-table-reading");
+/** A notch has its heights from the head and its depth from the unfolded fore-edge. */
+export const packetTableNotches = (): string => say("packet-table-notches");
+/** Opening border leaves: fold them first|Closing border leaves: fold them last */
+export const packetTableBorder = (args: { readonly place: Word }): string => say("packet-table-border", args);
+/** Batch {number}: leaves {first} to {last} */
+export const packetTableBatch = (args: { readonly number: Word; readonly first: Word; readonly last: Word }): string => say("packet-table-batch", args);
+/** Packing under the working side: {packing}.|, one piece.|, {pieces} pieces. — $pieces is 0 where the kit says nothing of packing pieces. */
+export const packetTablePacking = (args: { readonly packing: Word; readonly pieces: number }): string => say("packet-table-packing", args);
+/** ✓ */
 export const packetTableDone = (): string => say("packet-table-done");
-/** Folds, head to tail */
-export const packetTableFolds = (): string => say("packet-table-folds");
-/** notch {notch} */
-export const packetTableNotch = (args: { readonly notch: Word }): string => say("packet-table-notch", args);
-/** Check: {leaves} leaf|{leaves} leaves and {cuts} cut|{cuts} cuts on this sheet, {sofar} of {all} cuts so far. */
+/** Page */
+export const packetTablePage = (): string => say("packet-table-page");
+/** Folds and marks, head to tail */
+export const packetTableMarks = (): string => say("packet-table-marks");
+/** {first}–{last} */
+export const packetTableRun = (args: { readonly first: Word; readonly last: Word }): string => say("packet-table-run", args);
+/** {from} to {to} */
+export const packetTableNamed = (args: { readonly from: Word; readonly to: Word }): string => say("packet-table-named", args);
+/** Notch */
+export const packetTableNotch = (): string => say("packet-table-notch");
+/** Notch {from}–{to} */
+export const packetTableNotchAt = (args: { readonly from: Word; readonly to: Word }): string => say("packet-table-notch-at", args);
+/** When all are folded: cut the notch.|When all are folded: cut the {count} notches. */
+export const packetTableThenNotch = (args: { readonly count: number }): string => say("packet-table-then-notch", args);
+/** Then tack {list}. */
+export const packetTableThenTack = (args: { readonly list: Word }): string => say("packet-table-then-tack", args);
+/** leaf {leaf}: {place} */
+export const packetTableTack = (args: { readonly leaf: Word; readonly place: Word }): string => say("packet-table-tack", args);
+/** Check: {leaves} leaf|{leaves} leaves, {cuts} cut|{cuts} cuts; {sofar} of {all} cuts so far. */
 export const packetTableCheck = (args: { readonly leaves: number; readonly cuts: number; readonly sofar: Word; readonly all: Word }): string => say("packet-table-check", args);
-/** Last row: leaf {leaf} ends the pattern. */
+/** Leaf {leaf} ends the pattern. */
 export const packetTableLast = (args: { readonly leaf: Word }): string => say("packet-table-last", args);
-/** Shaded rows are checkpoints. */
-export const packetTableShaded = (): string => say("packet-table-shaded");
+/** What to print */
+export const packetPlan = (): string => say("packet-plan");
+/** To read and to work by: {pages} pages, on both sides of one sheet|{sheets} sheets of paper. */
+export const packetPlanReading = (args: { readonly pages: Word; readonly sheets: number }): string => say("packet-plan-reading", args);
+/** To read and to work by: all pages before the gauge, on both sides of the paper. */
+export const packetPlanReadingUncounted = (): string => say("packet-plan-reading-uncounted");
+/** Scoring gauge: one sheet|{sheets} sheets, printed on one side, best on card. */
+export const packetPlanGauge = (args: { readonly sheets: number }): string => say("packet-plan-gauge", args);
+/** Marking strips: one sheet|{sheets} sheets, printed on one side. Leave them out if you mark from the table. */
+export const packetPlanStrips = (args: { readonly sheets: number }): string => say("packet-plan-strips", args);
+/** Templates of the window: one sheet|{sheets} sheets, printed on one side. */
+export const packetPlanTemplates = (args: { readonly sheets: number }): string => say("packet-plan-templates", args);
+/** (page {first})|(pages {first} to {last}) — Pages to choose when printing. */
+export const packetPlanAt = (args: { readonly count: number; readonly first: Word; readonly last: Word }): string => say("packet-plan-at", args);
+/** In all {sheets} sheets of paper. */
+export const packetPlanAll = (args: { readonly sheets: Word }): string => say("packet-plan-all", args);
 /** Paper — The bar above a packet in the browser. */
 export const packetPaper = (): string => say("packet-paper");
 /** Print this packet */
@@ -4002,14 +4114,14 @@ export const printBrowserStrange = (): string => say("print-browser-strange");
 export const printFailed = (args: { readonly page: Word; readonly path: Word; readonly fault: Word }): string => say("print-failed", args);
 /** {page}: asks for what is no file of this site, and would print without it: {addresses}. Put the file into the site — $addresses: what the page asked for. */
 export const printBlocked = (args: { readonly page: Word; readonly addresses: Word }): string => say("print-blocked", args);
-/** {page}: would not print at true scale: {boxes}. Shorten what stands there, or report this kit — $page: the page. $boxes: one or several of the messages below. */
+/** {page}: would not print at true scale: {boxes}. Shorten what stands there; where nobody wrote it, report this page with its kit or class — $page: the page. $boxes: one or several of the messages below. */
 export const printOverflow = (args: { readonly page: Word; readonly boxes: Word }): string => say("print-overflow", args);
-/** the page is {width} px wide in {room} px — Pixels. */
-export const printPageWide = (args: { readonly width: Word; readonly room: Word }): string => say("print-page-wide", args);
-/** {box} “{text}” is {width} px wide in {room} px — $box: an element of the page. $text: its heading or what stands in it. */
-export const printBoxWide = (args: { readonly box: Word; readonly text: Word; readonly width: Word; readonly room: Word }): string => say("print-box-wide", args);
-/** {box} “{text}” is {height} px high in {room} px */
-export const printBoxHigh = (args: { readonly box: Word; readonly text: Word; readonly height: Word; readonly room: Word }): string => say("print-box-high", args);
+/** “{text}” makes the page {size} mm wide, and it has {room} mm — $text: what reaches out. $size and $room: millimetres. */
+export const printPageWide = (args: { readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-page-wide", args);
+/** below “{heading}”, “{text}” needs {size} mm of width, and there are {room} mm — $heading: the heading that it stands below. */
+export const printBoxWide = (args: { readonly heading: Word; readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-box-wide", args);
+/** below “{heading}”, “{text}” needs {size} mm of height, and there are {room} mm */
+export const printBoxHigh = (args: { readonly heading: Word; readonly text: Word; readonly size: Word; readonly room: Word }): string => say("print-box-high", args);
 /** {title}: teacher’s packet */
 export const printTeacher = (args: { readonly title: Word }): string => say("print-teacher", args);
 /** {title}: measuring card */
@@ -4146,6 +4258,8 @@ export const rasterReduced = (args: { readonly width: Word; readonly height: Wor
 export const rasterColoursNear = (args: { readonly a: Word; readonly b: Word }): string => say("raster-colours-near", args);
 /** {percent}% of the picture is of other colours than those stated, and went to the nearest */
 export const rasterColoursFar = (args: { readonly percent: Word }): string => say("raster-colours-far", args);
+/** {class}: {books} of {all} seats have a book; the book for {seats} is still to come.|the books for {seats} are still to come. — $seats names the $count seats without a book: "seat 6" or "seats 2 and 6". */
+export const reportAwaiting = (args: { readonly class: Word; readonly books: Word; readonly all: Word; readonly count: number; readonly seats: Word }): string => say("report-awaiting", args);
 /** {class}, seat {seat}: {kit} does not fit its book. {why} What would help: */
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
@@ -4290,8 +4404,8 @@ export const stepSectionWindow = (): string => say("step-section-window");
 export const stepLegend = (): string => say("step-legend");
 /** about {time} — How long a step takes. */
 export const stepTime = (args: { readonly time: Word }): string => say("step-time", args);
-/** then {time} to dry — How long glued things must lie still after a step. */
-export const stepDrying = (args: { readonly time: Word }): string => say("step-drying", args);
+/** then {time} to dry|then {time} to dry, in each of {times} batches — How long glued things must lie still after a step, or after each of some batches. */
+export const stepDrying = (args: { readonly times: number; readonly time: Word }): string => say("step-drying", args);
 /** Parts */
 export const stepParts = (): string => say("step-parts");
 /** Tools */
@@ -4312,13 +4426,13 @@ export const stepFindText = (args: { readonly first: Word; readonly last: Word; 
 export const stepFindGist = (): string => say("step-find-gist");
 /** Make the gauge */
 export const stepGauge = (): string => say("step-gauge");
-/** Lay the packet’s gauge on card, prick its holes through, and cut the card along the outline. Its lines, from the fore-edge: {lines}. Or cut a strip of card for each line, as wide as its distance. */
+/** Print the packet’s gauge on card, or prick it through to card. Cut out the gauge with its holes, or the strips: each is as wide as its line’s distance from the fore-edge. The lines: {lines}. */
 export const stepGaugeText = (args: { readonly lines: Word }): string => say("step-gauge-text", args);
 /** {number} {name}: line {line}, {depth} — A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge. */
 export const stepGaugeLine = (args: { readonly number: Word; readonly name: Word; readonly line: Word; readonly depth: Word }): string => say("step-gauge-line", args);
 /** {number} {name}: {depth} */
 export const stepGaugeFreeLine = (args: { readonly number: Word; readonly name: Word; readonly depth: Word }): string => say("step-gauge-free-line", args);
-/** Prick the gauge’s holes through to card and cut the card along the outline; or cut a strip of card as wide as each line’s distance. */
+/** Print the gauge on card and cut it out; prick its holes. Or cut out its strips, each as wide as its line’s distance. */
 export const stepGaugeGist = (): string => say("step-gauge-gist");
 /** Press the score lines */
 export const stepScore = (): string => say("step-score");
@@ -4338,9 +4452,9 @@ export const stepBorderAfter = (): string => say("step-border-after");
 export const stepBorderAfterText = (args: { readonly count: number; readonly level: Word; readonly depth: Word }): string => say("step-border-after-text", args);
 /** Last of all leaves, fold the whole ones after the picture at the background line. */
 export const stepBorderAfterGist = (): string => say("step-border-after-gist");
-/** Mark, cut and fold, batch by batch */
+/** Fold the picture, batch by batch */
 export const stepFold = (): string => say("step-fold");
-/** Work on at most {batch} leaves at a time. Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}.|Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+/** Work on at most {batch} leaves at a time. Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind.|Mark from the head edge. Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than {deepest}. Fold each strip at its level’s line and tuck it behind.|Fold each leaf whole at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
 export const stepFoldText = (args: { readonly batch: Word; readonly cutWith: Word; readonly deepest: Word }): string => say("step-fold-text", args);
 /** Work on at most {batch} leaves at a time. First fold the whole leaf at the {front} line, {depth}; a leaf of one level is folded at its own line instead. Mark from the head edge. Cut square in from the folded edge with short sharp scissors, one or two leaves at a time, never deeper than {deepest}.|Slide the mat under this one leaf. Set the point on the score line and draw it outward through the folded edge, in several light strokes, never deeper than {deepest}. Fold each deeper strip back again at its own line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
 export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front: Word; readonly depth: Word; readonly cutWith: Word; readonly deepest: Word }): string => say("step-fold-text-stepped", args);
@@ -4348,9 +4462,9 @@ export const stepFoldTextStepped = (args: { readonly batch: Word; readonly front
 export const stepFoldGist = (): string => say("step-fold-gist");
 /** In each batch: notch for the light */
 export const stepNotch = (): string => say("step-notch");
-/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with the mat under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is {floor} from the head. */
+/** One leaf is notched|{count} leaves are notched, from leaf {first} to leaf {last}, so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut them with the knife, one leaf at a time on the mat: through body and flap, in several light strokes. The pocket’s floor is {floor} from the head. */
 export const stepNotchText = (args: { readonly count: number; readonly first: Word; readonly last: Word; readonly floor: Word }): string => say("step-notch-text", args);
-/** Once the batch is tucked, cut each notch in several light strokes, one leaf at a time. */
+/** Once the batch is tucked, cut each notch with the knife in several light strokes, one leaf at a time. */
 export const stepNotchGist = (): string => say("step-notch-gist");
 /** In each batch: tack loose flaps */
 export const stepTack = (): string => say("step-tack");
@@ -4360,13 +4474,13 @@ export const stepTackText = (args: { readonly count: number; readonly with: Word
 export const stepTackGist = (): string => say("step-tack-gist");
 /** Open to the hold width */
 export const stepHold = (): string => say("step-hold");
-/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The boards’ edges are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.|Prop it open at that width overnight. */
+/** Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are {width} apart at the head edge, measured straight across. The edges of boards or cover are then about {boards} apart. At this width the picture has its true shape. Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.|Prop it open at that width overnight with a folded strip of card. */
 export const stepHoldText = (args: { readonly width: Word; readonly boards: Word; readonly holder: Word }): string => say("step-hold-text", args);
 /** Measure straight across at the head edge; there the picture has its true shape. */
 export const stepHoldGist = (): string => say("step-hold-gist");
 /** Cut out the window */
 export const stepCut = (): string => say("step-cut");
-/** Cut {count} part|{count} parts of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
+/** With the knife, cut {count} part|{count} parts of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it. */
 export const stepCutText = (args: { readonly count: number }): string => say("step-cut-text", args);
 /** Inner outlines first, then the outer ones; press the door’s dashed line, do not cut it. */
 export const stepCutGist = (): string => say("step-cut-gist");
@@ -4386,7 +4500,7 @@ export const stepGlazeGist = (): string => say("step-glaze-gist");
 export const stepDecorate = (): string => say("step-decorate");
 /** Lay the decoration guide under the glazing. */
 export const stepDecorateGuide = (): string => say("step-decorate-guide");
-/** Fix each with glue dots, and take the guide away at the end. */
+/** Fix flat ones with glue dots. Take the guide away at the end. */
 export const stepDecorateDry = (): string => say("step-decorate-dry");
 /** Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge. */
 export const stepDecorateGist = (): string => say("step-decorate-gist");
@@ -4494,9 +4608,9 @@ export const whyGlueDotsTacks = (args: { readonly tacks: Word }): string => say(
 export const whyGlueDotsWindow = (args: { readonly window: Word }): string => say("why-glue-dots-window", args);
 /** {tacks} for tacks, {window} for closure and motifs */
 export const whyGlueDotsBoth = (args: { readonly tacks: Word; readonly window: Word }): string => say("why-glue-dots-both", args);
-/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) and small pieces */
 export const whyCardGauge = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number }): string => say("why-card-gauge", args);
-/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines), {window} for the window and motifs */
+/** {sheet}, 250–300 g/m²: {gauge} for the scoring gauge (one line|{lines} lines) and small pieces, {window} for the window and motifs */
 export const whyCardWindow = (args: { readonly sheet: Word; readonly gauge: Word; readonly lines: number; readonly window: Word }): string => say("why-card-window", args);
 /** {sheet}, clear, 0.2 mm thick, for the glazing */
 export const whyAcetate = (args: { readonly sheet: Word }): string => say("why-acetate", args);
@@ -4602,14 +4716,22 @@ export const shoppingWhy = (args: { readonly seats: number; readonly why: Word }
 export const teacherUnused = (args: { readonly items: Word }): string => say("teacher-unused", args);
 /** Not in this list: {seats}, whose book does not fit yet. Sort this out first, and build again.|Not in this list: {seats}, whose books do not fit yet. Sort this out first, and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
 export const teacherAway = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-away", args);
+/** Not in this list: {seats}, whose book is still to come.|Not in this list: {seats}, whose books are still to come. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherAwaited = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-awaited", args);
 /** Costs */
 export const teacherCosts = (): string => say("teacher-costs");
 /** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
 export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Word }): string => say("teacher-costs-text", args);
+/** Kit */
+export const teacherCostsKitHead = (): string => say("teacher-costs-kit-head");
 /** Uses */
 export const teacherUses = (): string => say("teacher-uses");
+/** Paid — Head of a column of boxes to tick. */
+export const teacherPaid = (): string => say("teacher-paid");
 /** Preparation, in order */
 export const teacherPrepare = (): string => say("teacher-prepare");
+/** Measure the book for {seats}, enter it and build again.|Measure the books for {seats}, enter them and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
+export const teacherCollect = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-collect", args);
 /** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */
@@ -4658,7 +4780,7 @@ export const teacherCutFor = (args: { readonly what: Word; readonly where: Word 
 export const teacherCutSheets = (): string => say("teacher-cut-sheets");
 /** {size} {material} — A sheet's size and stuff: "A4 card". */
 export const teacherSheet = (args: { readonly size: Word; readonly material: Word }): string => say("teacher-sheet", args);
-/** Numbers are seats. The files to cut are under {folder} beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
+/** Numbers are seats. The files to cut are in {folder}, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
 export const teacherCutNote = (args: { readonly folder: Word }): string => say("teacher-cut-note", args);
 /** Who may need more time, and what to do */
 export const teacherLate = (): string => say("teacher-late");
@@ -4776,7 +4898,7 @@ export const useClosureTab = (): string => say("use-closure-tab");
 export const useDecorationGuide = (): string => say("use-decoration-guide");
 /** its slots go over the first and last picture leaf at the head, just behind their folded edges */
 export const useHolder = (): string => say("use-holder");
-/** the packet’s gauge is glued to it */
+/** the packet’s gauge is printed on it, or pricked through to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
 /** set on the window, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");

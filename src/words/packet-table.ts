@@ -18,20 +18,3 @@ function levelText({ name: whole, line }: Pick<Level, "name" | "line">, index: n
   const name = shortName(whole);
   return line === undefined ? say.packetTableLevel({ number, name }) : say.packetTableLevelLine({ number, name, line });
 }
-
-/** What a sheet of the table ends with, for checking it. */
-export interface SheetEnd {
-  /** Leaves and cuts on this sheet, cuts up to and with it, and in all. */
-  readonly leaves: number;
-  readonly cuts: number;
-  readonly sofar: number;
-  readonly all: number;
-  /** The leaf that ends the pattern, on the last sheet. */
-  readonly lastLeaf: number | undefined;
-}
-
-/** The sums at the foot of a sheet, and what follows them: where the pattern ends, or what shaded rows mean. */
-export function tableFoot({ lastLeaf, ...sums }: SheetEnd): { readonly sums: string; readonly end: string } {
-  const end = lastLeaf === undefined ? say.packetTableShaded() : say.packetTableLast({ leaf: lastLeaf });
-  return { sums: say.packetTableCheck(sums), end };
-}

@@ -3,7 +3,7 @@ import type { CardSheets } from "../core/supplies/card-sheets.ts";
 import type { Supply, SupplyReason } from "../core/supplies/supply.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import type { Part } from "../core/window/part.ts";
-import { formatByHand, formatSize } from "./lengths.ts";
+import { formatByHand, formatOnRuler } from "./lengths.ts";
 import { rowText } from "./lists.ts";
 import * as say from "./messages.ts";
 import { partName } from "./parts.ts";
@@ -129,7 +129,7 @@ function unitOf(unit: SupplyUnit, quantity: number): string {
 }
 
 function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitSystem): string {
-  const size = (mm: number): string => formatSize(mm, units);
+  const size = (mm: number): string => formatOnRuler(mm, units);
   switch (reason.kind) {
     case "book": {
       const { leaves, leafHeight, leafWidth } = reason;

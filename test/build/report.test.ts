@@ -21,6 +21,13 @@ describe("reportClasses(classes, stop, log)", () => {
     expect(helps.at(-1)).toMatch(/^ {2}- Set this seat’s height to /);
   });
 
+  it("says which books are still to come, and goes on with the others", () => {
+    const awaiting = [9, 11].map((number) => ({ number, kit: undefined }));
+    const [first, ...rest] = reported({ awaiting });
+    expect(first).toBe("winter-evenings: 8 of 10 seats have a book; the books for seats 9 and 11 are still to come.");
+    expect(rest).toEqual(reported());
+  });
+
   it("tells it in the class's units", () => {
     for (const line of reported({ units: "in" })) expect(line).not.toMatch(/\d mm\b/);
   });

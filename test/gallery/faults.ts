@@ -2,8 +2,8 @@ import type { Point } from "../core/geometry/plane.ts";
 import type { Label, Seen } from "./seen.ts";
 import { type Bounds, boundsOf, type Shape } from "./seen-shape.ts";
 
-/** Letters lower than this are not read on paper, mm: 6 pt (common practice, no source). */
-const LEAST_LETTERS = 2.1;
+/** Letters lower than this are not read on paper at a bench, mm: 7 pt (common practice, no source). */
+const LEAST_LETTERS = (7 / 72) * 25.4;
 
 /** How far beyond the drawing things may lie, in its units: what rounding leaves. */
 const OUTSIDE = 0.06;

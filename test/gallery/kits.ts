@@ -108,6 +108,7 @@ const READ = {
   small: () => small(),
   "small-along": () => small({ view: "along", spine: "rounded" }),
   "small-lost": () => small({ lostLeaves: [15, 31] }),
+  "small-scissors": () => small({ cutWith: "scissors" }),
   tall,
   plate,
   six,
@@ -115,6 +116,7 @@ const READ = {
 } as const;
 
 export type KitName = keyof typeof READ;
+export const KIT_NAMES = Object.keys(READ) as KitName[];
 
 /** Kits with a window, and those of them with a light. */
 export const WINDOWED: readonly KitName[] = ["moon", "plate", "tall-window"];

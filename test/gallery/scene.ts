@@ -25,7 +25,6 @@ export interface Place {
 
 /** Where `layouts/styles` puts figures, mm: a diagram's column, and the least room of the other figures. */
 export const DIAGRAM: Place = { width: 84, height: Number.POSITIVE_INFINITY };
-export const STEP: Place = { width: 52, height: 42 };
 export const PAIR: Place = { width: 88, height: 62 };
 export const PART: Place = { width: 16, height: 16 };
 export const CUT_SHEET: Place = { width: 58, height: Number.POSITIVE_INFINITY };

@@ -2,10 +2,20 @@ import { bench } from "./rooms/bench.ts";
 import { classRoom } from "./rooms/class.ts";
 import { diagrams } from "./rooms/diagrams.ts";
 import { front } from "./rooms/front.ts";
+import { here } from "./rooms/here.ts";
 import { marks } from "./rooms/marks.ts";
 import { sheets } from "./rooms/sheets.ts";
 import { window } from "./rooms/window.ts";
 import type { Scene } from "./scene.ts";
 
 /** Every drawing of the gallery, room by room. */
-export const SCENES: readonly Scene[] = [...front, ...diagrams, ...bench, ...sheets, ...window, ...classRoom, ...marks];
+export const SCENES: readonly Scene[] = [
+  ...front,
+  ...here,
+  ...diagrams,
+  ...bench,
+  ...sheets,
+  ...window,
+  ...classRoom,
+  ...marks,
+];

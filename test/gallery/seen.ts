@@ -68,7 +68,7 @@ function labelsOf(text: Element, place: number): Label[] {
 function labelOf(text: Element, line: Element, place: number): Label {
   const words = line.textContent ?? "";
   const size = number(text, "font-size");
-  const length = wordsWidth(words, size);
+  const length = number(text, "textLength") || wordsWidth(words, size);
   const anchor = text.getAttribute("text-anchor");
   const left = number(line, "x") - (anchor === "middle" ? length / 2 : anchor === "end" ? length : 0);
   const foot = number(line, "y");

@@ -75,7 +75,7 @@ describe("the workflows", () => {
       at((step) => step.uses?.startsWith("actions/setup-node@")),
       at((step) => step.run === "npm ci"),
       at((step) => step.run === "npm run build"),
-      at((step) => step.with?.path === "dist"),
+      at((step) => step.with?.path === "dist\n!dist/private/**\n"),
     ];
     expect(order).not.toContain(-1);
     expect(order).toEqual(order.toSorted((a, b) => a - b));

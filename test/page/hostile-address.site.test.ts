@@ -144,6 +144,7 @@ describe("what a browser keeps", () => {
     "{",
     '{"schema":"leaflight/progress/1","kit":"harbour-moon","fit":"","revision":"x","at":1e9,"ticks":[],"passed":[],"lost":[],"clock":{"worked":0,"seen":0,"ticked":0}}',
     '{"schema":"leaflight/progress/1","kit":"harbour-moon","fit":"","revision":"<b>","at":2999,"ticks":[[3000,1e308]],"passed":["x"],"lost":[],"measured":{"thickness":1e308,"leaves":1},"clock":{"worked":1e308,"seen":1e308,"ticked":0}}',
+    '{"schema":"leaflight/progress/1","kit":"harbour-moon","fit":"","revision":"<b>","at":4,"item":"step frame","ticks":[],"passed":["score 1 9-1","notch 1e9"],"lost":[],"glued":{"item":"step frame","at":1e308},"clock":{"worked":0,"seen":0,"ticked":0}}',
   ])("may be anything: the bench opens with progress %s", async (kept) => {
     const { context, page } = await newReader(site);
     const wrong: string[] = [];

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from "vitest";
-import { clockText, minutesText } from "../../src/words/clock.ts";
+import { clockText, dayTimeText, minutesText } from "../../src/words/clock.ts";
 import { dayText } from "../../src/words/dates.ts";
 import { setLanguage } from "../../src/words/language.ts";
 
@@ -15,6 +15,16 @@ describe("clockText(starts, minutes)", () => {
   it("writes times as the language does", () => {
     setLanguage("en-US");
     expect(clockText("18:30", 150).replaceAll("\u202f", " ")).toBe("06:30 PM to 09:00 PM");
+  });
+});
+
+describe("dayTimeText(time, now)", () => {
+  const at = (day: number, hours: number, minutes: number): number => new Date(2026, 10, day, hours, minutes).getTime();
+
+  // 30 November 2026 is a Monday.
+  it("is a time of today, or of a weekday", () => {
+    expect(dayTimeText(at(29, 14, 35), at(29, 14, 5))).toBe("14:35");
+    expect(dayTimeText(at(30, 8, 20), at(29, 20, 20))).toBe("Monday 08:20");
   });
 });
 

@@ -22,9 +22,14 @@ bench-place = { $place } of { $count ->
    *[other] { $count } leaves
   } to fold
 bench-done-count = { $count } done
-# Working time so far, and what is left.
-bench-time-estimated = { $worked } worked · estimated { $left } left
+# In place of the line above where a step lies on the bench, such as making the gauge.
+bench-step-place = Step { $place } of { $count } beside the leaves
+# Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before.
+bench-time-estimated = { $worked } worked · estimated { $left } left, { $first } for a first piece
 bench-time-own-pace = { $worked } worked · about { $left } left
+# $step is a step in words, $time a time of day such as 14:35 or Monday 08:20.
+bench-drying = { $step }: dry at about { $time }.
+bench-time-unknown = { $worked } worked
 bench-time-none-left = { $worked } worked · none left
 bench-minutes = { $minutes } min
 # $minutes has two digits.
@@ -52,6 +57,23 @@ bench-note-notch = Notch for the light: mark it from { $from } to { $to }, { $de
 # $stretches is a list like “12–34 mm and 50–60 mm”.
 bench-note-tacks = Tack at the end of the batch: { $stretches }.
 bench-stretch = { $from }–{ $to }
+
+## Work beside the leaves
+# A step in a sentence, with what it is done to: a line, or a batch.
+bench-step-of = { $step } ({ $of })
+# What a step of one batch belongs to.
+bench-step-page = See this step on the kit’s page
+bench-of-batch = Batch { $number } of { $count }
+bench-notch = Notch for the light
+bench-tack = Tack loose flaps
+bench-notch-place = { $from }–{ $to }, { $depth } deep
+# $level is like “wall, line 3, 26 mm”.
+bench-score-level = Level { $number }: { $level }
+# A line is pressed on these leaves; $first and $last are leaves in words.
+bench-score-run = { $count ->
+    [one] On one leaf: { $first }.
+   *[other] On { $count } leaves, from { $first } to { $last }.
+  }
 
 ## A leaf in words
 # How a leaf is named in a sentence: by its printed page, or by which unnumbered leaf it is.
@@ -137,16 +159,18 @@ bench-not-ticked = Not ticked before this: { $leaves }.
 bench-not-ticked-many = Not ticked before this: { $count } leaves, starting with { $first }.
 bench-go-there = Go there
 bench-are-folded = They are folded
+# $steps is a list of one to three steps.
+bench-not-done = Not done before this: { $steps }.
+bench-not-done-many = Not done before this: { $count } steps, starting with { $first }.
+bench-are-done = They are done
 bench-end = { $count ->
     [one] The one leaf is folded.
    *[other] All { $count } leaves are folded.
   }
-bench-end-next = Tack what is still loose, and then open the book to a hold width of { $width }.
-bench-end-wider = Your flaps push it open to about { $width }.
+bench-end-rest = All other work is done, too.
+# Where the book is opened to its hold width; $width is wider than that.
+bench-wider = Your flaps push it wider, to about { $width }.
 bench-hold-width-meaning = It is measured at the head, from the folded edge of the first picture leaf to that of the last.
-# $steps is the link below.
-bench-end-steps = See { $steps }.
-bench-end-steps-link = the kit’s steps
 bench-kit-changed = This kit has changed since you began: compare the next leaves with those you have folded.
 bench-not-saved = This browser cannot save your progress: save it as a file before you leave.
 # $why is a sentence of progress.ftl.
@@ -231,8 +255,8 @@ bench-save-file = Save as a file
 bench-open-file = Open a saved file
 bench-start-again = Start again
 bench-start-again-sure = { $count ->
-    [one] Clear { $count } tick and start this book again?
-   *[other] Clear all { $count } ticks and start this book again?
+    [one] Clear the tick of { $count } leaf and of all other work, and start this book again?
+   *[other] Clear the ticks of { $count } leaves and of all other work, and start this book again?
   }
 bench-file-opened = { $count ->
     [one] { $file } is opened: { $count } leaf ticked.

@@ -2,6 +2,8 @@
 
 catalogue-kits = Kits
 catalogue-classes = Classes
+# Those that are over.
+catalogue-past = Past classes
 # On a kit's card.
 catalogue-levels = { $count ->
     [one] { $count } level

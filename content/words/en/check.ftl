@@ -132,6 +132,8 @@ check-kits-and-classes = { $kits ->
     [one] { $classes } class
    *[other] { $classes } classes
   } in dist: open { $page }
+# $folder: the folder of what is not published.
+check-private = { $folder } is for those who hold the classes: do not publish it.
 check-no-address = No url in { $file } or { $variable }: left out site map, feed, canonical addresses, link previews and the page for missing addresses.
 
 # Files in a folder that nothing names; $names is a list, or its beginning.

@@ -9,7 +9,6 @@ class-fits = Does my book fit?
 class-schedule = Schedule
 class-seats = Seats
 class-cautions = Cautions
-class-teacher = For the teacher
 
 class-bring-book = A book nobody will miss
 class-bring-book-note = Its pages are numbered and its leaves are not shiny. Measure it as the card says, and try it below.
@@ -18,6 +17,17 @@ class-bring-measurements = Its measurements
 class-bring-measurements-note = Write them on the { $card } ({ $pdf }).
 class-measuring-card = measuring card
 class-measuring-card-pdf = PDF to print
+class-row = Tell your teacher
+class-row-noscript = With JavaScript, this page writes your book as a row for the teacher’s table. Without it, hand in the measuring card.
+class-row-lead = When your book is measured, give this row to your teacher, who puts it into the table of books. The page sends nothing.
+class-row-line = Row for the table of books
+# $columns: names of columns, as they stand in the table.
+class-row-columns = Its columns: { $columns }. Lengths are in millimetres.
+class-row-copy = Copy the row
+class-row-save = Save it as a file
+class-row-missing = Enter the height, width, thickness and leaves of your book above, and correct what is marked. Then the row stands here.
+class-row-copied = The row is copied.
+class-row-selected = The row is selected: copy it as you copy other text.
 class-noscript = With JavaScript, this page tells you at once whether a book fits. Without it, compare your book with what each kit’s page asks for.
 
 # Heads of the table of sessions.
@@ -30,23 +40,40 @@ class-session-day = { $session }, { $date }
 class-reaches = Where each seat should be at the end of each session
 class-seat-head = Seat
 class-work-head = Work
-class-schedule-note = Worked out from each book’s leaves, cuts and folds, and from the group’s pace. It is a guide: nobody has to keep up with it.
+class-schedule-note = Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it.
 
 class-seat-pattern = Pattern
 class-seat-bench = Work along
 class-seat-packet = Packet
-# $help is a link, class-seat-help.
-class-seat-misfit = Does not fit yet: { $help }
-class-seat-help = what would help
+# How far a class is. $books is how many of its $seats have a book.
+class-state = { $state ->
+    [announced] { $seats ->
+        [one] One seat is waiting for a book.
+       *[other] { $seats } seats are waiting for a book.
+      }
+    [collecting] { $books } of { $seats } seats have their book.
+    [held] This class is over. Patterns and packets stay here, so that every piece can be finished.
+    [closed] This class is over.
+   *[fitted] Every seat has its book.
+  }
+# Of a seat without a book.
+class-book-to-come = Book to come
+# Of a seat whose packet is not there yet.
+class-seat-to-come = Pattern to come
 class-seats-note = Seats have numbers only. Nothing about anyone is kept here.
 
 class-teacher-packet = Teacher’s packet
 class-all-packets = All seats’ packets, to print
-# $read is a link, class-teacher-read.
-class-teacher-text = Roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. { $read }.
 class-teacher-read = Read it here
 # $files is a list of links.
 class-cut-files = Cut files for the whole class: { $files } (SVG in mm; DXF and 72 dpi beside them).
+
+## The page of papers that only teachers have
+
+private-title = For teachers
+private-lede = These papers are yours alone. They stand in the folder private; leave it out when you publish the site.
+# $packet and $read are links.
+private-teacher = { $packet }: roster, shopping list, costs, preparation, cut sheets, schedule, supervision list, handouts and seat cards. { $read }.
 
 ## A seat's book in a line: these facts are joined as a list
 
@@ -73,6 +100,9 @@ seat-numbers = { $count ->
 seat-title = Seat { $seat }: { $class }
 # $book is the book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick".
 seat-lede = { $kit }, in this book: { $book }.
+seat-awaiting = The book for this seat is still to come.
+# $class is a link, the class’s title; $card is one, class-measuring-card.
+seat-awaiting-help = Choose a book, measure it as the { $card } says, and try it on the page of { $class }.
 seat-front-alt = { $kit } as it comes out in this book, seen from the front
 seat-hold-width = Hold width
 seat-hold-width-note = between the folded edges of the first and last picture leaf, at the head
@@ -102,7 +132,6 @@ seat-other-fits = Choose { $kit } instead: it fits as it is.
 # $offer is one change that makes the other kit fit: "Make the picture 105 mm tall".
 seat-other-change = Choose { $kit } instead. { $offer }.
 seat-reaches = At the end of each session
-seat-short = This piece needs { $minutes } more than the sessions allow. Your teacher has a list of what can be done about it.
 # A code that a phone reads.
 seat-code = Code for seat { $seat }: { $url }
 

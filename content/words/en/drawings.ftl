@@ -29,14 +29,17 @@ draw-line-cut = cut
 draw-line-score = score
 draw-line-position = position
 
-draw-legend = What the lines mean. Continuous: a cut, or an edge. Dashed: a score line. Dash-dot: a position only. Thin with ticks: a dimension. Heavy: a folded edge. Plain line in a section: a leaf seen edge-on. Arrow: move this way. Filled dot: glue.
-draw-legend-cut = cut, edge
+draw-legend = What the lines mean. Heavy: a cut. Thin: an edge. Dashed: a score line. Dash-dot: a position only. Grey band: a folded edge. Thin with ticks: a dimension. Narrow strip: a leaf seen edge-on. Arrow: move this way. White number on black: the order of the work. Filled dot: glue.
+draw-legend-cut = cut
+draw-legend-edge = edge
 draw-legend-score = score line
 draw-legend-position = position only
 draw-legend-dimension = dimension
 draw-legend-folded = folded edge
 draw-legend-leaf = leaf edge-on
 draw-legend-move = move this way
+# Stands beside a white number on a black disc.
+draw-legend-turn = order of work
 
 ## Calibration bars of a true-scale sheet: what a ruler must show on them, and what to do
 
@@ -47,22 +50,21 @@ draw-bar-measure = 2 measure both bars with your ruler
 draw-bar-change = 3 outside the band, change the scale
 draw-bar-alike = 4 print all true-scale sheets alike
 
-## The scoring gauge to cut out
+## The scoring gauges to cut out: the one that is pricked, and strips with one straight edge for each line
 
 draw-gauge-flush = this edge flush with the fore-edge
-draw-gauge-make = Glue to card, cut along the full outline, prick the holes along each line, and score through them.
-draw-gauge-dashed = Dashed: score lines, each at its distance from the fore-edge.
+draw-gauge-make = Print on card, or prick holes and corners through to card. Cut along the full outlines.
+draw-gauge-pricked = The gauge: prick dots through the holes of a dashed line, and join them along a ruler.
+draw-gauge-strips = Or the strips: lay one long edge flush with the fore-edge, and score along the other.
 # A level by its number in the pattern table and its name.
 draw-gauge-level = { $number } { $level }
 # Beside a line: the levels folded at it, the line's number, its distance from the fore-edge.
 draw-gauge-line = line { $line } · { $depth }
 draw-gauge-used-line = { $levels } · line { $line } · { $depth }
 draw-gauge-own-line = { $levels } · { $depth }
-draw-gauge-list = Levels on your gauge, from the fore-edge
-draw-gauge-list-note = Bold numbers are the levels of the pattern table.
-draw-gauge-list-used = { $levels }: line { $line }, { $depth }
-draw-gauge-list-own = { $levels }: a line of its own, { $depth }
-draw-gauge-list-unused = line { $line }, { $depth }: not used in this kit
+# On a strip: the levels folded at its edge, the line's number, its width.
+draw-gauge-strip = { $levels }: line { $line }, { $depth }
+draw-gauge-own-strip = { $levels }: { $depth }
 
 ## Marking strips
 
@@ -91,7 +93,7 @@ draw-template-key-marks = { $letter } { $part }: { $count } of { $material }, { 
     [either] either face
    *[front] face toward you
  }; position: { $marks }
-draw-template-cut-only = Cut on the full lines only.
+draw-template-cut-only = Cut on full lines only. Arrowheads: grain.
 # Two sheets that belong side by side carry the same number at their match lines.
 draw-template-match = match { $number }
 draw-template-map = Black: this sheet. Lay the sheets so that match lines with the same number lie on each other, and tape them.
@@ -101,7 +103,6 @@ draw-template-map = Black: this sheet. Lay the sheets so that match lines with t
 # A part and what it is for.
 draw-part = { $part }: { $use }
 draw-layers = The window from the book outward: { $frame }, then { $glazing }, then { $door }.
-draw-layer = { $number } { $part }
 draw-layers-book = book
 draw-layers-you = you
 
@@ -171,7 +172,6 @@ draw-scoring-from-tail = seen from the tail
 ## The folds
 
 # A step's number and what is done.
-draw-fold-title = { $number }  { $step }
 draw-fold-score = Score both lines
 draw-fold-cut = Mark and cut
 draw-fold-each = Fold each strip back

@@ -25,6 +25,11 @@ figure-hold-width-note = between the folded edges of the first and last picture 
 figure-time = Time
 # $first is a length of time.
 figure-time-note = a guide, for a practised hand; a first piece takes about { $first }
+# $all is how long glued things lie still beside the work, $each how long after each of so many batches.
+figure-time-note-drying = a guide, for a practised hand; a first piece takes about { $first }; plus { $all } for glue to dry{ $times ->
+    [one] { "" }
+   *[other] , { $each } after each of { $times } batches
+}
 
 figure-leaves = Leaves
 figure-leaves-note = { $before } border + { $picture } picture + { $after } border; the first { $needed } are used
@@ -34,7 +39,7 @@ figure-height-note = head to tail; this book: { $height }
 figure-width = Leaf width
 figure-width-note = fore-edge to gutter; flaps need { $width } of it
 figure-thickness = Thickness
-figure-thickness-note = all leaves pressed together, without the boards
+figure-thickness-note = all leaves pressed together, without boards or cover
 
 # How much work a kit is.
 difficulty-easy = easy

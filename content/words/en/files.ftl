@@ -63,7 +63,7 @@ file-allowed = { $kind ->
     [raster] a picture of at most { $most } MB: { $kinds }
     [picture] an SVG picture in UTF-8 of at most { $most } MB
     [motif] an SVG picture in UTF-8 of at most { $most } MB
-    [table] a CSV table in UTF-8 or UTF-16 of at most { $most } MB
+    [table] a table of at most { $most } MB: CSV in UTF-8 or UTF-16, XLSX or ODS
     [font] a font file of at most { $most } MB
    *[text] a text file in UTF-8 of at most { $most } MB
   }

@@ -157,8 +157,8 @@ front-session-before = { $date } or later, as the sessions follow each other
 front-order-sessions = correct the day, or put the sessions in order
 front-the-session = The session
 front-session = Session { $number }
-front-table-beside = a CSV file beside index.md
-front-table-among = a CSV file beside index.md (there is { $files })
+front-table-beside = a table beside index.md: CSV, XLSX or ODS
+front-table-among = a table beside index.md (there is { $files })
 front-a-kit = a kit: { $kits }
 front-class-kit = a kit of the class: { $kits }
 # The kit itself has something wrong that is told of before.
@@ -170,14 +170,14 @@ front-two-books = seat { $seat } has a book here and in { $table }
 front-one-book = one book per seat
 front-remove-book = remove one of them
 front-no-seat = no seat
-front-some-seat = at least one seat, here or in a books table
-front-add-seats = add seats, each with its number and book
+front-some-seat = at least one seat: here, in a books table, or as a number of places
+front-add-seats = add places: 12 for twelve seats whose books are still to come, or seats with their books
 front-seat-twice = seat { $seat } stands here a second time
 front-seat-once = each number once
 front-number-seats = give every seat a number of its own
-front-seat-no-book = seat { $seat } has no book
-front-seat-book = a book for every seat: here, or in the books table
-front-measure-seat = measure its book and add it
+# Of a key or column for names, addresses and the like.
+front-no-persons = seats’ numbers, and nothing about persons: a class’s pages are public
+front-remove-persons = remove it, and keep a list of who sits where on paper
 front-depths = { $count ->
     [one] { $count } depth
    *[other] { $count } depths
@@ -187,10 +187,15 @@ front-state-depths = state one for each level, front to back
 
 ## The books table
 
+# What a message is about: a column, or the table’s head row, and a cell as spreadsheets name it: C4.
+front-cell-field = { $column } in cell { $cell }
+front-sheet-broken = no table that can be read
+front-sheet-forms = a CSV table, or a workbook (XLSX or ODS) without a password, its table on the first sheet
 front-table-empty = an empty file
 front-table-head = a head row with the columns { $columns }
 front-column-unknown = unknown column "{ $column }"
 front-columns = these columns, in any order: { $columns }
+front-column-missing = no column "seat"
 front-column-twice = two columns "{ $column }"
 front-column-once = each column once
 front-cell-beyond = "{ $cell }" is beyond the last column

@@ -20,6 +20,12 @@ kit-tagline = { $difficulty } · { $folds ->
    *[ltr] reads left to right
 }
 
+# $levels is a list of: 74% of well.
+kit-kept = From the front you see { $levels } as drawn.
+kit-kept-level = { $percent } of { $level }
+kit-kept-hidden = Sides of prouder leaves hide parts of deeper levels, mostly away from the middle.
+kit-kept-unreached = Far out, deep folds do not reach all the way.
+
 # Links to what is printed; $paper is the name of a paper.
 kit-packet-on = Packet, { $paper }
 kit-large-on = Large-print table, { $paper }

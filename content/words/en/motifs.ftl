@@ -17,7 +17,7 @@ field-motif-down = How far below the frame’s upper edge.
 field-motif-width = Width of the motif on the window, before it is turned and without what is joined.
 field-motif-height = Height of the motif on the window, before it is turned and without what is joined.
 field-motif-size-usual = follows from the other side; without both, the light’s size and some more with covers: light, else a quarter of the hole
-field-motif-spacers = Card spacers between the glazing and the motif; 0 lies flat on it.
+field-motif-spacers = Foam spacers between the glazing and the motif; 0 lies flat on it.
 field-motif-spacers-usual = 0 with covers: light, else 1
 field-motif-card = Card that it is cut from.
 field-motif-covers = light: it stands before the light.
@@ -62,7 +62,7 @@ sheets-of-any = { $count } of any colour
 why-card-colours = { $sheet }, 250–300 g/m²: { $gauge } for the scoring gauge ({ $lines ->
     [one] one line
    *[other] { $lines } lines
- }); for the window and motifs { $colours }
+ }) and small pieces; for the window and motifs { $colours }
 # $packed: shopping-packed or shopping-too-small
 shopping-colours = { $packed }: { $colours }
 
@@ -72,8 +72,8 @@ step-decorate-measure = Then set each motif at its number in the figure. Lengths
 # $card: material-card or material-card-of. $left and $top are lengths.
 step-decorate-motif = { $number }: { $motif }, { $card }, { $spacers ->
     [0] flat on the glazing
-    [one] on one card spacer
-   *[other] on { $spacers } card spacers, one on the other
+    [one] on one spacer
+   *[other] on { $spacers } spacers, one on the other
   }; left { $left }, top { $top }.
 # Beside a dimension.
 draw-motif-distance = { $number }: { $length }

@@ -1,6 +1,7 @@
 ### The printed packet and the large-print table.
 
 packet-title = { $title }: packet
+packet-compact-title = { $title }: table in short
 packet-large-title = { $title }: large-print table
 packet-seat-title = Seat { $seat } · { $title }: packet
 # Above the kit's name on the cover.
@@ -10,37 +11,94 @@ packet-version = version { $version }, { $day }
 packet-licence = kit licence { $licence }
 packet-credit = picture after { $work }, { $source }, { $licence }
 packet-warnings = Before you begin
-packet-reading = How to read a row of the pattern table
 packet-gauge = Scoring gauge, true scale
-packet-gauge-alt = Scoring gauge at true scale, with a line for each of the kit’s distances from the fore-edge
+packet-gauge-more = Strips of the gauge, true scale
+packet-gauge-alt = Scoring gauge at true scale, with a line and a strip for each of the kit’s distances from the fore-edge
 packet-merged = Merged strips
-packet-merged-text = Too short to fold, so each was merged with the neighbour whose depth is nearest: leaf, from–to, level into level.
-packet-merged-strip = leaf { $leaf }: { $place }, { $level } into { $into }
-packet-strips = Marking strips, true scale: leaves { $first } to { $last }
-packet-strips-part = Marking strips, true scale: leaves { $first } to { $last }, part { $part } of { $parts }
+packet-merged-text = { $count ->
+    [one] One strip of the picture is
+   *[other] { $count } strips of the picture are
+} too short to fold. Each is joined to the neighbour whose depth is nearest; the black marks show where that detail goes.
+packet-strips = Marking strips, true scale: { $batches }, leaves { $first } to { $last }
+packet-strips-part = Marking strips, true scale: { $batches }, leaves { $first } to { $last }, part { $part } of { $parts }
+packet-strips-batches = { $count ->
+    [one] batch { $first }
+   *[other] batches { $first } to { $last }
+}
 packet-strips-alt = Marking strips for leaves { $first } to { $last } at true scale
 packet-templates = Templates, true scale: { $parts }
 packet-templates-alt = Templates at true scale: { $parts }
 
-packet-large-heading = { $title }: pattern table
-packet-table-continued = continued, sheet { $sheet } of { $sheets }
+packet-table-alone = { $size ->
+    [large] { $title }: pattern table
+   *[compact] { $title }: pattern table in short
+}
 # Above the table; $levels is a list.
 packet-table-text = Marks from the head in { $units }; ›cut from the fore-edge. Levels: { $levels }.
 packet-table-text-stepped = Marks from the head in { $units }; ›cut from the folded edge (after the whole leaf is folded at the { $level } line). Levels: { $levels }.
 packet-table-level = { $number } { $name }
 packet-table-level-line = { $number } { $name } (line { $line })
-packet-table-done = Done
-packet-table-folds = Folds, head to tail
-packet-table-notch = notch { $notch }
+packet-table-reading = A boxed number is the level that a strip is folded to; the marks stand between, from head to tail. Shaded rows are checkpoints: compare page number and first mark.
+packet-table-notches = A notch has its heights from the head and its depth from the unfolded fore-edge.
+packet-table-border = { $place ->
+    [opening] Opening border leaves: fold them first
+   *[closing] Closing border leaves: fold them last
+}
+packet-table-batch = Batch { $number }: leaves { $first } to { $last }
+# $pieces is 0 where the kit says nothing of packing pieces.
+packet-table-packing = Packing under the working side: { $packing }{ $pieces ->
+    [0] .
+    [one] , one piece.
+   *[other] , { $pieces } pieces.
+}
+packet-table-done = ✓
+packet-table-page = Page
+packet-table-marks = Folds and marks, head to tail
+packet-table-run = { $first }–{ $last }
+packet-table-named = { $from } to { $to }
+packet-table-notch = Notch
+packet-table-notch-at = Notch { $from }–{ $to }
+packet-table-then-notch = { $count ->
+    [one] When all are folded: cut the notch.
+   *[other] When all are folded: cut the { $count } notches.
+}
+packet-table-then-tack = Then tack { $list }.
+packet-table-tack = leaf { $leaf }: { $place }
 packet-table-check = Check: { $leaves ->
     [one] { $leaves } leaf
    *[other] { $leaves } leaves
-} and { $cuts ->
+}, { $cuts ->
     [one] { $cuts } cut
    *[other] { $cuts } cuts
-} on this sheet, { $sofar } of { $all } cuts so far.
-packet-table-last = Last row: leaf { $leaf } ends the pattern.
-packet-table-shaded = Shaded rows are checkpoints.
+}; { $sofar } of { $all } cuts so far.
+packet-table-last = Leaf { $leaf } ends the pattern.
+
+## What to print of a packet, on its cover
+
+packet-plan = What to print
+packet-plan-reading = To read and to work by: { $pages } pages, on both sides of { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+} of paper.
+packet-plan-reading-uncounted = To read and to work by: all pages before the gauge, on both sides of the paper.
+packet-plan-gauge = Scoring gauge: { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+}, printed on one side, best on card.
+packet-plan-strips = Marking strips: { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+}, printed on one side. Leave them out if you mark from the table.
+packet-plan-templates = Templates of the window: { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+}, printed on one side.
+# Pages to choose when printing.
+packet-plan-at = { $count ->
+    [one] (page { $first })
+   *[other] (pages { $first } to { $last })
+}
+packet-plan-all = In all { $sheets } sheets of paper.
 
 # The bar above a packet in the browser.
 packet-paper = Paper

@@ -32,12 +32,12 @@ print-failed = { $page }: the browser { $path } cannot print it ({ $fault }). Bu
 # $addresses: what the page asked for.
 print-blocked = { $page }: asks for what is no file of this site, and would print without it: { $addresses }. Put the file into the site
 # $page: the page. $boxes: one or several of the messages below.
-print-overflow = { $page }: would not print at true scale: { $boxes }. Shorten what stands there, or report this kit
-# Pixels.
-print-page-wide = the page is { $width } px wide in { $room } px
-# $box: an element of the page. $text: its heading or what stands in it.
-print-box-wide = { $box } “{ $text }” is { $width } px wide in { $room } px
-print-box-high = { $box } “{ $text }” is { $height } px high in { $room } px
+print-overflow = { $page }: would not print at true scale: { $boxes }. Shorten what stands there; where nobody wrote it, report this page with its kit or class
+# $text: what reaches out. $size and $room: millimetres.
+print-page-wide = “{ $text }” makes the page { $size } mm wide, and it has { $room } mm
+# $heading: the heading that it stands below.
+print-box-wide = below “{ $heading }”, “{ $text }” needs { $size } mm of width, and there are { $room } mm
+print-box-high = below “{ $heading }”, “{ $text }” needs { $size } mm of height, and there are { $room } mm
 
 ## Titles of PDFs
 

@@ -5,8 +5,11 @@ step-section-window = Light and window
 step-legend = What the lines of the drawings mean
 # How long a step takes.
 step-time = about { $time }
-# How long glued things must lie still after a step.
-step-drying = then { $time } to dry
+# How long glued things must lie still after a step, or after each of some batches.
+step-drying = { $times ->
+    [one] then { $time } to dry
+   *[other] then { $time } to dry, in each of { $times } batches
+}
 step-parts = Parts
 step-tools = Tools
 # A part beside a step that is no part of the window.
@@ -21,11 +24,11 @@ step-find-text = The picture begins on { $first } (pattern page 1) and ends on {
 step-find-gist = Put a slip of paper at the first and at the last picture leaf.
 
 step-gauge = Make the gauge
-step-gauge-text = Lay the packet’s gauge on card, prick its holes through, and cut the card along the outline. Its lines, from the fore-edge: { $lines }. Or cut a strip of card for each line, as wide as its distance.
+step-gauge-text = Print the packet’s gauge on card, or prick it through to card. Cut out the gauge with its holes, or the strips: each is as wide as its line’s distance from the fore-edge. The lines: { $lines }.
 # A level's line: number and name of the level, number of the gauge's line, distance from the fore-edge.
 step-gauge-line = { $number } { $name }: line { $line }, { $depth }
 step-gauge-free-line = { $number } { $name }: { $depth }
-step-gauge-gist = Prick the gauge’s holes through to card and cut the card along the outline; or cut a strip of card as wide as each line’s distance.
+step-gauge-gist = Print the gauge on card and cut it out; prick its holes. Or cut out its strips, each as wide as its line’s distance.
 
 step-score = Press the score lines
 step-score-text = Lay the gauge’s edge along the fore-edge, with packing under the lower side so that it lies level. Prick the line’s dots and join them along the ruler with the bone folder, or use the line’s strip. Follow the scoring plan: { $count ->
@@ -48,11 +51,12 @@ step-border-after-text = When the last batch is done, fold { $count ->
 } after the picture at the { $level } line, { $depth } from the fore-edge.
 step-border-after-gist = Last of all leaves, fold the whole ones after the picture at the background line.
 
-step-fold = Mark, cut and fold, batch by batch
-step-fold-text = Work on at most { $batch } leaves at a time. Mark from the head edge. { $cutWith ->
-    [scissors] Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than { $deepest }.
-   *[knife] Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than { $deepest }.
-} Fold each strip at its level’s line and tuck it behind. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
+step-fold = Fold the picture, batch by batch
+step-fold-text = Work on at most { $batch } leaves at a time. { $cutWith ->
+    [scissors] Mark from the head edge. Cut square in from the fore-edge with short sharp scissors, one or two leaves at a time, never deeper than { $deepest }. Fold each strip at its level’s line and tuck it behind.
+    [knife] Mark from the head edge. Slide the mat under this one leaf. Set the point on the score line and draw it outward through the fore-edge, in several light strokes, never deeper than { $deepest }. Fold each strip at its level’s line and tuck it behind.
+   *[nothing] Fold each leaf whole at its level’s line and tuck it behind.
+} Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
 step-fold-text-stepped = Work on at most { $batch } leaves at a time. First fold the whole leaf at the { $front } line, { $depth }; a leaf of one level is folded at its own line instead. Mark from the head edge. { $cutWith ->
     [scissors] Cut square in from the folded edge with short sharp scissors, one or two leaves at a time, never deeper than { $deepest }.
    *[knife] Slide the mat under this one leaf. Set the point on the score line and draw it outward through the folded edge, in several light strokes, never deeper than { $deepest }.
@@ -63,8 +67,8 @@ step-notch = In each batch: notch for the light
 step-notch-text = { $count ->
     [one] One leaf is notched
    *[other] { $count } leaves are notched, from leaf { $first } to leaf { $last },
-} so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut the notches one leaf at a time, with the mat under the leaf. Cut through body and flap in several light strokes. The pocket’s floor is { $floor } from the head.
-step-notch-gist = Once the batch is tucked, cut each notch in several light strokes, one leaf at a time.
+} so that the light stands inside. Mark each notch with the leaf’s other marks. Once the batch is folded and tucked, cut them with the knife, one leaf at a time on the mat: through body and flap, in several light strokes. The pocket’s floor is { $floor } from the head.
+step-notch-gist = Once the batch is tucked, cut each notch with the knife in several light strokes, one leaf at a time.
 
 step-tack = In each batch: tack loose flaps
 step-tack-text = { $count ->
@@ -77,14 +81,14 @@ step-tack-text = { $count ->
 step-tack-gist = At the end of each batch, stick down each flap in the tack list.
 
 step-hold = Open to the hold width
-step-hold-text = Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are { $width } apart at the head edge, measured straight across. The boards’ edges are then about { $boards } apart. At this width the picture has its true shape. { $holder ->
+step-hold-text = Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are { $width } apart at the head edge, measured straight across. The edges of boards or cover are then about { $boards } apart. At this width the picture has its true shape. { $holder ->
     [yes] Set the holder on the head edge, its slots over the first and last picture leaf. Leave it there until all glue is dry.
-   *[no] Prop it open at that width overnight.
+   *[no] Prop it open at that width overnight with a folded strip of card.
 }
 step-hold-gist = Measure straight across at the head edge; there the picture has its true shape.
 
 step-cut = Cut out the window
-step-cut-text = Cut { $count ->
+step-cut-text = With the knife, cut { $count ->
     [one] { $count } part
    *[other] { $count } parts
 } of card, the holder among them, and the glazing of acetate, from the templates or with the cut files. Cut inner outlines first, then the outer ones. Press the dashed line of the door; do not cut it.
@@ -103,7 +107,7 @@ step-glaze-gist = Tape the glazing to the back of the door, clear of the score l
 
 step-decorate = Decorate in layers
 step-decorate-guide = Lay the decoration guide under the glazing.
-step-decorate-dry = Fix each with glue dots, and take the guide away at the end.
+step-decorate-dry = Fix flat ones with glue dots. Take the guide away at the end.
 step-decorate-gist = Lay the guide under the glazing; set each motif at its number in the figure, measured from the frame’s left and upper edge.
 
 step-hang = Hang the door

@@ -88,11 +88,11 @@ why-glue-dots-both = { $tacks } for tacks, { $window } for closure and motifs
 why-card-gauge = { $sheet }, 250–300 g/m²: { $gauge } for the scoring gauge ({ $lines ->
     [one] one line
    *[other] { $lines } lines
- })
+ }) and small pieces
 why-card-window = { $sheet }, 250–300 g/m²: { $gauge } for the scoring gauge ({ $lines ->
     [one] one line
    *[other] { $lines } lines
- }), { $window } for the window and motifs
+ }) and small pieces, { $window } for the window and motifs
 why-acetate = { $sheet }, clear, 0.2 mm thick, for the glazing
 # $sheet is a sheet's name; $parts are parts that it has no room for.
 why-sheet-too-small = { $sheet } (too small for { $parts })

@@ -63,13 +63,27 @@ teacher-away = { $count ->
    *[other] Not in this list: { $seats }, whose books do not fit yet. Sort this out first, and build again.
  }
 
+# $seats names them: "seat 6" or "seats 2 and 6".
+teacher-awaited = { $count ->
+    [one] Not in this list: { $seats }, whose book is still to come.
+   *[other] Not in this list: { $seats }, whose books are still to come.
+ }
+
 teacher-costs = Costs
 teacher-costs-text = Materials that all seats use: { $used }. Still to pay, after what is in stock: { $toPay }. Only items you have priced count. Sheets are shared out by area, tape and string by length.
+teacher-costs-kit-head = Kit
 teacher-uses = Uses
+# Head of a column of boxes to tick.
+teacher-paid = Paid
 
 ## Preparation
 
 teacher-prepare = Preparation, in order
+# $seats names them: "seat 6" or "seats 2 and 6".
+teacher-collect = { $count ->
+    [one] Measure the book for { $seats }, enter it and build again.
+   *[other] Measure the books for { $seats }, enter them and build again.
+  }
 teacher-print = Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each.
 teacher-settle = Sort out seat { $seat }: { $kit } does not fit its book.
 teacher-buy = Buy what is on the shopping list. Check the tools: sharp blades, caps on.
@@ -103,7 +117,7 @@ teacher-cut-sheets = Cut sheets of the class
 # A sheet's size and stuff: "A4 card".
 teacher-sheet = { $size } { $material }
 # $folder is the name of a folder.
-teacher-cut-note = Numbers are seats. The files to cut are under { $folder } beside the class’s page, each as SVG in mm, SVG at 72 dpi and DXF.
+teacher-cut-note = Numbers are seats. The files to cut are in { $folder }, each as SVG in mm, SVG at 72 dpi and DXF.
 
 ## Schedule
 

@@ -16,7 +16,7 @@ use-door = hangs over the base frame; its flap folds back under it
 use-closure-tab = takes the string through its hole; the loop goes round the button
 use-decoration-guide = lies under the glazing while you place the motifs
 use-holder = its slots go over the first and last picture leaf at the head, just behind their folded edges
-use-scoring-gauge = the packet’s gauge is glued to it
+use-scoring-gauge = the packet’s gauge is printed on it, or pricked through to it
 use-largest-motif = set on the window, in front of the light
 use-motif = set on the window where its figure shows
 

@@ -1,4 +1,5 @@
 import type { SiteSettings } from "../../core/site-settings.ts";
+import { PRIVATE } from "../../output/private-folder.ts";
 import { currentLibrary } from "../library/current-library.ts";
 import { NOT_FOUND } from "./relative-url.ts";
 
@@ -12,6 +13,8 @@ export function siteData(): SiteSettings {
 export interface LibraryData {
   readonly kits: readonly string[];
   readonly classes: readonly string[];
+  /** Those that have papers: all that are not closed. */
+  readonly open: readonly string[];
   /** Each by its class and its number: `winter-evenings/3`. */
   readonly seats: readonly string[];
   /** Those whose book fits. */
@@ -22,22 +25,27 @@ export interface LibraryData {
   readonly authors: readonly string[];
   /** The guide's contents, where there is a guide. */
   readonly contents: readonly string[];
+  /** The page of what is for teachers alone, where there are open classes. */
+  readonly papers: readonly string[];
   /** The page for missing addresses, where the site has an address. */
   readonly missing: readonly string[];
 }
 
 export function libraryData(): LibraryData {
   const { views, classes, guide, settings } = currentLibrary();
+  const open = classes.filter(({ plan }) => plan.state !== "closed");
   const seats = classes.flatMap((one) => one.seats);
   return {
     kits: views.map(({ slug }) => slug),
     classes: classes.map(({ slug }) => slug),
+    open: open.map(({ slug }) => slug),
     seats: seats.map(({ key }) => key),
     fitting: seats.filter(({ view }) => view).map(({ key }) => key),
     guide: guide.map(({ name }) => name),
     authored: isServing() ? views.map(({ slug }) => slug) : [],
     authors: isServing() ? ["author"] : [],
     contents: guide.length === 0 ? [] : ["guide"],
+    papers: open.length === 0 ? [] : [PRIVATE],
     missing: settings.url === undefined ? [] : [NOT_FOUND],
   };
 }

@@ -8,8 +8,8 @@ import { NOT_FOUND } from "./relative-url.ts";
 
 const STAND_INS: readonly string[] = [NOT_FOUND, "/offline.html"];
 
-/** A seat's pages are for those who sit there, an author's for the author. */
-const OF_FEW = /^\/(classes\/[^/]+\/(seat-\d+|teacher)|author)\//;
+/** A seat's pages are for those who sit there, private ones for teachers, an author's for the author. */
+const OF_FEW = /^\/(classes\/[^/]+\/seat-\d+|private|author)\//;
 
 /** `page` is the page's address below the site, `/kits/harbour-moon/`; title and summary are its own; `link` leads from it to others. */
 export function pageHead(

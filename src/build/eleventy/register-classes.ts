@@ -1,10 +1,14 @@
+import { eventOf } from "../../output/feeds/event.ts";
+import { dataBlock } from "../../output/feeds/how-to.ts";
 import { classPage } from "../../output/parts/class/class-page.ts";
 import { measuringCard } from "../../output/parts/class/measuring-card.ts";
+import { privatePage } from "../../output/parts/class/private-page.ts";
 import { seatPage } from "../../output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../output/parts/class/teacher-packet.ts";
 import type { PageHead } from "../../output/parts/head.ts";
 import type { Html } from "../../output/parts/markup.ts";
 import { storyPart } from "../../output/parts/story.ts";
+import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
@@ -22,10 +26,10 @@ interface FramedPrint {
   readonly main: Html;
 }
 
-/** What is printed for a whole class, by the name of its page. */
+/** What is printed for a whole class, by the name of its page; the teacher's packet is hers alone. */
 const PRINTS = {
-  teacher: { heading: say.printTeacher, part: teacherPacket },
-  "measuring-card": { heading: say.printMeasuringCard, part: measuringCard },
+  teacher: { heading: say.printTeacher, part: teacherPacket, folder: privateFolder("{{ slug }}") },
+  "measuring-card": { heading: say.printMeasuringCard, part: measuringCard, folder: "classes/{{ slug }}" },
 } as const;
 
 type Print = keyof typeof PRINTS;
@@ -40,11 +44,19 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
     const link = (target: string): string => relativeUrl(target, stated(page));
     return classPage(viewOf(slug), storyPart(opened().story(page), page, link), link);
   });
+  config.addFilter("classEvent", (slug: string) => dataBlock(eventOf(viewOf(slug), opened().settings)));
+  config.addFilter("privatePage", (page: string) =>
+    privatePage(classes().filter(isOpen), (target) => relativeUrl(target, stated(page))),
+  );
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, page: string, slug: string) =>
     framedPrint(opened(), name, stated(page), viewOf(slug)),
   );
   addPages(config, viewOf, (key) => say.seatTitle({ seat: seatOf(key).number, class: classOf(key).plan.title }));
+}
+
+function isOpen({ plan }: ClassView): boolean {
+  return plan.state !== "closed";
 }
 
 function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T {
@@ -79,12 +91,17 @@ function addPages(config: SiteConfig, viewOf: (slug: string) => ClassView, title
     permalink: "classes/{{ seat | replace('/', '/seat-') }}/packet/index.html",
     template: "packet",
   });
-  for (const name of Object.keys(PRINTS))
+  for (const [name, { folder }] of Object.entries(PRINTS))
     config.addTemplate(`${name}.njk`, "", {
-      ...paged("class-print.njk", "library.classes", "slug"),
-      permalink: `classes/{{ slug }}/${name}/index.html`,
+      ...paged("class-print.njk", "library.open", "slug"),
+      permalink: `${folder}/${name}/index.html`,
       template: name,
     });
+  config.addTemplate("private.njk", "{{ page.url | privatePage | safe }}", {
+    ...paged("base.njk", "library.papers", "papers"),
+    permalink: "{{ papers }}/index.html",
+    eleventyComputed: { title: () => say.privateTitle(), summary: () => say.privateLede() },
+  });
 }
 
 function paged(layout: string, data: string, alias: string): Record<string, unknown> {

@@ -1,4 +1,5 @@
 import nunjucks from "nunjucks";
+import { makeabilityOf } from "../../core/makeability/makeability.ts";
 import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
@@ -9,12 +10,14 @@ import { guideContents } from "../../output/parts/guide/guide-contents.ts";
 import { guidePagePart } from "../../output/parts/guide/guide-page.ts";
 import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
+import { keptPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
-import type { Html } from "../../output/parts/markup.ts";
+import type { Html, Markup } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
 import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
 import * as say from "../../words/messages.ts";
 import type { Library } from "../library/library.ts";
 import { LICENCES } from "../licences/write-licences.ts";
@@ -57,9 +60,10 @@ export function registerParts(
     return footPart({ summary, author, guide, glossary, licences, feed: feedOf(opened(), linkOf(page))?.address });
   });
   config.addFilter("benchPart", benchPart);
-  config.addFilter("kitPage", (slug: string, page: string) =>
-    kitPage(opened().view(slug), storyPart(opened().story(stated(page)), page, linkOf(page))),
-  );
+  config.addFilter("kitPage", (slug: string, page: string) => {
+    const view = opened().view(slug);
+    return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view));
+  });
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string) => {
     const { views: kits, classes, catalogue, story } = opened();
@@ -88,10 +92,15 @@ export function registerParts(
   });
 }
 
+/** How much of each level is seen on the kit's own book; too much to compute for a reader's. */
+function keptOf(view: KitView): Markup {
+  return keptPart(view.kit, makeabilityOf(view).seen);
+}
+
 function kitPacket(library: Library, template: PacketPage, slug: string): Packet {
   const view = library.view(slug);
   const { title, summary } = view.kit;
-  const main = PACKET_PAGES[template](view);
+  const main = template === "packet" ? packetPart(view, undefined, keptOf(view)) : PACKET_PAGES[template](view);
   return { heading: say.packetTitle({ title }), summary, units: view.kit.units, main };
 }
 

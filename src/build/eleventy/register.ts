@@ -78,6 +78,7 @@ function addKitPages(config: SiteConfig): void {
   });
   config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
+  config.addTemplate("compact.njk", "", paged("compact", "kits/{{ slug }}/packet/compact.html"));
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",

@@ -3,6 +3,7 @@ import type { NamedSheet } from "../../core/class/preparation.ts";
 import { OPERATIONS } from "../../core/packing/operation.ts";
 import { type CutFile, versions } from "../../output/cut/cut-files.ts";
 import { withNames } from "../../output/cut/pencil-names.ts";
+import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
@@ -10,14 +11,14 @@ import { materialName, partName } from "../../words/parts.ts";
 import { seatPartsText } from "../../words/seats.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
-/** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class. */
+/** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class among the teacher's papers. */
 export async function publishClasses(output: string, classes: readonly ClassView[]): Promise<void> {
   for (const view of classes) {
     const folder = join(output, "classes", view.slug);
     for (const seat of view.seats)
       if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
     writeCutFiles(
-      join(folder, "cut"),
+      join(output, privateFolder(view.slug), "cut"),
       view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
     );
   }

@@ -19,9 +19,18 @@ export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<stri
     ...guide.map(({ name }) => `/guide/${name}/`),
     ...views.flatMap(({ slug, pocket }) =>
       [
-        ...["", "packet/", "packet/large.html", "bench/", "pattern.json", "pattern.csv", "front.svg"],
+        ...[
+          "",
+          "packet/",
+          "packet/large.html",
+          "packet/compact.html",
+          "bench/",
+          "pattern.json",
+          "pattern.csv",
+          "front.svg",
+        ],
         ...(pocket ? ["front-lit.svg"] : []),
-        ...PAPERS.flatMap(({ name }) => [`packet-${name}.pdf`, `table-large-${name}.pdf`]),
+        ...PAPERS.flatMap(({ name }) => [`packet-${name}.pdf`, `table-large-${name}.pdf`, `table-compact-${name}.pdf`]),
       ].map((file) => `/kits/${slug}/${file}`),
     ),
     ...classes.flatMap(({ slug, seats }) => [

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { PDFDocument } from "@cantoo/pdf-lib";
+import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS } from "../../output/views/paper.ts";
@@ -9,9 +10,10 @@ import { paperLabel } from "../../words/papers.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import type { PrintJob } from "./print-job.ts";
 
-/** A class's PDFs on its paper: a packet for each seat that fits, the teacher's packet, the measuring card. */
+/** A class's PDFs on its paper: the teacher's packet and the measuring card, then a packet for each seat that fits; none where it is closed. */
 export function classJobs(output: string, view: ClassView): PrintJob[] {
   const { plan } = view;
+  if (plan.state === "closed") return [];
   const folder = join(output, "classes", view.slug);
   const of = { kind: "class", slug: view.slug } as const;
   const paper = PAPERS.find((one) => one.name === plan.paper)!;
@@ -32,27 +34,28 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
     ];
   });
   const whole = [
-    { name: "teacher", title: say.printTeacher({ title: plan.title }) },
-    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }) },
-  ].map(({ name, title }) => ({
-    page: join(folder, name, "index.html"),
-    of: { ...of, name: `classes/${view.slug}/${name}` },
+    { name: "teacher", title: say.printTeacher({ title: plan.title }), at: privateFolder(view.slug) },
+    { name: "measuring-card", title: say.printMeasuringCard({ title: plan.title }), at: `classes/${view.slug}` },
+  ].map(({ name, title, at }) => ({
+    page: join(output, at, name, "index.html"),
+    of: { ...of, name: `${at}/${name}` },
     pictures: [],
     paper,
-    target: join(folder, `${name}.pdf`),
+    target: join(output, at, `${name}.pdf`),
     title,
     footer: say.printClassFooter({ title, date: view.date, paper: paperLabel(paper.name) }),
   }));
-  return [...seats, ...whole];
+  return [...whole, ...seats];
 }
 
-/** All seats' packets as one file in seat order; each begins on a front side, for printing on both sides. */
+/** All seats' packets as one file in seat order, where any seat has one; each begins on a front side, for printing on both sides. */
 export async function mergeSeats(output: string, view: ClassView): Promise<void> {
   const folder = join(output, "classes", view.slug);
   const { paper, title } = view.plan;
+  const fitting = view.seats.filter((seat) => seat.view);
+  if (fitting.length === 0) return;
   const merged = await PDFDocument.create();
-  for (const seat of view.seats) {
-    if (!seat.view) continue;
+  for (const seat of fitting) {
     const packet = await PDFDocument.load(readFileSync(join(folder, `seat-${seat.number}`, `packet-${paper}.pdf`)));
     const pages = await merged.copyPages(packet, packet.getPageIndices());
     for (const page of pages) merged.addPage(page);
@@ -60,5 +63,8 @@ export async function mergeSeats(output: string, view: ClassView): Promise<void>
     if (pages.length % 2 === 1) merged.addPage([width, height]);
   }
   const raw = await merged.save({ addDefaultPage: false });
-  writeFileSync(join(folder, `all-seats-${paper}.pdf`), await finishPdf(raw, say.printAllSeats({ title })));
+  writeFileSync(
+    join(output, privateFolder(view.slug), `all-seats-${paper}.pdf`),
+    await finishPdf(raw, say.printAllSeats({ title })),
+  );
 }

@@ -5,7 +5,7 @@ import { PAPERS } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import type { PrintJob } from "./print-job.ts";
 
-/** Every kit's packet and large-print table on A4 and US Letter. */
+/** Every kit's packet and its table alone, in large print and in short, on A4 and US Letter. */
 export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
   const folder = join(output, "kits", slug);
   return PAPERS.flatMap((paper) =>
@@ -21,6 +21,12 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
         name: "packet/large",
         target: `table-large-${paper.name}.pdf`,
         title: say.packetLargeTitle({ title: kit.title }),
+      },
+      {
+        page: "packet/compact.html",
+        name: "packet/compact",
+        target: `table-compact-${paper.name}.pdf`,
+        title: say.packetCompactTitle({ title: kit.title }),
       },
     ].map(({ page, name, target, title }) => ({
       page: join(folder, page),

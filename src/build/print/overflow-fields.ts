@@ -10,8 +10,8 @@ import { OverflowError } from "./print-error.ts";
  */
 export function byFields(error: unknown, texts: readonly AuthoredText[]): unknown {
   if (!(error instanceof OverflowError)) return error;
-  const messages = error.boxes.flatMap(({ text }): KitMessage[] => {
-    const [longest] = textsWithin(texts, text);
+  const messages = error.boxes.flatMap(({ text, heading }): KitMessage[] => {
+    const [longest] = [...textsWithin(texts, text), ...textsWithin(texts, heading)];
     if (!longest) return [];
     const { file, line, column, field } = longest;
     const given = say.printTextOver({ page: error.page.name });

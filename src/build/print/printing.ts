@@ -1,12 +1,14 @@
 import type { Page } from "puppeteer";
 import { MM_PER_INCH } from "../../core/units/length.ts";
 import { SHEET } from "../../output/drawing/sheets/true-scale.ts";
-import { pageRule } from "../../output/views/paper.ts";
+import { printPlan } from "../../output/parts/print-plan.ts";
+import { PAGE_ROOM, pageRule } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import { BrowserError } from "../browser/browser-error.ts";
 import type { FoundBrowser } from "../browser/find-browser.ts";
 import { BOUNDS, type Bounds, type StartedBrowser, startBrowser } from "../browser/start-browser.ts";
 import { BuildError } from "../errors/build-error.ts";
+import { countPages, writePlan } from "./count-pages.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import { findOverflow } from "./overflow.ts";
 import { OverflowError, PrintError } from "./print-error.ts";
@@ -95,14 +97,34 @@ async function printOne({ started, page, wall }: Press, job: PrintJob, { found }
       throw new PrintError(
         say.printBlocked({ page: job.of.name, addresses: blocked.slice(0, 5).join(", ").slice(0, 500) }),
       );
+    const counted = await started.guard(page.evaluate(countPages, PAGE_ROOM));
+    if (counted) await started.guard(page.evaluate(writePlan, String(printPlan(counted.sheets, counted.pages))));
     const overflow = await started.guard(page.evaluate(findOverflow));
     if (overflow.length > 0) throw new OverflowError(job.of, overflow);
-    return await started.guard(
-      page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: 0 }),
-    );
+    const print = (): Promise<Uint8Array> =>
+      started.guard(
+        page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: 0 }),
+      );
+    const pdf = await print();
+    if (!counted) return pdf;
+    // A cover that counted wrong is written anew from what was printed.
+    const { gauge, strips, templates } = counted.sheets;
+    const pages = pagesIn(pdf) - gauge - strips - templates;
+    if (pages === counted.pages) return pdf;
+    await started.guard(page.evaluate(writePlan, String(printPlan(counted.sheets, pages))));
+    return await print();
   } catch (error) {
     throw error instanceof BuildError ? error : failed(error, job, found);
   }
+}
+
+/** Pages of a PDF as Chromium writes it: each is a dictionary that says so (ISO 32000 7.7.3.3 Table 31). */
+function pagesIn(pdf: Uint8Array): number {
+  return (
+    Buffer.from(pdf)
+      .toString("latin1")
+      .match(/\/Type \/Page\b(?!s)/g)?.length ?? 0
+  );
 }
 
 async function finished(raw: Uint8Array, job: PrintJob, { found, address }: Printing): Promise<Uint8Array> {

@@ -7,7 +7,8 @@ import type { LengthStyle, UnitSystem } from "../units/length.ts";
 import { stepFor } from "../units/length.ts";
 import { type BenchPlan, nearestStop, patternRevision, planBench } from "./bench-plan.ts";
 import { benchKit, fitOf, refitNow } from "./fit-key.ts";
-import { beginProgress, type Progress } from "./progress.ts";
+import { placeNow } from "./moving.ts";
+import { beginProgress, type Progress, showPlace } from "./progress.ts";
 
 /** A kit on a maker's book with how far she is: all that the bench page shows. */
 export interface Desk {
@@ -35,7 +36,12 @@ export function openDesk(kit: Kit, refit: Refit, units: UnitSystem, kept?: Progr
     lost: own.fit.lostLeaves,
   };
   const progress = kept ?? beginProgress(fresh);
-  return laidOut({ kit, refit, units, changedSince: progress.revision !== revision.value }, progress);
+  const opened = laidOut({ kit, refit, units, changedSince: progress.revision !== revision.value }, progress);
+  return kept || isFailure(opened) ? opened : { value: atBeginning(opened.value) };
+}
+
+function atBeginning(desk: Desk): Desk {
+  return { ...desk, progress: showPlace(desk.progress, desk.plan.places[0]!) };
 }
 
 /** The desk after progress changed. The pattern follows when leaves were lost or brought back, or a batch was measured. */
@@ -49,9 +55,10 @@ function laidOut(desk: Omit<Desk, "plan" | "progress">, progress: Progress): Out
   return isFailure(plan) ? plan : { value: atStop({ ...desk, plan: plan.value, progress }) };
 }
 
-/** At a leaf that is folded. */
-function atStop(desk: Desk): Desk {
-  return { ...desk, progress: { ...desk.progress, at: nearestStop(desk.plan, desk.progress.at) } };
+/** At a leaf that is folded, or at work that is still to do. */
+function atStop({ plan, progress, ...desk }: Desk): Desk {
+  const at = nearestStop(plan, progress.at);
+  return { ...desk, plan, progress: showPlace(progress, placeNow(plan, { ...progress, at })) };
 }
 
 /** The address parameters that bring this desk back: the refit with lost leaves and the bulk of the flaps. */

@@ -5,7 +5,8 @@ import type { Kit } from "../kit/kit.ts";
 import { toAddress } from "../refit/address.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import { tidy, type UnitSystem } from "../units/length.ts";
-import { lostOf, type Measured, type Progress } from "./progress.ts";
+import { lostOf } from "./lost-leaves.ts";
+import type { Measured, Progress } from "./progress.ts";
 
 /**
  * The fit that progress belongs to: the refit's canonical address without what changes while she works (lost leaves, the
@@ -40,7 +41,7 @@ function bulkOf({ thickness, leaves }: Measured, oneLeaf: number): number | unde
   return bulk >= BOUNDS.flapBulk.least && bulk <= BOUNDS.flapBulk.most ? bulk : undefined;
 }
 
-/** The kit as it is worked at the bench: the window is left out, lengths are in the maker's units. */
+/** The kit as it is worked at the bench: lengths are in the maker's units. */
 export function benchKit(kit: Kit, refit: Refit, units: UnitSystem): Kit {
-  return { ...refitKit(kit, { ...refit, units }), insert: undefined };
+  return refitKit(kit, { ...refit, units });
 }

@@ -1,4 +1,6 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
+import type { Place } from "./places.ts";
+
 /** A leaf that is folded, and how long it took. */
 export interface Tick {
   readonly leaf: LeafNumber;
@@ -11,12 +13,20 @@ export interface LostLeaf {
   readonly leaf: LeafNumber;
   /** Ticks that were taken off with it: its own, and those of leaves whose marks it changed. */
   readonly cleared: readonly Tick[];
+  /** Work on those leaves beside folding that went with them, by name. */
+  readonly undone?: readonly string[] | undefined;
 }
 
 /** The first folded leaves pressed together at the flaps, mm. */
 export interface Measured {
   readonly leaves: number;
   readonly thickness: number;
+}
+
+/** When something was glued, ms of the epoch. */
+export interface Glued {
+  readonly item: string;
+  readonly at: number;
 }
 
 /** Working time; see pace.ts. */
@@ -35,15 +45,19 @@ export interface Progress {
   readonly fit: string;
   /** Revision of the pattern (without lost leaves) that the work began with. */
   readonly revision: string;
-  /** The leaf on the bench. */
+  /** The leaf on the bench, or beside which other work lies there. */
   readonly at: LeafNumber;
+  /** Name of the other work on the bench; undefined where the leaf lies there. */
+  readonly item?: string | undefined;
   /** In book order. */
   readonly ticks: readonly Tick[];
-  /** Prompts that were answered: `batch 3`, `check 49`, `measure`. */
+  /** Prompts that were answered (`batch 3`, `check 49`, `measure`), and other work that is done (`step gauge`, `score 2 12-30`, `notch 41`, `tack 41`). */
   readonly passed: readonly string[];
   /** In the order in which they were lost. */
   readonly lost: readonly LostLeaf[];
   readonly measured: Measured | undefined;
+  /** Work that was glued last, by the name of its item. */
+  readonly glued?: Glued | undefined;
   readonly clock: Clock;
 }
 
@@ -63,7 +77,11 @@ export function beginProgress(
 }
 
 export function showLeaf(progress: Progress, at: LeafNumber): Progress {
-  return { ...progress, at };
+  return { ...progress, at, item: undefined };
+}
+
+export function showPlace(progress: Progress, { leaf, item }: Place): Progress {
+  return { ...progress, at: leaf, item: item?.name };
 }
 
 export function isTicked(progress: Progress, leaf: LeafNumber): boolean {
@@ -100,36 +118,7 @@ export function measureBatch(progress: Progress, measured: Measured): Progress {
   return passGate({ ...progress, measured }, "measure");
 }
 
-/** Leaves a leaf out. `changed` are the leaves whose marks change with it: their ticks are taken off, all others stay. */
-export function loseLeaf(progress: Progress, leaf: LeafNumber, changed: readonly LeafNumber[]): Progress {
-  const gone = new Set([...changed, leaf]);
-  const cleared = progress.ticks.filter((tick) => gone.has(tick.leaf));
-  const ticks = progress.ticks.filter((tick) => !gone.has(tick.leaf));
-  return { ...progress, ticks, lost: [...progress.lost, { leaf, cleared }] };
-}
-
-/**
- * Takes a lost leaf back in. Ticks of the leaves that change are taken off; those that went with the leaf come back
- * where it was the last one lost, for only then their marks are again those they were folded with. For the same reason
- * leaves lost later keep only the ticks of leaves before this one.
- */
-export function bringBack(progress: Progress, leaf: LeafNumber, changed: readonly LeafNumber[]): Progress {
-  const index = progress.lost.findIndex((one) => one.leaf === leaf);
-  if (index < 0) return progress;
-  const last = index === progress.lost.length - 1;
-  const kept = progress.ticks.filter((tick) => !changed.includes(tick.leaf));
-  const back = last ? progress.lost[index]!.cleared.filter((tick) => !kept.some((one) => one.leaf === tick.leaf)) : [];
-  const later = progress.lost
-    .slice(index + 1)
-    .map((one) => ({ ...one, cleared: one.cleared.filter((tick) => tick.leaf < leaf) }));
-  return { ...progress, ticks: inOrder([...kept, ...back]), lost: [...progress.lost.slice(0, index), ...later] };
-}
-
-/** Lost leaves in book order, as the refit lists them. */
-export function lostOf(progress: Progress): LeafNumber[] {
-  return progress.lost.map((one) => one.leaf).sort((a, b) => a - b);
-}
-
-function inOrder(ticks: readonly Tick[]): Tick[] {
+/** Ticks in book order. */
+export function inOrder(ticks: readonly Tick[]): Tick[] {
   return [...ticks].sort((a, b) => a.leaf - b.leaf);
 }

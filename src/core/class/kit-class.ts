@@ -2,6 +2,7 @@ import type { Kit, SheetSize } from "../kit/kit.ts";
 import type { Priced, SupplyId } from "../kit/supply-id.ts";
 import type { Refit } from "../refit/refit.ts";
 import type { UnitSystem } from "../units/length.ts";
+import type { ClassState } from "./class-state.ts";
 
 /** A class as its teacher states it, every default filled in. */
 export interface KitClass {
@@ -14,8 +15,11 @@ export interface KitClass {
   readonly units: UnitSystem;
   readonly paper: "a4" | "letter";
   readonly kits: readonly Kit[];
-  /** In the order of their numbers. */
+  readonly state: ClassState;
+  /** Those with a book, in the order of their numbers. */
   readonly seats: readonly Seat[];
+  /** Those whose books are still to come, in the order of their numbers. */
+  readonly awaiting: readonly AwaitingSeat[];
   readonly sessions: readonly Session[];
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
@@ -44,6 +48,12 @@ export interface Seat {
   readonly refit: Refit;
   /** How many times the kit's estimate this seat takes. */
   readonly pace: number;
+}
+
+/** A seat without a book, and its kit where that is settled. */
+export interface AwaitingSeat {
+  readonly number: number;
+  readonly kit: Kit | undefined;
 }
 
 export interface Session {

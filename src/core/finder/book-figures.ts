@@ -13,10 +13,13 @@ export function bookFigures(refit: Refit): Refit {
   return pick(refit, (key) => (OF_A_BOOK as readonly string[]).includes(key));
 }
 
-/** A book with the figures that are now written for it. With another count of leaves it is another book: its page numbers go. */
-export function restateBook(book: Refit, written: Pick<Refit, Asked>): Refit {
+/**
+ * A book with the figures that are now written for it in fields for `shown`. With another count of leaves it is another book:
+ * page numbers that no field shows go.
+ */
+export function restateBook(book: Refit, written: Refit, shown: readonly (keyof Refit)[] = ASKED): Refit {
   const sameCount = book.leaves === written.leaves;
-  const rest = pick(book, (key) => !ASKED.includes(key as Asked) && (sameCount || !OF_THE_COUNT.includes(key)));
+  const rest = pick(book, (key) => !shown.includes(key) && (sameCount || !OF_THE_COUNT.includes(key)));
   return { ...written, ...rest };
 }
 

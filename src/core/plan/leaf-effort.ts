@@ -11,31 +11,31 @@ export function foldsOf(leaf: PatternLeaf, pattern: Pattern): number {
     : leaf.spans.length;
 }
 
-/** Seconds at the bench for each folded leaf in book order, without score lines and tacks: turning, marks, cuts, folds, check and notch. */
+/** Seconds at the bench for each folded leaf in book order, without score lines, notch and tacks: turning, marks, cuts, folds, check. */
 export function leafSeconds(
   pattern: Pattern,
   rates: Rates,
 ): { readonly leaf: PatternLeaf; readonly seconds: number }[] {
-  const notched = new Set(pattern.pocket?.notches.map((notch) => notch.leaf));
   return pattern.leaves.map((leaf) => ({
     leaf,
     seconds:
       rates.leaf +
       (rates.mark + rates.cut) * leaf.cuts.length +
       rates.fold * foldsOf(leaf, pattern) +
-      (isCheckpoint(leaf) ? rates.check : 0) +
-      (notched.has(leaf.leaf) ? rates.notch : 0),
+      (isCheckpoint(leaf) ? rates.check : 0),
   }));
 }
 
-/** Minutes of each folded leaf in book order once its lines are pressed, its tacks among them. */
+/** Minutes of each folded leaf in book order once its lines are pressed, with its notch and tacks. */
 export function leafMinutes(
   pattern: Pattern,
   rates: Rates,
 ): { readonly leaf: PatternLeaf; readonly minutes: number }[] {
   const { glued } = tackList(pattern);
+  const notched = new Set(pattern.pocket?.notches.map((notch) => notch.leaf));
   return leafSeconds(pattern, rates).map(({ leaf, seconds }) => {
     const tacks = glued.filter((tack) => tack.leaf === leaf).length;
-    return { leaf, minutes: (seconds + rates.tack * tacks) / 60 };
+    const notch = notched.has(leaf.leaf) ? rates.notch : 0;
+    return { leaf, minutes: (seconds + notch + rates.tack * tacks) / 60 };
   });
 }

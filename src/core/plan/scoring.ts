@@ -12,6 +12,8 @@ export interface ScoringRow {
   /** Level number from 1. */
   readonly level: number;
   readonly runs: readonly LeafRun[];
+  /** Leaves that are folded at the line; a run holds others that are scored through. */
+  readonly needed: readonly LeafNumber[];
   /** Leaves to score in all runs. */
   readonly leaves: number;
 }
@@ -26,9 +28,9 @@ export const SCORE_THROUGH = 4;
 export function scoringPlan(pattern: Pattern): ScoringRow[] {
   return pattern.levels.map((_, i) => {
     const level = i + 1;
-    const leaves = pattern.leaves.filter((leaf) => linesOf(leaf, pattern).includes(level)).map((leaf) => leaf.leaf);
-    const runs = joinRuns(leaves);
-    return { level, runs, leaves: runs.reduce((sum, run) => sum + run.last - run.first + 1, 0) };
+    const needed = pattern.leaves.filter((leaf) => linesOf(leaf, pattern).includes(level)).map((leaf) => leaf.leaf);
+    const runs = joinRuns(needed);
+    return { level, runs, needed, leaves: runs.reduce((sum, run) => sum + run.last - run.first + 1, 0) };
   });
 }
 

@@ -8,13 +8,14 @@ export function windowWork(kit: Kit, pattern: Pattern): WorkStep[] {
   const { window, pocket } = pattern;
   return [
     ...(window ? closingWork(kit, window) : []),
-    ...(pocket ? [workStep("window", "light", { supplies: ["light", "cells"] })] : []),
+    ...(pocket ? [workStep("window", "light", { supplies: ["light", "cells", "card"] })] : []),
   ];
 }
 
 /** The holder is cut with the other parts, so it is there when the book is opened; the door is made while the frame dries. */
 function closingWork({ drying }: Kit, window: BookWindow): WorkStep[] {
   const { frame, tab, holder, door, glazing, guide, motifs } = window;
+  const flat = motifs.some((motif) => motif.spacers === 0);
   const spacers = motifs.some((motif) => motif.spacers > 0);
   return [
     workStep("window", "cut", {
@@ -30,7 +31,7 @@ function closingWork({ drying }: Kit, window: BookWindow): WorkStep[] {
       ? [
           workStep("window", "decorate", {
             uses: [...motifs, guide],
-            supplies: ["glueDots", ...(spacers ? (["spacers"] as const) : []), "ruler"],
+            supplies: [...(flat ? (["glueDots"] as const) : []), ...(spacers ? (["spacers"] as const) : []), "ruler"],
           }),
         ]
       : []),

@@ -40,8 +40,10 @@ export interface WorkStep {
   readonly supplies: readonly SupplyId[];
   /** Stages of the estimate that its time is the sum of. */
   readonly stages: readonly (keyof Effort["byStage"])[];
-  /** Minutes that it must lie still afterwards. */
+  /** Minutes that it must lie still afterwards, each time. */
   readonly dries: number;
+  /** How many times it is done: once, or in each batch that needs it. */
+  readonly times: number;
   /** The stage that a teacher may have ready, so that nothing is left to do here. */
   readonly ready: "scores" | "parts" | undefined;
 }
@@ -52,6 +54,6 @@ export function workStep(
   id: StepId,
   rest: Partial<Omit<WorkStep, "section" | "id">> = {},
 ): WorkStep {
-  const nothing = { makes: [], uses: [], supplies: [], stages: [], dries: 0, ready: undefined };
+  const nothing = { makes: [], uses: [], supplies: [], stages: [], dries: 0, times: 1, ready: undefined };
   return { section, id, ...nothing, ...rest };
 }

@@ -2,6 +2,7 @@ import type { Kit } from "../kit/kit.ts";
 import type { SupplyId } from "../kit/supply-id.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
+import { tackBatches } from "../plan/tack-batches.ts";
 import { windowWork } from "./window-work.ts";
 import { type WorkStep, workStep } from "./work-step.ts";
 
@@ -28,16 +29,21 @@ function bookWork(kit: Kit, pattern: Pattern, counts: Counts): WorkStep[] {
     }),
     ...(before > 0 ? [workStep("book", "borderBefore", borders)] : []),
     workStep("book", "fold", {
-      supplies: ["ruler", "pencil", ...(counts.cuts > 0 ? cutters(kit) : []), "boneFolder"],
+      supplies: [...(counts.cuts > 0 ? (["ruler", "pencil", ...cutters(kit)] as const) : []), "boneFolder"],
       stages: ["turn", "mark", "cut", "fold", "check"],
     }),
     ...(counts.notches > 0
       ? [workStep("book", "notch", { supplies: ["ruler", "pencil", ...KNIFE], stages: ["notch"] })]
       : []),
-    ...(counts.tacks > 0 ? [tackWork(kit)] : []),
+    ...(counts.tacks > 0 ? [tackWork(kit, pattern)] : []),
     ...(after > 0 ? [workStep("book", "borderAfter", borders)] : []),
-    ...(pattern.window ? [] : [workStep("book", "hold", { supplies: ["ruler"] })]),
+    ...(pattern.window ? [] : [workStep("book", "hold", { supplies: ["ruler", "card"] })]),
   ];
+}
+
+/** Minutes in which glued things lie still, over the whole work. */
+export function dryingOf(work: readonly WorkStep[]): number {
+  return work.reduce((sum, { dries, times }) => sum + dries * times, 0);
 }
 
 const KNIFE: readonly SupplyId[] = ["knife", "blades", "mat"];
@@ -47,11 +53,12 @@ function cutters({ fit }: Kit): readonly SupplyId[] {
 }
 
 /** Wet glue holds after a while; a dot of it at once. */
-function tackWork({ fit, drying }: Kit): WorkStep {
+function tackWork({ fit, drying }: Kit, pattern: Pattern): WorkStep {
   const glue = fit.tackWith === "glue";
   return workStep("book", "tack", {
     supplies: glue ? ["glue", "bakingPaper"] : ["glueDots"],
     stages: ["tack"],
     dries: glue ? drying.glue : 0,
+    times: tackBatches(pattern, fit.batch),
   });
 }

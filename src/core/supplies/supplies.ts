@@ -5,7 +5,7 @@ import type { Pattern } from "../pattern/pattern.ts";
 import type { Counts } from "../plan/effort.ts";
 import { workOf } from "../steps/work.ts";
 import type { Part } from "../window/part.ts";
-import { partsOf } from "../window/window.ts";
+import { type BookWindow, partsOf } from "../window/window.ts";
 import { type CardSheets, cardSheets } from "./card-sheets.ts";
 import { BOUGHT_BY, toBuy } from "./lengths.ts";
 import type { Supply, SupplyReason } from "./supply.ts";
@@ -13,10 +13,11 @@ import type { Supply, SupplyReason } from "./supply.ts";
 /** Cuts after which a craft-knife blade drags in book paper (common practice, no source). */
 const CUTS_A_BLADE = 250;
 
-/** Glue dots for closure and motifs. */
-const WINDOW_DOTS = 8;
+/** Glue dots under the button, and under a motif that lies flat; spacers stick by themselves (common practice, no source). */
+const BUTTON_DOTS = 2;
+const MOTIF_DOTS = 3;
 
-/** Card for the scoring gauge and other small parts beside the window: one sheet. */
+/** Card for the scoring gauge and small pieces beside the window, such as the light's floor: one sheet. */
 const GAUGE_SHEETS = 1;
 
 /** Everything that the kit’s steps need, counted from it, with the kit's own supplies merged in. */
@@ -42,7 +43,7 @@ function bookSupplies(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
   const { leaves, leafHeight, leafWidth } = pattern.book;
   const cuts = (kit.fit.cutWith === "knife" ? counts.cuts : 0) + counts.notches;
   const blades = Math.ceil(cuts / CUTS_A_BLADE) + (counts.parts > 0 ? 1 : 0);
-  const window = pattern.window ? WINDOW_DOTS : 0;
+  const window = pattern.window ? windowDots(pattern.window) : 0;
   const tacks = kit.fit.tackWith === "dots" ? counts.tacks : 0;
   const dots = tacks + window;
   return [
@@ -51,6 +52,11 @@ function bookSupplies(kit: Kit, pattern: Pattern, counts: Counts): Supply[] {
     ...(blades > 0 ? [material(kit, "blades", blades, "each", { kind: "blades", cuts, perBlade: CUTS_A_BLADE })] : []),
     ...(dots > 0 ? [material(kit, "glueDots", dots, "each", { kind: "glue-dots", tacks, window })] : []),
   ];
+}
+
+/** Glue dots for closure and motifs. */
+function windowDots({ motifs }: BookWindow): number {
+  return motifs.reduce((sum, { count, spacers }) => sum + (spacers === 0 ? count * MOTIF_DOTS : 0), BUTTON_DOTS);
 }
 
 /** Card and acetate by the sheet, packed on the kit's first sheet size that takes all parts of a material. */

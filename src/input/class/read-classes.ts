@@ -1,4 +1,6 @@
+import { stateOf } from "../../core/class/class-state.ts";
 import type { KitClass } from "../../core/class/kit-class.ts";
+import type { Kit } from "../../core/kit/kit.ts";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
@@ -7,18 +9,21 @@ import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
 import { problem } from "../files/problem.ts";
-import { entriesIn, readText } from "../files/read-file.ts";
+import { entriesIn } from "../files/read-file.ts";
 import { type Readings, readListed } from "../files/readings.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { nameList } from "../files/short.ts";
+import type { SiteFile } from "../files/site-file.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
 import { readStory } from "../story/read-story.ts";
+import { readTable, TABLE_ENDINGS } from "../tables/read-table.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
-import { readBooks } from "./read-books.ts";
+import { isPersonKey, personAdvice } from "./person-keys.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
-import { seatsOf } from "./seats.ts";
+import { type Seats, type SeatsTable, seatsOf } from "./seats.ts";
 import { stockOf } from "./stock.ts";
+import { tableSeats } from "./table-seats.ts";
 
 /** A class as its folder states it. */
 export interface StatedClass {
@@ -43,7 +48,9 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
   const yaml = readFrontMatter(file, text);
   const parsed = classMatter.safeParse(yaml.value);
   if (!parsed.success) {
-    const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter() };
+    const refused = (key: string, path: readonly PropertyKey[]) =>
+      path[0] === "seats" && isPersonKey(key) ? personAdvice(say.checkUnknownKey({ key })) : undefined;
+    const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter(), refused };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
   return atPlace(file, yaml, () => {
@@ -58,8 +65,7 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
 function toClass(slug: string, folder: string, base: string, data: ClassMatter, all: OfferedKits): KitClass {
   const kits = data.kits.map((name, i) => kitNamed(name, all, ["kits", i]));
   checkDays(data);
-  const table = data.books === undefined ? undefined : tableText(pathBelow(base, folder), base, data.books);
-  const rows = table ? readBooks(table.file, table.text) : [];
+  const seats = data.state === "closed" ? NO_SEATS : readSeats(pathBelow(base, folder), base, data, kits);
   return {
     slug,
     title: data.title,
@@ -69,7 +75,8 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     units: data.units,
     paper: data.paper,
     kits,
-    seats: seatsOf(data, rows, table?.file ?? "", kits),
+    state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
+    ...seats,
     sessions: sessionsOf(data),
     ready: data.ready,
     fittingShare: data.fittingShare,
@@ -107,16 +114,26 @@ function checkDays(data: ClassMatter): void {
   }
 }
 
-/** The table beside index.md: its file below the project, and its text. @throws ProblemError where it is not there; KitError where it is no text */
-function tableText(home: string, base: string, name: string): { readonly file: string; readonly text: string } {
+/** A closed class needs neither seats nor their table any more. */
+const NO_SEATS: Seats = { seats: [], awaiting: [] };
+
+function readSeats(home: string, base: string, data: ClassMatter, kits: readonly Kit[]): Seats {
+  return seatsOf(data, data.books === undefined ? NO_TABLE : booksTable(tableFile(home, base, data.books), kits), kits);
+}
+
+const NO_TABLE: SeatsTable = { file: "", seats: new Map() };
+
+function booksTable(source: SiteFile, kits: readonly Kit[]): SeatsTable {
+  return { file: source.file, seats: tableSeats(source.file, readTable(source), kits) };
+}
+
+/** The table beside index.md. @throws ProblemError where it is not there; KitError where its folder cannot be read */
+function tableFile(home: string, base: string, name: string): SiteFile {
   const entries = toldOfFile(() => entriesIn(base, home)).map((entry) => entry.name);
   // Some disks keep an accent apart from its letter.
   const found = entries.find((entry) => entry.normalize() === name.normalize());
-  if (found === undefined) {
-    const tables = entries.filter((entry) => entry.endsWith(".csv"));
-    const allowed = tables.length > 0 ? say.frontTableAmong({ files: nameList(tables) }) : say.frontTableBeside();
-    throw problem(["books"], { given: say.frontFileMissing({ file: name }), allowed, remedy: say.frontAddFile() });
-  }
-  const file = `${home}/${found}`;
-  return { file, text: toldOfFile(() => readText({ base, file, home, kind: "table" })) };
+  if (found !== undefined) return { base, file: `${home}/${found}`, home, kind: "table" };
+  const tables = entries.filter((entry) => TABLE_ENDINGS.some((ending) => entry.toLowerCase().endsWith(ending)));
+  const allowed = tables.length > 0 ? say.frontTableAmong({ files: nameList(tables) }) : say.frontTableBeside();
+  throw problem(["books"], { given: say.frontFileMissing({ file: name }), allowed, remedy: say.frontAddFile() });
 }

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { amount, choice, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
+import { amount, choice, count, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { priceList } from "../kit/schema-supplies.ts";
@@ -57,7 +57,9 @@ export const classMatter = z
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),
     kits: z.array(reference(say.fieldClassKit)).min(1).max(12).meta(described(say.fieldClassKits)),
     books: reference(say.fieldClassBooks).optional(),
+    places: leftOut(count(say.fieldClassPlaces, BOUNDS.seat), say.fieldClassPlacesUsual),
     seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
+    state: leftOut(choice(say.fieldClassState, ["held", "closed"]), say.fieldClassStateUsual),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
     pace: pace(say.fieldClassPace).default(1),
     ready: z

@@ -1,44 +1,78 @@
-import type { Seat } from "../../core/class/kit-class.ts";
+import type { KitClass, Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Refit } from "../../core/refit/refit.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import * as say from "../../words/messages.ts";
-import { KitError } from "../files/message.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
-import { schemaMessages } from "../files/schema-messages.ts";
 import { kitNamed } from "./kit-named.ts";
-import type { BookRow } from "./read-books.ts";
-import { type ClassMatter, classJsonSchema } from "./schema.ts";
-import { bookRow } from "./schema-seat.ts";
+import type { ClassMatter } from "./schema.ts";
+import type { SeatMatter } from "./table-seats.ts";
 
-type SeatMatter = ClassMatter["seats"][number];
+/** What a books table has of seats, by their numbers. */
+export interface SeatsTable {
+  readonly file: string;
+  readonly seats: ReadonlyMap<number, SeatMatter>;
+}
+
+/** A class's seats in the order of their numbers: those with a book, and those whose books are still to come. */
+export type Seats = Pick<KitClass, "seats" | "awaiting">;
 
 /**
- * The seats of front matter and books table together, in the order of their numbers: a seat may stand in one and have its
- * book in the other. @throws ProblemError for the front matter, KitError for the table
+ * The seats of front matter and books table together: a seat may stand in one and have its book in the other, and one of
+ * `places` in neither. @throws ProblemError
  */
-export function seatsOf(data: ClassMatter, rows: readonly BookRow[], table: string, kits: readonly Kit[]): Seat[] {
+export function seatsOf(data: ClassMatter, table: SeatsTable, kits: readonly Kit[]): Seats {
   checkTwice(data.seats);
-  const fromTable = readRows(rows, table, data.kits);
-  const seats = data.seats.map((seat, i) => {
+  const stated = new Map<number, Stated>(
+    Array.from({ length: data.places ?? 0 }, (_, i) => [i + 1, { matter: { seat: i + 1 }, at: ["places"] }]),
+  );
+  for (const [number, matter] of table.seats) stated.set(number, { matter, at: ["books"] });
+  for (const [i, matter] of data.seats.entries()) {
     const at = ["seats", i];
-    const row = fromTable.get(seat.seat);
-    fromTable.delete(seat.seat);
-    if (row?.book && seat.book)
-      throw problem([...at, "book"], {
-        given: say.frontTwoBooks({ seat: seat.seat, table }),
-        allowed: say.frontOneBook(),
-        remedy: say.frontRemoveBook(),
-      });
-    return toSeat({ ...row, ...defined(seat) }, data, kits, at);
+    checkOneBook(matter, table, at);
+    stated.set(matter.seat, { matter: { ...table.seats.get(matter.seat), ...defined(matter) }, at });
+  }
+  if (stated.size === 0) throw noSeat();
+  const all = [...stated.values()].toSorted((a, b) => a.matter.seat - b.matter.seat);
+  return {
+    seats: all.filter(({ matter }) => matter.book).map(({ matter, at }) => toSeat(matter, data, kits, at)),
+    awaiting: all
+      .filter(({ matter }) => !matter.book)
+      .map(({ matter: { seat, kit }, at }) => ({ number: seat, kit: settledKit(kit, kits, at) })),
+  };
+}
+
+/** A seat with the place in the front matter that states it, or names its table. */
+interface Stated {
+  readonly matter: SeatMatter;
+  readonly at: FieldPath;
+}
+
+function checkOneBook(seat: SeatMatter, table: SeatsTable, at: FieldPath): void {
+  if (!seat.book || !table.seats.get(seat.seat)?.book) return;
+  throw problem([...at, "book"], {
+    given: say.frontTwoBooks({ seat: seat.seat, table: table.file }),
+    allowed: say.frontOneBook(),
+    remedy: say.frontRemoveBook(),
   });
-  const rest = [...fromTable.values()].map((seat) => toSeat(seat, data, kits, ["books"]));
-  const all = [...seats, ...rest].sort((a, b) => a.number - b.number);
-  if (all.length > 0) return all;
-  throw problem(["seats"], {
+}
+
+function noSeat(): Error {
+  return problem(["seats"], {
     given: say.frontNoSeat(),
     allowed: say.frontSomeSeat(),
     remedy: say.frontAddSeats(),
   });
+}
+
+/** The kit that is stated, or the class's only one. */
+function settledKit(name: string | undefined, kits: readonly Kit[], at: FieldPath): Kit | undefined {
+  if (name !== undefined) return statedKit(name, kits, at);
+  return kits.length === 1 ? kits[0] : undefined;
+}
+
+function statedKit(name: string, kits: readonly Kit[], at: FieldPath): Kit {
+  return kitNamed(name, { kits, broken: [], drafts: [] }, [...at, "kit"]);
 }
 
 function checkTwice(seats: readonly SeatMatter[]): void {
@@ -51,36 +85,8 @@ function checkTwice(seats: readonly SeatMatter[]): void {
   });
 }
 
-function readRows(rows: readonly BookRow[], table: string, kits: readonly string[]): Map<number, SeatMatter> {
-  const seats = new Map<number, SeatMatter>();
-  for (const row of rows) {
-    const seat = readRow(row, table);
-    const wrong = (field: string, given: string, allowed: string): KitError =>
-      new KitError([{ file: table, ...row.placeOf([field]), field, given, allowed, remedy: say.frontCorrectCell() }]);
-    if (seats.has(seat.seat)) throw wrong("seat", say.frontSeatTwice({ seat: seat.seat }), say.frontSeatOnce());
-    if (seat.kit !== undefined && !kits.includes(seat.kit))
-      throw wrong("kit", say.frontGivenText({ value: seat.kit }), say.frontClassKit({ kits: kits.join(", ") }));
-    seats.set(seat.seat, seat);
-  }
-  return seats;
-}
-
-function readRow(row: BookRow, table: string): SeatMatter {
-  const parsed = bookRow.safeParse(row.value);
-  if (parsed.success) return parsed.data;
-  const schema = classJsonSchema().properties!["seats"]!.items!;
-  const checked = { file: table, yaml: row, schema, whole: say.checkFieldBooks() };
-  throw new KitError(schemaMessages(checked, parsed.error.issues));
-}
-
 function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
-  const kit = seat.kit === undefined ? kits[0]! : kitNamed(seat.kit, { kits, broken: [], drafts: [] }, [...at, "kit"]);
-  if (!seat.book)
-    throw problem(at, {
-      given: say.frontSeatNoBook({ seat: seat.seat }),
-      allowed: say.frontSeatBook(),
-      remedy: say.frontMeasureSeat(),
-    });
+  const kit = seat.kit === undefined ? kits[0]! : statedKit(seat.kit, kits, at);
   const depths = seat.fit?.depths?.length;
   if (depths !== undefined && depths !== kit.levels.length)
     throw problem([...at, "fit", "depths"], {
@@ -95,22 +101,24 @@ function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: F
   return {
     number: seat.seat,
     kit,
-    book: defined(seat.book) as Refit,
-    refit: refitOf(seat, kit),
+    book: defined(seat.book ?? {}) as Refit,
+    refit: refitOf(seat, kit, data.units),
     pace: seat.pace ?? data.pace,
   };
 }
 
-/** What the seat's book changes of its kit; what is the same as the kit's own is left out, so that addresses stay short. */
-function refitOf(seat: SeatMatter, kit: Kit): Refit {
+/** What the seat's book and the class's units change of its kit; what is the same as the kit's own is left out, so that addresses stay short. */
+function refitOf(seat: SeatMatter, kit: Kit, units: UnitSystem): Refit {
   const { book, fit, light } = seat;
   const wish = defined({
     ...book,
     ...fit,
+    units,
     lightDiameter: kit.light && light?.diameter,
     lightHeight: kit.light && light?.height,
   });
-  const own: Refit = { pageOneLeaf: kit.book.pageOneLeaf, plates: kit.book.plates, direction: kit.book.direction };
+  const { pageOneLeaf, plates, direction } = kit.book;
+  const own: Refit = { pageOneLeaf, plates, direction, units: kit.units };
   const changed = Object.entries(wish).filter(
     ([key, value]) => JSON.stringify(value) !== JSON.stringify(own[key as keyof Refit]),
   );

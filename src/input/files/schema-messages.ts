@@ -2,6 +2,7 @@ import type { z } from "zod";
 import * as say from "../../words/messages.ts";
 import type { KitMessage } from "./message.ts";
 import { nearestName } from "./nearest-name.ts";
+import type { Advice } from "./problem.ts";
 import { givenWords, type SchemaFault } from "./schema-fault.ts";
 import { shortValue } from "./short.ts";
 import type { YamlFile } from "./yaml.ts";
@@ -25,6 +26,8 @@ export interface Checked {
   readonly schema: JsonSchema;
   /** What all of it is called. */
   readonly whole: string;
+  /** What is told of an unknown key that is refused for a reason of its own. */
+  readonly refused?: (key: string, path: readonly PropertyKey[]) => Advice | undefined;
 }
 
 /** As many messages about one file are enough to see what is amiss. */
@@ -103,12 +106,14 @@ function addRemedy(path: readonly PropertyKey[], whole: string): string {
   return say.checkAddEntry({ number: step + 1, list: fieldIn(whole, path.slice(0, -1)) });
 }
 
-function unknownKey({ file, yaml, schema, whole }: Checked, path: readonly PropertyKey[], key: string): KitMessage {
+function unknownKey(checked: Checked, path: readonly PropertyKey[], key: string): KitMessage {
+  const { file, yaml, schema, whole } = checked;
+  const place = { file, ...yaml.placeOf(path, key), field: fieldIn(whole, [...path, shortValue(key)]) };
+  const refused = checked.refused?.(shortValue(key), path);
+  if (refused) return { ...place, ...refused };
   const nearest = nearestName(key, knownKeys(schema, path));
   return {
-    file,
-    ...yaml.placeOf(path, key),
-    field: fieldIn(whole, [...path, shortValue(key)]),
+    ...place,
     given: say.checkUnknownKey({ key: shortValue(key) }),
     allowed: knownKeys(schema, path).join(", "),
     remedy: nearest === undefined ? say.checkRemoveKey() : say.checkWriteKey({ key: nearest }),

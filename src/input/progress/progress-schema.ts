@@ -37,7 +37,11 @@ const ticks = z.pipe(
   z.transform((list) => list.toSorted((a, b) => a.leaf - b.leaf)),
 );
 
-const lost = z.array(z.object({ leaf, cleared: ticks }, allowed("object")), allowed("list")).check(eachLeafOnce());
+const names = z.array(text, allowed("list"));
+
+const lost = z
+  .array(z.object({ leaf, cleared: ticks, undone: z.optional(names) }, allowed("object")), allowed("list"))
+  .check(eachLeafOnce());
 
 /** What says whose progress a file is. */
 export const headingSchema = z.object({ schema: z.literal(PROGRESS_SCHEMA), kit: text, fit: text }, allowed("object"));
@@ -49,10 +53,12 @@ export const progressSchema = z.object(
     fit: text,
     revision: text,
     at: leaf,
+    item: z.optional(text),
     ticks,
-    passed: z.array(text, allowed("list")),
+    passed: names,
     lost,
     measured: z.optional(z.object({ thickness, leaves }, allowed("object"))),
+    glued: z.optional(z.object({ item: text, at: amount }, allowed("object"))),
     clock: z.object({ worked: amount, seen: amount, ticked: amount }, allowed("object")),
   },
   allowed("object"),

@@ -1,22 +1,26 @@
 import { num } from "./svg-text.ts";
 
 /**
- * Line kinds of every drawing, by pattern: cut continuous, score dashed, position dash-dot (general drafting habit).
- * Dashes are multiples of the line width, as in the pattern table that CAD line types follow: dashed 12, −3; dash-dot 12, −3, 0.5, −3.
+ * Line kinds of every drawing, one table for diagrams, sheets and legend: cut and edge continuous, score dashed, position
+ * dash-dot (general drafting habit). Weights and dashes lie so far apart that they are told at arm's length.
  */
-export type LineKind = "cut" | "score" | "position";
+export type LineKind = "cut" | "score" | "position" | "edge";
 
-const WIDTH: Readonly<Record<LineKind, number>> = { cut: 0.35, score: 0.25, position: 0.25 };
-const PATTERN: Readonly<Record<LineKind, readonly number[]>> = { cut: [], score: [12, 3], position: [12, 3, 0.5, 3] };
+/** Printed widths, then dashes and gaps in turn, mm. */
+const LOOKS: Readonly<Record<LineKind, readonly [width: number, ...dashes: number[]]>> = {
+  cut: [0.5],
+  score: [0.35, 2.4, 1.2],
+  position: [0.25, 5, 1.1, 0.5, 1.1],
+  edge: [0.2],
+};
 
-/** SVG presentation of a line kind; `thin` draws it finer, for small figures. */
-export function lineLook(kind: LineKind, thin = 1): Record<string, string> {
-  const width = WIDTH[kind] * thin;
-  const dashes = PATTERN[kind].map((part) => num(part * width)).join(" ");
+/** SVG presentation of a line kind; `times` as large, for drawings whose units are printed smaller or larger. */
+export function lineLook(kind: LineKind, times = 1): Record<string, string> {
+  const [width, ...dashes] = LOOKS[kind].map((mm) => num(mm * times));
   return {
     fill: "none",
     stroke: "#000",
-    "stroke-width": num(width),
-    ...(dashes ? { "stroke-dasharray": dashes } : {}),
+    "stroke-width": width!,
+    ...(dashes.length > 0 ? { "stroke-dasharray": dashes.join(" ") } : {}),
   };
 }

@@ -10,13 +10,13 @@ import { tag, text } from "./svg-text.ts";
 /** Decimals of a millimetre that cut lines keep. */
 const FINE = 3;
 
-/** A part's lines at a place: cut lines full, scores dashed, positions dash-dot with their labels. `thin` for small figures. */
+/** A part's lines at a place: cut lines full, scores dashed, positions dash-dot with their labels. `times` as strong, for small figures. */
 export function partDrawing(
   part: Part,
   place: (point: Point) => Point,
-  options: { readonly thin?: number; readonly labels?: boolean; readonly fill?: string } = {},
+  options: { readonly times?: number; readonly labels?: boolean; readonly fill?: string } = {},
 ): string {
-  const { thin = 1, labels = true, fill = "none" } = options;
+  const { times = 1, labels = true, fill = "none" } = options;
   const outline = ringsPath(
     part.outlines.map((ring) => ring.map(place)),
     FINE,
@@ -24,9 +24,9 @@ export function partDrawing(
   const line = (points: readonly Point[]): string => linePath(points.map(place), FINE);
   const labelled = labels ? part.marks.filter((mark) => mark.kind && labelFits(mark)) : [];
   return [
-    tag("path", { d: outline, ...lineLook("cut", thin), fill, "fill-rule": "evenodd" }),
-    ...part.scores.map((points) => tag("path", { d: line(points), ...lineLook("score", thin) })),
-    ...part.marks.map((mark) => tag("path", { d: line(mark.line), ...lineLook("position", thin) })),
+    tag("path", { d: outline, ...lineLook("cut", times), fill, "fill-rule": "evenodd" }),
+    ...part.scores.map((points) => tag("path", { d: line(points), ...lineLook("score", times) })),
+    ...part.marks.map((mark) => tag("path", { d: line(mark.line), ...lineLook("position", times) })),
     ...labelled.map((mark) => markLabel(mark, place)),
   ].join("");
 }

@@ -22,6 +22,17 @@ export function sizeWithin(room: number, words: string, size: number): number {
   return Math.min(size, (size * room) / wordsWidth(words, size));
 }
 
+/** Letters are printed no lower, mm: 7 pt. */
+const LEAST = 2.47;
+
+/** How words are set into a room: lower where it is short of them, and below 7 pt narrower instead. */
+export function lettersWithin(room: number, words: string, size: number): Record<string, string | number> {
+  const lower = sizeWithin(room, words, size);
+  return lower < LEAST
+    ? { "font-size": LEAST, textLength: room, lengthAdjust: "spacingAndGlyphs" }
+    : { "font-size": lower };
+}
+
 /** Words in lines no wider than `width`: as many on a line as it has room for; a longer word stands alone. */
 export function linesWithin(width: number, words: string, size: number): string[] {
   const lines: string[] = [];

@@ -1,14 +1,4 @@
-import type {
-  HowTo,
-  HowToSection,
-  HowToStep,
-  HowToSupply,
-  HowToTool,
-  MonetaryAmount,
-  Organization,
-  Person,
-  WithContext,
-} from "schema-dts";
+import type { HowTo, HowToSection, HowToStep, HowToSupply, HowToTool, MonetaryAmount, WithContext } from "schema-dts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import { costOf } from "../../core/supplies/supplies.ts";
@@ -19,11 +9,13 @@ import { supplyUnit } from "../../words/supplies.ts";
 import type { KitView, SupplyView } from "../views/kit-view.ts";
 import { photoViews } from "../views/photo-files.ts";
 import type { Step } from "../views/step.ts";
+import { authorOf } from "./authorship.ts";
 import { isoDuration } from "./duration.ts";
 
 /** A kit's page as a HowTo of schema.org, from what the page shows. Without the site's address, links are relative to the page. */
 export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo> {
   const { kit, supplies } = view;
+  const author = authorOf(settings);
   const page = settings.url === undefined ? "" : `${settings.url}kits/${view.slug}/`;
   return {
     "@context": "https://schema.org",
@@ -33,7 +25,7 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
     description: kit.summary,
     inLanguage: settings.language,
     image: [`${page}social.png`, ...photoViews(kit.photos, "photos").map((photo) => page + photo.fallback)],
-    ...authorship(settings),
+    ...(author ? { author } : {}),
     ...publication(kit),
     yield: say.howToYield(),
     ...times(view),
@@ -47,14 +39,6 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
 /** JSON for a script element: `<` is escaped, so that no text can end it (HTML, 4.12.1.3). */
 export function dataBlock(data: object): string {
   return JSON.stringify(data).replaceAll("<", "\\u003c");
-}
-
-function authorship({ author }: SiteSettings): Pick<Extract<HowTo, object>, "author"> {
-  if (!author) return {};
-  const named = { name: author.name, ...(author.url ? { url: author.url } : {}) };
-  const person: Person = { "@type": "Person", ...named };
-  const organisation: Organization = { "@type": "Organization", ...named };
-  return { author: author.kind === "person" ? person : organisation };
 }
 
 function publication({ versions, licence, credit }: Kit) {

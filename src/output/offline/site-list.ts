@@ -52,9 +52,9 @@ const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
 /** Letters beyond the Latin ones that every page shows, and fonts that the settings name: kept once a page has shown some. */
 const RARE_LETTERS =
   /^assets\/fonts\/(own-|.*-(latin-ext|vietnamese|greek|greek-ext|cyrillic|cyrillic-ext)(-\d+)?\.woff2$)/;
-/** For link previews, authors, editors, other programs, terms of licences, missing addresses, and photos in the format that no browser with a worker asks for. */
+/** For link previews, authors, editors, teachers, other programs, terms of licences, missing addresses, and photos in the format that no browser with a worker asks for. */
 const NOT_KEPT =
-  /^schema\/|^(404\.html|sitemap\.xml|feed\.xml|licences\.txt)$|^kits\/[^/]+\/((social\.png|makeability\.json)$|(photos|pictures)\/.*\.jpg$)/;
+  /^(schema|private)\/|^(404\.html|sitemap\.xml|feed\.xml|licences\.txt)$|^kits\/[^/]+\/((social\.png|makeability\.json)$|(photos|pictures)\/.*\.jpg$)/;
 
 /** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named; `editions` are by slug. */
 export function listSite(

@@ -11,7 +11,7 @@ export function benchPart({ title }: { readonly title: string }): Html {
 ${head(title)}
 <main id="main">
 <h1 class="sr">${heading}</h1>
-<div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><div class="ribbon" data-ribbon></div></div>
+<div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="drying" role="status" data-drying></p><div class="ribbon" data-ribbon></div></div>
 ${stage()}
 </main>
 <footer class="bar">
@@ -46,6 +46,7 @@ function stage(): Html {
 </div>
 <div class="asides"><div class="gate" data-gate hidden></div><div class="notices" data-notices></div></div>
 <div class="edge" data-edge></div>
+<div class="step" data-step></div>
 <div class="work">
 <div class="fold-row"><h3>${say.benchFolds()}</h3><ol class="folds" data-folds></ol></div>
 <ul class="levels" data-levels></ul>

@@ -1,3 +1,4 @@
+import { isOver } from "../../core/class/class-state.ts";
 import * as say from "../../words/messages.ts";
 import type { ClassView } from "../views/class/class-view.ts";
 import type { KitView } from "../views/kit-view.ts";
@@ -22,7 +23,7 @@ export function cataloguePage({ heading, story, kits, classes, link, guide }: Ca
   const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
 ${finderPart({ kind: "catalogue", units: "mm" })}
 ${kitCards(kits, link)}
-${classList(classes, link)}`;
+${classLists(classes, link)}`;
   return html`<main id="main" class="wrap">
 <section class="intro">
 <h1 dir="auto">${heading}</h1>
@@ -42,7 +43,17 @@ function emptyCatalogue(guide: string | undefined): Html {
   return html`<p class="empty">${words}</p>`;
 }
 
-function classList(classes: readonly ClassView[], link: LinkTo): Markup {
+/** Classes to come, and then those that are over. */
+function classLists(classes: readonly ClassView[], link: LinkTo): Markup {
+  const past = classes.filter(({ plan }) => isOver(plan.state));
+  const coming = classes.filter((one) => !past.includes(one));
+  return [
+    classList("classes", say.catalogueClasses(), coming, link),
+    classList("past-classes", say.cataloguePast(), past.toReversed(), link),
+  ];
+}
+
+function classList(id: string, heading: string, classes: readonly ClassView[], link: LinkTo): Markup {
   if (classes.length === 0) return false;
   const items = classes.map(
     ({ slug, date, plan: { title, place, summary } }) =>
@@ -50,7 +61,7 @@ function classList(classes: readonly ClassView[], link: LinkTo): Markup {
         summary && html`<span class="note">${summary}</span>`
       }</p></li>`,
   );
-  return html`<section id="classes"><h2>${say.catalogueClasses()}</h2>
+  return html`<section id="${id}"><h2>${heading}</h2>
 <ul class="classes">${items}</ul>
 </section>`;
 }

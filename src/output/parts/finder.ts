@@ -4,7 +4,7 @@ import { BOUNDS } from "../../core/kit/bounds.ts";
 import type { Field } from "../../core/refit/field.ts";
 import { bookFields } from "../../core/refit/fields.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
-import { fieldHelp, fieldLabel } from "../../words/fields.ts";
+import { fieldHelp, fieldLabel, optionText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
 import { type Html, html } from "./markup.ts";
 
@@ -28,7 +28,7 @@ export function finderPart({ kind, units }: FinderPlace): Html {
 ${unitsAsked(units)}
 <div class="fields">
 ${bookFields()
-  .filter(({ name }) => ASKED.includes(name as Asked))
+  .filter(({ name }) => ofClass || ASKED.includes(name as Asked))
   .map(bookField)}
 </div>
 <p class="refit-buttons"><button type="button" data-finder-kept hidden>${say.finderUseSaved()}</button> <button type="button" data-finder-keep hidden>${say.finderRemember()}</button></p>
@@ -54,8 +54,18 @@ ${choice("in", say.finderInches())}</div>`;
 
 function bookField(field: Field): Html {
   const { name } = field;
-  return html`<div class="field"><label for="find-${name}">${fieldLabel(field, { levels: [] })}</label><input id="find-${name}" name="${name}" inputmode="${name === "leaves" ? "numeric" : "text"}" autocomplete="off" aria-describedby="find-${name}-help"><p class="help" id="find-${name}-help">${fieldHelp(field)}</p></div>
+  return html`<div class="field"><label for="find-${name}">${fieldLabel(field, { levels: [] })}</label>${asked(field)}<p class="help" id="find-${name}-help">${fieldHelp(field)}</p></div>
 `;
+}
+
+function asked(field: Field): Html {
+  const { name } = field;
+  if (field.form === "choice") {
+    const options = field.options.map((option) => html`<option value="${option}">${optionText(option)}</option>`);
+    return html`<select id="find-${name}" name="${name}" aria-describedby="find-${name}-help">${options}</select>`;
+  }
+  const keys = field.form === "count" ? "numeric" : "text";
+  return html`<input id="find-${name}" name="${name}" inputmode="${keys}" autocomplete="off" aria-describedby="find-${name}-help">`;
 }
 
 function wishes(): Html {

@@ -7,8 +7,8 @@ import { PAPERS } from "../views/paper.ts";
 import { figuresPart } from "./figures.ts";
 import { type Html, html, type Markup, raw, rich } from "./markup.ts";
 
-/** The head of a kit's page: its picture, its figures, and what can be printed. */
-export function heroPart(view: KitView, { current }: Edition): Html {
+/** The head of a kit's page: its picture, its figures, and what can be printed. `kept` is told of the kit's own book alone. */
+export function heroPart(view: KitView, { current }: Edition, kept?: Markup): Html {
   const { kit } = view;
   return html`<section class="hero">
 <div class="hero-picture">
@@ -26,7 +26,7 @@ ${(["mm", "in"] as const).map(
 `,
 )}</fieldset>
 <div data-part="figures">${figuresPart(view)}</div>
-${downloads()}
+${downloads(kept)}
 </div>
 </section>`;
 }
@@ -48,14 +48,14 @@ function currentVersion(current: Edition["current"]): Markup {
   return html`<p class="edition">${words}</p>`;
 }
 
-function downloads(): Html {
+function downloads(kept?: Markup): Html {
   const packets = PAPERS.map(
     ({ name }, i) =>
       html`${i > 0 && " "}<a class="button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
   );
   return html`<div class="downloads">
 <p class="held-note" data-held hidden>${say.kitHeld()}</p>
-<div data-own-packets>${packets}
+<div data-own-packets>${kept}${packets}
 <span class="more"><a href="table-large-a4.pdf">${say.kitLargeOn({ paper: say.paperA4() })}</a> · <a href="table-large-letter.pdf">${say.paperLetterShort()}</a></span></div>
 <div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
 <p class="more"><a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a></p>

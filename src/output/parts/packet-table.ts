@@ -1,78 +1,111 @@
+import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { tableFoot, tableIntroduction } from "../../words/packet-table.ts";
+import { tableIntroduction } from "../../words/packet-table.ts";
+import { hereDrawing, mergedDrawing } from "../drawing/front/here.ts";
 import type { PrintedKit } from "../views/packet-view.ts";
-import type { PrintedRow, TablePage } from "../views/table-pages.ts";
-import { type Html, html, type Markup } from "./markup.ts";
+import type { Row } from "../views/row.ts";
+import { isWhole, type Pair, type TableBlock, type TableLine } from "../views/table-blocks.ts";
+import type { TableSize } from "../views/table-setting.ts";
+import { type Html, html, type Markup, raw } from "./markup.ts";
 
-type Titled = Pick<PrintedKit, "kit" | "pattern" | "counts">;
-
-/** How a table is printed: which pages, how many columns of marks, and the class of its sheets. */
-export interface PrintedTable {
-  readonly pages: readonly TablePage[];
-  readonly cells: number;
-  readonly size: "normal" | "large";
-}
-
-/** The pattern's table on paper: a sheet for each page. Pages and row heights are computed, so nothing is left to the browser. */
-export function packetTable(view: Titled, { pages, cells, size }: PrintedTable): Html {
-  const heads = [
-    say.packetTableDone(),
-    say.tableLeaf(),
-    say.tablePatternPage(),
-    say.tableBookPage(),
-    say.tableMarks(),
-    say.packetTableFolds(),
-  ].map((head) => html`<th scope="col">${head}</th>`);
-  const sheets = pages.map(
-    (page, i) => html`
-<section class="sheet ${size}" data-sheet>
-<header class="sheet-head">${heading(view, size, i + 1, pages.length)}
-<p>${tableIntroduction(view.kit, view.pattern)}</p></header>
-<table class="table cells-${cells}"><thead><tr>${heads}</tr></thead>
-<tbody>${page.rows.map(tableRow)}
+/** The pattern's table on paper, batch by batch: each with its rows, notches, tacks, check figures and place in the front. `reading` shows how a row is read. */
+export function packetTable(view: PrintedKit, size: TableSize, reading?: Html): Html {
+  const { blocks, columns } = view.packet.table(size);
+  const words = html`<p class="words">${tableIntroduction(view.kit, view.pattern)} ${say.packetTableReading()}${
+    view.pocket && html` ${say.packetTableNotches()}`
+  }</p>`;
+  return html`${raw(view.packet.front)}${words}
+${reading}${merged(view)}<div class="batches ${size}">${blocks.map((block) => {
+    const most = block.rows.some(({ first }) => first.notch) ? columns.notched : columns.plain;
+    return html`
+<section class="${block.batch ? "batch" : "batch borders"}">${heading(view, block)}
+<table class="table pairs-${most}">${block.batch && html`<thead><tr>${heads(block)}</tr></thead>`}
+<tbody>${block.rows.map((row) => line(row, block))}
 </tbody></table>
-<p class="sheet-foot">${foot(page, view.counts.cuts)}</p>
-</section>`,
-  );
-  return html`${sheets}`;
+${foot(block, view.counts.cuts)}</section>`;
+  })}</div>`;
 }
 
-/** The large-print table alone. */
-export function largePart(view: PrintedKit): Html {
-  const { largePages, largeCells } = view.packet;
-  return packetTable(view, { pages: largePages, cells: largeCells, size: "large" });
+/** The table alone, large or in two columns. */
+export function tablePart(view: PrintedKit, size: Exclude<TableSize, "normal">): Html {
+  return html`<section class="flow" data-flow><h1>${say.packetTableAlone({ title: view.kit.title, size })}</h1>
+${packetTable(view, size)}</section>`;
 }
 
-function heading({ kit }: Titled, size: PrintedTable["size"], sheet: number, sheets: number): Html {
-  if (size === "large" && sheet === 1) return html`<h1>${say.packetLargeHeading({ title: kit.title })}</h1>`;
-  const continued = sheet > 1 && html` <span>${say.packetTableContinued({ sheet, sheets })}</span>`;
-  return html`<h2>${say.kitTable()}${continued}</h2>`;
+function heading({ kit, shown, preparation }: PrintedKit, { batch, rows }: TableBlock): Html {
+  const [first, last] = [rows[0]!.first.leaf, rows.at(-1)!.last.leaf];
+  if (!batch)
+    return html`<h3>${say.packetTableBorder({ place: first === shown.leaves[0]!.leaf ? "opening" : "closing" })}</h3>`;
+  const { number } = batch;
+  const { packing, pieces } = preparation.batches[number - 1]!;
+  const packed = say.packetTablePacking({ packing: packing[kit.units], pieces: pieces ?? 0 });
+  return html`<header>${raw(hereDrawing(shown, batch))}<h3>${say.packetTableBatch({ number, first, last })}</h3><p>${packed}</p></header>`;
 }
 
-function tableRow(row: PrintedRow): Html {
-  const kind = [
-    `lines-${row.lines}`,
-    row.ruled ? "ruled" : "",
-    row.checkpoint ? "checkpoint" : "",
-    row.border ? "border" : "",
-  ].filter((name) => name !== "");
+function heads({ notches, rows }: TableBlock): Html[] {
+  const names = [say.packetTableDone(), say.tableLeaf(), say.packetTablePage(), say.packetTableMarks()];
+  if (rows.some(({ first }) => first.notch))
+    names.push(notches ? say.packetTableNotchAt(notches) : say.packetTableNotch());
+  return names.map((name) => html`<th scope="col">${name}</th>`);
+}
+
+function line({ first, last, lines }: TableLine, block: TableBlock): Html {
+  const run = first.leaf !== last.leaf;
+  const unnumbered = first.unnumbered || last.unnumbered;
+  const kind = [first.border ? "border" : "", !run && first.checkpoint ? "checkpoint" : ""].join(" ").trim();
+  const page = run ? pagesOf(first, last) : first.bookPage;
+  const notched = block.rows.some((row) => row.first.notch);
   return html`
-<tr class="${kind.join(" ")}"><td class="tick"><span class="box"></span></td><th scope="row">${row.leaf}</th>${
-    row.patternPage ? html`<td>${row.patternPage}</td>` : html`<td class="name">${say.tableBorder()}</td>`
-  }<td${row.unnumbered && html` class="name"`}>${row.bookPage}</td><td class="marks">${marks(row)}${
-    row.notch && html`<div class="notch">${say.packetTableNotch({ notch: say.kitTableNotchPlace(row.notch) })}</div>`
-  }</td><td class="folds">${row.foldLines.map((line) => html`<div>${line.join(" · ")}</div>`)}</td></tr>`;
+<tr${kind !== "" && html` class="${kind}"`}><td class="tick"><span class="box"></span></td><th scope="row">${
+    run ? say.packetTableRun({ first: first.leaf, last: last.leaf }) : first.leaf
+  }</th><td>${!unnumbered && page}</td><td class="marks">${unnumbered && html`<div class="name">${page}</div>`}${
+    isWhole(first) ? html`<div><b>${first.folds[0]}</b> ${say.tableWhole()}</div>` : lines.map(pairs)
+  }</td>${notched && html`<td class="notch">${notchText(first.notch, block)}</td>`}</tr>`;
 }
 
-function marks({ markLines }: PrintedRow): Markup {
-  if (markLines.length === 0) return say.tableWhole();
-  return markLines.map(
-    (line) =>
-      html`<div>${line.map(({ at, cut }) => html`<span class="mark">${at}<span class="cut">›${cut}</span></span> `)}</div>`,
+/** Where a run of leaves is in the book: printed pages, or which leaves they are where some have none. */
+function pagesOf(first: Row, last: Row): string {
+  if (!first.unnumbered && !last.unnumbered) return say.packetTableRun({ first: first.bookPage, last: last.bookPage });
+  const [from, to] = [first, last].map((row) => (row.unnumbered ? row.bookPage : say.leafPage({ page: row.bookPage })));
+  return say.packetTableNamed({ from: from!, to: to! });
+}
+
+/** A line of folds and marks; one that goes on in the next ends with a sign. */
+function pairs(line: readonly Pair[], index: number, { length }: readonly (readonly Pair[])[]): Html {
+  const items = line.map(({ fold, mark }) =>
+    mark
+      ? html`<span class="mark"><b>${fold}</b> ${mark.at}<span class="cut">›${mark.cut}</span></span> `
+      : html`<b>${fold}</b>`,
   );
+  return html`<div>${items}${index < length - 1 && html`<i>→</i>`}</div>`;
 }
 
-function foot({ leaves, cuts, cutsSoFar: sofar, rows, last }: TablePage, all: number): Html {
-  const { sums, end } = tableFoot({ leaves, cuts, sofar, all, lastLeaf: last ? rows.at(-1)!.leaf : undefined });
-  return last ? html`${sums} <strong>${end}</strong>` : html`${sums} ${end}`;
+function notchText(notch: TableLine["first"]["notch"], { notches }: TableBlock): Markup {
+  if (!notch) return false;
+  const { from, to, depth } = notch;
+  return notches ? `›${depth}` : html`${from}–${to} ›${depth}`;
+}
+
+/** What follows the batch's leaves, and figures to check it by. */
+function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, tacks, last }: TableBlock, all: number): Markup {
+  const notched = rows.filter(({ first }) => first.notch);
+  const then = [
+    notched.length > 0 && say.packetTableThenNotch({ count: notched.length }),
+    tacks.length > 0 &&
+      say.packetTableThenTack({
+        list: rowText(tacks.map(({ leaf, place }) => say.packetTableTack({ leaf, place }))),
+      }),
+  ].filter((one) => one !== false);
+  const check = say.packetTableCheck({ leaves, cuts, sofar, all });
+  if (!batch && then.length === 0 && !last) return false;
+  return html`<p class="batch-foot">${then.map((one) => html`${one} `)}${
+    batch && html`<span>${check}</span>`
+  }${last && html` <strong>${say.packetTableLast({ leaf: rows.at(-1)!.last.leaf })}</strong>`}</p>`;
+}
+
+/** Strips too short to fold, on the front in small. */
+function merged({ pattern, shown }: PrintedKit): Markup {
+  const count = pattern.merged.length;
+  if (count === 0) return false;
+  return html`<div class="merged">${raw(mergedDrawing(shown))}<div><h3>${say.packetMerged()}</h3><p>${say.packetMergedText({ count })}</p></div></div>`;
 }

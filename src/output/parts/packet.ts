@@ -3,55 +3,45 @@ import type { PrintedKit } from "../views/packet-view.ts";
 import { cautionsPart } from "./cautions.ts";
 import { coverPart } from "./cover.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
-import { largePart, packetTable } from "./packet-table.ts";
+import { packetTable, tablePart } from "./packet-table.ts";
 import { preparationPart } from "./preparation.ts";
 import { readingPart } from "./reading.ts";
 import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
-import { tacksPart } from "./tacks.ts";
-import { lightAndWindow } from "./window.ts";
 
-/** The whole packet, sheet by sheet. `seat` is the number of a seat in a class. */
-export function packetPart(view: PrintedKit, seat?: number): Html {
-  const { pages, cells } = view.packet;
-  return html`${coverPart(view, seat)}
+/** The whole packet: a cover, what is read and worked by, and after it what is cut out. `seat` is the number of a seat in a class, `kept` how much of each level is seen. */
+export function packetPart(view: PrintedKit, seat?: number, kept?: Markup): Html {
+  return html`${coverPart(view, seat, kept)}
 
-<section class="flow" data-flow><h2>${say.kitCautions()}</h2>
-${cautionsPart(view)}
-<h2>${say.kitSupplies()}</h2>
-${suppliesPart(view)}
-</section>
+${readingPages(view)}
 
-${workPart(view)}
-
-${trueScale(view, say.packetGauge(), say.packetGaugeAlt(), view.packet.gauge)}
-
-${packetTable(view, { pages, cells, size: "normal" })}
-
-<section class="flow" data-flow><h2>${say.kitTacks()}</h2>
-${tacksPart(view)}
-${merged(view)}
-</section>
+${gauges(view)}
 ${strips(view)}
 ${templates(view)}`;
 }
 
 /** What a packet's page is filled with, by the name in its `data-template`. */
-export const PACKET_PAGES = { packet: packetPart, large: largePart } as const;
+export const PACKET_PAGES = {
+  packet: packetPart,
+  large: (view: PrintedKit) => tablePart(view, "large"),
+  compact: (view: PrintedKit) => tablePart(view, "compact"),
+} as const;
 
 export type PacketPage = keyof typeof PACKET_PAGES;
 
-/** From the book's preparation to the finished piece. */
-function workPart(view: PrintedKit): Html {
-  return html`<section class="flow" data-flow>
+/** From the cautions to the last batch, page after page without a gap. */
+function readingPages(view: PrintedKit): Html {
+  return html`<section class="flow" data-flow><h2>${say.kitCautions()}</h2>
+${cautionsPart(view)}
+<h2>${say.kitSupplies()}</h2>
+${suppliesPart(view)}
 ${warnings(view)}
 <h2>${say.kitPrepare()}</h2>
-${preparationPart(view)}
+${preparationPart(view, false)}
 <h2>${say.kitSteps()}</h2>
 ${stepsPart(view)}
-<div class="keep"><h2>${say.packetReading()}</h2>
-${readingPart(view)}</div>
-${lightAndWindow(view)}
+<h2>${say.kitTable()}</h2>
+${packetTable(view, "normal", readingPart(view))}
 </section>`;
 }
 
@@ -61,20 +51,20 @@ function warnings({ warnings }: PrintedKit): Markup {
   return html`<div class="warn"><h2>${say.packetWarnings()}</h2><ul>${items}</ul></div>`;
 }
 
-function merged({ merged, kit }: PrintedKit): Markup {
-  if (merged.length === 0) return false;
-  const items = merged.map(
-    ({ leaf, place, level, into }) =>
-      html`<li>${say.packetMergedStrip({ leaf, place: place[kit.units], level, into })}</li>`,
+function gauges(view: PrintedKit): Markup {
+  return view.packet.gauges.map((drawing, i) =>
+    trueScale(view, i > 0 ? say.packetGaugeMore() : say.packetGauge(), say.packetGaugeAlt(), drawing),
   );
-  return html`<h2>${say.packetMerged()}</h2><p>${say.packetMergedText()}</p>
-<ul class="columns">${items}</ul>`;
 }
 
 function strips(view: PrintedKit): Markup {
-  return view.packet.strips.map(({ first, last, partNumber, parts, drawing }) => {
+  return view.packet.strips.map(({ batches, first, last, partNumber, parts, drawing }) => {
     const leaves = { first: first.leaf, last: last.leaf };
-    const title = parts > 1 ? say.packetStripsPart({ ...leaves, part: partNumber, parts }) : say.packetStrips(leaves);
+    const named = {
+      ...leaves,
+      batches: say.packetStripsBatches({ ...batches, count: batches.last - batches.first + 1 }),
+    };
+    const title = parts > 1 ? say.packetStripsPart({ ...named, part: partNumber, parts }) : say.packetStrips(named);
     return trueScale(view, title, say.packetStripsAlt(leaves), drawing);
   });
 }

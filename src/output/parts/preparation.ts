@@ -4,14 +4,14 @@ import type { Preparation } from "../views/preparation.ts";
 import { dual } from "./dual.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
-/** How the book is made ready: where the pages are, what is scored, and the packing for each batch. */
-export function preparationPart({ preparation }: Pick<KitView, "preparation">): Html {
+/** How the book is made ready: where the pages are, what is scored, and the packing for each batch where nothing else says it. */
+export function preparationPart({ preparation }: Pick<KitView, "preparation">, packing = true): Html {
   return html`${places(preparation)}
-${offsets(preparation)}
-${borders(preparation)}
+<div class="beside">${offsets(preparation)}
+${borders(preparation)}</div>
 ${scoring(preparation)}
 <p class="note">${say.preparationScoringNote()}</p>
-${batches(preparation)}
+${packing && batches(preparation)}
 <p class="note">${rich(say.preparationCaliper, { thickness: dual(preparation.caliper) })}</p>`;
 }
 

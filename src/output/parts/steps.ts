@@ -9,8 +9,8 @@ import { type Html, html, type Markup, raw } from "./markup.ts";
 
 /** The work, step by step. */
 export function stepsPart({ steps, legend, cautions }: Pick<KitView, "steps" | "legend" | "cautions">): Html {
-  return html`<div class="legend drawn"><p>${say.stepLegend()}</p>${raw(legend.svg)}</div>
-<ol class="steps">${steps.map((step, i) => stepItem(step, i + 1, cautions))}</ol>`;
+  return html`<div class="work"><div class="legend drawn"><p>${say.stepLegend()}</p>${raw(legend.svg)}</div>
+<ol class="steps">${steps.map((step, i) => stepItem(step, i + 1, cautions))}</ol></div>`;
 }
 
 function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Html {
@@ -22,7 +22,7 @@ function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Ht
 <li id="step-${number}"><div class="step${figure && " with-figure"}"><div><h3>${title}${
     time !== "" && html` <span class="time">${say.stepTime({ time })}</span>`
   }${
-    drying !== "" && html` <span class="time">${say.stepDrying({ time: drying })}</span>`
+    drying !== "" && html` <span class="time">${drying}</span>`
   }</h3><p>${dual(text)}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
 }
 

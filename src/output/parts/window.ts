@@ -12,15 +12,15 @@ export interface CutLinks {
   readonly ofSheets: (sheets: WindowView["sheets"]) => Html;
 }
 
-/** Light and window, nothing for a kit without them. A page has `links` and folds the notches away; paper has none and shows them. */
-export function lightAndWindow({ pocket, window }: Pick<KitView, "pocket" | "window">, links?: CutLinks): Html {
+/** Light and window of a kit's page, nothing for a kit without them. The packet has them in its steps, its table and its templates. */
+export function lightAndWindow({ pocket, window }: Pick<KitView, "pocket" | "window">, links: CutLinks): Html {
   if (!pocket && !window) return html``;
   return html`<h2>${say.kitWindow()}</h2>
-${pocket && pocketMarkup(pocket, links === undefined)}
+${pocket && pocketMarkup(pocket)}
 ${window && windowMarkup(window, links)}`;
 }
 
-function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches }: PocketView, open: boolean): Html {
+function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches }: PocketView): Html {
   const most = rich(say.kitLightMost, {
     given: dual(largest.given),
     width: html`<strong>${dual(largest.diameter)}</strong>`,
@@ -35,7 +35,7 @@ function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches
 <div class="figure-pair">${captioned(plan)}${captioned(elevation)}</div>
 <p class="key">${most}</p>
 <p><meter class="bar" min="0" max="100" value="${largest.share}" aria-label="${say.kitLightShare()}">${say.unitPercent(largest)}</meter></p>
-<details class="notches"${open && raw(" open")}><summary>${say.kitNotches({ count: notches.length })}</summary>
+<details class="notches"><summary>${say.kitNotches({ count: notches.length })}</summary>
 <ul class="columns">${notches.map(notchItem)}</ul></details>`;
 }
 
@@ -44,21 +44,21 @@ function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
   return html`<li>${rich(say.kitNotch, { leaf, notch: dual(place) })}</li>`;
 }
 
-function windowMarkup({ panel, layers, lit, parts, sheets }: WindowView, links: CutLinks | undefined): Html {
+function windowMarkup({ panel, layers, lit, parts, sheets }: WindowView, links: CutLinks): Html {
   return html`<h3>${say.kitPanes()}</h3>
 <p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
-${lit ? html`<div class="figure-pair">${captioned(layers)}${captioned(lit)}</div>` : captioned(layers, "layers")}
+${lit ? html`<div class="figure-pair">${captioned(layers)}${captioned(lit)}</div>` : captioned(layers)}
 <ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
-${links?.ofSheets(sheets)}`;
+${links.ofSheets(sheets)}`;
 }
 
-function partItem({ name, file, figure, count, material, size, use }: PartView, links: CutLinks | undefined): Html {
+function partItem({ name, file, figure, count, material, size, use }: PartView, links: CutLinks): Html {
   const words = rich(say.kitPart, { count, material, size: dual(size), use: dual(use) });
-  return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${links?.ofPart(
+  return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${links.ofPart(
     file,
   )}</div></li>`;
 }
 
-function captioned({ svg, label }: Figure, name?: string): Html {
-  return html`<figure${name && html` class="${name}"`}>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
+function captioned({ svg, label }: Figure): Html {
+  return html`<figure>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
 }

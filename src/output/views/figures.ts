@@ -1,9 +1,11 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import { depthsOf, type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import type { Counts, Effort } from "../../core/plan/effort.ts";
+import { dryingOf } from "../../core/steps/work.ts";
+import type { WorkStep } from "../../core/steps/work-step.ts";
 import { toDegrees } from "../../core/units/angle.ts";
 import { type Dual, dual, dualByHand, dualDepth, same } from "../../words/dual.ts";
-import { hoursText } from "../../words/hours.ts";
+import { hoursText, timeText } from "../../words/hours.ts";
 import { formatDepth } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 
@@ -34,10 +36,14 @@ export interface KitFigures {
   readonly opening: string;
 }
 
-export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Effort): KitFigures {
+export function figuresOf(
+  kit: Kit,
+  pattern: Pattern,
+  { counts, effort, work }: { readonly counts: Counts; readonly effort: Effort; readonly work: readonly WorkStep[] },
+): KitFigures {
   const hours = hoursText(effort.minutes);
   return {
-    key: keyFacts(pattern, counts, hours, hoursText(effort.minutes * kit.rates.first)),
+    key: keyFacts(pattern, counts, hours, timeNote(hoursText(effort.minutes * kit.rates.first), work)),
     book: bookFacts(kit, pattern),
     levels: pattern.levels.map((level, i) => ({
       number: i + 1,
@@ -51,7 +57,7 @@ export function figuresOf(kit: Kit, pattern: Pattern, counts: Counts, effort: Ef
   };
 }
 
-function keyFacts(pattern: Pattern, counts: Counts, hours: string, first: string): Fact[] {
+function keyFacts(pattern: Pattern, counts: Counts, hours: string, timeNote: string): Fact[] {
   const { width, height, holdWidth } = pattern.fit;
   const pictured = pictureLeaves(pattern).length;
   const size = dual((unit) =>
@@ -67,8 +73,16 @@ function keyFacts(pattern: Pattern, counts: Counts, hours: string, first: string
     },
     { label: say.figureCuts(), value: same(String(counts.cuts)), note: say.figureCutsNote(counts) },
     { label: say.figureHoldWidth(), value: dualByHand(holdWidth), note: say.figureHoldWidthNote() },
-    { label: say.figureTime(), value: same(hours), note: say.figureTimeNote({ first }) },
+    { label: say.figureTime(), value: same(hours), note: timeNote },
   ];
+}
+
+/** How long a first piece takes, and how long glue dries beside the work. */
+function timeNote(first: string, work: readonly WorkStep[]): string {
+  const all = dryingOf(work);
+  if (all === 0) return say.figureTimeNote({ first });
+  const { dries, times } = work.find((step) => step.dries > 0)!;
+  return say.figureTimeNoteDrying({ first, all: timeText(all), times, each: timeText(dries) });
 }
 
 function bookFacts(kit: Kit, pattern: Pattern): Fact[] {

@@ -4,43 +4,69 @@ import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
 import type { Counts } from "../../core/plan/effort.ts";
 import type { StepId } from "../../core/steps/work-step.ts";
-import { type Dual, dual, dualByHand, dualLength } from "../../words/dual.ts";
+import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
-import { formatSize } from "../../words/lengths.ts";
+import { formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
 import { holdWidth } from "../drawing/diagrams/hold-width.ts";
 import { leafAndPages } from "../drawing/diagrams/leaf-and-pages.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
+import { pocketPlan } from "../drawing/diagrams/pocket-plan.ts";
 import { scoring } from "../drawing/diagrams/scoring.ts";
 import { tucking } from "../drawing/diagrams/tucking.ts";
-import { pocketPlan } from "../drawing/pocket-figure.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps from the closed book to the open one say and show. */
-export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, { scores, tacks }: Counts): Told {
-  const only = (text: Dual | string): Told => ({ text, figure: undefined });
+export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, counts: Counts): Told {
+  return { text: foldingText(id, kit, pattern, counts), figure: foldingFigure(id, kit, pattern) };
+}
+
+/** The same without the drawings, for where there is no room for them. */
+export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): Told["text"] {
   switch (id) {
     case "check":
-      return { text: checkText(pattern), figure: measureBook(kit) };
+      return checkText(pattern);
     case "find":
-      return { text: findText(pattern), figure: leafAndPages(kit, pattern) };
+      return findText(pattern);
     case "gauge":
-      return { text: gaugeText(kit), figure: scoring(kit, pattern) };
+      return gaugeText(kit);
     case "score":
-      return only(say.stepScoreText({ count: scores }));
+      return say.stepScoreText({ count: scores });
     case "borderBefore":
-      return only(borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText));
+      return borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText);
     case "borderAfter":
-      return only(borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText));
+      return borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText);
     case "notch":
-      return { text: notchText(kit, pattern.pocket!), figure: pocketPlan(pattern, pattern.pocket!, kit.units) };
+      return notchText(pattern.pocket!);
     case "tack":
-      return { text: say.stepTackText({ count: tacks, with: kit.fit.tackWith }), figure: tucking(kit, pattern) };
+      return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
     case "hold":
-      return { text: holdText(pattern), figure: holdWidth(kit, pattern) };
+      return holdText(pattern);
     default:
-      return { text: foldText(kit, pattern), figure: foldSteps(kit, pattern) };
+      return foldText(kit, pattern, cuts > 0);
+  }
+}
+
+/** What they show. */
+export function foldingFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
+  switch (id) {
+    case "check":
+      return measureBook(kit);
+    case "find":
+      return leafAndPages(kit, pattern);
+    case "gauge":
+      return scoring(kit, pattern);
+    case "fold":
+      return foldSteps(kit, pattern);
+    case "notch":
+      return pocketPlan(pattern, pattern.pocket!, kit.units);
+    case "tack":
+      return tucking(kit, pattern);
+    case "hold":
+      return holdWidth(kit, pattern);
+    default:
+      return undefined;
   }
 }
 
@@ -49,9 +75,9 @@ function checkText({ book }: Pattern): Dual {
   return dual((units) =>
     say.stepCheckText({
       leaves,
-      height: formatSize(leafHeight, units),
-      width: formatSize(leafWidth, units),
-      thickness: formatSize(blockThickness, units),
+      height: formatOnRuler(leafHeight, units),
+      width: formatOnRuler(leafWidth, units),
+      thickness: formatOnRuler(blockThickness, units),
     }),
   );
 }
@@ -65,7 +91,7 @@ function findText(pattern: Pattern): string {
 function gaugeText({ levels }: Kit): Dual {
   return dual((units) => {
     const lines = levels.map(({ name, line, depth: mm }, i) => {
-      const told = { number: i + 1, name, depth: formatSize(mm, units) };
+      const told = { number: i + 1, name, depth: formatOnRuler(mm, units) };
       return line === undefined ? say.stepGaugeFreeLine(told) : say.stepGaugeLine({ ...told, line });
     });
     return say.stepGaugeText({ lines: lines.join("; ") });
@@ -74,25 +100,30 @@ function gaugeText({ levels }: Kit): Dual {
 
 function borderText(count: number, pattern: Pattern, text: typeof say.stepBorderBeforeText): Dual {
   const { name: level, depth } = pattern.levels[pattern.background - 1]!;
-  return dual((units) => text({ count, level, depth: formatSize(depth, units) }));
+  return dual((units) => text({ count, level, depth: formatOnRuler(depth, units) }));
 }
 
-function foldText(kit: Kit, pattern: Pattern): Dual {
+function foldText(kit: Kit, pattern: Pattern, cuts: boolean): Dual {
   const front = pattern.levels[0]!;
   const { batch, cutWith } = kit.fit;
   const cut = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
   return dual((units) => {
-    const deepest = formatSize(cut, units);
-    return pattern.fit.foldStyle === "stepped"
-      ? say.stepFoldTextStepped({ batch, front: front.name, depth: formatSize(front.depth, units), deepest, cutWith })
-      : say.stepFoldText({ batch, deepest, cutWith });
+    const deepest = formatOnRuler(cut, units);
+    return cuts && pattern.fit.foldStyle === "stepped"
+      ? say.stepFoldTextStepped({
+          batch,
+          front: front.name,
+          depth: formatOnRuler(front.depth, units),
+          deepest,
+          cutWith,
+        })
+      : say.stepFoldText({ batch, deepest, cutWith: cuts ? cutWith : "nothing" });
   });
 }
 
-function notchText(kit: Kit, { notches, floor }: Pocket): Dual {
+function notchText({ notches, floor }: Pocket): Dual {
   const leaves = { count: notches.length, first: notches[0]?.leaf ?? 0, last: notches.at(-1)?.leaf ?? 0 };
-  const place = dualLength(floor, kit.fit.markStep);
-  return dual((units) => say.stepNotchText({ ...leaves, floor: place[units] }));
+  return dual((units) => say.stepNotchText({ ...leaves, floor: formatOnRuler(floor, units) }));
 }
 
 function holdText({ fit, window }: Pattern): Dual {

@@ -83,7 +83,7 @@ export interface MergedView {
 }
 
 export interface TackView {
-  readonly rows: readonly { readonly leaf: string; readonly place: Dual }[];
+  readonly rows: readonly { readonly number: LeafNumber; readonly leaf: string; readonly place: Dual }[];
   /** Free stretches too short to need glue. */
   readonly held: number;
 }
@@ -105,7 +105,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     counts: () => counts,
     effort: () => effort,
     difficulty: () => difficultyWord(difficultyOf(pattern, effort)),
-    figures: () => figuresOf(kit, pattern, counts, effort),
+    figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
     rows: () => dualRows(kit, pattern, shown),
     steps: () => stepsOf(kit, pattern, work(), { counts, effort }),
@@ -152,7 +152,11 @@ function costText(kit: Kit, supplies: readonly Supply[]): string {
 function tackView(kit: Kit, pattern: Pattern): TackView {
   const { glued, held } = tackList(pattern);
   return {
-    rows: glued.map((tack) => ({ leaf: leafAndPage(tack.leaf), place: stretch(tack.from, tack.to, kit.fit.markStep) })),
+    rows: glued.map((tack) => ({
+      number: tack.leaf.leaf,
+      leaf: leafAndPage(tack.leaf),
+      place: stretch(tack.from, tack.to, kit.fit.markStep),
+    })),
     held,
   };
 }

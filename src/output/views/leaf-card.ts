@@ -3,6 +3,7 @@ import { type LeafNumber, leafNumber } from "../../core/book/leaf-number.ts";
 import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { linesOf } from "../../core/plan/scoring.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
+import type { Tack } from "../../core/spans/tacks.ts";
 import type { LengthStyle, UnitSystem } from "../../core/units/length.ts";
 import { leafArguments, leafWords } from "../../words/bench.ts";
 import { formatLength, formatNumber, formatSize } from "../../words/lengths.ts";
@@ -53,7 +54,7 @@ export function leafCard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle):
     places: stops.length,
     levels: linesOf(source, pattern).map((number) => ({
       number,
-      words: say.benchLevel({ name: nameOf(pattern, number), place: placeOf(pattern, number, style.units) }),
+      words: levelWords(pattern, number, style.units),
     })),
     notes: notesOf(source, row, pattern, style),
     leftOut: leftOutBefore(plan, leaf),
@@ -68,6 +69,11 @@ function borderText({ pattern }: BenchPlan, source: PatternLeaf): string {
   const side = pattern.leaves.filter((one) => one.patternPage === null && one.leaf < firstLeaf === before);
   const number = side.indexOf(source) + 1;
   return say.benchBorder({ number, count: side.length, side: before ? "before" : "after" });
+}
+
+/** `wall, line 3, 26 mm`. */
+export function levelWords(pattern: Pattern, number: number, units: UnitSystem): string {
+  return say.benchLevel({ name: nameOf(pattern, number), place: placeOf(pattern, number, units) });
 }
 
 function nameOf(pattern: Pattern, number: number): string {
@@ -90,18 +96,15 @@ function notesOf(source: PatternLeaf, row: Row, pattern: Pattern, style: LengthS
     ...(whole ? [say.benchNoteWhole({ level, place: placeOf(pattern, level, style.units) })] : []),
     ...(stepped ? [say.benchNoteStepped({ name: nameOf(pattern, 1), place: placeOf(pattern, 1, style.units) })] : []),
     ...(row.notch ? [say.benchNoteNotch({ ...row.notch, depth: `${row.notch.depth}\u00a0${style.units}` })] : []),
-    ...(tacks.length > 0
-      ? [
-          say.benchNoteTacks({
-            stretches: listText(
-              tacks.map(({ from, to }) =>
-                say.benchStretch({ from: formatNumber(from, style), to: formatLength(to, style) }),
-              ),
-            ),
-          }),
-        ]
-      : []),
+    ...(tacks.length > 0 ? [say.benchNoteTacks({ stretches: stretchesText(tacks, style) })] : []),
   ];
+}
+
+/** `12–34 mm and 50–60 mm`. */
+export function stretchesText(tacks: readonly Tack[], style: LengthStyle): string {
+  return listText(
+    tacks.map(({ from, to }) => say.benchStretch({ from: formatNumber(from, style), to: formatLength(to, style) })),
+  );
 }
 
 function leftOutBefore(plan: BenchPlan, leaf: LeafNumber): string[] {

@@ -1,27 +1,32 @@
+import { batchesOf } from "../../core/plan/batches.ts";
 import { partsOf } from "../../core/window/window.ts";
-import { tableFoot, tableIntroduction } from "../../words/packet-table.ts";
-import { gaugeSheet } from "../drawing/sheets/gauge-sheet.ts";
+import { frontSymbol } from "../drawing/front/here.ts";
+import { gaugeSheets } from "../drawing/sheets/gauge-sheet.ts";
 import { type StripSheet, stripSheets } from "../drawing/sheets/strip-sheets.ts";
 import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
 import { templateSheets } from "../drawing/sheets/template-sheets.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
-import { usualLetters } from "../drawing/words-width.ts";
 import type { KitView } from "./kit-view.ts";
 import { lazily } from "./lazily.ts";
-import { type TablePage, tablePages } from "./table-pages.ts";
-import { largeTableSetting, packetTableSetting, type TableWords } from "./table-settings.ts";
+import { type TableBlock, tableBlocks } from "./table-blocks.ts";
+import { marksPerLine, type TableSize } from "./table-setting.ts";
 
 /** What only the printed packet has. */
 export interface PacketView {
   readonly sheet: typeof SHEET;
-  readonly gauge: string;
+  readonly gauges: readonly string[];
   readonly strips: readonly StripSheet[];
   readonly templates: readonly TemplateSheet[];
-  readonly pages: readonly TablePage[];
-  /** Marks to a line, which sets the width of their columns. */
-  readonly cells: number;
-  readonly largeCells: number;
-  readonly largePages: readonly TablePage[];
+  /** The front in small, once for the whole packet. */
+  readonly front: string;
+  /** The table by batches, at a size. */
+  readonly table: (size: TableSize) => PacketTable;
+}
+
+export interface PacketTable {
+  readonly blocks: readonly TableBlock[];
+  /** Marks to a line without notches and with them, which sets the width of their columns. */
+  readonly columns: { readonly plain: number; readonly notched: number };
 }
 
 /** A kit with what its page and its packet show. */
@@ -33,28 +38,28 @@ export function withPacket(view: KitView): PrintedKit {
 }
 
 function packetView(view: KitView): PacketView {
-  const rows = view.rows.map(({ row }) => row);
-  const words = wordsAround(view);
-  const normal = packetTableSetting(rows, words);
-  const large = largeTableSetting(rows, words);
+  const { kit, pattern, shown } = view;
+  const batches = batchesOf(pattern, kit.fit.batch, kit.gaugeTile);
   return {
     sheet: SHEET,
-    gauge: gaugeSheet(view.kit),
-    strips: stripSheets(view.kit, view.shown),
-    templates: templateSheets(partsOf(view.pattern.window), view.kit.units),
-    pages: tablePages(rows, normal),
-    cells: normal.marksPerLine,
-    largePages: tablePages(rows, large),
-    largeCells: large.marksPerLine,
+    gauges: gaugeSheets(kit),
+    strips: stripSheets(kit, shown, batches),
+    templates: templateSheets(partsOf(pattern.window), kit.units),
+    front: frontSymbol(shown),
+    table: (size) => packetTable(view, batches, size),
   };
 }
 
-/** The longest that can stand above and below a sheet of the table. */
-function wordsAround({ kit, pattern, counts }: KitView): TableWords {
-  const { leaves, cuts } = counts;
-  const ends = [undefined, leaves].map((lastLeaf) => tableFoot({ leaves, cuts, sofar: cuts, all: cuts, lastLeaf }));
+function packetTable(
+  { kit, rows, tacks }: KitView,
+  batches: ReturnType<typeof batchesOf>,
+  size: TableSize,
+): PacketTable {
+  const own = rows.map(({ row }) => row);
+  const perLine = marksPerLine(own, size);
+  const places = tacks.rows.map(({ number, place }) => ({ leaf: number, place: place[kit.units] }));
   return {
-    above: usualLetters(tableIntroduction(kit, pattern)),
-    below: Math.max(...ends.map(({ sums, end }) => usualLetters(`${sums} ${end}`))),
+    blocks: tableBlocks(own, batches, places, perLine),
+    columns: { plain: perLine(false), notched: perLine(true) },
   };
 }

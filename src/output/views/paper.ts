@@ -18,10 +18,13 @@ export const PAPERS: readonly Paper[] = [
 /** Chromium rounds page boxes to 0.24 pt, so the content box is a little higher than the sheet; mm. */
 const ROUNDING = 1;
 
+/** Height of a page's content box, mm. */
+export const PAGE_ROOM = SHEET.height + ROUNDING;
+
 /** The page rule of a paper: the same content box of 182 × 245 mm on each, and the footer. */
 export function pageRule(paper: Paper, footer: string): string {
   const side = (paper.width - SHEET.width) / 2;
-  const spare = paper.height - SHEET.height - ROUNDING;
+  const spare = paper.height - PAGE_ROOM;
   const top = spare * 0.42;
   const type = "font: 8.5pt 'Source Sans 3', sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
   return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${top}mm ${side}mm ${spare - top}mm;

@@ -2,7 +2,8 @@ import type { SupplyId } from "../../core/kit/supply-id.ts";
 import type { Effort } from "../../core/plan/effort.ts";
 import type { MadePart, StepId, StepSection, WorkStep } from "../../core/steps/work-step.ts";
 import { type Dual, same } from "../../words/dual.ts";
-import { hoursText } from "../../words/hours.ts";
+import { hoursText, timeText } from "../../words/hours.ts";
+import * as say from "../../words/messages.ts";
 import { stepTitle } from "../../words/steps.ts";
 import type { Figure } from "../drawing/figure.ts";
 
@@ -16,7 +17,7 @@ export interface Step {
   readonly ready: WorkStep["ready"];
   /** Estimated time, or empty. */
   readonly time: string;
-  /** How long it must lie still afterwards, or empty. */
+  /** How long it must lie still afterwards, and how often, in words; or empty. */
   readonly drying: string;
   readonly parts: readonly MadePart[];
   readonly tools: readonly SupplyId[];
@@ -33,7 +34,7 @@ export interface Told {
 
 /** A step of the work with its words. */
 export function stepOf(work: WorkStep, { text, figure }: Told, { byStage }: Effort, cautions: readonly string[]): Step {
-  const { id, section, ready, makes, uses, supplies: tools, stages, dries } = work;
+  const { id, section, ready, makes, uses, supplies: tools, stages, dries, times } = work;
   const minutes = stages.reduce((sum, stage) => sum + byStage[stage], 0);
   return {
     id,
@@ -42,7 +43,7 @@ export function stepOf(work: WorkStep, { text, figure }: Told, { byStage }: Effo
     text: typeof text === "string" ? same(text) : text,
     ready,
     time: minutes > 0 ? hoursText(minutes) : "",
-    drying: dries > 0 ? hoursText(dries) : "",
+    drying: dries > 0 ? say.stepDrying({ time: timeText(dries), times }) : "",
     parts: [...makes, ...uses],
     tools,
     figure,

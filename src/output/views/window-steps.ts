@@ -6,37 +6,63 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { type Dual, dual, dualByHand } from "../../words/dual.ts";
-import { formatByHand, formatSize } from "../../words/lengths.ts";
+import { formatByHand, formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
 import { closing } from "../drawing/diagrams/closing.ts";
 import { doorHinge } from "../drawing/diagrams/door-hinge.ts";
 import { holderInPlace } from "../drawing/diagrams/holder-in-place.ts";
 import { motifsInPlace } from "../drawing/diagrams/motifs-in-place.ts";
-import { windowLayers } from "../drawing/parts-figure.ts";
-import { pocketElevation } from "../drawing/pocket-figure.ts";
+import { pocketElevation } from "../drawing/diagrams/pocket-elevation.ts";
+import { windowLayers } from "../drawing/diagrams/window-layers.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps of the window and the light say and show; undefined for a step of the book. */
 export function windowTold(id: StepId, kit: Kit, pattern: Pattern): Told | undefined {
-  if (id === "light") return lightTold(kit, pattern);
-  return pattern.window && closingTold(id, kit, pattern, pattern.window);
+  const text = windowText(id, kit, pattern);
+  return text === undefined ? undefined : { text, figure: windowFigure(id, kit, pattern) };
 }
 
-function closingTold(id: StepId, kit: Kit, pattern: Pattern, window: BookWindow): Told | undefined {
+/** The same without the drawings, for where there is no room for them. */
+export function windowText(id: StepId, kit: Kit, pattern: Pattern): Told["text"] | undefined {
+  if (id === "light") return lightText(kit);
+  return pattern.window && closingText(id, pattern.window);
+}
+
+function closingText(id: StepId, window: BookWindow): Told["text"] | undefined {
   switch (id) {
     case "cut":
-      return { text: cutText(window), figure: windowLayers(window) };
+      return cutText(window);
     case "frame":
-      return { text: frameText(window), figure: holderInPlace(kit, pattern) };
+      return frameText(window);
     case "glaze":
-      return { text: say.stepGlazeText(window.wish), figure: undefined };
+      return say.stepGlazeText(window.wish);
     case "decorate":
-      return decorateTold(kit, pattern, window);
+      return decorateText(window);
     case "hang":
-      return { text: say.stepHangText(window.wish), figure: doorHinge(kit, pattern) };
+      return say.stepHangText(window.wish);
     case "close":
-      return { text: closeText(window), figure: closing(kit, pattern) };
+      return closeText(window);
+    default:
+      return undefined;
+  }
+}
+
+/** What they show. */
+export function windowFigure(id: StepId, kit: Kit, pattern: Pattern): Told["figure"] {
+  switch (id) {
+    case "cut":
+      return windowLayers(pattern.window!);
+    case "frame":
+      return holderInPlace(kit, pattern);
+    case "decorate":
+      return motifsInPlace(kit, pattern);
+    case "hang":
+      return doorHinge(kit, pattern);
+    case "close":
+      return closing(kit, pattern);
+    case "light":
+      return pocketElevation(pattern, pattern.pocket!, kit.units);
     default:
       return undefined;
   }
@@ -47,10 +73,10 @@ function cutText(window: BookWindow): string {
 }
 
 function frameText({ wish }: BookWindow): Dual {
-  return dual((units) => say.stepFrameText({ lip: formatSize(wish.lip, units) }));
+  return dual((units) => say.stepFrameText({ lip: formatOnRuler(wish.lip, units) }));
 }
 
-function decorateTold(kit: Kit, pattern: Pattern, { motifs, frame }: BookWindow): Told {
+function decorateText({ motifs, frame }: BookWindow): Dual {
   const { left, top } = boxOf(frame.outlines);
   const set = ({ motif, material, card, spacers, seat }: MotifPart, i: number, units: UnitSystem): string =>
     say.stepDecorateMotif({
@@ -61,7 +87,7 @@ function decorateTold(kit: Kit, pattern: Pattern, { motifs, frame }: BookWindow)
       left: formatByHand(seat[0] - left, units),
       top: formatByHand(seat[1] - top, units),
     });
-  const text = dual((units) =>
+  return dual((units) =>
     [
       say.stepDecorateGuide(),
       say.stepDecorateMeasure(),
@@ -69,7 +95,6 @@ function decorateTold(kit: Kit, pattern: Pattern, { motifs, frame }: BookWindow)
       say.stepDecorateDry(),
     ].join(" "),
   );
-  return { text, figure: motifsInPlace(kit, pattern) };
 }
 
 function closeText({ stringLength }: BookWindow): Dual {
@@ -77,7 +102,6 @@ function closeText({ stringLength }: BookWindow): Dual {
   return dual((units) => say.stepCloseText({ string: string[units] }));
 }
 
-function lightTold(kit: Kit, pattern: Pattern): Told {
-  const text = dual((units) => say.stepLightText({ setback: formatSize(kit.light!.setback, units) }));
-  return { text, figure: pocketElevation(pattern, pattern.pocket!, kit.units) };
+function lightText(kit: Kit): Dual {
+  return dual((units) => say.stepLightText({ setback: formatOnRuler(kit.light!.setback, units) }));
 }

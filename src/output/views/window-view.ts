@@ -12,10 +12,12 @@ import { leafAndPage } from "../../words/leaves.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse } from "../../words/parts.ts";
+import { pocketElevation } from "../drawing/diagrams/pocket-elevation.ts";
+import { pocketPlan } from "../drawing/diagrams/pocket-plan.ts";
+import { windowLayers } from "../drawing/diagrams/window-layers.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { litWindow } from "../drawing/front/lit-window.ts";
-import { partFigure, windowLayers } from "../drawing/parts-figure.ts";
-import { pocketElevation, pocketPlan } from "../drawing/pocket-figure.ts";
+import { partFigure } from "../drawing/parts-figure.ts";
 import { type NotchText, notchText } from "./row.ts";
 
 /** The light's pocket as the page and the packet show it. */

@@ -1,24 +1,25 @@
-import { type Gate, gateBefore } from "../../core/bench/bench-plan.ts";
 import { deskStyle } from "../../core/bench/desk.ts";
+import { type Gate, gateBefore } from "../../core/bench/gates.ts";
+import { placeNow } from "../../core/bench/moving.ts";
 import { passGate } from "../../core/bench/progress.ts";
-import type { LeafCard } from "../../output/views/leaf-card.ts";
+import { leafCard } from "../../output/views/leaf-card.ts";
 import { leafWords } from "../../words/bench.ts";
 import { formatLength, formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 
-/** Shows the question before a leaf, and what else to know about it. Gives the question's words to be spoken. */
-export function renderGate(root: HTMLElement, host: BenchHost, card: LeafCard): string {
+/** Shows the question before what lies on the bench, and what else to know about it. Gives the question's words to be spoken. */
+export function renderGate(root: HTMLElement, host: BenchHost): string {
   const { desk } = host;
-  const gate = gateBefore(desk.plan, desk.progress, desk.progress.at);
+  const gate = gateBefore(desk.plan, desk.progress, placeNow(desk.plan, desk.progress));
   const place = part(root, "gate");
   place.hidden = gate === undefined;
   if (!gate) {
     place.replaceChildren();
     return "";
   }
-  const [question, ...more] = gateWords(gate, host, card);
+  const [question, ...more] = gateWords(gate, host);
   place.className = `gate gate-${gate.kind}`;
   place.replaceChildren(
     make("p", "gate-words", make("strong", "", question), ...more.map((line) => make("span", "", line))),
@@ -28,15 +29,16 @@ export function renderGate(root: HTMLElement, host: BenchHost, card: LeafCard): 
   return [question, ...more].join(" ");
 }
 
-function gateWords(gate: Gate, host: BenchHost, card: LeafCard): [question: string, ...more: string[]] {
-  if (gate.kind === "check") return [checkWords(host, card)];
+function gateWords(gate: Gate, host: BenchHost): [question: string, ...more: string[]] {
+  if (gate.kind === "check") return [checkWords(host)];
   const { number, count } = gate.batch;
   if (gate.kind === "measure") return [say.benchMeasureGate({ number }), say.benchMeasureWhy({ count })];
   const { plan } = host.desk;
   return [batchWords(gate, host), say.benchBatchLeaves({ count, last: leafWords(plan, gate.batch.last.leaf) })];
 }
 
-function checkWords({ desk }: BenchHost, card: LeafCard): string {
+function checkWords({ desk }: BenchHost): string {
+  const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
   const first = card.source.cuts[0];
   return say.benchCheck({
     kind: card.bigIsPage ? "numbered" : "unnumbered",

@@ -1,5 +1,6 @@
 import type { Desk } from "../../core/bench/desk.ts";
-import { bringBack, isTicked, loseLeaf, lostOf } from "../../core/bench/progress.ts";
+import { bringBack, loseLeaf, lostOf } from "../../core/bench/lost-leaves.ts";
+import { isTicked, showLeaf } from "../../core/bench/progress.ts";
 import { type Recovery, recover } from "../../core/bench/recovery.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
@@ -48,7 +49,7 @@ export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNum
 function carryOut(host: BenchHost, leaf: LeafNumber, { changed }: Recovery, back: boolean): void {
   const named = leafWords(host.desk.plan, leaf);
   host.move(
-    (progress) => ({ ...(back ? bringBack : loseLeaf)(progress, leaf, changed), at: leaf }),
+    (progress) => showLeaf((back ? bringBack : loseLeaf)(progress, leaf, changed), leaf),
     back ? say.benchBackInNow({ leaf: named }) : say.benchLeftOutNow({ leaf: named, count: changed.length }),
   );
 }

@@ -1,4 +1,4 @@
-import { lostOf } from "../../core/bench/progress.ts";
+import { lostOf } from "../../core/bench/lost-leaves.ts";
 import { leafWords } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
 import { button, make, openDialog, part } from "./bench-dom.ts";

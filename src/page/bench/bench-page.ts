@@ -1,8 +1,11 @@
-import { gateBefore, leafAfter, stopBeside } from "../../core/bench/bench-plan.ts";
 import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/desk.ts";
 import { fitOf } from "../../core/bench/fit-key.ts";
+import { gateBefore } from "../../core/bench/gates.ts";
+import { isDone, placeAfter, placeBeside, placeNow } from "../../core/bench/moving.ts";
 import { touchClock } from "../../core/bench/pace.ts";
-import { isTicked, type Progress, passGate, showLeaf, tickLeaf, untickLeaf } from "../../core/bench/progress.ts";
+import type { Place } from "../../core/bench/places.ts";
+import { type Progress, passGate, showPlace } from "../../core/bench/progress.ts";
+import { tickPlace, untickPlace } from "../../core/bench/tick-place.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
@@ -16,12 +19,13 @@ import { renderGate } from "./bench-gates.ts";
 import type { BenchHost } from "./bench-host.ts";
 import { bindKeys, bindSwipe, type Moves } from "./bench-input.ts";
 import { bindJump } from "./bench-jump.ts";
+import { renderEdge } from "./bench-leaf-view.ts";
 import { bindRecovery } from "./bench-lost.ts";
 import { bindMeasure } from "./bench-measure.ts";
 import { bindMenu } from "./bench-menu.ts";
 import { renderNotices } from "./bench-notices.ts";
 import { followProgress, keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
-import { renderCount, renderEdge, renderLeaf } from "./bench-view.ts";
+import { renderCount, renderPlace } from "./bench-view.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
 const TIMES = 20_000;
@@ -41,7 +45,7 @@ export function openBench(
   return undefined;
 }
 
-/** The page that goes along with the work: one leaf at a time, ticked as it is folded. */
+/** The page that goes along with the work: one leaf or step at a time, ticked as it is done. */
 class BenchPage implements BenchHost {
   readonly openMeasure: () => void;
   readonly openJump: (reason?: string) => void;
@@ -75,6 +79,10 @@ class BenchPage implements BenchHost {
     return this.#desk;
   }
 
+  get #place(): Place {
+    return placeNow(this.#desk.plan, this.#desk.progress);
+  }
+
   tell(words: string): void {
     this.#told = words;
     this.#render(words);
@@ -83,7 +91,7 @@ class BenchPage implements BenchHost {
   move(change: (progress: Progress) => Progress, spoken?: string): void {
     this.#told = undefined;
     const { progress } = this.#desk;
-    const before = progress.at;
+    const before = this.#place;
     const clock = touchClock(progress.clock, Date.now());
     const moved = moveDesk(this.#desk, change({ ...progress, clock }));
     // Leaves are left out only after the dialog has laid the rest out without them.
@@ -91,7 +99,7 @@ class BenchPage implements BenchHost {
     this.#desk = moved.value;
     this.#keep();
     this.#render(spoken);
-    if (this.#desk.progress.at !== before) window.scrollTo(0, 0);
+    if (this.#place !== before) window.scrollTo(0, 0);
   }
 
   reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): Failure | undefined {
@@ -121,10 +129,10 @@ class BenchPage implements BenchHost {
     part(root, "back").addEventListener("click", moves.back);
     part(root, "go").addEventListener("click", moves.go);
     part<HTMLInputElement>(root, "done").addEventListener("change", (event) => {
-      const { at } = this.#desk.progress;
+      const place = this.#place;
       const ticked = (event.target as HTMLInputElement).checked;
       this.move(
-        (progress) => (ticked ? tickLeaf : untickLeaf)(progress, at),
+        (progress) => (ticked ? tickPlace : untickPlace)(progress, place),
         ticked ? say.benchSpokenTicked() : say.benchSpokenNotTicked(),
       );
     });
@@ -136,21 +144,21 @@ class BenchPage implements BenchHost {
   }
 
   #step(side: 1 | -1): void {
-    const { plan, progress } = this.#desk;
-    const leaf = stopBeside(plan, progress.at, side);
-    if (leaf !== progress.at) this.move((one) => showLeaf(one, leaf));
+    const place = placeBeside(this.#desk.plan, this.#place, side);
+    if (place !== this.#place) this.move((one) => showPlace(one, place));
   }
 
-  /** The main button: answers the prompt before the leaf; else ticks the leaf and goes on. */
+  /** The main button: answers the prompt before what lies on the bench; else ticks that and goes on. */
   #go(): void {
     const { plan, progress } = this.#desk;
-    const gate = gateBefore(plan, progress, progress.at);
+    const place = this.#place;
+    const gate = gateBefore(plan, progress, place);
     if (gate?.kind === "measure") this.openMeasure();
     else if (gate) this.move((one) => passGate(one, gate.name));
     else {
       this.move((one) => {
-        const ticked = tickLeaf(one, one.at);
-        return showLeaf(ticked, leafAfter(plan, ticked, one.at));
+        const ticked = tickPlace(one, place);
+        return showPlace(ticked, placeAfter(plan, ticked, place));
       });
     }
   }
@@ -159,10 +167,10 @@ class BenchPage implements BenchHost {
     this.#kept = keepProgress(this.#desk.progress);
   }
 
-  /** `told` is spoken before the question and the leaf. */
+  /** `told` is spoken before the question and what lies on the bench. */
   #render(told?: string): void {
-    const card = renderLeaf(this.#root, this.#desk);
-    const question = renderGate(this.#root, this, card);
+    const spoken = renderPlace(this.#root, this.#desk);
+    const question = renderGate(this.#root, this);
     renderNotices(this.#root, this, [
       ...(this.#told ? [this.#told] : []),
       ...this.#standing,
@@ -170,8 +178,8 @@ class BenchPage implements BenchHost {
       ...(this.#desk.changedSince ? [say.benchKitChanged()] : []),
     ]);
     this.#renderEdge();
-    const state = isTicked(this.#desk.progress, card.row.leaf) ? say.benchSpokenTicked() : "";
-    part(this.#root, "say").textContent = [told, question, state, card.spoken].filter(Boolean).join(" ");
+    const state = isDone(this.#desk.progress, this.#place) ? say.benchSpokenTicked() : "";
+    part(this.#root, "say").textContent = [told, question, state, spoken].filter(Boolean).join(" ");
     const address = deskAddress(this.#desk);
     const search = address ? `?${address}` : "";
     history.replaceState(null, "", `${location.pathname}${search}${location.hash}`);

@@ -1,94 +1,83 @@
-import { gateBefore, isFinished } from "../../core/bench/bench-plan.ts";
 import { type Desk, deskStyle } from "../../core/bench/desk.ts";
+import { dryingNow } from "../../core/bench/drying.ts";
+import { gateBefore } from "../../core/bench/gates.ts";
+import { isDone, isFinished, placeNow } from "../../core/bench/moving.ts";
 import { remainingTime, workedAt } from "../../core/bench/pace.ts";
-import { isTicked } from "../../core/bench/progress.ts";
-import { leafEdge } from "../../output/drawing/bench/leaf-edge.ts";
-import { levelTone } from "../../output/drawing/bench/level-tone.ts";
 import { ribbon } from "../../output/drawing/bench/ribbon.ts";
-import { type LeafCard, leafCard } from "../../output/views/leaf-card.ts";
+import { itemName } from "../../output/views/item-name.ts";
 import { gateAnswer, timeWords } from "../../words/bench.ts";
+import { dayTimeText } from "../../words/clock.ts";
+import { hoursText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
-import { make, part } from "./bench-dom.ts";
+import { part } from "./bench-dom.ts";
+import { renderItem } from "./bench-item-view.ts";
+import { renderLeaf } from "./bench-leaf-view.ts";
 
-/** Writes the leaf on the bench into the page's skeleton. */
-export function renderLeaf(root: HTMLElement, desk: Desk): LeafCard {
-  const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
-  part(root, "big-kind").textContent = card.bigIsPage ? say.benchBookPage() : card.row.bookPage;
-  const big = part(root, "big");
-  big.textContent = card.big;
-  big.classList.toggle("long", card.big.length > 4);
-  part(root, "leaf").textContent = String(card.row.leaf);
-  part(root, "pattern-page").textContent = card.row.patternPage;
-  part(root, "pattern-place").hidden = card.border !== "";
+/** Writes what lies on the bench into the page's skeleton; gives its words to be spoken. */
+export function renderPlace(root: HTMLElement, desk: Desk): string {
+  const place = placeNow(desk.plan, desk.progress);
+  const stage = part(root, "stage");
+  stage.classList.toggle("of-step", place.item !== undefined);
+  const spoken = place.item ? renderItem(root, desk, place.item) : renderLeaf(root, desk);
   const done = part<HTMLInputElement>(root, "done");
-  done.checked = isTicked(desk.progress, card.row.leaf);
-  part(root, "stage").classList.toggle("ticked", done.checked);
-  part(root, "border").textContent = card.border;
-  renderFolds(root, card, desk);
-  part(root, "work-notes").replaceChildren(...card.notes.map((note) => make("li", "", note)));
+  done.checked = isDone(desk.progress, place);
+  stage.classList.toggle("ticked", done.checked);
   renderCount(root, desk);
-  renderBar(root, card, desk);
-  return card;
-}
-
-function renderFolds(root: HTMLElement, card: LeafCard, desk: Desk): void {
-  const chips = card.row.folds.map((level) => {
-    const chip = make("li", "chip", String(level));
-    chip.style.setProperty("--tone", levelTone(desk.plan.pattern, level));
-    return chip;
-  });
-  part(root, "folds").replaceChildren(...chips);
-  const levels = card.levels.map((level) => {
-    const disc = make("b", "chip", String(level.number));
-    disc.style.setProperty("--tone", levelTone(desk.plan.pattern, level.number));
-    return make("li", "", disc, " ", level.words);
-  });
-  part(root, "levels").replaceChildren(...levels);
-}
-
-/** Draws the edge to the space that the page leaves for it. */
-export function renderEdge(root: HTMLElement, desk: Desk): void {
-  const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
-  const place = part(root, "edge");
-  const { width, height } = place.getBoundingClientRect();
-  if (width < 40 || height < 40) return;
-  place.innerHTML = leafEdge(card, desk.plan.pattern, desk.units, {
-    width: Math.floor(width),
-    height: Math.floor(height),
-  });
+  renderBar(root, desk);
+  return spoken;
 }
 
 /** Running count, ribbon and times; called again as time goes by. */
 export function renderCount(root: HTMLElement, desk: Desk): void {
   const { plan, progress } = desk;
-  const done = plan.stops.filter((leaf) => isTicked(progress, leaf)).length;
-  const place = plan.stops.indexOf(progress.at) + 1;
-  part(root, "count").textContent = say.benchPlace({ place, count: plan.stops.length });
+  const here = placeNow(plan, progress);
+  const alike = plan.places.filter((place) => (place.item === undefined) === (here.item === undefined));
+  const told = { place: alike.indexOf(here) + 1, count: alike.length };
+  part(root, "count").textContent = here.item ? say.benchStepPlace(told) : say.benchPlace(told);
+  const done = alike.filter((place) => isDone(progress, place)).length;
   part(root, "ticked").textContent = say.benchDoneCount({ count: done });
-  part(root, "time").textContent = timesOf(desk, done);
+  part(root, "time").textContent = timesOf(desk);
+  renderDrying(root, desk);
   part(root, "ribbon").innerHTML = ribbon(plan, progress);
 }
 
 /** Working time so far, and what is left of it. */
-function timesOf({ plan, progress }: Desk, done: number): string {
+function timesOf({ plan, progress }: Desk): string {
   const worked = timeWords(workedAt(progress.clock, Date.now()), "exact");
-  if (done === plan.stops.length) return say.benchTimeNoneLeft({ worked });
-  const { ms, own } = remainingTime(progress, plan.estimates);
-  const left = timeWords(ms, "about");
-  return own ? say.benchTimeOwnPace({ worked, left }) : say.benchTimeEstimated({ worked, left });
+  if (isFinished(plan, progress)) return say.benchTimeNoneLeft({ worked });
+  const { ms, own } = remainingTime(plan, progress);
+  if (own) return say.benchTimeOwnPace({ worked, left: timeWords(ms, "about") });
+  if (ms === 0) return say.benchTimeUnknown({ worked });
+  const estimated = (times: number): string => estimatedText(ms * times);
+  return say.benchTimeEstimated({ worked, left: estimated(1), first: estimated(plan.kit.rates.first) });
+}
+
+/** As on the kit's page, to the quarter hour; below an hour to the minute. */
+function estimatedText(ms: number): string {
+  return ms < 60 * 60_000 ? timeWords(ms, "about") : hoursText(ms / 60_000);
+}
+
+/** What dries, and until when; written only where it changes, for it is spoken then. */
+function renderDrying(root: HTMLElement, desk: Desk): void {
+  const now = Date.now();
+  const drying = dryingNow(desk.plan, desk.progress, now);
+  const words = drying
+    ? say.benchDrying({ step: itemName(desk.plan, drying.item, deskStyle(desk)), time: dayTimeText(drying.dry, now) })
+    : "";
+  const place = part(root, "drying");
+  if (place.textContent !== words) place.textContent = words;
 }
 
 /** The words of the main button follow what is next. */
-function renderBar(root: HTMLElement, card: LeafCard, desk: Desk): void {
-  const { plan, progress } = desk;
-  const gate = gateBefore(plan, progress, progress.at);
-  const ticked = isTicked(progress, progress.at);
-  const ended = card.place === card.places && isFinished(plan, progress);
-  part(root, "go-words").textContent = gate ? gateAnswer(gate.kind) : stepWords(ticked, ended);
+function renderBar(root: HTMLElement, { plan, progress }: Desk): void {
+  const place = placeNow(plan, progress);
+  const gate = gateBefore(plan, progress, place);
+  const ended = place === plan.places.at(-1) && isFinished(plan, progress);
+  part(root, "go-words").textContent = gate ? gateAnswer(gate.kind) : stepWords(isDone(progress, place), ended);
   part<HTMLButtonElement>(root, "go").disabled = ended;
   part(root, "go").classList.toggle("asking", gate !== undefined);
-  part<HTMLButtonElement>(root, "back").disabled = card.place === 1;
-  part<HTMLButtonElement>(root, "next").disabled = card.place === card.places;
+  part<HTMLButtonElement>(root, "back").disabled = place === plan.places[0];
+  part<HTMLButtonElement>(root, "next").disabled = place === plan.places.at(-1);
 }
 
 function stepWords(ticked: boolean, ended: boolean): string {

@@ -1,5 +1,7 @@
+import { writePlates } from "../../core/book/plates.ts";
 import { ASKED, type Asked, restateBook } from "../../core/finder/book-figures.ts";
 import { NO_QUERY, type Query, readHours } from "../../core/finder/query.ts";
+import type { Field } from "../../core/refit/field.ts";
 import { bookFields } from "../../core/refit/fields.ts";
 import { readField } from "../../core/refit/read-field.ts";
 import type { Refit } from "../../core/refit/refit.ts";
@@ -11,7 +13,8 @@ import { type Control, markControl } from "../shared/marked-control.ts";
 
 /** Reads the whole form. Wrong texts are marked and ask for nothing; what the form does not show of a book stays. */
 export function readForm(form: HTMLFormElement, before: Query): Query {
-  const book = restateBook(before.book, readBook(form, before.book));
+  const shown = shownFields(form).map(({ key }) => key);
+  const book = restateBook(before.book, readBook(form, before.book), shown);
   const asked = Object.keys(book).some((key) => ASKED.includes(key as Asked));
   return {
     ...NO_QUERY,
@@ -35,9 +38,9 @@ export function writeForm(form: HTMLFormElement, query: Query): void {
 /** Writes the book's figures in the reader's units. */
 export function writeBook(form: HTMLFormElement, book: Refit): void {
   const units = unitsOf(form);
-  for (const name of ASKED) {
-    control(form, name).value = textOf(name, book, units);
-    markControl(control(form, name), undefined);
+  for (const field of shownFields(form)) {
+    control(form, field.name).value = textOf(field, book, units);
+    markControl(control(form, field.name), undefined);
   }
 }
 
@@ -45,22 +48,28 @@ export function unitsOf(form: HTMLFormElement): UnitSystem {
   return form.querySelector<HTMLInputElement>('input[value="in"]')?.checked ? "in" : "mm";
 }
 
-/** A figure of a book as its field shows it. */
-function textOf(name: Asked, book: Refit, units: UnitSystem): string {
-  const value = book[name];
-  if (value === undefined) return "";
-  return (name === "leaves" ? String(value) : formatSize(value, units)).replace("\u00a0", " ");
+/** The fields of a book that the form has: all of them on a class's page. */
+function shownFields(form: HTMLFormElement): Field[] {
+  return bookFields().filter(({ name }) => form.elements.namedItem(name) !== null);
+}
+
+/** A figure of a book as its field shows it; what is not stated is the first of a choice. */
+function textOf({ key, ...field }: Field, book: Refit, units: UnitSystem): string {
+  const value = book[key];
+  if (value === undefined) return field.form === "choice" ? field.options[0]! : "";
+  if (field.form === "plates") return writePlates(book.plates!, "plain");
+  return field.form === "length" ? formatSize(value as number, units).replace("\u00a0", " ") : String(value);
 }
 
 /** What stands as it was written, rounded for the units, keeps its figure: changing units changes no book. */
-function readBook(form: HTMLFormElement, before: Refit): Pick<Refit, Asked> {
+function readBook(form: HTMLFormElement, before: Refit): Refit {
   let book: Refit = {};
   const units = unitsOf(form);
-  for (const field of bookFields().filter((one) => ASKED.includes(one.name as Asked))) {
-    const name = field.name as Asked;
-    const input = control(form, name);
-    if (before[name] !== undefined && input.value === textOf(name, before, units)) {
-      book = { ...book, [name]: before[name] };
+  for (const field of shownFields(form)) {
+    const { key } = field;
+    const input = control(form, field.name);
+    if (input.value === textOf(field, before, units)) {
+      if (before[key] !== undefined) book = { ...book, [key]: before[key] };
       markControl(input, undefined);
       continue;
     }

@@ -10,6 +10,7 @@ import { arrangeCards, type Card, type Judged, readCards, writeCard } from "./fi
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
 import { sayResult } from "./finder-result.ts";
 import { verdictOf } from "./finder-verdict.ts";
+import { bindSeatRow } from "./seat-row-form.ts";
 
 /** The kits follow this long after the last key, ms. */
 const REST = 300;
@@ -53,6 +54,9 @@ class FinderPage {
   #run = 0;
   /** What was left out of what was shown last; told until the reader does something. */
   #leftOut: readonly string[] = [];
+
+  /** A class's page makes a row of the book. */
+  #row = bindSeatRow();
 
   constructor(form: HTMLFormElement, list: Element) {
     this.#form = form;
@@ -105,6 +109,7 @@ class FinderPage {
     this.#run += 1;
     this.#remember();
     this.#buttons();
+    this.#row?.(this.#query.book, !hasWrongField(this.#form));
     if (await this.#judgeAll(this.#run)) this.#arrange();
   }
 

@@ -15,6 +15,7 @@ import { newReader, settled, textOf } from "../../site/visit.ts";
 import { readPdf, widthOf } from "../print/read-pdf.ts";
 
 const CLASS = "classes/winter-evenings";
+const PRIVATE = `private/${CLASS}`;
 const FITTING = [1, 2, 3, 4, 5, 7, 8];
 
 let dist: string;
@@ -34,7 +35,8 @@ afterAll(() => close?.());
 const read = (path: string) => readFileSync(join(dist, path), "utf8");
 const readOwn = (path: string) => readFileSync(join(own, path), "utf8");
 const pages = () =>
-  readdirSync(join(dist, CLASS), { recursive: true, withFileTypes: true })
+  [CLASS, "private"]
+    .flatMap((folder) => readdirSync(join(dist, folder), { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.name.endsWith(".html"))
     .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
     .sort();
@@ -74,7 +76,7 @@ describe("a seat's files", () => {
   });
 
   it("print in seat order as one file, each from a front side", async () => {
-    const merged = await readPdf(join(dist, CLASS, "all-seats-a4.pdf"));
+    const merged = await readPdf(join(dist, PRIVATE, "all-seats-a4.pdf"));
     let at = 0;
     for (const seat of FITTING) {
       const own = await readPdf(join(dist, CLASS, `seat-${seat}/packet-a4.pdf`));
@@ -112,7 +114,7 @@ describe("the build", () => {
 
 describe("the class's pages", () => {
   it("are sound HTML by an unrelated validator", async () => {
-    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 2);
+    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 1 + 2);
     for (const page of pages()) expect(await htmlFaults(read(page), page)).toEqual([]);
   });
 
@@ -151,6 +153,26 @@ describe("the class's pages", () => {
     expect(read("sitemap.xml")).not.toContain("seat-");
   });
 
+  it("keep what is the teacher's in a folder of its own, which nothing published names", () => {
+    const amounts = [...read(`${PRIVATE}/teacher/index.html`).matchAll(/€[\d.,]+\d/g)].map(([amount]) => amount);
+    const short = [...read(`${PRIVATE}/teacher/index.html`).matchAll(/: ([^<]*\d[^<]*) short\./g)].map(
+      ([, one]) => one!,
+    );
+    expect([amounts.length > 5, short.length > 0]).toEqual([true, true]);
+    const published = readdirSync(dist, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && /\.(html|json|csv|xml|js|txt|svg)$/.test(entry.name))
+      .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
+      .filter((path) => !path.startsWith("private/") && !path.startsWith("guide/"));
+    expect(published).toContain(`${CLASS}/index.html`);
+    for (const path of published) {
+      const text = read(path);
+      expect(text, path).not.toMatch(/private\/|teacher\.pdf|all-seats-/);
+      if (!path.startsWith(CLASS)) continue;
+      for (const figure of [...amounts, ...short]) expect(text, path).not.toContain(figure);
+    }
+    expect(read("private/index.html")).toContain('<meta name="robots" content="noindex">');
+  });
+
   // Source: axe-core's rules after WCAG 2; 1.4.10 Reflow for 320 px.
   it.each([
     [1280, "light"],
@@ -160,7 +182,7 @@ describe("the class's pages", () => {
     const page = await device.newPage();
     await page.setViewport({ width, height: 900 });
     await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
-    for (const path of ["index.html", "seat-2/index.html", "seat-6/index.html"]) {
+    for (const path of ["index.html", "seat-2/index.html", "seat-6/index.html", "../../private/index.html"]) {
       await page.goto(`${host.site}${CLASS}/${path}`, { waitUntil: "networkidle0" });
       await page.evaluate(axe.source);
       const found = await page.evaluate(async () => {
@@ -212,10 +234,50 @@ describe("the class's pages", () => {
   });
 });
 
+describe("the row of a seat", () => {
+  const line = (page: Page) => page.$eval("#row-line", (input) => (input as HTMLInputElement).value);
+
+  it("is written of the book in the form, offered as a file, and comes back with the address", async () => {
+    const page = await device.newPage();
+    await page.goto(`${host.site}${CLASS}/index.html`, { waitUntil: "networkidle0" });
+    expect(await line(page)).toBe("");
+    const book = { leafHeight: "17,8 cm", leafWidth: "108", blockThickness: "12.5", leaves: "112" };
+    const pages = { pageOneLeaf: "3", lastPage: "218", plates: "96:2; 120:4" };
+    for (const [name, text] of Object.entries({ ...book, ...pages })) await page.type(`#find-${name}`, text);
+    await page.select("#find-direction", "rtl");
+    await page.select("#row-seat", "4");
+    await page.select("#row-kit", "harbour-moon");
+    const row = "4,harbour-moon,178,108,12.5,112,3,218,96x2.120x4,rtl";
+    await page.waitForFunction(
+      (wanted) => (document.querySelector("#row-line") as HTMLInputElement).value === wanted,
+      {},
+      row,
+    );
+    const saved = await page.$eval("[data-row-save]", async (link) => {
+      let file: Blob | undefined;
+      const make = URL.createObjectURL;
+      URL.createObjectURL = (blob) => {
+        file = blob as Blob;
+        return make(blob);
+      };
+      link.addEventListener("click", (event) => event.preventDefault());
+      (link as HTMLAnchorElement).click();
+      return [(link as HTMLAnchorElement).download, await file!.text()];
+    });
+    expect(saved[0]).toBe("seat-4.csv");
+    expect(saved[1]!.split("\n")[1]).toBe(row);
+    await page.reload({ waitUntil: "networkidle0" });
+    expect(await line(page)).toBe(row.replace("4,harbour-moon", "1,little-gull"));
+    await page.type("#find-plates", "four");
+    await page.waitForFunction(() => (document.querySelector("#row-line") as HTMLInputElement).value === "");
+    await page.close();
+  });
+});
+
 describe("the codes of the seats", () => {
   // Source: jsqr, an unrelated reader of QR codes (ISO/IEC 18004).
   it("lead to the seats' pages, read from the cards", async () => {
-    const html = read(`${CLASS}/teacher/index.html`);
+    const html = read(`${PRIVATE}/teacher/index.html`);
     const codes = [...html.matchAll(/<svg class="seat-code"[\s\S]*?<\/svg>/g)].map(([svg]) => svg);
     expect(codes).toHaveLength(8);
     for (const [i, svg] of codes.entries()) {
@@ -229,7 +291,7 @@ describe("the codes of the seats", () => {
 
 describe("what is printed for the class", () => {
   it("is a teacher's packet with roster, list, costs, preparation, schedule, supervision, handouts and cards", async () => {
-    const { pages: printed } = await readPdf(join(dist, CLASS, "teacher.pdf"));
+    const { pages: printed } = await readPdf(join(dist, PRIVATE, "teacher.pdf"));
     const text = printed.map((page) => page.text).join(" ");
     for (const words of [
       "Roster",

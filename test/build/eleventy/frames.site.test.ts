@@ -23,11 +23,10 @@ const CONTEXTS: Readonly<Record<string, readonly Readonly<Record<string, unknown
   ],
   "class.njk": [{ page: at("/classes/winter-evenings/"), slug: "winter-evenings" }],
   "seat.njk": [{ seat: "winter-evenings/1" }, { seat: "winter-evenings/6" }],
-  "class-print.njk": ["teacher", "measuring-card"].map((template) => ({
-    page: at(`/classes/winter-evenings/${template}/`),
-    slug: "winter-evenings",
-    template,
-  })),
+  "class-print.njk": [
+    { page: at("/private/classes/winter-evenings/teacher/"), slug: "winter-evenings", template: "teacher" },
+    { page: at("/classes/winter-evenings/measuring-card/"), slug: "winter-evenings", template: "measuring-card" },
+  ],
 };
 
 /** Pages may have none: then the site's own stands in. */

@@ -37,8 +37,8 @@ describe("texts as long as they may be", () => {
     const printed = readdirSync(join(project.folder, "dist"), { recursive: true, encoding: "utf8" });
     for (const way of WAYS)
       for (const paper of ["a4", "letter"]) expect(printed).toContain(`kits/extreme-${way}/packet-${paper}.pdf`);
-    expect(printed).toContain("classes/class-word/all-seats-a4.pdf");
-    expect(printed).toContain("classes/class-mixed/all-seats-letter.pdf");
+    expect(printed).toContain("private/classes/class-word/all-seats-a4.pdf");
+    expect(printed).toContain("private/classes/class-mixed/all-seats-letter.pdf");
   });
 
   it.each(WAYS)("stand whole in packets: %s", async (way) => {
@@ -55,7 +55,7 @@ describe("texts as long as they may be", () => {
     ];
     for (const text of texts) expect(packet).toContain(bare(text));
     const plan = parse(project.read(`content/classes/class-${way}/index.md`).split(/^---$/m)[1]!);
-    const teacher = await said(`classes/class-${way}/teacher.pdf`);
+    const teacher = await said(`private/classes/class-${way}/teacher.pdf`);
     for (const text of [
       plan.title,
       plan.place,

@@ -6,7 +6,7 @@ import { formatMessages } from "../../../src/input/files/format-message.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 
 const PAGE = { kind: "kit", slug: "moon", name: "kits/moon/packet" } as const;
-const BOX: Overflow = { kind: "wide", box: "td.mark", text: "", size: 400, room: 300 };
+const BOX: Overflow = { kind: "wide", heading: "", text: "", size: 400, room: 300 };
 const TEXTS = [
   { file: "content/kits/moon/index.md", line: 9, column: 7, field: "levels[2].name", text: "harbour", printed: true },
   {
@@ -26,6 +26,11 @@ describe("byFields(error, texts)", () => {
     expect(formatMessages((told as KitError).messages)).toMatch(
       /^content\/kits\/moon\/index\.md:3:1 {2}title: a text that leaves its box on kits\/moon\/packet; allowed: .*; do: .*$/,
     );
+  });
+
+  it("names the heading's own text where what reaches out was written by nobody", () => {
+    const told = byFields(new OverflowError(PAGE, [{ ...BOX, heading: "The harbour at night", text: "€9" }]), TEXTS);
+    expect(formatMessages((told as KitError).messages)).toContain("title: a text that leaves its box");
   });
 
   it("leaves alone what nobody wrote, and other errors", () => {

@@ -35,19 +35,24 @@ describe("findOverflow", () => {
     expect(await problems(sheet('<p style="position: absolute; inset: 0; margin: 0"></p>'))).toEqual([]);
   });
 
-  it("names a sheet that is too wide by one pixel, with its heading and both widths", async () => {
-    const found = await problems(sheet('<div style="width: 501px"></div>'));
-    expect(found).toHaveLength(1);
-    expect(found[0]).toContain("section.sheet.first");
-    expect(found[0]).toContain("“Sheet heading”");
-    expect(found[0]).toMatch(/501 px wide in 500 px/);
+  // 96 px are an inch (CSS).
+  it("names what is too wide by one pixel, the heading above it and both widths in millimetres", async () => {
+    expect(await problems(sheet('<p>before</p><div style="width: 501px"><b>1.50</b> for card</div>'))).toEqual([
+      "below “Sheet heading”, “1.50 for card” needs 132.6 mm of width, and there are 132.3 mm",
+    ]);
+  });
+
+  it("names the cell of a table that pushes it out, not the table", async () => {
+    const row = Array.from({ length: 9 }, (_, i) => `<td style="min-width: 60px">cell ${i + 1}</td>`).join("");
+    const [found] = await problems(sheet(`<table><tr>${row}</tr><tr><td>short</td></tr></table>`, "data-flow"));
+    expect(found).toContain("“cell 9”");
   });
 
   it("names a sheet that is too high, but lets a flow be as high as it likes", async () => {
     const high = '<div style="height: 600px"></div>';
     const found = await problems(sheet(high));
     expect(found).toHaveLength(1);
-    expect(found[0]).toMatch(/ px high in 400 px/);
+    expect(found[0]).toMatch(/mm of height, and there are 105.8 mm/);
     expect(await problems(sheet(high, "data-flow"))).toEqual([]);
     expect(await problems(sheet('<div style="width: 800px"></div>', "data-flow"))).toHaveLength(1);
   });
@@ -62,7 +67,7 @@ describe("findOverflow", () => {
       '<!doctype html><body style="margin: 0"><div style="width: 701px; height: 1px"></div>',
     );
     expect(found).toHaveLength(1);
-    expect(found[0]).toMatch(/701 px wide in 700 px/);
+    expect(found[0]).toMatch(/185.5 mm wide, and it has 185.2 mm/);
   });
 
   it("looks at what print media show", async () => {
@@ -71,8 +76,8 @@ describe("findOverflow", () => {
   });
 
   it("names each sheet that is at fault and no other", async () => {
-    const wide = sheet('<div style="width: 520px"></div>');
-    const found = await problems(`${wide}${sheet("").replace("first", "second")}${wide.replace("first", "third")}`);
-    expect(found.map((text) => /\.sheet\.(\w+)/.exec(text)?.[1])).toEqual(["first", "third"]);
+    const wide = (name: string, width = 520) => sheet(`<div style="width: ${width}px">${name}</div>`);
+    const found = await problems(`${wide("first")}${wide("second", 400)}${wide("third")}`);
+    expect(found.map((text) => /first|second|third/.exec(text)?.[0])).toEqual(["first", "third"]);
   });
 });

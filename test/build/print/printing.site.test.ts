@@ -95,7 +95,7 @@ describe("printEach", () => {
     await expect(run).rejects.toBeInstanceOf(OverflowError);
     const error = (await run.catch((one: unknown) => one)) as OverflowError;
     expect(error.page).toEqual({ kind: "kit", slug: "made", name: "wide.html" });
-    expect(error.boxes.map(({ kind, text }) => [kind, text])).toContainEqual(["wide", "Head"]);
+    expect(error.boxes.map(({ kind, heading }) => [kind, heading])).toContainEqual(["wide", "Head"]);
     expect(error.message).toMatch(/^wide\.html: would not print at true scale/);
   });
 });

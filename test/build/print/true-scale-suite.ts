@@ -19,6 +19,7 @@ const BARS = {
 
 const TRUE_SCALE = ", true scale";
 const GAUGE = `Scoring gauge${TRUE_SCALE}`;
+const GAUGE_STRIPS = `Strips of the gauge${TRUE_SCALE}`;
 const STRIPS = `Marking strips${TRUE_SCALE}`;
 
 interface Sheet {
@@ -155,6 +156,22 @@ export function trueScaleSuite(printed: () => Printed): void {
       }
     });
 
+    it("has beside it, or on further sheets, a strip as wide as each level's line within 0.02 mm, and as high as the gauge", () => {
+      for (const pdf of printed().packets) {
+        const own = [GAUGE, GAUGE_STRIPS].flatMap((heading) =>
+          sheetsOf(printed(), heading).filter((sheet) => sheet.pdf === pdf),
+        );
+        const [gauge, ...strips] = own.flatMap(({ page }) => cutOutOf(page));
+        const depths = pdf.pattern.levels.map(({ depth }) => depth);
+        const expected = [...new Set(depths.map((depth) => Number(depth.toFixed(4))))].sort((a, b) => a - b);
+        expect(strips.length, pdf.name).toBe(expected.length);
+        for (const [i, depth] of expected.entries()) {
+          expect(Math.abs(widthOf(strips[i]!) - depth), `${pdf.name} ${depth} mm`).toBeLessThan(0.02);
+          expect(Math.abs(heightOf(strips[i]!) - heightOf(gauge!)), `${pdf.name} ${depth} mm`).toBeLessThan(0.02);
+        }
+      }
+    });
+
     it("is as high as the leaf, or as the sheet allows", () => {
       for (const { pdf, page, name } of sheetsOf(printed(), GAUGE)) {
         const height = heightOf(gaugeOf(page).edge);
@@ -257,14 +274,20 @@ function inside(box: Box, room: Box): boolean {
   );
 }
 
+/** What is cut out of a sheet of the gauge, from left to right. */
+function cutOutOf(page: ReadPage): Box[] {
+  return page.outlines
+    .filter(
+      ({ paint, closed, rectangle, box }) =>
+        paint === "stroke" && closed && rectangle && widthOf(box) > 5 && heightOf(box) > 105,
+    )
+    .map(({ box }) => box)
+    .sort((a, b) => a.left - b.left);
+}
+
 /** The gauge's outline, and the x of each of its upright lines, which the browser draws as a row of filled dashes. */
 function gaugeOf(page: ReadPage): { edge: Box; lines: number[] } {
-  const outlines = page.outlines.filter(
-    ({ paint, closed, rectangle, box }) =>
-      paint === "stroke" && closed && rectangle && widthOf(box) > 15 && heightOf(box) > 105,
-  );
-  expect(outlines).toHaveLength(1);
-  const edge = outlines[0]!.box;
+  const edge = cutOutOf(page)[0]!;
   const paths = Map.groupBy(
     page.outlines.filter(({ paint, box }) => paint === "fill" && inside(box, edge)),
     ({ path }) => path,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type Desk, deskAddress, deskStyle, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
 import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
-import { bringBack, loseLeaf, measureBatch, showLeaf, tickUntimed } from "../../../src/core/bench/progress.ts";
+import { bringBack, loseLeaf } from "../../../src/core/bench/lost-leaves.ts";
+import { measureBatch, showLeaf, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { withHeight } from "../../../src/core/fit/shape.ts";
 import { fromAddress } from "../../../src/core/refit/address.ts";
@@ -66,6 +67,13 @@ describe("a desk", () => {
     const { progress } = opened(kit, read("border=4_6"), "mm");
     expect(progress).toMatchObject({ kit: "made", fit: "border=4_6", at: 1, ticks: [], lost: [] });
     expect(opened(kit, read("border=0_6&lost=1"), "mm").progress.at).toBe(2);
+  });
+
+  it("begins with the first work of all, and goes on where kept progress is", () => {
+    const { progress } = opened(kit, {}, "mm");
+    expect(progress).toMatchObject({ at: 1, item: "step check" });
+    expect(opened(kit, {}, "mm", showLeaf(progress, leafNumber(7))).progress).toMatchObject({ at: 7, item: undefined });
+    expect(opened(kit, {}, "mm", { ...progress, item: "step nothing" }).progress.item).toBeUndefined();
   });
 
   it("moves to a leaf that is folded", () => {

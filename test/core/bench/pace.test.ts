@@ -1,19 +1,12 @@
 import { describe, expect, it } from "vitest";
-import {
-  CATCH_UP,
-  IDLE,
-  leafEstimates,
-  remainingTime,
-  TELLING,
-  touchClock,
-  workedAt,
-} from "../../../src/core/bench/pace.ts";
+import { doItem } from "../../../src/core/bench/item-done.ts";
+import { CATCH_UP, IDLE, remainingTime, TELLING, touchClock, workedAt } from "../../../src/core/bench/pace.ts";
 import type { Clock, Progress, Tick } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import type { Rates } from "../../../src/core/kit/kit.ts";
+import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { fc } from "../../seed.ts";
-import { madeLeaf, madePattern, madePocket } from "../plan/made-pattern.ts";
-import { begin } from "./made.ts";
+import { litKit, madeKit } from "../kit/made-kit.ts";
+import { begin, madePlan, SLANTING } from "./made.ts";
 
 const MINUTE = 60_000;
 const ticked = (ticks: readonly Tick[]): Progress => ({ ...begin(), ticks });
@@ -48,65 +41,65 @@ describe("the clock", () => {
   });
 });
 
-describe("leafEstimates(pattern, rates)", () => {
-  const rates: Rates = {
-    leaf: 12,
-    score: 6,
-    mark: 4,
-    cut: 7,
-    fold: 10,
-    check: 20,
-    tack: 15,
-    notch: 25,
-    part: 420,
-    first: 2,
-  };
-  const levels = [10, 20, 30].map((depth) => ({ name: `${depth}`, depth, line: undefined, background: depth === 20 }));
-  const leaves = [
-    madeLeaf(4, null, [2]),
-    madeLeaf(5, 1, [3, 2, 3]),
-    { ...madeLeaf(6, 19, [1, 2, 1]), tacks: [{ from: 0, to: 60 }] },
-  ];
-
-  // By hand: a border leaf is turned, scored and folded once; two marks and cuts make three folds; page 19 is a checkpoint.
-  it.each([
-    ["single", [28, 12 + 2 * 6 + 2 * 11 + 30 + 25, 12 + 2 * 6 + 2 * 11 + 30 + 20]],
-    // The front line, too, and its fold; but no second fold of what lies at it.
-    ["stepped", [28, 12 + 3 * 6 + 2 * 11 + 40 + 25, 12 + 2 * 6 + 2 * 11 + 20 + 20]],
-  ] as const)("adds the rates for what a leaf needs, tacks left out: %s folds", (foldStyle, seconds) => {
-    const pattern = madePattern({ levels, leaves, pocket: madePocket(5), fit: { foldStyle } });
-    expect([...leafEstimates(pattern, rates)]).toEqual(seconds.map((one, i) => [4 + i, 1000 * one]));
-  });
-});
-
-describe("remainingTime(progress, estimates)", () => {
-  const estimates = new Map(Array.from({ length: 20 }, (_, i) => [leafNumber(i + 1), 100_000] as const));
+describe("remainingTime(plan, progress)", () => {
+  const leaves = Array.from({ length: 20 }, (_, i) => leafNumber(i + 1));
+  const estimates = new Map(leaves.map((leaf) => [leaf, 100_000] as const));
+  const plan = { estimates, places: leaves.map((leaf) => ({ leaf, item: undefined })) };
   const timed = (count: number, took: number) =>
     Array.from({ length: count }, (_, i) => ({ leaf: leafNumber(i + 1), took }));
 
   it("is the estimate of the open leaves until five leaves were timed", () => {
-    expect(remainingTime(ticked([]), estimates)).toEqual({ ms: 2_000_000, own: false });
-    expect(remainingTime(ticked(timed(4, 150_000)), estimates)).toEqual({ ms: 1_600_000, own: false });
+    expect(remainingTime(plan, ticked([]))).toEqual({ ms: 2_000_000, own: false });
+    expect(remainingTime(plan, ticked(timed(4, 150_000)))).toEqual({ ms: 1_600_000, own: false });
   });
 
   it("is scaled by her own pace from then on; ticks made in passing do not count as pace", () => {
-    expect(remainingTime(ticked(timed(5, 150_000)), estimates)).toEqual({ ms: 2_250_000, own: true });
+    expect(remainingTime(plan, ticked(timed(5, 150_000)))).toEqual({ ms: 2_250_000, own: true });
     const caught = [
       ...timed(5, 150_000),
       { leaf: leafNumber(6), took: 0 },
       { leaf: leafNumber(7), took: CATCH_UP - 1 },
     ];
-    expect(remainingTime(ticked(timed(5, CATCH_UP)), estimates)).toEqual({ ms: 15 * CATCH_UP, own: true });
-    expect(remainingTime(ticked(timed(5, CATCH_UP - 1)), estimates)).toEqual({ ms: 1_500_000, own: false });
-    expect(remainingTime(ticked(caught), estimates)).toEqual({ ms: 1_950_000, own: true });
+    expect(remainingTime(plan, ticked(timed(5, CATCH_UP)))).toEqual({ ms: 15 * CATCH_UP, own: true });
+    expect(remainingTime(plan, ticked(timed(5, CATCH_UP - 1)))).toEqual({ ms: 1_500_000, own: false });
+    expect(remainingTime(plan, ticked(caught))).toEqual({ ms: 1_950_000, own: true });
   });
 
   it("leaves ticks of leaves that are no longer folded out of her pace", () => {
     const gone = [...timed(4, 150_000), { leaf: leafNumber(99), took: 1_000_000 }];
-    expect(remainingTime(ticked(gone), estimates)).toEqual({ ms: 1_600_000, own: false });
+    expect(remainingTime(plan, ticked(gone))).toEqual({ ms: 1_600_000, own: false });
   });
 
   it("is nothing when all is done", () => {
-    expect(remainingTime(ticked(timed(20, 90_000)), estimates).ms).toBe(0);
+    expect(remainingTime(plan, ticked(timed(20, 90_000))).ms).toBe(0);
+  });
+
+  it("counts other work that is open, at the pace of the leaves", () => {
+    const line = madePlan().places.find(({ item }) => item?.name === "score 2 1-40")!.item!;
+    const both = { ...plan, places: [{ leaf: leafNumber(1), item: line }, ...plan.places] };
+    // By hand: forty leaves at 6 s.
+    expect(remainingTime(both, ticked([])).ms).toBe(2_240_000);
+    expect(remainingTime(both, ticked(timed(5, 150_000))).ms).toBe(1.5 * 1_740_000);
+    expect(remainingTime(both, doItem(ticked([]), line)).ms).toBe(2_000_000);
+  });
+
+  it("is before the work what the kit's page tells: all counts by the kit's own rates", () => {
+    const rates = {
+      leaf: 11,
+      score: 5,
+      mark: 4,
+      cut: 7,
+      fold: 10,
+      check: 20,
+      tack: 15,
+      notch: 25,
+      part: 420,
+      first: 2,
+    };
+    for (const kit of [madeKit({ rates }), litKit({ rates }), { ...SLANTING, rates }]) {
+      const whole = madePlan(kit);
+      const { minutes } = effortOf(countsOf(whole.pattern), rates);
+      expect(remainingTime(whole, begin()).ms).toBeCloseTo(60_000 * minutes, 6);
+    }
   });
 });

@@ -3,51 +3,26 @@ import { changedLeaves, recover, withLost } from "../../../src/core/bench/recove
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Pattern, PatternLeaf } from "../../../src/core/pattern/pattern.ts";
 import { failureIn, valueFrom } from "../findings/made.ts";
-import { LIGHT, litKit, madeKit, WELL } from "../kit/made-kit.ts";
+import { madeKit } from "../kit/made-kit.ts";
 import { patternOf } from "../pattern/computed.ts";
 import { madePattern, madePocket } from "../plan/made-pattern.ts";
-import { madePlan } from "./made.ts";
-
-/** A slanting well, so that every leaf has marks of its own, and a light for which leaves are notched. */
-const LIT = litKit({
-  insert: undefined,
-  fit: { markStep: 0.1 },
-  light: { ...LIGHT, diameter: 30, height: 30, setback: 2 },
-  picture: {
-    ...WELL,
-    shapes: [
-      {
-        level: 1,
-        rule: "nonzero",
-        rings: [
-          [
-            [2, 5],
-            [98, 30],
-            [98, 95],
-            [2, 95],
-          ],
-        ],
-      },
-      WELL.shapes[1]!,
-    ],
-  },
-});
+import { madePlan, SLANTING } from "./made.ts";
 
 describe("recover(plan, lost)", () => {
   it.each([
     ["made", madeKit(), [20]],
-    ["lit", LIT, [21, 22, 40]],
+    ["lit", SLANTING, [21, 22, 40]],
   ] as const)("%s without leaves %j is the pattern of the kit with them lost", (_, kit, leaves) => {
     const lost = leaves.map(leafNumber);
     const plan = madePlan(kit);
     const result = valueFrom(recover(plan, lost.toReversed()));
-    const expected = patternOf({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: lost } });
+    const expected = patternOf({ ...kit, fit: { ...kit.fit, lostLeaves: lost } });
     expect(result.plan.pattern).toEqual(expected);
     expect(result.plan.stops).toEqual(plan.stops.filter((leaf) => !lost.includes(leaf)));
   });
 
   it("changes no leaf before the lost one, and every other leaf is named when its work changes", () => {
-    const plan = madePlan(LIT);
+    const plan = madePlan(SLANTING);
     const result = valueFrom(recover(plan, [leafNumber(20)]));
     expect(Math.min(...result.changed)).toBeGreaterThan(20);
     const work = (one: typeof plan, leaf: number) => {
@@ -61,7 +36,7 @@ describe("recover(plan, lost)", () => {
   });
 
   it("counts a leaf whose notch alone is another as changed", () => {
-    const { pattern } = madePlan(LIT);
+    const { pattern } = madePlan(SLANTING);
     const pocket = pattern.pocket!;
     const [first, second, ...rest] = pocket.notches;
     const notches = [first!, { ...second!, depth: second!.depth + 0.5 }, ...rest];
@@ -69,7 +44,7 @@ describe("recover(plan, lost)", () => {
   });
 
   it("is undone by the leaves that were lost before it", () => {
-    const plan = madePlan(LIT);
+    const plan = madePlan(SLANTING);
     const lost = valueFrom(recover(plan, [leafNumber(20)]));
     const back = valueFrom(recover(lost.plan, []));
     expect(back.plan.pattern).toEqual(plan.pattern);

@@ -30,14 +30,14 @@ export function smallClass(): Record<string, unknown> {
 }
 
 /** Reads a class made of front matter, and of a books table where one is given. */
-export function readMadeClass(matter: object | string, table?: string | Buffer): KitClass {
+export function readMadeClass(matter: object | string, table?: string | Buffer, name = "books.csv"): KitClass {
   const base = mkdtempSync(join(tmpdir(), "leaflight-class-"));
   try {
     const folder = join(base, "content/classes/made");
     mkdirSync(folder, { recursive: true });
     const yaml = typeof matter === "string" ? matter : stringify(matter);
     writeFileSync(join(folder, "index.md"), `---\n${yaml}---\nWords.\n`);
-    if (table !== undefined) writeFileSync(join(folder, "books.csv"), table);
+    if (table !== undefined) writeFileSync(join(folder, name), table);
     return readClass(folder, base, { kits: KITS, broken: [], drafts: [] }).plan;
   } finally {
     rmSync(base, { recursive: true, force: true });

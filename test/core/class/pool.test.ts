@@ -7,14 +7,14 @@ import { madeSeat } from "./made-seats.ts";
 import { line, lines, poolOf, SEATS, shares, withOwn } from "./pooled.ts";
 
 describe("what poolSupplies(plan, seats, layouts) counts", () => {
-  // By hand: a blade for every 250 cuts begun, one more for a window; a dot a tack, 8 more for a window.
+  // By hand: a blade for every 250 cuts begun, one more for a window; a dot a tack, two more for a button; raised motifs take none.
   it("adds what each seat needs, and tells how much each has of it", () => {
     const list = poolOf();
     expect(line(list, "blades")).toMatchObject({ need: 2 + 2 + 2, unit: "each", kind: "material" });
-    expect(line(list, "glueDots").need).toBe(10 + 10);
+    expect(line(list, "glueDots").need).toBe(4 + 4);
     expect(shares(line(list, "glueDots"))).toEqual([
-      [2, 10],
-      [3, 10],
+      [2, 4],
+      [3, 4],
     ]);
     expect(shares(line(list, "book"))).toEqual([
       [1, 1],

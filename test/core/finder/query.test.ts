@@ -140,6 +140,10 @@ describe("bookFigures(refit), restateBook(book, written)", () => {
     expect(restateBook({ leaves: 90, plates }, { leaves: 91 })).toEqual({ leaves: 91 });
     expect(restateBook({ plates }, { leaves: 91 })).toEqual({ leaves: 91 });
     expect(restateBook({ plates }, {})).toEqual({ plates });
+    expect(restateBook({ leaves: 90, lastPage: 9 }, { leaves: 91, lastPage: 9 }, ["leaves", "lastPage"])).toEqual({
+      leaves: 91,
+      lastPage: 9,
+    });
   });
 
   it.each([

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Supply } from "../../../src/core/supplies/supply.ts";
 import { LIGHT, madeKit } from "../kit/made-kit.ts";
-import { madePattern } from "../plan/made-pattern.ts";
+import { madePattern, madeWindow } from "../plan/made-pattern.ts";
 import { all, type Given, listOf, one, WINDOWED } from "./made-supplies.ts";
 
 const PLAIN = madePattern();
@@ -71,7 +71,7 @@ describe("materials", () => {
       ["card", 2, "sheet"],
       ["acetate", 1, "sheet"],
       ["blades", 2, "each"],
-      ["glueDots", 11, "each"],
+      ["glueDots", 5, "each"],
       ["light", 1, "each"],
       ["cells", 1, "set"],
       ["tape", 0.9, "m"],
@@ -126,16 +126,23 @@ describe("wet glue", () => {
   });
 });
 
+const FLAT = madePattern({
+  window: { ...madeWindow(), motifs: madeWindow().motifs.map((motif) => ({ ...motif, spacers: 0 })) },
+});
+
 describe("glue dots", () => {
   it.each([
-    [0, madePattern(), undefined],
-    [1, madePattern(), 1],
-    [0, WINDOWED, 8],
-    [5, WINDOWED, 13],
-  ] as const)("are one a tack (%d), and 8 for a window", (tacks, pattern, dots) => {
-    const [bought] = all({ pattern, counts: { tacks } }, "glueDots");
-    expect(bought?.quantity).toBe(dots);
-    const window = pattern.window ? 8 : 0;
-    if (bought) expect(bought.reason).toEqual({ kind: "glue-dots", tacks, window });
-  });
+    [0, "none", madePattern(), undefined],
+    [1, "none", madePattern(), 1],
+    [0, "raised motifs", WINDOWED, 2],
+    [5, "raised motifs", WINDOWED, 7],
+    [0, "two flat motifs", FLAT, 8],
+  ] as const)(
+    "are one a tack (%d), two for a button, three for a flat motif: window with %s",
+    (tacks, _, pattern, dots) => {
+      const [bought] = all({ pattern, counts: { tacks } }, "glueDots");
+      expect(bought?.quantity).toBe(dots);
+      if (bought) expect(bought.reason).toEqual({ kind: "glue-dots", tacks, window: bought.quantity - tacks });
+    },
+  );
 });

@@ -11,7 +11,14 @@ import {
   stepFor,
   tidy,
 } from "../../../src/core/units/length.ts";
-import { formatDepth, formatLength, formatNumber, formatSize, sayLength } from "../../../src/words/lengths.ts";
+import {
+  formatDepth,
+  formatLength,
+  formatNumber,
+  formatOnRuler,
+  formatSize,
+  sayLength,
+} from "../../../src/words/lengths.ts";
 import { fc } from "../../seed.ts";
 
 const SIXTEENTH = 25.4 / 16;
@@ -184,6 +191,19 @@ describe("formatDepth(mm, units) and formatSize(mm, units)", () => {
     expect(formatDepth(mm, "in")).toBe(inInches);
     expect(formatSize(mm, "mm")).toBe(`${inMillimetres}\u00a0mm`);
     expect(formatSize(mm, "in")).toBe(`${inInches}\u00a0in`);
+  });
+});
+
+describe("formatOnRuler(mm, units)", () => {
+  it.each([
+    [138, "138", "5 7/16"],
+    [34.925, "35", "1 3/8"],
+    [19.05, "19", "3/4"],
+    [12.5, "12.5", "1/2"],
+    [23.3, "23.5", "29/32"],
+  ])("writes %d mm as %s or %s in", (mm, inMillimetres, inInches) => {
+    expect(formatOnRuler(mm, "mm")).toBe(`${inMillimetres}\u00a0mm`);
+    expect(formatOnRuler(mm, "in")).toBe(`${inInches}\u00a0in`);
   });
 });
 

@@ -35,6 +35,7 @@ const BOOKS: readonly KitName[] = ["gull", "boat", "moon", "tide", "small", "tal
 export const diagrams: readonly Scene[] = [
   ...OF_EVERY_KIT.flatMap((of) => BOOKS.map((kit) => diagram(of, kit))),
   diagram(holdWidth, "small-along"),
+  diagram(foldSteps, "small-scissors"),
   diagram(tucking, "small-lost"),
   ...OF_WINDOWS.flatMap((of) => WINDOWED.map((kit) => diagram(of, kit))),
   { room: "diagrams", name: "line-legend", of: lineLegend, draw: () => figureIn(DIAGRAM, lineLegend()) },

@@ -1,11 +1,13 @@
 import type { Part } from "../../../src/core/window/part.ts";
 import type { BookWindow } from "../../../src/core/window/window.ts";
 import { motifsInPlace } from "../../../src/output/drawing/diagrams/motifs-in-place.ts";
+import { pocketElevation } from "../../../src/output/drawing/diagrams/pocket-elevation.ts";
+import { pocketPlan } from "../../../src/output/drawing/diagrams/pocket-plan.ts";
+import { windowLayers } from "../../../src/output/drawing/diagrams/window-layers.ts";
 import { litWindow } from "../../../src/output/drawing/front/lit-window.ts";
-import { partFigure, windowLayers } from "../../../src/output/drawing/parts-figure.ts";
-import { pocketElevation, pocketPlan } from "../../../src/output/drawing/pocket-figure.ts";
+import { partFigure } from "../../../src/output/drawing/parts-figure.ts";
 import { galleryKit, type KitName, LIT, WINDOWED } from "../kits.ts";
-import { DIAGRAM, figureIn, PAIR, PART, type Scene, STEP, stated } from "../scene.ts";
+import { DIAGRAM, figureIn, PAIR, PART, type Scene, stated } from "../scene.ts";
 
 type Choice = readonly [name: string, part: (window: BookWindow) => Part];
 
@@ -31,10 +33,7 @@ export const window: readonly Scene[] = [
   ...WINDOWED.map(layers),
   ...DECORATED.map(inPlace),
   ...[...DECORATED, "plate" as const].map(lit),
-  ...LIT.flatMap((kit) => [
-    ...pocket(pocketPlan, "pocket-plan", kit),
-    ...pocket(pocketElevation, "pocket-elevation", kit),
-  ]),
+  ...LIT.flatMap((kit) => [pocket(pocketPlan, "pocket-plan", kit), pocket(pocketElevation, "pocket-elevation", kit)]),
 ];
 
 function part(name: KitName, [partName, choose]: Choice): Scene {
@@ -54,7 +53,7 @@ function layers(name: KitName): Scene {
     room: "window",
     name: `layers-${name}`,
     of: windowLayers,
-    draw: () => figureIn(STEP, windowLayers(galleryKit(name).pattern.window!)),
+    draw: () => figureIn(DIAGRAM, windowLayers(galleryKit(name).pattern.window!)),
   };
 }
 
@@ -82,15 +81,14 @@ function lit(name: KitName): Scene {
   };
 }
 
-/** The pocket's figures stand as a pair, and small beside a step. */
-function pocket(of: typeof pocketPlan, figure: string, name: KitName): Scene[] {
-  return [PAIR, STEP].map((place) => ({
+function pocket(of: typeof pocketPlan, figure: string, name: KitName): Scene {
+  return {
     room: "window",
-    name: `${figure}-${name}${place === STEP ? "-step" : ""}`,
+    name: `${figure}-${name}`,
     of,
     draw: () => {
       const { kit, pattern } = galleryKit(name);
-      return figureIn(place, of(pattern, pattern.pocket!, kit.units));
+      return figureIn(DIAGRAM, of(pattern, pattern.pocket!, kit.units));
     },
-  }));
+  };
 }

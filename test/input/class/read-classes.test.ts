@@ -1,7 +1,10 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { stringify } from "yaml";
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import { messagesOfClass, readFixtureClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
+import { FIXTURES } from "../kit/kit-folders.ts";
 
 const HEAD = "seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOneLeaf,lastPage,plates,direction";
 const ROW = "1,little-gull,178,108,12.5,112,3,218,,ltr";
@@ -56,6 +59,30 @@ describe("readClass(folder)", () => {
     expect(readMadeClass(fromTable, table).seats[0]!.book.leaves).toBe(112);
   });
 
+  it("reads columns and words in any capitals, with spaces, and marks of inches", () => {
+    const head = "Seat;KIT;Leaf height;leaf_width;Block Thickness;LEAVES;Direction;fold-style";
+    const [seat] = readMadeClass(fromTable, `sep=;\n${head}\n4;Little Gull;7,5";5 ½";12,5 mm;112;LTR;Single\n`).seats;
+    // 7.5 and 5.5 inches in millimetres.
+    expect(seat!.book).toMatchObject({ leafHeight: 190.5, leafWidth: 139.7, blockThickness: 12.5, direction: "ltr" });
+    expect(seat!.kit.slug).toBe("little-gull");
+  });
+
+  it.each(["books.xlsx", "books.ods"])(
+    "reads the books of %s, a time that a spreadsheet made of plates, too",
+    (name) => {
+      const matter = { ...fromTable, kits: ["little-gull", "harbour-moon"], books: name };
+      const { seats } = readMadeClass(matter, readFileSync(join(FIXTURES, "tables", name)), name);
+      expect(seats.map(({ number, kit }) => [number, kit.slug])).toEqual([
+        [1, "little-gull"],
+        [2, "harbour-moon"],
+        [12, "little-gull"],
+      ]);
+      expect(seats[0]!.book.blockThickness).toBeCloseTo(13.97, 9);
+      expect(seats[1]!.book).toMatchObject({ leafHeight: 215.9, plates: [{ afterPage: 192, leaves: 4 }] });
+      expect(seats[2]!.book.plates).toHaveLength(2);
+    },
+  );
+
   it("lets a seat of the front matter have its book in the table, and sorts by number", () => {
     const plan = readMadeClass(
       { ...fromTable, kits: ["little-gull", "harbour-moon"], pace: 1.2, seats: [{ seat: 9, pace: 0.8 }] },
@@ -66,6 +93,42 @@ describe("readClass(folder)", () => {
       [9, "little-gull", 0.8],
     ]);
     expect(plan.seats[0]!.refit.direction).toBe("rtl");
+  });
+
+  it("takes seats without books: places, seats with a number alone, and rows of the table", () => {
+    const matter = {
+      ...{ ...fromTable, kits: ["little-gull", "harbour-moon"], places: 5 },
+      seats: [{ seat: 2, kit: "harbour-moon" }, { seat: 7 }],
+    };
+    const plan = readMadeClass(matter, `${HEAD}\n4,,178,108,12.5,112,3,218,,ltr\n5,little-gull\n`);
+    expect(plan.state).toBe("collecting");
+    expect(plan.seats.map(({ number }) => number)).toEqual([4]);
+    expect(plan.awaiting.map(({ number, kit }) => [number, kit?.slug])).toEqual([
+      [1, undefined],
+      [2, "harbour-moon"],
+      [3, undefined],
+      [5, "little-gull"],
+      [7, undefined],
+    ]);
+  });
+
+  it("announces a class without a single book, and closes one without its seats and their table", () => {
+    const announced = readMadeClass({ ...smallClass(), seats: [], places: 12 });
+    expect([announced.state, announced.awaiting.length, announced.awaiting[0]!.kit?.slug]).toEqual([
+      "announced",
+      12,
+      "little-gull",
+    ]);
+    const closed = readMadeClass({ ...fromTable, state: "closed" });
+    expect([closed.state, closed.seats, closed.awaiting]).toEqual(["closed", [], []]);
+    expect(readMadeClass({ ...smallClass(), state: "held" })).toMatchObject({ state: "held", seats: [{ number: 1 }] });
+  });
+
+  it("gives every seat the class's units, where they are not its kit's own", () => {
+    const [inches] = readMadeClass({ ...smallClass(), units: "in" }).seats;
+    expect(inches!.refit.units).toBe("in");
+    expect(fitSeats([inches!], []).fitting[0]!.kit.units).toBe("in");
+    expect(readMadeClass(smallClass()).seats[0]!.refit.units).toBeUndefined();
   });
 
   it("fills in defaults", () => {
@@ -106,14 +169,6 @@ const wrong: readonly [name: string, change: Change, at: string, field: string, 
   ["a misspelt key", (c) => ({ ...c, plaice: "x" }), "plaice", "plaice", /unknown key/, /place/],
   ["no sessions", ({ sessions: _, ...c }) => c, "title", "sessions", /not given/, /sessions/i],
   ["a day that is none", (c) => ({ ...c, date: "2027-02-30" }), "date", "date", /2027-02-30/, /YYYY-MM-DD/],
-  [
-    "a seat without a book",
-    (c) => ({ ...c, seats: [{ seat: 4 }] }),
-    "- seat: 4",
-    "seats[1]",
-    /seat 4 has no book/,
-    /a book/,
-  ],
   ["no seat at all", (c) => ({ ...c, seats: [] }), "seats", "seats", /no seat/, /at least one/],
   [
     "a leaf without a unit that is known",
@@ -150,7 +205,14 @@ const wrong: readonly [name: string, change: Change, at: string, field: string, 
     /unknown key/,
     /glueDots/,
   ],
-  ["a table that is not there", (c) => ({ ...c, books: "book.csv" }), "books", "books", /book\.csv/, /CSV file/],
+  [
+    "a table that is not there",
+    (c) => ({ ...c, books: "book.csv" }),
+    "books",
+    "books",
+    /book\.csv/,
+    /CSV, XLSX or ODS/,
+  ],
   [
     "a number of depths that is not the kit's",
     (c) => ({
@@ -184,7 +246,7 @@ describe("what is wrong in a class", () => {
   });
 
   it.each([
-    ["an unknown column", `${HEAD},colour\n${ROW},red\n`, 1, "books table", /colour/],
+    ["an unknown column", `${HEAD},colour\n${ROW},red\n`, 1, "books table in cell K1", /colour/],
     [
       "a row that is too long",
       `${HEAD}\n${ROW}\n2,little-gull,178,108,12.5,112,3,218,,ltr,,red\n`,
@@ -192,23 +254,23 @@ describe("what is wrong in a class", () => {
       "books table",
       /"red"/,
     ],
-    ["a broken quote", `${HEAD}\n1,"little"gull,178\n`, 2, "books table", /quote/i],
+    ["a broken quote", `${HEAD}\n1,"little-gull,178\n`, 2, "books table", /quote/i],
     ["an empty table", "", 1, "books table", /empty/],
-    ["a count that is none", `${HEAD}\n1,,178,108,12.5,many,3,218,,ltr\n`, 2, "book.leaves", /"many"/],
+    ["a count that is none", `${HEAD}\n1,,178,108,12.5,many,3,218,,ltr\n`, 2, "leaves in cell F2", /"many"/],
     [
       "a height without a unit that is known",
       `${HEAD}\n1,,17 hands,108,12.5,112,3,218,,ltr\n`,
       2,
-      "book.leafHeight",
+      "leafHeight in cell C2",
       /17 hands/,
     ],
-    ["plates that are no plates", `${HEAD}\n1,,178,108,12.5,112,3,218,four,ltr\n`, 2, "books table", /four/],
-    ["a seat twice", `${HEAD}\n${ROW}\n${ROW}\n`, 3, "seat", /second time/],
+    ["plates that are no plates", `${HEAD}\n1,,178,108,12.5,112,3,218,four,ltr\n`, 2, "plates in cell I2", /four/],
+    ["a seat twice", `${HEAD}\n${ROW}\n${ROW}\n`, 3, "seat in cell A3", /second time/],
     [
       "a kit that the class does not offer",
       `${HEAD}\n${ROW.replace("little-gull", "harbour-moon")}\n`,
       2,
-      "kit",
+      "kit in cell B2",
       /harbour-moon/,
     ],
   ])("in the table, %s", (_, table, line, field, given) => {
@@ -216,6 +278,48 @@ describe("what is wrong in a class", () => {
     expect(messages).toHaveLength(1);
     expect(messages[0]).toMatchObject({ file: "content/classes/made/books.csv", line, field });
     expect(messages[0]!.given).toMatch(given);
+  });
+
+  it("tells of every bad cell of every row at once, in their order", () => {
+    const table = `${HEAD}\n1,,178,108,12.5,many,3,218,four,ltr\n2,moon,178,9 ft,12.5,112\n\n2,,178,108,12.5,112\n2.5,,178,108,12.5,112\n`;
+    const told = messagesOfClass(fromTable, table).map(({ line, field }) => [line, field]);
+    expect(told).toEqual([
+      [2, "plates in cell I2"],
+      [3, "leafWidth in cell D3"],
+      [6, "seat in cell A6"],
+    ]);
+    const [first] = messagesOfClass(fromTable, table.replace("four", ""));
+    expect(first).toMatchObject({ line: 2, column: 6, field: "leaves in cell F2" });
+  });
+
+  it("names the column that a misspelt one may mean, and a column that is missing", () => {
+    const [message] = messagesOfClass(fromTable, `${HEAD.replace("leafHeight", "leaf hieght")}\n${ROW}\n`);
+    expect(message).toMatchObject({ line: 1, column: 3, remedy: expect.stringContaining("leafHeight") });
+    expect(messagesOfClass(fromTable, "leafHeight,leaves\n178,112\n")[0]!.given).toBe('no column "seat"');
+  });
+
+  it.each(["Name", "First name", "student", "Participants", "e-mail", "phone number", "name of child"])(
+    "refuses a column “%s” with the reason",
+    (column) => {
+      const [message, ...more] = messagesOfClass(fromTable, `${HEAD},${column}\n${ROW},x\n`);
+      expect(more).toEqual([]);
+      expect(message).toMatchObject({ line: 1, column: 11, field: "books table in cell K1" });
+      expect(message!.allowed).toMatch(/nothing about persons: a class’s pages are public/);
+    },
+  );
+
+  it.each(["name", "student", "firstName", "email"])("refuses the key %s of a seat with the same reason", (key) => {
+    const [seat] = smallClass()["seats"] as object[];
+    const [message] = messagesOfClass({ ...smallClass(), seats: [{ ...seat, [key]: "x" }] });
+    expect(message).toMatchObject({ field: `seats[1].${key}` });
+    expect(message!.allowed).toMatch(/nothing about persons/);
+  });
+
+  it("refuses a name where a seat's number stands, and takes no other key for a person's", () => {
+    const [message] = messagesOfClass(fromTable, `${HEAD}\n${ROW.replace("1,", "somebody,")}\n`);
+    expect(message).toMatchObject({ field: "seat in cell A2" });
+    expect(message!.allowed).toMatch(/nothing about persons/);
+    expect(messagesOfClass({ ...smallClass(), name: "x" })[0]!.allowed).not.toMatch(/persons/);
   });
 
   it("tells of two books for one seat", () => {

@@ -42,6 +42,15 @@ describe("a progress file", () => {
     );
   });
 
+  it("may have been written before other work stood at the bench", () => {
+    const { item, ...old } = JSON.parse(serialiseProgress({ ...begin(), item: "step gauge" })) as Record<
+      string,
+      unknown
+    >;
+    expect(item).toBe("step gauge");
+    expect(parseProgress(JSON.stringify(old), OURS)).toEqual({ progress: begin() });
+  });
+
   const file = () =>
     JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2].map(leafNumber)))) as Record<string, unknown>;
   it.each([

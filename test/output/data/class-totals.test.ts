@@ -61,7 +61,7 @@ describe("the sheets of the fixtures’ class", () => {
 });
 
 describe("the list of the fixtures’ class", () => {
-  // Arithmetic on the published patterns: a blade for every 250 cuts begun, one more and 8 dots for a window (common practice).
+  // Arithmetic on the published patterns: a blade for every 250 cuts begun, one more for a window; two dots for a button, three for a flat motif (common practice).
   it("adds up what each seat's published pattern needs", () => {
     const cuts = (pattern: (typeof published)[number]): number =>
       sum(pattern.leaves.map((leaf: { cuts: unknown[] }) => leaf.cuts.length)) + (pattern.light?.notches.length ?? 0);
@@ -70,7 +70,9 @@ describe("the list of the fixtures’ class", () => {
       pattern.leaves
         .flatMap((leaf: { tacks: { from: number; to: number }[] }) => leaf.tacks)
         .filter((tack: { from: number; to: number }) => tack.to - tack.from >= pattern.fit.leastTab).length;
-    expect(need("glueDots")).toBe(sum(published.map((one) => tacks(one) + (one.insert ? 8 : 0))));
+    const flat = (pattern: (typeof published)[number]): number =>
+      pattern.insert.parts.filter((part: { spacers?: number }) => part.spacers === 0).length;
+    expect(need("glueDots")).toBe(sum(published.map((one) => tacks(one) + (one.insert ? 2 + 3 * flat(one) : 0))));
     expect(need("book")).toBe(7);
     expect(need("light")).toBe(published.filter((one) => one.light).length);
   });

@@ -30,6 +30,7 @@ function totals(slug: string) {
     tacks: sum(({ tacks }) => tacks.filter(({ from, to }) => to - from >= pattern.fit.leastTab - 1e-6).length),
     notches: pattern.light?.notches.length ?? 0,
     parts: (pattern.insert?.parts ?? []).reduce((total: number, part: { count: number }) => total + part.count, 0),
+    flat: (pattern.insert?.parts ?? []).filter((part: { spacers?: number }) => part.spacers === 0).length,
     quantity: (id: string): number | undefined =>
       pattern.supplies.find((supply: { id: string }) => supply.id === id)?.quantity,
   };
@@ -56,11 +57,11 @@ describe.each(FIXTURE_KITS)("totals of the published pattern of %s", (slug) => {
     expect(Math.abs(pattern.time.minutes - stages.reduce((a, b) => a + b, 0))).toBeLessThan(0.5);
   });
 
-  // A blade for every 250 cuts begun and one for a window, 8 dots for a window (common practice, no source).
+  // A blade for every 250 cuts begun and one for a window; two dots for a button, three for a flat motif (common practice, no source).
   it("buy blades and glue dots for its cuts and tacks", () => {
     const window = pattern.insert ? 1 : 0;
     expect(counted.quantity("blades")).toBe(Math.ceil((counted.cuts + counted.notches) / 250) + window);
-    expect(counted.quantity("glueDots") ?? 0).toBe(counted.tacks + 8 * window);
+    expect(counted.quantity("glueDots") ?? 0).toBe(counted.tacks + 2 * window + 3 * counted.flat);
   });
 
   // Tape twice round the frame, a tenth for waste; to the next 0.1 m, or quarter of a foot.

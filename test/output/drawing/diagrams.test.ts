@@ -172,7 +172,7 @@ describe("numbers of Harbour Moon, stepped, in mm", () => {
 
   it("folds at the front line, then cuts from the folded edge to depth less front depth", () => {
     expect(drawn("harbour-moon", "foldSteps")).toEqual(
-      expect.arrayContaining(["2  Fold it all at 18 mm", "18 mm", "42 mm", "cut 24 mm", "folded edge"]),
+      expect.arrayContaining(["2", "Fold it all at 18 mm", "18 mm", "42 mm", "cut 24 mm", "folded edge"]),
     );
     expect(drawn("harbour-moon", "cutDepth")).toEqual(
       expect.arrayContaining(["cut = 42 − 18 = 24 mm", "cut 24 mm", "24 mm", "8 mm", "folded edge"]),

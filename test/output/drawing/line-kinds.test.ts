@@ -1,35 +1,54 @@
 import { describe, expect, it } from "vitest";
 import { type LineKind, lineLook } from "../../../src/output/drawing/line-kinds.ts";
 
-// Source: the pattern table of AutoCAD's ISO line types (seen through a second party), in line widths: dashed 12, −3; dash-dot
-// 12, −3, 0.5, −3. SVG 2, painting, stroke-dasharray: an even list of lengths that are not negative and not all zero.
-const IN_WIDTHS: Readonly<Record<LineKind, readonly number[]>> = {
-  cut: [],
-  score: [12, 3],
-  position: [12, 3, 0.5, 3],
-};
+// General drafting habit, of which ISO 128 is the standard (from memory): what is cut and edges are continuous, what is folded
+// is dashed, positions are dash-dot; widths come in steps of √2, and two that must be told apart differ by two steps.
+const SHAPES: Readonly<Record<LineKind, number>> = { cut: 0, score: 2, position: 4, edge: 0 };
+const KINDS = Object.keys(SHAPES) as LineKind[];
 
-describe.each(Object.entries(IN_WIDTHS) as [LineKind, readonly number[]][])("lineLook(%s)", (kind, pattern) => {
-  it.each([1, 0.5])("dashes by the line's width, times %d", (thin) => {
-    const look = lineLook(kind, thin);
-    const width = Number(look["stroke-width"]);
-    const dashes = look["stroke-dasharray"]?.split(" ").map(Number) ?? [];
-    expect(width).toBeGreaterThan(0);
-    expect(dashes).toHaveLength(pattern.length);
-    // Written to 0.01 mm, width and dash both.
-    dashes.forEach((dash, i) => {
-      expect(Math.abs(dash - pattern[i]! * width)).toBeLessThanOrEqual(0.0051 + 0.0051 * pattern[i]!);
-      expect(dash).toBeGreaterThan(0);
-    });
+/** A step of ISO 128, √2, as its widths are rounded: 0.25, 0.35, 0.5. */
+const STEP = 1.4;
+
+/** What two strokes of a letter lie apart that normal eyes just read, a minute of arc, at arm's length, mm. */
+const JUST_SEEN = 700 * Math.tan(Math.PI / 180 / 60);
+
+function read(kind: LineKind, times = 1): { width: number; dashes: number[] } {
+  const look = lineLook(kind, times);
+  return {
+    width: Number(look["stroke-width"]),
+    dashes: look["stroke-dasharray"]?.split(" ").map(Number) ?? [],
+  };
+}
+
+describe.each(KINDS)("lineLook(%s)", (kind) => {
+  it("has the dashes of its kind, in black", () => {
+    expect(read(kind).dashes).toHaveLength(SHAPES[kind]);
+    expect(lineLook(kind)).toMatchObject({ stroke: "#000", fill: "none" });
+  });
+
+  it("has dots and gaps that are seen at arm's length, and gaps five times as long", () => {
+    const { width, dashes } = read(kind);
+    expect(width).toBeGreaterThan(0.95 * JUST_SEEN);
+    for (const dash of dashes) expect(dash).toBeGreaterThan(2 * JUST_SEEN);
+    for (const gap of dashes.filter((_, i) => i % 2 === 1)) expect(gap).toBeGreaterThan(5 * JUST_SEEN);
+  });
+
+  it("is as many times as large as it is asked to be", () => {
+    const [plain, triple] = [read(kind), read(kind, 3)];
+    expect(triple.width).toBeCloseTo(3 * plain.width, 6);
+    triple.dashes.forEach((dash, i) => void expect(dash).toBeCloseTo(3 * plain.dashes[i]!, 6));
   });
 });
 
 describe("line kinds", () => {
-  it("differ by pattern, all in black, and cut lines are the widest", () => {
-    const looks = (Object.keys(IN_WIDTHS) as LineKind[]).map((kind) => lineLook(kind));
-    expect(new Set(looks.map((look) => look["stroke-dasharray"] ?? "")).size).toBe(3);
-    expect(new Set(looks.map((look) => look.stroke))).toEqual(new Set(["#000"]));
-    const widths = looks.map((look) => Number(look["stroke-width"]));
-    expect(Math.max(...widths.slice(1))).toBeLessThan(widths[0]!);
+  it("that have one pattern differ twice over in weight, all others by one step or by pattern and weight", () => {
+    const width = (kind: LineKind): number => read(kind).width;
+    expect(width("cut") / width("edge")).toBeGreaterThanOrEqual(2);
+    expect(width("cut") / width("score")).toBeGreaterThanOrEqual(STEP);
+    expect(width("score") / width("position")).toBeGreaterThanOrEqual(STEP);
+  });
+
+  it("dashes of a score line are short beside those of a position line", () => {
+    expect(read("position").dashes[0]! / read("score").dashes[0]!).toBeGreaterThanOrEqual(2);
   });
 });

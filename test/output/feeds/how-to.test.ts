@@ -4,38 +4,16 @@ import { dataBlock, howTo } from "../../../src/output/feeds/how-to.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import { fixtureView, SITE, settingsWith, version } from "./made-kits.ts";
 import { readVocabulary } from "./vocabulary.ts";
+import { vocabularyFaults } from "./vocabulary-faults.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: a document of any shape, looked into freely
 type Json = any;
 
 const vocabulary = readVocabulary();
-const DATA_TYPES = ["Text", "URL", "Number", "Date", "DateTime", "Duration", "Boolean", "Integer"];
 
 /** As a reader of the page gets it. */
 function published(...given: Parameters<typeof howTo>): Json {
   return JSON.parse(dataBlock(howTo(...given)));
-}
-
-/** Whatever in a document schema.org does not know, or does not know there. */
-function faults(node: Json, path = "HowTo"): string[] {
-  const { "@type": type, "@context": _context, "@id": _id, ...properties } = node;
-  if (!vocabulary.isType(type)) return [`${path}: no type ${type}`];
-  return Object.entries(properties).flatMap(([property, value]) => {
-    const where = `${path}.${property}`;
-    if (!vocabulary.hasProperty(type, property)) return [`${where}: not of ${type}`];
-    if (vocabulary.supersededBy(property)) return [`${where}: superseded`];
-    return [value].flat().flatMap((one: Json) => [...valueFaults(property, one, where)]);
-  });
-}
-
-function valueFaults(property: string, value: Json, where: string): string[] {
-  const range = vocabulary.rangeOf(property);
-  if (typeof value !== "object") {
-    const wanted = typeof value === "number" ? ["Number", "Integer"] : DATA_TYPES;
-    return range.some((type) => wanted.includes(type)) ? [] : [`${where}: ${value} is no ${range}`];
-  }
-  const fits = range.some((type) => vocabulary.isA(value["@type"], type));
-  return [...(fits ? [] : [`${where}: ${value["@type"]} is no ${range}`]), ...faults(value, where)];
 }
 
 const minutesOf = (duration: string): number => {
@@ -49,7 +27,7 @@ describe("the vocabulary's own reader", () => {
     expect(vocabulary.hasProperty("HowToSupply", "requiredQuantity")).toBe(true);
     expect(vocabulary.hasProperty("HowToTool", "estimatedCost")).toBe(false);
     expect(vocabulary.supersededBy("steps")).toBe("step");
-    expect(faults({ "@type": "HowTo", steps: "x", pages: 3, tool: { "@type": "Person" } })).toHaveLength(3);
+    expect(vocabularyFaults({ "@type": "HowTo", steps: "x", pages: 3, tool: { "@type": "Person" } })).toHaveLength(3);
   });
 });
 
@@ -60,8 +38,10 @@ describe("howTo(view, settings)", () => {
     const prices = { currency: "EUR", prices: { book: 2, card: 0.4 } };
     const stated = { versions: [version("1.1", "2026-10-03")], licence: { name: "Own", url: undefined } };
     for (const fields of [{}, prices, { ...prices, ...stated, currency: "crowns" }])
-      expect(faults(published(fixtureView(slug, fields), SETTINGS))).toEqual([]);
-    expect(faults(published(fixtureView(slug), { ...SETTINGS, url: undefined, author: undefined }))).toEqual([]);
+      expect(vocabularyFaults(published(fixtureView(slug, fields), SETTINGS))).toEqual([]);
+    expect(vocabularyFaults(published(fixtureView(slug), { ...SETTINGS, url: undefined, author: undefined }))).toEqual(
+      [],
+    );
   });
 
   // schema.org: totalTime includes the time to prepare.
@@ -88,7 +68,7 @@ describe("howTo(view, settings)", () => {
       ["Make the gauge"],
       ["Press the score lines"],
       ["Fold the leaves before the picture"],
-      ["Mark, cut and fold, batch by batch", "Blades", "Eyes and back"],
+      ["Fold the picture, batch by batch", "Blades", "Eyes and back"],
       ["In each batch: notch for the light", "Blades"],
       ["In each batch: tack loose flaps", "Glue"],
       ["Fold the leaves after the picture"],

@@ -32,8 +32,9 @@ const FILES = [
   "kits/gull/packet-a4.pdf",
   "kits/moon/front-lit.svg",
   "classes/evening/index.html",
-  "classes/evening/teacher.pdf",
-  "classes/evening/cut/card-a4-1-mm.svg",
+  "private/index.html",
+  "private/classes/evening/teacher.pdf",
+  "private/classes/evening/cut/card-a4-1-mm.svg",
   "classes/evening/seat-3/index.html",
   "classes/evening/seat-3/front.svg",
   "classes/evening/seat-3/packet/index.html",
@@ -88,13 +89,14 @@ describe("listSite(files, nameOf)", () => {
     expect(listSite([...FILES].reverse(), nameOf)).toEqual({ site, kits });
   });
 
-  it.each(FILES.filter(({ path }) => !/sw\.js|schema|social|offline\.json|\.jpg|classes.*(pdf|cut|packet)/.test(path)))(
-    "is another version when $path changes",
-    ({ path }) => {
-      const changed = FILES.map((one) => (one.path === path ? file(path, "other") : one));
-      expect(listSite(changed, nameOf).site.version).not.toBe(site.version);
-    },
-  );
+  it.each(
+    FILES.filter(
+      ({ path }) => !/sw\.js|schema|private|social|offline\.json|\.jpg|classes.*(pdf|cut|packet)/.test(path),
+    ),
+  )("is another version when $path changes", ({ path }) => {
+    const changed = FILES.map((one) => (one.path === path ? file(path, "other") : one));
+    expect(listSite(changed, nameOf).site.version).not.toBe(site.version);
+  });
 
   it("is no other version when its own files change", () => {
     const changed = FILES.map((one) => (/sw\.js|offline\.json/.test(one.path) ? file(one.path, "other") : one));

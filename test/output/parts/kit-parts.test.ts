@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import { figuresPart } from "../../../src/output/parts/figures.ts";
 import { kitPage } from "../../../src/output/parts/kit-page.ts";
 import { KIT_PARTS, type KitPart } from "../../../src/output/parts/kit-parts.ts";
@@ -88,7 +89,11 @@ describe("a part", () => {
       /<li>leaf 5, p\. 9: <span class="u-mm">1 mm<\/span><span class="u-in">1\/32 in<\/span><\/li>.*\n?.*2 more loose/,
     ],
   ])("tacksPart: %i tacks and %i held stretches", (tacks, held, wanted) => {
-    const rows = Array.from({ length: tacks }, () => ({ leaf: "leaf 5, p. 9", place: { mm: "1 mm", in: "1/32 in" } }));
+    const rows = Array.from({ length: tacks }, () => ({
+      number: leafNumber(5),
+      leaf: "leaf 5, p. 9",
+      place: { mm: "1 mm", in: "1/32 in" },
+    }));
     expect(String(tacksPart(changed(view, { tacks: { rows, held } })))).toMatch(wanted);
   });
 });

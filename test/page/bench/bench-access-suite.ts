@@ -40,8 +40,17 @@ const STATES: Readonly<Record<string, State>> = {
     await maker.page.type("[data-measure-thickness]", "1");
   },
   "the menu": (maker) => maker.press("open-menu"),
+  "a score line": (maker) => maker.press("back"),
+  "notches of a batch, others open": (maker) => maker.goToStep("Notch for the light"),
+  "glue that dries": async (maker) => {
+    await maker.goToStep("Glue the base frame and let it dry");
+    await maker.press("go");
+  },
   "all done": async (maker) => {
     await fold(204)(maker);
+    await maker.press("go");
+    await maker.goToStep("Set the light");
+    await maker.answer("They are done");
     await maker.press("go");
   },
 };

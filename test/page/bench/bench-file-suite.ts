@@ -127,8 +127,8 @@ export function fileSuite(served: () => OpenedSite): void {
       await maker.press("anew");
       expect(await maker.done()).toBe(1);
       await maker.press("anew");
-      expect([await maker.done(), await maker.leaf()]).toEqual([0, 1]);
-      expect(said).toEqual(Array(2).fill("Clear 1 tick and start this book again?"));
+      expect([await maker.done(), await maker.text("big")]).toEqual([0, "Check the book"]);
+      expect(said).toEqual(Array(2).fill("Clear the tick of 1 leaf and of all other work, and start this book again?"));
     });
   });
 }

@@ -1,8 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
+import { tackList } from "../../../src/core/plan/tack-list.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { fixturePattern } from "./bench-pattern.ts";
-import { GULL, type Maker, newMaker } from "./bench-reader.ts";
+import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
 const MINUTE = 60_000;
 
@@ -27,10 +28,12 @@ export function promptSuite(served: () => OpenedSite): void {
     it("asks before each batch and at each checkpoint of the plan, and nowhere else", async () => {
       const pattern = fixturePattern("little-gull");
       const batches = batchesOf(pattern, 20, undefined);
+      // The first batch is measured before what comes next, a leaf or its tacks.
+      const tacked = tackList(pattern).glued.some((tack) => tack.leaf.leaf <= batches[0]!.last.leaf);
       const expected = pattern.leaves.flatMap((leaf) => {
         const batch = batches.find((one) => one.first === leaf);
         return [
-          ...(batch?.number === 2 ? [`${leaf.leaf} Batch 1 is folded.`] : []),
+          ...(batch?.number === 2 ? [`${tacked ? "" : leaf.leaf} Batch 1 is folded.`] : []),
           ...(batch
             ? [
                 `${leaf.leaf} Batch ${batch.number} of ${batches.length}: ${Math.round(batch.packing)} mm of packing under the working side.`,
@@ -58,9 +61,10 @@ export function promptSuite(served: () => OpenedSite): void {
       });
       expect(asked).toEqual(expected);
       expect(asked.length).toBeGreaterThan(10);
-      expect(await maker.done()).toBe(pattern.leaves.length);
-      expect(await maker.text("notices")).toContain(`All ${pattern.leaves.length} leaves are folded`);
-      expect(await maker.text("notices")).toContain(`a hold width of ${Math.round(pattern.fit.holdWidth)}\u00a0mm`);
+      expect(await maker.text("notices")).toBe(
+        `All ${pattern.leaves.length} leaves are folded. All other work is done, too.`,
+      );
+      expect(await maker.text("step")).toContain(`are ${Math.round(pattern.fit.holdWidth)}\u00a0mm apart`);
       expect(await maker.page.$eval("[data-go]", (go) => (go as HTMLButtonElement).disabled)).toBe(true);
     });
 
@@ -98,16 +102,71 @@ export function promptSuite(served: () => OpenedSite): void {
       await maker.goTo("leaf", 112);
       await maker.press("done");
       await maker.press("go");
+      expect(await maker.text("big")).toBe("Tack loose flaps");
+      await maker.goToStep("Open to the hold width");
+      await maker.press("go");
       expect(await maker.leaf()).toBe(1);
+    });
+
+    it("begins with the preparing, counts it apart from the leaves, and takes a tick off again", async () => {
+      await maker.open(GULL);
+      await maker.page.evaluate(() => localStorage.clear());
+      await maker.page.goto(`${served().host.site}${GULL}`, { waitUntil: "load" });
+      expect([await maker.text("big"), await maker.text("count"), await maker.done()]).toEqual([
+        "Check the book",
+        expect.stringMatching(/^Step 1 of \d+ beside the leaves$/),
+        0,
+      ]);
+      await maker.page.keyboard.press("Enter");
+      await maker.page.keyboard.press("Space");
+      expect([await maker.text("big"), await maker.done()]).toEqual(["Make the gauge", 2]);
+      await maker.page.keyboard.press("Backspace");
+      await maker.press("done");
+      expect([await maker.text("big"), await maker.done()]).toEqual(["Find pattern page 1", 1]);
+      await maker.goTo("leaf", 1);
+      expect(await maker.done()).toBe(0);
+      expect(await maker.text("notices")).toContain(
+        "Not done before this: 4 steps, starting with Find pattern page 1.",
+      );
+      await maker.answer("They are done");
+      expect(await maker.text("notices")).toBe("");
+      await maker.open(GULL);
+      expect(await maker.leaf()).toBe(1);
+    });
+
+    it("draws a step on her own book, and none where it has no drawing", async () => {
+      await maker.open(`${GULL}?leaves=128&thick=14`);
+      for (let i = 0; i < 12; i += 1) await maker.press("back");
+      expect(await maker.text("big")).toBe("Check the book");
+      await maker.page.waitForSelector(".step-figure svg");
+      expect(await maker.page.$eval(".step-figure", (place) => place.textContent)).toContain("128 leaves");
+      for (let i = 0; i < 3; i += 1) await maker.press("next");
+      expect(await maker.text("big-kind")).toBe("Press the score lines");
+      expect(await maker.page.$$eval(".step-figure svg", (all) => all.length)).toBe(0);
+    });
+
+    it("has the notches of a batch after its leaves, each with its place, and tells until when glue dries", async () => {
+      const { notches } = fixturePattern("harbour-moon").pocket!;
+      await maker.open(MOON);
+      await maker.goToStep("Notch for the light");
+      const [first] = notches;
+      expect(await maker.text("step")).toContain(`(leaf ${first!.leaf})`);
+      expect(await maker.text("drying")).toBe("");
+      await maker.goToStep("Glue the base frame and let it dry");
+      await maker.press("go");
+      expect(await maker.text("drying")).toMatch(/^Glue the base frame and let it dry: dry at about .*\d\d:\d\d\.$/);
+      await wait(12 * 60 * MINUTE - 1000);
+      expect(await maker.text("drying")).not.toBe("");
+      await wait(2000);
+      expect(await maker.text("drying")).toBe("");
     });
 
     it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
       const { leaves } = fixturePattern("little-gull");
-      // The kit's rates in seconds: leaf 12, score 6, mark 4, cut 6, fold 10, checkpoint 20.
+      // The kit's rates in seconds: leaf 12, mark 4, cut 6, fold 10, checkpoint 20, tack 15; lines are pressed.
       const seconds = leaves.map(
         (leaf) =>
           12 +
-          6 * new Set(leaf.spans.map((span) => span.level)).size +
           10 * leaf.cuts.length +
           10 * leaf.spans.length +
           (leaf.patternPage !== null && ((leaf.patternPage + 1) / 2) % 10 === 0 ? 20 : 0),
@@ -116,18 +175,26 @@ export function promptSuite(served: () => OpenedSite): void {
         const minutes = Math.round(Math.round(ms / MINUTE) / 5) * 5;
         return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min left`;
       };
-      const left = (done: number): number => 1000 * seconds.slice(done).reduce((sum, one) => sum + one, 0);
+      const quarters = (ms: number): string => {
+        const count = Math.round(ms / MINUTE / 15);
+        return `${Math.floor(count / 4)} h${count % 4 === 0 ? "" : ` ${(count % 4) * 15} min`}`;
+      };
+      const tacks = 15 * tackList(fixturePattern("little-gull")).glued.length;
+      const left = (done: number): number => 1000 * seconds.slice(done).reduce((sum, one) => sum + one, tacks);
       await maker.open(GULL);
-      expect(await maker.text("time")).toBe(`0 min worked · estimated ${written(left(0))}`);
+      // A first piece takes 1.75 times as long.
+      expect(await maker.text("time")).toBe(
+        `0 min worked · estimated ${quarters(left(0))} left, ${quarters(1.75 * left(0))} for a first piece`,
+      );
       await maker.press("next");
       await maker.press("back");
-      // Border leaves are estimated at 28 s; she takes 42 s for each.
-      expect(seconds[0]).toBe(28);
+      // Border leaves are estimated at 22 s; she takes 33 s for each.
+      expect(seconds[0]).toBe(22);
       for (let i = 0; i < 5; i += 1) {
-        await wait(42_000);
+        await wait(33_000);
         await maker.press("go");
       }
-      expect(await maker.text("time")).toBe(`4 min worked · about ${written(left(5) * 1.5)}`);
+      expect(await maker.text("time")).toBe(`3 min worked · about ${written(left(5) * 1.5)}`);
     });
 
     it("counts on by itself while she works, a pause only up to four minutes, and goes on after a reload", async () => {

@@ -19,7 +19,7 @@ export interface Shown {
 export interface Maker {
   readonly context: BrowserContext;
   readonly page: Page;
-  /** Opens a bench page and waits for its drawing. */
+  /** Opens a bench page at a leaf: what is to do before the first one is done. */
   readonly open: (path: string) => Promise<void>;
   readonly leaf: () => Promise<number>;
   readonly done: () => Promise<number>;
@@ -32,7 +32,9 @@ export interface Maker {
   /** Presses the button with these words in the prompt or in a notice. */
   readonly answer: (words: string) => Promise<void>;
   readonly goTo: (kind: "page" | "leaf", number: number) => Promise<void>;
-  /** Everything from the leaf on the bench to the last one. */
+  /** Goes on to the step with this title, over what is not done. */
+  readonly goToStep: (title: string) => Promise<void>;
+  /** Every leaf from the one on the bench to the last one. */
   readonly walk: () => Promise<Shown[]>;
   readonly close: () => Promise<void>;
 }
@@ -48,6 +50,8 @@ export async function newMaker(served: Pick<OpenedSite, "browser" | "host">): Pr
     press,
     open: async (path) => {
       await page.goto(served.host.site + path, { waitUntil: "load" });
+      await page.waitForSelector("[data-bench]:not([hidden])");
+      await page.evaluate(prepare);
       await page.waitForSelector("[data-edge] svg");
     },
     leaf: async () => Number(await text("leaf")),
@@ -74,9 +78,24 @@ export async function newMaker(served: Pick<OpenedSite, "browser" | "host">): Pr
       );
       await page.$eval(`[data-jump] [value=${kind}]`, (button) => (button as HTMLElement).click());
     },
+    goToStep: (title) => page.evaluate(goOnTo, title),
     walk: () => page.evaluate(readOn),
     close: () => context.close(),
   };
+}
+
+function prepare(): void {
+  const stage = document.querySelector("[data-stage]")!;
+  for (let i = 0; i < 100 && stage.classList.contains("of-step"); i += 1)
+    document.querySelector<HTMLButtonElement>("[data-go]")!.click();
+}
+
+function goOnTo(title: string): void {
+  const next = document.querySelector<HTMLButtonElement>("[data-next]")!;
+  while (document.querySelector("[data-big]")!.textContent !== title) {
+    if (next.disabled) throw new Error(`no step "${title}"`);
+    next.click();
+  }
 }
 
 function readOn(): Shown[] {
@@ -85,13 +104,14 @@ function readOn(): Shown[] {
   const next = document.querySelector<HTMLButtonElement>("[data-next]")!;
   const shown: Shown[] = [];
   for (;;) {
-    shown.push({
-      leaf: Number(text("leaf")),
-      page: text("big"),
-      patternPage: text("pattern-page"),
-      marks: list("[data-edge] .edge-label"),
-      folds: list("[data-folds] li").map(Number),
-    });
+    if (!document.querySelector("[data-stage]")!.classList.contains("of-step"))
+      shown.push({
+        leaf: Number(text("leaf")),
+        page: text("big"),
+        patternPage: text("pattern-page"),
+        marks: list("[data-edge] .edge-label"),
+        folds: list("[data-folds] li").map(Number),
+      });
     if (next.disabled) return shown;
     next.click();
   }

@@ -122,7 +122,7 @@ export function recoverySuite(served: () => OpenedSite): void {
       await maker.open(GULL);
       await maker.goTo("leaf", 50);
       await loseHere();
-      await maker.goTo("leaf", 1);
+      await maker.goToStep("Open to the hold width");
       await maker.press("open-menu");
       expect(await maker.text("lost-list")).toContain("p. 95 (leaf 50)");
       await maker.page.click("[data-lost-list] button");

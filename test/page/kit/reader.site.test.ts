@@ -289,7 +289,8 @@ describe("the bench", () => {
     const page = await open(`kits/${SLUG}/bench/index.html`);
     const count = (): Promise<string> => page.evaluate(() => /(\d+) done/.exec(document.body.innerText)![1]!);
     expect(await count()).toBe("0");
-    for (let i = 0; i < 6; i += 1) {
+    // Preparing and score lines, then leaves.
+    for (let i = 0; i < 12; i += 1) {
       await page.keyboard.press("Enter");
       await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
     }

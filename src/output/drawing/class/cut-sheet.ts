@@ -9,20 +9,22 @@ import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import { seatPartsText } from "../../../words/seats.ts";
 import { type Figure, figureOf } from "../figure.ts";
-import { lineLook } from "../line-kinds.ts";
+import { type LineKind, lineLook } from "../line-kinds.ts";
 import { linePath, ringPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 import { wordsWidth } from "../words-width.ts";
 import { type WordsSpot, wordsSpot } from "./words-spot.ts";
 
-/** Letters on a sheet, in the sheet's own mm: it is printed at about a third. */
-const LETTERS = 8;
+/** How wide a sheet is printed, and the height of its letters there, mm. */
+const PRINTED = 58;
+const LETTERS = 2.55;
 
-/** A part smaller than this has its seat's number only, mm. */
-const ROOM_FOR_NAME = 60;
+/** A part smaller than this on paper has its seat's number only; free room round words there, mm. */
+const ROOM_FOR_NAME = 16;
+const FREE = 0.33;
 
-/** Free room round words, mm. */
-const FREE = 1.2;
+/** Lines of so small a sheet are finer than at true scale. */
+const FINER = 0.6;
 
 /** A cut sheet of the class, small: every part with its seat's number, and its name where there is room. */
 export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
@@ -32,15 +34,18 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     height: num(size.height, 0),
     parts: seatPartsText(sheet.parts),
   });
+  const times = (size.width + 2) / PRINTED;
   const paths = sheetPaths(sheet, size);
-  const lines = paths.map((path) => tag("path", { d: pathData(path), ...look(path.operation) }));
+  const lines = paths.map((path) =>
+    tag("path", { d: pathData(path), ...lineLook(kindOf(path.operation), FINER * times) }),
+  );
   const outlines = paths.map(linesOf);
-  const names = sheet.places.map((place) => partWords(place, outlines));
+  const names = sheet.places.map((place) => partWords(place, outlines, times));
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
     fill: "#fff",
     stroke: "#000",
-    "stroke-width": 0.8,
+    "stroke-width": 0.2 * times,
   });
   const field = { left: -1, top: -1, width: size.width + 2, height: size.height + 2 };
   return figureOf(field, label, edge + lines.join("") + names.join(""), "cut-sheet");
@@ -53,38 +58,46 @@ function linesOf(path: ToolPath): readonly Point[] {
   return path.operation === "measure-check" ? [...line, third!, fourth!, second!] : line;
 }
 
-/** A part's seat and name where no line runs through them, or its seat alone; in the middle where lines are everywhere. */
-function partWords(place: PartPlace<SeatPart>, outlines: readonly (readonly Point[])[]): string {
+/** A part's seat and name where no line runs through them, or its seat alone; on a disc where lines are everywhere. `times` as large as printed. */
+function partWords(place: PartPlace<SeatPart>, outlines: readonly (readonly Point[])[], times: number): string {
   const { part, x, y, width, height } = place;
   const box = boxAt(x, y, place);
   const seat = String(part.seat);
   const named = say.sheetPartShort({ seat: part.seat, part: partName(part) });
-  const choices = Math.max(width, height) >= ROOM_FOR_NAME ? [named, seat] : [seat];
+  const choices = Math.max(width, height) >= ROOM_FOR_NAME * times ? [named, seat] : [seat];
+  const letters = LETTERS * times;
+  const free = 2 * FREE * times;
   for (const words of choices) {
-    const spot = wordsSpot(box, outlines, { width: wordsWidth(words, LETTERS) + 2 * FREE, height: LETTERS + 2 * FREE });
-    if (spot) return wordsAt(spot, words);
+    const spot = wordsSpot(box, outlines, { width: wordsWidth(words, letters) + free, height: letters + free });
+    if (spot) return wordsAt(spot, words, letters);
   }
-  return wordsAt({ x: x + width / 2, y: y + height / 2, upright: false }, seat);
+  const [cx, cy] = [x + width / 2, y + height / 2];
+  const disc = tag("circle", {
+    cx,
+    cy,
+    r: Math.max(letters * 0.6, wordsWidth(seat, letters) / 2 + free / 2),
+    fill: "#fff",
+  });
+  return disc + wordsAt({ x: cx, y: cy, upright: false }, seat, letters);
 }
 
 /** Words about their middle, on a white ground so that lines beside them do not touch them. */
-function wordsAt({ x, y, upright }: WordsSpot, words: string): string {
-  return text(0, LETTERS * 0.34, words, {
-    "font-size": LETTERS,
+function wordsAt({ x, y, upright }: WordsSpot, words: string, letters: number): string {
+  return text(0, letters * 0.34, words, {
+    "font-size": letters,
     "font-weight": 600,
     "text-anchor": "middle",
     fill: "#000",
     stroke: "#fff",
-    "stroke-width": 2.4,
+    "stroke-width": letters * 0.3,
     "paint-order": "stroke",
     transform: `translate(${num(x)} ${num(y)})${upright ? " rotate(-90)" : ""}`,
   });
 }
 
-function look(operation: Operation): Record<string, string | number | undefined> {
-  if (operation === "through-cut") return { ...lineLook("cut", 2), fill: "none" };
-  if (operation === "press-score") return { ...lineLook("score", 2), fill: "none" };
-  return { ...lineLook("position", 1.5), fill: "none" };
+function kindOf(operation: Operation): LineKind {
+  if (operation === "through-cut") return "cut";
+  return operation === "press-score" ? "score" : "position";
 }
 
 function pathData({ points, closed }: ToolPath): string {

@@ -6,7 +6,7 @@ import { partName } from "../../../words/parts.ts";
 import { ringPath, ringsPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { BUTTON, type ClosingPlace, STRING, TAB_GLUED } from "./closing-place.ts";
-import { ACETATE, type At, CARD, CUT, NO_LINE, PAPER, POSITION } from "./ink.ts";
+import { ACETATE, type At, CARD, NO_LINE, PAPER, POSITION, THIN } from "./ink.ts";
 import type { Pen } from "./pen.ts";
 
 const TOP = 7;
@@ -46,7 +46,7 @@ function tabShape(pen: Pen, { x, y }: Scaled, { halfTab, edge, end }: ClosingPla
   });
   return [
     pen.box([x(edge - TAB_GLUED), y(-halfTab)], [x(middle), y(halfTab)], CARD, POSITION),
-    pen.shape([[x(edge), y(-halfTab)], ...round, [x(edge), y(halfTab)]], CARD, CUT),
+    pen.shape([[x(edge), y(-halfTab)], ...round, [x(edge), y(halfTab)]], CARD),
   ].join("");
 }
 
@@ -97,7 +97,7 @@ function doorEdge(pen: Pen, door: Part, { button, out }: ClosingPlace, scale: nu
     "svg",
     { x, y, width, height, viewBox: `${x} ${y} ${width} ${height}` },
     tag("path", { d: ringPath(place(widest)), fill: ACETATE, ...NO_LINE }) +
-      tag("path", { d: ringsPath(door.outlines.map(place)), ...CUT, fill: CARD, "fill-rule": "evenodd" }),
+      tag("path", { d: ringsPath(door.outlines.map(place)), ...THIN, fill: CARD, "fill-rule": "evenodd" }),
   );
 }
 

@@ -34,7 +34,7 @@ export function cutDepth(kit: Kit, pattern: Pattern): Figure | undefined {
   return diagram(57.5, labelOf(kit, pattern, boundary), [
     piece(pen, pattern, boundary, x, origin),
     ...depthDimensions(pen, { a, b, origin, x, size }),
-    pen.segment(EDGE, MIDDLE, x(deeper), MIDDLE, { ...CUT, "stroke-width": "0.9" }),
+    pen.segment(EDGE, MIDDLE, x(deeper), MIDDLE, CUT),
     cutWords(pen, x(deeper), a > origin && a < b, say.drawCut({ depth: size(benchCutDepth(pattern, deeper)) })),
     pen.words([79, 4], say.drawCutMark({ mark }), { anchor: "end" }),
     pen.leader([
@@ -96,7 +96,7 @@ function piece(pen: Pen, pattern: Pattern, boundary: Boundary, x: (depth: number
       );
     }),
     pen.line([[EDGE, TOP], ...torn(TORN, TOP, FOOT), [EDGE, FOOT]], THIN),
-    pen.segment(EDGE, TOP, EDGE, FOOT, stepped ? FOLDED : CUT),
+    pen.segment(EDGE, TOP, EDGE, FOOT, stepped ? FOLDED : THIN),
     ...spans.map(
       ({ from, to, level }) =>
         pen.badge([TORN + 5, (from + to) / 2], String(level)) +

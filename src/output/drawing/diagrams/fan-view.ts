@@ -1,10 +1,12 @@
 import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
 import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
+import type { Notch } from "../../../core/light/light.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
-import { type At, BOARD, EDGE_ON, THIN } from "./ink.ts";
+import { depthOf } from "./example-leaf.ts";
+import { type At, BOARD, edgeOn, LEAVES, THIN } from "./ink.ts";
 
 /** About how many leaves are drawn of a book. */
 const DRAWN = 44;
@@ -21,16 +23,22 @@ export interface FanFromAbove {
   readonly tips: readonly At[];
 }
 
-/** `middle` is where the middle of the spine stands. */
-export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFromAbove {
+/** `middle` is where the middle of the spine stands. The leaves are as they stand at a `height` from the head, and `cut` back there. */
+export function fanFromAbove(
+  pattern: Pattern,
+  middle: At,
+  scale: number,
+  height = 0,
+  cut: readonly Notch[] = [],
+): FanFromAbove {
   const { book, fit } = pattern;
   const fan = fanOf(pattern);
   const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
-  /** As seen from above: the depth at the head edge. */
+  const notches = new Map(cut.map((notch) => [notch.leaf, notch.depth]));
   const depthOfLeaf = (leaf: LeafNumber): number => {
-    const span = folded.get(leaf)?.spans[0];
-    return span ? pattern.levels[span.level - 1]!.depth : 0;
+    const span = folded.get(leaf)?.spans.find(({ from, to }) => height >= from && height < to);
+    return Math.max(span ? depthOf(pattern, span.level) : 0, notches.get(leaf) ?? 0);
   };
   const tipOf = (leaf: LeafNumber): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
   const lineOf = (leaf: LeafNumber): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
@@ -39,12 +47,9 @@ export function fanFromAbove(pattern: Pattern, middle: At, scale: number): FanFr
   const lines = drawn.map((leaf) => lineOf(leaf)).join("");
   const boards = ([-1, 1] as const).map((side) => boardOf(pattern, side, place));
   const left = pattern.book.direction === "ltr" ? boards : [...boards].reverse();
-  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) => tag("path", { d: lineOf(leaf), ...EDGE_ON }));
+  const ends = [fit.firstLeaf, fit.lastLeaf].map((leaf) => edgeOn(lineOf(leaf)));
   return {
-    svg:
-      tag("path", { d: lines, fill: "none", stroke: "#6b5b3e", "stroke-width": "0.2" }) +
-      boards.map((board) => board.svg).join("") +
-      ends.join(""),
+    svg: tag("path", { d: lines, ...LEAVES }) + boards.map((board) => board.svg).join("") + ends.join(""),
     first: tipOf(fit.firstLeaf),
     last: tipOf(fit.lastLeaf),
     boards: [left[0]!.edge, left[1]!.edge],

@@ -34,8 +34,6 @@ interface FaceDimension {
   readonly above?: boolean;
 }
 
-const WIDE_CUT = { ...CUT, "stroke-width": "0.7" };
-
 /** Places that all panels share. */
 export const FACE_CELL = { torn: 1.5, foreEdge: 33, top: 12, middle: 21, foot: 30 };
 
@@ -54,7 +52,7 @@ export function drawFace(cell: FaceCell, state: FaceState): string {
     ...spans.map((span) => edgeOf(cell, span)),
     edgeBetween(cell, state),
     ...state.scores.map((depth) => scoreAt(cell, state, depth)),
-    state.cut ? pen.segment(x(state.cut[0]), middle, x(state.cut[1]), middle, WIDE_CUT) : "",
+    state.cut ? pen.segment(x(state.cut[0]), middle, x(state.cut[1]), middle, CUT) : "",
     ...spans.map((span) => pen.badge([FACE_CELL.torn + 4, (span.from + span.to) / 2], String(span.level))),
     ...(state.folding ? spans.filter((span) => span.edge > 0).map((span) => foldArrow(cell, span)) : []),
     edgeWords(cell, state),
@@ -113,12 +111,12 @@ function dimensionOf({ pen, x }: FaceCell, { depth, from = 0, words, above = fal
 
 function edgeOf({ pen, x }: FaceCell, span: FaceSpan): string {
   const right = x(span.edge);
-  return pen.segment(right, span.from, right, span.to, span.edge > 0 ? FOLDED : CUT);
+  return pen.segment(right, span.from, right, span.to, span.edge > 0 ? FOLDED : THIN);
 }
 
 /** Where one span is folded deeper than the other, the cut shows as its edge. */
 function edgeBetween({ pen, x }: FaceCell, { edges }: FaceState): string {
-  return edges[0] === edges[1] ? "" : pen.segment(x(edges[0]), FACE_CELL.middle, x(edges[1]), FACE_CELL.middle, CUT);
+  return edges[0] === edges[1] ? "" : pen.segment(x(edges[0]), FACE_CELL.middle, x(edges[1]), FACE_CELL.middle, THIN);
 }
 
 /** A score line over the spans that still lie flat there. */

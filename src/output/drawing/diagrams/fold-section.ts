@@ -1,7 +1,7 @@
 import * as say from "../../../words/messages.ts";
 import { depthOf } from "./example-leaf.ts";
 import { FACE_CELL, type FaceCell } from "./fold-face.ts";
-import { type At, EDGE_ON, FAINT, GROUND, NEXT_EDGE_ON, THIN } from "./ink.ts";
+import { type At, FAINT, GROUND, THIN } from "./ink.ts";
 import { foldedLayers, layersBehind, paperLine } from "./section.ts";
 
 const BODY_Y = 44.5;
@@ -11,8 +11,8 @@ const LOWEST = 6.5;
 
 /** The leaf edge-on, folded at a depth as its style asks, or flat where the depth is 0. */
 export function sectionOf(cell: FaceCell, depth: number): string {
-  if (depth === 0) return cell.pen.segment(FACE_CELL.torn, BODY_Y, cell.x(0), BODY_Y, EDGE_ON);
-  return folded(cell, depth, 0, EDGE_ON);
+  if (depth === 0) return cell.pen.leaf(levelAt(BODY_Y, FACE_CELL.torn, cell.x(0)));
+  return paperLine(layersOf(cell, depth), (mm, layer) => cell.pen.place([cell.x(mm), BODY_Y + layer * LAYER]));
 }
 
 /** Two tips of the blunt tool on the lines. */
@@ -44,7 +44,7 @@ export function matUnder(cell: FaceCell, folded: number): string {
   );
 }
 
-/** The blade where the cut ends. */
+/** The blade set where the cut ends, and the way it is drawn: out through the edge. */
 export function bladeAbove(cell: FaceCell, depth: number): string {
   const x = cell.x(depth);
   return (
@@ -57,8 +57,23 @@ export function bladeAbove(cell: FaceCell, depth: number): string {
       ],
       "#ffffff",
       THIN,
-    ) + cell.pen.arrow(cell.x(0) + 2.6, BODY_Y - 3, x + 5, BODY_Y - 3)
+    ) + cell.pen.arrow(x + 5, BODY_Y - 3, cell.x(0) + 2.6, BODY_Y - 3)
   );
+}
+
+/** Scissors that go in from the edge to where the cut ends. */
+export function scissorsIn(cell: FaceCell, edge: number, depth: number): string {
+  const [tip, end] = [cell.x(depth), cell.x(edge) + 4];
+  const blade = (way: 1 | -1): string =>
+    cell.pen.shape(
+      [
+        [tip, BODY_Y + way * 0.6],
+        [end, BODY_Y + way * 4],
+        [end, BODY_Y + way * 2],
+      ],
+      "#ffffff",
+    );
+  return blade(-1) + blade(1) + cell.pen.arrow(end, BODY_Y - 5.4, tip + 1, BODY_Y - 5.4);
 }
 
 /** A flap on its way under the body. */
@@ -70,7 +85,7 @@ export function foldingOver(cell: FaceCell, depth: number, from: number): string
   const tip: At = [hinge[0] + length * Math.cos(angle), BODY_Y + length * Math.sin(angle)];
   const end: At = [hinge[0] - Math.max(0.75 * length, 3.5), BODY_Y + 3.2];
   return [
-    pen.line([[FACE_CELL.torn, BODY_Y], hinge, tip], EDGE_ON),
+    pen.leaf([[FACE_CELL.torn, BODY_Y], hinge, tip]),
     pen.line([hinge, [x(from), BODY_Y]], FAINT),
     pen.arrow(tip[0] - 1, tip[1] - 0.4, end[0], end[1], [hinge[0] - length * 0.3, tip[1] + 1.4]),
   ].join("");
@@ -82,7 +97,7 @@ export function nextLeaf(cell: FaceCell, depth: number): string {
   const behind = layersBehind(layersOf(cell, depth));
   const y = BODY_Y + (behind + 1) * LAYER;
   return [
-    pen.segment(FACE_CELL.torn, y, cell.x(depth), y, NEXT_EDGE_ON),
+    pen.leaf(levelAt(y, FACE_CELL.torn, cell.x(depth)), true),
     pen.words([cell.x(depth) + 4.6, BODY_Y + 0.8], say.drawFlap()),
     pen.leader([
       [cell.x(depth) + 4.2, BODY_Y],
@@ -98,10 +113,9 @@ function layersOf(cell: FaceCell, depth: number): ReturnType<typeof foldedLayers
   return foldedLayers(depth, depthOf(cell.pattern, 1), cell.pattern.fit.foldStyle, gutter);
 }
 
-function folded(cell: FaceCell, depth: number, top: number, look: typeof EDGE_ON): string {
-  return paperLine(
-    layersOf(cell, depth),
-    (mm, layer) => cell.pen.place([cell.x(mm), BODY_Y + (top + layer) * LAYER]),
-    look,
-  );
+function levelAt(y: number, from: number, to: number): At[] {
+  return [
+    [from, y],
+    [to, y],
+  ];
 }

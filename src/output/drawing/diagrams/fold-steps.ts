@@ -24,16 +24,17 @@ export function foldSteps(kit: Kit, pattern: Pattern): Figure | undefined {
   const boundary = exampleBoundary(pattern, leaf, stepped ? "with" : "either");
   if (!boundary) return undefined;
   const size = (mm: number): string => formatSize(mm, kit.units);
-  const panels = foldPanels(pattern, boundary, size);
+  const panels = foldPanels(pattern, boundary, size, kit.fit.cutWith);
   const drawn = panels.map((panel, i) => {
     const row = Math.floor(i / 2);
     const field = { left: (i % 2) * (CELL.width + CELL.gap), top: row * CELL.height, width: CELL.width };
-    const title = penFor("ltr", field).words(
-      [0, TITLES[row]!],
-      say.drawFoldTitle({ number: i + 1, step: panel.title }),
-      { bold: true, size: 3.3, room: CELL.width + 2 },
+    const head = penFor("ltr", field);
+    const title = head.words([5.4, TITLES[row]!], panel.title, { bold: true, size: 3.3, room: CELL.width - 3.4 });
+    return (
+      head.turn([2.1, TITLES[row]! - 1.15], i + 1) +
+      title +
+      panel.draw(faceCell(penFor(kit.book.direction, field), pattern, boundary))
     );
-    return title + panel.draw(faceCell(penFor(kit.book.direction, field), pattern, boundary));
   });
   const foot = 2 * CELL.height + 6;
   const more = Math.max(0, linesWithin(WIDTH, say.drawFoldFoot(), SMALL).length - 2);

@@ -5,7 +5,7 @@ import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { shortName } from "../../../words/short-name.ts";
 import { wordsWidth } from "../words-width.ts";
-import { CARD, CUT, FAINT, type Look, PAPER, SCORE, SMALL, TEXT, THIN, torn } from "./ink.ts";
+import { CARD, FAINT, type Look, PAPER, SCORE, SMALL, TEXT, THIN, torn } from "./ink.ts";
 import type { Pen } from "./pen.ts";
 
 const FORE_EDGE = 70;
@@ -33,12 +33,11 @@ export function gaugeOnLeaf(pen: Pen, kit: Kit, lines: readonly GaugeLine[]): st
   });
   return [
     pen.shape([[FORE_EDGE, LEAF.top], [FORE_EDGE, LEAF.foot], ...torn(3, LEAF.foot, LEAF.top)], PAPER, THIN),
-    pen.segment(FORE_EDGE, LEAF.top, FORE_EDGE, LEAF.foot, CUT),
-    pen.box([left, GAUGE.top], [FORE_EDGE, GAUGE.foot], CARD, CUT),
+    pen.segment(FORE_EDGE, LEAF.top, FORE_EDGE, LEAF.foot, THIN),
+    pen.box([left, GAUGE.top], [FORE_EDGE, GAUGE.foot], CARD),
     ...drawn,
     pen.upright([left + 2.6, (GAUGE.top + GAUGE.foot) / 2], say.drawScoringGauge(), { bold: true }),
     boneFolder(pen, scored),
-    pen.segment(FORE_EDGE, GAUGE.top, FORE_EDGE, GAUGE.foot, { ...CUT, "stroke-width": "1" }),
     pen.upright([76.5, (LEAF.top + LEAF.foot) / 2], say.drawScoringFlush()),
     pen.arrow(74.6, 30, FORE_EDGE + 0.6, 30),
     pen.arrow(74.6, 14, FORE_EDGE + 0.6, 14),
@@ -81,6 +80,6 @@ function boneFolder(pen: Pen, x: number): string {
       "#ffffff",
       THIN,
     ),
-    pen.words([x - 9.6, 48.4], say.drawScoringBoneFolder(), { anchor: "end" }),
+    pen.wrapped([x - 9.6, 47.4], say.drawScoringBoneFolder(), x - 8.6, { anchor: "end" }),
   ].join("");
 }

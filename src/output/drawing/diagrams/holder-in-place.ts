@@ -7,7 +7,7 @@ import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import type { Figure } from "../figure.ts";
-import { type At, BOARD, CARD, CUT, diagram, EDGE_ON, FAINT, PAPER, THIN } from "./ink.ts";
+import { type At, BOARD, CARD, diagram, FAINT, PAPER, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
 const HEAD = 27;
@@ -37,8 +37,13 @@ export function holderInPlace(kit: Kit, pattern: Pattern): Figure | undefined {
   const [left, right] = book.direction === "ltr" ? [fit.firstLeaf, fit.lastLeaf] : [fit.lastLeaf, fit.firstLeaf];
   return diagram(FOOT + 3, say.drawHolder({ first: fit.firstLeaf, last: fit.lastLeaf, width }), [
     bookFront(pattern, scale),
-    pen.shape(ring.map(place), CARD, CUT),
-    ...[-half, half].map((x) => pen.segment(40 + x, HEAD, 40 + x, FOOT - 1, EDGE_ON)),
+    pen.shape(ring.map(place), CARD),
+    ...[-half, half].map((x) =>
+      pen.leaf([
+        [40 + x, HEAD],
+        [40 + x, FOOT - 1],
+      ]),
+    ),
     pen.across(40 - half, 40 + half, 12.5, say.drawHoldWidth({ width }), { from: top - 0.6 }),
     pen.words([40, HEAD - top < ROOM_FOR_NAME ? top - 1.2 : top + 4], partName(holder), {
       anchor: "middle",

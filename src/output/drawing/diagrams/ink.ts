@@ -1,5 +1,7 @@
 import { type Figure, figureOf } from "../figure.ts";
 import { lineLook } from "../line-kinds.ts";
+import { MATERIAL } from "../material-tints.ts";
+import { tag } from "../svg-text.ts";
 
 /** Width of every diagram between its margins. With them it is printed 84 mm wide, so that its units are printed millimetres. */
 export const WIDTH = 80;
@@ -15,27 +17,35 @@ export type At = readonly [x: number, y: number];
 /** Presentation of a line. */
 export type Look = Readonly<Record<string, string>>;
 
-/** Small figures draw the line kinds a little wider than true-scale sheets do. */
-const WIDER = 1.4;
-export const CUT: Look = lineLook("cut", WIDER);
-export const SCORE: Look = lineLook("score", WIDER);
-export const POSITION: Look = lineLook("position", WIDER);
-export const THIN: Look = { fill: "none", stroke: "#000", "stroke-width": "0.2" };
-export const FAINT: Look = { fill: "none", stroke: "#767676", "stroke-width": "0.25" };
-/** A folded edge as seen from its face. */
-export const FOLDED: Look = { fill: "none", stroke: "#000", "stroke-width": "0.9", "stroke-linecap": "round" };
-/** A leaf seen edge-on, and the leaf after it. */
-export const EDGE_ON: Look = { ...FOLDED, "stroke-width": "0.55", "stroke-linejoin": "round" };
-export const NEXT_EDGE_ON: Look = { ...EDGE_ON, stroke: "#767676" };
+export const CUT: Look = lineLook("cut");
+export const SCORE: Look = lineLook("score");
+export const POSITION: Look = lineLook("position");
+/** Edges of paper, card and boards; dimensions and leaders, too. */
+export const THIN: Look = lineLook("edge");
+export const FAINT: Look = { ...THIN, stroke: "#767676", "stroke-width": "0.25" };
+/** A folded edge as seen from its face: a grey band, so that no cut is taken for it. */
+export const FOLDED: Look = { ...THIN, stroke: "#808080", "stroke-width": "1.4" };
+/** Leaves of the opened book from above. */
+export const LEAVES: Look = { ...THIN, stroke: "#6b5b3e" };
 export const NO_LINE: Look = { stroke: "none" };
 
 export const PAPER = "#fdf7e8";
-export const CARD = "#f1e8d5";
+export const { card: CARD, acetate: ACETATE } = MATERIAL;
 export const BOARD = "#b9b09c";
-export const ACETATE = "#e3eff0";
 export const GLUE = "#e5a84f";
+/** A light that is on. */
+export const GLOW = "#ffe9b0";
 /** A mat, or packing. */
 export const GROUND = "#e2e2e2";
+
+/** A leaf seen edge-on: a strip of paper between its two sides. The `next` one is grey. */
+export function edgeOn(d: string, next = false): string {
+  const round = { d, fill: "none", "stroke-linecap": "round", "stroke-linejoin": "round" };
+  return (
+    tag("path", { ...round, stroke: next ? "#767676" : "#000", "stroke-width": 1 }) +
+    tag("path", { ...round, stroke: next ? "#fff" : PAPER, "stroke-width": 0.5 })
+  );
+}
 
 /** A finished diagram of a height (its margins not counted), with what it shows in words. */
 export function diagram(height: number, label: string, parts: readonly string[]): Figure {

@@ -5,7 +5,7 @@ import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pat
 import { leafName } from "../../../words/leaves.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
-import { type At, CUT, diagram, FAINT, PAPER } from "./ink.ts";
+import { type At, diagram, FAINT, PAPER, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
 const PAGE = { width: 17, top: 9, foot: 36 };
@@ -91,7 +91,7 @@ function spread(pen: Pen, left: PageLines, right: PageLines, own: "left" | "righ
 
 function page(pen: Pen, x: number, { top, foot }: PageLines, tinted: boolean): string {
   const middle = x + PAGE.width / 2;
-  const [fill, look] = tinted ? ([PAPER, CUT] as const) : (["#ffffff", FAINT] as const);
+  const [fill, look] = tinted ? ([PAPER, THIN] as const) : (["#ffffff", FAINT] as const);
   return [
     pen.box([x, PAGE.top], [x + PAGE.width, PAGE.foot], fill, look),
     ...top.map((line, i) =>

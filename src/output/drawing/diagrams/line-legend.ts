@@ -1,6 +1,6 @@
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
-import { CUT, diagram, EDGE_ON, FOLDED, GLUE, POSITION, SCORE } from "./ink.ts";
+import { CUT, diagram, FOLDED, GLUE, type Look, POSITION, SCORE, THIN } from "./ink.ts";
 import { penFor } from "./pen.ts";
 
 const ROW = 5.2;
@@ -11,16 +11,24 @@ const ROOM = COLUMNS[1] - COLUMNS[0] - SAMPLE - 3.5;
 /** What each line of the diagrams means. */
 export function lineLegend(): Figure {
   const pen = penFor("ltr");
-  const line = (look: Readonly<Record<string, string>>) => (x: number, y: number) =>
-    pen.segment(x, y, x + SAMPLE, y, look);
+  const line = (look: Look) => (x: number, y: number) => pen.segment(x, y, x + SAMPLE, y, look);
   const items: readonly { readonly words: string; readonly draw: (x: number, y: number) => string }[] = [
-    { words: say.drawLegendCut(), draw: line({ ...CUT, "stroke-width": "0.7" }) },
+    { words: say.drawLegendCut(), draw: line(CUT) },
+    { words: say.drawLegendEdge(), draw: line(THIN) },
     { words: say.drawLegendScore(), draw: line(SCORE) },
     { words: say.drawLegendPosition(), draw: line(POSITION) },
-    { words: say.drawLegendDimension(), draw: (x, y) => pen.across(x + 0.5, x + SAMPLE - 0.5, y, "") },
     { words: say.drawLegendFolded(), draw: line(FOLDED) },
-    { words: say.drawLegendLeaf(), draw: line(EDGE_ON) },
+    { words: say.drawLegendDimension(), draw: (x, y) => pen.across(x + 0.5, x + SAMPLE - 0.5, y, "") },
+    {
+      words: say.drawLegendLeaf(),
+      draw: (x, y) =>
+        pen.leaf([
+          [x + 0.5, y],
+          [x + SAMPLE - 0.5, y],
+        ]),
+    },
     { words: say.drawLegendMove(), draw: (x, y) => pen.arrow(x, y, x + SAMPLE, y) },
+    { words: say.drawLegendTurn(), draw: (x, y) => pen.turn([x + SAMPLE / 2, y], 1) },
     { words: say.drawDotOfGlue(), draw: (x, y) => pen.dot([x + SAMPLE / 2, y], 1, GLUE) },
   ];
   const rows = Math.ceil(items.length / 2);

@@ -2,7 +2,7 @@ import type { Kit } from "../../../core/kit/kit.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
-import { type At, BOARD, CUT, diagram, FAINT, PAPER, THIN, torn } from "./ink.ts";
+import { type At, BOARD, diagram, FAINT, PAPER, THIN, torn } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
 const TOP = 5;
@@ -44,7 +44,7 @@ function openLeaf(pen: Pen, right: number, foot: number, square: number): string
       THIN,
     ),
     pen.shape([[GUTTER, TOP], [GUTTER, foot], ...torn(3, foot, TOP)], "#ffffff", FAINT),
-    pen.box([GUTTER, TOP], [right, foot], PAPER, CUT),
+    pen.box([GUTTER, TOP], [right, foot], PAPER),
     pen.words([middle[0], TOP + 4], say.drawHead(), { anchor: "middle" }),
     pen.words([middle[0], foot - 1.8], say.drawTail(), { anchor: "middle" }),
     pen.upright([GUTTER + 2.4, middle[1]], say.drawGutter()),

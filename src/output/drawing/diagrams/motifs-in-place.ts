@@ -8,7 +8,7 @@ import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
 import { ringsPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
-import { type At, CUT, diagram, FAINT, type Look, POSITION, SCORE, THIN, WIDTH } from "./ink.ts";
+import { type At, diagram, FAINT, type Look, POSITION, SCORE, THIN, WIDTH } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
 /** Card is drawn so pale that lines and numbers show on it. */
@@ -50,7 +50,7 @@ export function motifsInPlace(kit: Kit, { window }: Pattern): Figure | undefined
     card(
       window.frame.outlines.map((ring) => ring.map(place)),
       cardColour(window.wish.card, "door"),
-      CUT,
+      THIN,
     ),
     ...window.door.scores.map((line) => pen.line(line.map(place), SCORE)),
     ...window.guide.marks.map(({ line }) => pen.line(line.map(place), POSITION)),

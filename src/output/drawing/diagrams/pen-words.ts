@@ -1,12 +1,14 @@
 import { escapeXml } from "../../xml.ts";
 import { num, tag, text } from "../svg-text.ts";
-import { linesWithin, sizeWithin } from "../words-width.ts";
+import { lettersWithin, linesWithin } from "../words-width.ts";
 import { type At, MARGIN, TEXT, WIDTH } from "./ink.ts";
 
 export interface WordsStyle {
   readonly anchor?: "start" | "middle" | "end";
   readonly size?: number;
   readonly bold?: boolean;
+  /** White, on a dark ground. */
+  readonly light?: boolean;
   /** What the words may take at most; otherwise the room to the diagram's edge. */
   readonly room?: number;
 }
@@ -17,8 +19,8 @@ export const LINE = 1.2;
 /** Words on one line, smaller where the room is short of them; `flip` where the field is mirrored, so that words run the other way from their place. */
 export function levelWords([x, y]: At, content: string, style: WordsStyle, flip: boolean): string {
   const anchor = anchorOf(style, flip);
-  const size = sizeWithin(style.room ?? roomAt(x, anchor), content, style.size ?? TEXT);
-  return text(x, y, content, { ...letters({ ...style, size }), "text-anchor": anchor });
+  const set = lettersWithin(style.room ?? roomAt(x, anchor), content, style.size ?? TEXT);
+  return text(x, y, content, { ...letters(style), ...set, "text-anchor": anchor });
 }
 
 /** Words over several lines no wider than `width`, the first at `at`. One text, so that it is read as one. */
@@ -52,6 +54,10 @@ function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): "start" | "m
   return flip ? turned[anchor] : anchor;
 }
 
-function letters({ size = TEXT, bold = false }: WordsStyle): Record<string, string | number | undefined> {
-  return { "font-size": size, "font-weight": bold ? 700 : undefined, fill: "#000" };
+function letters({
+  size = TEXT,
+  bold = false,
+  light = false,
+}: WordsStyle): Record<string, string | number | undefined> {
+  return { "font-size": size, "font-weight": bold ? 700 : undefined, fill: light ? "#fff" : "#000" };
 }

@@ -3,7 +3,7 @@ import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { arrowAlong } from "./arrow.ts";
 import { levelDimension, levelDimensionWords, type Side, uprightDimension } from "./dimension.ts";
-import { type At, CUT, type Look, THIN, WIDTH } from "./ink.ts";
+import { type At, edgeOn, type Look, THIN, WIDTH } from "./ink.ts";
 import { levelWords, uprightWords, type WordsStyle, wrappedWords } from "./pen-words.ts";
 
 /** Where a pen draws: `left` and `top` of its area, and the area's width, in which right-to-left books are mirrored. */
@@ -19,6 +19,8 @@ export interface Pen {
   readonly place: (at: At) => At;
   readonly line: (points: readonly At[], look: Look) => string;
   readonly segment: (x1: number, y1: number, x2: number, y2: number, look: Look) => string;
+  /** A leaf seen edge-on. */
+  readonly leaf: (points: readonly At[], next?: boolean) => string;
   readonly shape: (points: readonly At[], fill: string, look?: Look) => string;
   readonly box: (from: At, to: At, fill: string, look?: Look) => string;
   readonly words: (at: At, words: string, style?: WordsStyle) => string;
@@ -34,8 +36,10 @@ export interface Pen {
   readonly arrow: (x1: number, y1: number, x2: number, y2: number, over?: At) => string;
   /** A thin line from words to the thing they name, ending in a dot. */
   readonly leader: (points: readonly At[]) => string;
-  /** A number in a ring. */
+  /** A number in a ring: of a level, a gauge line, a motif. */
   readonly badge: (at: At, words: string) => string;
+  /** A number on a black disc: the order of the hands. */
+  readonly turn: (at: At, number: number) => string;
   readonly dot: (at: At, radius: number, fill: string) => string;
 }
 
@@ -55,7 +59,7 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
   const flip = direction === "rtl";
   const place = ([x, y]: At): At => [area.left + (flip ? area.width - x : x), area.top + y];
   const line = (points: readonly At[], look: Look): string => tag("path", { d: linePath(points.map(place)), ...look });
-  const shape = (points: readonly At[], fill: string, look: Look = CUT): string =>
+  const shape = (points: readonly At[], fill: string, look: Look = THIN): string =>
     tag("path", { d: ringPath(points.map(place)), ...look, fill });
   const words = (at: At, content: string, style: WordsStyle = {}): string =>
     levelWords(place(at), content, style, flip);
@@ -64,6 +68,9 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
     const [cx, cy] = place(at);
     return tag("circle", { cx, cy, r: radius, ...THIN, fill });
   };
+  const inDisc = (at: At, content: string, ground: "#fff" | "#000"): string =>
+    dot(at, 2.1, ground) +
+    words([at[0], at[1] + 1.05], content, { anchor: "middle", bold: true, light: ground === "#000" });
   return {
     place,
     line,
@@ -75,6 +82,7 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
         ],
         look,
       ),
+    leaf: (points, next) => edgeOn(linePath(points.map(place)), next),
     shape,
     words,
     wrapped: (at, content, width, style = {}) => wrappedWords(place(at), content, width, style, flip),
@@ -88,8 +96,8 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
     arrow: (x1, y1, x2, y2, over) =>
       arrowAlong([[x1, y1] as const, ...(over ? [over] : []), [x2, y2] as const].map(place)),
     leader: (points) => line(points, THIN) + dot(points.at(-1)!, 0.45, "#000"),
-    badge: (at, content) =>
-      dot(at, 2.1, "#fff") + words([at[0], at[1] + 1.05], content, { anchor: "middle", bold: true }),
+    badge: (at, content) => inDisc(at, content, "#fff"),
+    turn: (at, number) => inDisc(at, String(number), "#000"),
   };
 }
 

@@ -1,7 +1,6 @@
 import type { FoldStyle } from "../../../core/spans/fold-style.ts";
 import { linePath, pathPoint } from "../path.ts";
-import { tag } from "../svg-text.ts";
-import type { At, Look } from "./ink.ts";
+import { type At, edgeOn } from "./ink.ts";
 
 /** Stretches of one leaf seen edge-on: `from` and `to` in mm from the unfolded fore-edge, `layer` 0 the body, more behind it. */
 interface Layer {
@@ -30,7 +29,7 @@ export function layersBehind(layers: readonly Layer[]): number {
 }
 
 /** Layers as one line of paper with rounded folds; `place` puts (mm from the fore-edge, layer) into the drawing. */
-export function paperLine(layers: readonly Layer[], place: (depth: number, layer: number) => At, look: Look): string {
+export function paperLine(layers: readonly Layer[], place: (depth: number, layer: number) => At, next = false): string {
   const parts = layers.map((one, i) => {
     const end = place(one.to, one.layer);
     const next = layers[i + 1];
@@ -40,5 +39,5 @@ export function paperLine(layers: readonly Layer[], place: (depth: number, layer
     const away = Math.sign(end[0] - place(one.from, one.layer)[0]) * 0.66 * Math.abs(to[1] - end[1]);
     return `${line}C${pathPoint([end[0] + away, end[1]])} ${pathPoint([to[0] + away, to[1]])} ${pathPoint(to)}`;
   });
-  return tag("path", { d: `${linePath([place(layers[0]!.from, layers[0]!.layer)])}${parts.join("")}`, ...look });
+  return edgeOn(`${linePath([place(layers[0]!.from, layers[0]!.layer)])}${parts.join("")}`, next);
 }

@@ -1,7 +1,7 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Batch } from "../../../core/plan/batches.ts";
 import * as say from "../../../words/messages.ts";
-import { BOARD, EDGE_ON, GROUND, PAPER, THIN } from "./ink.ts";
+import { BOARD, CARD, GROUND, PAPER, THIN } from "./ink.ts";
 import type { Pen } from "./pen.ts";
 
 const TABLE = 67;
@@ -17,13 +17,13 @@ export function supportBelow(pen: Pen, kit: Kit, batch: Batch, packing: string):
   const right = SPINE + REACH;
   const lifted = TABLE - gone;
   return [
-    pen.segment(2, TABLE, 78, TABLE, EDGE_ON),
+    pen.segment(2, TABLE, 78, TABLE, THIN),
     pen.box([SPINE - REACH, TABLE - board], [SPINE - 0.3, TABLE], BOARD, THIN),
     pen.box([SPINE - REACH, TABLE - board - gone], [SPINE - 0.3, TABLE - board], PAPER, THIN),
     pen.box([SPINE + 0.3, lifted], [right, TABLE], GROUND, THIN),
     pen.box([SPINE + 0.3, lifted - board], [right, lifted], BOARD, THIN),
     pen.box([SPINE + 0.3, BOOK_TOP], [right, lifted - board], PAPER, THIN),
-    pen.segment(SPINE + 10, BOOK_TOP - 0.5, right, BOOK_TOP - 0.5, { ...EDGE_ON, "stroke-width": "0.9" }),
+    pen.box([SPINE + 10, BOOK_TOP - 0.9], [right, BOOK_TOP], CARD),
     pen.words([SPINE - REACH, Math.min(BOOK_TOP + 2.4, TABLE - board - gone - 1)], say.drawScoringTurned()),
     pen.words([78, 71.2], say.drawScoringPacking({ packing, leaf: batch.first.leaf }), { anchor: "end", bold: true }),
     pen.leader([

@@ -7,7 +7,7 @@ import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
 import { depthOf } from "./example-leaf.ts";
-import { diagram, EDGE_ON, GLUE, type Look, NEXT_EDGE_ON, SMALL, WIDTH } from "./ink.ts";
+import { diagram, GLUE, SMALL, WIDTH } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 import { foldedLayers, layersBehind, paperLine } from "./section.ts";
 
@@ -102,11 +102,11 @@ function rowHeight(pattern: Pattern, pair: Pair): number {
 function row(kit: Kit, pattern: Pattern, pair: Pair, { top, scale }: { top: number; scale: number }): string {
   const pen = penFor(kit.book.direction, { left: 0, top, width: WIDTH });
   const x = (depth: number): number => EDGE - depth * scale;
-  const folded = (level: number, y: number, look: Look): string =>
+  const folded = (level: number, y: number, next: boolean): string =>
     paperLine(
       layersFor(pattern, level, (EDGE - TORN) / scale),
       (mm, layer) => pen.place([x(mm), y + layer * LAYER]),
-      look,
+      next,
     );
   const { next, lowest } = heightsOf(pattern, pair);
   const loose = looseOf(pattern, pair);
@@ -116,8 +116,8 @@ function row(kit: Kit, pattern: Pattern, pair: Pair, { top, scale }: { top: numb
     penFor("ltr", { left: 0, top, width: WIDTH }).words([0, 4], titleOf(pair, loose), { bold: true, size: 3.3 }),
     ...(pair.nextLevel === undefined
       ? []
-      : [folded(pair.nextLevel, next, NEXT_EDGE_ON), pen.words([TORN - 1.2, next + 1], say.drawNextLeaf(), beside)]),
-    folded(pair.level, BODY, EDGE_ON),
+      : [folded(pair.nextLevel, next, true), pen.words([TORN - 1.2, next + 1], say.drawNextLeaf(), beside)]),
+    folded(pair.level, BODY, false),
     pen.words([TORN - 1.2, BODY + 1], say.leafNumber({ leaf: pair.leaf }), beside),
     pen.words([x(depth) + 5.4, BODY + 1.4], say.drawFlap()),
     pen.leader([

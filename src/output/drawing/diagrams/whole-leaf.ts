@@ -74,9 +74,9 @@ function body(pen: Pen, pattern: Pattern, leaf: PatternLeaf, { x, y }: LeafPlace
         [gutter, foot],
         [EDGE, foot],
       ],
-      CUT,
+      THIN,
     ),
-    pen.segment(EDGE, head, EDGE, foot, fit.foldStyle === "stepped" ? FOLDED : CUT),
+    pen.segment(EDGE, head, EDGE, foot, fit.foldStyle === "stepped" ? FOLDED : THIN),
   ].join("");
 }
 

@@ -1,11 +1,12 @@
 import type { Kit } from "../../../core/kit/kit.ts";
-import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
+import type { Pattern, PatternLeaf } from "../../../core/pattern/pattern.ts";
+import type { Batch } from "../../../core/plan/batches.ts";
 import { type LengthStyle, roundTo } from "../../../core/units/length.ts";
 import { formatLength } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { text } from "../svg-text.ts";
-import { sizeWithin, wordsWidth } from "../words-width.ts";
-import { STRIP, type StripPart, strip, TAB, TITLE } from "./strip.ts";
+import { lettersWithin, wordsWidth } from "../words-width.ts";
+import { SMALL, STRIP, type StripPart, strip, TAB, TITLE } from "./strip.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
 /** Strip parts overlap by this much where a leaf is higher than the sheet. */
@@ -14,6 +15,8 @@ const OVERLAP = 20;
 /** Marking strips at true scale: the drawing of one sheet, and what it holds. */
 export interface StripSheet {
   readonly drawing: string;
+  /** Numbers of the batches whose strips these are. */
+  readonly batches: { readonly first: number; readonly last: number };
   readonly first: PatternLeaf;
   readonly last: PatternLeaf;
   readonly part: StripPart;
@@ -21,25 +24,77 @@ export interface StripSheet {
   readonly parts: number;
 }
 
+/** Strips that are printed on one sheet: of a batch, of several small ones, or some of a large one. */
+interface SheetLeaves {
+  readonly first: number;
+  readonly last: number;
+  readonly leaves: readonly PatternLeaf[];
+}
+
 /**
- * A strip for each picture leaf, to be laid along its fore-edge with the tab over the head edge. Border leaves are folded
- * whole and need none. Where the marks reach further than the sheet, the strips come in parts that overlap.
+ * A strip for each leaf with marks, batch by batch, to be laid along its fore-edge with the tab over the head edge. Leaves that
+ * are folded whole need none. Where the marks reach further than the sheet, the strips come in parts that overlap.
  */
-export function stripSheets(kit: Kit, pattern: Pattern): StripSheet[] {
+export function stripSheets(kit: Kit, pattern: Pattern, batches: readonly Batch[]): StripSheet[] {
   const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
-  const leaves = pictureLeaves(pattern);
   const parts = stripParts(pattern);
-  const most = Math.floor((SHEET.width - BAR_ROOM.left - 5) / STRIP);
-  const sheets = Math.ceil(leaves.length / most);
-  const each = Math.ceil(leaves.length / sheets);
   return parts.flatMap((part, p) =>
-    Array.from({ length: sheets }, (_, i) => {
-      const chosen = leaves.slice(i * each, (i + 1) * each);
-      const strips = chosen.map((leaf, n) => strip(leaf, BAR_ROOM.left + 4 + n * STRIP, part, pattern, style));
+    sheetsOf(pattern, batches).map(({ first, last, leaves }) => {
+      const strips = leaves.map((leaf, n) => strip(leaf, BAR_ROOM.left + 4 + n * STRIP, part, pattern, style));
       const drawing = heading(style, part, pattern) + strips.join("") + calibration(kit.units);
-      return { drawing, first: chosen[0]!, last: chosen.at(-1)!, part, partNumber: p + 1, parts: parts.length };
+      const ends = { first: leaves[0]!, last: leaves.at(-1)! };
+      return { drawing, batches: { first, last }, ...ends, part, partNumber: p + 1, parts: parts.length };
     }),
   );
+}
+
+/** A sheet for each batch, where that takes no more paper than filling sheets: small batches share one, large ones are spread. */
+function sheetsOf(pattern: Pattern, batches: readonly Batch[]): SheetLeaves[] {
+  const most = Math.floor((SHEET.width - BAR_ROOM.left - 5) / STRIP);
+  const marked = batches
+    .map(({ number, first, last }) => ({
+      first: number,
+      last: number,
+      leaves: pattern.leaves
+        .filter(({ leaf }) => leaf >= first.leaf && leaf <= last.leaf)
+        .filter((one) => hasMarks(one, pattern)),
+    }))
+    .filter(({ leaves }) => leaves.length > 0);
+  const filled = spread(joined(marked), most);
+  const aligned: SheetLeaves[] = [];
+  for (const batch of marked) {
+    const before = aligned.at(-1);
+    const both = before && joined([before, batch]);
+    if (both && both.leaves.length <= most) aligned[aligned.length - 1] = both;
+    else aligned.push(...spread(batch, most));
+  }
+  return aligned.length <= filled.length ? aligned : filled.map((sheet) => named(sheet, marked));
+}
+
+/** Evenly over as few sheets as it takes. */
+function spread(all: SheetLeaves, most: number): SheetLeaves[] {
+  const { length } = all.leaves;
+  const sheets = Math.ceil(length / most);
+  const at = (i: number): number => Math.round((i * length) / sheets);
+  return Array.from({ length: sheets }, (_, i) => ({ ...all, leaves: all.leaves.slice(at(i), at(i + 1)) }));
+}
+
+function joined(parts: readonly SheetLeaves[]): SheetLeaves {
+  return {
+    first: parts[0]?.first ?? 0,
+    last: parts.at(-1)?.last ?? 0,
+    leaves: parts.flatMap(({ leaves }) => leaves),
+  };
+}
+
+/** The batches that a sheet's leaves are of. */
+function named(sheet: SheetLeaves, batches: readonly SheetLeaves[]): SheetLeaves {
+  const own = batches.filter(({ leaves }) => leaves.some((leaf) => sheet.leaves.includes(leaf)));
+  return { ...joined(own), leaves: sheet.leaves };
+}
+
+function hasMarks({ leaf, cuts }: PatternLeaf, { pocket }: Pattern): boolean {
+  return cuts.length > 0 || (pocket?.notches.some((notch) => notch.leaf === leaf) ?? false);
 }
 
 /** One part where the marks fit on the sheet, otherwise as many as it takes. */
@@ -59,7 +114,7 @@ function heading(style: LengthStyle, { from }: StripPart, { fit }: Pattern): str
   const key = say.drawStripKey({ style: fit.foldStyle });
   const room = SHEET.width - BAR_ROOM.left - 4;
   const line = (y: number, words: string, size: number): string =>
-    text(BAR_ROOM.left + 4, y, words, { "font-size": sizeWithin(room, words, size) });
+    text(BAR_ROOM.left + 4, y, words, lettersWithin(room, words, size));
   const whole = `${place} ${key}`;
-  return wordsWidth(whole, 2.6) <= room ? line(8, whole, 2.6) : line(6.9, place, 2.3) + line(9.1, key, 2.3);
+  return wordsWidth(whole, 2.6) <= room ? line(8, whole, 2.6) : line(6.2, place, SMALL) + line(8.7, key, SMALL);
 }

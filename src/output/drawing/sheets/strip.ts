@@ -12,7 +12,7 @@ import { boxPath, levelPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 
 /** Width of a strip, mm. */
-export const STRIP = 8;
+export const STRIP = 6.9;
 
 /** The tab that carries the leaf's name and hooks over the edge it is measured from, mm. */
 export const TAB = 12;
@@ -23,6 +23,12 @@ export const TITLE = 9.5;
 /** Fields lower than this carry their level at the foot, clear of the cut depth above; the lowest carry none. */
 const LOW_FIELD = 9;
 const LEAST_LABELLED = 5.6;
+
+/** The least letters, mm: 7 pt. */
+export const SMALL = 2.5;
+
+/** Words too wide for a strip are set narrower, not lower. */
+const NARROWER = { textLength: STRIP - 0.8, lengthAdjust: "spacingAndGlyphs" };
 
 /** Width of figures with a fraction as a share of their height: digits are half as wide, the signs between them less. */
 const FIGURE = 0.43;
@@ -37,6 +43,11 @@ export interface StripPart {
 export function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, style: LengthStyle): string {
   const top = TITLE + TAB - part.from;
   const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf.leaf);
+  const marks = notch && notchMarks(notch, style.step);
+  const edges = marks ? [marks.from, marks.to] : [];
+  /** Words stand below their mark, or above it where a notch's edge or the strip's foot would run through them. */
+  const foot = (at: number): number =>
+    at + 3 > part.to || edges.some((edge) => edge > at && edge < at + 3) ? at - 0.6 : at + 2.5;
   return [
     ...leaf.spans
       .filter((span) => span.to > part.from && span.from < part.to)
@@ -45,7 +56,9 @@ export function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pa
     ...names(leaf, x + STRIP / 2),
     ...leaf.cuts
       .filter((cut) => cut.at >= part.from && cut.at <= part.to)
-      .map((cut) => mark(cut.at, formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top)),
+      .map((cut) =>
+        mark(formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top + cut.at, top + foot(cut.at)),
+      ),
     notch ? notchField(notch, x, part, top, style) : "",
   ].join("");
 }
@@ -80,9 +93,7 @@ function outline(x: number, part: StripPart): string {
     }),
     tag("path", {
       d: levelPath([x, TITLE + TAB], STRIP),
-      stroke: "#000",
-      "stroke-width": 0.35,
-      "stroke-dasharray": part.from === 0 ? "1.4 0.7" : undefined,
+      ...lineLook(part.from === 0 ? "score" : "edge"),
     }),
   ].join("");
 }
@@ -90,20 +101,20 @@ function outline(x: number, part: StripPart): string {
 /** Leaf, book page and pattern page on the tab. */
 function names({ leaf, bookPage, patternPage }: PatternLeaf, middle: number): string[] {
   const page = bookPage === null ? say.drawStripNoPage() : say.leafPage({ page: bookPage });
-  const small = { "font-size": 2.5, "text-anchor": "middle" };
+  const small = { "font-size": SMALL, "text-anchor": "middle" };
   return [
-    text(middle, TITLE + 4, String(leaf), { "font-size": 3.4, "font-weight": 700, "text-anchor": "middle" }),
-    text(middle, TITLE + 8, page, small),
-    text(middle, TITLE + 11.4, `(${patternPage})`, small),
+    text(middle, TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700, "text-anchor": "middle" }),
+    text(middle, TITLE + 7.3, page, small),
+    text(middle, TITLE + 10.6, `(${patternPage})`, small),
   ];
 }
 
-function mark(at: number, cut: string, x: number, top: number): string {
+function mark(cut: string, x: number, y: number, foot: number): string {
   const words = `›${cut}`;
-  const size = Math.min(2.4, (STRIP - 0.6) / (words.length * FIGURE));
+  const narrower = words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {};
   return (
-    tag("path", { d: levelPath([x, top + at], STRIP, 3), stroke: "#000", "stroke-width": 0.25 }) +
-    text(x + STRIP - 0.4, top + at + 2.5, words, { "font-size": size, "text-anchor": "end" })
+    tag("path", { d: levelPath([x, y], STRIP, 3), stroke: "#000", "stroke-width": 0.25 }) +
+    text(x + STRIP - 0.4, foot, words, { "font-size": SMALL, "text-anchor": "end", ...narrower })
   );
 }
 
@@ -127,7 +138,7 @@ function notchField(notch: Notch, x: number, part: StripPart, top: number, style
       ...lineLook("position"),
     }),
     text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {
-      "font-size": 2.3,
+      "font-size": SMALL,
       transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
       "text-anchor": "middle",
     }),

@@ -6,13 +6,22 @@ import { type LineKind, lineLook } from "../line-kinds.ts";
 import { labelFits } from "../part-drawing.ts";
 import { levelPath } from "../path.ts";
 import { tag, text } from "../svg-text.ts";
+import { lettersWithin } from "../words-width.ts";
 import { FIELD, type Letters } from "./template-sheet.ts";
+
+/** Rows of keys that have room above the legend; more keys stand in more columns, mm. */
+const ROWS = 5;
+const ROW = 3.1;
+const BETWEEN = 3;
 
 /** Letter, name, count, material and face of each part, and what its position lines mean where no label stands at them. */
 export function keyLines(parts: readonly Part[], letters: Letters): string[] {
-  return parts.map((part, i) =>
-    text(FIELD.left, 8.2 + i * 3.1, keyText(part, letters.get(part)!), { "font-size": 2.5 }),
-  );
+  const column = (FIELD.width + BETWEEN) / Math.ceil(parts.length / ROWS);
+  return parts.map((part, i) => {
+    const words = keyText(part, letters.get(part)!);
+    const [x, y] = [FIELD.left + Math.floor(i / ROWS) * column, 8.2 + (i % ROWS) * ROW];
+    return text(x, y, words, lettersWithin(column - BETWEEN, words, 2.5));
+  });
 }
 
 function keyText(part: Part, letter: string): string {

@@ -15,5 +15,8 @@ export const FIELD = {
   height: SHEET.height - BAR_ROOM.foot - 30,
 } as const;
 
+/** A lettered disc needs this much material, mm. */
+export const LETTER_ROOM = 6.5;
+
 /** The letter of each part, by which it is found on its sheet. */
 export type Letters = ReadonlyMap<Part, string>;

@@ -5,13 +5,11 @@ import type { Part } from "../../../core/window/part.ts";
 import * as say from "../../../words/messages.ts";
 import { partDrawing, spotInside } from "../part-drawing.ts";
 import { tag, text } from "../svg-text.ts";
+import { grainMark } from "./grain-mark.ts";
 import { keyLines, legend } from "./template-key.ts";
-import { FIELD, type Letters, type TemplateSheet } from "./template-sheet.ts";
+import { FIELD, LETTER_ROOM, type Letters, type TemplateSheet } from "./template-sheet.ts";
 import { tiledSheets } from "./tiled-sheets.ts";
 import { calibration } from "./true-scale.ts";
-
-/** A lettered disc needs this much material, mm. */
-const LETTER_ROOM = 6.5;
 
 /** Every part at true scale: several on a sheet where they fit, one over several sheets where it is larger. */
 export function templateSheets(parts: readonly Part[], units: UnitSystem): TemplateSheet[] {
@@ -46,7 +44,7 @@ function lettered({ part, place, x, y }: PlacedPart, letter: string): string {
   };
   const spot = spotInside(part, LETTER_ROOM);
   const named = spot
-    ? letterAt(onSheet(spot), letter)
+    ? grainMark(part, spot, onSheet) + letterAt(onSheet(spot), letter)
     : text(x + FIELD.left - 0.6, y + FIELD.top + 2.6, letter, {
         "font-size": 3.6,
         "font-weight": 700,

@@ -1,14 +1,16 @@
+import type { Point } from "../../../core/geometry/point.ts";
 import { extentOf } from "../../../core/packing/pack.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
 import type { Part } from "../../../core/window/part.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import { lineLook } from "../line-kinds.ts";
-import { partDrawing } from "../part-drawing.ts";
+import { partDrawing, spotInside } from "../part-drawing.ts";
 import { levelPath, uprightPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
+import { grainMark } from "./grain-mark.ts";
 import { keyLines, legend } from "./template-key.ts";
-import { FIELD, type Letters, type TemplateSheet } from "./template-sheet.ts";
+import { FIELD, LETTER_ROOM, type Letters, type TemplateSheet } from "./template-sheet.ts";
 import { calibration } from "./true-scale.ts";
 
 /** Tiles of one part overlap by this much, mm. */
@@ -57,9 +59,11 @@ function windowOn(part: Part, x: number, y: number): string {
   return tag(
     "svg",
     { x: FIELD.left, y: FIELD.top, width, height, viewBox },
-    partDrawing(part, (point) => point),
+    partDrawing(part, asItIs) + grainMark(part, spotInside(part, LETTER_ROOM), asItIs),
   );
 }
+
+const asItIs = (point: Point): Point => point;
 
 /** Position lines through the overlap; both sheets carry the same number at the same line. */
 function matchLines({ column, row, columns, rows }: Tile): string {

@@ -1,3 +1,4 @@
+import { isOver } from "../../../core/class/class-state.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
@@ -5,47 +6,68 @@ import { kitCards, type LinkTo } from "../cards.ts";
 import { cautionsPart } from "../cautions.ts";
 import { finderPart } from "../finder.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
-import { linkRow } from "./link-row.ts";
-import { reachTable, sessionsTable } from "./sessions.ts";
+import { seatRowPart } from "./seat-row.ts";
+import { sessionsTable } from "./sessions.ts";
 
-/** A class's page. `story` is the teacher's own telling. */
+/** A class's page. `story` is the teacher's own telling. What is over asks for no book, and what is closed has no seats. */
 export function classPage(view: ClassView, story: Html, link: LinkTo): Html {
+  const { state } = view.plan;
+  const sections = [
+    ...(isOver(state) ? [] : [BRING, FITS, ROW]),
+    SCHEDULE,
+    ...(state === "closed" ? [] : [SEATS, CAUTIONS]),
+  ];
   return html`<main id="main" class="wrap class-page">
 ${intro(view)}
 
-<nav class="contents" aria-label="${say.classContents()}"><a href="#bring">${say.classBring()}</a><a href="#fits">${say.classFits()}</a><a href="#evenings">${say.classSchedule()}</a><a href="#seats">${say.classSeats()}</a><a href="#cautions">${say.classCautions()}</a></nav>
+<nav class="contents" aria-label="${say.classContents()}">${sections.map(({ id, title }) => html`<a href="#${id}">${title()}</a>`)}</nav>
 
 <section class="telling prose">${story}</section>
 
-<section id="bring"><h2>${say.classBring()}</h2>
-${toBring(view)}
+${sections.map(
+  ({ id, title, part }) => html`<section id="${id}"><h2>${title()}</h2>
+${part(view, link)}
 </section>
 
-<section id="fits"><h2>${say.classFits()}</h2>
-<noscript><p>${say.classNoscript()}</p></noscript>
-${finderPart({ kind: "class", units: view.plan.units })}
-${kitCards(view.kits, link)}
-</section>
-
-<section id="evenings"><h2>${say.classSchedule()}</h2>
-${sessionsTable(view)}
-${reachTable(view)}
-<p class="note">${say.classScheduleNote()}</p>
-</section>
-
-<section id="seats"><h2>${say.classSeats()}</h2>
-<ul class="seats">${view.seats.map((seat) => seatItem(seat, view))}
-</ul>
-<p class="note">${say.classSeatsNote()}</p>
-</section>
-
-<section id="cautions"><h2>${say.classCautions()}</h2>
-${cautionsPart(view)}
-</section>
-
-${forTeacher(view)}
+`,
+)}
 </main>`;
 }
+
+interface Section {
+  readonly id: string;
+  readonly title: () => string;
+  readonly part: (view: ClassView, link: LinkTo) => Html;
+}
+
+const BRING: Section = { id: "bring", title: say.classBring, part: toBring };
+
+const FITS: Section = {
+  id: "fits",
+  title: say.classFits,
+  part: ({ plan, kits }, link) => html`<noscript><p>${say.classNoscript()}</p></noscript>
+${finderPart({ kind: "class", units: plan.units })}
+${kitCards(kits, link)}`,
+};
+
+const ROW: Section = { id: "row", title: say.classRow, part: seatRowPart };
+
+const SCHEDULE: Section = {
+  id: "evenings",
+  title: say.classSchedule,
+  part: (view) => html`${sessionsTable(view)}
+${view.plan.state !== "closed" && html`<p class="note">${say.classScheduleNote()}</p>`}`,
+};
+
+const SEATS: Section = {
+  id: "seats",
+  title: say.classSeats,
+  part: (view) => html`<ul class="seats">${view.seats.map((seat) => seatItem(seat, view))}
+</ul>
+<p class="note">${say.classSeatsNote()}</p>`,
+};
+
+const CAUTIONS: Section = { id: "cautions", title: say.classCautions, part: cautionsPart };
 
 function intro({ plan, date }: ClassView): Html {
   return html`<section class="intro">
@@ -53,7 +75,13 @@ function intro({ plan, date }: ClassView): Html {
 <h1 dir="auto">${plan.title}</h1>
 ${plan.summary !== "" && html`<p class="lede" dir="auto">${plan.summary}</p>`}
 <p class="when">${rich(say.classWhen, { date: html`<strong>${date}</strong>`, place: plan.place })}</p>
+<p class="note">${stateText(plan)}</p>
 </section>`;
+}
+
+/** How far the class is, in a sentence. */
+function stateText({ state, seats, awaiting }: ClassView["plan"]): string {
+  return say.classState({ state, books: seats.length, seats: seats.length + awaiting.length });
 }
 
 function toBring({ plan }: ClassView): Html {
@@ -72,26 +100,11 @@ function seatItem(seat: SeatView, { plan }: ClassView): Html {
   return html`
 <li class="seat"><h3><a href="${page}">${say.seatNumber({ seat: seat.number })}</a></h3>
 <p>${seat.kitTitle}<span class="note">${seat.book}</span></p>
-${
-  seat.view
-    ? seatLinks(seat, plan.paper)
-    : html`<p class="seat-misfit">${rich(say.classSeatMisfit, { help: html`<a href="${page}">${say.classSeatHelp()}</a>` })}</p>`
-}
+${seat.view ? seatLinks(seat, plan.paper) : html`<p class="note">${seat.awaits ? say.classBookToCome() : say.classSeatToCome()}</p>`}
 </li>`;
 }
 
 function seatLinks({ number, kitSlug, address }: SeatView, paper: string): Markup {
   const kit = `../../kits/${kitSlug}`;
   return html`<p class="seat-links"><a href="${kit}/index.html${address}">${say.classSeatPattern()}</a> <a href="${kit}/bench/index.html${address}">${say.classSeatBench()}</a> <a href="seat-${number}/packet-${paper}.pdf">${say.classSeatPacket()}</a></p>`;
-}
-
-function forTeacher({ plan, sheets }: ClassView): Html {
-  const read = html`<a href="teacher/index.html">${say.classTeacherRead()}</a>`;
-  const files = sheets.map(({ name }) => html`<a href="cut/${name}-mm.svg">${name}</a>`);
-  return html`<section id="teacher"><h2>${say.classTeacher()}</h2>
-<p class="downloads"><a class="button" href="teacher.pdf">${say.classTeacherPacket()}</a> <a class="button plain-button" href="all-seats-${plan.paper}.pdf">${say.classAllPackets()}</a></p>
-<p class="note">${rich(say.classTeacherText, { read })}${
-    files.length > 0 && html` ${rich(say.classCutFiles, { files: linkRow(files) })}`
-  }</p>
-</section>`;
 }

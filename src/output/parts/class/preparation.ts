@@ -1,5 +1,7 @@
 import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
+import { seatsText } from "../../../words/seats.ts";
+import { privateFolder } from "../../private-folder.ts";
 import type { ClassView, SheetFigure } from "../../views/class/class-view.ts";
 import type { PreparationRow } from "../../views/class/preparation-view.ts";
 import { type Html, html, type Markup, raw, rich } from "../markup.ts";
@@ -13,17 +15,23 @@ export function preparationSection(view: ClassView): Html {
 <li><span class="box"></span>${task}</li>`,
   )}
 </ol>
-${!cutReady && cutInClass(view.preparation)}
-<h2>${say.teacherCutSheets()}</h2>
-<ul class="cut-sheets">${view.sheetFigures.map(sheet)}</ul>
-<p class="note">${rich(say.teacherCutNote, { folder: html`<code>cut/</code>` })}</p>
+${!cutReady && view.preparation.length > 0 && cutInClass(view.preparation)}
+${view.sheets.length > 0 && cutSheets(view)}
 </section>`;
+}
+
+function cutSheets({ slug, sheetFigures }: ClassView): Html {
+  return html`<h2>${say.teacherCutSheets()}</h2>
+<ul class="cut-sheets">${sheetFigures.map(sheet)}</ul>
+<p class="note">${rich(say.teacherCutNote, { folder: html`<code>${privateFolder(slug)}/cut/</code>` })}</p>`;
 }
 
 function tasks(view: ClassView): Markup[] {
   const { plan, seats, preparation, hasLight, hasWindow } = view;
   const misfits = seats.filter(({ misfit }) => misfit);
+  const awaiting = plan.awaiting.map(({ number }) => number);
   return [
+    ...(awaiting.length > 0 ? [say.teacherCollect({ count: awaiting.length, seats: seatsText(awaiting) })] : []),
     say.teacherPrint(),
     ...misfits.map(({ number, kitTitle }) => say.teacherSettle({ seat: number, kit: kitTitle })),
     hasLight ? say.teacherBuyLight() : say.teacherBuy(),

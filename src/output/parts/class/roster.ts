@@ -28,7 +28,8 @@ function rosterRow(seat: SeatView): Html {
   return html`<tr><th scope="row">${seat.number}</th><td>${seat.kitTitle}<span class="note">${seat.book}</span></td>${fitCells(seat)}</tr>`;
 }
 
-function fitCells({ view, holdWidth, hours }: SeatView): Html {
+function fitCells({ awaits, view, holdWidth, hours }: SeatView): Html {
+  if (awaits) return html`<td colspan="4">${say.classBookToCome()}</td>`;
   if (!view)
     return html`<td colspan="4"><strong>${say.teacherNoFit()}</strong><span class="note">${say.teacherSeeBelow()}</span></td>`;
   const { firstLeaf: first, lastLeaf: last } = view.pattern.fit;

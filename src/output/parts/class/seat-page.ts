@@ -11,16 +11,26 @@ import { type Html, html, type Markup, rich } from "../markup.ts";
 /** The page of one seat of a class. */
 export function seatPage(seat: SeatView, view: ClassView): Html {
   const { kitSlug, kitTitle, number, book } = seat;
-  return html`<main id="main" class="wrap class-page seat-page" data-keeps="${kitSlug}">
+  const keeps = kitSlug !== "" && html` data-keeps="${kitSlug}"`;
+  return html`<main id="main" class="wrap class-page seat-page"${keeps}>
 <section class="intro">
 <p class="over"><a href="../index.html" dir="auto">${view.plan.title}</a></p>
 <h1>${say.seatNumber({ seat: number })}</h1>
-<p class="lede">${say.seatLede({ kit: kitTitle, book })}</p>
+<p class="lede">${seat.awaits ? say.seatAwaiting() : say.seatLede({ kit: kitTitle, book })}</p>
 </section>
+${seat.awaits && awaitingPart(view)}
 ${seat.view && fittingSeat(seat, seat.view, view)}
 ${seat.misfit && misfitPart(seat.misfit, kitPath(seat))}
 ${reachesPart(seat, view)}
 </main>`;
+}
+
+function awaitingPart({ plan }: ClassView): Html {
+  const help = {
+    class: html`<a href="../index.html" dir="auto">${plan.title}</a>`,
+    card: html`<a href="../measuring-card/index.html">${say.classMeasuringCard()}</a>`,
+  };
+  return html`<section class="prose"><p>${rich(say.seatAwaitingHelp, help)}</p></section>`;
 }
 
 function fittingSeat(seat: SeatView, kit: PrintedKit, view: ClassView): Html {
@@ -90,8 +100,7 @@ function reachesPart({ number }: SeatView, { schedule, sessions }: ClassView): M
   if (!row) return false;
   const reaches = row.reaches.map((reach, i) => html`<li><b>${sessions[i]!.title}</b> <span>${reach}</span></li>`);
   return html`<section><h2>${say.seatReaches()}</h2>
-<ol class="reaches">${reaches}</ol>
-${!row.finishes && html`<p>${say.seatShort({ minutes: row.short })}</p>`}</section>`;
+<ol class="reaches">${reaches}</ol></section>`;
 }
 
 /** A kit's folder as seen from a seat's. */

@@ -2,23 +2,22 @@ import { listText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { seatsText } from "../../../words/seats.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
-import type { CostsView, ShoppingRow } from "../../views/class/shopping-view.ts";
+import type { CostsView, SeatCost, ShoppingRow } from "../../views/class/shopping-view.ts";
 import { anyLonger } from "../long-text.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
-import { inRows } from "./in-rows.ts";
 
 /** Usual letters of an amount that surely fits its column. */
 const LONG_AMOUNT = 18;
-/** Seats side by side, with room for what each costs. */
-const SEATS_A_ROW = 10;
 
-/** What to buy and to find for the whole class, and what it costs. */
-export function shoppingSection(view: ClassView): Html {
+/** What to buy and to find for the whole class, and what it costs; nothing before a book is there. */
+export function shoppingSection(view: ClassView): Markup {
+  if (view.shopping.length === 0) return false;
   return html`<section class="flow" data-flow><h2>${say.teacherShopping()}</h2>
 ${materialsTable(view)}
 ${toolsTable(view)}
 ${view.unusedStock.length > 0 && html`<p class="note">${say.teacherUnused({ items: listText(view.unusedStock) })}</p>`}
 ${away(view)}
+${awaited(view)}
 ${view.costs && costsPart(view.costs)}
 </section>`;
 }
@@ -57,22 +56,23 @@ function away({ seats }: ClassView): Markup {
   return html`<p class="note">${say.teacherAway({ count: numbers.length, seats: seatsText(numbers) })}</p>`;
 }
 
+/** Seats whose books are still to come. */
+function awaited({ plan }: ClassView): Markup {
+  const numbers = plan.awaiting.map(({ number }) => number);
+  if (numbers.length === 0) return false;
+  return html`<p class="note">${say.teacherAwaited({ count: numbers.length, seats: seatsText(numbers) })}</p>`;
+}
+
 function costsPart({ seats, used, toPay }: CostsView): Html {
   const text = rich(say.teacherCostsText, {
     used: html`<strong>${used}</strong>`,
     toPay: html`<strong>${toPay}</strong>`,
   });
-  return html`<div class="keep"><h2>${say.teacherCosts()}</h2>
+  return html`<h2>${say.teacherCosts()}</h2>
 <p>${text}</p>
-${inRows([...seats], SEATS_A_ROW).map(costsTable)}</div>`;
+<table class="costs"><thead><tr><th scope="col">${say.classSeatHead()}</th><th scope="col">${say.teacherCostsKitHead()}</th><th scope="col">${say.teacherUses()}</th><th scope="col">${say.teacherPaid()}</th></tr></thead><tbody>${seats.map(costRow)}</tbody></table>`;
 }
 
-function costsTable(seats: readonly (readonly [number, string])[]): Html {
-  const wide = anyLonger(
-    seats.map(([, amount]) => amount),
-    LONG_AMOUNT,
-  );
-  const numbers = seats.map(([seat]) => html`<th scope="col">${seat}</th>`);
-  const amounts = seats.map(([, amount]) => html`<td>${amount}</td>`);
-  return html`<table class="${wide ? "costs wide" : "costs"}"><thead><tr><th scope="col">${say.classSeatHead()}</th>${numbers}</tr></thead><tbody><tr><th scope="row">${say.teacherUses()}</th>${amounts}</tr></tbody></table>`;
+function costRow({ seat, kit, amount }: SeatCost): Html {
+  return html`<tr><th scope="row">${seat}</th><td>${kit}</td><td>${amount}</td><td><span class="box"></span></td></tr>`;
 }

@@ -6,13 +6,16 @@ import { reachTable, sessionsTable } from "./sessions.ts";
 
 /** The schedule, which seats it is too short for, and what helps them. */
 export function teacherSchedule(view: ClassView): Html {
-  const late = view.schedule.filter(({ finishes }) => !finishes);
   return html`<section class="flow" data-flow><h2>${say.classSchedule()}</h2>
 ${sessionsTable(view)}
-${reachTable(view)}
-<h2>${say.teacherLate()}</h2>
-${late.length > 0 ? html`<ul class="late">${late.map(lateSeat)}</ul>` : html`<p>${say.teacherNoneLate()}</p>`}
+${view.schedule.length > 0 && [reachTable(view), lateSeats(view.schedule)]}
 </section>`;
+}
+
+function lateSeats(schedule: readonly ScheduleRow[]): Html {
+  const late = schedule.filter(({ finishes }) => !finishes);
+  return html`<h2>${say.teacherLate()}</h2>
+${late.length > 0 ? html`<ul class="late">${late.map(lateSeat)}</ul>` : html`<p>${say.teacherNoneLate()}</p>`}`;
 }
 
 function lateSeat({ seat, kit, short, remedies }: ScheduleRow): Html {

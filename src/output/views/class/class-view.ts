@@ -15,7 +15,7 @@ import type { KitView } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type PreparationRow, preparationRows } from "./preparation-view.ts";
 import { type ScheduleRow, type SessionView, scheduleRows, sessionViews } from "./schedule-view.ts";
-import { fittingSeatView, misfitSeatView, type SeatView } from "./seat-view.ts";
+import { awaitingSeatView, fittingSeatView, misfitSeatView, type SeatView } from "./seat-view.ts";
 import { type CostsView, costsView, type ShoppingRow, shoppingRows } from "./shopping-view.ts";
 
 /** Everything that a class's pages, teacher's packet and files show. */
@@ -37,7 +37,7 @@ export interface ClassView {
   readonly cautions: readonly Caution[];
   /** The class's kits, in its order. */
   readonly kits: readonly KitView[];
-  /** The handout: the steps of every kit of the class that a seat makes. */
+  /** The handout: the steps of every kit of the class that a seat makes, or may choose. */
   readonly handouts: readonly KitView[];
   /** Whether a seat that fits has a light, and whether one has a window. */
   readonly hasLight: boolean;
@@ -69,9 +69,9 @@ export function viewClass(
     [
       ...schedules().map((schedule) => fittingSeatView(schedule.fit, schedule, setting)),
       ...misfits.map((misfit) => misfitSeatView(misfit, setting)),
+      ...plan.awaiting.map((seat) => awaitingSeatView(seat, setting)),
     ].sort((a, b) => a.number - b.number),
   );
-  const numbers = fitting.map((fit) => fit.seat.number);
   const own = plan.kits.map((kit) => kits.find((view) => view.slug === kit.slug)!);
   return lazily<ClassView>({
     slug: () => plan.slug,
@@ -82,16 +82,21 @@ export function viewClass(
     schedule: () => scheduleRows(plan, schedules()),
     shopping: () => shoppingRows(plan, shopping()),
     unusedStock: () => unusedStock(plan, shopping()).map(({ item }) => item),
-    costs: () => costsView(plan, shopping(), numbers),
+    costs: () => costsView(plan, shopping(), fitting),
     preparation: () => preparationRows(parts(), sheets(), fitting.length),
     sheets,
     sheetFigures: () => sheets().map(sheetFigure),
     cautions: () => cautions.filter((caution) => own.some((view) => view.cautions.includes(caution))),
     kits: () => own,
-    handouts: () => own.filter((view) => plan.seats.some((seat) => seat.kit.slug === view.slug)),
+    handouts: () => own.filter((view) => isMade(view, plan)),
     hasLight: () => fitting.some(({ pattern }) => pattern.pocket !== undefined),
     hasWindow: () => fitting.some(({ pattern }) => pattern.window !== undefined),
   });
+}
+
+/** Whether a seat makes a kit, or may still choose it. */
+function isMade({ slug }: KitView, { seats, awaiting }: KitClass): boolean {
+  return [...seats, ...awaiting].some(({ kit }) => kit === undefined || kit.slug === slug);
 }
 
 function sheetFigure(one: NamedSheet): SheetFigure {

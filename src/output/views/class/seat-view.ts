@@ -1,5 +1,5 @@
 import type { FittingSeat, Misfit } from "../../../core/class/fit-seats.ts";
-import type { KitClass, Seat } from "../../../core/class/kit-class.ts";
+import type { AwaitingSeat, KitClass, Seat } from "../../../core/class/kit-class.ts";
 import type { SeatSchedule } from "../../../core/class/schedule.ts";
 import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
@@ -18,6 +18,9 @@ import { type MisfitView, misfitView } from "./misfit-view.ts";
 export interface SeatView {
   readonly key: string;
   readonly number: number;
+  /** Whether its book is still to come: then book and address are empty. */
+  readonly awaits: boolean;
+  /** Both empty where the kit is not settled yet. */
   readonly kitSlug: string;
   readonly kitTitle: string;
   readonly book: string;
@@ -70,18 +73,36 @@ export function misfitSeatView(misfit: Misfit, setting: Setting): SeatView {
   };
 }
 
-function seatBasics(seat: Seat, { plan, siteUrl }: Setting): Omit<SeatView, OfFit> {
-  const path = `/classes/${plan.slug}/seat-${seat.number}/`;
-  const url = siteUrl === undefined ? undefined : `${siteUrl.replace(/\/$/, "")}${path}`;
+export function awaitingSeatView({ number, kit }: AwaitingSeat, setting: Setting): SeatView {
   return {
-    key: `${plan.slug}/${seat.number}`,
-    number: seat.number,
+    ...placeOf(number, setting),
+    ...{ awaits: true, kitSlug: kit?.slug ?? "", kitTitle: kit?.title ?? "", book: "", address: "" },
+    ...{ view: undefined, misfit: undefined, doubts: [], hours: "", holdWidth: "" },
+  };
+}
+
+function seatBasics(seat: Seat, setting: Setting): Omit<SeatView, OfFit> {
+  return {
+    ...placeOf(seat.number, setting),
+    awaits: false,
     kitSlug: seat.kit.slug,
     kitTitle: seat.kit.title,
-    book: bookText(seat.book, plan.units),
+    book: bookText(seat.book, setting.plan.units),
     address: `?${toAddress(seat.refit)}`,
+  };
+}
+
+function placeOf(
+  number: number,
+  { plan, siteUrl }: Setting,
+): Pick<SeatView, "key" | "number" | "path" | "url" | "code"> {
+  const path = `/classes/${plan.slug}/seat-${number}/`;
+  const url = siteUrl === undefined ? undefined : `${siteUrl.replace(/\/$/, "")}${path}`;
+  return {
+    key: `${plan.slug}/${number}`,
+    number,
     path,
     url,
-    code: url === undefined ? undefined : seatCode(url, say.seatCode({ seat: seat.number, url })),
+    code: url === undefined ? undefined : seatCode(url, say.seatCode({ seat: number, url })),
   };
 }

@@ -1,4 +1,5 @@
 import { costsOf } from "../../../core/class/costs.ts";
+import type { FittingSeat } from "../../../core/class/fit-seats.ts";
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import type { PooledSupply } from "../../../core/class/pooled-supply.ts";
 import { money } from "../../../words/money.ts";
@@ -17,10 +18,16 @@ export interface ShoppingRow {
 }
 
 export interface CostsView {
-  /** By the seats' numbers. */
-  readonly seats: ReadonlyMap<number, string>;
+  readonly seats: readonly SeatCost[];
   readonly used: string;
   readonly toPay: string;
+}
+
+/** What a seat uses, as money. */
+export interface SeatCost {
+  readonly seat: number;
+  readonly kit: string;
+  readonly amount: string;
 }
 
 export function shoppingRows(plan: KitClass, list: readonly PooledSupply[]): ShoppingRow[] {
@@ -39,12 +46,19 @@ export function shoppingRows(plan: KitClass, list: readonly PooledSupply[]): Sho
 export function costsView(
   plan: KitClass,
   list: readonly PooledSupply[],
-  seats: readonly number[],
+  fitting: readonly FittingSeat[],
 ): CostsView | undefined {
-  const costs = costsOf(list, seats);
+  const costs = costsOf(
+    list,
+    fitting.map(({ seat }) => seat.number),
+  );
   return (
     costs && {
-      seats: new Map([...costs.seats].map(([seat, amount]) => [seat, money(amount, plan.currency)])),
+      seats: fitting.map(({ seat, kit }) => ({
+        seat: seat.number,
+        kit: kit.title,
+        amount: money(costs.seats.get(seat.number)!, plan.currency),
+      })),
       used: money(costs.used, plan.currency),
       toPay: money(costs.toPay, plan.currency),
     }

@@ -81,6 +81,8 @@ export function scriptSuite(served: () => { readonly host: Host; readonly browse
       const look = async (place: string) => found.push(...(await faults(page, `bench ${place}`)));
       await maker.open(MOON);
       await look("at first");
+      await maker.press("back");
+      await look("a score line");
       for (const leaf of [1, 14, 20, 60, 100, 192, 193, 204]) {
         await maker.goTo("leaf", leaf);
         await look(`leaf ${leaf}`);

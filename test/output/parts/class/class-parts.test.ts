@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { classPage } from "../../../../src/output/parts/class/class-page.ts";
 import { measuringCard } from "../../../../src/output/parts/class/measuring-card.ts";
+import { privatePage } from "../../../../src/output/parts/class/private-page.ts";
 import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
 import { html } from "../../../../src/output/parts/markup.ts";
+import type { ClassView } from "../../../../src/output/views/class/class-view.ts";
 import { fixtureClassView } from "./made-view.ts";
 
 const view = fixtureClassView();
@@ -11,6 +13,15 @@ const seat = (number: number) => view.seats.find((one) => one.number === number)
 const page = (of = view) => String(classPage(of, html`<p>Come.</p>`, (target) => `..${target}`));
 const packet = (of = view) => String(teacherPacket(of));
 const count = (text: string, wanted: string) => text.split(wanted).length - 1;
+/** The cells of the costs, row by row. */
+const costRows = (of: ClassView) => {
+  const [table] = /<table class="costs">[\s\S]*?<\/table>/.exec(packet(of))!;
+  const rows = [...table.matchAll(/<tr>([\s\S]*?)<\/tr>/g)].slice(1);
+  return rows.map(([, row]) => [...row!.matchAll(/<t[hd][^>]*>([^<]*)</g)].map(([, cell]) => cell!));
+};
+/** So many seats with the first seat's book. */
+const seatsOfOne = (seats: number) =>
+  Array.from({ length: seats }, (_, i) => ({ ...view.plan.seats[0]!, number: i + 1 }));
 /** What is read: no markup. */
 const read = (markup: string) =>
   markup
@@ -29,22 +40,81 @@ describe("classPage(view, story, link)", () => {
   it("has a link of its contents for every section that it names", () => {
     const sections = [...page().matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id);
     const contents = /<nav class="contents"[\s\S]*?<\/nav>/.exec(page())![0];
-    expect([...contents.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)).toEqual(
-      sections.filter((id) => id !== "teacher"),
-    );
+    expect([...contents.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)).toEqual(sections);
   });
 
-  it("lists every seat, and links the one that does not fit to what would help", () => {
+  it("asks for all that a seat's row needs, and makes the row for every seat and kit of the class", () => {
+    for (const name of ["leafHeight", "leaves", "pageOneLeaf", "lastPage", "plates", "direction"])
+      expect(page()).toContain(`id="find-${name}" name="${name}"`);
+    const [seats, kits] = ["row-seat", "row-kit"].map((id) => {
+      const [select] = new RegExp(`<select id="${id}"[\\s\\S]*?</select>`).exec(page())!;
+      return [...select.matchAll(/<option value="([^"]+)"/g)].map(([, value]) => value);
+    });
+    expect([seats!.length, kits]).toEqual([8, ["little-gull", "harbour-moon", "evening-boat"]]);
+  });
+
+  it("lists every seat, also the one whose pattern is not there yet", () => {
     expect(count(page(), '<li class="seat">')).toBe(8);
-    expect(page()).toContain('Does not fit yet: <a href="seat-6/index.html">what would help</a>');
+    expect(count(page(), "Pattern to come")).toBe(1);
     expect(page()).not.toContain("seat-6/packet-a4.pdf");
   });
 
-  it("leaves the line of cut files out where there are none", () => {
-    expect(read(page())).toContain("Cut files for the whole class: |card-a4-1|, |");
-    expect(read(page(fixtureClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) })))).not.toContain(
-      "Cut files",
-    );
+  it("is public: it has no seat's trouble, no money and no link to the teacher's papers", () => {
+    const short = view.schedule.flatMap((row) => row.short || []);
+    const told = [...short, ...view.seats.flatMap(({ misfit }) => misfit?.why ?? [])];
+    expect(told.length).toBeGreaterThan(1);
+    for (const text of told) expect(read(page())).not.toContain(text);
+    expect(page()).not.toMatch(/€|fits? not|not fit|teacher\.pdf|private\//i);
+  });
+});
+
+describe("a class whose books are still to come", () => {
+  const awaiting = [
+    { number: 9, kit: undefined },
+    { number: 10, kit: view.plan.kits[1] },
+  ];
+  const collecting = fixtureClassView({ awaiting, state: "collecting" });
+  const announced = fixtureClassView({ seats: [], awaiting, state: "announced" });
+
+  it("says how far it is, and lists every seat", () => {
+    expect(read(page(collecting))).toContain("8 of 10 seats have their book.");
+    expect(count(page(collecting), '<li class="seat">')).toBe(10);
+    expect(count(page(collecting), "Book to come")).toBe(2);
+    expect(read(page(announced))).toContain("2 seats are waiting for a book.");
+    expect(read(page())).toContain("Every seat has its book.");
+  });
+
+  it("has the others' patterns, list and costs as without those seats", () => {
+    expect(collecting.costs).toEqual(view.costs);
+    expect(collecting.shopping).toEqual(view.shopping);
+    expect(read(packet(collecting))).toContain("Not in this list: seats 9 and 10, whose books are still to come.");
+    expect(read(packet(collecting))).toContain("Measure the books for seats 9 and 10, enter them and build again.");
+  });
+
+  it("tells at such a seat what to do, and needs no kit", () => {
+    const [open, settled] = collecting.seats.slice(-2);
+    expect(read(String(seatPage(open!, collecting)))).toContain("The book for this seat is still to come.");
+    expect(String(seatPage(open!, collecting))).not.toContain("data-keeps");
+    expect(String(seatPage(settled!, collecting))).toContain('data-keeps="harbour-moon"');
+  });
+
+  it("has a packet for its teacher before there is any book: cards for all seats, handouts of all kits, and no list", () => {
+    const text = packet(announced);
+    expect(count(text, 'class="seat-code"')).toBe(2);
+    expect(count(text, "Handout ·")).toBe(3);
+    expect(text).not.toMatch(/<table class="(shopping|costs|reach)|Shopping list|Cut sheets of|Who may need/);
+    expect(String(privatePage([announced], (target) => target))).not.toContain("all-seats");
+  });
+});
+
+describe("a class that is over", () => {
+  const sections = (of: ClassView) => [...page(of).matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id);
+
+  it("asks for no book any more, and keeps its seats while it is not closed", () => {
+    expect(sections(fixtureClassView({ state: "held" }))).toEqual(["evenings", "seats", "cautions"]);
+    const closed = fixtureClassView({ state: "closed", seats: [], awaiting: [] });
+    expect(sections(closed)).toEqual(["evenings"]);
+    expect(read(page(closed))).toContain("This class is over.");
   });
 });
 
@@ -76,11 +146,32 @@ describe("seatPage(seat, view)", () => {
     for (const [, link] of links) expect(link).toMatch(/\/index\.html\?.*height=105&amp;/);
   });
 
-  it("says how much time is missing only where some is", () => {
-    expect(read(String(seatPage(seat(2), view)))).toMatch(
-      /This piece needs \d+ h \d+ min more than the sessions allow/,
-    );
-    expect(read(String(seatPage(seat(1), view)))).not.toContain("more than the sessions allow");
+  it("is public: it does not say by how much the sessions are too short", () => {
+    const row = view.schedule.find(({ seat }) => seat === 2)!;
+    expect(row.short).toMatch(/\d/);
+    expect(read(String(seatPage(seat(2), view)))).not.toContain(row.short);
+    expect(read(packet())).toContain(row.short);
+  });
+});
+
+describe("privatePage(classes, link)", () => {
+  const papers = (of = view) => String(privatePage([of], (target) => `..${target}index.html`));
+
+  it("leads to each class's page and to all of its papers", () => {
+    const links = [...papers().matchAll(/href="([^"]+)"/g)].map(([, link]) => link!);
+    expect(links.slice(0, 5)).toEqual([
+      "../classes/winter-evenings/index.html",
+      "classes/winter-evenings/teacher.pdf",
+      "classes/winter-evenings/teacher/index.html",
+      "classes/winter-evenings/all-seats-a4.pdf",
+      "classes/winter-evenings/cut/card-a4-1-mm.svg",
+    ]);
+  });
+
+  it("leaves the line of cut files out where there are none", () => {
+    expect(read(papers())).toContain("Cut files for the whole class: |card-a4-1|, |");
+    const misfit = fixtureClassView({ seats: view.plan.seats.filter(({ number }) => number === 6) });
+    expect(read(papers(misfit))).not.toContain("Cut files");
   });
 });
 
@@ -110,20 +201,26 @@ describe("teacherPacket(view)", () => {
   });
 
   it("writes money with two decimals, by its code or as the teacher writes it", () => {
-    expect(read(packet())).toContain("Materials that all seats use: |€21.57|. Still to pay");
+    expect(read(packet())).toContain("Materials that all seats use: |€21.45|. Still to pay");
     const own = read(packet(fixtureClassView({ currency: "shells" })));
-    expect(own).toContain("|21.57 shells|");
+    expect(own).toContain("|21.45 shells|");
     expect(own).toContain("|0.80 shells|");
   });
 
-  it("shares the costs out over the seats that fit", () => {
-    const costs = /<table class="costs">[\s\S]*?<\/table>/.exec(packet())![0];
-    const heads = [...costs.matchAll(/<th scope="col">(\d+)</g)].map(([, number]) => Number(number));
-    expect(heads).toEqual([1, 2, 3, 4, 5, 7, 8]);
-    const cents = [...costs.matchAll(/<td>€(\d+)\.(\d\d)<\/td>/g)].map(
-      ([, whole, rest]) => 100 * Number(whole) + Number(rest),
-    );
-    expect(cents.reduce((a, b) => a + b, 0)).toBe(2157);
+  it("shares the costs out over the seats that fit, in a row for each", () => {
+    const rows = costRows(view);
+    expect(rows.map(([seat]) => Number(seat))).toEqual([1, 2, 3, 4, 5, 7, 8]);
+    expect(rows[1]![1]).toBe("Harbour Moon");
+    const cents = rows.map(([, , amount]) => Math.round(100 * Number(amount!.slice(1))));
+    expect(cents.reduce((a, b) => a + b, 0)).toBe(2145);
+  });
+
+  it.each([1, 12, 16, 40, 60])("puts no more side by side with %d seats than with eight", (seats) => {
+    const own = fixtureClassView({ seats: seatsOfOne(seats), prices: { card: 99_999, acetate: 99_999 } });
+    expect(costRows(own)).toHaveLength(seats);
+    const columns = [...packet(own).matchAll(/<thead><tr>([\s\S]*?)<\/tr>/g)].map(([, head]) => count(head!, "<th"));
+    // The widest: a row's name, and a box for each of sixteen seats.
+    expect(Math.max(...columns)).toBeLessThanOrEqual(17);
   });
 
   it("names what is in stock and not needed, and no list of it where all is", () => {

@@ -1,0 +1,50 @@
+import { CsvError, parse } from "csv-parse/sync";
+import * as say from "../../words/messages.ts";
+import { tableError } from "./table-error.ts";
+import type { TableRow } from "./table-row.ts";
+
+/** A first line that tells spreadsheets what parts the cells. */
+const STATED = /^[ \t]*"?sep=([;,\t|])"?[ \t]*(?:\r\n|\n|\r|$)/i;
+
+/**
+ * Reads a table as text (CSV, RFC 4180), as spreadsheets and people write it: cells parted by commas, semicolons or tabs,
+ * also as a line `sep=;` states, and marks of inches inside a cell. Rows without a text are left out.
+ * @throws KitError where quotes do not end
+ */
+export function readDelimited(file: string, text: string): TableRow[] {
+  const stated = STATED.exec(text);
+  const table = stated ? text.slice(stated[0].length) : text;
+  const above = stated ? 1 : 0;
+  const records = parseTable(file, table, stated?.[1] ?? separatorOf(table), above);
+  return records
+    .map(({ record, info }, i) => ({ cells: record, line: info.lines + above, row: i + 1 }))
+    .filter(({ cells }) => cells.some((cell) => cell !== ""));
+}
+
+/** What parts the head row's cells. */
+function separatorOf(text: string): string {
+  const head = text.trimStart().split(/[\r\n]/, 1)[0]!;
+  return [";", "\t"].find((sign) => head.includes(sign)) ?? ",";
+}
+
+interface Parsed {
+  readonly record: string[];
+  readonly info: { readonly lines: number };
+}
+
+function parseTable(file: string, text: string, separator: string, above: number): Parsed[] {
+  try {
+    return parse(text, {
+      delimiter: separator,
+      record_delimiter: ["\r\n", "\n", "\r"],
+      relax_column_count: true,
+      relax_quotes: true,
+      bom: true,
+      trim: true,
+      info: true,
+    }) as unknown as Parsed[];
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw tableError(file, Number(error["lines"] ?? 1) + above, error.message, say.frontCellsApart());
+  }
+}
