@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { viewKit } from "../../src/output/views/kit-view.ts";
 import { withPacket } from "../../src/output/views/packet-view.ts";
+import { pocketView, windowView } from "../../src/output/views/window-view.ts";
 import { faultsOf } from "./faults.ts";
 import { galleryKit, KIT_NAMES, type KitName } from "./kits.ts";
 import { DIAGRAM, figureIn, onSheet } from "./scene.ts";
@@ -8,7 +9,8 @@ import { seen } from "./seen.ts";
 
 /** Every diagram and every sheet that a kit's packet has, each with where it stands; goldens show some of them. */
 function drawingsOf(name: KitName): (readonly [place: string, svg: string])[] {
-  const { steps, legend, measuring, reading, pocket, window, packet } = withPacket(viewKit(galleryKit(name), []));
+  const { steps, legend, measuring, reading, kit, pattern, packet } = withPacket(viewKit(galleryKit(name), []));
+  const [pocket, window] = [pocketView(kit, pattern), windowView(kit, pattern)];
   const figures = [
     ...steps.map(({ title, figure }) => [title, figure] as const),
     ...reading.map((figure, i) => [`reading ${i + 1}`, figure] as const),

@@ -17,7 +17,7 @@ export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<stri
     "/glossary/",
     ...(guide.length > 0 ? ["/guide/"] : []),
     ...guide.map(({ name }) => `/guide/${name}/`),
-    ...views.flatMap(({ slug, pocket }) =>
+    ...views.flatMap(({ slug, pattern: { pocket } }) =>
       [
         ...[
           "",

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { printPlan } from "../../output/parts/print-plan.ts";
+import { countedPlan } from "../../output/parts/print-plan.ts";
 import { KeptFiles } from "../kept/kept-files.ts";
 import { usedPackage } from "../kept/used-package.ts";
 import type { PrintJob } from "./print-job.ts";
@@ -25,7 +25,7 @@ export class PacketKeys {
     const hash = createHash("sha256");
     hash.update(JSON.stringify([PACKAGES.map((name) => usedPackage(name).version), browser]));
     // The words of the plan that is written when the pages are counted.
-    hash.update(String(printPlan({ gauge: 2, strips: 2, templates: 2 }, 2)));
+    hash.update(String(countedPlan({ gauge: 2, strips: 2, templates: 2 }, 2)));
     for (const folder of [join(output, "bundle"), join(output, "assets/fonts"), ...ROOMS])
       for (const file of readdirSync(folder).sort()) hash.update(readFileSync(join(folder, file)));
     this.#common = hash.digest();

@@ -1,7 +1,7 @@
 import type { Page } from "puppeteer";
 import { MM_PER_INCH } from "../../core/units/length.ts";
 import { SHEET } from "../../output/drawing/sheets/true-scale.ts";
-import { printPlan } from "../../output/parts/print-plan.ts";
+import { countedPlan } from "../../output/parts/print-plan.ts";
 import { PAGE_ROOM, pageRule } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import { BrowserError } from "../browser/browser-error.ts";
@@ -98,7 +98,7 @@ async function printOne({ started, page, wall }: Press, job: PrintJob, { found }
         say.printBlocked({ page: job.of.name, addresses: blocked.slice(0, 5).join(", ").slice(0, 500) }),
       );
     const counted = await started.guard(page.evaluate(countPages, PAGE_ROOM));
-    if (counted) await started.guard(page.evaluate(writePlan, String(printPlan(counted.sheets, counted.pages))));
+    if (counted) await started.guard(page.evaluate(writePlan, String(countedPlan(counted.sheets, counted.pages))));
     const overflow = await started.guard(page.evaluate(findOverflow));
     if (overflow.length > 0) throw new OverflowError(job.of, overflow);
     const print = (): Promise<Uint8Array> =>
@@ -111,7 +111,7 @@ async function printOne({ started, page, wall }: Press, job: PrintJob, { found }
     const { gauge, strips, templates } = counted.sheets;
     const pages = pagesIn(pdf) - gauge - strips - templates;
     if (pages === counted.pages) return pdf;
-    await started.guard(page.evaluate(writePlan, String(printPlan(counted.sheets, pages))));
+    await started.guard(page.evaluate(writePlan, String(countedPlan(counted.sheets, pages))));
     return await print();
   } catch (error) {
     throw error instanceof BuildError ? error : failed(error, job, found);

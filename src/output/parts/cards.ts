@@ -12,12 +12,12 @@ export function kitCards(kits: readonly KitView[], link: LinkTo): Html {
 </ul>`;
 }
 
-function card({ slug, kit, pattern, effort, pocket, counts, figures, difficulty }: KitView, link: LinkTo): Html {
+function card({ slug, kit, pattern, effort, counts, figures, difficulty }: KitView, link: LinkTo): Html {
   const page = link(`/kits/${slug}/`);
-  const front = link(`/kits/${slug}/${pocket ? "front-lit.svg" : "front.svg"}`);
+  const front = link(`/kits/${slug}/${pattern.pocket ? "front-lit.svg" : "front.svg"}`);
   const levels = pattern.levels.length;
   return html`
-<li class="card" data-kit="${slug}" data-minutes="${effort.minutes}" data-levels="${levels}" data-light="${pocket ? "with" : "without"}">
+<li class="card" data-kit="${slug}" data-minutes="${effort.minutes}" data-levels="${levels}" data-light="${pattern.pocket ? "with" : "without"}">
 <a class="card-picture" href="${page}" tabindex="-1" aria-hidden="true"><img src="${front}" alt="" loading="lazy"></a>
 <div class="card-text">
 <h3 dir="auto"><a href="${page}">${kit.title}</a></h3>

@@ -31,7 +31,7 @@ ${downloads(kept)}
 </section>`;
 }
 
-function moods({ pocket, kit }: KitView): Markup {
+function moods({ kit, pattern: { pocket } }: KitView): Markup {
   return (
     pocket &&
     html`<img class="lit" src="front-lit.svg" alt="${say.kitLitAlt({ title: kit.title })}" loading="lazy">

@@ -48,7 +48,7 @@ function filled(view: KitView, name: KitPart): Html {
   return html`<div data-part="${name}">${KIT_PARTS[name](view)}</div>`;
 }
 
-function contents({ pocket, window }: KitView, { versions }: Edition): Html {
+function contents({ pattern: { pocket, window } }: KitView, { versions }: Edition): Html {
   const sections = [
     ["round", say.kitRound()],
     ["book", say.kitBook()],

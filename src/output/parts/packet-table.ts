@@ -12,7 +12,7 @@ import { type Html, html, type Markup, raw } from "./markup.ts";
 export function packetTable(view: PrintedKit, size: TableSize, reading?: Html): Html {
   const { blocks, columns } = view.packet.table(size);
   const words = html`<p class="words">${tableIntroduction(view.kit, view.pattern)} ${say.packetTableReading()}${
-    view.pocket && html` ${say.packetTableNotches()}`
+    view.pattern.pocket && html` ${say.packetTableNotches()}`
   }</p>`;
   return html`${raw(view.packet.front)}${words}
 ${reading}${merged(view)}<div class="batches ${size}">${blocks.map((block) => {

@@ -4,7 +4,7 @@ import { cautionsPart } from "./cautions.ts";
 import { coverPart } from "./cover.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
 import { packetTable, tablePart } from "./packet-table.ts";
-import { preparationPart } from "./preparation.ts";
+import { bookMadeReady } from "./preparation.ts";
 import { readingPart } from "./reading.ts";
 import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
@@ -37,7 +37,7 @@ ${cautionsPart(view)}
 ${suppliesPart(view)}
 ${warnings(view)}
 <h2>${say.kitPrepare()}</h2>
-${preparationPart(view, false)}
+${bookMadeReady(view)}
 <h2>${say.kitSteps()}</h2>
 ${stepsPart(view)}
 <h2>${say.kitTable()}</h2>

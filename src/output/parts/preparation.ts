@@ -4,14 +4,19 @@ import type { Preparation } from "../views/preparation.ts";
 import { dual } from "./dual.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
-/** How the book is made ready: where the pages are, what is scored, and the packing for each batch where nothing else says it. */
-export function preparationPart({ preparation }: Pick<KitView, "preparation">, packing = true): Html {
+/** How the book is made ready: where the pages are, what is scored, and the packing for each batch. */
+export function preparationPart(view: Pick<KitView, "preparation">): Html {
+  return bookMadeReady(view, batches(view.preparation));
+}
+
+/** The same; in the packet each batch says its packing itself. */
+export function bookMadeReady({ preparation }: Pick<KitView, "preparation">, packing?: Html): Html {
   return html`${places(preparation)}
 <div class="beside">${offsets(preparation)}
 ${borders(preparation)}</div>
 ${scoring(preparation)}
 <p class="note">${say.preparationScoringNote()}</p>
-${packing && batches(preparation)}
+${packing}
 <p class="note">${rich(say.preparationCaliper, { thickness: dual(preparation.caliper) })}</p>`;
 }
 

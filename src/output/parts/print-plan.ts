@@ -8,23 +8,28 @@ export interface CutOutSheets {
   readonly templates: number;
 }
 
-/** What to print of a packet, on how many sheets. `pages` counts its pages from the cover to the gauge, once they are laid out. */
-export function printPlan({ gauge, strips, templates }: CutOutSheets, pages?: number): Html {
-  let next = pages === undefined ? undefined : pages + 1;
-  const place = (count: number): Markup => {
-    if (next === undefined) return false;
-    const first = next;
-    next += count;
-    return html` ${say.packetPlanAt({ count, first, last: next - 1 })}`;
+/** What to print of a packet, before its pages are laid out. */
+export function printPlan(sheets: CutOutSheets): Html {
+  return html`<li>${say.packetPlanReadingUncounted()}</li>${cutOut(sheets)}`;
+}
+
+/** The same with the pages of each part and all sheets of paper; `pages` counts the packet's pages before the gauge. */
+export function countedPlan(cut: CutOutSheets, pages: number): Html {
+  let first = 1;
+  const next = (count: number): Html => {
+    first += count;
+    return html` ${say.packetPlanAt({ count, first: first - count, last: first - 1 })}`;
   };
-  const sheets = pages === undefined ? 0 : Math.ceil(pages / 2);
-  return html`<li>${
-    pages === undefined
-      ? say.packetPlanReadingUncounted()
-      : html`${say.packetPlanReading({ pages, sheets })} ${say.packetPlanAt({ count: pages, first: 1, last: pages })}`
-  }</li>
-<li>${say.packetPlanGauge({ sheets: gauge })}${place(gauge)}</li>
-${strips > 0 && html`<li>${say.packetPlanStrips({ sheets: strips })}${place(strips)}</li>`}
-${templates > 0 && html`<li>${say.packetPlanTemplates({ sheets: templates })}${place(templates)}</li>`}
-${pages !== undefined && html`<li>${say.packetPlanAll({ sheets: sheets + gauge + strips + templates })}</li>`}`;
+  const sheets = Math.ceil(pages / 2);
+  const all = sheets + cut.gauge + cut.strips + cut.templates;
+  return html`<li>${say.packetPlanReading({ pages, sheets })}${next(pages)}</li>${cutOut(cut, next)}
+<li>${say.packetPlanAll({ sheets: all })}</li>`;
+}
+
+/** `place` says which pages the next so many are. */
+function cutOut({ gauge, strips, templates }: CutOutSheets, place?: (count: number) => Markup): Html {
+  return html`
+<li>${say.packetPlanGauge({ sheets: gauge })}${place?.(gauge)}</li>
+${strips > 0 && html`<li>${say.packetPlanStrips({ sheets: strips })}${place?.(strips)}</li>`}
+${templates > 0 && html`<li>${say.packetPlanTemplates({ sheets: templates })}${place?.(templates)}</li>`}`;
 }

@@ -3,7 +3,7 @@ import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 
-type Rounded = Pick<KitView, "kit" | "pocket" | "window">;
+type Rounded = Pick<KitView, "kit" | "pattern">;
 
 /** The view from all sides: a button, and what its script puts in place when it is asked for. */
 export function roundPart(view: Rounded): Html {
@@ -37,7 +37,7 @@ ${shown(view)}
 </template>`;
 }
 
-function introduction({ pocket, window }: Rounded): string {
+function introduction({ pattern: { pocket, window } }: Rounded): string {
   const parts = [
     say.kitRoundLeaves(),
     ...(pocket ? [say.kitRoundLight()] : []),
@@ -59,7 +59,7 @@ ${from}<button type="button" data-round-zoom="in">${say.kitRoundNearer()}</butto
 </fieldset>`;
 }
 
-function shown({ pocket, window }: Rounded): Markup {
+function shown({ pattern: { pocket, window } }: Rounded): Markup {
   return [
     pocket && html`<label><input type="checkbox" data-round-light> ${say.kitRoundShowLight()}</label>`,
     window &&

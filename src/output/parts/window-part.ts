@@ -2,7 +2,7 @@ import { OPERATIONS, type Operation, REFERENCE } from "../../core/packing/operat
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
-import type { WindowView } from "../views/window-view.ts";
+import { pocketView, type WindowView, windowView } from "../views/window-view.ts";
 import { type Html, html } from "./markup.ts";
 import { lightAndWindow } from "./window.ts";
 
@@ -10,7 +10,8 @@ import { lightAndWindow } from "./window.ts";
 const CHECK: Operation = "measure-check";
 
 /** Light and window on a kit's page. */
-export function windowPart(view: Pick<KitView, "pocket" | "window">): Html {
+export function windowPart({ kit, pattern }: Pick<KitView, "kit" | "pattern">): Html {
+  const view = { pocket: pocketView(kit, pattern), window: windowView(kit, pattern) };
   return lightAndWindow(view, { ofPart: partFiles, ofSheets: sheetFiles });
 }
 

@@ -1,10 +1,15 @@
 import { dual as both } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
 import type { Figure } from "../drawing/figure.ts";
-import type { KitView } from "../views/kit-view.ts";
 import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
 import { dual } from "./dual.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
+
+/** What a kit has of them. */
+interface LightAndWindow {
+  readonly pocket: PocketView | undefined;
+  readonly window: WindowView | undefined;
+}
 
 /** Writes links to the files to cut by. */
 export interface CutLinks {
@@ -13,7 +18,7 @@ export interface CutLinks {
 }
 
 /** Light and window of a kit's page, nothing for a kit without them. The packet has them in its steps, its table and its templates. */
-export function lightAndWindow({ pocket, window }: Pick<KitView, "pocket" | "window">, links: CutLinks): Html {
+export function lightAndWindow({ pocket, window }: LightAndWindow, links: CutLinks): Html {
   if (!pocket && !window) return html``;
   return html`<h2>${say.kitWindow()}</h2>
 ${pocket && pocketMarkup(pocket)}

@@ -30,7 +30,6 @@ import { lazily, once } from "./lazily.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import type { Step } from "./step.ts";
 import { stepsOf } from "./steps.ts";
-import { type PocketView, pocketView, type WindowView, windowView } from "./window-view.ts";
 
 /** Everything that a kit's page shows, as text and figures ready to print. */
 export interface KitView {
@@ -62,8 +61,6 @@ export interface KitView {
   readonly tacks: TackView;
   /** Spans too short to fold, each with the level it was joined to. */
   readonly merged: readonly MergedView[];
-  readonly pocket: PocketView | undefined;
-  readonly window: WindowView | undefined;
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
 }
@@ -119,8 +116,6 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     notes: () => pictureNotes,
     tacks: () => tackView(kit, pattern),
     merged: () => mergedViews(kit, pattern),
-    pocket: () => pocketView(kit, pattern),
-    window: () => windowView(kit, pattern),
     cost: () => costText(kit, supplies()),
   });
 }

@@ -34,7 +34,7 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const sheets = String(PACKET_PAGES[name](view));
   await pause();
   target.innerHTML = sheets;
-  const mood = view.pocket ? "lit" : "day";
+  const mood = view.pattern.pocket ? "lit" : "day";
   const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood });
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
     image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));

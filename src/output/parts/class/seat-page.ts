@@ -34,7 +34,7 @@ function awaitingPart({ plan }: ClassView): Html {
 }
 
 function fittingSeat(seat: SeatView, kit: PrintedKit, view: ClassView): Html {
-  const front = kit.pocket ? "front-lit.svg" : "front.svg";
+  const front = kit.pattern.pocket ? "front-lit.svg" : "front.svg";
   return html`<section class="seat-front"><img src="${front}" alt="${say.seatFrontAlt({ kit: seat.kitTitle })}">
 <div>
 ${figures(seat, kit)}

@@ -44,6 +44,6 @@ function captionOf({ title, date }: SessionView): string {
 
 /** A box for each seat, or only for those with a light. */
 function row(name: string, seats: readonly SeatView[], all: boolean): Html {
-  const boxes = seats.map(({ view }) => html`<td>${(all || view?.pocket !== undefined) && BOX}</td>`);
+  const boxes = seats.map(({ view }) => html`<td>${(all || view?.pattern.pocket !== undefined) && BOX}</td>`);
   return html`<tr><th scope="row">${name}</th>${boxes}</tr>`;
 }
