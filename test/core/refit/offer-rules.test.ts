@@ -71,4 +71,13 @@ describe("whatever offersFor(kit, refit) offers", () => {
     expect(says).toContainEqual([{ kind: "picture-leaves", leaves: 16 }]);
     expect(says.flat().map(({ kind }) => kind)).not.toContain("borders");
   });
+
+  // By hand: the same, on a leaf of 30 mm that keeps 8 at head and tail; a picture of 40 is too high for it.
+  it("is fewer picture leaves and a lower picture where neither helps alone", () => {
+    const book = { leafHeight: 30, leaves: 24, blockThickness: 3.6, lastPage: 48 };
+    expect(offersFor(FIXED, book).map((offer) => offer.says)).toContainEqual([
+      { kind: "picture-leaves", leaves: 16 },
+      { kind: "height", height: 14 },
+    ]);
+  });
 });
