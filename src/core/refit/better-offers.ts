@@ -20,10 +20,13 @@ const WAYS: Partial<Record<Reason["kind"], readonly ((kit: Kit, trials: Trials) 
   "light-wider-than-hole": [narrowerLight, higher],
 };
 
+/** A kit that comes out poorly can be made: so less is tried than where it does not fit. */
+const SHARE = 1 / 2;
+
 /** Where a kit comes out poorly in a reader's book: at most three ways with which it does not, the best first. */
 export function betterOffers(kit: Kit, refit: Refit, reasons: readonly Reason[]): Offer[] {
   const fitted = refitKit(kit, refit);
-  const trials = new Trials(leastMargins(kit));
+  const trials = new Trials(leastMargins(kit), SHARE);
   const ways = new Set(reasons.flatMap(({ kind }) => WAYS[kind] ?? []));
   return ranked([...ways].flatMap((way) => firstBetter(trials, kit, refit, way(fitted, trials))));
 }

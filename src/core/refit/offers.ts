@@ -9,7 +9,7 @@ import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
-import { leastMargins } from "./margins.ts";
+import { leastMargins, type Margins } from "./margins.ts";
 import type { Change, Fits, Offer } from "./offer.ts";
 import { QUALITIES } from "./quality.ts";
 import { type Refit, refitKit } from "./refit.ts";
@@ -51,7 +51,10 @@ function layoutOffers(trials: Trials, kit: Kit, fitted: Kit, refit: Refit): Offe
     ...depthOffer(fitted, fits),
     ...foldOffer(fitted, fits),
   ];
-  const changes = inThisBook.length > 0 ? inThisBook : shallowerAndLower(fitted, fits, trials.least);
+  const changes =
+    inThisBook.length > 0
+      ? inThisBook
+      : [...shallowerAndLower(fitted, fits, trials.least), ...fewerAndLower(fitted, fits, trials.least)];
   return [
     ...changes.flatMap((change) => wholeOffers(trials, kit, refit, change, false)),
     ...bookOffers(fitted, fits).flatMap((change) => wholeOffers(trials, kit, refit, change, true)),
@@ -112,6 +115,17 @@ function pictureLeavesOffer(kit: Kit, fits: Fits): Change[] {
     nearestCount(now, -1, BOUNDS.pictureLeaves.least, allowed) ?? nearestCount(shape.pictureLeaves, 1, room, allowed);
   if (leaves === undefined) return [];
   return [{ says: [{ kind: "picture-leaves", leaves }], change: { pictureLeaves: leaves } }];
+}
+
+/** Where no single change helps a kit that states more picture leaves than there are: all that there are, and another height. */
+function fewerAndLower(kit: Kit, fits: Fits, least: Margins): Change[] {
+  const { shape, borderLeaves } = kit.fit;
+  const leaves = kit.book.leaves - borderLeaves[0] - borderLeaves[1];
+  if (shape.solve === "pictureLeaves" || shape.pictureLeaves === "fill" || shape.pictureLeaves <= leaves) return [];
+  return heightOffer(kit, (change) => fits({ ...change, pictureLeaves: leaves }), least).map(({ says, change }) => ({
+    says: [{ kind: "picture-leaves", leaves }, ...says],
+    change: { ...change, pictureLeaves: leaves },
+  }));
 }
 
 function foldOffer(kit: Kit, fits: Fits): Change[] {

@@ -6,19 +6,24 @@ import { fitKit } from "../pattern/fit-kit.ts";
 import { keepsFree, type Margins, marginsOf } from "./margins.ts";
 
 /** So many leaves are laid out in search of offers for one book: many times what a book of this world needs, less than a second. */
-const MOST_LEAVES = 12_000;
+const MOST_LEAVES = 9_000;
 
 /** Laying a picture out without folding a leaf is about as much work as folding this share of the leaves. */
 const SHARE_OF_TRY = 1 / 40;
+
+/** A light or a window is about as much work as so many leaves. */
+const WINDOW_AS_LEAVES = 200;
 
 /** What is tried in search of offers, until it is enough: with a book of 3000 leaves a search has no end that a reader would wait for. */
 export class Trials {
   /** Paper that stays free at head and tail. */
   readonly least: Margins;
-  #left = MOST_LEAVES;
+  #left: number;
 
-  constructor(least: Margins) {
+  /** `share` of all that may be tried. */
+  constructor(least: Margins, share = 1) {
     this.least = least;
+    this.#left = MOST_LEAVES * share;
   }
 
   /** Whether a kit can be laid out and keeps paper free; false where there is no more trying. */
@@ -32,7 +37,8 @@ export class Trials {
 
   /** A kit's whole pattern, or why there is none; undefined where there is no more trying. */
   whole(kit: Kit): FitResult | undefined {
-    return this.#take(kit.book.leaves) ? fitKit(kit) : undefined;
+    const window = kit.light || kit.insert ? WINDOW_AS_LEAVES : 0;
+    return this.#take(kit.book.leaves + window) ? fitKit(kit) : undefined;
   }
 
   #take(leaves: number): boolean {

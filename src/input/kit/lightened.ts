@@ -6,16 +6,22 @@ import { tidy } from "../../core/units/length.ts";
 /** Share of a motif's greater side that its outline may lie beside the drawn one: 0.006 mm where that is 300 mm. */
 const BESIDE = 2e-5;
 
-/** Digits after those of a motif's size; pages carry every point of it. */
+/** Digits of a motif's coordinates, those of its size included: four after the point where it is a hundred wide. Pages carry every point of it. */
 const DIGITS = 6;
 
 /** A motif without points that nobody would see at the size in which it is cut. */
 export function lightened(area: Area): Area {
   if (area.length === 0) return area;
-  const box = boxOf(area);
-  const side = Math.max(box.right - box.left, box.bottom - box.top);
-  const decimals = Math.max(0, DIGITS - Math.ceil(Math.log10(side)));
-  return thinOut(area, BESIDE * side).map((ring) =>
-    ring.map(([x, y]) => [tidy(x, decimals), tidy(y, decimals)] as const),
-  );
+  return inDigits(thinOut(area, BESIDE * sideOf(area)));
+}
+
+/** A motif in as few digits as a lightened one has, after it was turned or stretched. */
+export function inDigits(area: Area): Area {
+  const decimals = Math.max(0, DIGITS - Math.ceil(Math.log10(sideOf(area))));
+  return area.map((ring) => ring.map(([x, y]) => [tidy(x, decimals), tidy(y, decimals)] as const));
+}
+
+function sideOf(area: Area): number {
+  const { left, top, right, bottom } = boxOf(area);
+  return Math.max(right - left, bottom - top);
 }

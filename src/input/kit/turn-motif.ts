@@ -5,6 +5,7 @@ import type { MotifWish, WindowLength } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import type { DrawnMotif } from "./draw-motif.ts";
+import { inDigits } from "./lightened.ts";
 import type { StatedMotif } from "./schema-motif.ts";
 
 /** A motif as it stands on the window: mirrored, turned, and with the size of its box there. @throws ProblemError where that depends on the frame */
@@ -21,7 +22,7 @@ export function turnMotif(
     throw problem([...at, "turn"], { ...advice, remedy: say.motifSizeInMm() });
   }
   const factors = bothInMm ? [width.mm / size.width, height.mm / size.height] : [1, 1];
-  const area = turned(stretched(drawn.area, factors as [number, number]), stated);
+  const area = inDigits(turned(stretched(drawn.area, factors as [number, number]), stated));
   const box = boxOf(area);
   const [across, down] = [box.right - box.left, box.bottom - box.top];
   if (bothInMm) return { area, width: times({ mm: across }, 1), height: times({ mm: down }, 1) };

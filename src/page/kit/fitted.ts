@@ -10,16 +10,25 @@ import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import { type KitView, viewKit } from "../../output/views/kit-view.ts";
 import type { KitData } from "../shared/kit-data.ts";
 
-/** A kit on a reader's book, or why it does not fit and what would. */
-export type Fitted =
-  | { readonly view: KitView; readonly judgement: Judgement; readonly offers: Offers }
-  | { readonly failure: Failure; readonly kit: Kit; readonly offers: Offers };
+/** A kit on a reader's book, and how it comes out there. */
+export interface Fitting {
+  readonly view: KitView;
+  readonly judgement: Judgement;
+  readonly offers: Offers;
+}
+
+/** Why a kit does not fit a reader's book, and what would. */
+export interface Misfit {
+  readonly failure: Failure;
+  readonly kit: Kit;
+  readonly offers: Offers;
+}
 
 /** Ways that would help; undefined where none was sought yet. */
 type Offers = readonly Offer[] | undefined;
 
 /** Computes a page for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
-export function fitted(data: KitData, refit: Refit, quick = false): Fitted {
+export function fitted(data: KitData, refit: Refit, quick = false): Fitting | Misfit {
   const kit = refitKit(data.kit, refit);
   const result = viewOf(data, quick ? { ...kit, light: undefined, insert: undefined } : kit);
   if ("failure" in result) return { ...result, kit, offers: quick ? undefined : offersFor(data.kit, refit) };

@@ -8,11 +8,16 @@ export type Reach = "in sight" | "all";
 /** Parts that light and window change: they wait for the whole computation. */
 const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
 
+/** Whether a light or a window is computed a moment after the rest, so that only then it is known how the kit comes out. */
+export function isSlow(kit: Kit): boolean {
+  return kit.insert !== undefined || kit.light !== undefined;
+}
+
 /** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
 export function partsToFill(kit: Kit, reach: Reach): HTMLElement[] {
   const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
   if (reach === "all") return parts;
-  const waits = kit.insert || kit.light ? SLOW_PARTS : [];
+  const waits = isSlow(kit) ? SLOW_PARTS : [];
   return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
 }
 

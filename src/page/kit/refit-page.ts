@@ -1,29 +1,23 @@
-import type { Kit } from "../../core/kit/kit.ts";
 import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { ignoredText } from "../../words/fields.ts";
-import { whyText } from "../../words/findings/failure-why.ts";
-import { readAgain } from "../../words/findings/read-again.ts";
 import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
 import { showOwnBook } from "../view3d/follow.ts";
-import { FitAnswer, type Ways } from "./fit-answer.ts";
+import { FitAnswer } from "./fit-answer.ts";
 import { readPanel, touchedBy, writePanel } from "./fit-panel.ts";
-import { type Fitted, fitted } from "./fitted.ts";
+import { FitTelling } from "./fit-telling.ts";
+import { fitted } from "./fitted.ts";
 import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
-import { holdPage, isHeld } from "./held.ts";
+import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
-import { fillParts, partsToFill, type Reach } from "./page-parts.ts";
-import { verdictWords } from "./verdict-words.ts";
-
-type Fitting = Extract<Fitted, { readonly view: KitView }>;
-type Misfit = Exclude<Fitted, Fitting>;
+import { fillParts, isSlow, partsToFill, type Reach } from "./page-parts.ts";
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
@@ -57,12 +51,18 @@ class RefitPage {
   #settle: (() => void) | undefined;
   #pictures = new FrontPictures();
   #answer: FitAnswer;
+  #telling: FitTelling;
+  /** The refit that the page was last shown for, light and window included; at first the kit's own book. */
+  #shown: Refit = {};
+  /** Whether parts of the page follow another book, or stand in other units. */
+  #ahead = false;
   /** Fields that the reader has written; the others follow from them. */
   #touched = new Set<string>();
 
   constructor(form: HTMLFormElement) {
     this.#form = form;
     this.#answer = new FitAnswer(form.querySelector<HTMLElement>("[data-refit-state]")!);
+    this.#telling = new FitTelling(this.#answer, (refit) => this.show({ refit, ignored: [] }));
   }
 
   /** Shows the book of the page's address; where there is none, the page stays as it is built unless it has other units. */
@@ -81,7 +81,7 @@ class RefitPage {
     if (!data) return;
     this.#answer.standing = [];
     const refit = readPanel(this.#form, data, this.#touched);
-    if (hasWrongField(this.#form)) this.#hold([say.fitPanelWrongField()]);
+    if (hasWrongField(this.#form)) this.#telling.wrongField();
     else this.#apply(data, refit);
   }
 
@@ -94,6 +94,7 @@ class RefitPage {
   /** Shows the page, its panel and its drawings in other units; the book stays. */
   async measureIn(units: UnitSystem): Promise<void> {
     this.#units = units;
+    this.#ahead = true;
     await this.show({ refit: this.#refit, ignored: [] });
   }
 
@@ -172,44 +173,34 @@ class RefitPage {
     const result = fitted(data, this.#refit, reach === "in sight");
     const filled = "view" in result ? fillParts(partsToFill(data.kit, reach), result.view) : [];
     performance.measure(`fit ${reach}`, { start });
+    this.#view = "view" in result ? result.view : undefined;
     if ("failure" in result) {
-      this.#view = undefined;
-      this.#misfit(result);
+      if (reach === "all") this.#goBack(data);
+      this.#telling.misfit(result);
       return;
     }
-    this.#view = result.view;
     for (const { part, text } of filled) part.innerHTML = text;
-    if (reach === "all") showOwnBook(result.view);
-    carryBook(toAddress(this.#refit));
+    this.#ahead = reach === "in sight";
+    if (reach === "all") this.#show(result.view);
     const changed = Object.keys(this.#refit).length > 0;
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
-    if (hasWrongField(this.#form)) this.#hold([say.fitPanelWrongField()]);
-    else this.#release(data.kit, result, changed);
+    if (hasWrongField(this.#form)) this.#telling.wrongField();
+    else if (reach === "all" || !isSlow(data.kit)) this.#telling.fit(result, changed ? data.kit : undefined);
   }
 
-  /** Tells how the kit comes out, and what would come out better. */
-  #release(own: Kit, { view, judgement, offers }: Fitting, changed: boolean): void {
-    holdPage(false);
-    const words: [string, ...string[]] = changed ? verdictWords(own, view, judgement) : [say.fitPanelOwn()];
-    this.#answer.say(words, changed ? this.#ways(offers, view.kit, say.fitPanelBetter) : undefined);
+  /** What leads on from the page follows only a book that fits with light and window. */
+  #show(view: KitView): void {
+    this.#shown = this.#refit;
+    showOwnBook(view);
+    carryBook(toAddress(this.#refit));
   }
 
-  /** Tells why the kit does not fit, and what would help. */
-  #misfit({ failure, kit, offers }: Misfit): void {
-    const ways = this.#ways(offers, kit, say.fitPanelWays);
-    const rest = ways || !offers ? [] : [readAgain(failure, kit) ?? say.fitPanelNoWay()];
-    this.#hold([say.fitPanelMisfit({ why: whyText(failure, kit) }), ...rest], ways);
-  }
-
-  /** Keeps the page as it was at the last book that fitted, and says so. */
-  #hold(words: readonly [string, ...string[]], ways?: Ways): void {
-    holdPage(true);
-    this.#answer.say(words, ways, true);
-  }
-
-  #ways(offers: Misfit["offers"], { units }: Kit, lead: (told: { count: number }) => string): Ways | undefined {
-    if (!offers?.length) return undefined;
-    const take = (refit: Refit): Promise<void> => this.show({ refit, ignored: [] });
-    return { lead: lead({ count: offers.length }), offers, units, take };
+  /** Fills the parts again that follow a book that did not fit after all, or stand in other units. */
+  #goBack(data: KitData): void {
+    if (!this.#ahead) return;
+    this.#ahead = false;
+    const last = fitted(data, this.#shown);
+    if ("failure" in last) return;
+    for (const { part, text } of fillParts(partsToFill(data.kit, "all"), last.view)) part.innerHTML = text;
   }
 }

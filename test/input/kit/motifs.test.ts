@@ -106,6 +106,16 @@ describe("a kit's motifs", () => {
     expect(points.map(([x, y]) => `${Math.round(x - left!)} ${Math.round(y - top!)}`).sort()).toEqual(corners);
   });
 
+  // Pages carry every point of a motif. Its box of 20 by 30 is about 36 wide turned, so that six digits are four after the point.
+  it.each([{}, { mirror: true, turn: 33 }, { height: 71 }])(
+    "have few digits, also turned or stretched: %o",
+    (change) => {
+      const motif = { file: "sail.svg", at: ["50 %", "50 %"], width: 21, ...change };
+      const points = read({ motifs: [motif] }, { "sail.svg": svg("M5 5l20 30h-20z") }).kit.motifs[0]!.area.flat();
+      for (const figure of points.flat()) expect(String(Math.abs(figure))).toMatch(/^\d+(\.\d{1,4})?$/);
+    },
+  );
+
   it.each([
     [
       "no source",

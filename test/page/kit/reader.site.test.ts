@@ -148,9 +148,16 @@ describe("a kit page with a reader's book in its address", () => {
     const isHeld = () => page.$eval("[data-held]", (note) => !(note as HTMLElement).hidden);
     await page.waitForFunction(() => !document.querySelector<HTMLElement>("[data-my-packet]")!.hidden);
     expect(await isHeld()).toBe(false);
-    for (const height of ["1", "45"]) {
+    for (const [height, said] of [
+      ["1", "Correct it"],
+      ["45", "does not fit"],
+    ] as const) {
       await write(page, "leafHeight", height);
-      await page.waitForSelector("main.held .refit-state.wrong");
+      await page.waitForFunction(
+        (text) => document.querySelector("main.held .refit-state.wrong")?.textContent?.includes(text),
+        {},
+        said,
+      );
       expect(new Set(await links())).toEqual(new Set(["?thick=14.2&leaves=128&last=250"]));
       expect(await isHeld()).toBe(true);
       await page.click('a[href="pattern.csv"]');
