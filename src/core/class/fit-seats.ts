@@ -1,12 +1,14 @@
-import { judge, verdictOn } from "../finder/verdict.ts";
+import { judge } from "../finder/verdict.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import type { Kit } from "../kit/kit.ts";
 import { fitKit } from "../pattern/fit-kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Counts, countsOf, type Effort, effortOf } from "../plan/effort.ts";
+import { leastMargins } from "../refit/margins.ts";
 import type { Offer } from "../refit/offer.ts";
 import { offersFor } from "../refit/offers.ts";
+import { judgeFit } from "../refit/quality.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import type { UnitSystem } from "../units/length.ts";
 import type { KitClass, Seat, SpareBook } from "./kit-class.ts";
@@ -83,8 +85,8 @@ function misfit(seat: Seat, failure: Failure, { kits, spares }: Pick<KitClass, "
 
 /** Whether a book carries a kit as it is, and nothing is to be checked first. */
 function carries(kit: Kit, book: Refit): boolean {
-  const result = computePattern(refitKit(kit, book));
-  return result.fits && verdictOn(result.findings).kind === "fits";
+  const result = fitKit(refitKit(kit, book));
+  return result.fits && judgeFit(result, leastMargins(kit)).kind === "fits";
 }
 
 function otherKit(seat: Seat, kit: Kit): Misfit["otherKits"] {
