@@ -1,8 +1,8 @@
 import type { ClassView } from "../output/views/class/class-view.ts";
-import type { MisfitView } from "../output/views/class/misfit-view.ts";
+import { helpsOf } from "../output/views/class/misfit-view.ts";
 import * as say from "../words/messages.ts";
 import { printable } from "../words/printable.ts";
-import { otherKitText, seatsText } from "../words/seats.ts";
+import { seatsText } from "../words/seats.ts";
 import { BuildError } from "./errors/build-error.ts";
 
 /** Seats that do not fit, where the teacher asked to stop at them. */
@@ -33,10 +33,6 @@ function misfitLines({ slug, seats }: ClassView): string[] {
     const why = say.reportMisfit({ class: slug, seat: number, kit: kitSlug, why: misfit.why });
     return [why, ...helpsOf(misfit).map((help) => say.reportHelp({ help }))];
   });
-}
-
-function helpsOf({ offers, otherKits, spares, teacher }: MisfitView): string[] {
-  return [...[...offers, ...spares].map(({ words }) => words), ...otherKits.map(otherKitText), teacher];
 }
 
 function warningLines({ slug, seats, unusedStock }: ClassView): string[] {

@@ -3824,8 +3824,6 @@ export const packetTableBorder = (args: { readonly place: Word }): string => say
 export const packetTableBatch = (args: { readonly number: Word; readonly first: Word; readonly last: Word }): string => say("packet-table-batch", args);
 /** Packing under the working side: {packing}.|, one piece.|, {pieces} pieces. — $pieces is 0 where the kit says nothing of packing pieces. */
 export const packetTablePacking = (args: { readonly packing: Word; readonly pieces: number }): string => say("packet-table-packing", args);
-/** ✓ */
-export const packetTableDone = (): string => say("packet-table-done");
 /** Page */
 export const packetTablePage = (): string => say("packet-table-page");
 /** Folds and marks, head to tail */

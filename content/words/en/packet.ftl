@@ -51,7 +51,6 @@ packet-table-packing = Packing under the working side: { $packing }{ $pieces ->
     [one] , one piece.
    *[other] , { $pieces } pieces.
 }
-packet-table-done = ✓
 packet-table-page = Page
 packet-table-marks = Folds and marks, head to tail
 packet-table-run = { $first }–{ $last }

@@ -35,7 +35,9 @@ function renumberElements(pdf: PDFDocument): void {
     names.add(name);
     return name;
   });
-  const ranks = new Map([...names].sort().map((name, i) => [name, `node${String(i + 1).padStart(8, "0")}`]));
+  // By number: as text, node100 would come before node99, and where the digits grow differs from run to run.
+  const counted = [...names].sort((a, b) => Number(a.slice(4)) - Number(b.slice(4)));
+  const ranks = new Map(counted.map((name, i) => [name, `node${String(i + 1).padStart(8, "0")}`]));
   eachElementName(pdf, (name) => ranks.get(name)!);
 }
 

@@ -15,11 +15,11 @@ export function packetTable(view: PrintedKit, size: TableSize, reading?: Html): 
     view.pattern.pocket && html` ${say.packetTableNotches()}`
   }</p>`;
   return html`${raw(view.packet.front)}${words}
-${reading}${merged(view)}<div class="batches ${size}">${blocks.map((block) => {
+${reading}${merged(view, size)}<div class="batches ${size}">${blocks.map((block) => {
     const most = block.rows.some(({ first }) => first.notch) ? columns.notched : columns.plain;
     return html`
-<section class="${block.batch ? "batch" : "batch borders"}">${heading(view, block)}
-<table class="table pairs-${most}">${block.batch && html`<thead><tr>${heads(block)}</tr></thead>`}
+<section class="batch${kindOf(block)}">${heading(view, block, size)}
+<table class="table pairs-${most}"><thead><tr>${heads(block)}</tr></thead>
 <tbody>${block.rows.map((row) => line(row, block))}
 </tbody></table>
 ${foot(block, view.counts.cuts)}</section>`;
@@ -32,21 +32,34 @@ export function tablePart(view: PrintedKit, size: Exclude<TableSize, "normal">):
 ${packetTable(view, size)}</section>`;
 }
 
-function heading({ kit, shown, preparation }: PrintedKit, { batch, rows }: TableBlock): Html {
+/** More lines than this take more than half a page: two such batches do not stand on one. */
+const HALF_PAGE = 26;
+
+function kindOf({ batch, rows }: TableBlock): string {
+  if (!batch) return " borders";
+  return rows.reduce((sum, { lines }) => sum + lines.length, 0) > HALF_PAGE ? " long" : "";
+}
+
+function heading({ kit, shown, preparation }: PrintedKit, { batch, rows }: TableBlock, size: TableSize): Html {
   const [first, last] = [rows[0]!.first.leaf, rows.at(-1)!.last.leaf];
   if (!batch)
-    return html`<h3>${say.packetTableBorder({ place: first === shown.leaves[0]!.leaf ? "opening" : "closing" })}</h3>`;
+    return headed(say.packetTableBorder({ place: first === shown.leaves[0]!.leaf ? "opening" : "closing" }), size);
   const { number } = batch;
   const { packing, pieces } = preparation.batches[number - 1]!;
   const packed = say.packetTablePacking({ packing: packing[kit.units], pieces: pieces ?? 0 });
-  return html`<header>${raw(hereDrawing(shown, batch))}<h3>${say.packetTableBatch({ number, first, last })}</h3><p>${packed}</p></header>`;
+  return html`<header>${raw(hereDrawing(shown, batch))}${headed(say.packetTableBatch({ number, first, last }), size)}<p>${packed}</p></header>`;
+}
+
+/** A heading below the table's own: the packet's is of the second level, the table alone has a title only. */
+function headed(words: string, size: TableSize): Html {
+  return size === "normal" ? html`<h3>${words}</h3>` : html`<h2>${words}</h2>`;
 }
 
 function heads({ notches, rows }: TableBlock): Html[] {
-  const names = [say.packetTableDone(), say.tableLeaf(), say.packetTablePage(), say.packetTableMarks()];
+  const names = [say.tableLeaf(), say.packetTablePage(), say.packetTableMarks()];
   if (rows.some(({ first }) => first.notch))
     names.push(notches ? say.packetTableNotchAt(notches) : say.packetTableNotch());
-  return names.map((name) => html`<th scope="col">${name}</th>`);
+  return [html`<td></td>`, ...names.map((name) => html`<th scope="col">${name}</th>`)];
 }
 
 function line({ first, last, lines }: TableLine, block: TableBlock): Html {
@@ -77,7 +90,7 @@ function pairs(line: readonly Pair[], index: number, { length }: readonly (reado
       ? html`<span class="mark"><b>${fold}</b> ${mark.at}<span class="cut">›${mark.cut}</span></span> `
       : html`<b>${fold}</b>`,
   );
-  return html`<div>${items}${index < length - 1 && html`<i>→</i>`}</div>`;
+  return html`<div>${items}${index < length - 1 && html`<i>…</i>`}</div>`;
 }
 
 function notchText(notch: TableLine["first"]["notch"], { notches }: TableBlock): Markup {
@@ -104,8 +117,8 @@ function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, tacks, last }: Tabl
 }
 
 /** Strips too short to fold, on the front in small. */
-function merged({ pattern, shown }: PrintedKit): Markup {
+function merged({ pattern, shown }: PrintedKit, size: TableSize): Markup {
   const count = pattern.merged.length;
   if (count === 0) return false;
-  return html`<div class="merged">${raw(mergedDrawing(shown))}<div><h3>${say.packetMerged()}</h3><p>${say.packetMergedText({ count })}</p></div></div>`;
+  return html`<div class="merged">${raw(mergedDrawing(shown))}<div>${headed(say.packetMerged(), size)}<p>${say.packetMergedText({ count })}</p></div></div>`;
 }

@@ -71,11 +71,14 @@ function isWork(text: string): boolean {
 /** A row's leaf is its head, after the box to tick, which says nothing. */
 function rowOf(cells: readonly Node[], said: ReadonlyMap<string, string>): TableRow[] {
   const at = cells.findIndex(({ role }) => role === "TH");
-  const [leaf = "", page = "", work = ""] = cells.slice(at).map((cell) => textIn(cell, said));
+  const [leaf = "", ...others] = cells.slice(at).map((cell) => textIn(cell, said));
+  const work = others.find(isWork);
+  // The cell of a leaf without a page is empty, and empty cells need not be in the structure.
+  const page = others[0] === work ? "" : others[0]!;
   const [, first, last = first] = /^(\d+)(?:–(\d+))?$/.exec(leaf) ?? [];
-  if (first === undefined || !isWork(work)) return [];
+  if (first === undefined || work === undefined) return [];
   // The sign at the end of a line that goes on in the next.
-  return [{ first: Number(first), last: Number(last), page, work: work.replaceAll("→ ", "").replaceAll("→", "") }];
+  return [{ first: Number(first), last: Number(last), page, work: work.replaceAll(/ ?…/g, "") }];
 }
 
 function all(node: Node, ...roles: readonly string[]): Node[] {

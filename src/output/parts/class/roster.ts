@@ -1,6 +1,6 @@
 import * as say from "../../../words/messages.ts";
-import { otherKitText } from "../../../words/seats.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
+import { helpsOf } from "../../views/class/misfit-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
 import { longClass } from "../long-text.ts";
 import { type Html, html, type Markup } from "../markup.ts";
@@ -38,8 +38,8 @@ function fitCells({ awaits, view, holdWidth, hours }: SeatView): Html {
 
 function misfit({ number, kitTitle, misfit: found }: SeatView): Markup {
   if (!found) return false;
-  const { why, offers, otherKits, spares, teacher } = found;
-  const helps = [...[...offers, ...spares].map(({ words }) => words), ...otherKits.map(otherKitText), teacher];
+  const { why } = found;
+  const helps = helpsOf(found);
   return html`<div class="warn"><h2>${say.teacherMisfit({ seat: number, kit: kitTitle })}</h2>
 <p>${why}</p>
 <p>${say.teacherHelp()}</p>

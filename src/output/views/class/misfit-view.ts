@@ -7,6 +7,7 @@ import { offerText } from "../../../words/findings/offers.ts";
 import { readerRemedy } from "../../../words/findings/reader-remedy.ts";
 import { teacherRemedy } from "../../../words/findings/teacher-remedy.ts";
 import * as say from "../../../words/messages.ts";
+import { otherKitText } from "../../../words/seats.ts";
 
 /** Why a seat's book does not carry its kit, and what would help. */
 export interface MisfitView {
@@ -52,4 +53,10 @@ export function misfitView({ seat, failure, offers, otherKits, spares }: Misfit,
     reader: readerRemedy(failure, telling),
     teacher: teacherRemedy(failure, telling),
   };
+}
+
+/** What would help, each in a sentence: ways that were tried; where there is none, what the failure itself tells a teacher. */
+export function helpsOf({ offers, spares, otherKits, teacher }: MisfitView): string[] {
+  const ways = [...[...offers, ...spares].map(({ words }) => words), ...otherKits.map(otherKitText)];
+  return ways.length > 0 ? ways : [teacher];
 }
