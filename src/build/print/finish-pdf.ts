@@ -28,17 +28,48 @@ export async function finishPdf(raw: Uint8Array, title: string, address?: string
   return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
 }
 
-/** Chromium's names of tagged elements differ from run to run: they are counted anew in their own order. */
+/** Chromium's names of tagged elements differ from run to run, and so does their order: they are counted anew as they come in the file. */
 function renumberElements(pdf: PDFDocument): void {
   const names = new Set<string>();
   eachElementName(pdf, (name) => {
     names.add(name);
     return name;
   });
-  // By number: as text, node100 would come before node99, and where the digits grow differs from run to run.
-  const counted = [...names].sort((a, b) => Number(a.slice(4)) - Number(b.slice(4)));
-  const ranks = new Map(counted.map((name, i) => [name, `node${String(i + 1).padStart(8, "0")}`]));
+  const ranks = new Map([...names].map((name, i) => [name, `node${String(i + 1).padStart(8, "0")}`]));
   eachElementName(pdf, (name) => ranks.get(name)!);
+  const tree = pdf.catalog
+    .lookupMaybe(PDFName.of("StructTreeRoot"), PDFDict)
+    ?.lookupMaybe(PDFName.of("IDTree"), PDFDict);
+  if (tree) sortTree(tree);
+}
+
+/** Brings a name tree (ISO 32000 7.9.6) into the order of its names, which its readers rely on; each leaf keeps its size. */
+function sortTree(tree: PDFDict): void {
+  const leaves = leavesOf(tree).map((leaf) => ({ leaf, names: leaf.lookup(PDFName.of("Names"), PDFArray) }));
+  const pairs = leaves
+    .flatMap(({ names }) =>
+      Array.from(
+        { length: names.size() / 2 },
+        (_, i) => [names.lookup(2 * i, PDFString), names.get(2 * i + 1)] as const,
+      ),
+    )
+    .sort(([one], [other]) => (one.asString() < other.asString() ? -1 : 1));
+  for (const { leaf, names } of leaves) {
+    const own = pairs.splice(0, names.size() / 2);
+    for (const [i, [name, element]] of own.entries()) {
+      names.set(2 * i, name);
+      names.set(2 * i + 1, element);
+    }
+    const limits = leaf.lookupMaybe(PDFName.of("Limits"), PDFArray);
+    limits?.set(0, own[0]![0]);
+    limits?.set(1, own.at(-1)![0]);
+  }
+}
+
+/** Chromium's tree has one level of leaves below its root, or is a leaf. */
+function leavesOf(tree: PDFDict): PDFDict[] {
+  const kids = tree.lookupMaybe(PDFName.of("Kids"), PDFArray);
+  return kids ? Array.from({ length: kids.size() }, (_, i) => leavesOf(kids.lookup(i, PDFDict))).flat() : [tree];
 }
 
 function eachElementName(pdf: PDFDocument, rename: (name: string) => string): void {
