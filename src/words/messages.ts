@@ -2818,6 +2818,8 @@ export const kitKeptUnreached = (): string => say("kit-kept-unreached");
 export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
 /** Large-print table, {paper} */
 export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-large-on", args);
+/** Table in short, {paper} */
+export const kitCompactOn = (args: { readonly paper: Word }): string => say("kit-compact-on", args);
 /** Print my packet */
 export const kitMyPacket = (): string => say("kit-my-packet");
 /** Large-print table */
@@ -3788,6 +3790,20 @@ export const packetGauge = (): string => say("packet-gauge");
 export const packetGaugeMore = (): string => say("packet-gauge-more");
 /** Scoring gauge at true scale, with a line and a strip for each of the kit’s distances from the fore-edge */
 export const packetGaugeAlt = (): string => say("packet-gauge-alt");
+/** Test your book first */
+export const packetTest = (): string => say("packet-test");
+/** A corner of a middle leaf, folded to and fro twice, does not come off. */
+export const packetTestCorner = (): string => say("packet-test-corner");
+/** A leaf bends more easily along head to tail than across. */
+export const packetTestGrain = (): string => say("packet-test-grain");
+/** Opened in the middle, in stages, the spine holds every leaf. */
+export const packetTestSpine = (): string => say("packet-test-spine");
+/** A dot of glue, dried and pulled, takes paper along: it is not coated. */
+export const packetTestGlue = (): string => say("packet-test-glue");
+/** No mould and no smell of it. Wear a mask where there is dust. */
+export const packetTestClean = (): string => say("packet-test-clean");
+/** No green cloth of the 19th century, which may hold arsenic. */
+export const packetTestCloth = (): string => say("packet-test-cloth");
 /** Merged strips */
 export const packetMerged = (): string => say("packet-merged");
 /** One strip of the picture is|{count} strips of the picture are too short to fold. Each is joined to the neighbour whose depth is nearest; the black marks show where that detail goes. */

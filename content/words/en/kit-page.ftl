@@ -29,6 +29,7 @@ kit-kept-unreached = Far out, deep folds do not reach all the way.
 # Links to what is printed; $paper is the name of a paper.
 kit-packet-on = Packet, { $paper }
 kit-large-on = Large-print table, { $paper }
+kit-compact-on = Table in short, { $paper }
 kit-my-packet = Print my packet
 kit-my-large = Large-print table
 # While the panel holds a figure that cannot be used, or a book that does not fit.

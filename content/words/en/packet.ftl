@@ -14,6 +14,13 @@ packet-warnings = Before you begin
 packet-gauge = Scoring gauge, true scale
 packet-gauge-more = Strips of the gauge, true scale
 packet-gauge-alt = Scoring gauge at true scale, with a line and a strip for each of the kit’s distances from the fore-edge
+packet-test = Test your book first
+packet-test-corner = A corner of a middle leaf, folded to and fro twice, does not come off.
+packet-test-grain = A leaf bends more easily along head to tail than across.
+packet-test-spine = Opened in the middle, in stages, the spine holds every leaf.
+packet-test-glue = A dot of glue, dried and pulled, takes paper along: it is not coated.
+packet-test-clean = No mould and no smell of it. Wear a mask where there is dust.
+packet-test-cloth = No green cloth of the 19th century, which may hold arsenic.
 packet-merged = Merged strips
 packet-merged-text = { $count ->
     [one] One strip of the picture is

@@ -36,6 +36,7 @@ ${cautionsPart(view)}
 <h2>${say.kitSupplies()}</h2>
 ${suppliesPart(view)}
 ${warnings(view)}
+${bookTest()}
 <h2>${say.kitPrepare()}</h2>
 ${bookMadeReady(view)}
 <h2>${say.kitSteps()}</h2>
@@ -43,6 +44,19 @@ ${stepsPart(view)}
 <h2>${say.kitTable()}</h2>
 ${packetTable(view, "normal", readingPart(view))}
 </section>`;
+}
+
+/** What a book is tested for before anything is cut: lines to tick. */
+function bookTest(): Html {
+  const lines = [
+    say.packetTestCorner(),
+    say.packetTestGrain(),
+    say.packetTestSpine(),
+    say.packetTestGlue(),
+    say.packetTestClean(),
+    say.packetTestCloth(),
+  ].map((line) => html`<li><span class="box"></span> ${line}</li>`);
+  return html`<div class="book-test"><h2>${say.packetTest()}</h2><ul>${lines}</ul></div>`;
 }
 
 function warnings({ warnings }: PrintedKit): Markup {

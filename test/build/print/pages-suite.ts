@@ -1,7 +1,8 @@
 import { statSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { join } from "node:path";
+import { describe, expect, inject, it } from "vitest";
 import type { Printed } from "./printed.ts";
-import { type Box, type ReadPage, widthOf } from "./read-pdf.ts";
+import { type Box, type ReadPage, readPdf, widthOf } from "./read-pdf.ts";
 
 // ISO 216:2007 Table 1 (seen through a second party): A4 is 210 × 297 mm. US Letter is 8.5 × 11 in, the inch 25.4 mm exactly.
 const PAPER = {
@@ -104,6 +105,12 @@ export function pagesSuite(printed: () => Printed): void {
       const gull = printed().packets.find(({ name }) => name === "little-gull/packet-a4")!;
       expect(gull.pattern.leaves).toHaveLength(112);
       expect(gull.pages.length).toBeLessThanOrEqual(12);
+    });
+
+    // And a lit one of 204 leaves.
+    it("are few with light and window, too", async () => {
+      const { pages } = await readPdf(join(inject("site").folder, "dist/kits/harbour-moon/packet-a4.pdf"));
+      expect(pages.length).toBeLessThanOrEqual(24);
     });
 
     it("hold five lines of words or more, but for what is cut out", () => {
