@@ -2816,6 +2816,8 @@ export const kitKeptHidden = (): string => say("kit-kept-hidden");
 export const kitKeptUnreached = (): string => say("kit-kept-unreached");
 /** Packet, {paper} — Links to what is printed; $paper is the name of a paper. */
 export const kitPacketOn = (args: { readonly paper: Word }): string => say("kit-packet-on", args);
+/** Packet without strips, {paper} */
+export const kitBenchOn = (args: { readonly paper: Word }): string => say("kit-bench-on", args);
 /** Large-print table, {paper} */
 export const kitLargeOn = (args: { readonly paper: Word }): string => say("kit-large-on", args);
 /** Table in short, {paper} */
@@ -3766,6 +3768,8 @@ export const offlineFileWrong = (): string => say("offline-file-wrong");
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
+/** {title}: packet without strips */
+export const packetBenchTitle = (args: { readonly title: Word }): string => say("packet-bench-title", args);
 /** {title}: table in short */
 export const packetCompactTitle = (args: { readonly title: Word }): string => say("packet-compact-title", args);
 /** {title}: large-print table */
@@ -4486,9 +4490,9 @@ export const stepNotchText = (args: { readonly count: number; readonly first: Wo
 export const stepNotchGist = (): string => say("step-notch-gist");
 /** In each batch: tack loose flaps */
 export const stepTack = (): string => say("step-tack");
-/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. At the end of each batch, put a pin-head of clear-drying glue under each one in the tack list. Press it down with a slip of baking paper behind it. Let the glue dry before the next batch.|At the end of each batch, put a glue dot under each one in the tack list and press it down. */
+/** {count} flap is loose, because the next leaf does not hold it.|{count} flaps are loose, because the next leaf does not hold them. At the end of each batch, put a pin-head of clear-drying glue under each one that is listed as a tack. Press it down with a slip of baking paper behind it. Let the glue dry before the next batch.|At the end of each batch, put a glue dot under each one that is listed as a tack, and press it down. */
 export const stepTackText = (args: { readonly count: number; readonly with: Word }): string => say("step-tack-text", args);
-/** At the end of each batch, stick down each flap in the tack list. */
+/** At the end of each batch, stick down each flap that is listed as a tack. */
 export const stepTackGist = (): string => say("step-tack-gist");
 /** Open to the hold width */
 export const stepHold = (): string => say("step-hold");
@@ -4800,6 +4804,8 @@ export const teacherCutSheets = (): string => say("teacher-cut-sheets");
 export const teacherSheet = (args: { readonly size: Word; readonly material: Word }): string => say("teacher-sheet", args);
 /** Numbers are seats. The files to cut are in {folder}, each as SVG in mm, SVG at 72 dpi and DXF. — $folder is the name of a folder. */
 export const teacherCutNote = (args: { readonly folder: Word }): string => say("teacher-cut-note", args);
+/** {kit}: glue needs {all} to dry, {longest} of it in one go. End a session with what must dry. — What lies still beside the work, and the longest of it. */
+export const teacherDrying = (args: { readonly kit: Word; readonly all: Word; readonly longest: Word }): string => say("teacher-drying", args);
 /** Who may need more time, and what to do */
 export const teacherLate = (): string => say("teacher-late");
 /** Seat {seat}, {kit}: {minutes} short. */

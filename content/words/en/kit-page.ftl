@@ -28,6 +28,7 @@ kit-kept-unreached = Far out, deep folds do not reach all the way.
 
 # Links to what is printed; $paper is the name of a paper.
 kit-packet-on = Packet, { $paper }
+kit-bench-on = Packet without strips, { $paper }
 kit-large-on = Large-print table, { $paper }
 kit-compact-on = Table in short, { $paper }
 kit-my-packet = Print my packet

@@ -1,6 +1,7 @@
 ### The printed packet and the large-print table.
 
 packet-title = { $title }: packet
+packet-bench-title = { $title }: packet without strips
 packet-compact-title = { $title }: table in short
 packet-large-title = { $title }: large-print table
 packet-seat-title = Seat { $seat } · { $title }: packet

@@ -75,10 +75,10 @@ step-tack-text = { $count ->
     [one] { $count } flap is loose, because the next leaf does not hold it.
    *[other] { $count } flaps are loose, because the next leaf does not hold them.
 } { $with ->
-    [glue] At the end of each batch, put a pin-head of clear-drying glue under each one in the tack list. Press it down with a slip of baking paper behind it. Let the glue dry before the next batch.
-   *[dots] At the end of each batch, put a glue dot under each one in the tack list and press it down.
+    [glue] At the end of each batch, put a pin-head of clear-drying glue under each one that is listed as a tack. Press it down with a slip of baking paper behind it. Let the glue dry before the next batch.
+   *[dots] At the end of each batch, put a glue dot under each one that is listed as a tack, and press it down.
 }
-step-tack-gist = At the end of each batch, stick down each flap in the tack list.
+step-tack-gist = At the end of each batch, stick down each flap that is listed as a tack.
 
 step-hold = Open to the hold width
 step-hold-text = Stand the book up, head up. Open it until the folded edges of the first and last picture leaf are { $width } apart at the head edge, measured straight across. The edges of boards or cover are then about { $boards } apart. At this width the picture has its true shape. { $holder ->

@@ -121,6 +121,8 @@ teacher-cut-note = Numbers are seats. The files to cut are in { $folder }, each 
 
 ## Schedule
 
+# What lies still beside the work, and the longest of it.
+teacher-drying = { $kit }: glue needs { $all } to dry, { $longest } of it in one go. End a session with what must dry.
 teacher-late = Who may need more time, and what to do
 teacher-late-seat = Seat { $seat }, { $kit }: { $minutes } short.
 teacher-none-late = By this estimate, every seat that fits finishes in these sessions.

@@ -30,7 +30,12 @@ export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<stri
           "front.svg",
         ],
         ...(pocket ? ["front-lit.svg"] : []),
-        ...PAPERS.flatMap(({ name }) => [`packet-${name}.pdf`, `table-large-${name}.pdf`, `table-compact-${name}.pdf`]),
+        ...PAPERS.flatMap(({ name }) => [
+          `packet-${name}.pdf`,
+          `packet-bench-${name}.pdf`,
+          `table-large-${name}.pdf`,
+          `table-compact-${name}.pdf`,
+        ]),
       ].map((file) => `/kits/${slug}/${file}`),
     ),
     ...classes.flatMap(({ slug, seats }) => [

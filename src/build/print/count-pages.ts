@@ -22,6 +22,13 @@ export function countPages(room: number): CountedPacket | undefined {
   return { pages: 1 + columns, sheets };
 }
 
+/** Runs in the page: takes sheets out of a packet, and out of what its cover counts. */
+export function leaveOut(sheets: "strips"): void {
+  for (const sheet of document.querySelectorAll(`[data-sheet="${sheets}"]`)) sheet.remove();
+  const plan = document.querySelector<HTMLElement>("[data-print-plan]")!;
+  plan.dataset["printPlan"] = JSON.stringify({ ...JSON.parse(plan.dataset["printPlan"]!), [sheets]: 0 });
+}
+
 /** Runs in the page: writes the plan on the cover. */
 export function writePlan(items: string): void {
   document.querySelector("[data-print-plan]")!.innerHTML = items;

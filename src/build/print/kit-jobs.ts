@@ -5,7 +5,7 @@ import { PAPERS } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import type { PrintJob } from "./print-job.ts";
 
-/** Every kit's packet and its table alone, in large print and in short, on A4 and US Letter. */
+/** Every kit's packet, whole and without its strips, and its table alone, in large print and in short, on A4 and US Letter. */
 export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
   const folder = join(output, "kits", slug);
   return PAPERS.flatMap((paper) =>
@@ -15,6 +15,13 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
         name: "packet",
         target: `packet-${paper.name}.pdf`,
         title: say.packetTitle({ title: kit.title }),
+      },
+      {
+        page: "packet/index.html",
+        name: "packet",
+        target: `packet-bench-${paper.name}.pdf`,
+        title: say.packetBenchTitle({ title: kit.title }),
+        without: "strips" as const,
       },
       {
         page: "packet/large.html",
@@ -28,7 +35,7 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
         target: `table-compact-${paper.name}.pdf`,
         title: say.packetCompactTitle({ title: kit.title }),
       },
-    ].map(({ page, name, target, title }) => ({
+    ].map(({ page, name, target, title, ...edition }) => ({
       page: join(folder, page),
       of: { kind: "kit" as const, slug, name: `kits/${slug}/${name}` },
       pictures: [join(folder, "cover.jpg")],
@@ -36,6 +43,7 @@ export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
       target: join(folder, target),
       title,
       footer: packetFooter(kit, title, paper),
+      ...edition,
     })),
   );
 }

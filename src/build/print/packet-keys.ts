@@ -31,12 +31,12 @@ export class PacketKeys {
     this.#common = hash.digest();
   }
 
-  of({ page, pictures, title, footer, paper }: PrintJob): string {
+  of({ page, pictures, title, footer, paper, without }: PrintJob): string {
     const hash = createHash("sha256").update(this.#common);
     const [html, ...shown] = [page, ...pictures].map((file) => readFileSync(file));
     for (const bytes of [html!, ...shown]) hash.update(createHash("sha256").update(bytes).digest());
     const address = hasLinks(html!.toString("utf8")) ? this.#address : "";
-    return KeptFiles.key(hash.update(JSON.stringify([title, footer, paper, address])));
+    return KeptFiles.key(hash.update(JSON.stringify([title, footer, paper, address, without])));
   }
 }
 

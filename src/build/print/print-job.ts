@@ -9,6 +9,8 @@ export interface PrintJob {
   /** Pictures that the page shows. */
   readonly pictures: readonly string[];
   readonly paper: Paper;
+  /** Sheets that are left out. */
+  readonly without?: "strips";
   readonly target: string;
   readonly title: string;
   /** What stands at the foot of every page. */

@@ -8,7 +8,7 @@ import { BrowserError } from "../browser/browser-error.ts";
 import type { FoundBrowser } from "../browser/find-browser.ts";
 import { BOUNDS, type Bounds, type StartedBrowser, startBrowser } from "../browser/start-browser.ts";
 import { BuildError } from "../errors/build-error.ts";
-import { countPages, writePlan } from "./count-pages.ts";
+import { countPages, leaveOut, writePlan } from "./count-pages.ts";
 import { finishPdf } from "./finish-pdf.ts";
 import { findOverflow } from "./overflow.ts";
 import { OverflowError, PrintError } from "./print-error.ts";
@@ -97,6 +97,7 @@ async function printOne({ started, page, wall }: Press, job: PrintJob, { found }
       throw new PrintError(
         say.printBlocked({ page: job.of.name, addresses: blocked.slice(0, 5).join(", ").slice(0, 500) }),
       );
+    if (job.without) await started.guard(page.evaluate(leaveOut, job.without));
     const counted = await started.guard(page.evaluate(countPages, PAGE_ROOM));
     if (counted) await started.guard(page.evaluate(writePlan, String(countedPlan(counted.sheets, counted.pages))));
     const overflow = await started.guard(page.evaluate(findOverflow));

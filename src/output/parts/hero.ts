@@ -48,6 +48,11 @@ function currentVersion(current: Edition["current"]): Markup {
   return html`<p class="edition">${words}</p>`;
 }
 
+/** Another edition, on both papers. */
+function others(file: string, named: (args: { paper: string }) => string): Html {
+  return html`<span class="more"><a href="${file}-a4.pdf">${named({ paper: say.paperA4() })}</a> · <a href="${file}-letter.pdf">${say.paperLetterShort()}</a></span>`;
+}
+
 function downloads(kept?: Markup): Html {
   const packets = PAPERS.map(
     ({ name }, i) =>
@@ -56,8 +61,9 @@ function downloads(kept?: Markup): Html {
   return html`<div class="downloads">
 <p class="held-note" data-held hidden>${say.kitHeld()}</p>
 <div data-own-packets>${kept}${packets}
-<span class="more"><a href="table-large-a4.pdf">${say.kitLargeOn({ paper: say.paperA4() })}</a> · <a href="table-large-letter.pdf">${say.paperLetterShort()}</a></span>
-<span class="more"><a href="table-compact-a4.pdf">${say.kitCompactOn({ paper: say.paperA4() })}</a> · <a href="table-compact-letter.pdf">${say.paperLetterShort()}</a></span></div>
+${others("packet-bench", say.kitBenchOn)}
+${others("table-large", say.kitLargeOn)}
+${others("table-compact", say.kitCompactOn)}</div>
 <div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
 <p class="more"><a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a></p>
 <span class="more"><a href="pattern.csv">CSV</a> · <a href="pattern.json">JSON</a></span>

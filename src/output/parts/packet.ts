@@ -79,7 +79,7 @@ function strips(view: PrintedKit): Markup {
       batches: say.packetStripsBatches({ ...batches, count: batches.last - batches.first + 1 }),
     };
     const title = parts > 1 ? say.packetStripsPart({ ...named, part: partNumber, parts }) : say.packetStrips(named);
-    return trueScale(view, title, say.packetStripsAlt(leaves), drawing);
+    return trueScale(view, title, say.packetStripsAlt(leaves), drawing, "strips");
   });
 }
 
@@ -89,10 +89,10 @@ function templates(view: PrintedKit): Markup {
   );
 }
 
-/** A sheet with one drawing that is printed in its own size. */
-function trueScale({ packet: { sheet } }: PrintedKit, title: string, alt: string, drawing: string): Html {
+/** A sheet with one drawing that is printed in its own size. `kind` names what an edition leaves out. */
+function trueScale({ packet: { sheet } }: PrintedKit, title: string, alt: string, drawing: string, kind = ""): Html {
   const { width, height } = sheet;
-  return html`<section class="sheet true-scale" data-sheet><h2>${title}</h2>
+  return html`<section class="sheet true-scale" data-sheet="${kind}"><h2>${title}</h2>
 <svg class="drawing" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-label="${alt}">${raw(drawing)}</svg>
 </section>
 `;

@@ -176,9 +176,9 @@ export function documentSuite(printed: () => Printed): void {
     it("gives the same bytes, and dates that do not tell when", async () => {
       const run = build();
       expect(run.code, run.stderr).toBe(0);
-      expect(run.stdout).toContain("Printing 12 PDFs");
+      expect(run.stdout).toContain("Printing 16 PDFs");
       const again = [...bytesOf(project.folder)].filter(([file]) => file.includes(TALL.slug));
-      expect(again).toHaveLength(6);
+      expect(again).toHaveLength(8);
       const before = bytesOf(shared);
       for (const [file, bytes] of again) expect(bytes.equals(before.get(file)!), file).toBe(true);
       const today = new Date().toISOString().slice(0, 10).replaceAll("-", "");
@@ -195,7 +195,7 @@ export function documentSuite(printed: () => Printed): void {
       project.write(path, project.read(path).replace("[8, 14.5, 16, 40]", "[8, 14.5, 17, 40]"));
       const run = build();
       expect(run.code, run.stderr).toBe(0);
-      expect(run.stdout).toMatch(/Printing [246] PDFs/);
+      expect(run.stdout).toMatch(/Printing [2468] PDFs/);
       const after = bytesOf(project.folder);
       for (const [file, bytes] of before) {
         const changed = !bytes.equals(after.get(file)!);

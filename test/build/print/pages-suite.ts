@@ -113,6 +113,19 @@ export function pagesSuite(printed: () => Printed): void {
       expect(pages.length).toBeLessThanOrEqual(24);
     });
 
+    it("are the same without the strips in the edition for who marks from the table", async () => {
+      for (const { name, path, pages } of printed().packets) {
+        const { pages: own } = await readPdf(path.replace("/packet-", "/packet-bench-"));
+        const strips = pages.filter(isStrips).length;
+        expect(strips, name).toBeGreaterThan(0);
+        expect(own.filter(isStrips), name).toEqual([]);
+        expect(own.length, name).toBe(pages.length - strips);
+        const read = own.filter((page) => !isCutOut(page)).length;
+        expect(own[0]!.text, name).toContain(`In all ${Math.ceil(read / 2) + own.length - read} sheets of paper.`);
+        expect(own[0]!.text, name).not.toContain("Marking strips");
+      }
+    });
+
     it("hold five lines of words or more, but for what is cut out", () => {
       for (const { name, pages } of printed().pdfs) {
         for (const { number, words } of pages.filter((page) => !isCutOut(page)))
@@ -165,6 +178,10 @@ export function pagesSuite(printed: () => Printed): void {
 /** True-scale sheets have bars to measure. */
 function isCutOut({ text }: ReadPage): boolean {
   return /true scale/.test(text) && /100 mm/.test(text);
+}
+
+function isStrips({ text }: ReadPage): boolean {
+  return text.includes("Marking strips, true scale:");
 }
 
 /** Lines of words on a page: runs at one height. */

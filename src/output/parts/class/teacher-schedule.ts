@@ -1,3 +1,5 @@
+import { dryingOf, workOf } from "../../../core/steps/work.ts";
+import { timeText } from "../../../words/hours.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { ScheduleRow } from "../../views/class/schedule-view.ts";
@@ -8,8 +10,21 @@ import { reachTable, sessionsTable } from "./sessions.ts";
 export function teacherSchedule(view: ClassView): Html {
   return html`<section class="flow" data-flow><h2>${say.classSchedule()}</h2>
 ${sessionsTable(view)}
+${dryingOfKits(view)}
 ${view.schedule.length > 0 && [reachTable(view), lateSeats(view.schedule)]}
 </section>`;
+}
+
+/** What lies still beside the work, a line for each kit that has glue. */
+function dryingOfKits({ seats }: ClassView): Html[] {
+  const kits = new Map(seats.flatMap(({ kitSlug, view }) => (view ? [[kitSlug, view] as const] : [])));
+  return [...kits.values()].flatMap(({ kit, pattern, counts }) => {
+    const work = workOf(kit, pattern, counts);
+    const all = dryingOf(work);
+    if (all === 0) return [];
+    const longest = Math.max(...work.map(({ dries }) => dries));
+    return [html`<p>${say.teacherDrying({ kit: kit.title, all: timeText(all), longest: timeText(longest) })}</p>`];
+  });
 }
 
 function lateSeats(schedule: readonly ScheduleRow[]): Html {
