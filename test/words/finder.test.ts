@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Known } from "../../src/core/finder/kit-list.ts";
 import { finderSummary, missingFigures } from "../../src/words/finder.ts";
+import { OFFER } from "../core/refit/made-offer.ts";
 
 const KITS = ["buoy", "anchor", "barge", "crane", "dory"].map((slug) => ({ slug }));
 const VERDICTS = new Map<string, Known>([
@@ -11,17 +12,7 @@ const VERDICTS = new Map<string, Known>([
     "crane",
     {
       kind: "change",
-      offers: [
-        {
-          says: [],
-          refit: {},
-          otherBook: false,
-          springsOpen: false,
-          quality: "fits",
-          minutes: 60,
-          margins: { head: 20, tail: 20 },
-        },
-      ],
+      offers: [OFFER],
       minutes: 2 * 60,
     },
   ],

@@ -1,21 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { leafEstimates } from "../../../src/core/bench/leaf-estimates.ts";
-import type { Rates } from "../../../src/core/kit/kit.ts";
 import { madeLeaf, madePattern, madePocket } from "../plan/made-pattern.ts";
+import { RATES } from "./made-rates.ts";
 
 describe("leafEstimates(pattern, rates)", () => {
-  const rates: Rates = {
-    leaf: 12,
-    score: 6,
-    mark: 4,
-    cut: 7,
-    fold: 10,
-    check: 20,
-    tack: 15,
-    notch: 25,
-    part: 420,
-    first: 2,
-  };
+  const rates = RATES;
   const levels = [10, 20, 30].map((depth) => ({ name: `${depth}`, depth, line: undefined, background: depth === 20 }));
   const leaves = [
     madeLeaf(4, null, [2]),

@@ -7,6 +7,7 @@ import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { fc } from "../../seed.ts";
 import { litKit, madeKit } from "../kit/made-kit.ts";
 import { begin, madePlan, SLANTING } from "./made.ts";
+import { RATES } from "./made-rates.ts";
 
 const MINUTE = 60_000;
 const ticked = (ticks: readonly Tick[]): Progress => ({ ...begin(), ticks });
@@ -84,18 +85,7 @@ describe("remainingTime(plan, progress)", () => {
   });
 
   it("is before the work what the kit's page tells: all counts by the kit's own rates", () => {
-    const rates = {
-      leaf: 11,
-      score: 5,
-      mark: 4,
-      cut: 7,
-      fold: 10,
-      check: 20,
-      tack: 15,
-      notch: 25,
-      part: 420,
-      first: 2,
-    };
+    const rates = RATES;
     for (const kit of [madeKit({ rates }), litKit({ rates }), { ...SLANTING, rates }]) {
       const whole = madePlan(kit);
       const { minutes } = effortOf(countsOf(whole.pattern), rates);

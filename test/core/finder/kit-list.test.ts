@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type KitEntry, type Known, listKits, minutesOf, sortOf } from "../../../src/core/finder/kit-list.ts";
 import { NO_QUERY, type Query } from "../../../src/core/finder/query.ts";
-import type { Offer } from "../../../src/core/refit/offer.ts";
+import { OFFER } from "../refit/made-offer.ts";
 
 const kit = (title: string, hours: number, levels: number, light: boolean): KitEntry => ({
   slug: title.toLowerCase(),
@@ -12,17 +12,7 @@ const kit = (title: string, hours: number, levels: number, light: boolean): KitE
 });
 
 const KITS = [kit("Buoy", 6, 3, false), kit("Anchor", 9, 3, true), kit("Crane", 3, 2, false), kit("Dory", 5, 5, true)];
-const offers: readonly Offer[] = [
-  {
-    says: [],
-    refit: {},
-    otherBook: false,
-    springsOpen: false,
-    quality: "fits",
-    minutes: 60,
-    margins: { head: 20, tail: 20 },
-  },
-];
+const offers = [OFFER];
 const VERDICTS = new Map<string, Known>([
   ["buoy", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
   ["anchor", { kind: "fits", minutes: 4 * 60, reasons: [] }],
