@@ -100,7 +100,7 @@ function keptOf(view: KitView): Markup {
 function kitPacket(library: Library, template: PacketPage, slug: string): Packet {
   const view = library.view(slug);
   const { title, summary } = view.kit;
-  const main = template === "packet" ? packetPart(view, undefined, keptOf(view)) : PACKET_PAGES[template](view);
+  const main = PACKET_PAGES[template](view);
   return { heading: say.packetTitle({ title }), summary, units: view.kit.units, main };
 }
 

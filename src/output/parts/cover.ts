@@ -5,14 +5,14 @@ import type { PrintedKit } from "../views/packet-view.ts";
 import { factList } from "./facts.ts";
 import { tagline } from "./figures.ts";
 import { anyLonger, longClass } from "./long-text.ts";
-import { type Html, html, type Markup } from "./markup.ts";
+import { type Html, html } from "./markup.ts";
 import { printPlan } from "./print-plan.ts";
 
 /** Usual letters of texts up to which the cover sets them large. */
 const MOST = { title: 70, summary: 260, told: 200 } as const;
 
 /** The packet's first sheet. */
-export function coverPart(view: PrintedKit, seat?: number, kept?: Markup): Html {
+export function coverPart(view: PrintedKit, seat: number | undefined): Html {
   const { kit, figures, packet } = view;
   const told = publication(kit);
   const sheets = { gauge: packet.gauges.length, strips: packet.strips.length, templates: packet.templates.length };
@@ -24,7 +24,7 @@ export function coverPart(view: PrintedKit, seat?: number, kept?: Markup): Html 
 ${factList(figures.key, "figures", (value) => value[kit.units])}
 <div class="plan"><h2>${say.packetPlan()}</h2><ul data-print-plan="${JSON.stringify(sheets)}">${printPlan(sheets)}</ul></div>
 <p class="${anyLonger(told, MOST.told) ? "tagline long" : "tagline"}">${tagline(view)}${told.map((one) => ` · ${one}`)}</p>
-${kept}</section>`;
+</section>`;
 }
 
 /** Version, licence and credit, as far as the kit states them. */

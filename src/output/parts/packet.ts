@@ -9,9 +9,9 @@ import { readingPart } from "./reading.ts";
 import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
 
-/** The whole packet: a cover, what is read and worked by, and after it what is cut out. `seat` is the number of a seat in a class, `kept` how much of each level is seen. */
-export function packetPart(view: PrintedKit, seat?: number, kept?: Markup): Html {
-  return html`${coverPart(view, seat, kept)}
+/** The whole packet: a cover, what is read and worked by, and after it what is cut out. `seat` is the number of a seat in a class */
+export function packetPart(view: PrintedKit, seat?: number): Html {
+  return html`${coverPart(view, seat)}
 
 ${readingPages(view)}
 

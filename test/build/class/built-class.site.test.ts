@@ -94,7 +94,7 @@ describe("the build", () => {
   it("lists the seat that does not fit with what would help, and goes on", () => {
     expect(stderr).toMatch(/winter-evenings, seat 6: harbour-moon does not fit its book\. .*130 mm/);
     expect(stderr).toMatch(/^ {2}- Choose Little Gull instead\. Make the picture \d+\smm tall\.$/m);
-    expect(stderr).toMatch(/^ {2}- Set this seat’s height to \d/m);
+    expect(stderr).not.toContain("Set this seat’s height to");
     expect(stderr.match(/does not fit its book/g)).toHaveLength(1);
   });
 

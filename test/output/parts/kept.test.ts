@@ -3,8 +3,6 @@ import type { LevelSeen, SeenPicture } from "../../../src/core/makeability/kept-
 import { keptPart } from "../../../src/output/parts/kept.ts";
 import { kitPage } from "../../../src/output/parts/kit-page.ts";
 import { raw } from "../../../src/output/parts/markup.ts";
-import { packetPart } from "../../../src/output/parts/packet.ts";
-import { withPacket } from "../../../src/output/views/packet-view.ts";
 import { madeKit } from "../../core/kit/made-kit.ts";
 import { fixtureView } from "../feeds/made-kits.ts";
 
@@ -43,11 +41,9 @@ describe("keptPart(kit, seen)", () => {
     expect(told(undefined)).toBe("");
   });
 
-  it("stands on page and packet of the kit's own book alone", () => {
+  it("stands on the page of the kit's own book alone", () => {
     const view = fixtureView("little-gull");
     const words = raw("<p>79% of sky</p>");
     expect(String(kitPage(view, raw(""), words))).toMatch(/<div data-own-packets><p>79% of sky<\/p>/);
-    expect(String(packetPart(withPacket(view), undefined, words))).toContain("<p>79% of sky</p>");
-    expect(String(packetPart(withPacket(view)))).not.toContain("as drawn");
   });
 });

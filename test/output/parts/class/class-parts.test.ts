@@ -137,7 +137,9 @@ describe("seatPage(seat, view)", () => {
     const text = read(String(seatPage(seat(6), view)));
     expect(text).toContain("This picture does not fit this book yet");
     expect(text).not.toMatch(/this seat’s|leafHeight|borderLeaves/);
-    expect(read(packet())).toContain("Set this seat’s height to");
+    // A teacher is told of ways that were tried, and of no other where there are some.
+    expect(read(packet())).toContain("Make the picture 89");
+    expect(read(packet())).not.toContain("Set this seat’s height to");
   });
 
   it("offers a book of the crate to the one whose own does not fit, to its reader and to the teacher", () => {
