@@ -72,7 +72,9 @@ function line({ first, last, lines }: TableLine, block: TableBlock): Html {
 <tr${kind !== "" && html` class="${kind}"`}><td class="tick"><span class="box"></span></td><th scope="row">${
     run ? say.packetTableRun({ first: first.leaf, last: last.leaf }) : first.leaf
   }</th><td>${!unnumbered && page}</td><td class="marks">${unnumbered && html`<div class="name">${page}</div>`}${
-    isWhole(first) ? html`<div><b>${first.folds[0]}</b> ${say.tableWhole()}</div>` : lines.map(pairs)
+    isWhole(first)
+      ? html`<div class="name"><b>${first.folds[0]}</b> <span>${say.tableWhole()}</span></div>`
+      : lines.map(pairs)
   }</td>${notched && html`<td class="notch">${notchText(first.notch, block)}</td>`}</tr>`;
 }
 

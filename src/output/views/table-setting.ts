@@ -14,7 +14,7 @@ interface Setting {
 
 const SETTINGS: Readonly<Record<TableSize, Setting>> = {
   normal: { points: 9, room: 148, notched: 133, beside: 6 },
-  large: { points: 18, room: 121, notched: 92, beside: 10.5 },
+  large: { points: 18, room: 116, notched: 87, beside: 10.5 },
   compact: { points: 9, room: 65, notched: 52, beside: 5 },
 };
 

@@ -65,6 +65,6 @@ describe("classes of every size", () => {
     expect(count("costs", '<th scope="row">')).toBe(seats);
     expect(count("roster", '<th scope="row">')).toBe(seats);
     const costs = pages.filter(({ text }) => text.includes("Paid"));
-    expect(costs).toHaveLength(seats > 30 ? 2 : 1);
+    expect(costs).toHaveLength(seats > 50 ? 2 : 1);
   });
 });

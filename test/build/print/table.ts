@@ -75,7 +75,7 @@ function rowOf(cells: readonly Node[], said: ReadonlyMap<string, string>): Table
   const work = others.find(isWork);
   // The cell of a leaf without a page is empty, and empty cells need not be in the structure.
   const page = others[0] === work ? "" : others[0]!;
-  const [, first, last = first] = /^(\d+)(?:–(\d+))?$/.exec(leaf) ?? [];
+  const [, first, last = first] = /^(\d+)(?:– ?(\d+))?$/.exec(leaf) ?? [];
   if (first === undefined || work === undefined) return [];
   // The sign at the end of a line that goes on in the next.
   return [{ first: Number(first), last: Number(last), page, work: work.replaceAll(/ ?…/g, "") }];
