@@ -10,20 +10,18 @@ import { type Html, html, type Markup, raw } from "./markup.ts";
 
 /** The pattern's table on paper, batch by batch: each with its rows, notches, tacks, check figures and place in the front. `reading` shows how a row is read. */
 export function packetTable(view: PrintedKit, size: TableSize, reading?: Html): Html {
-  const { blocks, columns } = view.packet.table(size);
   const words = html`<p class="words">${tableIntroduction(view.kit, view.pattern)} ${say.packetTableReading()}${
     view.pattern.pocket && html` ${say.packetTableNotches()}`
   }</p>`;
   return html`${raw(view.packet.front)}${words}
-${reading}${merged(view, size)}<div class="batches ${size}">${blocks.map((block) => {
-    const most = block.rows.some(({ first }) => first.notch) ? columns.notched : columns.plain;
-    return html`
+${reading}${merged(view, size)}<div class="batches ${size}">${view.packet.table(size).map(
+    (block) => html`
 <section class="batch${kindOf(block)}">${heading(view, block, size)}
-<table class="table pairs-${most}"><thead><tr>${heads(block)}</tr></thead>
+<table class="table pairs-${block.perLine}"><thead><tr>${heads(block)}</tr></thead>
 <tbody>${block.rows.map((row) => line(row, block))}
 </tbody></table>
-${foot(block, view.counts.cuts)}</section>`;
-  })}</div>`;
+${foot(block, view.counts.cuts)}</section>`,
+  )}</div>`;
 }
 
 /** The table alone, large or in two columns. */
@@ -55,10 +53,9 @@ function headed(words: string, size: TableSize): Html {
   return size === "normal" ? html`<h3>${words}</h3>` : html`<h2>${words}</h2>`;
 }
 
-function heads({ notches, rows }: TableBlock): Html[] {
+function heads({ notches, notched }: TableBlock): Html[] {
   const names = [say.tableLeaf(), say.packetTablePage(), say.packetTableMarks()];
-  if (rows.some(({ first }) => first.notch))
-    names.push(notches ? say.packetTableNotchAt(notches) : say.packetTableNotch());
+  if (notched > 0) names.push(notches ? say.packetTableNotchAt(notches) : say.packetTableNotch());
   return [html`<td></td>`, ...names.map((name) => html`<th scope="col">${name}</th>`)];
 }
 
@@ -67,7 +64,6 @@ function line({ first, last, lines }: TableLine, block: TableBlock): Html {
   const unnumbered = first.unnumbered || last.unnumbered;
   const kind = [first.border ? "border" : "", !run && first.checkpoint ? "checkpoint" : ""].join(" ").trim();
   const page = run ? pagesOf(first, last) : first.bookPage;
-  const notched = block.rows.some((row) => row.first.notch);
   return html`
 <tr${kind !== "" && html` class="${kind}"`}><td class="tick"><span class="box"></span></td><th scope="row">${
     run ? say.packetTableRun({ first: first.leaf, last: last.leaf }) : first.leaf
@@ -75,7 +71,7 @@ function line({ first, last, lines }: TableLine, block: TableBlock): Html {
     isWhole(first)
       ? html`<div class="name"><b>${first.folds[0]}</b> <span>${say.tableWhole()}</span></div>`
       : lines.map(pairs)
-  }</td>${notched && html`<td class="notch">${notchText(first.notch, block)}</td>`}</tr>`;
+  }</td>${block.notched > 0 && html`<td class="notch">${notchText(first.notch, block)}</td>`}</tr>`;
 }
 
 /** Where a run of leaves is in the book: printed pages, or which leaves they are where some have none. */
@@ -102,10 +98,9 @@ function notchText(notch: TableLine["first"]["notch"], { notches }: TableBlock):
 }
 
 /** What follows the batch's leaves, and figures to check it by. */
-function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, tacks, last }: TableBlock, all: number): Markup {
-  const notched = rows.filter(({ first }) => first.notch);
+function foot({ batch, rows, leaves, cuts, cutsSoFar: sofar, notched, tacks, last }: TableBlock, all: number): Markup {
   const then = [
-    notched.length > 0 && say.packetTableThenNotch({ count: notched.length }),
+    notched > 0 && say.packetTableThenNotch({ count: notched }),
     tacks.length > 0 &&
       say.packetTableThenTack({
         list: rowText(tacks.map(({ leaf, place }) => say.packetTableTack({ leaf, place }))),

@@ -1,4 +1,4 @@
-import { batchesOf } from "../../core/plan/batches.ts";
+import { type Batch, batchesOf } from "../../core/plan/batches.ts";
 import { partsOf } from "../../core/window/window.ts";
 import { frontSymbol } from "../drawing/front/here.ts";
 import { gaugeSheets } from "../drawing/sheets/gauge-sheet.ts";
@@ -20,13 +20,7 @@ export interface PacketView {
   /** The front in small, once for the whole packet. */
   readonly front: string;
   /** The table by batches, at a size. */
-  readonly table: (size: TableSize) => PacketTable;
-}
-
-export interface PacketTable {
-  readonly blocks: readonly TableBlock[];
-  /** Marks to a line without notches and with them, which sets the width of their columns. */
-  readonly columns: { readonly plain: number; readonly notched: number };
+  readonly table: (size: TableSize) => readonly TableBlock[];
 }
 
 /** A kit with what its page and its packet show. */
@@ -46,19 +40,11 @@ function packetView(view: KitView): PacketView {
     strips: stripSheets(kit, shown, batches),
     templates: templateSheets(partsOf(pattern.window), kit.units),
     front: frontSymbol(shown),
-    table: (size) => packetTable(view, batches, size),
+    table: (size) => blocksOf(view, batches, size),
   };
 }
 
-function packetTable(
-  { kit, rows, tacks }: KitView,
-  batches: ReturnType<typeof batchesOf>,
-  size: TableSize,
-): PacketTable {
-  const perLine = marksPerLine(rows, size);
+function blocksOf({ kit, rows, tacks }: KitView, batches: readonly Batch[], size: TableSize): TableBlock[] {
   const places = tacks.rows.map(({ number, place }) => ({ leaf: number, place: place[kit.units] }));
-  return {
-    blocks: tableBlocks(rows, batches, places, perLine),
-    columns: { plain: perLine(false), notched: perLine(true) },
-  };
+  return tableBlocks(rows, batches, places, marksPerLine(rows, size));
 }

@@ -32,6 +32,10 @@ export interface TableBlock {
   readonly leaves: number;
   readonly cuts: number;
   readonly cutsSoFar: number;
+  /** Marks to a line, which sets the width of their columns. */
+  readonly perLine: number;
+  /** Leaves with a notch. */
+  readonly notched: number;
   /** Heights that all its notches share. */
   readonly notches: { readonly from: string; readonly to: string } | undefined;
   readonly tacks: readonly TackText[];
@@ -50,7 +54,8 @@ export function tableBlocks(
   return parts.map(({ batch, rows: own }, i) => {
     const cuts = own.reduce((sum, row) => sum + row.marks.length, 0);
     cutsSoFar += cuts;
-    const most = perLine(own.some((row) => row.notch));
+    const notched = own.filter((row) => row.notch).length;
+    const most = perLine(notched > 0);
     return {
       batch,
       rows: runsOf(own).map((run) => ({
@@ -61,6 +66,8 @@ export function tableBlocks(
       leaves: own.length,
       cuts,
       cutsSoFar,
+      perLine: most,
+      notched,
       notches: sharedHeights(own),
       tacks: tacks.filter(({ leaf }) => own.some((row) => row.leaf === leaf)),
       last: i === parts.length - 1,
