@@ -1314,6 +1314,12 @@ export const fieldSessionStarts = (): string => say("field-session-starts");
 export const fieldSessionMinutes = (): string => say("field-session-minutes");
 /** Of these, not spent on the work: welcome, cautions, clearing away. */
 export const fieldSessionAside = (): string => say("field-session-aside");
+/** Of these, at the end, planned for nobody, so that late seats catch up. */
+export const fieldSessionBuffer = (): string => say("field-session-buffer");
+/** Tools of which there are fewer than seats, such as mat: 4. Seats take turns at them. Keys: {keys}. */
+export const fieldTools = (args: { readonly keys: Word }): string => say("field-tools", args);
+/** How many of it there are. */
+export const fieldTool = (): string => say("field-tool");
 /** A seat: its number, and its book here or in the books table. */
 export const fieldSeat = (): string => say("field-seat");
 /** The seat’s number; never a name. */

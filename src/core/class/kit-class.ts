@@ -23,6 +23,8 @@ export interface KitClass {
   /** A crate of substitute books. */
   readonly spares: readonly SpareBook[];
   readonly sessions: readonly Session[];
+  /** Tools of which there are fewer than seats; the rest lies at every seat. */
+  readonly tools: Readonly<Partial<Record<SharedTool, number>>>;
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
   readonly sheets: readonly SheetSize[];
@@ -64,6 +66,11 @@ export interface SpareBook {
   readonly book: Refit;
 }
 
+/** Tools that seats may share, taking turns. */
+export const SHARED_TOOLS = ["awl", "scissors", "knife", "mat", "glueGun"] as const;
+
+export type SharedTool = (typeof SHARED_TOOLS)[number];
+
 export interface Session {
   readonly title: string;
   readonly date: string | undefined;
@@ -72,4 +79,6 @@ export interface Session {
   readonly minutes: number;
   /** Minutes of it that are no work at the book. */
   readonly aside: number;
+  /** Minutes before its end that are planned for nobody: who is late catches up. */
+  readonly buffer: number;
 }

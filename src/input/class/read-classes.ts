@@ -73,6 +73,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
     ...seats,
     sessions: sessionsOf(data),
+    tools: data.tools,
     ready: data.ready,
     fittingShare: data.fittingShare,
     sheets: sheetsOf(data.sheets, data.units),
@@ -92,6 +93,7 @@ function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {
     starts: session.starts,
     minutes: session.minutes,
     aside: session.aside,
+    buffer: session.buffer,
   }));
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { classLayouts, type SeatPart, seatParts } from "../../../src/core/class/class-sheets.ts";
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import { poolSupplies } from "../../../src/core/class/pool.ts";
-import { tasksOf } from "../../../src/core/class/schedule.ts";
+import { tasksOf } from "../../../src/core/class/tasks.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import { readFixtureClass } from "../../core/class/made-class.ts";
