@@ -4296,6 +4296,92 @@ export const reportHelp = (args: { readonly help: Word }): string => say("report
 export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
 /** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */
 export const reportUnusedStock = (args: { readonly class: Word; readonly item: Word }): string => say("report-unused-stock", args);
+/** {title}: in the room */
+export const roomTitle = (args: { readonly title: Word }): string => say("room-title", args);
+/** Parts of this page */
+export const roomWays = (): string => say("room-ways");
+/** In the room: to project, to tick off, to take home */
+export const roomLink = (): string => say("room-link");
+/** For the screen */
+export const roomShow = (): string => say("room-show");
+/** Seats */
+export const roomSeats = (): string => say("room-seats");
+/** Slips to take home */
+export const roomHome = (): string => say("room-home");
+/** Session */
+export const roomSession = (): string => say("room-session");
+/** Begin now */
+export const roomBegin = (): string => say("room-begin");
+/** Timer, minutes */
+export const roomTimer = (): string => say("room-timer");
+/** Start timer */
+export const roomTimerStart = (): string => say("room-timer-start");
+/** Stop timer */
+export const roomTimerStop = (): string => say("room-timer-stop");
+/** Time is up */
+export const roomTimerOver = (): string => say("room-timer-over");
+/** Step before */
+export const roomPrevious = (): string => say("room-previous");
+/** Next step */
+export const roomNext = (): string => say("room-next");
+/** Full screen */
+export const roomFull = (): string => say("room-full");
+/** {kit}, step {number} of {of} — $number is the step's, of as many. */
+export const roomStep = (args: { readonly kit: Word; readonly number: Word; readonly of: Word }): string => say("room-step", args);
+/** By the pause|By the end — $when is the session's pause or its end. */
+export const roomTargets = (args: { readonly when: Word }): string => say("room-targets", args);
+/** score lines|window|finished — Short, as it is read from the last row. $at: what a seat is working on. */
+export const roomTarget = (args: { readonly at: Word }): string => say("room-target", args);
+/** lines done */
+export const roomTargetScored = (): string => say("room-target-scored");
+/** Settling in|Pause|Time to catch up|Tidying up|Work at the book until {until}: {left} left — What a session is in the middle of, and until when: "Work at the book until 19:40, 14 min left". */
+export const roomStretch = (args: { readonly kind: Word; readonly until: Word; readonly left: Word }): string => say("room-stretch", args);
+/** Begins at {time} */
+export const roomBefore = (args: { readonly time: Word }): string => say("room-before", args);
+/** This session is over */
+export const roomAfter = (): string => say("room-after");
+/** Not begun */
+export const roomUnbegun = (): string => say("room-unbegun");
+/** Here: {session} — $session is its title. */
+export const roomHere = (args: { readonly session: Word }): string => say("room-here", args);
+/** Folded up to page */
+export const roomUpTo = (): string => say("room-up-to");
+/** Finished */
+export const roomFinished = (): string => say("room-finished");
+/** Left */
+export const roomLeft = (): string => say("room-left");
+/** Tick who is here, and write the last page that is folded. This device alone keeps it, by seat numbers. */
+export const roomSeatsNote = (): string => say("room-seats-note");
+/** With JavaScript, this page keeps the list. Without it, use the supervision list of the teacher’s packet. */
+export const roomNoscript = (): string => say("room-noscript");
+/** This browser keeps nothing: what is ticked here is lost when the page is closed. */
+export const roomNotKept = (): string => say("room-not-kept");
+/** Empty the list */
+export const roomClear = (): string => say("room-clear");
+/** Empty the whole list of this class? Nobody else has it. */
+export const roomClearSure = (): string => say("room-clear-sure");
+/** Seat {seat} is here: {session} */
+export const roomSeatHere = (args: { readonly seat: Word; readonly session: Word }): string => say("room-seat-here", args);
+/** Seat {seat}: folded up to page */
+export const roomSeatPage = (args: { readonly seat: Word }): string => say("room-seat-page", args);
+/** Seat {seat} is finished */
+export const roomSeatFinished = (args: { readonly seat: Word }): string => say("room-seat-finished", args);
+/** no leaves, {time}|one leaf, {time}|{leaves} leaves, {time} — $time is an estimate: "about 2 h". */
+export const roomRest = (args: { readonly leaves: number; readonly time: Word }): string => say("room-rest", args);
+/** one leaf, page {page}; {time}|{leaves} leaves, from page {page} on; {time} */
+export const roomRestFrom = (args: { readonly leaves: number; readonly page: Word; readonly time: Word }): string => say("room-rest-from", args);
+/** nothing: it is finished */
+export const roomRestNone = (): string => say("room-rest-none");
+/** No seat is ticked as here|One seat is here|{here} seats are here; none is finished|one is finished|{finished} are finished. Together the class has done {percent}. — $percent is one, with its sign. How many seats are here in the session that is shown, and how far they are together. */
+export const roomSum = (args: { readonly here: number; readonly finished: number; readonly percent: Word }): string => say("room-sum", args);
+/** What the list above knows is filled in; the rest is a line to write on. Print this page: only the slips are printed. */
+export const roomHomeNote = (): string => say("room-home-note");
+/** Print the slips */
+export const roomPrint = (): string => say("room-print");
+/** The whole piece has one leaf|{leaves} leaves to fold and takes {time} in all. */
+export const roomSlipWhole = (args: { readonly leaves: number; readonly time: Word }): string => say("room-slip-whole", args);
+/** Take along: book, gauge, packet, and the parts in your bag. No loose blades go home, and cells stay behind their screwed door.|Take along: book, gauge, packet, and the parts in your bag. No loose blades go home. */
+export const roomSlipTake = (args: { readonly light: Word }): string => say("room-slip-take", args);
 /** Fetching the view … */
 export const roundFetching = (): string => say("round-fetching");
 /** Close the view */
@@ -4862,6 +4948,10 @@ export const remedyBothEnough = (): string => say("remedy-both-enough");
 export const remedyShorterKit = (args: { readonly kit: Word }): string => say("remedy-shorter-kit", args);
 /** Add a session like the last one.|Add {sessions} sessions like the last one. */
 export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
+/** Every seat’s book, to write down */
+export const teacherMeasures = (): string => say("teacher-measures");
+/** Write at the table, in inches|millimetres, and put the rows into the table of books. The measuring card says how to measure. */
+export const teacherMeasuresText = (args: { readonly unit: Word }): string => say("teacher-measures-text", args);
 /** Supervision list */
 export const teacherSupervision = (): string => say("teacher-supervision");
 /** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */

@@ -22,6 +22,7 @@ const SCRIPTS = {
   "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",
   offline: "offline/offline-entry.ts",
+  room: "room/room-entry.ts",
   "turn-round": "view3d/entry.ts",
   "round-view": "view3d/main.ts",
 } as const;

@@ -171,10 +171,11 @@ describe("privatePage(classes, link)", () => {
 
   it("leads to each class's page and to all of its papers", () => {
     const links = [...papers().matchAll(/href="([^"]+)"/g)].map(([, link]) => link!);
-    expect(links.slice(0, 5)).toEqual([
+    expect(links.slice(0, 6)).toEqual([
       "../classes/winter-evenings/index.html",
       "classes/winter-evenings/teacher.pdf",
       "classes/winter-evenings/teacher/index.html",
+      "classes/winter-evenings/room/index.html",
       "classes/winter-evenings/all-seats-a4.pdf",
       "classes/winter-evenings/cut/card-a4-1-mm.svg",
     ]);
@@ -249,7 +250,7 @@ describe("teacherPacket(view)", () => {
 
   it("says that every seat finishes where all do", () => {
     const long = fixtureClassView({
-      sessions: [{ title: "A day", date: undefined, starts: undefined, minutes: 1400, aside: 0 }],
+      sessions: [{ title: "A day", date: undefined, starts: undefined, minutes: 1400, aside: 0, buffer: 0 }],
     });
     expect(read(packet(long))).toContain("By this estimate, every seat that fits finishes in these sessions.");
     expect(packet(long)).not.toContain('<ul class="late">');
