@@ -21,6 +21,7 @@ const SCRIPTS = {
   bench: "bench/bench-entry.ts",
   pieces: "pieces/pieces-entry.ts",
   continue: "pieces/continue-entry.ts",
+  "piece-cards": "pieces/cards-entry.ts",
   "take-over": "pieces/take-over-entry.ts",
   "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",
