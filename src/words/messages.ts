@@ -2,6 +2,32 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** {worked} ({sitting} this time) — In place of the working time where it is not the first evening; $sitting is the part of it since the last long break. */
+export const benchTimesSitting = (args: { readonly worked: Word; readonly sitting: Word }): string => say("bench-times-sitting", args);
+/** Stop at {time}: about {leaf}, {count} leaf|{count} leaves from here, at your pace|by the estimate. — $leaf is a leaf in words, such as “p. 151 (leaf 87)”. */
+export const benchStopLeaf = (args: { readonly time: Word; readonly leaf: Word; readonly count: number; readonly by: Word }): string => say("bench-stop-leaf", args);
+/** Stop at {time}: too soon for another leaf. */
+export const benchStopNoLeaf = (args: { readonly time: Word }): string => say("bench-stop-no-leaf", args);
+/** Stop at {time}: all may be done by then. */
+export const benchStopEnd = (args: { readonly time: Word }): string => say("bench-stop-end", args);
+/** You wanted to stop at {time}. */
+export const benchStopPast = (args: { readonly time: Word }): string => say("bench-stop-past", args);
+/** {step}: dry at about {time}, in {left}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20, $left a time such as 22 min. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word; readonly left: Word }): string => say("bench-drying", args);
+/** Dry at about {time}. — Spoken as something begins to dry. */
+export const benchDriesSpoken = (args: { readonly time: Word }): string => say("bench-dries-spoken", args);
+/** Dry now: {steps}. — $steps is a list of steps in words. */
+export const benchDry = (args: { readonly steps: Word }): string => say("bench-dry", args);
+/** This evening */
+export const benchStopTitle = (): string => say("bench-stop-title");
+/** Stop at */
+export const benchStopAt = (): string => say("bench-stop-at");
+/** No set time */
+export const benchStopClear = (): string => say("bench-stop-clear");
+/** The bench tells how far you come by then. */
+export const benchStopLead = (): string => say("bench-stop-lead");
+/** A quiet tone when glue is dry or it is time to stop */
+export const benchTone = (): string => say("bench-tone");
 /** {title}: work along */
 export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
 /** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
@@ -30,8 +56,6 @@ export const benchStepPlace = (args: { readonly place: Word; readonly count: Wor
 export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
-/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
-export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
 /** {worked} worked */
 export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
@@ -114,6 +138,8 @@ export const benchEdgeHead = (): string => say("bench-edge-head");
 export const benchEdgeTail = (): string => say("bench-edge-tail");
 /** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
 export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** The front in small: {done} of {count} leaves are folded. You are at {percent} % of its width from the left. — What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf. */
+export const benchFrontNow = (args: { readonly done: Word; readonly count: Word; readonly percent: Word }): string => say("bench-front-now", args);
 /** Back */
 export const benchBack = (): string => say("bench-back");
 /** Next */

@@ -11,10 +11,10 @@ const SHOWN = 40;
 
 /** Progress as the text of a JSON file. */
 export function serialiseProgress(progress: Progress): string {
-  const { kit, fit, revision, at, item, passed, measured, glued, clock } = progress;
+  const { kit, fit, revision, at, item, passed, measured, glued, sitting, clock } = progress;
   const lost = progress.lost.map((one) => ({ ...one, cleared: one.cleared.map(writeTick) }));
   const ticks = progress.ticks.map(writeTick);
-  return `${JSON.stringify({ schema: PROGRESS_SCHEMA, kit, fit, revision, at, item, ticks, passed, lost, measured, glued, clock })}\n`;
+  return `${JSON.stringify({ schema: PROGRESS_SCHEMA, kit, fit, revision, at, item, ticks, passed, lost, measured, glued, sitting, clock })}\n`;
 }
 
 /** Reads a text that `serialiseProgress` wrote for this kit and fit. */

@@ -48,6 +48,10 @@ function menuDialog(): Html {
 <h2 id="menu-title">${say.benchMenu()}</h2>
 <label class="field">${say.benchUnits()} <select data-units><option value="mm">${say.benchMillimetres()}</option><option value="in">${say.benchInches()}</option></select></label>
 <p class="buttons"><button type="button" data-menu-measure>${say.benchMeasureTitle()}</button></p>
+<h3>${say.benchStopTitle()}</h3>
+<p class="fields"><label class="field">${say.benchStopAt()} <input type="time" data-stop-at aria-describedby="stop-answer"></label> <button type="button" data-stop-clear>${say.benchStopClear()}</button></p>
+<p class="answer" id="stop-answer" role="status" data-stop-answer></p>
+<p><label class="tick"><input type="checkbox" data-tone> <span>${say.benchTone()}</span></label></p>
 <h3>${say.benchLeftOutTitle()}</h3>
 <ul class="lost-list" data-lost-list></ul>
 <h3>${say.benchProgressTitle()}</h3>

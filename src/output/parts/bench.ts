@@ -11,7 +11,8 @@ export function benchPart({ title }: { readonly title: string }): Html {
 ${head(title)}
 <main id="main">
 <h1 class="sr">${heading}</h1>
-<div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="drying" role="status" data-drying></p><div class="ribbon" data-ribbon></div></div>
+<div class="front-symbol" data-front-symbol></div>
+<div class="count"><div class="front-now" data-front-now></div><p class="places"><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="stop" data-stop></p><div class="drying" data-drying></div><p class="dry" role="status" data-dry></p><div class="ribbon" data-ribbon></div></div>
 ${stage()}
 </main>
 <footer class="bar">

@@ -2,6 +2,7 @@ import { lostOf } from "../../core/bench/lost-leaves.ts";
 import { leafWords } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
 import { button, make, openDialog, part } from "./bench-dom.ts";
+import { bindEvening } from "./bench-evening.ts";
 import { bindFiles } from "./bench-files.ts";
 import type { BenchHost } from "./bench-host.ts";
 
@@ -15,6 +16,7 @@ export function bindMenu(root: HTMLElement, host: BenchHost): () => void {
     host.openMeasure();
   });
   const clearAnswer = bindFiles(dialog, host, () => listLost(dialog, host));
+  const showEvening = bindEvening(dialog, host);
   part(dialog, "anew").addEventListener("click", () => {
     const { ticks } = host.desk.progress;
     if (!window.confirm(say.benchStartAgainSure({ count: ticks.length }))) return;
@@ -24,6 +26,7 @@ export function bindMenu(root: HTMLElement, host: BenchHost): () => void {
   return () => {
     units.value = host.desk.units;
     clearAnswer();
+    showEvening();
     listLost(dialog, host);
     openDialog(dialog);
   };

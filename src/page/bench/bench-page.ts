@@ -2,9 +2,9 @@ import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/des
 import { fitOf } from "../../core/bench/fit-key.ts";
 import { gateBefore } from "../../core/bench/gates.ts";
 import { isDone, placeAfter, placeBeside, placeNow } from "../../core/bench/moving.ts";
-import { touchClock } from "../../core/bench/pace.ts";
 import type { Place } from "../../core/bench/places.ts";
 import { type Progress, passGate, showPlace } from "../../core/bench/progress.ts";
+import { atWork } from "../../core/bench/sitting.ts";
 import { tickPlace, untickPlace } from "../../core/bench/tick-place.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
@@ -15,6 +15,7 @@ import { progressFailure } from "../../words/progress.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { bindAwake } from "./bench-awake.ts";
 import { part } from "./bench-dom.ts";
+import { frontOf } from "./bench-front.ts";
 import { renderGate } from "./bench-gates.ts";
 import type { BenchHost } from "./bench-host.ts";
 import { bindKeys, bindSwipe, type Moves } from "./bench-input.ts";
@@ -25,6 +26,8 @@ import { bindMeasure } from "./bench-measure.ts";
 import { bindMenu } from "./bench-menu.ts";
 import { renderNotices } from "./bench-notices.ts";
 import { followProgress, keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
+import { cameAbout, driesWords } from "./bench-times.ts";
+import { bindTone } from "./bench-tone.ts";
 import { renderCount, renderPlace } from "./bench-view.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
@@ -56,9 +59,11 @@ class BenchPage implements BenchHost {
   /** An answer to what the maker just did; it stands until she goes on. */
   #told: string | undefined;
   #kept = true;
+  #drawFront: (desk: Desk) => void;
 
   constructor(root: HTMLElement, desk: Desk, standing: readonly string[]) {
     this.#root = root;
+    this.#drawFront = frontOf(root);
     this.#desk = desk;
     this.#standing = standing;
     this.openMeasure = bindMeasure(root, this);
@@ -92,8 +97,7 @@ class BenchPage implements BenchHost {
     this.#told = undefined;
     const { progress } = this.#desk;
     const before = this.#place;
-    const clock = touchClock(progress.clock, Date.now());
-    const moved = moveDesk(this.#desk, change({ ...progress, clock }));
+    const moved = moveDesk(this.#desk, change(atWork(progress, Date.now())));
     // Leaves are left out only after the dialog has laid the rest out without them.
     if (isFailure(moved)) throw new Error(`the bench cannot go on: ${moved.failure.kind}`);
     this.#desk = moved.value;
@@ -140,7 +144,11 @@ class BenchPage implements BenchHost {
     part(root, "open-menu").addEventListener("click", openMenu);
     part(root, "lose").addEventListener("click", () => this.openRecovery(this.#desk.progress.at));
     new ResizeObserver(() => this.#renderEdge()).observe(part(root, "edge"));
-    setInterval(() => renderCount(root, this.#desk), TIMES);
+    const tone = bindTone(part<HTMLInputElement>(root, "tone"));
+    setInterval(() => {
+      renderCount(root, this.#desk);
+      tone(cameAbout(this.#desk));
+    }, TIMES);
   }
 
   #step(side: 1 | -1): void {
@@ -159,7 +167,7 @@ class BenchPage implements BenchHost {
       this.move((one) => {
         const ticked = tickPlace(one, place);
         return showPlace(ticked, placeAfter(plan, ticked, place));
-      });
+      }, driesWords(place));
     }
   }
 
@@ -178,6 +186,7 @@ class BenchPage implements BenchHost {
       ...(this.#desk.changedSince ? [say.benchKitChanged()] : []),
     ]);
     this.#renderEdge();
+    this.#drawFront(this.#desk);
     const state = isDone(this.#desk.progress, this.#place) ? say.benchSpokenTicked() : "";
     part(this.#root, "say").textContent = [told, question, state, spoken].filter(Boolean).join(" ");
     const address = deskAddress(this.#desk);
