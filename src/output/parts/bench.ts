@@ -12,7 +12,7 @@ ${head(title)}
 <main id="main">
 <h1 class="sr">${heading}</h1>
 <div class="front-symbol" data-front-symbol></div>
-<div class="count"><div class="front-now" data-front-now></div><p class="places"><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="stop" data-stop></p><div class="drying" data-drying></div><p class="dry" role="status" data-dry></p><div class="ribbon" data-ribbon></div></div>
+<div class="count"><p class="places"><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="stop" data-stop></p><div class="drying" data-drying></div><p class="dry" role="status" data-dry></p><div class="ribbon" data-ribbon></div></div>
 ${stage()}
 </main>
 <footer class="bar">
@@ -52,6 +52,7 @@ function stage(): Html {
 <div class="fold-row"><h3>${say.benchFolds()}</h3><ol class="folds" data-folds></ol></div>
 <ul class="levels" data-levels></ul>
 <ul class="work-notes" data-work-notes></ul>
+<div class="front-now" data-front-now></div>
 <p class="more"><button type="button" class="quiet" data-open-jump>${say.benchOpenJump()}</button> <button type="button" class="quiet" data-lose>${say.benchLose()}</button></p>
 </div>
 </section>`;
