@@ -2,6 +2,58 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** Your ruler at this mark */
+export const benchRuler = (): string => say("bench-ruler");
+/** Mark {mark} of {count}: {at}, on a line|between {below} and {above}. — $at is a height such as 56.5 mm; on a line of her ruler, or between two. */
+export const benchRulerMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly where: Word; readonly below: Word; readonly above: Word }): string => say("bench-ruler-mark", args);
+/** Enlarged, not at true size: find the line on your own ruler. */
+export const benchRulerNote = (): string => say("bench-ruler-note");
+/** Mark before */
+export const benchRulerBefore = (): string => say("bench-ruler-before");
+/** Next mark */
+export const benchRulerNext = (): string => say("bench-ruler-next");
+/** Finest lines of your ruler — In the menu: how far the finest lines of her ruler are apart. */
+export const benchRulerFinest = (): string => say("bench-ruler-finest");
+/** Do not show a ruler */
+export const benchRulerOff = (): string => say("bench-ruler-off");
+/** Read each leaf aloud */
+export const benchVoice = (): string => say("bench-voice");
+/** Say again */
+export const benchVoiceAgain = (): string => say("bench-voice-again");
+/** R says it again, M tells the next mark. — Told in the menu; R and M are keys. */
+export const benchVoiceKeys = (): string => say("bench-voice-keys");
+/** Page {page}. */
+export const benchHeardPage = (args: { readonly page: Word }): string => say("bench-heard-page", args);
+/** Border leaf. */
+export const benchHeardBorder = (): string => say("bench-heard-border");
+/** One mark|{count} marks from the head, in inches|millimetres. */
+export const benchHeardMarks = (args: { readonly count: number; readonly units: Word }): string => say("bench-heard-marks", args);
+/** {at}, cut {cut}. */
+export const benchHeardCut = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-heard-cut", args);
+/** Fold back and tuck behind, head to tail: {folds}. */
+export const benchHeardFolds = (args: { readonly folds: Word }): string => say("bench-heard-folds", args);
+/** No marks. Fold the whole leaf back at level {level}, {name}. */
+export const benchHeardWhole = (args: { readonly level: Word; readonly name: Word }): string => say("bench-heard-whole", args);
+/** Notch for the light: from {from} to {to}, {depth} deep. */
+export const benchHeardNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-heard-notch", args);
+/** Mark {mark} of {count}: {at}, cut {cut}. */
+export const benchHeardMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly cut: Word }): string => say("bench-heard-mark", args);
+/** Above it fold back at level {above}, below it at level {below}. — What lies above and below a mark; the numbers are levels. */
+export const benchHeardBeside = (args: { readonly above: Word; readonly below: Word }): string => say("bench-heard-beside", args);
+/** {whole} and {fraction} — An inch length: $whole inches and a fraction such as “13 sixteenths”. */
+export const benchHeardInches = (args: { readonly whole: Word; readonly fraction: Word }): string => say("bench-heard-inches", args);
+/** one half|one quarter|{parts} quarters|one eighth|{parts} eighths|one sixteenth|{parts} sixteenths|one thirty-second|{parts} thirty-seconds */
+export const benchHeardFraction = (args: { readonly divisor: number; readonly parts: number }): string => say("bench-heard-fraction", args);
+/** With busy hands */
+export const benchHandsTitle = (): string => say("bench-hands-title");
+/** A tap anywhere goes on */
+export const benchTap = (): string => say("bench-tap");
+/** Undo */
+export const benchTapUndo = (): string => say("bench-tap-undo");
+/** Arrow keys tick, too */
+export const benchPedal = (): string => say("bench-pedal");
+/** For a pedal that sends arrows. One that sends page keys needs nothing. */
+export const benchPedalLead = (): string => say("bench-pedal-lead");
 /** {worked} ({sitting} this time) — In place of the working time where it is not the first evening; $sitting is the part of it since the last long break. */
 export const benchTimesSitting = (args: { readonly worked: Word; readonly sitting: Word }): string => say("bench-times-sitting", args);
 /** Stop at {time}: about {leaf}, {count} leaf|{count} leaves from here, at your pace|by the estimate. — $leaf is a leaf in words, such as “p. 151 (leaf 87)”. */
