@@ -38,6 +38,7 @@ export function bindMarks(root: HTMLElement, host: BenchHost, tell: (phrases: re
     if (count === 0) return;
     now = (now + side + count) % count;
     show();
+    part(root, "say").textContent = part(root, "ruler-words").textContent;
     const { plan, progress } = host.desk;
     tell(markHeard(plan, progress.at, now, deskStyle(host.desk)));
   };
@@ -58,10 +59,9 @@ function showNow(root: HTMLElement, host: BenchHost, marks: readonly number[], n
   if (choice === "off" || place.hidden) return;
   const { units } = host.desk;
   const ruler = { units, step: rulerStep(units, choice) };
-  const label = rulerWords(host, ruler, marks, now);
   const strip = part(root, "ruler-strip");
-  part(root, "ruler-words").textContent = label;
-  strip.innerHTML = rulerStrip(ruler, { marks, now, label }, Math.floor(strip.clientWidth));
+  part(root, "ruler-words").textContent = rulerWords(host, ruler, marks, now);
+  strip.innerHTML = rulerStrip(ruler, marks, now, Math.floor(strip.clientWidth));
 }
 
 function rulerWords({ desk }: BenchHost, { units, step }: Ruler, marks: readonly number[], now: number): string {

@@ -1,6 +1,4 @@
-import { keepChoice, keptChoice } from "./bench-store.ts";
-
-const CHOICE = "tone";
+import { bindSwitch } from "./bench-switch.ts";
 
 /** Two soft notes, Hz, each for so long, s. */
 const NOTES = [523.25, 659.25];
@@ -10,9 +8,7 @@ const LOUD = 0.12;
 /** A quiet tone where more has come about than when it was last asked; off until she switches it on. */
 export function bindTone(toggle: HTMLInputElement): (cameAbout: number) => void {
   let before: number | undefined;
-  toggle.checked = keptChoice(CHOICE) === "on";
-  toggle.addEventListener("change", () => {
-    keepChoice(CHOICE, toggle.checked ? "on" : "off");
+  bindSwitch(toggle, "tone", () => {
     if (toggle.checked) ring();
   });
   return (cameAbout) => {

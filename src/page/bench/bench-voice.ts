@@ -1,6 +1,4 @@
-import { keepChoice, keptChoice } from "./bench-store.ts";
-
-const CHOICE = "voice";
+import { bindSwitch } from "./bench-switch.ts";
 
 /** The device's voice. */
 export interface Voice {
@@ -31,11 +29,7 @@ export function bindVoice(place: HTMLElement, toggle: HTMLInputElement, switched
     switched(on);
     speak();
   };
-  toggle.checked = keptChoice(CHOICE) === "on";
-  toggle.addEventListener("change", () => {
-    keepChoice(CHOICE, toggle.checked ? "on" : "off");
-    follow();
-  });
+  bindSwitch(toggle, "voice", follow);
   // Some browsers find their voices only after a while.
   speech?.addEventListener("voiceschanged", follow);
   window.addEventListener("pagehide", () => speech?.cancel());

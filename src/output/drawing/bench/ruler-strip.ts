@@ -2,7 +2,6 @@ import { type Graduation, graduations } from "../../../core/units/graduations.ts
 import type { UnitSystem } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import { formatNumber } from "../../../words/lengths.ts";
-import { escapeXml } from "../../xml.ts";
 import { ringPath } from "../path.ts";
 import { num, tag, text } from "../svg-text.ts";
 
@@ -10,15 +9,6 @@ import { num, tag, text } from "../svg-text.ts";
 export interface Ruler {
   readonly units: UnitSystem;
   readonly step: number;
-}
-
-/** What is drawn of a ruler: about one mark, `label` is the whole in words. */
-export interface RulerView {
-  /** Heights of a leaf's marks, mm. */
-  readonly marks: readonly number[];
-  /** Which of them is shown. */
-  readonly now: number;
-  readonly label: string;
 }
 
 /** Pixels between the finest lines at least, and for a millimetre at least: enlarged on most screens. */
@@ -32,8 +22,8 @@ const HEIGHT = 66;
 /** How long the lines of each rank are, px. */
 const LENGTHS = [24, 18, 14, 11, 9, 7];
 
-/** A stretch of the maker's ruler about a mark, `width` px wide: which of its lines the mark lies at. Other marks nearby are pale. */
-export function rulerStrip({ units, step }: Ruler, { marks, now, label }: RulerView, width: number): string {
+/** A stretch of the maker's ruler about one of a leaf's marks (mm from the head), `width` px wide: which of its lines it lies at. The others are pale. */
+export function rulerStrip({ units, step }: Ruler, marks: readonly number[], now: number, width: number): string {
   const scale = Math.max(ENLARGED, FINEST / step);
   const at = marks[now]!;
   const from = Math.max(-12 / scale, at - width / 2 / scale);
@@ -48,7 +38,7 @@ export function rulerStrip({ units, step }: Ruler, { marks, now, label }: RulerV
     tag("line", { class: "ruler-now", x1: x(at), y1: EDGE, x2: x(at), y2: EDGE + LENGTHS[0]! + 6 }),
     pointer("ruler-pointer", x(at), 9),
   ];
-  return `<svg xmlns="http://www.w3.org/2000/svg" class="ruler-drawing" width="${num(width)}" height="${HEIGHT}" viewBox="0 0 ${num(width)} ${HEIGHT}" role="img" aria-label="${escapeXml(label)}">${parts.join("")}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="ruler-drawing" width="${num(width)}" height="${HEIGHT}" viewBox="0 0 ${num(width)} ${HEIGHT}" aria-hidden="true" focusable="false">${parts.join("")}</svg>`;
 }
 
 function lineOf({ at, rank }: Graduation, x: (mm: number) => number): string {
