@@ -216,10 +216,7 @@ class BenchPage implements BenchHost {
     this.#drawFront(this.#desk);
     const state = isDone(this.#desk.progress, this.#place) ? say.benchSpokenTicked() : "";
     part(this.#root, "say").textContent = [told, question, state, spoken].filter(Boolean).join(" ");
-    this.#hands.tell(
-      [told, question].filter((one) => one !== undefined && one !== ""),
-      spoken,
-    );
+    this.#hands.tell([told ?? "", question].filter(Boolean), spoken);
     this.#showTap();
     this.#showAddress();
   }
