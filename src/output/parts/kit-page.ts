@@ -9,8 +9,8 @@ import { photosPart } from "./photos.ts";
 import { refitForm } from "./refit.ts";
 import { roundPart } from "./round.ts";
 
-/** The main part of a kit's page. `story` is what the kit's author tells, `kept` how much of each level is seen, as markup. */
-export function kitPage(view: KitView, story: Html, kept?: Markup): Html {
+/** The main part of a kit's page. `story` is what the kit's author tells, `kept` how much of each level is seen, `started` where a reader's pieces stand, as markup. */
+export function kitPage(view: KitView, story: Html, kept?: Markup, started?: Markup): Html {
   const edition = editionOf(view.kit);
   const section = (id: string, heading: string, name: KitPart, more?: Markup): Html => html`
 <section id="${id}"><h2>${heading}</h2>
@@ -18,6 +18,7 @@ ${filled(view, name)}${more}
 </section>
 `;
   return html`<main id="main" class="wrap kit">
+${started}
 ${heroPart(view, edition, kept)}
 
 ${contents(view, edition)}
