@@ -10,10 +10,10 @@ export function benchPart({ title }: { readonly title: string }): Html {
 <div class="bench" data-bench hidden>
 ${head(title)}
 <main id="main" data-main>
-<div class="piece" data-piece hidden></div>
 <h1 class="sr">${heading}</h1>
 <div class="front-symbol" data-front-symbol></div>
 <div class="count"><p class="places"><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="stop" data-stop></p><div class="drying" data-drying></div><p class="dry" role="status" data-dry></p><div class="ribbon" data-ribbon></div></div>
+<div class="piece" data-piece hidden></div>
 ${stage()}
 </main>
 <footer class="bar">

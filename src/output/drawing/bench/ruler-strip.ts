@@ -13,7 +13,7 @@ export interface Ruler {
 
 /** Pixels between the finest lines at least, and for a millimetre at least: enlarged on most screens. */
 const FINEST = 7;
-const ENLARGED = 7.5;
+const ENLARGED = 4.5;
 
 /** Where the ruler's edge lies below the top, and how deep it is, px. */
 const EDGE = 20;
