@@ -2,6 +2,84 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** Your ruler at this mark */
+export const benchRuler = (): string => say("bench-ruler");
+/** Mark {mark} of {count}: {at}, on a line|between {below} and {above}. — $at is a height such as 56.5 mm; on a line of her ruler, or between two. */
+export const benchRulerMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly where: Word; readonly below: Word; readonly above: Word }): string => say("bench-ruler-mark", args);
+/** Enlarged, not at true size: find the line on your own ruler. */
+export const benchRulerNote = (): string => say("bench-ruler-note");
+/** Mark before */
+export const benchRulerBefore = (): string => say("bench-ruler-before");
+/** Next mark */
+export const benchRulerNext = (): string => say("bench-ruler-next");
+/** Finest lines of your ruler — In the menu: how far the finest lines of her ruler are apart. */
+export const benchRulerFinest = (): string => say("bench-ruler-finest");
+/** Do not show a ruler */
+export const benchRulerOff = (): string => say("bench-ruler-off");
+/** Read each leaf aloud */
+export const benchVoice = (): string => say("bench-voice");
+/** Say again */
+export const benchVoiceAgain = (): string => say("bench-voice-again");
+/** R says it again, M tells the next mark. — Told in the menu; R and M are keys. */
+export const benchVoiceKeys = (): string => say("bench-voice-keys");
+/** Page {page}. */
+export const benchHeardPage = (args: { readonly page: Word }): string => say("bench-heard-page", args);
+/** Border leaf. */
+export const benchHeardBorder = (): string => say("bench-heard-border");
+/** One mark|{count} marks from the head, in inches|millimetres. */
+export const benchHeardMarks = (args: { readonly count: number; readonly units: Word }): string => say("bench-heard-marks", args);
+/** {at}, cut {cut}. */
+export const benchHeardCut = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-heard-cut", args);
+/** Fold back and tuck behind, head to tail: {folds}. */
+export const benchHeardFolds = (args: { readonly folds: Word }): string => say("bench-heard-folds", args);
+/** No marks. Fold the whole leaf back at level {level}, {name}. */
+export const benchHeardWhole = (args: { readonly level: Word; readonly name: Word }): string => say("bench-heard-whole", args);
+/** Notch for the light: from {from} to {to}, {depth} deep. */
+export const benchHeardNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-heard-notch", args);
+/** Mark {mark} of {count}: {at}, cut {cut}. */
+export const benchHeardMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly cut: Word }): string => say("bench-heard-mark", args);
+/** Above it fold back at level {above}, below it at level {below}. — What lies above and below a mark; the numbers are levels. */
+export const benchHeardBeside = (args: { readonly above: Word; readonly below: Word }): string => say("bench-heard-beside", args);
+/** {whole} and {fraction} — An inch length: $whole inches and a fraction such as “13 sixteenths”. */
+export const benchHeardInches = (args: { readonly whole: Word; readonly fraction: Word }): string => say("bench-heard-inches", args);
+/** one half|one quarter|{parts} quarters|one eighth|{parts} eighths|one sixteenth|{parts} sixteenths|one thirty-second|{parts} thirty-seconds */
+export const benchHeardFraction = (args: { readonly divisor: number; readonly parts: number }): string => say("bench-heard-fraction", args);
+/** With busy hands */
+export const benchHandsTitle = (): string => say("bench-hands-title");
+/** A tap anywhere goes on */
+export const benchTap = (): string => say("bench-tap");
+/** Undo */
+export const benchTapUndo = (): string => say("bench-tap-undo");
+/** Arrow keys tick, too */
+export const benchPedal = (): string => say("bench-pedal");
+/** For a pedal that sends arrows. One that sends page keys needs nothing. */
+export const benchPedalLead = (): string => say("bench-pedal-lead");
+/** {worked} ({sitting} this time) — In place of the working time where it is not the first evening; $sitting is the part of it since the last long break. */
+export const benchTimesSitting = (args: { readonly worked: Word; readonly sitting: Word }): string => say("bench-times-sitting", args);
+/** Stop at {time}: about {leaf}, {count} leaf|{count} leaves from here, at your pace|by the estimate. — $leaf is a leaf in words, such as “p. 151 (leaf 87)”. */
+export const benchStopLeaf = (args: { readonly time: Word; readonly leaf: Word; readonly count: number; readonly by: Word }): string => say("bench-stop-leaf", args);
+/** Stop at {time}: too soon for another leaf. */
+export const benchStopNoLeaf = (args: { readonly time: Word }): string => say("bench-stop-no-leaf", args);
+/** Stop at {time}: all may be done by then. */
+export const benchStopEnd = (args: { readonly time: Word }): string => say("bench-stop-end", args);
+/** You wanted to stop at {time}. */
+export const benchStopPast = (args: { readonly time: Word }): string => say("bench-stop-past", args);
+/** {step}: dry at about {time}, in {left}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20, $left a time such as 22 min. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word; readonly left: Word }): string => say("bench-drying", args);
+/** Dry at about {time}. — Spoken as something begins to dry. */
+export const benchDriesSpoken = (args: { readonly time: Word }): string => say("bench-dries-spoken", args);
+/** Dry now: {steps}. — $steps is a list of steps in words. */
+export const benchDry = (args: { readonly steps: Word }): string => say("bench-dry", args);
+/** This evening */
+export const benchStopTitle = (): string => say("bench-stop-title");
+/** Stop at */
+export const benchStopAt = (): string => say("bench-stop-at");
+/** No set time */
+export const benchStopClear = (): string => say("bench-stop-clear");
+/** The bench tells how far you come by then. */
+export const benchStopLead = (): string => say("bench-stop-lead");
+/** A quiet tone when glue is dry or it is time to stop */
+export const benchTone = (): string => say("bench-tone");
 /** {title}: work along */
 export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
 /** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
@@ -30,8 +108,6 @@ export const benchStepPlace = (args: { readonly place: Word; readonly count: Wor
 export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
-/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
-export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
 /** {worked} worked */
 export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
@@ -114,6 +190,8 @@ export const benchEdgeHead = (): string => say("bench-edge-head");
 export const benchEdgeTail = (): string => say("bench-edge-tail");
 /** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
 export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** The front in small: {done} of {count} leaves are folded. You are at {percent} % of its width from the left. — What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf. */
+export const benchFrontNow = (args: { readonly done: Word; readonly count: Word; readonly percent: Word }): string => say("bench-front-now", args);
 /** Back */
 export const benchBack = (): string => say("bench-back");
 /** Next */
