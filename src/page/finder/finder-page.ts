@@ -4,7 +4,9 @@ import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../co
 import { finderSummary, leftOutOf, missingFigures } from "../../words/finder.ts";
 import { language } from "../../words/language.ts";
 import * as say from "../../words/messages.ts";
+import { measureBook } from "../measure/measure-book.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
+import { LoadError } from "../shared/load-script.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
 import { arrangeCards, type Card, type Judged, readCards, writeCard } from "./finder-cards.ts";
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
@@ -30,6 +32,7 @@ export function bindFinder(finder: HTMLDetailsElement): void {
     event.preventDefault();
     page.show(NO_QUERY);
   });
+  form.querySelector("[data-measure]")?.addEventListener("click", () => page.measure());
   press("kept", () => page.useKept());
   press("keep", () => page.keep());
   press("wishes", () => page.forgetWishes());
@@ -80,6 +83,21 @@ class FinderPage {
     this.#leftOut = leftOut;
     writeForm(this.#form, query);
     this.#answer();
+  }
+
+  /** Asks for the book, one measurement after the other. */
+  async measure(): Promise<void> {
+    try {
+      const book = await measureBook(
+        this.#form,
+        (this.#list as HTMLElement).dataset["site"] ?? "",
+        unitsOf(this.#form),
+      );
+      if (book) this.show({ ...this.#query, book: { ...this.#query.book, ...book } });
+    } catch (error) {
+      if (!(error instanceof LoadError)) throw error;
+      sayResult(say.loadMeasure());
+    }
   }
 
   useKept(): void {

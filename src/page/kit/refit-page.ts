@@ -4,6 +4,7 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
+import { measureBook } from "../measure/measure-book.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
@@ -32,6 +33,7 @@ export function bindRefit(form: HTMLFormElement): void {
   });
   form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
   form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook()));
+  form.querySelector("[data-measure]")?.addEventListener("click", () => page.measure());
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
   for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));
@@ -96,6 +98,19 @@ class RefitPage {
     this.#units = units;
     this.#ahead = true;
     await this.show({ refit: this.#refit, ignored: [] });
+  }
+
+  /** Asks for the book, one measurement after the other. */
+  async measure(): Promise<void> {
+    const data = await this.#data();
+    if (!data) return;
+    try {
+      const book = await measureBook(this.#form, "../../", data.kit.units);
+      if (book) this.#put(data, { refit: { ...this.#refit, ...book }, ignored: [] });
+    } catch (error) {
+      if (!(error instanceof LoadError)) throw error;
+      this.#answer.add(say.loadMeasure());
+    }
   }
 
   keep(): void {
