@@ -1620,7 +1620,7 @@ export const finderAllKits = (args: { readonly count: number }): string => say("
 export const finderSomeKits = (args: { readonly count: number; readonly shown: Word }): string => say("finder-some-kits", args);
 /** {kits}. */
 export const finderKits = (args: { readonly kits: Word }): string => say("finder-kits", args);
-/** {kits}: {verdicts}. — $verdicts is a list of the four phrases that follow. */
+/** {kits}: {verdicts}. — $verdicts is a list of the phrases that follow. */
 export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
 /** {count} fits your book as it is|{count} fit your book as they are */
 export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
@@ -1634,6 +1634,10 @@ export const finderCountPoor = (args: { readonly count: number }): string => say
 export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
 /** {count} could not be checked|{count} could not be checked */
 export const finderCountUnknown = (args: { readonly count: number }): string => say("finder-count-unknown", args);
+/** {count} was not worked out yet|{count} were not worked out yet */
+export const finderCountWaiting = (args: { readonly count: number }): string => say("finder-count-waiting", args);
+/** Work out {count} more kit|Work out {count} more kits — Below the answer, where many kits are left. */
+export const finderMore = (args: { readonly count: number }): string => say("finder-more", args);
 /** For {figures}, each kit’s own book stands in until you enter yours. — $figures is a list of the four names that follow. */
 export const finderMissing = (args: { readonly figures: Word }): string => say("finder-missing", args);
 /** leaf height */

@@ -36,10 +36,15 @@ export function bindRefit(form: HTMLFormElement): void {
   form.querySelector("[data-measure]")?.addEventListener("click", () => page.measure());
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
-  for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));
+  for (const radio of radios) radio.addEventListener("change", () => page.measureIn(otherUnits(radio)));
   // What was kept from another page may differ from the units that this page was built in.
   const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
-  if (other || location.search.length > 1) page.open(other?.value as UnitSystem | undefined);
+  if (other || location.search.length > 1) page.open(other && otherUnits(other));
+}
+
+/** The units of a choice; undefined for the kit's own. */
+function otherUnits({ value, defaultChecked }: HTMLInputElement): UnitSystem | undefined {
+  return defaultChecked ? undefined : (value as UnitSystem);
 }
 
 class RefitPage {
@@ -94,7 +99,7 @@ class RefitPage {
   }
 
   /** Shows the page, its panel and its drawings in other units; the book stays. */
-  async measureIn(units: UnitSystem): Promise<void> {
+  async measureIn(units: UnitSystem | undefined): Promise<void> {
     this.#units = units;
     this.#ahead = true;
     await this.show({ refit: this.#refit, ignored: [] });
@@ -207,7 +212,7 @@ class RefitPage {
   #show(view: KitView): void {
     this.#shown = this.#refit;
     showOwnBook(view);
-    carryBook(toAddress(this.#refit));
+    carryBook(toAddress({ ...this.#refit, ...(this.#units && { units: this.#units }) }));
   }
 
   /** Fills the parts again that follow a book that did not fit after all, or stand in other units. */

@@ -62,7 +62,7 @@ describe("the book in four questions, on a phone", () => {
     await page.waitForFunction(() => location.search !== "");
     // 5 5/16 in are 134.9375 mm (international inch).
     expect(await page.evaluate(() => location.search)).toBe(
-      "?height=205&width=134.9375&thick=16&leaves=130&page-one=3&last=253",
+      "?height=205&width=134.9375&thick=16&leaves=130&page-one=3&last=253&plates=",
     );
     expect(await page.$(DIALOG)).toBeNull();
     expect(await page.evaluate(() => document.activeElement?.hasAttribute("data-measure"))).toBe(true);
@@ -79,7 +79,7 @@ describe("the book in four questions, on a phone", () => {
     await answer({});
     await answer({ blockThickness: "15,5" });
     await textOf(page, "[data-refit-state]", /for your book/);
-    expect(await page.evaluate(() => location.search)).toBe("?thick=15.5&leaves=130&page-one=1&last=260");
+    expect(await page.evaluate(() => location.search)).toBe("?thick=15.5&leaves=130&page-one=1&last=260&plates=");
     expect(await page.$eval("#fit-leafHeight", (field) => (field as HTMLInputElement).value)).toBe(own);
   });
 
