@@ -87,7 +87,7 @@ export const STAGES: readonly Stage[] = [
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,social.png,kit-data.js,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,small.webp,social.png,kit-data.js,round-data.js}",
       "kits/*/cut/*",
       "schema/*",
       FINDER_INDEX,

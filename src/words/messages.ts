@@ -3794,13 +3794,13 @@ export const newLevelGround = (): string => say("new-level-ground");
 export const newColour = (args: { readonly colour: Word }): string => say("new-colour", args);
 /** {colour} {count} — Another level of a colour, as in “blue 2”. */
 export const newColourAgain = (args: { readonly colour: Word; readonly count: Word }): string => say("new-colour-again", args);
-/** On this device: works offline. */
+/** On this device: works offline, with its bench. */
 export const offlineKit = (): string => say("offline-kit");
-/** On this device with its packet: works offline. */
-export const offlineKitAndPacket = (): string => say("offline-kit-and-packet");
-/** Save the packet on this device */
-export const offlineKeepPacket = (): string => say("offline-keep-packet");
-/** Saving the packet … */
+/** All of this kit is on this device: works offline. */
+export const offlineKitAll = (): string => say("offline-kit-all");
+/** Keep everything of this kit on this device */
+export const offlineKeepAll = (): string => say("offline-keep-all");
+/** Saving everything … */
 export const offlineKeeping = (): string => say("offline-keeping");
 /** on this device — On a kit's card in the catalogue. */
 export const offlineTag = (): string => say("offline-tag");
