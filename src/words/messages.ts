@@ -1692,7 +1692,7 @@ export const finderAllKits = (args: { readonly count: number }): string => say("
 export const finderSomeKits = (args: { readonly count: number; readonly shown: Word }): string => say("finder-some-kits", args);
 /** {kits}. */
 export const finderKits = (args: { readonly kits: Word }): string => say("finder-kits", args);
-/** {kits}: {verdicts}. — $verdicts is a list of the four phrases that follow. */
+/** {kits}: {verdicts}. — $verdicts is a list of the phrases that follow. */
 export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
 /** {count} fits your book as it is|{count} fit your book as they are */
 export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
@@ -1706,6 +1706,10 @@ export const finderCountPoor = (args: { readonly count: number }): string => say
 export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
 /** {count} could not be checked|{count} could not be checked */
 export const finderCountUnknown = (args: { readonly count: number }): string => say("finder-count-unknown", args);
+/** {count} was not worked out yet|{count} were not worked out yet */
+export const finderCountWaiting = (args: { readonly count: number }): string => say("finder-count-waiting", args);
+/** Work out {count} more kit|Work out {count} more kits — Below the answer, where many kits are left. */
+export const finderMore = (args: { readonly count: number }): string => say("finder-more", args);
 /** For {figures}, each kit’s own book stands in until you enter yours. — $figures is a list of the four names that follow. */
 export const finderMissing = (args: { readonly figures: Word }): string => say("finder-missing", args);
 /** leaf height */
@@ -2184,6 +2188,8 @@ export const loadKitData = (): string => say("load-kit-data");
 export const loadFileMaker = (): string => say("load-file-maker");
 /** The picture could not be drawn for your book: a part of this page could not be loaded. */
 export const loadFrontPicture = (): string => say("load-front-picture");
+/** The part of this page that asks step by step could not be loaded. Fill in the fields instead. */
+export const loadMeasure = (): string => say("load-measure");
 /** The part of this page that fits the kit to your book could not be loaded. Change a figure to try again. */
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
@@ -3526,6 +3532,82 @@ export const diskNoFolder = (args: { readonly path: Word }): string => say("disk
 export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
 /** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
 export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
+/** Measure my book, step by step */
+export const measureStart = (): string => say("measure-start");
+/** {step} of {count} — $step of four. */
+export const measureStep = (args: { readonly step: Word; readonly count: Word }): string => say("measure-step", args);
+/** Back */
+export const measureBack = (): string => say("measure-back");
+/** Next */
+export const measureNext = (): string => say("measure-next");
+/** Use these measurements */
+export const measureDone = (): string => say("measure-done");
+/** Cancel */
+export const measureCancel = (): string => say("measure-cancel");
+/** Yes */
+export const measureYes = (): string => say("measure-yes");
+/** No */
+export const measureNo = (): string => say("measure-no");
+/** Leave a field empty to keep what stands in its place. */
+export const measureSkip = (): string => say("measure-skip");
+/** The marked field cannot be used. */
+export const measureUnread = (): string => say("measure-unread");
+/** How many pages does it have? */
+export const measurePages = (): string => say("measure-pages");
+/** Look for the last page that carries a number. Then count leaves from the front to the one with page 1. */
+export const measurePagesLead = (): string => say("measure-pages-lead");
+/** Leaves behind the last page */
+export const measureBehind = (): string => say("measure-behind");
+/** Blank ones, or with advertisements. Leave it empty where there are none. */
+export const measureHelpBehind = (): string => say("measure-help-behind");
+/** How tall is a leaf? */
+export const measureHeight = (): string => say("measure-height");
+/** How wide is a leaf? */
+export const measureWidth = (): string => say("measure-width");
+/** How thick are all leaves? */
+export const measureThickness = (): string => say("measure-thickness");
+/** Is the count right? */
+export const measureCheck = (): string => say("measure-check");
+/** Count to leaf {leaf}. Its front should carry page {page}. Does it? */
+export const measureCheckLead = (args: { readonly leaf: Word; readonly page: Word }): string => say("measure-check-lead", args);
+/** Page on the front of leaf {leaf} */
+export const measureCheckPage = (args: { readonly leaf: Word }): string => say("measure-check-page", args);
+/** The printed number on the side that you see first as you turn to it. */
+export const measureCheckHelp = (): string => say("measure-check-help");
+/** The book has {leaves} leaves. — The leaves that follow from the pages. */
+export const measureLeaves = (args: { readonly leaves: Word }): string => say("measure-leaves", args);
+/** Fronts carry odd numbers. Turn leaf {leaf} back and read its front. */
+export const measureCheckBack = (args: { readonly leaf: Word }): string => say("measure-check-back", args);
+/** That cannot be, as the book was counted. Go back, and count again. */
+export const measureCheckImpossible = (): string => say("measure-check-impossible");
+/** Then page 1 is on leaf {leaf}. That is corrected. */
+export const measureCheckPageOne = (args: { readonly leaf: Word }): string => say("measure-check-page-one", args);
+/** Then {leaves} leaf before it carries no number. Find it, and write the page before it.|Then {leaves} leaves before it carry no number. Find them, and write the pages before them. */
+export const measureCheckUnnumbered = (args: { readonly leaves: number }): string => say("measure-check-unnumbered", args);
+/** kit’s: {figure} */
+export const measureHintKit = (args: { readonly figure: Word }): string => say("measure-hint-kit", args);
+/** so far: {figure} */
+export const measureHintNow = (args: { readonly figure: Word }): string => say("measure-hint-now", args);
+/** each kit’s own */
+export const measureHintEach = (): string => say("measure-hint-each");
+/** An opened book. On the left the last page that carries a number, on the right the leaf with page 1, and the leaves before it. */
+export const measureDrawPages = (): string => say("measure-draw-pages");
+/** page 1 */
+export const measureDrawPageOne = (): string => say("measure-draw-page-one");
+/** count from here */
+export const measureDrawFrontLeaves = (): string => say("measure-draw-front-leaves");
+/** last number */
+export const measureDrawLast = (): string => say("measure-draw-last");
+/** A leaf of the opened book. Its height is measured along the fore-edge, from head to tail. */
+export const measureDrawHeight = (): string => say("measure-draw-height");
+/** A leaf of the opened book. Its width is measured from the fore-edge to where it disappears in the gutter. */
+export const measureDrawWidth = (): string => say("measure-draw-width");
+/** All leaves, pressed together, without the boards. Their thickness is measured at the fore-edge. */
+export const measureDrawThickness = (): string => say("measure-draw-thickness");
+/** measure this */
+export const measureDrawThis = (): string => say("measure-draw-this");
+/** An opened book. Leaf {leaf} lies on the right, and page {page} stands on its front. */
+export const measureDrawCheck = (args: { readonly leaf: Word; readonly page: Word }): string => say("measure-draw-check", args);
 /** Card of base frame, door and closure tab. */
 export const fieldInsertCard = (): string => say("field-insert-card");
 /** Silhouettes of card on the window; a kit that lists none has none. */
@@ -3784,13 +3866,13 @@ export const newLevelGround = (): string => say("new-level-ground");
 export const newColour = (args: { readonly colour: Word }): string => say("new-colour", args);
 /** {colour} {count} — Another level of a colour, as in “blue 2”. */
 export const newColourAgain = (args: { readonly colour: Word; readonly count: Word }): string => say("new-colour-again", args);
-/** On this device: works offline. */
+/** On this device: works offline, with its bench. */
 export const offlineKit = (): string => say("offline-kit");
-/** On this device with its packet: works offline. */
-export const offlineKitAndPacket = (): string => say("offline-kit-and-packet");
-/** Save the packet on this device */
-export const offlineKeepPacket = (): string => say("offline-keep-packet");
-/** Saving the packet … */
+/** All of this kit is on this device: works offline. */
+export const offlineKitAll = (): string => say("offline-kit-all");
+/** Keep everything of this kit on this device */
+export const offlineKeepAll = (): string => say("offline-keep-all");
+/** Saving everything … */
 export const offlineKeeping = (): string => say("offline-keeping");
 /** on this device — On a kit's card in the catalogue. */
 export const offlineTag = (): string => say("offline-tag");
@@ -5152,7 +5234,7 @@ export const remedyShorterKit = (args: { readonly kit: Word }): string => say("r
 export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
 /** Every seat’s book, to write down */
 export const teacherMeasures = (): string => say("teacher-measures");
-/** Write at the table, in inches|millimetres, and put the rows into the table of books. The measuring card says how to measure. */
+/** Write at the table, in {unit}, and put the rows into the table of books. The measuring card says how to measure. */
 export const teacherMeasuresText = (args: { readonly unit: Word }): string => say("teacher-measures-text", args);
 /** Supervision list */
 export const teacherSupervision = (): string => say("teacher-supervision");

@@ -25,6 +25,8 @@ const SCRIPTS = {
   "take-over": "pieces/take-over-entry.ts",
   "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",
+  judge: "finder/judge-entry.ts",
+  measure: "measure/measure-entry.ts",
   offline: "offline/offline-entry.ts",
   room: "room/room-entry.ts",
   "turn-round": "view3d/entry.ts",
