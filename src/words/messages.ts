@@ -1336,12 +1336,18 @@ export const fieldAsTheKit = (): string => say("field-as-the-kit");
 export const fieldColumnPlates = (): string => say("field-column-plates");
 /** no plates */
 export const fieldColumnPlatesUsual = (): string => say("field-column-plates-usual");
+/** Depths of all levels, front to back: 16; 24; 36 */
+export const fieldColumnDepths = (): string => say("field-column-depths");
 /** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
 export const fieldSeatFit = (): string => say("field-seat-fit");
 /** Picture height on this seat’s book. */
 export const fieldSeatHeight = (): string => say("field-seat-height");
 /** Head edge to the picture’s top. */
 export const fieldSeatHead = (): string => say("field-seat-head");
+/** How far this seat’s book is opened, in degrees, where the kit states that. */
+export const fieldSeatOpening = (): string => say("field-seat-opening");
+/** How many leaves show the picture. */
+export const fieldSeatPictureLeaves = (): string => say("field-seat-picture-leaves");
 /** Whole leaves before and after the picture: [8, 8]. */
 export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
 /** How flaps are folded. */

@@ -235,9 +235,12 @@ field-as-the-kit = as the kit has it
 # A cell of the books table.
 field-column-plates = Unnumbered leaves: after which page, and how many: 192:4; 240:2
 field-column-plates-usual = no plates
+field-column-depths = Depths of all levels, front to back: 16; 24; 36
 field-seat-fit = How the kit is matched to this seat’s book; what is left out stays as the kit has it.
 field-seat-height = Picture height on this seat’s book.
 field-seat-head = Head edge to the picture’s top.
+field-seat-opening = How far this seat’s book is opened, in degrees, where the kit states that.
+field-seat-picture-leaves = How many leaves show the picture.
 field-seat-border-leaves = Whole leaves before and after the picture: [8, 8].
 field-seat-fold-style = How flaps are folded.
 field-seat-depth = Depth of a level.

@@ -16,7 +16,7 @@ export function bindSeatRow(): ((book: Refit, sound: boolean) => void) | undefin
     form.querySelector("[data-row-told]")!.textContent = text;
   };
   const write = (): void => {
-    line!.value = shown ? seatRow(Number(seat!.value), kit!.value, shown) : "";
+    line!.value = shown ? seatRow({ seat: Number(seat!.value), kit: kit!.value }, shown) : "";
     for (const one of [copy, save]) one.hidden = shown === undefined;
     tell(shown ? "" : say.classRowMissing());
   };
