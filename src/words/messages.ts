@@ -304,6 +304,16 @@ export const benchFileElsewhereLink = (): string => say("bench-file-elsewhere-li
 export const benchKeysTitle = (): string => say("bench-keys-title");
 /** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
 export const benchKeys = (): string => say("bench-keys");
+/** {class}: {session} — An entry of a calendar: the class and one of its sessions. */
+export const calendarSession = (args: { readonly class: Word; readonly session: Word }): string => say("calendar-session", args);
+/** A class on {date}, {place}. — Summary of a class in the feed; $date is the day of its first session. */
+export const feedClass = (args: { readonly date: Word; readonly place: Word }): string => say("feed-class", args);
+/** Put the dates into your calendar — A link to a file that calendars open. */
+export const classCalendar = (): string => say("class-calendar");
+/** the class’s day, {date}, or one before it — $date as it stands in the file: 2027-01-14. */
+export const frontAnnouncedBefore = (args: { readonly date: Word }): string => say("front-announced-before", args);
+/** state the day on which you make the class known */
+export const frontCorrectAnnounced = (): string => say("front-correct-announced");
 /** Kits */
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
@@ -1254,6 +1264,10 @@ export const fieldClassDate = (): string => say("field-class-date");
 export const fieldClassPlace = (): string => say("field-class-place");
 /** Paper that the packets are printed on. */
 export const fieldClassPaper = (): string => say("field-class-paper");
+/** Day on which the class is made known: from then on it stands in the feed. */
+export const fieldClassAnnounced = (): string => say("field-class-announced");
+/** it is not in the feed */
+export const fieldClassAnnouncedUsual = (): string => say("field-class-announced-usual");
 /** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
@@ -4390,7 +4404,7 @@ export const siteSkip = (): string => say("site-skip");
 export const siteFoot = (): string => say("site-foot");
 /** Feed of new kits — Link at the foot of every page. */
 export const siteFeed = (): string => say("site-feed");
-/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+/** {site}: kits and classes — Name of the feed for programs that read feeds. */
 export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
 /** {page} · {site} — Title of a page: its own heading and the site's name. */
 export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);

@@ -5,7 +5,7 @@ site-foot = Every measurement is worked out for the book each kit names.
 # Link at the foot of every page.
 site-feed = Feed of new kits
 # Name of the feed for programs that read feeds.
-site-feed-title = { $site }: new and changed kits
+site-feed-title = { $site }: kits and classes
 # Title of a page: its own heading and the site's name.
 site-title = { $page } · { $site }
 

@@ -11,6 +11,8 @@ export interface KitClass {
   readonly summary: string;
   /** ISO 8601 day. */
   readonly date: string;
+  /** ISO 8601 day on which it was made known, where that is stated. */
+  readonly announced: string | undefined;
   readonly place: string;
   readonly units: UnitSystem;
   readonly paper: "a4" | "letter";

@@ -17,6 +17,7 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     title: "An evening",
     summary: "",
     date: "2027-02-04",
+    announced: undefined,
     place: "Reading room",
     units: "mm",
     paper: "a4",
