@@ -476,6 +476,10 @@ export const checkNoAddress = (args: { readonly file: Word; readonly variable: W
 export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
 /** {names} and {more} more */
 export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
+/** In place of the seat’s row in the table:|Below “seats:” in the class’s file: — Before a line to paste. */
+export const teacherEntry = (args: { readonly into: Word }): string => say("teacher-entry", args);
+/** Enter one of these lines, in place of what stands there of this seat, and build again. */
+export const teacherEntryNote = (): string => say("teacher-entry-note");
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -4306,6 +4310,8 @@ export const reportAwaiting = (args: { readonly class: Word; readonly books: Wor
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
 export const reportHelp = (args: { readonly help: Word }): string => say("report-help", args);
+/**     row of the table:|below seats: {text} — A line to paste. $into: below “seats:” in the class's file, or in the table of books. */
+export const reportEntry = (args: { readonly into: Word; readonly text: Word }): string => say("report-entry", args);
 /** warning  {class}, seat {seat}: {doubt} */
 export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
 /** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */

@@ -25,6 +25,8 @@ export interface KitClass {
   /** A crate of substitute books. */
   readonly spares: readonly SpareBook[];
   readonly sessions: readonly Session[];
+  /** How many times the kits' estimate the group takes. */
+  readonly pace: number;
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
   readonly sheets: readonly SheetSize[];
@@ -48,6 +50,8 @@ export interface Seat {
   readonly kit: Kit;
   /** The whole book, for trying other kits on it. */
   readonly book: Refit;
+  /** Where it is stated: in the table of books, or in the class's file itself. */
+  readonly bookIn: "table" | "matter";
   /** What this seat's book changes of the kit. */
   readonly refit: Refit;
   /** How many times the kit's estimate this seat takes. */

@@ -26,7 +26,7 @@ export function seatsOf(data: ClassMatter, table: SeatsTable, kits: readonly Kit
   const placed = eachOf<Seat | AwaitingSeat | undefined>([
     ...data.seats.map((_, i) => () => checkOnce(data.seats, i)),
     ...data.seats.map((seat, i) => () => checkOneBook(seat, table, ["seats", i])),
-    ...statedSeats(data, table).map((one) => () => placeSeat(one, data, kits)),
+    ...statedSeats(data, table).map((one) => () => placeSeat(one, data, { table, kits })),
   ]).filter((one) => one !== undefined);
   return {
     seats: placed.filter((one): one is Seat => "book" in one),
@@ -46,8 +46,15 @@ function statedSeats(data: ClassMatter, table: SeatsTable): Stated[] {
   return [...stated.values()].toSorted((a, b) => a.matter.seat - b.matter.seat);
 }
 
-function placeSeat({ matter, at }: Stated, data: ClassMatter, kits: readonly Kit[]): Seat | AwaitingSeat {
-  if (matter.book) return toSeat(matter, data, kits, at);
+function placeSeat(
+  { matter, at }: Stated,
+  data: ClassMatter,
+  { table, kits }: { readonly table: SeatsTable; readonly kits: readonly Kit[] },
+): Seat | AwaitingSeat {
+  if (matter.book) {
+    const bookIn = table.seats.get(matter.seat)?.book ? "table" : "matter";
+    return { ...toSeat(matter, data, kits, at), bookIn };
+  }
   return { number: matter.seat, kit: settledKit(matter.kit, kits, at) };
 }
 
@@ -94,7 +101,7 @@ function checkOnce(seats: readonly SeatMatter[], at: number): undefined {
   });
 }
 
-function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
+function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Omit<Seat, "bookIn"> {
   const kit = seat.kit === undefined ? kits[0]! : statedKit(seat.kit, kits, at);
   const depths = seat.fit?.depths?.length;
   if (depths !== undefined && depths !== kit.levels.length)
