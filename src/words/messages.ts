@@ -518,6 +518,24 @@ export const classRowLead = (): string => say("class-row-lead");
 export const classRowLine = (): string => say("class-row-line");
 /** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
 export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** How fast you work */
+export const classRowPace = (): string => say("class-row-pace");
+/** As the class plans */
+export const classRowPaceClass = (): string => say("class-row-pace-class");
+/** With practice: {times} time the estimate|With more time: {times} times the estimate|With much time: {times} times the estimate — $times: how many times the kit's estimate. */
+export const classRowPaceOwn = (args: { readonly kind: Word; readonly times: Word }): string => say("class-row-pace-own", args);
+/** About {hours} of work: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
+export const classRowFinished = (args: { readonly hours: Word }): string => say("class-row-finished", args);
+/** About {hours} of work: about {rest} is left to finish at home. */
+export const classRowUnfinished = (args: { readonly hours: Word; readonly rest: Word }): string => say("class-row-unfinished", args);
+/** {kit} does not fit this book as it is. See above what would help; your teacher decides with you. */
+export const classRowMisfit = (args: { readonly kit: Word }): string => say("class-row-misfit", args);
+/** Add the leaf of page 1 and the last page, so that page numbers are right. */
+export const classRowPages = (): string => say("class-row-pages");
+/** Your teacher’s phone reads the row from this code. */
+export const classRowCode = (): string => say("class-row-code");
+/** The row as a code for a phone */
+export const classRowCodeAlt = (): string => say("class-row-code-alt");
 /** Copy the row */
 export const classRowCopy = (): string => say("class-row-copy");
 /** Save it as a file */

@@ -21,6 +21,7 @@ const SCRIPTS = {
   bench: "bench/bench-entry.ts",
   "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",
+  "row-code": "finder/row-code-entry.ts",
   offline: "offline/offline-entry.ts",
   "turn-round": "view3d/entry.ts",
   "round-view": "view3d/main.ts",

@@ -2,7 +2,7 @@ import type { Kit } from "../kit/kit.ts";
 import type { PatternLeaf } from "../pattern/pattern.ts";
 import { leafMinutes } from "../plan/leaf-effort.ts";
 import { type FittingSeat, fitSeat, onKit } from "./fit-seats.ts";
-import type { KitClass } from "./kit-class.ts";
+import type { KitClass, Session } from "./kit-class.ts";
 
 /** A piece of a seat's work, in the order of the kit's steps; minutes at the seat's pace. */
 export interface Task {
@@ -36,13 +36,17 @@ export interface SeatSchedule {
   readonly shorterKits: readonly Kit[];
 }
 
+/** What a class states of its time. */
+export interface ClassTime extends Pick<KitClass, "ready" | "fittingShare"> {
+  readonly sessions: readonly Pick<Session, "minutes" | "aside">[];
+}
+
 /** Each fitting seat's way through the sessions. */
 export function scheduleOf(plan: KitClass, seats: readonly FittingSeat[]): SeatSchedule[] {
   const work = workMinutes(plan);
   return seats.map((fit) => {
     const tasks = tasksOf(plan, fit);
-    const minutes = sum(tasks);
-    const short = Math.max(0, minutes - sum(work.map((one) => ({ minutes: one }))));
+    const { minutes, short } = timeOf(plan, fit);
     const { byStage } = fit.effort;
     const { pace } = fit.seat;
     return {
@@ -59,8 +63,14 @@ export function scheduleOf(plan: KitClass, seats: readonly FittingSeat[]): SeatS
   });
 }
 
+/** A seat's work in a class, minutes at its pace, and by how many the sessions are too short for it. */
+export function timeOf(plan: ClassTime, fit: FittingSeat): Pick<SeatSchedule, "minutes" | "short"> {
+  const minutes = sum(tasksOf(plan, fit));
+  return { minutes, short: Math.max(0, minutes - sum(workMinutes(plan).map((one) => ({ minutes: one })))) };
+}
+
 /** Minutes of each session that are left for the work. */
-export function workMinutes(plan: Pick<KitClass, "sessions">): number[] {
+export function workMinutes(plan: Pick<ClassTime, "sessions">): number[] {
   return plan.sessions.map((session) => session.minutes - session.aside);
 }
 
@@ -100,7 +110,7 @@ function reachesOf(tasks: readonly Task[], work: readonly number[]): SessionEnd[
 function finishes(plan: KitClass, fit: FittingSeat, kit: Kit): boolean {
   const other = fitSeat(onKit(fit.seat, kit));
   if ("failure" in other) return false;
-  return sum(tasksOf(plan, other)) <= sum(workMinutes(plan).map((minutes) => ({ minutes })));
+  return timeOf(plan, other).short === 0;
 }
 
 function sum(tasks: readonly { readonly minutes: number }[]): number {

@@ -10,7 +10,7 @@ import { arrangeCards, type Card, type Judged, readCards, writeCard } from "./fi
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
 import { sayResult } from "./finder-result.ts";
 import { verdictOf } from "./finder-verdict.ts";
-import { bindSeatRow } from "./seat-row-form.ts";
+import { SeatRowForm } from "./seat-row-form.ts";
 
 /** The kits follow this long after the last key, ms. */
 const REST = 300;
@@ -56,12 +56,14 @@ class FinderPage {
   #leftOut: readonly string[] = [];
 
   /** A class's page makes a row of the book. */
-  #row = bindSeatRow();
+  #row: SeatRowForm | undefined;
 
   constructor(form: HTMLFormElement, list: Element) {
     this.#form = form;
     this.#list = list;
     this.#cards = readCards(list);
+    const row = document.querySelector<HTMLFormElement>("[data-seat-row]");
+    if (row) this.#row = new SeatRowForm(row, () => this.#remember());
   }
 
   /** Follows what stands in the form. */
@@ -109,7 +111,7 @@ class FinderPage {
     this.#run += 1;
     this.#remember();
     this.#buttons();
-    this.#row?.(this.#query.book, !hasWrongField(this.#form));
+    this.#row?.show(this.#query.book, !hasWrongField(this.#form));
     if (await this.#judgeAll(this.#run)) this.#arrange();
   }
 
@@ -151,7 +153,7 @@ class FinderPage {
 
   /** The address says what is asked, so that it can be shared and comes back with the back button. */
   #remember(): void {
-    const address = toQueryAddress(this.#query);
+    const address = [toQueryAddress(this.#query), this.#row?.address()].filter(Boolean).join("&");
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
