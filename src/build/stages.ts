@@ -114,11 +114,12 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [
       "private/classes/*/cut/*",
+      "classes/*/class.ics",
       "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
     ],
     serving: "same",
-    run: ({ output }) => publishClasses(output, currentLibrary().classes),
+    run: ({ output }) => publishClasses(output, currentLibrary()),
   },
   {
     name: "site files",

@@ -370,6 +370,16 @@ export const benchStartAgainSure = (args: { readonly count: number }): string =>
 export const benchKeysTitle = (): string => say("bench-keys-title");
 /** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
 export const benchKeys = (): string => say("bench-keys");
+/** {class}: {session} — An entry of a calendar: the class and one of its sessions. */
+export const calendarSession = (args: { readonly class: Word; readonly session: Word }): string => say("calendar-session", args);
+/** A class on {date}, {place}. — Summary of a class in the feed; $date is the day of its first session. */
+export const feedClass = (args: { readonly date: Word; readonly place: Word }): string => say("feed-class", args);
+/** Put the dates into your calendar — A link to a file that calendars open. */
+export const classCalendar = (): string => say("class-calendar");
+/** the class’s day, {date}, or one before it — $date as it stands in the file: 2027-01-14. */
+export const frontAnnouncedBefore = (args: { readonly date: Word }): string => say("front-announced-before", args);
+/** state the day on which you make the class known */
+export const frontCorrectAnnounced = (): string => say("front-correct-announced");
 /** Kits */
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
@@ -532,6 +542,10 @@ export const checkNoAddress = (args: { readonly file: Word; readonly variable: W
 export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
 /** {names} and {more} more */
 export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
+/** In place of the seat’s row in the table:|Below “seats:” in the class’s file: — Before a line to paste. */
+export const teacherEntry = (args: { readonly into: Word }): string => say("teacher-entry", args);
+/** Enter one of these lines, in place of what stands there of this seat, and build again. */
+export const teacherEntryNote = (): string => say("teacher-entry-note");
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -570,6 +584,24 @@ export const classRowLead = (): string => say("class-row-lead");
 export const classRowLine = (): string => say("class-row-line");
 /** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
 export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** How fast you work */
+export const classRowPace = (): string => say("class-row-pace");
+/** As the class plans */
+export const classRowPaceClass = (): string => say("class-row-pace-class");
+/** With practice: {times} time the estimate|With more time: {times} times the estimate|With much time: {times} times the estimate — $times: how many times the kit's estimate. */
+export const classRowPaceOwn = (args: { readonly kind: Word; readonly times: Word }): string => say("class-row-pace-own", args);
+/** About {hours} of work: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
+export const classRowFinished = (args: { readonly hours: Word }): string => say("class-row-finished", args);
+/** About {hours} of work: about {rest} is left to finish at home. */
+export const classRowUnfinished = (args: { readonly hours: Word; readonly rest: Word }): string => say("class-row-unfinished", args);
+/** {kit} does not fit this book as it is. See above what would help; your teacher decides with you. */
+export const classRowMisfit = (args: { readonly kit: Word }): string => say("class-row-misfit", args);
+/** Add the leaf of page 1 and the last page, so that page numbers are right. */
+export const classRowPages = (): string => say("class-row-pages");
+/** Your teacher’s phone reads the row from this code. */
+export const classRowCode = (): string => say("class-row-code");
+/** The row as a code for a phone */
+export const classRowCodeAlt = (): string => say("class-row-code-alt");
 /** Copy the row */
 export const classRowCopy = (): string => say("class-row-copy");
 /** Save it as a file */
@@ -1320,6 +1352,10 @@ export const fieldClassDate = (): string => say("field-class-date");
 export const fieldClassPlace = (): string => say("field-class-place");
 /** Paper that the packets are printed on. */
 export const fieldClassPaper = (): string => say("field-class-paper");
+/** Day on which the class is made known: from then on it stands in the feed. */
+export const fieldClassAnnounced = (): string => say("field-class-announced");
+/** it is not in the feed */
+export const fieldClassAnnouncedUsual = (): string => say("field-class-announced-usual");
 /** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
@@ -1408,12 +1444,18 @@ export const fieldAsTheKit = (): string => say("field-as-the-kit");
 export const fieldColumnPlates = (): string => say("field-column-plates");
 /** no plates */
 export const fieldColumnPlatesUsual = (): string => say("field-column-plates-usual");
+/** Depths of all levels, front to back: 16; 24; 36 */
+export const fieldColumnDepths = (): string => say("field-column-depths");
 /** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
 export const fieldSeatFit = (): string => say("field-seat-fit");
 /** Picture height on this seat’s book. */
 export const fieldSeatHeight = (): string => say("field-seat-height");
 /** Head edge to the picture’s top. */
 export const fieldSeatHead = (): string => say("field-seat-head");
+/** How far this seat’s book is opened, in degrees, where the kit states that. */
+export const fieldSeatOpening = (): string => say("field-seat-opening");
+/** How many leaves show the picture. */
+export const fieldSeatPictureLeaves = (): string => say("field-seat-picture-leaves");
 /** Whole leaves before and after the picture: [8, 8]. */
 export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
 /** How flaps are folded. */
@@ -4574,6 +4616,8 @@ export const reportAwaiting = (args: { readonly class: Word; readonly books: Wor
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
 export const reportHelp = (args: { readonly help: Word }): string => say("report-help", args);
+/**     row of the table:|below seats: {text} — A line to paste. $into: below “seats:” in the class's file, or in the table of books. */
+export const reportEntry = (args: { readonly into: Word; readonly text: Word }): string => say("report-entry", args);
 /** warning  {class}, seat {seat}: {doubt} */
 export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
 /** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */
@@ -4782,7 +4826,7 @@ export const siteFoot = (): string => say("site-foot");
 export const siteWays = (): string => say("site-ways");
 /** Feed of new kits — Link at the foot of every page. */
 export const siteFeed = (): string => say("site-feed");
-/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+/** {site}: kits and classes — Name of the feed for programs that read feeds. */
 export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
 /** {page} · {site} — Title of a page: its own heading and the site's name. */
 export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);

@@ -27,6 +27,7 @@ const SCRIPTS = {
   finder: "finder/finder-entry.ts",
   judge: "finder/judge-entry.ts",
   measure: "measure/measure-entry.ts",
+  "row-code": "finder/row-code-entry.ts",
   offline: "offline/offline-entry.ts",
   room: "room/room-entry.ts",
   "turn-round": "view3d/entry.ts",
