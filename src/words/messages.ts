@@ -2784,6 +2784,36 @@ export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-
 export const hoursMinutesOnly = (args: { readonly minutes: Word }): string => say("hours-minutes-only", args);
 /** {hours} h {minutes} min */
 export const hoursAndMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("hours-and-minutes", args);
+/** {count} caution in full|{count} cautions in full */
+export const kitChapterCautions = (args: { readonly count: number }): string => say("kit-chapter-cautions", args);
+/** {materials} material|{materials} materials, {tools} tool|{tools} tools */
+export const kitChapterSupplies = (args: { readonly materials: number; readonly tools: number }): string => say("kit-chapter-supplies", args);
+/** leaves to find and to score, {batches} batch|leaves to find and to score, {batches} batches */
+export const kitChapterPrepare = (args: { readonly batches: number }): string => say("kit-chapter-prepare", args);
+/** the light’s place|{parts} part to cut, with files|{parts} parts to cut, with files */
+export const kitChapterWindow = (args: { readonly parts: number }): string => say("kit-chapter-window", args);
+/** {steps} step|{steps} steps, about {hours} */
+export const kitChapterSteps = (args: { readonly steps: number; readonly hours: Word }): string => say("kit-chapter-steps", args);
+/** {leaves} leaf|{leaves} leaves, no cuts|{cuts} cut|{cuts} cuts */
+export const kitChapterPattern = (args: { readonly leaves: number; readonly cuts: number }): string => say("kit-chapter-pattern", args);
+/** nothing to glue|{count} dot of glue|{count} dots of glue */
+export const kitChapterTacks = (args: { readonly count: number }): string => say("kit-chapter-tacks", args);
+/** What it takes — What a kit takes, in short. */
+export const kitTakes = (): string => say("kit-takes");
+/** All supplies, with amounts and prices */
+export const kitTakesAll = (): string => say("kit-takes-all");
+/** Materials: */
+export const kitTakesMaterials = (): string => say("kit-takes-materials");
+/** Tools: */
+export const kitTakesTools = (): string => say("kit-takes-tools");
+/** Before hands begin — Above the cautions in short. */
+export const kitCare = (): string => say("kit-care");
+/** All cautions */
+export const kitCareAll = (): string => say("kit-care-all");
+/** More to print and to download — Closed below the first links of a kit's page. */
+export const kitMoreFiles = (): string => say("kit-more-files");
+/** Gauge, strips and templates are printed at true scale from the packet of this kit. — Stands on paper alone, where a kit's page is printed. */
+export const kitPrinted = (): string => say("kit-printed");
 /** {title}, the opened book seen from the front, drawn from the computed leaves — The title of a kit's page in a link elsewhere is the kit's own. */
 export const kitFrontAlt = (args: { readonly title: Word }): string => say("kit-front-alt", args);
 /** {title}, the finished book lit from inside in a dark room */
