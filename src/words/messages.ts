@@ -3796,6 +3796,16 @@ export const offlineFileHeading = (): string => say("offline-file-heading");
 export const offlineFileWrong = (): string => say("offline-file-wrong");
 /** The kit on this device is version {version} of {day}. */
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
+/** To read and to work by: cautions, supplies, steps, table — Closed on a phone, and opened for printing. */
+export const packetBundleRead = (): string => say("packet-bundle-read");
+/** To cut out at true scale: {count} sheet|To cut out at true scale: {count} sheets */
+export const packetBundleCut = (args: { readonly count: number }): string => say("packet-bundle-cut", args);
+/** The table, batch by batch */
+export const packetBundleTable = (): string => say("packet-bundle-table");
+/** These sheets are for the kit’s own book: {leaves} leaves, {height} tall, {width} wide, {thickness} thick. Only scripts can fit them to another. — Where no script lays the sheets out for a reader's own book. */
+export const packetWhose = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("packet-whose", args);
+/** Back to {title} */
+export const packetHome = (args: { readonly title: Word }): string => say("packet-home", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: packet without strips */
