@@ -66,7 +66,7 @@ describe("the pages of a kit on a phone", () => {
     const page = await onPhone("kits/little-gull/packet/index.html");
     expect(await isSeen(page, ".true-scale")).toBe(false);
     await page.$$eval("[data-bundle]", (all) => {
-      for (const one of all) one.open = true;
+      for (const one of all) (one as HTMLDetailsElement).open = true;
     });
     const wide = await page.$eval(".true-scale svg", (svg) => svg.getBoundingClientRect().width);
     expect(wide).toBeGreaterThan(300);
