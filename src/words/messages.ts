@@ -280,26 +280,14 @@ export const benchPutBackShort = (): string => say("bench-put-back-short");
 export const benchPutBackLeaf = (args: { readonly leaf: Word }): string => say("bench-put-back-leaf", args);
 /** Progress */
 export const benchProgressTitle = (): string => say("bench-progress-title");
-/** It is saved in this browser, for this kit in this book. A file takes it to another device. */
+/** This piece is saved in this browser. A file takes it to another device. Open such a file under “My pieces”. */
 export const benchProgressLead = (): string => say("bench-progress-lead");
 /** Save as a file */
 export const benchSaveFile = (): string => say("bench-save-file");
-/** Open a saved file */
-export const benchOpenFile = (): string => say("bench-open-file");
 /** Start again */
 export const benchStartAgain = (): string => say("bench-start-again");
-/** Clear the tick of {count} leaf and of all other work, and start this book again?|Clear the ticks of {count} leaves and of all other work, and start this book again? */
+/** Clear the tick of {count} leaf and of all other work, and start this piece again?|Clear the ticks of {count} leaves and of all other work, and start this piece again? */
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
-/** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
-export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
-/** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
-export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
-/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
-export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
-/** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
-export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
-/** Go to that book */
-export const benchFileElsewhereLink = (): string => say("bench-file-elsewhere-link");
 /** Keys */
 export const benchKeysTitle = (): string => say("bench-keys-title");
 /** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
@@ -4098,6 +4086,44 @@ export const pictureFillElsewhere = (args: { readonly kind: Word; readonly fill:
 export const pictureFillNoServer = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-no-server", args);
 /** {kind} {fill} counts as solid */
 export const pictureFillSolid = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-solid", args);
+/** Piece {number} — How a piece is named while its maker gave it no word of her own. */
+export const pieceNumber = (args: { readonly number: Word }): string => say("piece-number", args);
+/** {title}: {piece} — In place of a kit's title where it is followed by one of its pieces. */
+export const pieceOfKit = (args: { readonly title: Word; readonly piece: Word }): string => say("piece-of-kit", args);
+/** You go on with {piece}, last worked on {day}. — $piece is its name, $day such as 3 October 2026. */
+export const pieceLikely = (args: { readonly piece: Word; readonly day: Word }): string => say("piece-likely", args);
+/** It is made in the kit’s own book|the book that you measured. — In which book a piece is made, after the line above. */
+export const pieceInBook = (args: { readonly book: Word }): string => say("piece-in-book", args);
+/** The piece that this address names is not on this device. */
+export const pieceAbsent = (): string => say("piece-absent");
+/** {piece} is made in another book than this address says: its own book is shown. */
+export const pieceOtherBook = (args: { readonly piece: Word }): string => say("piece-other-book", args);
+/** Begin a piece in that book */
+export const pieceBeginThere = (): string => say("piece-begin-there");
+/** Begin another piece */
+export const pieceBeginAnother = (): string => say("piece-begin-another");
+/** Open {piece} */
+export const pieceOpenOther = (args: { readonly piece: Word }): string => say("piece-open-other", args);
+/** My pieces */
+export const pieceAll = (): string => say("piece-all");
+/** This kit has a newer version. Its marks are the same, so you go on with it. */
+export const pieceNewerSame = (): string => say("piece-newer-same");
+/** This kit has a newer version, with other marks on one leaf: {leaf}.|This kit has a newer version, with other marks on {count} leaves, starting with {leaf}. You go on with the pattern you began with. — $leaf is a leaf in words. */
+export const pieceNewerMarks = (args: { readonly count: number; readonly leaf: Word }): string => say("piece-newer-marks", args);
+/** Its levels are folded at other depths, so the gauge and the lines are made anew. */
+export const pieceNewerDepths = (): string => say("piece-newer-depths");
+/** None of the leaves you have folded is among them.|{count} leaf that you have folded is among them, and would lose its tick.|{count} leaves that you have folded are among them, and would lose their ticks. */
+export const pieceNewerDone = (args: { readonly count: number }): string => say("piece-newer-done", args);
+/** This kit has a newer version that does not fit this book. You go on with the pattern you began with. */
+export const pieceNewerMisfit = (): string => say("piece-newer-misfit");
+/** You go on with the pattern you began with. The kit’s page and packet show a newer one. */
+export const pieceOldPattern = (): string => say("piece-old-pattern");
+/** Stay with it */
+export const pieceStay = (): string => say("piece-stay");
+/** Change over */
+export const pieceChangeOver = (): string => say("piece-change-over");
+/** Change over to the newer version?|Change over to the newer version, and clear the tick of {count} leaf?|Change over to the newer version, and clear the ticks of {count} leaves? */
+export const pieceChangeOverSure = (args: { readonly count: number }): string => say("piece-change-over-sure", args);
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -4198,7 +4224,7 @@ export const printTextOver = (args: { readonly page: Word }): string => say("pri
 export const printTextFits = (): string => say("print-text-fits");
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
-/** It is not a progress file of this version: its schema is {given}, not {expected}. */
+/** It is not a file of pieces or progress of this version: its schema is {given}, not {expected}. */
 export const progressOtherSchema = (args: { readonly given: Word; readonly expected: Word }): string => say("progress-other-schema", args);
 /** It belongs to the kit “{kit}”, and this is “{wanted}”. */
 export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Word }): string => say("progress-other-kit", args);
@@ -4206,12 +4232,18 @@ export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Wo
 export const progressOtherFit = (): string => say("progress-other-fit");
 /** {place} has leaf {leaf} twice. */
 export const progressTwice = (args: { readonly place: Word; readonly leaf: Word }): string => say("progress-twice", args);
-/** {place} is {given}, but must be an object|a list|text|a whole number from {least} to {most}|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
-export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word; readonly least: Word; readonly most: Word }): string => say("progress-wrong-value", args);
+/** {place} is {given}, but must be an object|a list|text|a whole number from {least} to {most}|a number above 0|a whole number of 0 or more|a whole number from 0 to 100|1 to 64 letters, digits and hyphens|a kit’s name of small letters, digits and hyphens|a date and time like 2026-11-29T20:15:00Z|text of at most {letters} letters|text of at most {letters} letters|figures as in a page’s address, of at most {letters} letters|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
+export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word; readonly least: Word; readonly most: Word; readonly letters: Word }): string => say("progress-wrong-value", args);
 /** missing — In place of a value that is not there. */
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
 export const progressWholeFile = (): string => say("progress-whole-file");
+/** {place} is of the kit “{kit}”, but its progress is of “{given}”. — $place is like pieces[2], $kit and $given are kits’ names. */
+export const progressMixedKits = (args: { readonly place: Word; readonly kit: Word; readonly given: Word }): string => say("progress-mixed-kits", args);
+/** {place} has the id of a piece before it. */
+export const progressPieceTwice = (args: { readonly place: Word }): string => say("progress-piece-twice", args);
+/** It holds more than {most} pieces. */
+export const progressTooMany = (args: { readonly most: Word }): string => say("progress-too-many", args);
 /** What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated. */
 export const fieldRasterTrace = (): string => say("field-raster-trace");
 /** colours where levels state some; tones where the kit has three levels or more and no level is stated; else silhouette */

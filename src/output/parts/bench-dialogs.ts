@@ -52,8 +52,7 @@ function menuDialog(): Html {
 <ul class="lost-list" data-lost-list></ul>
 <h3>${say.benchProgressTitle()}</h3>
 <p>${say.benchProgressLead()}</p>
-<p class="buttons"><a class="as-button" href="#" data-export>${say.benchSaveFile()}</a> <label class="as-button file">${say.benchOpenFile()} <input type="file" accept=".json,application/json" data-import></label> <button type="button" data-anew>${say.benchStartAgain()}</button></p>
-<p class="answer" role="status" data-file-answer></p>
+<p class="buttons"><a class="as-button" href="#" data-export>${say.benchSaveFile()}</a> <a class="as-button" href="../../../pieces/index.html">${say.pieceAll()}</a> <button type="button" data-anew>${say.benchStartAgain()}</button></p>
 <h3>${say.benchKeysTitle()}</h3>
 <p>${say.benchKeys()}</p>
 <p class="buttons"><button type="button" class="strong" data-close>${say.benchClose()}</button></p>

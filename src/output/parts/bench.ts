@@ -10,6 +10,7 @@ export function benchPart({ title }: { readonly title: string }): Html {
 <div class="bench" data-bench hidden>
 ${head(title)}
 <main id="main">
+<div class="piece" data-piece hidden></div>
 <h1 class="sr">${heading}</h1>
 <div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="drying" role="status" data-drying></p><div class="ribbon" data-ribbon></div></div>
 ${stage()}

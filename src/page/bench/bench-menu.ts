@@ -5,7 +5,7 @@ import { button, make, openDialog, part } from "./bench-dom.ts";
 import { bindFiles } from "./bench-files.ts";
 import type { BenchHost } from "./bench-host.ts";
 
-/** The menu: units, the first batch, leaves left out, the progress file, starting again. */
+/** The menu: units, the first batch, leaves left out, the piece's file, starting again. */
 export function bindMenu(root: HTMLElement, host: BenchHost): () => void {
   const dialog = part<HTMLDialogElement>(root, "menu");
   const units = part<HTMLSelectElement>(dialog, "units");
@@ -14,7 +14,7 @@ export function bindMenu(root: HTMLElement, host: BenchHost): () => void {
     dialog.close();
     host.openMeasure();
   });
-  const clearAnswer = bindFiles(dialog, host, () => listLost(dialog, host));
+  bindFiles(dialog, host);
   part(dialog, "anew").addEventListener("click", () => {
     const { ticks } = host.desk.progress;
     if (!window.confirm(say.benchStartAgainSure({ count: ticks.length }))) return;
@@ -23,7 +23,6 @@ export function bindMenu(root: HTMLElement, host: BenchHost): () => void {
   });
   return () => {
     units.value = host.desk.units;
-    clearAnswer();
     listLost(dialog, host);
     openDialog(dialog);
   };

@@ -1,5 +1,4 @@
 import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/desk.ts";
-import { fitOf } from "../../core/bench/fit-key.ts";
 import { gateBefore } from "../../core/bench/gates.ts";
 import { isDone, placeAfter, placeBeside, placeNow } from "../../core/bench/moving.ts";
 import { touchClock } from "../../core/bench/pace.ts";
@@ -9,9 +8,7 @@ import { tickPlace, untickPlace } from "../../core/bench/tick-place.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
-import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
-import { progressFailure } from "../../words/progress.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { bindAwake } from "./bench-awake.ts";
 import { part } from "./bench-dom.ts";
@@ -24,24 +21,25 @@ import { bindRecovery } from "./bench-lost.ts";
 import { bindMeasure } from "./bench-measure.ts";
 import { bindMenu } from "./bench-menu.ts";
 import { renderNotices } from "./bench-notices.ts";
-import { followProgress, keepProgress, keepUnits, keptProgress, keptUnits } from "./bench-store.ts";
+import type { BenchPiece } from "./bench-piece.ts";
+import { showPieceLine } from "./bench-piece-line.ts";
+import { keepUnits } from "./bench-store.ts";
 import { renderCount, renderPlace } from "./bench-view.ts";
+import { type AsMisfit, type OpenedPiece, openPiece } from "./open-piece.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
 const TIMES = 20_000;
 
-/** Opens the bench for a kit on a book with what this browser keeps of the work, or says why the kit does not fit that book. `told` stands above the leaves. */
-export function openBench(
+/** Opens the bench for the piece that an address means, or says why the kit does not fit its book. */
+export async function openBench(
   root: HTMLElement,
-  { kit }: KitData,
-  refit: Refit,
-  told: readonly string[],
-): Failure | undefined {
-  const found = keptProgress({ kit: kit.slug, fit: fitOf(refit) });
-  const desk = openDesk(kit, refit, refit.units ?? keptUnits() ?? kit.units, found.progress);
-  if (isFailure(desk)) return desk.failure;
-  const broken = found.broken ? [say.benchKeptBroken({ why: progressFailure(found.broken) })] : [];
-  new BenchPage(root, desk.value, [...told, ...broken]);
+  data: KitData,
+  address: URLSearchParams,
+): Promise<AsMisfit | undefined> {
+  const opened = await openPiece(data, address);
+  if ("failure" in opened) return opened;
+  new BenchPage(root, opened);
+  showPieceLine(root, opened);
   return undefined;
 }
 
@@ -53,20 +51,21 @@ class BenchPage implements BenchHost {
   #root: HTMLElement;
   #desk: Desk;
   #standing: readonly string[];
+  #piece: BenchPiece;
   /** An answer to what the maker just did; it stands until she goes on. */
   #told: string | undefined;
   #kept = true;
 
-  constructor(root: HTMLElement, desk: Desk, standing: readonly string[]) {
+  constructor(root: HTMLElement, { desk, piece, told }: OpenedPiece) {
     this.#root = root;
     this.#desk = desk;
-    this.#standing = standing;
+    this.#standing = told;
+    this.#piece = piece;
     this.openMeasure = bindMeasure(root, this);
     this.openJump = bindJump(root, this);
     this.openRecovery = bindRecovery(root, this);
     this.#bind(bindMenu(root, this));
-    followProgress({ kit: desk.kit.slug, fit: fitOf(desk.refit) }, (progress) => {
-      if (progress.clock.seen <= this.#desk.progress.clock.seen) return;
+    piece.follow((progress) => {
       const moved = moveDesk(this.#desk, progress);
       if (isFailure(moved)) return;
       this.#desk = moved.value;
@@ -77,6 +76,10 @@ class BenchPage implements BenchHost {
 
   get desk(): Desk {
     return this.#desk;
+  }
+
+  get piece(): BenchPiece {
+    return this.#piece;
   }
 
   get #place(): Place {
@@ -163,8 +166,18 @@ class BenchPage implements BenchHost {
     }
   }
 
-  #keep(): void {
-    this.#kept = keepProgress(this.#desk.progress);
+  async #keep(): Promise<void> {
+    const kept = await this.#piece.keep(this.#desk);
+    this.#showAddress();
+    if (kept === this.#kept) return;
+    this.#kept = kept;
+    this.#render();
+  }
+
+  #showAddress(): void {
+    const address = deskAddress(this.#desk);
+    history.replaceState(null, "", `${location.pathname}${this.#piece.search(this.#desk)}${location.hash}`);
+    part<HTMLAnchorElement>(this.#root, "home").href = `../index.html${address ? `?${address}` : ""}`;
   }
 
   /** `told` is spoken before the question and what lies on the bench. */
@@ -180,10 +193,7 @@ class BenchPage implements BenchHost {
     this.#renderEdge();
     const state = isDone(this.#desk.progress, this.#place) ? say.benchSpokenTicked() : "";
     part(this.#root, "say").textContent = [told, question, state, spoken].filter(Boolean).join(" ");
-    const address = deskAddress(this.#desk);
-    const search = address ? `?${address}` : "";
-    history.replaceState(null, "", `${location.pathname}${search}${location.hash}`);
-    part<HTMLAnchorElement>(this.#root, "home").href = `../index.html${search}`;
+    this.#showAddress();
   }
 
   #renderEdge(): void {

@@ -57,7 +57,7 @@ describe("a progress file", () => {
     [
       "schema",
       "leaflight/progress/0",
-      /^It is not a progress file of this version: its schema is "leaflight\/progress\/0", not "leaflight\/progress\/1"\.$/,
+      /^It is not a file of pieces or progress of this version: its schema is "leaflight\/progress\/0", not "leaflight\/progress\/1"\.$/,
     ],
     ["schema", undefined, /its schema is missing/],
     ["kit", 7, /^kit is 7, but must be text\.$/],
