@@ -46,6 +46,8 @@ kit-takes-tools = Tools:
 # Above the cautions in short.
 kit-care = Before hands begin
 kit-care-all = All cautions
+# Leads to the page on which a piece is made.
+kit-make = Make it, stage by stage
 # Closed below the first links of a kit's page.
 kit-more-files = More to print and to download
 # Stands on paper alone, where a kit's page is printed.

@@ -18,6 +18,7 @@ const SCRIPTS = {
   files: "kit/files-entry.ts",
   packet: "packet/packet-entry.ts",
   "fit-packet": "packet/fit-packet-entry.ts",
+  make: "make/make-entry.ts",
   bench: "bench/bench-entry.ts",
   "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",

@@ -12,6 +12,7 @@ import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { keptPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
+import { makePage } from "../../output/parts/make-page.ts";
 import type { Html, Markup } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
 import { type PacketOf, printBar } from "../../output/parts/print-bar.ts";
@@ -64,6 +65,7 @@ export function registerParts(
     const view = opened().view(slug);
     return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view));
   });
+  config.addFilter("makePage", (slug: string) => makePage(opened().view(slug)));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string) => {
     const { views: kits, classes, catalogue, story } = opened();

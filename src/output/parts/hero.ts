@@ -62,7 +62,8 @@ function downloads(kept?: Markup): Html {
   );
   return html`<div class="downloads">
 <p class="held-note" data-held hidden>${say.kitHeld()}</p>
-<a class="button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a>
+<a class="button" href="make/index.html" data-to="make/index.html">${say.kitMake()}</a>
+<a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a>
 <div data-own-packets>${kept}${packets}</div>
 <div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
 <details class="more"><summary>${say.kitMoreFiles()}</summary>

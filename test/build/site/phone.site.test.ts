@@ -48,7 +48,7 @@ describe("the pages of a kit on a phone", () => {
   // WCAG 2.2: 1.4.4 Resize Text, to 200%.
   it.each(FILES)("do not scroll sideways where the text is twice as large: %s", async (file) => {
     const page = await onPhone(`kits/harbour-moon/${file}`);
-    await page.addStyleTag({ content: "html { font-size: 200% !important; }" });
+    await page.evaluate(() => document.documentElement.style.setProperty("font-size", "200%", "important"));
     for (const open of [false, true]) {
       await page.$$eval(
         "details",
@@ -110,7 +110,7 @@ describe("a kit's page that is printed", () => {
     expect(text).toContain("Press the score lines");
     expect(text).toContain("Marks › cuts");
     expect(text).toContain("from the packet of this kit");
-    for (const formed of ["Leaf height", "Replace these", "Print my packet", "Units"])
+    for (const formed of ["Leaf with page 1", "Replace these", "Print my packet", "Units"])
       expect(text).not.toContain(formed);
     // What the reader had closed is closed again.
     expect(await isSeen(page, "#pattern table")).toBe(false);
