@@ -4186,6 +4186,96 @@ export const pieceStay = (): string => say("piece-stay");
 export const pieceChangeOver = (): string => say("piece-change-over");
 /** Change over to the newer version?|Change over to the newer version, and clear the tick of {count} leaf?|Change over to the newer version, and clear the ticks of {count} leaves? */
 export const pieceChangeOverSure = (args: { readonly count: number }): string => say("piece-change-over-sure", args);
+/** Your pieces under way */
+export const pieceUnderWay = (): string => say("piece-under-way");
+/** Continue: page {number}, {percent} %|leaf {number}, {percent} %|{percent} % — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
+export const pieceContinue = (args: { readonly place: Word; readonly number: Word; readonly percent: Word }): string => say("piece-continue", args);
+/** Continue: {count} leaf folded|{count} leaves folded — The same before the bench has laid a piece of an earlier version out. */
+export const pieceContinueCount = (args: { readonly count: number }): string => say("piece-continue-count", args);
+/** last worked on {day} */
+export const pieceLast = (args: { readonly day: Word }): string => say("piece-last", args);
+/** All {count} pieces — Under the last of a few pieces: leads to all of them. */
+export const pieceAllCount = (args: { readonly count: Word }): string => say("piece-all-count", args);
+/** My pieces */
+export const piecesTitle = (): string => say("pieces-title");
+/** Everything you have under way on this device, and how to take it to another. */
+export const piecesSummary = (): string => say("pieces-summary");
+/** Each book that you make is a piece, kept on this device alone. A file takes it to another device, or keeps it safe. */
+export const piecesLead = (): string => say("pieces-lead");
+/** Your pieces are shown by a script, and scripts are off in this browser. */
+export const piecesNoScript = (): string => say("pieces-no-script");
+/** Nothing is under way yet. Choose a kit, open “Work along”, and tick the first thing you do: your piece then stands here. */
+export const piecesEmpty = (): string => say("pieces-empty");
+/** Choose a kit */
+export const piecesToKits = (): string => say("pieces-to-kits");
+/** This browser keeps nothing for this site. What you do stays only while its page is open: save it as a file. */
+export const piecesNotKept = (): string => say("pieces-not-kept");
+/** {count} piece that is saved here cannot be read.|{count} pieces that are saved here cannot be read. {why} */
+export const piecesBroken = (args: { readonly count: number; readonly why: Word }): string => say("pieces-broken", args);
+/** Open a saved file */
+export const piecesOpen = (): string => say("pieces-open");
+/** Save all as a file */
+export const piecesSaveAll = (): string => say("pieces-save-all");
+/** Save as a file */
+export const piecesSave = (): string => say("pieces-save");
+/** Remove */
+export const piecesRemove = (): string => say("pieces-remove");
+/** Remove {piece} with {count} folded leaf|{count} folded leaves from this device? A file of it is the only way back. */
+export const piecesRemoveSure = (args: { readonly piece: Word; readonly count: number }): string => say("pieces-remove-sure", args);
+/** Name and notes */
+export const piecesEdit = (): string => say("pieces-edit");
+/** Name */
+export const piecesName = (): string => say("pieces-name");
+/** Notes */
+export const piecesNotes = (): string => say("pieces-notes");
+/** {count} leaf folded|{count} leaves folded */
+export const piecesDone = (args: { readonly count: number }): string => say("pieces-done", args);
+/** {count} of {of} leaf folded|{of} leaves folded */
+export const piecesDoneOf = (args: { readonly count: Word; readonly of: number }): string => say("pieces-done-of", args);
+/** finished */
+export const piecesFinished = (): string => say("pieces-finished");
+/** {percent} % of the work */
+export const piecesPercent = (args: { readonly percent: Word }): string => say("pieces-percent", args);
+/** begun {day} */
+export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
+/** last worked on {day} */
+export const piecesLast = (args: { readonly day: Word }): string => say("pieces-last", args);
+/** Its kit’s page — The address of its kit's page with the book of the piece. */
+export const piecesKitPage = (): string => say("pieces-kit-page");
+/** This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is. */
+export const piecesKitGone = (): string => say("pieces-kit-gone");
+/** {file}: {what}. — $what is a list of the lines below, $file the file's name. */
+export const piecesOpened = (args: { readonly file: Word; readonly what: Word }): string => say("pieces-opened", args);
+/** {count} piece added|{count} pieces added */
+export const piecesAdded = (args: { readonly count: number }): string => say("pieces-added", args);
+/** {count} piece brought up to date|{count} pieces brought up to date */
+export const piecesUpdated = (args: { readonly count: number }): string => say("pieces-updated", args);
+/** {count} piece left as it was here|{count} pieces left as they were here */
+export const piecesLeft = (args: { readonly count: number }): string => say("pieces-left", args);
+/** {file} cannot be opened. {why} Choose a file that this site saved. — $why is a sentence of progress.ftl. */
+export const piecesRefused = (args: { readonly file: Word; readonly why: Word }): string => say("pieces-refused", args);
+/** It is larger than {most} MB. */
+export const piecesTooLarge = (args: { readonly most: Word }): string => say("pieces-too-large", args);
+/** This browser has no room to save it. */
+export const piecesNotSaved = (): string => say("pieces-not-saved");
+/** {piece} is on this device, too */
+export const piecesMeetTitle = (args: { readonly piece: Word }): string => say("pieces-meet-title", args);
+/** It was worked on here and in the file since they were the same. */
+export const piecesMeetApart = (): string => say("pieces-meet-apart");
+/** The file is older than what is here. */
+export const piecesMeetOlder = (): string => say("pieces-meet-older");
+/** Here: {what}. */
+export const piecesMeetHere = (args: { readonly what: Word }): string => say("pieces-meet-here", args);
+/** In the file: {what}. */
+export const piecesMeetFile = (args: { readonly what: Word }): string => say("pieces-meet-file", args);
+/** {done}, last worked on {day} — $done is a line such as “57 of 120 leaves folded”. */
+export const piecesMeetState = (args: { readonly done: Word; readonly day: Word }): string => say("pieces-meet-state", args);
+/** Keep this device’s */
+export const piecesKeepHere = (): string => say("pieces-keep-here");
+/** Take the file’s */
+export const piecesTakeFile = (): string => say("pieces-take-file");
+/** Keep both */
+export const piecesKeepBoth = (): string => say("pieces-keep-both");
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -4516,6 +4606,8 @@ export const cropDrawSomething = (): string => say("crop-draw-something");
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */
 export const siteFoot = (): string => say("site-foot");
+/** Pages of this site — Read aloud before the links at the top of every page. */
+export const siteWays = (): string => say("site-ways");
 /** Feed of new kits — Link at the foot of every page. */
 export const siteFeed = (): string => say("site-feed");
 /** {site}: new and changed kits — Name of the feed for programs that read feeds. */

@@ -4,6 +4,7 @@ import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
+import { continuePart } from "../../output/parts/continue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
 import { guideContents } from "../../output/parts/guide/guide-contents.ts";
@@ -15,6 +16,7 @@ import { kitPage } from "../../output/parts/kit-page.ts";
 import { makePage } from "../../output/parts/make-page.ts";
 import type { Html, Markup } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
+import { PIECES, piecesLink, piecesPage } from "../../output/parts/pieces.ts";
 import { type PacketOf, printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
@@ -53,6 +55,13 @@ export function registerParts(
     const guide = guideOf(page);
     return guide === undefined ? "" : guideLink(guide);
   });
+  config.addFilter("piecesLink", (page: string) => piecesLink(linkOf(page)(PIECES)));
+  config.addFilter("piecesPage", (page: string) =>
+    piecesPage(
+      opened().views.map(({ kit }) => kit),
+      linkOf(page),
+    ),
+  );
   config.addFilter("footPart", (page: string) => {
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
@@ -63,7 +72,8 @@ export function registerParts(
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, page: string) => {
     const view = opened().view(slug);
-    return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view));
+    const started = continuePart(linkOf(page), view.kit);
+    return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view), started);
   });
   config.addFilter("makePage", (slug: string) => makePage(opened().view(slug)));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));

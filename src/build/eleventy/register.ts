@@ -29,6 +29,7 @@ export function registerSite(config: SiteConfig): void {
   addBundleLinks(config, root);
   addCatalogue(config);
   addKitPages(config);
+  addPieces(config);
   addGlossary(config);
   addGuide(config);
   addStandIns(config);
@@ -90,6 +91,16 @@ function addKitPages(config: SiteConfig): void {
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
+  });
+}
+
+/** What a reader has under way. */
+function addPieces(config: SiteConfig): void {
+  config.addTemplate("pieces.njk", "", {
+    layout: "pieces.njk",
+    eleventyComputed: { title: () => messages.piecesTitle(), summary: () => messages.piecesSummary() },
+    permalink: "pieces/index.html",
+    eleventyExcludeFromCollections: true,
   });
 }
 

@@ -49,7 +49,7 @@ export const pieceSchema = z.object(
     title: text("short", PIECE_LENGTHS.title),
     number: whole("count", 1, 1e6),
     name: text("short", PIECE_LENGTHS.name),
-    address: named("address", /^[\x21-\x7e]{0,2000}$/),
+    address: named("address", /^[\w.~=&-]{0,2000}$/),
     notes: text("notes", PIECE_LENGTHS.notes),
     begun: instant,
     last: instant,

@@ -19,7 +19,8 @@ export function failureOf(issue: z.core.$ZodIssue, file: unknown, schema: string
   const given = shown(valueAt(file, issue.path));
   const path = issue.path.map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`)).join("");
   const place = path.replace(/^\./, "");
-  if (issue.code === "custom") return { kind: "twice", path: place, leaf: issue.params!["twice"] as LeafNumber };
+  const twice = issue.code === "custom" ? (issue.params?.["twice"] as LeafNumber | undefined) : undefined;
+  if (twice !== undefined) return { kind: "twice", path: place, leaf: twice };
   if (place === "schema") return { kind: "other-schema", given, expected: JSON.stringify(schema) };
   return { kind: "wrong-value", path: place, given, allowed: issue.message as ProgressValue };
 }

@@ -12,11 +12,12 @@ import { refitForm } from "./refit.ts";
 
 /**
  * The main part of a kit's page: what a reader chooses by, and closed below it what she works by. `story` is what the kit's
- * author tells, `kept` how much of each level is seen, as markup.
+ * author tells, `kept` how much of each level is seen, `started` where a reader's pieces stand, as markup.
  */
-export function kitPage(view: KitView, story: Html, kept?: Markup): Html {
+export function kitPage(view: KitView, story: Html, kept?: Markup, started?: Markup): Html {
   const edition = editionOf(view.kit);
   return html`<main id="main" class="wrap kit">
+${started}
 ${heroPart(view, edition, kept)}
 
 ${contents(view, edition)}

@@ -1,5 +1,5 @@
 /** What a page fetches once it is needed. */
-export type Needed = "kit-data" | "figures" | "file-maker" | "packet" | "refit" | "round";
+export type Needed = "kit-data" | "figures" | "file-maker" | "packet" | "pieces" | "refit" | "round";
 
 /** Something that a page needs could not be fetched, or is empty. */
 export class LoadError extends Error {
