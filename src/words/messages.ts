@@ -4884,10 +4884,10 @@ export const cardSeat = (): string => say("card-seat");
 export const cardRuler = (): string => say("card-ruler");
 /** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
 export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
-/** seat {seat}: {part} — A part of one seat. */
-export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);
-/** {seat} {part} — The same in short, on the part in the drawing. */
-export const sheetPartShort = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** {seats}: {part} — A part of one seat, or a gauge of several; $seats: "seat 2" or "seats 1, 3 and 4". */
+export const sheetPart = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part", args);
+/** {seats} {part} — The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4". */
+export const sheetPartShort = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part-short", args);
 /** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
 export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
 /** {class}: {material}, {size} sheet {number}: {parts} */

@@ -7,8 +7,8 @@ import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName, partName } from "../../words/parts.ts";
-import { seatPartsText } from "../../words/seats.ts";
+import { materialName } from "../../words/parts.ts";
+import { seatPartNames, seatPartsText } from "../../words/seats.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
 /** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class among the teacher's papers. */
@@ -16,7 +16,7 @@ export async function publishClasses(output: string, classes: readonly ClassView
   for (const view of classes) {
     const folder = join(output, "classes", view.slug);
     for (const seat of view.seats)
-      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
+      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view, seat.number);
     writeCutFiles(
       join(output, privateFolder(view.slug), "cut"),
       view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
@@ -36,9 +36,6 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
     about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
-    paths: withNames(sheet, size, (part) => [
-      say.sheetPartShort({ seat: part.seat, part: partName(part) }),
-      String(part.seat),
-    ]),
+    paths: withNames(sheet, size, seatPartNames),
   });
 }
