@@ -1,4 +1,5 @@
 import Eleventy from "@11ty/eleventy";
+import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
 import { writeKitData } from "./files/kit-data.ts";
 import { publishClasses } from "./files/publish-classes.ts";
@@ -184,5 +185,6 @@ export async function runServing(
 
 /** Folders whose changes call for another turn. */
 export function watchedFolders(): string[] {
-  return [...new Set(STAGES.flatMap((stage) => stage.reads))];
+  const read = [...new Set(STAGES.flatMap((stage) => stage.reads))];
+  return contentPath() === PROJECT_CONTENT ? read : [...read, contentPath()];
 }

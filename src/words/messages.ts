@@ -442,22 +442,22 @@ export const checkNoKitYet = (args: { readonly folder: Word }): string => say("c
 export const checkPartOfSite = (): string => say("check-part-of-site");
 /** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
-/** No kit has the folder content/kits/{kit}. There are: {kits}. — $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name. */
-export const askedKit = (args: { readonly kit: Word; readonly kits: Word }): string => say("asked-kit", args);
-/** No kit has the folder content/kits/{kit}. Did you mean {meant}? */
-export const askedKitMeant = (args: { readonly kit: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
-/** No kit has the folder content/kits/{kit}; there are none yet. Begin one with npm run new. */
-export const askedNoKits = (args: { readonly kit: Word }): string => say("asked-no-kits", args);
+/** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
+export const askedKit = (args: { readonly folder: Word; readonly kits: Word }): string => say("asked-kit", args);
+/** No kit has the folder {folder}. Did you mean {meant}? */
+export const askedKitMeant = (args: { readonly folder: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
+/** No kit has the folder {folder}; there are none yet. Begin one with npm run new. */
+export const askedNoKits = (args: { readonly folder: Word }): string => say("asked-no-kits", args);
 /** note  {note} */
 export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
-/** Nothing was built; dist is as it was. */
-export const checkNothingBuilt = (): string => say("check-nothing-built");
+/** Nothing was built; {output} is as it was. */
+export const checkNothingBuilt = (args: { readonly output: Word }): string => say("check-nothing-built", args);
 /** Left out until this is corrected: */
 export const checkLeftOut = (): string => say("check-left-out");
-/** {kits} kit|{kits} kits in dist: open {page} */
-export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
-/** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
-export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** {kits} kit|{kits} kits in {output}: open {page} */
+export const checkKitCount = (args: { readonly kits: number; readonly output: Word; readonly page: Word }): string => say("check-kit-count", args);
+/** {kits} kit|{kits} kits and {classes} class|{classes} classes in {output}: open {page} */
+export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly output: Word; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** {folder} is for those who hold the classes: do not publish it. — $folder: the folder of what is not published. */
 export const checkPrivate = (args: { readonly folder: Word }): string => say("check-private", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
@@ -4384,6 +4384,28 @@ export const cropNothing = (): string => say("crop-nothing");
 export const cropSomething = (): string => say("crop-something");
 /** draw shapes with a fill or a stroke, and see that they are not hidden */
 export const cropDrawSomething = (): string => say("crop-draw-something");
+/** {option} has no value. Write it behind: {option} sites/north — $option: as it was given: --content. */
+export const siteOptionEmpty = (args: { readonly option: Word }): string => say("site-option-empty", args);
+/** {option} is said twice. Say it once. */
+export const siteOptionTwice = (args: { readonly option: Word }): string => say("site-option-twice", args);
+/** {file} cannot be read as variables: lines of NAME=value. Correct it, or move it away — $file: the name of the file. */
+export const siteVariablesFile = (args: { readonly file: Word }): string => say("site-variables-file", args);
+/** There is no folder {content} to read content from. Allowed is a folder like content, with kits, classes and site.yaml. Make it, or correct --content or LEAFLIGHT_CONTENT. — $content: the folder as it was given. */
+export const siteContentMissing = (args: { readonly content: Word }): string => say("site-content-missing", args);
+/** {content} is no folder for content: it holds the program, or is a part of it. Choose a folder of its own, such as sites/north. */
+export const siteContentOwn = (args: { readonly content: Word }): string => say("site-content-own", args);
+/** The site cannot be made in {output}: {why}. Choose a new or an empty folder with --output or LEAFLIGHT_OUTPUT. — $output: the folder as it was given. $why: one of the messages below. */
+export const siteOutput = (args: { readonly output: Word; readonly why: Word }): string => say("site-output", args);
+/** it holds the program or the content, or is a part of them */
+export const siteOutputOwn = (): string => say("site-output-own");
+/** it holds something else than a site, which would be lost */
+export const siteOutputFull = (): string => say("site-output-full");
+/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
+export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
+/** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
+export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);
+/** {host} is kept for examples, so the codes on seat cards and handouts lead nowhere. State the site’s own address: url in {file}, --url, or {variable}. — $host: of the site's address. $file: the settings. $variable: a variable of the environment. */
+export const checkNobodysAddress = (args: { readonly host: Word; readonly file: Word; readonly variable: Word }): string => say("check-nobodys-address", args);
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */
