@@ -190,7 +190,7 @@ export const benchEdgeHead = (): string => say("bench-edge-head");
 export const benchEdgeTail = (): string => say("bench-edge-tail");
 /** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
 export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
-/** The front in small: {done} of {count} leaves are folded. You are at {percent} % of its width from the left. — What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf. */
+/** The front in small: {done} of {count} leaves are folded. You are at {percent}% of its width from the left. — What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf. */
 export const benchFrontNow = (args: { readonly done: Word; readonly count: Word; readonly percent: Word }): string => say("bench-front-now", args);
 /** Back */
 export const benchBack = (): string => say("bench-back");
@@ -4396,7 +4396,7 @@ export const pieceChangeOver = (): string => say("piece-change-over");
 export const pieceChangeOverSure = (args: { readonly count: number }): string => say("piece-change-over-sure", args);
 /** Your pieces under way */
 export const pieceUnderWay = (): string => say("piece-under-way");
-/** Continue: page {number}, {percent} %|leaf {number}, {percent} %|{percent} % — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
+/** Continue: page {number}, {percent}%|leaf {number}, {percent}%|{percent}% — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
 export const pieceContinue = (args: { readonly place: Word; readonly number: Word; readonly percent: Word }): string => say("piece-continue", args);
 /** Continue: {count} leaf folded|{count} leaves folded — The same before the bench has laid a piece of an earlier version out. */
 export const pieceContinueCount = (args: { readonly count: number }): string => say("piece-continue-count", args);
@@ -4442,7 +4442,7 @@ export const piecesDone = (args: { readonly count: number }): string => say("pie
 export const piecesDoneOf = (args: { readonly count: Word; readonly of: number }): string => say("pieces-done-of", args);
 /** finished */
 export const piecesFinished = (): string => say("pieces-finished");
-/** {percent} % of the work */
+/** {percent}% of the work */
 export const piecesPercent = (args: { readonly percent: Word }): string => say("pieces-percent", args);
 /** begun {day} */
 export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
@@ -5426,10 +5426,10 @@ export const cardSeat = (): string => say("card-seat");
 export const cardRuler = (): string => say("card-ruler");
 /** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
 export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
-/** seat {seat}: {part} — A part of one seat. */
-export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);
-/** {seat} {part} — The same in short, on the part in the drawing. */
-export const sheetPartShort = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** {seats}: {part} — A part of one seat, or a gauge of several; $seats: "seat 2" or "seats 1, 3 and 4". */
+export const sheetPart = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part", args);
+/** {seats} {part} — The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4". */
+export const sheetPartShort = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part-short", args);
 /** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
 export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
 /** {class}: {material}, {size} sheet {number}: {parts} */

@@ -112,7 +112,7 @@ bench-edge-marks = { $units } from the head ›cut
 
 ## The front in small
 # What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf.
-bench-front-now = The front in small: { $done } of { $count } leaves are folded. You are at { $percent } % of its width from the left.
+bench-front-now = The front in small: { $done } of { $count } leaves are folded. You are at { $percent }% of its width from the left.
 
 ## Buttons
 bench-back = Back

@@ -191,10 +191,10 @@ card-note = Print at “actual size” or 100% and check the ruler against anoth
 
 ## Cut sheets
 
-# A part of one seat.
-sheet-part = seat { $seat }: { $part }
-# The same in short, on the part in the drawing.
-sheet-part-short = { $seat } { $part }
+# A part of one seat, or a gauge of several; $seats: "seat 2" or "seats 1, 3 and 4".
+sheet-part = { $seats }: { $part }
+# The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4".
+sheet-part-short = { $seats } { $part }
 # $name is the name of the sheet's files, $parts a list of sheet-part.
 sheet-label = Sheet { $name }, { $width } × { $height } mm: { $parts }
 sheet-title = { $class }: { $material }, { $size } sheet { $number }: { $parts }
