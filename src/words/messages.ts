@@ -4086,7 +4086,7 @@ export const pieceChangeOver = (): string => say("piece-change-over");
 export const pieceChangeOverSure = (args: { readonly count: number }): string => say("piece-change-over-sure", args);
 /** Your pieces under way */
 export const pieceUnderWay = (): string => say("piece-under-way");
-/** Continue: page {number}, {percent} %|leaf {number}, {percent} %|{percent} % — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
+/** Continue: page {number}, {percent}%|leaf {number}, {percent}%|{percent}% — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
 export const pieceContinue = (args: { readonly place: Word; readonly number: Word; readonly percent: Word }): string => say("piece-continue", args);
 /** Continue: {count} leaf folded|{count} leaves folded — The same before the bench has laid a piece of an earlier version out. */
 export const pieceContinueCount = (args: { readonly count: number }): string => say("piece-continue-count", args);
@@ -4132,7 +4132,7 @@ export const piecesDone = (args: { readonly count: number }): string => say("pie
 export const piecesDoneOf = (args: { readonly count: Word; readonly of: number }): string => say("pieces-done-of", args);
 /** finished */
 export const piecesFinished = (): string => say("pieces-finished");
-/** {percent} % of the work */
+/** {percent}% of the work */
 export const piecesPercent = (args: { readonly percent: Word }): string => say("pieces-percent", args);
 /** begun {day} */
 export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
