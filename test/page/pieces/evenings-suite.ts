@@ -87,7 +87,7 @@ export function eveningsSuite(served: () => OpenedSite): void {
       await visit(served(), maker.page, "index.html");
       expect(await maker.page.$eval("[data-continue]", (place) => (place as HTMLElement).hidden)).toBe(true);
       await maker.open(GULL);
-      await maker.goToStep("Set it up");
+      await maker.page.evaluate(goToEnd);
       await maker.answer("They are folded");
       await maker.answer("They are done");
       await maker.press("go");
@@ -114,4 +114,10 @@ export function eveningsSuite(served: () => OpenedSite): void {
       ]);
     });
   });
+}
+
+/** Runs in the page: goes on to the last leaf or step, over what is not done. */
+function goToEnd(): void {
+  const next = document.querySelector<HTMLButtonElement>("[data-next]")!;
+  while (!next.disabled) next.click();
 }

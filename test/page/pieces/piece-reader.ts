@@ -45,8 +45,7 @@ export async function openFile(page: Page, path: string): Promise<void> {
 /** Follows a link to a bench. */
 export async function toBench({ page }: Maker, selector: string): Promise<void> {
   await Promise.all([page.waitForNavigation(), page.$eval(selector, (link) => (link as HTMLElement).click())]);
-  await page.waitForSelector("[data-bench]:not([hidden])");
-  await page.waitForSelector("[data-edge] svg");
+  await page.waitForFunction(() => document.querySelector("[data-count]")?.textContent !== "");
 }
 
 /** The lines of an element's children. */
