@@ -94,6 +94,8 @@ pieces-finished = finished
 pieces-percent = { $percent }% of the work
 pieces-begun = begun { $day }
 pieces-last = last worked on { $day }
+# The page of all stages and supplies of one piece.
+pieces-own-page = All steps and supplies
 # The address of its kit's page with the book of the piece.
 pieces-kit-page = Its kit’s page
 pieces-kit-gone = This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is.

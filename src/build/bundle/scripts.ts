@@ -18,6 +18,7 @@ const SCRIPTS = {
   files: "kit/files-entry.ts",
   packet: "packet/packet-entry.ts",
   "fit-packet": "packet/fit-packet-entry.ts",
+  make: "make/make-entry.ts",
   bench: "bench/bench-entry.ts",
   pieces: "pieces/pieces-entry.ts",
   continue: "pieces/continue-entry.ts",

@@ -73,8 +73,9 @@ function bar({ summary: { percent } }: Piece): HTMLElement {
 
 function ways(piece: Piece, site: string): HTMLElement {
   const page = `${site}kits/${piece.kit}/index.html${piece.address === "" ? "" : `?${piece.address}`}`;
-  const on = linkTo(pieceAddress(piece, site), continueWords(piece.summary), "button");
-  return make("p", "piece-actions", on, " ", linkTo(page, say.piecesKitPage()));
+  const on = linkTo(pieceAddress(piece, site, "bench"), continueWords(piece.summary), "button");
+  const own = linkTo(pieceAddress(piece, site, "make"), say.piecesOwnPage());
+  return make("p", "piece-actions", on, " ", own, " ", linkTo(page, say.piecesKitPage()));
 }
 
 /** Name and notes are kept field by field; the list stays as it is, so that nothing that is being written is lost. */
