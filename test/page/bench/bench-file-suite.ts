@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { textOf, visit } from "../../site/visit.ts";
+import { toBench } from "../pieces/piece-reader.ts";
 import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
 /** A piece as a file: out of one browser, into another. */
@@ -67,8 +68,7 @@ export function fileSuite(served: () => OpenedSite): void {
       const other = await newMaker(served());
       try {
         expect(await takeIn(other, path)).toBe("little-gull-piece-1.json: 1 piece added.");
-        await Promise.all([other.page.waitForNavigation(), other.page.click("[data-pieces-list] .button")]);
-        await other.page.waitForSelector("[data-edge] svg");
+        await toBench(other, "[data-pieces-list] .button");
         await other.press("open-menu");
         expect(await other.text("lost-list")).toContain("leaf 30");
         await other.page.keyboard.press("Escape");
