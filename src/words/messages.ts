@@ -4448,6 +4448,8 @@ export const piecesPercent = (args: { readonly percent: Word }): string => say("
 export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
 /** last worked on {day} */
 export const piecesLast = (args: { readonly day: Word }): string => say("pieces-last", args);
+/** All steps and supplies — The page of all stages and supplies of one piece. */
+export const piecesOwnPage = (): string => say("pieces-own-page");
 /** Its kit’s page — The address of its kit's page with the book of the piece. */
 export const piecesKitPage = (): string => say("pieces-kit-page");
 /** This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is. */
@@ -4466,7 +4468,9 @@ export const piecesRefused = (args: { readonly file: Word; readonly why: Word })
 export const piecesTooLarge = (args: { readonly most: Word }): string => say("pieces-too-large", args);
 /** This browser has no room to save it. */
 export const piecesNotSaved = (): string => say("pieces-not-saved");
-/** {piece} is on this device, too */
+/** This piece is on this device, too */
+export const piecesMeet = (): string => say("pieces-meet");
+/** {piece} is on this device, too — The same with the piece's name. */
 export const piecesMeetTitle = (args: { readonly piece: Word }): string => say("pieces-meet-title", args);
 /** It was worked on here and in the file since they were the same. */
 export const piecesMeetApart = (): string => say("pieces-meet-apart");
