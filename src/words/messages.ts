@@ -2850,6 +2850,38 @@ export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-
 export const hoursMinutesOnly = (args: { readonly minutes: Word }): string => say("hours-minutes-only", args);
 /** {hours} h {minutes} min */
 export const hoursAndMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("hours-and-minutes", args);
+/** {count} caution in full|{count} cautions in full */
+export const kitChapterCautions = (args: { readonly count: number }): string => say("kit-chapter-cautions", args);
+/** {materials} material|{materials} materials, {tools} tool|{tools} tools */
+export const kitChapterSupplies = (args: { readonly materials: number; readonly tools: number }): string => say("kit-chapter-supplies", args);
+/** leaves to find and to score, {batches} batch|leaves to find and to score, {batches} batches */
+export const kitChapterPrepare = (args: { readonly batches: number }): string => say("kit-chapter-prepare", args);
+/** the light’s place|{parts} part to cut, with files|{parts} parts to cut, with files */
+export const kitChapterWindow = (args: { readonly parts: number }): string => say("kit-chapter-window", args);
+/** {steps} step|{steps} steps, about {hours} */
+export const kitChapterSteps = (args: { readonly steps: number; readonly hours: Word }): string => say("kit-chapter-steps", args);
+/** {leaves} leaf|{leaves} leaves, no cuts|{cuts} cut|{cuts} cuts */
+export const kitChapterPattern = (args: { readonly leaves: number; readonly cuts: number }): string => say("kit-chapter-pattern", args);
+/** nothing to glue|{count} dot of glue|{count} dots of glue */
+export const kitChapterTacks = (args: { readonly count: number }): string => say("kit-chapter-tacks", args);
+/** What it takes — What a kit takes, in short. */
+export const kitTakes = (): string => say("kit-takes");
+/** All supplies, with amounts and prices */
+export const kitTakesAll = (): string => say("kit-takes-all");
+/** Materials: */
+export const kitTakesMaterials = (): string => say("kit-takes-materials");
+/** Tools: */
+export const kitTakesTools = (): string => say("kit-takes-tools");
+/** Before hands begin — Above the cautions in short. */
+export const kitCare = (): string => say("kit-care");
+/** All cautions */
+export const kitCareAll = (): string => say("kit-care-all");
+/** Make it, stage by stage — Leads to the page on which a piece is made. */
+export const kitMake = (): string => say("kit-make");
+/** More to print and to download — Closed below the first links of a kit's page. */
+export const kitMoreFiles = (): string => say("kit-more-files");
+/** Gauge, strips and templates are printed at true scale from the packet of this kit. — Stands on paper alone, where a kit's page is printed. */
+export const kitPrinted = (): string => say("kit-printed");
 /** {title}, the opened book seen from the front, drawn from the computed leaves — The title of a kit's page in a link elsewhere is the kit's own. */
 export const kitFrontAlt = (args: { readonly title: Word }): string => say("kit-front-alt", args);
 /** {title}, the finished book lit from inside in a dark room */
@@ -3372,6 +3404,66 @@ export const licencesPackage = (args: { readonly name: Word; readonly version: W
 export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
 /** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** Make {title} */
+export const makeTitle = (args: { readonly title: Word }): string => say("make-title", args);
+/** Stage by stage, from the closed book to the finished piece. */
+export const makeLede = (): string => say("make-lede");
+/** In a book of {leaves} leaves, {height} tall, {width} wide, {thickness} thick. — Whose book the page is for; lengths in the reader's units. */
+export const makeBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("make-book", args);
+/** Without scripts this page is for the kit’s own book, and nothing is ticked. All leaves are in the {table}. */
+export const makeNoScript = (args: { readonly table: Word }): string => say("make-no-script", args);
+/** pattern table */
+export const makeNoScriptTable = (): string => say("make-no-script-table");
+/** Back to {title} */
+export const makeBack = (args: { readonly title: Word }): string => say("make-back", args);
+/** {percent} done */
+export const makeNow = (args: { readonly percent: Word }): string => say("make-now", args);
+/** about {time} to go */
+export const makeLeft = (args: { readonly time: Word }): string => say("make-left", args);
+/** All is done. */
+export const makeFinished = (): string => say("make-finished");
+/** Go on at the bench: {place} — $place is a leaf or other work in words. */
+export const makeGo = (args: { readonly place: Word }): string => say("make-go", args);
+/** Begin at the bench */
+export const makeBegin = (): string => say("make-begin");
+/** Notes on this piece */
+export const makeNotes = (): string => say("make-notes");
+/** Kept on this device with the piece. */
+export const makeNotesHelp = (): string => say("make-notes-help");
+/** This browser keeps nothing, so what you tick here is lost when the page is left. */
+export const makeNotKept = (): string => say("make-not-kept");
+/** Prepare the book|Fold the leaves|Notch and tack, in each batch|Make the window — A stage of several steps; one of a single step is called by it. */
+export const makeStage = (args: { readonly stage: Word }): string => say("make-stage", args);
+/** {count} step|{count} steps */
+export const makeStageSteps = (args: { readonly count: number }): string => say("make-stage-steps", args);
+/** done */
+export const makeStageDone = (): string => say("make-stage-done");
+/** {done} of {count} */
+export const makeStagePart = (args: { readonly done: Word; readonly count: Word }): string => say("make-stage-part", args);
+/** you are here */
+export const makeStageHere = (): string => say("make-stage-here");
+/** Done */
+export const makeItemDone = (): string => say("make-item-done");
+/** Supplies to lay out */
+export const makeSupplies = (): string => say("make-supplies");
+/** {done} of {count} at hand */
+export const makeSuppliesPart = (args: { readonly done: Word; readonly count: Word }): string => say("make-supplies-part", args);
+/** Batches */
+export const makeBatches = (): string => say("make-batches");
+/** Batch {number}: {first} to {last} */
+export const makeBatch = (args: { readonly number: Word; readonly first: Word; readonly last: Word }): string => say("make-batch", args);
+/** {done} of {count} folded */
+export const makeBatchDone = (args: { readonly done: Word; readonly count: Word }): string => say("make-batch-done", args);
+/** Table of batch {number} */
+export const makeBatchTable = (args: { readonly number: Word }): string => say("make-batch-table", args);
+/** Tick all of batch {number} */
+export const makeBatchTick = (args: { readonly number: Word }): string => say("make-batch-tick", args);
+/** {count} thing|{count} things */
+export const makeSuppliesCount = (args: { readonly count: number }): string => say("make-supplies-count", args);
+/** Where the work is */
+export const makeHere = (): string => say("make-here");
+/** Share of the work that is done */
+export const makeShare = (): string => say("make-share");
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
 /** what helps against {against}: {way} — $against: one of the next six. */
@@ -3832,6 +3924,16 @@ export const offlineFileHeading = (): string => say("offline-file-heading");
 export const offlineFileWrong = (): string => say("offline-file-wrong");
 /** The kit on this device is version {version} of {day}. */
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
+/** To read and to work by: cautions, supplies, steps, table — Closed on a phone, and opened for printing. */
+export const packetBundleRead = (): string => say("packet-bundle-read");
+/** To cut out at true scale: {count} sheet|To cut out at true scale: {count} sheets */
+export const packetBundleCut = (args: { readonly count: number }): string => say("packet-bundle-cut", args);
+/** The table, batch by batch */
+export const packetBundleTable = (): string => say("packet-bundle-table");
+/** These sheets are for the kit’s own book: {leaves} leaves, {height} tall, {width} wide, {thickness} thick. Only scripts can fit them to another. — Where no script lays the sheets out for a reader's own book. */
+export const packetWhose = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("packet-whose", args);
+/** Back to {title} */
+export const packetHome = (args: { readonly title: Word }): string => say("packet-home", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: packet without strips */
@@ -4164,7 +4266,7 @@ export const pieceChangeOver = (): string => say("piece-change-over");
 export const pieceChangeOverSure = (args: { readonly count: number }): string => say("piece-change-over-sure", args);
 /** Your pieces under way */
 export const pieceUnderWay = (): string => say("piece-under-way");
-/** Continue: page {number}, {percent} %|leaf {number}, {percent} %|{percent} % — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
+/** Continue: page {number}, {percent}%|leaf {number}, {percent}%|{percent}% — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
 export const pieceContinue = (args: { readonly place: Word; readonly number: Word; readonly percent: Word }): string => say("piece-continue", args);
 /** Continue: {count} leaf folded|{count} leaves folded — The same before the bench has laid a piece of an earlier version out. */
 export const pieceContinueCount = (args: { readonly count: number }): string => say("piece-continue-count", args);
@@ -4210,12 +4312,14 @@ export const piecesDone = (args: { readonly count: number }): string => say("pie
 export const piecesDoneOf = (args: { readonly count: Word; readonly of: number }): string => say("pieces-done-of", args);
 /** finished */
 export const piecesFinished = (): string => say("pieces-finished");
-/** {percent} % of the work */
+/** {percent}% of the work */
 export const piecesPercent = (args: { readonly percent: Word }): string => say("pieces-percent", args);
 /** begun {day} */
 export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
 /** last worked on {day} */
 export const piecesLast = (args: { readonly day: Word }): string => say("pieces-last", args);
+/** All steps and supplies — The page of all stages and supplies of one piece. */
+export const piecesOwnPage = (): string => say("pieces-own-page");
 /** Its kit’s page — The address of its kit's page with the book of the piece. */
 export const piecesKitPage = (): string => say("pieces-kit-page");
 /** This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is. */

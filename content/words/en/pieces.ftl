@@ -46,9 +46,9 @@ piece-change-over-sure = { $count ->
 piece-under-way = Your pieces under way
 # The link to a piece's bench: where its maker stopped, and how much of the work is done.
 piece-continue = Continue: { $place ->
-    [page] page { $number }, { $percent } %
-    [leaf] leaf { $number }, { $percent } %
-   *[step] { $percent } %
+    [page] page { $number }, { $percent }%
+    [leaf] leaf { $number }, { $percent }%
+   *[step] { $percent }%
   }
 # The same before the bench has laid a piece of an earlier version out.
 piece-continue-count = Continue: { $count ->
@@ -91,9 +91,11 @@ pieces-done-of = { $count } of { $of ->
    *[other] { $of } leaves folded
   }
 pieces-finished = finished
-pieces-percent = { $percent } % of the work
+pieces-percent = { $percent }% of the work
 pieces-begun = begun { $day }
 pieces-last = last worked on { $day }
+# The page of all stages and supplies of one piece.
+pieces-own-page = All steps and supplies
 # The address of its kit's page with the book of the piece.
 pieces-kit-page = Its kit’s page
 pieces-kit-gone = This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is.

@@ -17,9 +17,6 @@ export function fitOf(refit: Refit): string {
   return toAddress(fit).toString();
 }
 
-/** Earlier versions kept progress of each kit and fit in the browser, under this and `<kit>/<fit>`. */
-export const PROGRESS_KEY = "leaflight-bench/1/";
-
 /** The refit as it stands now: with the leaves that were lost and, once a batch is measured, the bulk of its flaps. */
 export function refitNow(kit: Kit, refit: Refit, progress: Progress): Refit {
   const { lostLeaves, ...rest } = refit;

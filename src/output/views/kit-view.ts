@@ -10,14 +10,12 @@ import { tackList } from "../../core/plan/tack-list.ts";
 import { workOf } from "../../core/steps/work.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
 import { money } from "../../words/money.ts";
-import { supplyLine, supplyName, supplyNote } from "../../words/supplies.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
@@ -29,7 +27,9 @@ import { lazily, once } from "./lazily.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";
+import { type DrawStep, drawStep } from "./step-drawing.ts";
 import { stepsOf } from "./steps.ts";
+import { type SupplyView, supplyView } from "./supply-view.ts";
 
 /** Everything that a kit's page shows, as text and figures ready to print. */
 export interface KitView {
@@ -66,13 +66,6 @@ export interface KitView {
   readonly cost: string;
 }
 
-/** A supply with its words: `2 sheets of card`, and why. */
-export interface SupplyView extends Supply {
-  readonly item: string;
-  readonly line: string;
-  readonly note: string;
-}
-
 export interface MergedView {
   readonly leaf: LeafNumber;
   readonly place: Dual;
@@ -88,6 +81,11 @@ export interface TackView {
 
 /** Prepares one kit for its page; what only the printed packet has is added by packet-view.ts. Pure. */
 export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): KitView {
+  return viewKitWith(drawStep, computed, cautions);
+}
+
+/** The same with other drawings of the steps. */
+export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: readonly Caution[]): KitView {
   const { kit, pattern, findings, pictureNotes } = computed;
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
@@ -106,7 +104,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
     rows: () => shown.leaves.map((leaf) => rowOf(leaf, shown, style)),
-    steps: () => stepsOf(kit, pattern, work(), { counts, effort }),
+    steps: () => stepsOf(kit, pattern, work(), { counts, effort }, draw),
     legend: lineLegend,
     measuring: () => measureBook(kit),
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),
@@ -134,10 +132,6 @@ function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
 function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
   return patternAt({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
-}
-
-function supplyView(supply: Supply, units: UnitSystem): SupplyView {
-  return { ...supply, item: supplyName(supply), line: supplyLine(supply), note: supplyNote(supply, units) };
 }
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {

@@ -1,20 +1,9 @@
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
 import type { StepId } from "../../core/steps/work-step.ts";
-import { LoadError, loadScript } from "../shared/load-script.ts";
-import type { stepFigure } from "./step-figure.ts";
-
-declare global {
-  interface Window {
-    leaflightStepFigure?: typeof stepFigure;
-  }
-}
+import { fetchedStep, fetchStepDrawings } from "../shared/step-drawings.ts";
 
 /** Draws a step into its place once the script for it is there. Without it the words stand alone. */
-export async function drawStep(place: HTMLElement, id: StepId, plan: BenchPlan): Promise<void> {
-  try {
-    if (!window.leaflightStepFigure) await loadScript("../../../assets/scripts/step-figures.js", "figures");
-  } catch (error) {
-    if (!(error instanceof LoadError)) throw error;
-  }
-  place.innerHTML = window.leaflightStepFigure?.(id, plan) ?? "";
+export async function drawStep(place: HTMLElement, id: StepId, { kit, pattern }: BenchPlan): Promise<void> {
+  await fetchStepDrawings("../../../");
+  place.innerHTML = fetchedStep(id, kit, pattern)?.svg ?? "";
 }

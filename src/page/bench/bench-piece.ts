@@ -45,6 +45,14 @@ export class BenchPiece {
     return kept;
   }
 
+  /** Keeps what its maker writes about it; one that was not kept yet is begun by it. Says whether it could. */
+  write(desk: Desk, change: Partial<Pick<Piece, "name" | "notes">>): Promise<boolean> {
+    const { store, data } = this.#keeping;
+    if (!this.#piece) void keepEdition(store, data);
+    this.#piece = noteOn(this.#piece ?? this.#begun(desk), change, hand());
+    return store.keep(this.#piece);
+  }
+
   /** The piece for a file of it. */
   now(desk: Desk): Piece {
     return this.#piece ?? this.#begun(desk);

@@ -17,7 +17,7 @@ import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
 import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
-import { fillParts, isSlow, partsToFill, type Reach } from "./page-parts.ts";
+import { fillParts, fillSteps, isSlow, partsToFill, type Reach } from "./page-parts.ts";
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
@@ -160,6 +160,7 @@ class RefitPage {
 
   async #draw(view: KitView | undefined): Promise<void> {
     try {
+      if (view) await fillSteps(view, () => this.#view === view);
       if (view) await this.#pictures.draw(view);
     } catch (error) {
       if (!(error instanceof LoadError)) throw error;
@@ -202,5 +203,6 @@ class RefitPage {
     const last = fitted(data, this.#shown);
     if ("failure" in last) return;
     for (const { part, text } of fillParts(partsToFill(data.kit, "all"), last.view)) part.innerHTML = text;
+    void fillSteps(last.view, () => this.#view === undefined);
   }
 }

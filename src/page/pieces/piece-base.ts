@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { BASE_NAME } from "./base-name.ts";
 
 /** What a device keeps: pieces as they stand in a file, and the states of kits that their patterns are made from. */
 interface Base extends DBSchema {
@@ -6,13 +7,10 @@ interface Base extends DBSchema {
   editions: { key: string; value: ArrayBuffer };
 }
 
-/** Pieces are the device's, whatever site of this address they were begun on: a site that moves to another folder finds them. */
-const NAME = "leaflight";
-
 /** Opens the device's storage; undefined where the browser has none or keeps it closed. */
 export async function openBase(): Promise<IDBPDatabase<Base> | undefined> {
   try {
-    return await openDB<Base>(NAME, 1, {
+    return await openDB<Base>(BASE_NAME, 1, {
       upgrade: (base) => {
         base.createObjectStore("pieces", { keyPath: "id" });
         base.createObjectStore("editions");

@@ -1,10 +1,10 @@
-import { PROGRESS_KEY } from "../../core/bench/fit-key.ts";
 import type { Progress } from "../../core/bench/progress.ts";
 import type { ProgressFailure } from "../../core/bench/progress-failure.ts";
 import { nextNumber, type Piece } from "../../core/piece/piece.ts";
 import { countChange } from "../../core/piece/versions.ts";
 import { revisionOf } from "../../core/revision.ts";
 import { parseProgress } from "../../input/progress/progress-file.ts";
+import { EARLIER } from "./base-name.ts";
 import { deviceName } from "./device.ts";
 import type { PieceStore } from "./piece-store.ts";
 
@@ -24,7 +24,7 @@ export async function takeOver(
 ): Promise<readonly LeftBehind[]> {
   const left: LeftBehind[] = [];
   for (const [key, text] of earlier()) {
-    const [kit = "", ...fit] = key.slice(PROGRESS_KEY.length).split("/");
+    const [kit = "", ...fit] = key.slice(EARLIER.length).split("/");
     const read = parseProgress(text, { kit, fit: fit.join("/") });
     if ("failure" in read) {
       left.push({ kit, failure: read.failure });
@@ -64,7 +64,7 @@ export function takenPiece(id: string, title: string, number: number, progress: 
 function earlier(): (readonly [key: string, text: string])[] {
   try {
     return Object.keys(localStorage)
-      .filter((key) => key.startsWith(PROGRESS_KEY))
+      .filter((key) => key.startsWith(EARLIER))
       .sort()
       .map((key) => [key, localStorage.getItem(key) ?? ""]);
   } catch {
