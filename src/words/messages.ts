@@ -4338,7 +4338,9 @@ export const piecesRefused = (args: { readonly file: Word; readonly why: Word })
 export const piecesTooLarge = (args: { readonly most: Word }): string => say("pieces-too-large", args);
 /** This browser has no room to save it. */
 export const piecesNotSaved = (): string => say("pieces-not-saved");
-/** {piece} is on this device, too */
+/** This piece is on this device, too */
+export const piecesMeet = (): string => say("pieces-meet");
+/** {piece} is on this device, too — The same with the piece's name. */
 export const piecesMeetTitle = (args: { readonly piece: Word }): string => say("pieces-meet-title", args);
 /** It was worked on here and in the file since they were the same. */
 export const piecesMeetApart = (): string => say("pieces-meet-apart");

@@ -121,6 +121,8 @@ pieces-too-large = It is larger than { $most } MB.
 pieces-not-saved = This browser has no room to save it.
 
 ## Where a file and this device both changed a piece
+pieces-meet = This piece is on this device, too
+# The same with the piece's name.
 pieces-meet-title = { $piece } is on this device, too
 pieces-meet-apart = It was worked on here and in the file since they were the same.
 pieces-meet-older = The file is older than what is here.
