@@ -368,7 +368,7 @@ export const benchStartAgain = (): string => say("bench-start-again");
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** Keys */
 export const benchKeysTitle = (): string => say("bench-keys-title");
-/** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
+/** Space, Enter or Page Down: done, or yes. Arrows: next and back. Backspace or Page Up: back. A swipe moves too. */
 export const benchKeys = (): string => say("bench-keys");
 /** {class}: {session} — An entry of a calendar: the class and one of its sessions. */
 export const calendarSession = (args: { readonly class: Word; readonly session: Word }): string => say("calendar-session", args);
