@@ -4,6 +4,7 @@ import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
+import { seatPacket as seatPacketPart } from "../../output/parts/class/seat-packet.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
 import { guideContents } from "../../output/parts/guide/guide-contents.ts";
@@ -13,7 +14,7 @@ import { headPart } from "../../output/parts/head.ts";
 import { keptPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import type { Html, Markup } from "../../output/parts/markup.ts";
-import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
+import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
@@ -106,13 +107,14 @@ function kitPacket(library: Library, template: PacketPage, slug: string): Packet
 
 /** `key` is the seat's: its class and its number. */
 function seatPacket({ classes }: Library, key: string): Packet {
-  const seat = classes.flatMap(({ seats }) => seats).find((one) => one.key === key);
-  if (!seat?.view) throw new Error(`no packet for seat "${key}"`);
-  const { kit } = seat.view;
+  const own = classes.find(({ slug }) => slug === key.split("/")[0]);
+  const seat = own?.seats.find((one) => one.key === key);
+  if (!own || !seat?.inClass) throw new Error(`no packet for seat "${key}"`);
+  const { kit } = seat.inClass;
   return {
     heading: say.packetSeatTitle({ seat: seat.number, title: kit.title }),
     summary: kit.summary,
     units: kit.units,
-    main: packetPart(seat.view, seat.number),
+    main: seatPacketPart(seat, seat.inClass, own.plan),
   };
 }

@@ -9,14 +9,26 @@ import { readingPart } from "./reading.ts";
 import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
 
-/** The whole packet: a cover, what is read and worked by, and after it what is cut out. `seat` is the number of a seat in a class */
-export function packetPart(view: PrintedKit, seat?: number): Html {
-  return html`${coverPart(view, seat)}
+/** A seat of a class that a packet is for: its number, and its supplies as the class has them. */
+export interface PacketSeat {
+  readonly number: number;
+  readonly supplies: Html;
+}
 
-${readingPages(view)}
+/** The whole packet: a cover, what is read and worked by, and after it what is cut out. */
+export function packetPart(view: PrintedKit, seat?: PacketSeat): Html {
+  return html`${coverPart(view, seat?.number)}
+
+${readingPages(view, seat?.supplies ?? suppliesPart(view))}
 
 ${gauges(view)}
 ${strips(view)}
+${templates(view)}`;
+}
+
+/** What is cut out of a packet in short: it is marked from the table. */
+export function cutOutPages(view: PrintedKit): Html {
+  return html`${gauges(view)}
 ${templates(view)}`;
 }
 
@@ -30,11 +42,11 @@ export const PACKET_PAGES = {
 export type PacketPage = keyof typeof PACKET_PAGES;
 
 /** From the cautions to the last batch, page after page without a gap. */
-function readingPages(view: PrintedKit): Html {
+function readingPages(view: PrintedKit, supplies: Html): Html {
   return html`<section class="flow" data-flow><h2>${say.kitCautions()}</h2>
 ${cautionsPart(view)}
 <h2>${say.kitSupplies()}</h2>
-${suppliesPart(view)}
+${supplies}
 ${warnings(view)}
 ${bookTest()}
 <h2>${say.kitPrepare()}</h2>

@@ -136,7 +136,8 @@ function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   return patternAt({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
 }
 
-function supplyView(supply: Supply, units: UnitSystem): SupplyView {
+/** A supply with its words, in a system of units. */
+export function supplyView(supply: Supply, units: UnitSystem): SupplyView {
   return { ...supply, item: supplyName(supply), line: supplyLine(supply), note: supplyNote(supply, units) };
 }
 
