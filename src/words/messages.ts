@@ -1362,7 +1362,7 @@ export const fieldSpare = (): string => say("field-spare");
 export const fieldSpareLabel = (): string => say("field-spare-label");
 /** How much of a packet the seats are given: the table in short with what is cut out, the whole packet, or the whole one without its strips. */
 export const fieldClassPacket = (): string => say("field-class-packet");
-/** What students bring beside their book. What is named as the list of supplies names it is marked in their packets, and is not on the shopping list. */
+/** What students bring beside their book. What begins as a name in the list of supplies does is marked in their packets, and is not on the shopping list. */
 export const fieldBring = (): string => say("field-bring");
 /** Something to bring. */
 export const fieldBringItem = (): string => say("field-bring-item");

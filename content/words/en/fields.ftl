@@ -217,7 +217,7 @@ field-spares = A crate of substitute books. A seat whose book does not fit is to
 field-spare = A substitute book.
 field-spare-label = What you call it: what is written on its spine, or a number that you put on it.
 field-class-packet = How much of a packet the seats are given: the table in short with what is cut out, the whole packet, or the whole one without its strips.
-field-bring = What students bring beside their book. What is named as the list of supplies names it is marked in their packets, and is not on the shopping list.
+field-bring = What students bring beside their book. What begins as a name in the list of supplies does is marked in their packets, and is not on the shopping list.
 field-bring-item = Something to bring.
 
 field-session = An evening or a morning of the class.

@@ -3,7 +3,7 @@ import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
-import { supplyNamed } from "../../words/supplies.ts";
+import { supplyCalled } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
 import { KitError } from "../files/message.ts";
@@ -84,7 +84,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     stock: data.stock.map(stockOf),
     spares: data.spares.map(({ label, book }) => ({ label, book: defined(book) as Refit })),
     bring: data.bring,
-    brought: data.bring.flatMap((item) => supplyNamed(item) ?? []),
+    brought: data.bring.flatMap((item) => supplyCalled(item) ?? []),
     packet: data.packet,
   };
 }

@@ -1,6 +1,6 @@
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import * as say from "../../../words/messages.ts";
-import { supplyNamed } from "../../../words/supplies.ts";
+import { supplyCalled } from "../../../words/supplies.ts";
 import type { KitView, SupplyView } from "../../views/kit-view.ts";
 import { type Html, html } from "../markup.ts";
 
@@ -12,7 +12,7 @@ function isBrought({ id }: SupplyView, { brought }: KitClass): boolean {
 /** A seat's supplies: what she brings, and what is there in the class. */
 export function seatSupplies({ supplies, counts }: Pick<KitView, "supplies" | "counts">, plan: KitClass): Html {
   const ready = plan.ready.filter((stage) => stage === "scores" || counts.parts > 0);
-  const others = plan.bring.filter((item) => supplyNamed(item) === undefined);
+  const others = plan.bring.filter((item) => supplyCalled(item) === undefined);
   const own = supplies.filter((supply) => isBrought(supply, plan));
   const there = supplies.filter((supply) => !isBrought(supply, plan));
   return html`<div class="pair">
