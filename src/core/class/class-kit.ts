@@ -45,10 +45,7 @@ function unpriced(supply: Kit["supplies"][number]): Kit["supplies"][number] {
 
 /** The steps that are left for a seat: with its score lines pressed it needs no gauge either. */
 export function workLeft(work: readonly WorkStep[], ready: Ready): WorkStep[] {
-  return work.filter((step) => {
-    if (step.id === "gauge") return !ready.includes("scores");
-    return step.ready === undefined || !ready.includes(step.ready);
-  });
+  return work.filter((step) => step.ready === undefined || !ready.includes(step.ready));
 }
 
 /** What a seat still needs: nothing that only ready steps use, and card for the gauge and small pieces alone where parts are cut. */
