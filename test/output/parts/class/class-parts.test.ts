@@ -244,7 +244,8 @@ describe("teacherPacket(view)", () => {
   it("says of a handout's step that it is done where the teacher has it ready", () => {
     const done = "Done for you before the class.";
     expect(count(packet(fixtureClassView({ ready: [] })), done)).toBe(0);
-    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(view.handouts.length);
+    // The gauge and the score lines of each kit.
+    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(2 * view.handouts.length);
   });
 
   it("says that every seat finishes where all do", () => {
