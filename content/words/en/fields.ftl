@@ -227,6 +227,9 @@ field-session-date-usual = the first session is on the class’s day
 field-session-starts = When it starts: "18:30", in quotes.
 field-session-minutes = How long the session is.
 field-session-aside = Of these, not spent on the work: welcome, cautions, clearing away.
+field-session-buffer = Of these, at the end, planned for nobody, so that late seats catch up.
+field-tools = Tools of which there are fewer than seats, such as mat: 4. Seats take turns at them. Keys: { $keys }.
+field-tool = How many of it there are.
 
 field-seat = A seat: its number, and its book here or in the books table.
 field-seat-number = The seat’s number; never a name.

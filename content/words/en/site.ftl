@@ -2,6 +2,8 @@
 
 site-skip = Skip to content
 site-foot = Every measurement is worked out for the book each kit names.
+# Read aloud before the links at the top of every page.
+site-ways = Pages of this site
 # Link at the foot of every page.
 site-feed = Feed of new kits
 # Name of the feed for programs that read feeds.

@@ -11,8 +11,8 @@ import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName, partName } from "../../words/parts.ts";
-import { seatPartsText } from "../../words/seats.ts";
+import { materialName } from "../../words/parts.ts";
+import { seatPartNames, seatPartsText } from "../../words/seats.ts";
 import type { Library } from "../library/library.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
@@ -29,7 +29,7 @@ export async function publishClasses(
     mkdirSync(folder, { recursive: true });
     if (!isOver(view.plan.state)) writeFileSync(join(folder, CALENDAR), classCalendar(view.plan, settings));
     for (const seat of view.seats)
-      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
+      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view, seat.number);
     writeCutFiles(
       join(output, privateFolder(view.slug), "cut"),
       view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
@@ -49,9 +49,6 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
     about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
-    paths: withNames(sheet, size, (part) => [
-      say.sheetPartShort({ seat: part.seat, part: partName(part) }),
-      String(part.seat),
-    ]),
+    paths: withNames(sheet, size, seatPartNames),
   });
 }

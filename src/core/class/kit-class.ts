@@ -25,6 +25,8 @@ export interface KitClass {
   /** A crate of substitute books. */
   readonly spares: readonly SpareBook[];
   readonly sessions: readonly Session[];
+  /** Tools of which there are fewer than seats; the rest lies at every seat. */
+  readonly tools: Readonly<Partial<Record<SharedTool, number>>>;
   /** How many times the kits' estimate the group takes. */
   readonly pace: number;
   readonly ready: readonly ("scores" | "parts")[];
@@ -77,6 +79,11 @@ export interface SpareBook {
   readonly book: Refit;
 }
 
+/** Tools that seats may share, taking turns. */
+export const SHARED_TOOLS = ["awl", "scissors", "knife", "mat", "glueGun"] as const;
+
+export type SharedTool = (typeof SHARED_TOOLS)[number];
+
 export interface Session {
   readonly title: string;
   readonly date: string | undefined;
@@ -85,4 +92,6 @@ export interface Session {
   readonly minutes: number;
   /** Minutes of it that are no work at the book. */
   readonly aside: number;
+  /** Minutes before its end that are planned for nobody: who is late catches up. */
+  readonly buffer: number;
 }

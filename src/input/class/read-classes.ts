@@ -74,6 +74,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
     ...seats,
     sessions: sessionsOf(data),
+    tools: data.tools,
     pace: data.pace,
     ready: data.ready,
     fittingShare: data.fittingShare,
@@ -96,6 +97,7 @@ function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {
     starts: session.starts,
     minutes: session.minutes,
     aside: session.aside,
+    buffer: session.buffer,
   }));
 }
 

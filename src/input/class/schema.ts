@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SHARED_TOOLS } from "../../core/class/kit-class.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
@@ -36,9 +37,18 @@ const session = z
       .meta(described(say.fieldSessionStarts)),
     minutes: minutes(say.fieldSessionMinutes, 5),
     aside: minutes(say.fieldSessionAside).default(15),
+    buffer: minutes(say.fieldSessionBuffer).default(0),
   })
-  .refine((one) => one.aside < one.minutes, { path: ["aside"], params: { fault: { kind: "whole-session" } } })
+  .refine((one) => one.aside + one.buffer < one.minutes, {
+    path: ["aside"],
+    params: { fault: { kind: "whole-session" } },
+  })
   .meta(described(say.fieldSession));
+
+/** Turns at fewer tools than seats. */
+const tools = z
+  .partialRecord(z.enum(SHARED_TOOLS), count(say.fieldTool, BOUNDS.seat))
+  .meta(described(() => say.fieldTools({ keys: SHARED_TOOLS.join(", ") })));
 
 const spare = z
   .strictObject({
@@ -70,6 +80,7 @@ export const classMatter = z
     seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
     state: leftOut(choice(say.fieldClassState, ["held", "closed"]), say.fieldClassStateUsual),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
+    tools: tools.default({}),
     pace: pace(say.fieldClassPace).default(1),
     packet: choice(say.fieldClassPacket, ["compact", "whole", "bench"]).default("compact"),
     ready: z

@@ -1,5 +1,6 @@
 import * as say from "../../words/messages.ts";
 import type { PrintedKit } from "../views/packet-view.ts";
+import { bundle } from "./bundle.ts";
 import { cautionsPart } from "./cautions.ts";
 import { coverPart } from "./cover.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
@@ -17,13 +18,13 @@ export interface PacketSeat {
 
 /** The whole packet: a cover, what is read and worked by, and after it what is cut out. */
 export function packetPart(view: PrintedKit, seat?: PacketSeat): Html {
+  const { gauges: gauge, strips: strip, templates: template } = view.packet;
+  const count = gauge.length + strip.length + template.length;
   return html`${coverPart(view, seat?.number)}
 
-${readingPages(view, seat?.supplies ?? suppliesPart(view))}
+${bundle(say.packetBundleRead(), readingPages(view, seat?.supplies ?? suppliesPart(view)))}
 
-${gauges(view)}
-${strips(view)}
-${templates(view)}`;
+${bundle(say.packetBundleCut({ count }), [gauges(view), strips(view), templates(view)])}`;
 }
 
 /** What is cut out of a packet in short: it is marked from the table. */

@@ -6,8 +6,8 @@ import type { Counts, Effort } from "../../../src/core/plan/effort.ts";
 import { madeKit } from "../kit/made-kit.ts";
 import { madePattern } from "../plan/made-pattern.ts";
 
-export function session(minutes: number, aside = 0): Session {
-  return { title: "", date: undefined, starts: undefined, minutes, aside };
+export function session(minutes: number, aside = 0, changes: Partial<Session> = {}): Session {
+  return { title: "", date: undefined, starts: undefined, minutes, aside, buffer: 0, ...changes };
 }
 
 /** A class by hand: nothing is ready, nothing is at hand, one session of an hour. */
@@ -27,6 +27,7 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     awaiting: [],
     spares: [],
     sessions: [session(60)],
+    tools: {},
     pace: 1,
     ready: [],
     fittingShare: 0.25,

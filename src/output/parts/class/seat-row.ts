@@ -38,7 +38,13 @@ export function seatRowPart({ seats, kits, plan }: ClassView, link: LinkTo): Htm
 }
 
 function factsOf({ sessions, ready, fittingShare, pace, units }: ClassView["plan"]): RowFacts {
-  return { sessions: sessions.map(({ minutes, aside }) => ({ minutes, aside })), ready, fittingShare, pace, units };
+  return {
+    sessions: sessions.map(({ minutes, aside, buffer }) => ({ minutes, aside, buffer })),
+    ready,
+    fittingShare,
+    pace,
+    units,
+  };
 }
 
 function paceOption(pace: (typeof PACES)[number]): Html {

@@ -1,7 +1,8 @@
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import * as say from "../../../words/messages.ts";
 import { supplyCalled } from "../../../words/supplies.ts";
-import type { KitView, SupplyView } from "../../views/kit-view.ts";
+import type { KitView } from "../../views/kit-view.ts";
+import type { SupplyView } from "../../views/supply-view.ts";
 import { type Html, html } from "../markup.ts";
 
 /** Whether a student brings a supply: her book, or what the class asks her to bring. */

@@ -7,10 +7,11 @@ import { suppliesOf } from "../../../core/supplies/supplies.ts";
 import * as say from "../../../words/messages.ts";
 import { cautionsFor } from "../cautions.ts";
 import { figuresOf, type KitFigures } from "../figures.ts";
-import { type KitView, supplyView, viewKit } from "../kit-view.ts";
+import { type KitView, viewKit } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 import { stepsOf } from "../steps.ts";
+import { supplyView } from "../supply-view.ts";
 
 /** A seat's kit as its packet tells it: what is ready is no step, and needs no supplies and no pages to cut out. */
 export function seatKitView(fit: FittingSeat, plan: KitClass, all: readonly Caution[]): PrintedKit {
