@@ -23,8 +23,9 @@ export function takeFromStock(lines: readonly NeededSupply[], stock: readonly St
   });
 }
 
-/** Stock that no line of the list has a use for. */
+/** Stock that no line of the list has a use for; none while no seat has a book, and so nothing is listed. */
 export function unusedStock(plan: KitClass, list: readonly PooledSupply[]): Stock[] {
+  if (list.length === 0) return [];
   return plan.stock.filter((one) => !list.some((line) => isOfLine(one, line)));
 }
 

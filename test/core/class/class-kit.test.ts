@@ -30,6 +30,25 @@ describe("classKit(kit, plan, pace)", () => {
     },
   );
 
+  // By its own sum: how many of each, at the kit's own seconds, times the pace; half of the time for parts that are cut.
+  it("takes as long as its counts do", () => {
+    const { counts, kit, seat } = moon;
+    const { rates } = kit;
+    const seconds =
+      counts.leaves * rates.leaf +
+      counts.scores * rates.score +
+      counts.marks * rates.mark +
+      counts.cuts * rates.cut +
+      counts.folds * rates.fold +
+      counts.checks * rates.check +
+      counts.tacks * rates.tack +
+      counts.notches * rates.notch +
+      counts.parts * rates.part * 0.5;
+    const own = classKit(kit, { ...PLAN, ready: ["parts"], fittingShare: 0.5 }, seat.pace);
+    expect(seat.pace).toBe(1.1);
+    expect(effortOf(counts, own.rates).minutes).toBeCloseTo((seconds / 60) * 1.1, 6);
+  });
+
   it("has the class's sheets and waste, and no price of its author's", () => {
     const kit = classKit({ ...moon.kit, prices: { card: 3 } }, { ...PLAN, waste: 0.3 }, 1);
     expect(kit).toMatchObject({ waste: 0.3, prices: {} });
