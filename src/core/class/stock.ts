@@ -23,9 +23,8 @@ export function takeFromStock(lines: readonly NeededSupply[], stock: readonly St
   });
 }
 
-/** Stock that no line of the list has a use for; none while no seat has a book, and so nothing is listed. */
+/** Stock that no line of the list has a use for. */
 export function unusedStock(plan: KitClass, list: readonly PooledSupply[]): Stock[] {
-  if (list.length === 0) return [];
   return plan.stock.filter((one) => !list.some((line) => isOfLine(one, line)));
 }
 
