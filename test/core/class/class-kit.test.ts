@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { classKit, suppliesLeft, workLeft } from "../../../src/core/class/class-kit.ts";
 import { type FittingSeat, fitSeats } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
-import { scheduleOf } from "../../../src/core/class/schedule.ts";
+import { scheduleOf, seatTime } from "../../../src/core/class/schedule.ts";
 import { effortOf } from "../../../src/core/plan/effort.ts";
 import { workOf } from "../../../src/core/steps/work.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
@@ -54,6 +54,14 @@ describe("classKit(kit, plan, pace)", () => {
     expect(kit).toMatchObject({ waste: 0.3, prices: {} });
     expect(kit.sheets.map(({ name }) => name)).toEqual(["A4", "12 × 12 in"]);
     expect(kit.supplies.every(({ price }) => price === undefined)).toBe(true);
+  });
+});
+
+describe("seatTime(plan, seat)", () => {
+  it("is that of the schedule, and none for a seat whose book does not carry its kit", () => {
+    for (const { fit, minutes, short } of scheduleOf(PLAN, fitting))
+      expect(seatTime(PLAN, fit.seat)).toEqual({ minutes, short });
+    expect(seatTime(PLAN, PLAN.seats.find(({ number }) => number === 6)!)).toBeUndefined();
   });
 });
 
