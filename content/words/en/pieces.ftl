@@ -46,9 +46,9 @@ piece-change-over-sure = { $count ->
 piece-under-way = Your pieces under way
 # The link to a piece's bench: where its maker stopped, and how much of the work is done.
 piece-continue = Continue: { $place ->
-    [page] page { $number }, { $percent } %
-    [leaf] leaf { $number }, { $percent } %
-   *[step] { $percent } %
+    [page] page { $number }, { $percent }%
+    [leaf] leaf { $number }, { $percent }%
+   *[step] { $percent }%
   }
 # The same before the bench has laid a piece of an earlier version out.
 piece-continue-count = Continue: { $count ->
@@ -91,7 +91,7 @@ pieces-done-of = { $count } of { $of ->
    *[other] { $of } leaves folded
   }
 pieces-finished = finished
-pieces-percent = { $percent } % of the work
+pieces-percent = { $percent }% of the work
 pieces-begun = begun { $day }
 pieces-last = last worked on { $day }
 # The address of its kit's page with the book of the piece.
