@@ -21,7 +21,7 @@ export async function countClass(output: string, view: ClassView): Promise<Print
   const plan = String(printPlanPage(view, files));
   writeFileSync(
     job.page,
-    html.replace(/<section [^>]*data-class-plan>[\s\S]*?<\/section>/, () => plan),
+    html.replace(/<section [^>]*data-class-plan[^>]*>[\s\S]*?<\/section>/, () => plan),
   );
   return [job];
 }

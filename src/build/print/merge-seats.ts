@@ -73,7 +73,7 @@ function packetsOf(output: string, { slug, seats, plan }: ClassView): SeatPacket
 
 /** Sheets to cut out that a packet's page says it has. */
 function cutOutSheets(html: string): number {
-  const plan = / data-print-plan="([^"]*)"/.exec(html)?.[1];
+  const plan = / data-print-plan=(["'])(.*?)\1/.exec(html)?.[2];
   if (plan === undefined) return 0;
   const { gauge, strips, templates }: CutOutSheets = JSON.parse(plan.replaceAll("&quot;", '"'));
   return gauge + strips + templates;
