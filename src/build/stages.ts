@@ -1,6 +1,8 @@
 import Eleventy from "@11ty/eleventy";
 import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
+import { FINDER_INDEX } from "../output/data/finder-index.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
+import { writeFinderIndex } from "./files/finder-index.ts";
 import { writeKitData } from "./files/kit-data.ts";
 import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
@@ -86,9 +88,10 @@ export const STAGES: readonly Stage[] = [
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,social.png,kit-data.js,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,small.webp,social.png,kit-data.js,round-data.js}",
       "kits/*/cut/*",
       "schema/*",
+      FINDER_INDEX,
     ],
     serving: "same",
     run: async ({ output }) => {
@@ -96,6 +99,7 @@ export const STAGES: readonly Stage[] = [
       await publishFiles(output, views);
       writeRoundData(output, views);
       writeKitData(output, currentLibrary());
+      writeFinderIndex(output, currentLibrary());
     },
   },
   {
@@ -110,11 +114,12 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [
       "private/classes/*/{cut/*,cut-sheets.pdf}",
+      "classes/*/class.ics",
       "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
     ],
     serving: "same",
-    run: ({ output }) => publishClasses(output, currentLibrary().classes),
+    run: ({ output }) => publishClasses(output, currentLibrary()),
   },
   {
     name: "site files",

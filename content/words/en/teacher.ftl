@@ -149,6 +149,11 @@ remedy-more-sessions = { $sessions ->
    *[other] Add { $sessions } sessions like the last one.
  }
 
+## Sheet of blank measurements
+
+teacher-measures = Every seat’s book, to write down
+teacher-measures-text = Write at the table, in { $unit }, and put the rows into the table of books. The measuring card says how to measure.
+
 ## Supervision list
 
 teacher-supervision = Supervision list

@@ -1,9 +1,12 @@
-import { writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { isOver } from "../../core/class/class-state.ts";
 import type { NamedSheet } from "../../core/class/preparation.ts";
 import { type CutDrawing, OPERATIONS } from "../../core/packing/operation.ts";
 import { versions } from "../../output/cut/cut-files.ts";
 import { withNames } from "../../output/cut/pencil-names.ts";
+import { classCalendar } from "../../output/feeds/calendar.ts";
+import { CALENDAR } from "../../output/feeds/calendar-file.ts";
 import { CUT_SHEETS } from "../../output/parts/class/print-plan-page.ts";
 import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
@@ -11,14 +14,23 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
 import { seatPartNames, seatPartsText } from "../../words/seats.ts";
+import type { Library } from "../library/library.ts";
 import { finishPdf } from "../print/finish-pdf.ts";
 import { cutSheetsPdf } from "./cut-sheets-pdf.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
-/** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class among the teacher's papers. */
-export async function publishClasses(output: string, classes: readonly ClassView[]): Promise<void> {
+/**
+ * Writes each seat's pattern, pictures and cut files beside its page, the cut sheets of the whole class among the teacher's
+ * papers, and what a calendar reads of a class to come.
+ */
+export async function publishClasses(
+  output: string,
+  { classes, settings }: Pick<Library, "classes" | "settings">,
+): Promise<void> {
   for (const view of classes) {
     const folder = join(output, "classes", view.slug);
+    mkdirSync(folder, { recursive: true });
+    if (!isOver(view.plan.state)) writeFileSync(join(folder, CALENDAR), classCalendar(view.plan, settings));
     for (const seat of view.seats)
       if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view, seat.number);
     await writeSheets(join(output, privateFolder(view.slug)), view);

@@ -10,7 +10,7 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { writeCoverImage, writeSocialImage } from "../images/images.ts";
+import { writeCoverImage, writeSmallImage, writeSocialImage } from "../images/images.ts";
 
 /** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
 export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
@@ -19,6 +19,7 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
     const folder = join(output, "kits", slug);
     const finished = await writePatternFiles(folder, view);
     writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
+    await writeSmallImage(finished, join(folder, "small.webp"));
     await writeSocialImage(finished, join(folder, "social.png"));
   }
   mkdirSync(join(output, "schema"), { recursive: true });

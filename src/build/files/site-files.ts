@@ -22,7 +22,8 @@ export function writeSiteFiles(output: string, { views, classes, guide, settings
       guide.map(({ name }) => name),
     ),
   );
-  if (hasFeed(settings, kits)) writeFileSync(join(output, FEED), feed({ ...settings, url }, kits));
+  const fed = { kits, classes: classes.map(({ plan }) => plan) };
+  if (hasFeed(settings, fed)) writeFileSync(join(output, FEED), feed({ ...settings, url }, fed));
 }
 
 /** What a build leaves out because of its settings, in a sentence; or nothing. */

@@ -44,7 +44,7 @@ export class PacketKeys {
 
 /** A page without what its head tells programs: that names the site's address, and is not printed. */
 function printed(html: string): string {
-  return html.replace(/<head>[^]*<\/head>/, (head) =>
+  return html.replace(/<head>[\s\S]*<\/head>/, (head) =>
     head.replace(/<(meta (property|name)|link rel="(canonical|alternate)")[^>]*>/g, ""),
   );
 }

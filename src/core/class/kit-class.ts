@@ -11,6 +11,8 @@ export interface KitClass {
   readonly summary: string;
   /** ISO 8601 day. */
   readonly date: string;
+  /** ISO 8601 day on which it was made known, where that is stated. */
+  readonly announced: string | undefined;
   readonly place: string;
   readonly units: UnitSystem;
   readonly paper: "a4" | "letter";
@@ -25,6 +27,8 @@ export interface KitClass {
   readonly sessions: readonly Session[];
   /** Tools of which there are fewer than seats; the rest lies at every seat. */
   readonly tools: Readonly<Partial<Record<SharedTool, number>>>;
+  /** How many times the kits' estimate the group takes. */
+  readonly pace: number;
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
   readonly sheets: readonly SheetSize[];
@@ -62,6 +66,8 @@ export interface Seat {
   readonly kit: Kit;
   /** The whole book, for trying other kits on it. */
   readonly book: Refit;
+  /** Where it is stated: in the table of books, or in the class's file itself. */
+  readonly bookIn: "table" | "matter";
   /** What this seat's book changes of the kit. */
   readonly refit: Refit;
   /** How many times the kit's estimate this seat takes. */

@@ -1,7 +1,7 @@
 import type { Kit } from "../kit/kit.ts";
 import type { PatternLeaf } from "../pattern/pattern.ts";
 import { type FittingSeat, fitSeat, onKit } from "./fit-seats.ts";
-import type { KitClass } from "./kit-class.ts";
+import type { KitClass, Session } from "./kit-class.ts";
 import { workUntilPause } from "./running-order.ts";
 import { minutesOf, type Task, tasksOf } from "./tasks.ts";
 import { toolBlocks } from "./tool-blocks.ts";
@@ -39,6 +39,11 @@ export interface SeatSchedule {
   readonly shorterKits: readonly Kit[];
 }
 
+/** What a class states of its time. */
+export interface ClassTime extends Pick<KitClass, "ready" | "fittingShare"> {
+  readonly sessions: readonly Pick<Session, "minutes" | "aside" | "buffer">[];
+}
+
 /** Each fitting seat's way through the sessions. */
 export function scheduleOf(plan: KitClass, seats: readonly FittingSeat[]): SeatSchedule[] {
   const all = seats.map((fit) => ({ fit, tasks: tasksOf(plan, fit) }));
@@ -49,8 +54,14 @@ export function scheduleOf(plan: KitClass, seats: readonly FittingSeat[]): SeatS
   return all.map(({ fit, tasks }, i) => seatSchedule(plan, fit, timed(tasks, turns[i]!)));
 }
 
+/** A seat's work in a class, minutes at its pace, and by how many the sessions are too short for it. */
+export function timeOf(plan: ClassTime, fit: FittingSeat): Pick<SeatSchedule, "minutes" | "short"> {
+  const minutes = minutesOf(tasksOf(plan, fit));
+  return { minutes, short: Math.max(0, minutes - endsOf(plan).at(-1)!) };
+}
+
 /** Minutes of each session that are left for the work. */
-export function workMinutes(plan: Pick<KitClass, "sessions">): number[] {
+export function workMinutes(plan: Pick<ClassTime, "sessions">): number[] {
   return plan.sessions.map(({ minutes, aside, buffer }) => minutes - aside - buffer);
 }
 
@@ -95,7 +106,7 @@ function seatSchedule(plan: KitClass, fit: FittingSeat, tasks: readonly TimedTas
 }
 
 /** When each session ends, minutes of work since the class began. */
-export function endsOf(plan: Pick<KitClass, "sessions">): number[] {
+export function endsOf(plan: Pick<ClassTime, "sessions">): number[] {
   let until = 0;
   return workMinutes(plan).map((minutes) => {
     until += minutes;
@@ -120,5 +131,5 @@ function targetAt(tasks: readonly TimedTask[], at: number): Target {
 function finishes(plan: KitClass, fit: FittingSeat, kit: Kit): boolean {
   const other = fitSeat(onKit(fit.seat, kit));
   if ("failure" in other) return false;
-  return minutesOf(tasksOf(plan, other)) <= endsOf(plan).at(-1)!;
+  return timeOf(plan, other).short === 0;
 }

@@ -68,6 +68,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     title: data.title,
     summary: data.summary ?? "",
     date: data.date,
+    announced: data.announced,
     place: data.place,
     units: data.units,
     paper: data.paper,
@@ -76,6 +77,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     ...seats,
     sessions: sessionsOf(data),
     tools: data.tools,
+    pace: data.pace,
     ready: data.ready,
     fittingShare: data.fittingShare,
     sheets,
@@ -99,9 +101,15 @@ function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {
   }));
 }
 
-/** @throws ProblemError where a session stands before the one that it follows. */
+/** @throws ProblemError where a session stands before the one that it follows, or the class is announced after its day. */
 function checkDays(data: ClassMatter): void {
   let before = data.date;
+  if (data.announced !== undefined && data.announced > data.date)
+    throw problem(["announced"], {
+      given: say.checkGiven({ value: data.announced }),
+      allowed: say.frontAnnouncedBefore({ date: data.date }),
+      remedy: say.frontCorrectAnnounced(),
+    });
   for (const [i, { date }] of data.sessions.entries()) {
     if (date === undefined) continue;
     if (date < before)

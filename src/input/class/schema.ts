@@ -69,6 +69,7 @@ export const classMatter = z
     title: words(say.fieldClassTitle, TEXT.title),
     summary: words(say.fieldClassSummary, TEXT.summary).optional(),
     date: date(say.fieldClassDate),
+    announced: leftOut(date(say.fieldClassAnnounced), say.fieldClassAnnouncedUsual),
     place: words(say.fieldClassPlace, TEXT.line),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),

@@ -312,6 +312,8 @@ describe("without a network", () => {
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.goto(`${site.host.site}kits/${SLUG}/index.html`, { waitUntil: "networkidle0" });
     await textOf(page, "[data-kept]", /works offline/);
+    await page.click(".kept button");
+    await textOf(page, "[data-kept]", /All of this kit/);
     await site.host.stop();
     const text = async (path: string): Promise<string> => {
       await page.goto(`${site.host.site}${path}`, { waitUntil: "load" });

@@ -27,6 +27,7 @@ function papers({ slug, plan, date, sheets, seats }: ClassView, link: LinkTo): H
     plan: html`<a href="${folder}/print-plan.pdf">${say.papersPlan()}</a>`,
     read: html`<a href="${folder}/print-plan/index.html">${say.classTeacherRead()}</a>`,
   })}</li>
+<li><a href="${folder}/room/index.html">${say.roomLink()}</a></li>
 ${seats.some(({ view }) => view) && mergedFiles(folder, plan.paper)}
 ${files.length > 0 && html`<li><a href="${folder}/${CUT_SHEETS}">${say.classCutSheetsPdf()}</a></li><li>${rich(say.classCutFiles, { files: linkRow(files) })}</li>`}
 </ul></section>

@@ -16,6 +16,7 @@ import { lazily, once } from "../lazily.ts";
 import { type BagView, bagViews, sharedGauges } from "./bags-view.ts";
 import { type EveningView, eveningView } from "./evening-view.ts";
 import { type PreparationRow, preparationRows } from "./preparation-view.ts";
+import { type RoomView, roomView } from "./room-view.ts";
 import { type ScheduleRow, type SessionView, scheduleRows, sessionViews } from "./schedule-view.ts";
 import { awaitingSeatView, fittingSeatView, misfitSeatView, type SeatView } from "./seat-view.ts";
 import { type CostsView, costsView, type ShoppingRow, shoppingRows } from "./shopping-view.ts";
@@ -29,6 +30,8 @@ export interface ClassView {
   readonly sessions: readonly SessionView[];
   readonly schedule: readonly ScheduleRow[];
   readonly evening: EveningView;
+  /** What is shown and kept in the room. */
+  readonly room: RoomView;
   readonly shopping: readonly ShoppingRow[];
   /** What the teacher calls the things that no line has a use for. */
   readonly unusedStock: readonly string[];
@@ -87,6 +90,7 @@ export function viewClass(
     sessions: () => sessionViews(plan),
     schedule: () => scheduleRows(plan, schedules()),
     evening: () => eveningView(plan, schedules()),
+    room: () => roomView(plan, schedules()),
     shopping: () => shoppingRows(plan, shopping()),
     unusedStock: () => unusedStock(plan, shopping()).map(({ item }) => item),
     costs: () => costsView(plan, shopping(), fitting),

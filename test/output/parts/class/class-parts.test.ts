@@ -171,12 +171,13 @@ describe("privatePage(classes, link)", () => {
 
   it("leads to each class's page and to all of its papers", () => {
     const links = [...papers().matchAll(/href="([^"]+)"/g)].map(([, link]) => link!);
-    expect(links.slice(0, 10)).toEqual([
+    expect(links.slice(0, 11)).toEqual([
       "../classes/winter-evenings/index.html",
       "classes/winter-evenings/teacher.pdf",
       "classes/winter-evenings/teacher/index.html",
       "classes/winter-evenings/print-plan.pdf",
       "classes/winter-evenings/print-plan/index.html",
+      "classes/winter-evenings/room/index.html",
       "classes/winter-evenings/all-seats-a4.pdf",
       "classes/winter-evenings/to-read-a4.pdf",
       "classes/winter-evenings/to-cut-out-a4.pdf",
