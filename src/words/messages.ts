@@ -5440,7 +5440,7 @@ export const teacherPaid = (): string => say("teacher-paid");
 export const teacherPrepare = (): string => say("teacher-prepare");
 /** Measure the book for {seats}, enter it and build again.|Measure the books for {seats}, enter them and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
 export const teacherCollect = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-collect", args);
-/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
+/** Print what the print plan lists, in its order and at 100%. Check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */
 export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);

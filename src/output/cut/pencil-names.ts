@@ -1,5 +1,6 @@
 import { type Box, boxOf, type Size } from "../../core/geometry/box.ts";
-import { levelCrossings, stretchesOf } from "../../core/geometry/crossings.ts";
+import { insideOf } from "../../core/geometry/inside.ts";
+import { LineField } from "../../core/geometry/line-field.ts";
 import type { Point, Ring } from "../../core/geometry/point.ts";
 import type { SheetSize } from "../../core/kit/kit.ts";
 import type { LaidSheet } from "../../core/packing/lay-out.ts";
@@ -40,7 +41,7 @@ export function withNames<P extends Part>(
 
 /** The paths of a drawing of a size, after the names of what is cut there; a `margin` stays free of names beside their parts, mm. */
 export function pencilled(paths: readonly ToolPath[], size: Size, named: readonly Named[], margin = 0): ToolPath[] {
-  const lines = paths.map(drawnLine);
+  const lines = new LineField(paths.map(drawnLine));
   const cuts = paths.flatMap(({ operation, points }) => (operation === "through-cut" ? [points] : []));
   const checks = paths.flatMap(({ operation, points }) => (operation === "measure-check" ? [points] : []));
   const drawn: ToolPath[] = [];
@@ -48,7 +49,7 @@ export function pencilled(paths: readonly ToolPath[], size: Size, named: readonl
     const words = names.map(inStrokes).filter(Boolean);
     const name = nameIn({ outlines, words, field: fieldOf(size, margin), lines, taken: [...cuts, ...checks] });
     drawn.push(...name);
-    lines.push(...name.map(({ points }) => points));
+    for (const { points } of name) lines.add(points);
   }
   return [...drawn, ...paths];
 }
@@ -58,7 +59,7 @@ interface Room {
   readonly words: readonly string[];
   /** Where names may stand. */
   readonly field: Box;
-  readonly lines: readonly (readonly Point[])[];
+  readonly lines: LineField;
   /** Outlines in which no name of another part stands. */
   readonly taken: readonly Ring[];
 }
@@ -66,11 +67,12 @@ interface Room {
 function nameIn({ outlines, words, field, lines, taken }: Room): ToolPath[] {
   const box = boxOf(outlines);
   const around = near(box, field);
-  const others = taken.filter((ring) => meets(boxOf([ring]), around));
+  const isOn = insideOf(outlines);
+  const isTaken = insideOf(taken.filter((ring) => meets(boxOf([ring]), around)));
   for (const name of words) {
-    const on = nameAt(box, lines, name, HEIGHTS, (spot) => isWithin(outlines, spot));
+    const on = nameAt(box, lines, name, HEIGHTS, isOn);
     if (on.length > 0) return on;
-    const beside = nameAt(around, lines, name, BESIDE, (spot) => !isWithin(others, spot));
+    const beside = nameAt(around, lines, name, BESIDE, (spot) => !isTaken(spot));
     if (beside.length > 0) return beside;
   }
   return [];
@@ -78,7 +80,7 @@ function nameIn({ outlines, words, field, lines, taken }: Room): ToolPath[] {
 
 function nameAt(
   place: Box,
-  lines: readonly (readonly Point[])[],
+  lines: LineField,
   name: string,
   heights: readonly number[],
   isAllowed: (spot: WordsSpot) => boolean,
@@ -107,10 +109,6 @@ function fieldOf({ width, height }: Size, margin: number): Box {
 
 function meets(one: Box, other: Box): boolean {
   return one.left <= other.right && other.left <= one.right && one.top <= other.bottom && other.top <= one.bottom;
-}
-
-function isWithin(rings: readonly Ring[], { x, y }: WordsSpot): boolean {
-  return stretchesOf(levelCrossings(rings, y)).some(({ from, to }) => from < x && x < to);
 }
 
 /** From words' upper left corner to the sheet; upright words run upward. */
