@@ -37,6 +37,8 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     currency: "EUR",
     stock: [],
     bring: [],
+    brought: [],
+    packet: "whole",
     ...changes,
   };
 }
