@@ -19,6 +19,7 @@ import { giveFile, isFitted } from "./give-file.ts";
 import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
 import { fillParts, fillSteps, isSlow, partsToFill, type Reach } from "./page-parts.ts";
+import { drawWays } from "./way-pictures.ts";
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
@@ -69,7 +70,10 @@ class RefitPage {
   constructor(form: HTMLFormElement) {
     this.#form = form;
     this.#answer = new FitAnswer(form.querySelector<HTMLElement>("[data-refit-state]")!);
-    this.#telling = new FitTelling(this.#answer, (refit) => this.show({ refit, ignored: [] }));
+    this.#telling = new FitTelling(this.#answer, {
+      take: (refit) => this.show({ refit, ignored: [] }),
+      draw: async (ways) => drawWays((await this.#data())!, ways),
+    });
   }
 
   /** Shows the book of the page's address; where there is none, the page stays as it is built unless it has other units. */
