@@ -1,4 +1,5 @@
 import Eleventy from "@11ty/eleventy";
+import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
 import { FINDER_INDEX } from "../output/data/finder-index.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
 import { writeFinderIndex } from "./files/finder-index.ts";
@@ -113,11 +114,12 @@ export const STAGES: readonly Stage[] = [
     reads: ["content"],
     makes: [
       "private/classes/*/cut/*",
+      "classes/*/class.ics",
       "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
     ],
     serving: "same",
-    run: ({ output }) => publishClasses(output, currentLibrary().classes),
+    run: ({ output }) => publishClasses(output, currentLibrary()),
   },
   {
     name: "site files",
@@ -188,5 +190,6 @@ export async function runServing(
 
 /** Folders whose changes call for another turn. */
 export function watchedFolders(): string[] {
-  return [...new Set(STAGES.flatMap((stage) => stage.reads))];
+  const read = [...new Set(STAGES.flatMap((stage) => stage.reads))];
+  return contentPath() === PROJECT_CONTENT ? read : [...read, contentPath()];
 }

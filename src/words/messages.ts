@@ -2,6 +2,84 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** Your ruler at this mark */
+export const benchRuler = (): string => say("bench-ruler");
+/** Mark {mark} of {count}: {at}, on a line|between {below} and {above}. — $at is a height such as 56.5 mm; on a line of her ruler, or between two. */
+export const benchRulerMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly where: Word; readonly below: Word; readonly above: Word }): string => say("bench-ruler-mark", args);
+/** Enlarged, not at true size: find the line on your own ruler. */
+export const benchRulerNote = (): string => say("bench-ruler-note");
+/** Mark before */
+export const benchRulerBefore = (): string => say("bench-ruler-before");
+/** Next mark */
+export const benchRulerNext = (): string => say("bench-ruler-next");
+/** Finest lines of your ruler — In the menu: how far the finest lines of her ruler are apart. */
+export const benchRulerFinest = (): string => say("bench-ruler-finest");
+/** Do not show a ruler */
+export const benchRulerOff = (): string => say("bench-ruler-off");
+/** Read each leaf aloud */
+export const benchVoice = (): string => say("bench-voice");
+/** Say again */
+export const benchVoiceAgain = (): string => say("bench-voice-again");
+/** R says it again, M tells the next mark. — Told in the menu; R and M are keys. */
+export const benchVoiceKeys = (): string => say("bench-voice-keys");
+/** Page {page}. */
+export const benchHeardPage = (args: { readonly page: Word }): string => say("bench-heard-page", args);
+/** Border leaf. */
+export const benchHeardBorder = (): string => say("bench-heard-border");
+/** One mark|{count} marks from the head, in inches|millimetres. */
+export const benchHeardMarks = (args: { readonly count: number; readonly units: Word }): string => say("bench-heard-marks", args);
+/** {at}, cut {cut}. */
+export const benchHeardCut = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-heard-cut", args);
+/** Fold back and tuck behind, head to tail: {folds}. */
+export const benchHeardFolds = (args: { readonly folds: Word }): string => say("bench-heard-folds", args);
+/** No marks. Fold the whole leaf back at level {level}, {name}. */
+export const benchHeardWhole = (args: { readonly level: Word; readonly name: Word }): string => say("bench-heard-whole", args);
+/** Notch for the light: from {from} to {to}, {depth} deep. */
+export const benchHeardNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-heard-notch", args);
+/** Mark {mark} of {count}: {at}, cut {cut}. */
+export const benchHeardMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly cut: Word }): string => say("bench-heard-mark", args);
+/** Above it fold back at level {above}, below it at level {below}. — What lies above and below a mark; the numbers are levels. */
+export const benchHeardBeside = (args: { readonly above: Word; readonly below: Word }): string => say("bench-heard-beside", args);
+/** {whole} and {fraction} — An inch length: $whole inches and a fraction such as “13 sixteenths”. */
+export const benchHeardInches = (args: { readonly whole: Word; readonly fraction: Word }): string => say("bench-heard-inches", args);
+/** one half|one quarter|{parts} quarters|one eighth|{parts} eighths|one sixteenth|{parts} sixteenths|one thirty-second|{parts} thirty-seconds */
+export const benchHeardFraction = (args: { readonly divisor: number; readonly parts: number }): string => say("bench-heard-fraction", args);
+/** With busy hands */
+export const benchHandsTitle = (): string => say("bench-hands-title");
+/** A tap anywhere goes on */
+export const benchTap = (): string => say("bench-tap");
+/** Undo */
+export const benchTapUndo = (): string => say("bench-tap-undo");
+/** Arrow keys tick, too */
+export const benchPedal = (): string => say("bench-pedal");
+/** For a pedal that sends arrows. One that sends page keys needs nothing. */
+export const benchPedalLead = (): string => say("bench-pedal-lead");
+/** {worked} ({sitting} this time) — In place of the working time where it is not the first evening; $sitting is the part of it since the last long break. */
+export const benchTimesSitting = (args: { readonly worked: Word; readonly sitting: Word }): string => say("bench-times-sitting", args);
+/** Stop at {time}: about {leaf}, {count} leaf|{count} leaves from here, at your pace|by the estimate. — $leaf is a leaf in words, such as “p. 151 (leaf 87)”. */
+export const benchStopLeaf = (args: { readonly time: Word; readonly leaf: Word; readonly count: number; readonly by: Word }): string => say("bench-stop-leaf", args);
+/** Stop at {time}: too soon for another leaf. */
+export const benchStopNoLeaf = (args: { readonly time: Word }): string => say("bench-stop-no-leaf", args);
+/** Stop at {time}: all may be done by then. */
+export const benchStopEnd = (args: { readonly time: Word }): string => say("bench-stop-end", args);
+/** You wanted to stop at {time}. */
+export const benchStopPast = (args: { readonly time: Word }): string => say("bench-stop-past", args);
+/** {step}: dry at about {time}, in {left}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20, $left a time such as 22 min. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word; readonly left: Word }): string => say("bench-drying", args);
+/** Dry at about {time}. — Spoken as something begins to dry. */
+export const benchDriesSpoken = (args: { readonly time: Word }): string => say("bench-dries-spoken", args);
+/** Dry now: {steps}. — $steps is a list of steps in words. */
+export const benchDry = (args: { readonly steps: Word }): string => say("bench-dry", args);
+/** This evening */
+export const benchStopTitle = (): string => say("bench-stop-title");
+/** Stop at */
+export const benchStopAt = (): string => say("bench-stop-at");
+/** No set time */
+export const benchStopClear = (): string => say("bench-stop-clear");
+/** The bench tells how far you come by then. */
+export const benchStopLead = (): string => say("bench-stop-lead");
+/** A quiet tone when glue is dry or it is time to stop */
+export const benchTone = (): string => say("bench-tone");
 /** {title}: work along */
 export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
 /** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
@@ -30,8 +108,6 @@ export const benchStepPlace = (args: { readonly place: Word; readonly count: Wor
 export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
-/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
-export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
 /** {worked} worked */
 export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
@@ -114,6 +190,8 @@ export const benchEdgeHead = (): string => say("bench-edge-head");
 export const benchEdgeTail = (): string => say("bench-edge-tail");
 /** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
 export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** The front in small: {done} of {count} leaves are folded. You are at {percent}% of its width from the left. — What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf. */
+export const benchFrontNow = (args: { readonly done: Word; readonly count: Word; readonly percent: Word }): string => say("bench-front-now", args);
 /** Back */
 export const benchBack = (): string => say("bench-back");
 /** Next */
@@ -280,30 +358,28 @@ export const benchPutBackShort = (): string => say("bench-put-back-short");
 export const benchPutBackLeaf = (args: { readonly leaf: Word }): string => say("bench-put-back-leaf", args);
 /** Progress */
 export const benchProgressTitle = (): string => say("bench-progress-title");
-/** It is saved in this browser, for this kit in this book. A file takes it to another device. */
+/** This piece is saved in this browser. A file takes it to another device. Open such a file under “My pieces”. */
 export const benchProgressLead = (): string => say("bench-progress-lead");
 /** Save as a file */
 export const benchSaveFile = (): string => say("bench-save-file");
-/** Open a saved file */
-export const benchOpenFile = (): string => say("bench-open-file");
 /** Start again */
 export const benchStartAgain = (): string => say("bench-start-again");
-/** Clear the tick of {count} leaf and of all other work, and start this book again?|Clear the ticks of {count} leaves and of all other work, and start this book again? */
+/** Clear the tick of {count} leaf and of all other work, and start this piece again?|Clear the ticks of {count} leaves and of all other work, and start this piece again? */
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
-/** {file} is opened: {count} leaf ticked.|{file} is opened: {count} leaves ticked. */
-export const benchFileOpened = (args: { readonly count: number; readonly file: Word }): string => say("bench-file-opened", args);
-/** {file} cannot be opened. {why} — $why is a sentence of progress.ftl. */
-export const benchFileRefused = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-refused", args);
-/** {file} cannot be opened. The leaves that it leaves out do not fit this book. {why} */
-export const benchFileMisfit = (args: { readonly file: Word; readonly why: Word }): string => say("bench-file-misfit", args);
-/** {link} and open the file there. — Follows where a file belongs to this kit on another book; $link is the link below. */
-export const benchFileElsewhere = (args: { readonly link: Word }): string => say("bench-file-elsewhere", args);
-/** Go to that book */
-export const benchFileElsewhereLink = (): string => say("bench-file-elsewhere-link");
 /** Keys */
 export const benchKeysTitle = (): string => say("bench-keys-title");
 /** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
 export const benchKeys = (): string => say("bench-keys");
+/** {class}: {session} — An entry of a calendar: the class and one of its sessions. */
+export const calendarSession = (args: { readonly class: Word; readonly session: Word }): string => say("calendar-session", args);
+/** A class on {date}, {place}. — Summary of a class in the feed; $date is the day of its first session. */
+export const feedClass = (args: { readonly date: Word; readonly place: Word }): string => say("feed-class", args);
+/** Put the dates into your calendar — A link to a file that calendars open. */
+export const classCalendar = (): string => say("class-calendar");
+/** the class’s day, {date}, or one before it — $date as it stands in the file: 2027-01-14. */
+export const frontAnnouncedBefore = (args: { readonly date: Word }): string => say("front-announced-before", args);
+/** state the day on which you make the class known */
+export const frontCorrectAnnounced = (): string => say("front-correct-announced");
 /** Kits */
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
@@ -442,22 +518,22 @@ export const checkNoKitYet = (args: { readonly folder: Word }): string => say("c
 export const checkPartOfSite = (): string => say("check-part-of-site");
 /** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
-/** No kit has the folder content/kits/{kit}. There are: {kits}. — $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name. */
-export const askedKit = (args: { readonly kit: Word; readonly kits: Word }): string => say("asked-kit", args);
-/** No kit has the folder content/kits/{kit}. Did you mean {meant}? */
-export const askedKitMeant = (args: { readonly kit: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
-/** No kit has the folder content/kits/{kit}; there are none yet. Begin one with npm run new. */
-export const askedNoKits = (args: { readonly kit: Word }): string => say("asked-no-kits", args);
+/** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
+export const askedKit = (args: { readonly folder: Word; readonly kits: Word }): string => say("asked-kit", args);
+/** No kit has the folder {folder}. Did you mean {meant}? */
+export const askedKitMeant = (args: { readonly folder: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
+/** No kit has the folder {folder}; there are none yet. Begin one with npm run new. */
+export const askedNoKits = (args: { readonly folder: Word }): string => say("asked-no-kits", args);
 /** note  {note} */
 export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
-/** Nothing was built; dist is as it was. */
-export const checkNothingBuilt = (): string => say("check-nothing-built");
+/** Nothing was built; {output} is as it was. */
+export const checkNothingBuilt = (args: { readonly output: Word }): string => say("check-nothing-built", args);
 /** Left out until this is corrected: */
 export const checkLeftOut = (): string => say("check-left-out");
-/** {kits} kit|{kits} kits in dist: open {page} */
-export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
-/** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
-export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** {kits} kit|{kits} kits in {output}: open {page} */
+export const checkKitCount = (args: { readonly kits: number; readonly output: Word; readonly page: Word }): string => say("check-kit-count", args);
+/** {kits} kit|{kits} kits and {classes} class|{classes} classes in {output}: open {page} */
+export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly output: Word; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** {folder} is for those who hold the classes: do not publish it. — $folder: the folder of what is not published. */
 export const checkPrivate = (args: { readonly folder: Word }): string => say("check-private", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
@@ -466,6 +542,10 @@ export const checkNoAddress = (args: { readonly file: Word; readonly variable: W
 export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
 /** {names} and {more} more */
 export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
+/** In place of the seat’s row in the table:|Below “seats:” in the class’s file: — Before a line to paste. */
+export const teacherEntry = (args: { readonly into: Word }): string => say("teacher-entry", args);
+/** Enter one of these lines, in place of what stands there of this seat, and build again. */
+export const teacherEntryNote = (): string => say("teacher-entry-note");
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -504,6 +584,24 @@ export const classRowLead = (): string => say("class-row-lead");
 export const classRowLine = (): string => say("class-row-line");
 /** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
 export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** How fast you work */
+export const classRowPace = (): string => say("class-row-pace");
+/** As the class plans */
+export const classRowPaceClass = (): string => say("class-row-pace-class");
+/** With practice: {times} time the estimate|With more time: {times} times the estimate|With much time: {times} times the estimate — $times: how many times the kit's estimate. */
+export const classRowPaceOwn = (args: { readonly kind: Word; readonly times: Word }): string => say("class-row-pace-own", args);
+/** About {hours} of work: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
+export const classRowFinished = (args: { readonly hours: Word }): string => say("class-row-finished", args);
+/** About {hours} of work: about {rest} is left to finish at home. */
+export const classRowUnfinished = (args: { readonly hours: Word; readonly rest: Word }): string => say("class-row-unfinished", args);
+/** {kit} does not fit this book as it is. See above what would help; your teacher decides with you. */
+export const classRowMisfit = (args: { readonly kit: Word }): string => say("class-row-misfit", args);
+/** Add the leaf of page 1 and the last page, so that page numbers are right. */
+export const classRowPages = (): string => say("class-row-pages");
+/** Your teacher’s phone reads the row from this code. */
+export const classRowCode = (): string => say("class-row-code");
+/** The row as a code for a phone */
+export const classRowCodeAlt = (): string => say("class-row-code-alt");
 /** Copy the row */
 export const classRowCopy = (): string => say("class-row-copy");
 /** Save it as a file */
@@ -1254,6 +1352,10 @@ export const fieldClassDate = (): string => say("field-class-date");
 export const fieldClassPlace = (): string => say("field-class-place");
 /** Paper that the packets are printed on. */
 export const fieldClassPaper = (): string => say("field-class-paper");
+/** Day on which the class is made known: from then on it stands in the feed. */
+export const fieldClassAnnounced = (): string => say("field-class-announced");
+/** it is not in the feed */
+export const fieldClassAnnouncedUsual = (): string => say("field-class-announced-usual");
 /** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
@@ -1314,6 +1416,12 @@ export const fieldSessionStarts = (): string => say("field-session-starts");
 export const fieldSessionMinutes = (): string => say("field-session-minutes");
 /** Of these, not spent on the work: welcome, cautions, clearing away. */
 export const fieldSessionAside = (): string => say("field-session-aside");
+/** Of these, at the end, planned for nobody, so that late seats catch up. */
+export const fieldSessionBuffer = (): string => say("field-session-buffer");
+/** Tools of which there are fewer than seats, such as mat: 4. Seats take turns at them. Keys: {keys}. */
+export const fieldTools = (args: { readonly keys: Word }): string => say("field-tools", args);
+/** How many of it there are. */
+export const fieldTool = (): string => say("field-tool");
 /** A seat: its number, and its book here or in the books table. */
 export const fieldSeat = (): string => say("field-seat");
 /** The seat’s number; never a name. */
@@ -1336,12 +1444,18 @@ export const fieldAsTheKit = (): string => say("field-as-the-kit");
 export const fieldColumnPlates = (): string => say("field-column-plates");
 /** no plates */
 export const fieldColumnPlatesUsual = (): string => say("field-column-plates-usual");
+/** Depths of all levels, front to back: 16; 24; 36 */
+export const fieldColumnDepths = (): string => say("field-column-depths");
 /** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
 export const fieldSeatFit = (): string => say("field-seat-fit");
 /** Picture height on this seat’s book. */
 export const fieldSeatHeight = (): string => say("field-seat-height");
 /** Head edge to the picture’s top. */
 export const fieldSeatHead = (): string => say("field-seat-head");
+/** How far this seat’s book is opened, in degrees, where the kit states that. */
+export const fieldSeatOpening = (): string => say("field-seat-opening");
+/** How many leaves show the picture. */
+export const fieldSeatPictureLeaves = (): string => say("field-seat-picture-leaves");
 /** Whole leaves before and after the picture: [8, 8]. */
 export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
 /** How flaps are folded. */
@@ -2790,6 +2904,38 @@ export const hoursOnly = (args: { readonly hours: Word }): string => say("hours-
 export const hoursMinutesOnly = (args: { readonly minutes: Word }): string => say("hours-minutes-only", args);
 /** {hours} h {minutes} min */
 export const hoursAndMinutes = (args: { readonly hours: Word; readonly minutes: Word }): string => say("hours-and-minutes", args);
+/** {count} caution in full|{count} cautions in full */
+export const kitChapterCautions = (args: { readonly count: number }): string => say("kit-chapter-cautions", args);
+/** {materials} material|{materials} materials, {tools} tool|{tools} tools */
+export const kitChapterSupplies = (args: { readonly materials: number; readonly tools: number }): string => say("kit-chapter-supplies", args);
+/** leaves to find and to score, {batches} batch|leaves to find and to score, {batches} batches */
+export const kitChapterPrepare = (args: { readonly batches: number }): string => say("kit-chapter-prepare", args);
+/** the light’s place|{parts} part to cut, with files|{parts} parts to cut, with files */
+export const kitChapterWindow = (args: { readonly parts: number }): string => say("kit-chapter-window", args);
+/** {steps} step|{steps} steps, about {hours} */
+export const kitChapterSteps = (args: { readonly steps: number; readonly hours: Word }): string => say("kit-chapter-steps", args);
+/** {leaves} leaf|{leaves} leaves, no cuts|{cuts} cut|{cuts} cuts */
+export const kitChapterPattern = (args: { readonly leaves: number; readonly cuts: number }): string => say("kit-chapter-pattern", args);
+/** nothing to glue|{count} dot of glue|{count} dots of glue */
+export const kitChapterTacks = (args: { readonly count: number }): string => say("kit-chapter-tacks", args);
+/** What it takes — What a kit takes, in short. */
+export const kitTakes = (): string => say("kit-takes");
+/** All supplies, with amounts and prices */
+export const kitTakesAll = (): string => say("kit-takes-all");
+/** Materials: */
+export const kitTakesMaterials = (): string => say("kit-takes-materials");
+/** Tools: */
+export const kitTakesTools = (): string => say("kit-takes-tools");
+/** Before hands begin — Above the cautions in short. */
+export const kitCare = (): string => say("kit-care");
+/** All cautions */
+export const kitCareAll = (): string => say("kit-care-all");
+/** Make it, stage by stage — Leads to the page on which a piece is made. */
+export const kitMake = (): string => say("kit-make");
+/** More to print and to download — Closed below the first links of a kit's page. */
+export const kitMoreFiles = (): string => say("kit-more-files");
+/** Gauge, strips and templates are printed at true scale from the packet of this kit. — Stands on paper alone, where a kit's page is printed. */
+export const kitPrinted = (): string => say("kit-printed");
 /** {title}, the opened book seen from the front, drawn from the computed leaves — The title of a kit's page in a link elsewhere is the kit's own. */
 export const kitFrontAlt = (args: { readonly title: Word }): string => say("kit-front-alt", args);
 /** {title}, the finished book lit from inside in a dark room */
@@ -3312,6 +3458,66 @@ export const licencesPackage = (args: { readonly name: Word; readonly version: W
 export const licencesRefused = (args: { readonly name: Word; readonly version: Word; readonly licence: Word; readonly allowed: Word }): string => say("licences-refused", args);
 /** The site would hold {name} {version}, which has no file with the text of its licence. Use another version of it, or another package. */
 export const licencesNoText = (args: { readonly name: Word; readonly version: Word }): string => say("licences-no-text", args);
+/** Make {title} */
+export const makeTitle = (args: { readonly title: Word }): string => say("make-title", args);
+/** Stage by stage, from the closed book to the finished piece. */
+export const makeLede = (): string => say("make-lede");
+/** In a book of {leaves} leaves, {height} tall, {width} wide, {thickness} thick. — Whose book the page is for; lengths in the reader's units. */
+export const makeBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("make-book", args);
+/** Without scripts this page is for the kit’s own book, and nothing is ticked. All leaves are in the {table}. */
+export const makeNoScript = (args: { readonly table: Word }): string => say("make-no-script", args);
+/** pattern table */
+export const makeNoScriptTable = (): string => say("make-no-script-table");
+/** Back to {title} */
+export const makeBack = (args: { readonly title: Word }): string => say("make-back", args);
+/** {percent} done */
+export const makeNow = (args: { readonly percent: Word }): string => say("make-now", args);
+/** about {time} to go */
+export const makeLeft = (args: { readonly time: Word }): string => say("make-left", args);
+/** All is done. */
+export const makeFinished = (): string => say("make-finished");
+/** Go on at the bench: {place} — $place is a leaf or other work in words. */
+export const makeGo = (args: { readonly place: Word }): string => say("make-go", args);
+/** Begin at the bench */
+export const makeBegin = (): string => say("make-begin");
+/** Notes on this piece */
+export const makeNotes = (): string => say("make-notes");
+/** Kept on this device with the piece. */
+export const makeNotesHelp = (): string => say("make-notes-help");
+/** This browser keeps nothing, so what you tick here is lost when the page is left. */
+export const makeNotKept = (): string => say("make-not-kept");
+/** Prepare the book|Fold the leaves|Notch and tack, in each batch|Make the window — A stage of several steps; one of a single step is called by it. */
+export const makeStage = (args: { readonly stage: Word }): string => say("make-stage", args);
+/** {count} step|{count} steps */
+export const makeStageSteps = (args: { readonly count: number }): string => say("make-stage-steps", args);
+/** done */
+export const makeStageDone = (): string => say("make-stage-done");
+/** {done} of {count} */
+export const makeStagePart = (args: { readonly done: Word; readonly count: Word }): string => say("make-stage-part", args);
+/** you are here */
+export const makeStageHere = (): string => say("make-stage-here");
+/** Done */
+export const makeItemDone = (): string => say("make-item-done");
+/** Supplies to lay out */
+export const makeSupplies = (): string => say("make-supplies");
+/** {done} of {count} at hand */
+export const makeSuppliesPart = (args: { readonly done: Word; readonly count: Word }): string => say("make-supplies-part", args);
+/** Batches */
+export const makeBatches = (): string => say("make-batches");
+/** Batch {number}: {first} to {last} */
+export const makeBatch = (args: { readonly number: Word; readonly first: Word; readonly last: Word }): string => say("make-batch", args);
+/** {done} of {count} folded */
+export const makeBatchDone = (args: { readonly done: Word; readonly count: Word }): string => say("make-batch-done", args);
+/** Table of batch {number} */
+export const makeBatchTable = (args: { readonly number: Word }): string => say("make-batch-table", args);
+/** Tick all of batch {number} */
+export const makeBatchTick = (args: { readonly number: Word }): string => say("make-batch-tick", args);
+/** {count} thing|{count} things */
+export const makeSuppliesCount = (args: { readonly count: number }): string => say("make-supplies-count", args);
+/** Where the work is */
+export const makeHere = (): string => say("make-here");
+/** Share of the work that is done */
+export const makeShare = (): string => say("make-share");
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
 /** what helps against {against}: {way} — $against: one of the next six. */
@@ -3848,6 +4054,16 @@ export const offlineFileHeading = (): string => say("offline-file-heading");
 export const offlineFileWrong = (): string => say("offline-file-wrong");
 /** The kit on this device is version {version} of {day}. */
 export const offlineFileOf = (args: { readonly version: Word; readonly day: Word }): string => say("offline-file-of", args);
+/** To read and to work by: cautions, supplies, steps, table — Closed on a phone, and opened for printing. */
+export const packetBundleRead = (): string => say("packet-bundle-read");
+/** To cut out at true scale: {count} sheet|To cut out at true scale: {count} sheets */
+export const packetBundleCut = (args: { readonly count: number }): string => say("packet-bundle-cut", args);
+/** The table, batch by batch */
+export const packetBundleTable = (): string => say("packet-bundle-table");
+/** These sheets are for the kit’s own book: {leaves} leaves, {height} tall, {width} wide, {thickness} thick. Only scripts can fit them to another. — Where no script lays the sheets out for a reader's own book. */
+export const packetWhose = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("packet-whose", args);
+/** Back to {title} */
+export const packetHome = (args: { readonly title: Word }): string => say("packet-home", args);
 /** {title}: packet */
 export const packetTitle = (args: { readonly title: Word }): string => say("packet-title", args);
 /** {title}: packet without strips */
@@ -4140,6 +4356,134 @@ export const pictureFillElsewhere = (args: { readonly kind: Word; readonly fill:
 export const pictureFillNoServer = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-no-server", args);
 /** {kind} {fill} counts as solid */
 export const pictureFillSolid = (args: { readonly kind: Word; readonly fill: Word }): string => say("picture-fill-solid", args);
+/** Piece {number} — How a piece is named while its maker gave it no word of her own. */
+export const pieceNumber = (args: { readonly number: Word }): string => say("piece-number", args);
+/** {title}: {piece} — In place of a kit's title where it is followed by one of its pieces. */
+export const pieceOfKit = (args: { readonly title: Word; readonly piece: Word }): string => say("piece-of-kit", args);
+/** You go on with {piece}, last worked on {day}. — $piece is its name, $day such as 3 October 2026. */
+export const pieceLikely = (args: { readonly piece: Word; readonly day: Word }): string => say("piece-likely", args);
+/** It is made in the kit’s own book|the book that you measured. — In which book a piece is made, after the line above. */
+export const pieceInBook = (args: { readonly book: Word }): string => say("piece-in-book", args);
+/** The piece that this address names is not on this device. */
+export const pieceAbsent = (): string => say("piece-absent");
+/** {piece} is made in another book than this address says: its own book is shown. */
+export const pieceOtherBook = (args: { readonly piece: Word }): string => say("piece-other-book", args);
+/** Begin a piece in that book */
+export const pieceBeginThere = (): string => say("piece-begin-there");
+/** Begin another piece */
+export const pieceBeginAnother = (): string => say("piece-begin-another");
+/** Open {piece} */
+export const pieceOpenOther = (args: { readonly piece: Word }): string => say("piece-open-other", args);
+/** My pieces */
+export const pieceAll = (): string => say("piece-all");
+/** This kit has a newer version. Its marks are the same, so you go on with it. */
+export const pieceNewerSame = (): string => say("piece-newer-same");
+/** This kit has a newer version, with other marks on one leaf: {leaf}.|This kit has a newer version, with other marks on {count} leaves, starting with {leaf}. You go on with the pattern you began with. — $leaf is a leaf in words. */
+export const pieceNewerMarks = (args: { readonly count: number; readonly leaf: Word }): string => say("piece-newer-marks", args);
+/** Its levels are folded at other depths, so the gauge and the lines are made anew. */
+export const pieceNewerDepths = (): string => say("piece-newer-depths");
+/** None of the leaves you have folded is among them.|{count} leaf that you have folded is among them, and would lose its tick.|{count} leaves that you have folded are among them, and would lose their ticks. */
+export const pieceNewerDone = (args: { readonly count: number }): string => say("piece-newer-done", args);
+/** This kit has a newer version that does not fit this book. You go on with the pattern you began with. */
+export const pieceNewerMisfit = (): string => say("piece-newer-misfit");
+/** You go on with the pattern you began with. The kit’s page and packet show a newer one. */
+export const pieceOldPattern = (): string => say("piece-old-pattern");
+/** Stay with it */
+export const pieceStay = (): string => say("piece-stay");
+/** Change over */
+export const pieceChangeOver = (): string => say("piece-change-over");
+/** Change over to the newer version?|Change over to the newer version, and clear the tick of {count} leaf?|Change over to the newer version, and clear the ticks of {count} leaves? */
+export const pieceChangeOverSure = (args: { readonly count: number }): string => say("piece-change-over-sure", args);
+/** Your pieces under way */
+export const pieceUnderWay = (): string => say("piece-under-way");
+/** Continue: page {number}, {percent}%|leaf {number}, {percent}%|{percent}% — The link to a piece's bench: where its maker stopped, and how much of the work is done. */
+export const pieceContinue = (args: { readonly place: Word; readonly number: Word; readonly percent: Word }): string => say("piece-continue", args);
+/** Continue: {count} leaf folded|{count} leaves folded — The same before the bench has laid a piece of an earlier version out. */
+export const pieceContinueCount = (args: { readonly count: number }): string => say("piece-continue-count", args);
+/** last worked on {day} */
+export const pieceLast = (args: { readonly day: Word }): string => say("piece-last", args);
+/** All {count} pieces — Under the last of a few pieces: leads to all of them. */
+export const pieceAllCount = (args: { readonly count: Word }): string => say("piece-all-count", args);
+/** My pieces */
+export const piecesTitle = (): string => say("pieces-title");
+/** Everything you have under way on this device, and how to take it to another. */
+export const piecesSummary = (): string => say("pieces-summary");
+/** Each book that you make is a piece, kept on this device alone. A file takes it to another device, or keeps it safe. */
+export const piecesLead = (): string => say("pieces-lead");
+/** Your pieces are shown by a script, and scripts are off in this browser. */
+export const piecesNoScript = (): string => say("pieces-no-script");
+/** Nothing is under way yet. Choose a kit, open “Work along”, and tick the first thing you do: your piece then stands here. */
+export const piecesEmpty = (): string => say("pieces-empty");
+/** Choose a kit */
+export const piecesToKits = (): string => say("pieces-to-kits");
+/** This browser keeps nothing for this site. What you do stays only while its page is open: save it as a file. */
+export const piecesNotKept = (): string => say("pieces-not-kept");
+/** {count} piece that is saved here cannot be read.|{count} pieces that are saved here cannot be read. {why} */
+export const piecesBroken = (args: { readonly count: number; readonly why: Word }): string => say("pieces-broken", args);
+/** Open a saved file */
+export const piecesOpen = (): string => say("pieces-open");
+/** Save all as a file */
+export const piecesSaveAll = (): string => say("pieces-save-all");
+/** Save as a file */
+export const piecesSave = (): string => say("pieces-save");
+/** Remove */
+export const piecesRemove = (): string => say("pieces-remove");
+/** Remove {piece} with {count} folded leaf|{count} folded leaves from this device? A file of it is the only way back. */
+export const piecesRemoveSure = (args: { readonly piece: Word; readonly count: number }): string => say("pieces-remove-sure", args);
+/** Name and notes */
+export const piecesEdit = (): string => say("pieces-edit");
+/** Name */
+export const piecesName = (): string => say("pieces-name");
+/** Notes */
+export const piecesNotes = (): string => say("pieces-notes");
+/** {count} leaf folded|{count} leaves folded */
+export const piecesDone = (args: { readonly count: number }): string => say("pieces-done", args);
+/** {count} of {of} leaf folded|{of} leaves folded */
+export const piecesDoneOf = (args: { readonly count: Word; readonly of: number }): string => say("pieces-done-of", args);
+/** finished */
+export const piecesFinished = (): string => say("pieces-finished");
+/** {percent}% of the work */
+export const piecesPercent = (args: { readonly percent: Word }): string => say("pieces-percent", args);
+/** begun {day} */
+export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
+/** last worked on {day} */
+export const piecesLast = (args: { readonly day: Word }): string => say("pieces-last", args);
+/** Its kit’s page — The address of its kit's page with the book of the piece. */
+export const piecesKitPage = (): string => say("pieces-kit-page");
+/** This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is. */
+export const piecesKitGone = (): string => say("pieces-kit-gone");
+/** {file}: {what}. — $what is a list of the lines below, $file the file's name. */
+export const piecesOpened = (args: { readonly file: Word; readonly what: Word }): string => say("pieces-opened", args);
+/** {count} piece added|{count} pieces added */
+export const piecesAdded = (args: { readonly count: number }): string => say("pieces-added", args);
+/** {count} piece brought up to date|{count} pieces brought up to date */
+export const piecesUpdated = (args: { readonly count: number }): string => say("pieces-updated", args);
+/** {count} piece left as it was here|{count} pieces left as they were here */
+export const piecesLeft = (args: { readonly count: number }): string => say("pieces-left", args);
+/** {file} cannot be opened. {why} Choose a file that this site saved. — $why is a sentence of progress.ftl. */
+export const piecesRefused = (args: { readonly file: Word; readonly why: Word }): string => say("pieces-refused", args);
+/** It is larger than {most} MB. */
+export const piecesTooLarge = (args: { readonly most: Word }): string => say("pieces-too-large", args);
+/** This browser has no room to save it. */
+export const piecesNotSaved = (): string => say("pieces-not-saved");
+/** {piece} is on this device, too */
+export const piecesMeetTitle = (args: { readonly piece: Word }): string => say("pieces-meet-title", args);
+/** It was worked on here and in the file since they were the same. */
+export const piecesMeetApart = (): string => say("pieces-meet-apart");
+/** The file is older than what is here. */
+export const piecesMeetOlder = (): string => say("pieces-meet-older");
+/** Here: {what}. */
+export const piecesMeetHere = (args: { readonly what: Word }): string => say("pieces-meet-here", args);
+/** In the file: {what}. */
+export const piecesMeetFile = (args: { readonly what: Word }): string => say("pieces-meet-file", args);
+/** {done}, last worked on {day} — $done is a line such as “57 of 120 leaves folded”. */
+export const piecesMeetState = (args: { readonly done: Word; readonly day: Word }): string => say("pieces-meet-state", args);
+/** Keep this device’s */
+export const piecesKeepHere = (): string => say("pieces-keep-here");
+/** Take the file’s */
+export const piecesTakeFile = (): string => say("pieces-take-file");
+/** Keep both */
+export const piecesKeepBoth = (): string => say("pieces-keep-both");
 /** Pattern page 1 is {first}; the last picture leaf is {last} (pattern page {page}). A leaf is one sheet of paper; a page number is what is printed on it. — The first two arguments name a leaf with its page. */
 export const preparationPlaces = (args: { readonly first: Word; readonly last: Word; readonly page: Word }): string => say("preparation-places", args);
 /** Pattern pages and book pages */
@@ -4240,7 +4584,7 @@ export const printTextOver = (args: { readonly page: Word }): string => say("pri
 export const printTextFits = (): string => say("print-text-fits");
 /** It is not JSON: it may be cut short, or another kind of file. */
 export const progressNotJson = (): string => say("progress-not-json");
-/** It is not a progress file of this version: its schema is {given}, not {expected}. */
+/** It is not a file of pieces or progress of this version: its schema is {given}, not {expected}. */
 export const progressOtherSchema = (args: { readonly given: Word; readonly expected: Word }): string => say("progress-other-schema", args);
 /** It belongs to the kit “{kit}”, and this is “{wanted}”. */
 export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Word }): string => say("progress-other-kit", args);
@@ -4248,12 +4592,18 @@ export const progressOtherKit = (args: { readonly kit: Word; readonly wanted: Wo
 export const progressOtherFit = (): string => say("progress-other-fit");
 /** {place} has leaf {leaf} twice. */
 export const progressTwice = (args: { readonly place: Word; readonly leaf: Word }): string => say("progress-twice", args);
-/** {place} is {given}, but must be an object|a list|text|a whole number from {least} to {most}|a number above 0|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
-export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word; readonly least: Word; readonly most: Word }): string => say("progress-wrong-value", args);
+/** {place} is {given}, but must be an object|a list|text|a whole number from {least} to {most}|a number above 0|a whole number of 0 or more|a whole number from 0 to 100|1 to 64 letters, digits and hyphens|a kit’s name of small letters, digits and hyphens|a date and time like 2026-11-29T20:15:00Z|text of at most {letters} letters|text of at most {letters} letters|figures as in a page’s address, of at most {letters} letters|a number of 0 or more. — $place is where it stands in the file, like ticks[0]. */
+export const progressWrongValue = (args: { readonly place: Word; readonly given: Word; readonly allowed: Word; readonly least: Word; readonly most: Word; readonly letters: Word }): string => say("progress-wrong-value", args);
 /** missing — In place of a value that is not there. */
 export const progressMissing = (): string => say("progress-missing");
 /** The file — The place of the file itself. */
 export const progressWholeFile = (): string => say("progress-whole-file");
+/** {place} is of the kit “{kit}”, but its progress is of “{given}”. — $place is like pieces[2], $kit and $given are kits’ names. */
+export const progressMixedKits = (args: { readonly place: Word; readonly kit: Word; readonly given: Word }): string => say("progress-mixed-kits", args);
+/** {place} has the id of a piece before it. */
+export const progressPieceTwice = (args: { readonly place: Word }): string => say("progress-piece-twice", args);
+/** It holds more than {most} pieces. */
+export const progressTooMany = (args: { readonly most: Word }): string => say("progress-too-many", args);
 /** What of the picture becomes levels. silhouette: one shape; tones: its lightness; depth: how near it is; colours: the colours stated. */
 export const fieldRasterTrace = (): string => say("field-raster-trace");
 /** colours where levels state some; tones where the kit has three levels or more and no level is stated; else silhouette */
@@ -4368,10 +4718,98 @@ export const reportAwaiting = (args: { readonly class: Word; readonly books: Wor
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
 export const reportHelp = (args: { readonly help: Word }): string => say("report-help", args);
+/**     row of the table:|below seats: {text} — A line to paste. $into: below “seats:” in the class's file, or in the table of books. */
+export const reportEntry = (args: { readonly into: Word; readonly text: Word }): string => say("report-entry", args);
 /** warning  {class}, seat {seat}: {doubt} */
 export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
 /** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */
 export const reportUnusedStock = (args: { readonly class: Word; readonly item: Word }): string => say("report-unused-stock", args);
+/** {title}: in the room */
+export const roomTitle = (args: { readonly title: Word }): string => say("room-title", args);
+/** Parts of this page */
+export const roomWays = (): string => say("room-ways");
+/** In the room: to project, to tick off, to take home */
+export const roomLink = (): string => say("room-link");
+/** For the screen */
+export const roomShow = (): string => say("room-show");
+/** Seats */
+export const roomSeats = (): string => say("room-seats");
+/** Slips to take home */
+export const roomHome = (): string => say("room-home");
+/** Session */
+export const roomSession = (): string => say("room-session");
+/** Begin now */
+export const roomBegin = (): string => say("room-begin");
+/** Timer, minutes */
+export const roomTimer = (): string => say("room-timer");
+/** Start timer */
+export const roomTimerStart = (): string => say("room-timer-start");
+/** Stop timer */
+export const roomTimerStop = (): string => say("room-timer-stop");
+/** Time is up */
+export const roomTimerOver = (): string => say("room-timer-over");
+/** Step before */
+export const roomPrevious = (): string => say("room-previous");
+/** Next step */
+export const roomNext = (): string => say("room-next");
+/** Full screen */
+export const roomFull = (): string => say("room-full");
+/** {kit}, step {number} of {of} — $number is the step's, of as many. */
+export const roomStep = (args: { readonly kit: Word; readonly number: Word; readonly of: Word }): string => say("room-step", args);
+/** By the pause|By the end — $when is the session's pause or its end. */
+export const roomTargets = (args: { readonly when: Word }): string => say("room-targets", args);
+/** score lines|window|finished — Short, as it is read from the last row. $at: what a seat is working on. */
+export const roomTarget = (args: { readonly at: Word }): string => say("room-target", args);
+/** lines done */
+export const roomTargetScored = (): string => say("room-target-scored");
+/** Settling in|Pause|Time to catch up|Tidying up|Work at the book until {until}: {left} left — What a session is in the middle of, and until when: "Work at the book until 19:40, 14 min left". */
+export const roomStretch = (args: { readonly kind: Word; readonly until: Word; readonly left: Word }): string => say("room-stretch", args);
+/** Begins at {time} */
+export const roomBefore = (args: { readonly time: Word }): string => say("room-before", args);
+/** This session is over */
+export const roomAfter = (): string => say("room-after");
+/** Not begun */
+export const roomUnbegun = (): string => say("room-unbegun");
+/** Here: {session} — $session is its title. */
+export const roomHere = (args: { readonly session: Word }): string => say("room-here", args);
+/** Folded up to page */
+export const roomUpTo = (): string => say("room-up-to");
+/** Finished */
+export const roomFinished = (): string => say("room-finished");
+/** Left */
+export const roomLeft = (): string => say("room-left");
+/** Tick who is here, and write the last page that is folded. This device alone keeps it, by seat numbers. */
+export const roomSeatsNote = (): string => say("room-seats-note");
+/** With JavaScript, this page keeps the list. Without it, use the supervision list of the teacher’s packet. */
+export const roomNoscript = (): string => say("room-noscript");
+/** This browser keeps nothing: what is ticked here is lost when the page is closed. */
+export const roomNotKept = (): string => say("room-not-kept");
+/** Empty the list */
+export const roomClear = (): string => say("room-clear");
+/** Empty the whole list of this class? Nobody else has it. */
+export const roomClearSure = (): string => say("room-clear-sure");
+/** Seat {seat} is here: {session} */
+export const roomSeatHere = (args: { readonly seat: Word; readonly session: Word }): string => say("room-seat-here", args);
+/** Seat {seat}: folded up to page */
+export const roomSeatPage = (args: { readonly seat: Word }): string => say("room-seat-page", args);
+/** Seat {seat} is finished */
+export const roomSeatFinished = (args: { readonly seat: Word }): string => say("room-seat-finished", args);
+/** no leaves, {time}|one leaf, {time}|{leaves} leaves, {time} — $time is an estimate: "about 2 h". */
+export const roomRest = (args: { readonly leaves: number; readonly time: Word }): string => say("room-rest", args);
+/** one leaf, page {page}; {time}|{leaves} leaves, from page {page} on; {time} */
+export const roomRestFrom = (args: { readonly leaves: number; readonly page: Word; readonly time: Word }): string => say("room-rest-from", args);
+/** nothing: it is finished */
+export const roomRestNone = (): string => say("room-rest-none");
+/** No seat is ticked as here|One seat is here|{here} seats are here; none is finished|one is finished|{finished} are finished. Together the class has done {percent}. — $percent is one, with its sign. How many seats are here in the session that is shown, and how far they are together. */
+export const roomSum = (args: { readonly here: number; readonly finished: number; readonly percent: Word }): string => say("room-sum", args);
+/** What the list above knows is filled in; the rest is a line to write on. Print this page: only the slips are printed. */
+export const roomHomeNote = (): string => say("room-home-note");
+/** Print the slips */
+export const roomPrint = (): string => say("room-print");
+/** The whole piece has one leaf|{leaves} leaves to fold and takes {time} in all. */
+export const roomSlipWhole = (args: { readonly leaves: number; readonly time: Word }): string => say("room-slip-whole", args);
+/** Take along: book, gauge, packet, and the parts in your bag. No loose blades go home, and cells stay behind their screwed door.|Take along: book, gauge, packet, and the parts in your bag. No loose blades go home. */
+export const roomSlipTake = (args: { readonly light: Word }): string => say("room-slip-take", args);
 /** Fetching the view … */
 export const roundFetching = (): string => say("round-fetching");
 /** Close the view */
@@ -4460,13 +4898,37 @@ export const cropNothing = (): string => say("crop-nothing");
 export const cropSomething = (): string => say("crop-something");
 /** draw shapes with a fill or a stroke, and see that they are not hidden */
 export const cropDrawSomething = (): string => say("crop-draw-something");
+/** {option} has no value. Write it behind: {option} sites/north — $option: as it was given: --content. */
+export const siteOptionEmpty = (args: { readonly option: Word }): string => say("site-option-empty", args);
+/** {option} is said twice. Say it once. */
+export const siteOptionTwice = (args: { readonly option: Word }): string => say("site-option-twice", args);
+/** {file} cannot be read as variables: lines of NAME=value. Correct it, or move it away — $file: the name of the file. */
+export const siteVariablesFile = (args: { readonly file: Word }): string => say("site-variables-file", args);
+/** There is no folder {content} to read content from. Allowed is a folder like content, with kits, classes and site.yaml. Make it, or correct --content or LEAFLIGHT_CONTENT. — $content: the folder as it was given. */
+export const siteContentMissing = (args: { readonly content: Word }): string => say("site-content-missing", args);
+/** {content} is no folder for content: it holds the program, or is a part of it. Choose a folder of its own, such as sites/north. */
+export const siteContentOwn = (args: { readonly content: Word }): string => say("site-content-own", args);
+/** The site cannot be made in {output}: {why}. Choose a new or an empty folder with --output or LEAFLIGHT_OUTPUT. — $output: the folder as it was given. $why: one of the messages below. */
+export const siteOutput = (args: { readonly output: Word; readonly why: Word }): string => say("site-output", args);
+/** it holds the program or the content, or is a part of them */
+export const siteOutputOwn = (): string => say("site-output-own");
+/** it holds something else than a site, which would be lost */
+export const siteOutputFull = (): string => say("site-output-full");
+/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
+export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
+/** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
+export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);
+/** {host} is kept for examples, so the codes on seat cards and handouts lead nowhere. State the site’s own address: url in {file}, --url, or {variable}. — $host: of the site's address. $file: the settings. $variable: a variable of the environment. */
+export const checkNobodysAddress = (args: { readonly host: Word; readonly file: Word; readonly variable: Word }): string => say("check-nobodys-address", args);
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */
 export const siteFoot = (): string => say("site-foot");
+/** Pages of this site — Read aloud before the links at the top of every page. */
+export const siteWays = (): string => say("site-ways");
 /** Feed of new kits — Link at the foot of every page. */
 export const siteFeed = (): string => say("site-feed");
-/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+/** {site}: kits and classes — Name of the feed for programs that read feeds. */
 export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
 /** {page} · {site} — Title of a page: its own heading and the site's name. */
 export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);
@@ -4916,6 +5378,10 @@ export const remedyBothEnough = (): string => say("remedy-both-enough");
 export const remedyShorterKit = (args: { readonly kit: Word }): string => say("remedy-shorter-kit", args);
 /** Add a session like the last one.|Add {sessions} sessions like the last one. */
 export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
+/** Every seat’s book, to write down */
+export const teacherMeasures = (): string => say("teacher-measures");
+/** Write at the table, in {unit}, and put the rows into the table of books. The measuring card says how to measure. */
+export const teacherMeasuresText = (args: { readonly unit: Word }): string => say("teacher-measures-text", args);
 /** Supervision list */
 export const teacherSupervision = (): string => say("teacher-supervision");
 /** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */
@@ -4960,10 +5426,10 @@ export const cardSeat = (): string => say("card-seat");
 export const cardRuler = (): string => say("card-ruler");
 /** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
 export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
-/** seat {seat}: {part} — A part of one seat. */
-export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);
-/** {seat} {part} — The same in short, on the part in the drawing. */
-export const sheetPartShort = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** {seats}: {part} — A part of one seat, or a gauge of several; $seats: "seat 2" or "seats 1, 3 and 4". */
+export const sheetPart = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part", args);
+/** {seats} {part} — The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4". */
+export const sheetPartShort = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part-short", args);
 /** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
 export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
 /** {class}: {material}, {size} sheet {number}: {parts} */

@@ -22,6 +22,7 @@ export async function typeFigures(page: Page, fields: readonly string[], rounds:
   await page.evaluate(watchKeys);
   const times: KeyTimes[] = [];
   for (const field of fields) {
+    await page.$eval(`#fit-${field}`, (input) => input.closest("details")?.setAttribute("open", ""));
     await page.focus(`#fit-${field}`);
     await page.$eval(`#fit-${field}`, (input) => input.scrollIntoView({ block: "center" }));
     const own = await page.$eval(`#fit-${field}`, (input) => (input as HTMLInputElement).value);

@@ -27,8 +27,6 @@ bench-step-place = Step { $place } of { $count } beside the leaves
 # Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before.
 bench-time-estimated = { $worked } worked · estimated { $left } left, { $first } for a first piece
 bench-time-own-pace = { $worked } worked · about { $left } left
-# $step is a step in words, $time a time of day such as 14:35 or Monday 08:20.
-bench-drying = { $step }: dry at about { $time }.
 bench-time-unknown = { $worked } worked
 bench-time-none-left = { $worked } worked · none left
 bench-minutes = { $minutes } min
@@ -111,6 +109,10 @@ bench-edge-head = head
 bench-edge-tail = tail
 # Above the marks; the sign stands before the depth of each cut.
 bench-edge-marks = { $units } from the head ›cut
+
+## The front in small
+# What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf.
+bench-front-now = The front in small: { $done } of { $count } leaves are folded. You are at { $percent }% of its width from the left.
 
 ## Buttons
 bench-back = Back
@@ -250,23 +252,12 @@ bench-put-back-short = Put back in
 # Read aloud for the button above.
 bench-put-back-leaf = Put { $leaf } back in
 bench-progress-title = Progress
-bench-progress-lead = It is saved in this browser, for this kit in this book. A file takes it to another device.
+bench-progress-lead = This piece is saved in this browser. A file takes it to another device. Open such a file under “My pieces”.
 bench-save-file = Save as a file
-bench-open-file = Open a saved file
 bench-start-again = Start again
 bench-start-again-sure = { $count ->
-    [one] Clear the tick of { $count } leaf and of all other work, and start this book again?
-   *[other] Clear the ticks of { $count } leaves and of all other work, and start this book again?
+    [one] Clear the tick of { $count } leaf and of all other work, and start this piece again?
+   *[other] Clear the ticks of { $count } leaves and of all other work, and start this piece again?
   }
-bench-file-opened = { $count ->
-    [one] { $file } is opened: { $count } leaf ticked.
-   *[other] { $file } is opened: { $count } leaves ticked.
-  }
-# $why is a sentence of progress.ftl.
-bench-file-refused = { $file } cannot be opened. { $why }
-bench-file-misfit = { $file } cannot be opened. The leaves that it leaves out do not fit this book. { $why }
-# Follows where a file belongs to this kit on another book; $link is the link below.
-bench-file-elsewhere = { $link } and open the file there.
-bench-file-elsewhere-link = Go to that book
 bench-keys-title = Keys
 bench-keys = Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too.

@@ -2,10 +2,12 @@
 
 site-skip = Skip to content
 site-foot = Every measurement is worked out for the book each kit names.
+# Read aloud before the links at the top of every page.
+site-ways = Pages of this site
 # Link at the foot of every page.
 site-feed = Feed of new kits
 # Name of the feed for programs that read feeds.
-site-feed-title = { $site }: new and changed kits
+site-feed-title = { $site }: kits and classes
 # Title of a page: its own heading and the site's name.
 site-title = { $page } · { $site }
 

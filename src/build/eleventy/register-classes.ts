@@ -3,6 +3,7 @@ import { dataBlock } from "../../output/feeds/how-to.ts";
 import { classPage } from "../../output/parts/class/class-page.ts";
 import { measuringCard } from "../../output/parts/class/measuring-card.ts";
 import { privatePage } from "../../output/parts/class/private-page.ts";
+import { roomPage } from "../../output/parts/class/room-page.ts";
 import { seatPage } from "../../output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../output/parts/class/teacher-packet.ts";
 import type { PageHead } from "../../output/parts/head.ts";
@@ -48,6 +49,7 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
   config.addFilter("privatePage", (page: string) =>
     privatePage(classes().filter(isOpen), (target) => relativeUrl(target, stated(page))),
   );
+  config.addFilter("roomPage", (slug: string) => roomPage(viewOf(slug)));
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, page: string, slug: string) =>
     framedPrint(opened(), name, stated(page), viewOf(slug)),
@@ -97,6 +99,11 @@ function addPages(config: SiteConfig, viewOf: (slug: string) => ClassView, title
       permalink: `${folder}/${name}/index.html`,
       template: name,
     });
+  config.addTemplate("room.njk", "", {
+    ...paged("room.njk", "library.open", "slug"),
+    permalink: `${privateFolder("{{ slug }}")}/room/index.html`,
+    eleventyComputed: { title: ({ slug }: { slug: string }) => say.roomTitle({ title: viewOf(slug).plan.title }) },
+  });
   config.addTemplate("private.njk", "{{ page.url | privatePage | safe }}", {
     ...paged("base.njk", "library.papers", "papers"),
     permalink: "{{ papers }}/index.html",

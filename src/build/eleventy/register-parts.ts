@@ -4,6 +4,7 @@ import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
+import { continuePart } from "../../output/parts/continue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
 import { guideContents } from "../../output/parts/guide/guide-contents.ts";
@@ -12,9 +13,11 @@ import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
 import { keptPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
+import { makePage } from "../../output/parts/make-page.ts";
 import type { Html, Markup } from "../../output/parts/markup.ts";
 import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
-import { printBar } from "../../output/parts/print-bar.ts";
+import { PIECES, piecesLink, piecesPage } from "../../output/parts/pieces.ts";
+import { type PacketOf, printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
@@ -27,7 +30,7 @@ import type { SiteConfig } from "./site-config.ts";
 import { stated } from "./stated.ts";
 
 /** A packet's sheets with what its frame says of them. */
-interface Packet {
+interface Packet extends PacketOf {
   readonly heading: string;
   readonly summary: string;
   readonly units: string;
@@ -52,6 +55,13 @@ export function registerParts(
     const guide = guideOf(page);
     return guide === undefined ? "" : guideLink(guide);
   });
+  config.addFilter("piecesLink", (page: string) => piecesLink(linkOf(page)(PIECES)));
+  config.addFilter("piecesPage", (page: string) =>
+    piecesPage(
+      opened().views.map(({ kit }) => kit),
+      linkOf(page),
+    ),
+  );
   config.addFilter("footPart", (page: string) => {
     const { summary, author } = opened().settings;
     const glossary = linkOf(page)("/glossary/index.html");
@@ -62,8 +72,10 @@ export function registerParts(
   config.addFilter("benchPart", benchPart);
   config.addFilter("kitPage", (slug: string, page: string) => {
     const view = opened().view(slug);
-    return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view));
+    const started = continuePart(linkOf(page), view.kit);
+    return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view), started);
   });
+  config.addFilter("makePage", (slug: string) => makePage(opened().view(slug)));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string) => {
     const { views: kits, classes, catalogue, story } = opened();
@@ -88,7 +100,7 @@ export function registerParts(
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {
     const packet = seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat);
     const { heading: title, summary } = packet;
-    return { ...packet, bar: printBar(), head: pageHead(opened(), page, { title, summary, link: linkOf(page) }) };
+    return { ...packet, bar: printBar(packet), head: pageHead(opened(), page, { title, summary, link: linkOf(page) }) };
   });
 }
 
@@ -101,7 +113,7 @@ function kitPacket(library: Library, template: PacketPage, slug: string): Packet
   const view = library.view(slug);
   const { title, summary } = view.kit;
   const main = PACKET_PAGES[template](view);
-  return { heading: say.packetTitle({ title }), summary, units: view.kit.units, main };
+  return { heading: say.packetTitle({ title }), summary, units: view.kit.units, main, kit: view.kit, seat: undefined };
 }
 
 /** `key` is the seat's: its class and its number. */
@@ -114,5 +126,7 @@ function seatPacket({ classes }: Library, key: string): Packet {
     summary: kit.summary,
     units: kit.units,
     main: packetPart(seat.view, seat.number),
+    kit,
+    seat: say.seatNumber({ seat: seat.number }),
   };
 }

@@ -29,6 +29,7 @@ export function registerSite(config: SiteConfig): void {
   addBundleLinks(config, root);
   addCatalogue(config);
   addKitPages(config);
+  addPieces(config);
   addGlossary(config);
   addGuide(config);
   addStandIns(config);
@@ -79,9 +80,27 @@ function addKitPages(config: SiteConfig): void {
   config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
   config.addTemplate("compact.njk", "", paged("compact", "kits/{{ slug }}/packet/compact.html"));
+  config.addTemplate("make.njk", "", {
+    ...paged("make", "kits/{{ slug }}/make/index.html"),
+    layout: "make.njk",
+    eleventyComputed: {
+      title: ({ slug }: { slug: string }) => messages.makeTitle({ title: opened().view(slug).kit.title }),
+      summary: () => messages.makeLede(),
+    },
+  });
   config.addTemplate("bench.njk", "", {
     ...paged("bench", "kits/{{ slug }}/bench/index.html"),
     layout: "bench.njk",
+  });
+}
+
+/** What a reader has under way. */
+function addPieces(config: SiteConfig): void {
+  config.addTemplate("pieces.njk", "", {
+    layout: "pieces.njk",
+    eleventyComputed: { title: () => messages.piecesTitle(), summary: () => messages.piecesSummary() },
+    permalink: "pieces/index.html",
+    eleventyExcludeFromCollections: true,
   });
 }
 

@@ -28,15 +28,16 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 
-/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book; the finished piece as it was drawn. */
+/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book, of a `seat` with its number; the finished piece as it was drawn. */
 export async function writePatternFiles(
   folder: string,
   { slug, kit, pattern, findings, supplies, effort }: KitView,
+  seat?: number,
 ): Promise<string> {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
-  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern));
+  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern, seat));
   const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);

@@ -24,6 +24,7 @@ export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<stri
           "packet/",
           "packet/large.html",
           "packet/compact.html",
+          "make/",
           "bench/",
           "pattern.json",
           "pattern.csv",

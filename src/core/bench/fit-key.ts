@@ -17,11 +17,6 @@ export function fitOf(refit: Refit): string {
   return toAddress(fit).toString();
 }
 
-/** Where a browser keeps the progress of one kit and fit. The number is the version of what is kept there. */
-export function progressKey(slug: string, fit: string): string {
-  return `leaflight-bench/1/${slug}/${fit}`;
-}
-
 /** The refit as it stands now: with the leaves that were lost and, once a batch is measured, the bulk of its flaps. */
 export function refitNow(kit: Kit, refit: Refit, progress: Progress): Refit {
   const { lostLeaves, ...rest } = refit;

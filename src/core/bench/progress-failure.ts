@@ -7,6 +7,11 @@ export type ProgressFailure =
   | { readonly kind: "other-kit"; readonly kit: string; readonly wanted: string }
   /** Only the fit differs: `fit` is the address parameters of its book. */
   | { readonly kind: "other-fit"; readonly fit: string }
+  /** A piece whose progress is of another kit; `path` is the piece's. */
+  | { readonly kind: "mixed-kits"; readonly path: string; readonly kit: string; readonly given: string }
+  /** A piece that stands twice in a file. */
+  | { readonly kind: "piece-twice"; readonly path: string }
+  | { readonly kind: "too-many"; readonly most: number }
   | { readonly kind: "twice"; readonly path: string; readonly leaf: LeafNumber }
   /** `path` is like `ticks[0][1]`, empty for the file itself; `given` as JSON, cut off where it is long, undefined where it is missing. */
   | {
@@ -16,5 +21,22 @@ export type ProgressFailure =
       readonly allowed: ProgressValue;
     };
 
-/** What may stand at a place of a progress file: a leaf is a whole number from 1 to 5000, an amount 0 or more, a thickness more than 0. */
-export type ProgressValue = "object" | "list" | "text" | "leaf" | "amount" | "thickness";
+/**
+ * What may stand at a place of a file of progress or of pieces: a leaf is a whole number within `BOUNDS.leaf`, an amount 0 or
+ * more, a thickness more than 0, a count a whole number. Texts have bounds, too: `PIECE_LENGTHS`.
+ */
+export type ProgressValue =
+  | "object"
+  | "list"
+  | "text"
+  | "leaf"
+  | "amount"
+  | "thickness"
+  | "count"
+  | "percent"
+  | "id"
+  | "slug"
+  | "instant"
+  | "short"
+  | "notes"
+  | "address";

@@ -11,6 +11,8 @@ export interface KitClass {
   readonly summary: string;
   /** ISO 8601 day. */
   readonly date: string;
+  /** ISO 8601 day on which it was made known, where that is stated. */
+  readonly announced: string | undefined;
   readonly place: string;
   readonly units: UnitSystem;
   readonly paper: "a4" | "letter";
@@ -23,6 +25,10 @@ export interface KitClass {
   /** A crate of substitute books. */
   readonly spares: readonly SpareBook[];
   readonly sessions: readonly Session[];
+  /** Tools of which there are fewer than seats; the rest lies at every seat. */
+  readonly tools: Readonly<Partial<Record<SharedTool, number>>>;
+  /** How many times the kits' estimate the group takes. */
+  readonly pace: number;
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
   readonly sheets: readonly SheetSize[];
@@ -46,6 +52,8 @@ export interface Seat {
   readonly kit: Kit;
   /** The whole book, for trying other kits on it. */
   readonly book: Refit;
+  /** Where it is stated: in the table of books, or in the class's file itself. */
+  readonly bookIn: "table" | "matter";
   /** What this seat's book changes of the kit. */
   readonly refit: Refit;
   /** How many times the kit's estimate this seat takes. */
@@ -64,6 +72,11 @@ export interface SpareBook {
   readonly book: Refit;
 }
 
+/** Tools that seats may share, taking turns. */
+export const SHARED_TOOLS = ["awl", "scissors", "knife", "mat", "glueGun"] as const;
+
+export type SharedTool = (typeof SHARED_TOOLS)[number];
+
 export interface Session {
   readonly title: string;
   readonly date: string | undefined;
@@ -72,4 +85,6 @@ export interface Session {
   readonly minutes: number;
   /** Minutes of it that are no work at the book. */
   readonly aside: number;
+  /** Minutes before its end that are planned for nobody: who is late catches up. */
+  readonly buffer: number;
 }

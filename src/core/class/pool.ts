@@ -5,7 +5,7 @@ import { isLength, toBuy } from "../supplies/lengths.ts";
 import { suppliesOf } from "../supplies/supplies.ts";
 import type { Supply } from "../supplies/supply.ts";
 import { tidy } from "../units/length.ts";
-import type { SeatPart } from "./class-sheets.ts";
+import { type SeatPart, seatsOfPart } from "./class-sheets.ts";
 import type { FittingSeat } from "./fit-seats.ts";
 import type { KitClass } from "./kit-class.ts";
 import type { NeededSupply, PooledSupply } from "./pooled-supply.ts";
@@ -52,13 +52,14 @@ function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): 
   );
 }
 
-/** Seats share their sheets by the boxes that their parts take up. */
+/** Seats share their sheets by the boxes that their parts take up, and a gauge that goes round in equal parts. */
 function areaShares(parts: readonly SeatPart[]): Map<number, number> {
   const shares = new Map<number, number>();
   for (const part of parts) {
     const box = extentOf(part);
     const area = (box.right - box.left) * (box.bottom - box.top) * part.count;
-    shares.set(part.seat, (shares.get(part.seat) ?? 0) + area);
+    const seats = seatsOfPart(part);
+    for (const seat of seats) shares.set(seat, (shares.get(seat) ?? 0) + area / seats.length);
   }
   return shares;
 }

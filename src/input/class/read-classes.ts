@@ -66,6 +66,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     title: data.title,
     summary: data.summary ?? "",
     date: data.date,
+    announced: data.announced,
     place: data.place,
     units: data.units,
     paper: data.paper,
@@ -73,6 +74,8 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
     ...seats,
     sessions: sessionsOf(data),
+    tools: data.tools,
+    pace: data.pace,
     ready: data.ready,
     fittingShare: data.fittingShare,
     sheets: sheetsOf(data.sheets, data.units),
@@ -92,12 +95,19 @@ function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {
     starts: session.starts,
     minutes: session.minutes,
     aside: session.aside,
+    buffer: session.buffer,
   }));
 }
 
-/** @throws ProblemError where a session stands before the one that it follows. */
+/** @throws ProblemError where a session stands before the one that it follows, or the class is announced after its day. */
 function checkDays(data: ClassMatter): void {
   let before = data.date;
+  if (data.announced !== undefined && data.announced > data.date)
+    throw problem(["announced"], {
+      given: say.checkGiven({ value: data.announced }),
+      allowed: say.frontAnnouncedBefore({ date: data.date }),
+      remedy: say.frontCorrectAnnounced(),
+    });
   for (const [i, { date }] of data.sessions.entries()) {
     if (date === undefined) continue;
     if (date < before)

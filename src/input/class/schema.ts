@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SHARED_TOOLS } from "../../core/class/kit-class.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
@@ -36,9 +37,18 @@ const session = z
       .meta(described(say.fieldSessionStarts)),
     minutes: minutes(say.fieldSessionMinutes, 5),
     aside: minutes(say.fieldSessionAside).default(15),
+    buffer: minutes(say.fieldSessionBuffer).default(0),
   })
-  .refine((one) => one.aside < one.minutes, { path: ["aside"], params: { fault: { kind: "whole-session" } } })
+  .refine((one) => one.aside + one.buffer < one.minutes, {
+    path: ["aside"],
+    params: { fault: { kind: "whole-session" } },
+  })
   .meta(described(say.fieldSession));
+
+/** Turns at fewer tools than seats. */
+const tools = z
+  .partialRecord(z.enum(SHARED_TOOLS), count(say.fieldTool, BOUNDS.seat))
+  .meta(described(() => say.fieldTools({ keys: SHARED_TOOLS.join(", ") })));
 
 const spare = z
   .strictObject({
@@ -59,6 +69,7 @@ export const classMatter = z
     title: words(say.fieldClassTitle, TEXT.title),
     summary: words(say.fieldClassSummary, TEXT.summary).optional(),
     date: date(say.fieldClassDate),
+    announced: leftOut(date(say.fieldClassAnnounced), say.fieldClassAnnouncedUsual),
     place: words(say.fieldClassPlace, TEXT.line),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),
@@ -68,6 +79,7 @@ export const classMatter = z
     seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
     state: leftOut(choice(say.fieldClassState, ["held", "closed"]), say.fieldClassStateUsual),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
+    tools: tools.default({}),
     pace: pace(say.fieldClassPace).default(1),
     ready: z
       .array(choice(say.fieldReadyStage, ["scores", "parts"]))

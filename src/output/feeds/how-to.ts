@@ -6,9 +6,10 @@ import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
 import { sectionName } from "../../words/steps.ts";
 import { supplyUnit } from "../../words/supplies.ts";
-import type { KitView, SupplyView } from "../views/kit-view.ts";
+import type { KitView } from "../views/kit-view.ts";
 import { photoViews } from "../views/photo-files.ts";
 import type { Step } from "../views/step.ts";
+import type { SupplyView } from "../views/supply-view.ts";
 import { authorOf } from "./authorship.ts";
 import { isoDuration } from "./duration.ts";
 

@@ -3,6 +3,7 @@ import * as say from "../../words/messages.ts";
 import type { ClassView } from "../views/class/class-view.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { kitCards, type LinkTo } from "./cards.ts";
+import { continuePart } from "./continue.ts";
 import { finderPart } from "./finder.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
@@ -25,6 +26,7 @@ ${finderPart({ kind: "catalogue", units: "mm" })}
 ${kitCards(kits, link)}
 ${classLists(classes, link)}`;
   return html`<main id="main" class="wrap">
+${continuePart(link)}
 <section class="intro">
 <h1 dir="auto">${heading}</h1>
 <div class="lede">${story}</div>

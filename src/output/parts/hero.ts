@@ -6,6 +6,7 @@ import type { KitView } from "../views/kit-view.ts";
 import { PAPERS } from "../views/paper.ts";
 import { figuresPart } from "./figures.ts";
 import { type Html, html, type Markup, raw, rich } from "./markup.ts";
+import { roundPart } from "./round.ts";
 
 /** The head of a kit's page: its picture, its figures, and what can be printed. `kept` is told of the kit's own book alone. */
 export function heroPart(view: KitView, { current }: Edition, kept?: Markup): Html {
@@ -14,6 +15,7 @@ export function heroPart(view: KitView, { current }: Edition, kept?: Markup): Ht
 <div class="hero-picture">
 <img class="day" src="front.svg" alt="${say.kitFrontAlt({ title: kit.title })}">
 ${moods(view)}
+<div id="round" class="round" data-round>${roundPart(view)}</div>
 </div>
 <div class="hero-text">
 <h1 dir="auto">${kit.title}</h1>
@@ -50,22 +52,24 @@ function currentVersion(current: Edition["current"]): Markup {
 
 /** Another edition, on both papers. */
 function others(file: string, named: (args: { paper: string }) => string): Html {
-  return html`<span class="more"><a href="${file}-a4.pdf">${named({ paper: say.paperA4() })}</a> · <a href="${file}-letter.pdf">${say.paperLetterShort()}</a></span>`;
+  return html`<p><a href="${file}-a4.pdf">${named({ paper: say.paperA4() })}</a> · <a href="${file}-letter.pdf">${say.paperLetterShort()}</a></p>`;
 }
 
 function downloads(kept?: Markup): Html {
   const packets = PAPERS.map(
     ({ name }, i) =>
-      html`${i > 0 && " "}<a class="button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
+      html`${i > 0 && " "}<a class="button plain-button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
   );
   return html`<div class="downloads">
 <p class="held-note" data-held hidden>${say.kitHeld()}</p>
-<div data-own-packets>${kept}${packets}
-${others("packet-bench", say.kitBenchOn)}
+<a class="button" href="make/index.html" data-to="make/index.html">${say.kitMake()}</a>
+<a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a>
+<div data-own-packets>${kept}${packets}</div>
+<div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
+<details class="more"><summary>${say.kitMoreFiles()}</summary>
+<div data-own-packets>${others("packet-bench", say.kitBenchOn)}
 ${others("table-large", say.kitLargeOn)}
 ${others("table-compact", say.kitCompactOn)}</div>
-<div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
-<p class="more"><a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a></p>
-<span class="more"><a href="pattern.csv">CSV</a> · <a href="pattern.json">JSON</a></span>
+<p><a href="pattern.csv">CSV</a> · <a href="pattern.json">JSON</a></p></details>
 </div>`;
 }

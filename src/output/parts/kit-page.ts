@@ -1,26 +1,36 @@
 import * as say from "../../words/messages.ts";
 import { type Edition, editionOf } from "../views/edition.ts";
 import type { KitView } from "../views/kit-view.ts";
+import { chapter } from "./chapter.ts";
 import { creditsPart, versionsPart } from "./edition.ts";
+import type { Chapter } from "./gists.ts";
 import { heroPart } from "./hero.ts";
 import { KIT_PARTS, type KitPart } from "./kit-parts.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 import { photosPart } from "./photos.ts";
 import { refitForm } from "./refit.ts";
-import { roundPart } from "./round.ts";
 
-/** The main part of a kit's page. `story` is what the kit's author tells, `kept` how much of each level is seen, as markup. */
-export function kitPage(view: KitView, story: Html, kept?: Markup): Html {
+/**
+ * The main part of a kit's page: what a reader chooses by, and closed below it what she works by. `story` is what the kit's
+ * author tells, `kept` how much of each level is seen, `started` where a reader's pieces stand, as markup.
+ */
+export function kitPage(view: KitView, story: Html, kept?: Markup, started?: Markup): Html {
   const edition = editionOf(view.kit);
-  const section = (id: string, heading: string, name: KitPart, more?: Markup): Html => html`
-<section id="${id}"><h2>${heading}</h2>
-${filled(view, name)}${more}
-</section>
-`;
   return html`<main id="main" class="wrap kit">
+${started}
 ${heroPart(view, edition, kept)}
 
 ${contents(view, edition)}
+
+${filled(view, "warnings")}
+<section id="book"><h2>${say.kitBook()}</h2>
+${filled(view, "book")}${refitForm(view)}
+</section>
+
+<section id="takes"><h2>${say.kitTakes()}</h2>
+${filled(view, "takes")}
+<p><a href="#supplies">${say.kitTakesAll()}</a></p>
+</section>
 
 <div class="telling prose">${story}
 ${creditsPart(view.kit, edition)}
@@ -28,18 +38,15 @@ ${creditsPart(view.kit, edition)}
 
 ${photosPart(view.kit)}
 
-<section id="round" class="round" data-round>${roundPart(view)}</section>
+<section id="care"><h2>${say.kitCare()}</h2>
+${filled(view, "care")}
+<p><a href="#cautions">${say.kitCareAll()}</a></p>
+</section>
 
-${filled(view, "warnings")}
-${section("book", say.kitBook(), "book", refitForm(view))}
-${section("cautions", say.kitCautions(), "cautions")}
-${section("supplies", say.kitSupplies(), "supplies")}
-${section("prepare", say.kitPrepare(), "preparation")}
-<div id="window" class="part">${filled(view, "window")}</div>
-${section("steps", say.kitSteps(), "steps")}
-${section("pattern", say.kitTable(), "pattern")}
-${section("tacks", say.kitTacks(), "tacks")}
+<div class="chapters">
+${CHAPTERS.map(({ id, heading, name }) => chapter(view, id, heading(), name))}</div>
 ${versionsPart(edition)}
+<p class="printed">${say.kitPrinted()}</p>
 </main>`;
 }
 
@@ -48,17 +55,27 @@ function filled(view: KitView, name: KitPart): Html {
   return html`<div data-part="${name}">${KIT_PARTS[name](view)}</div>`;
 }
 
+/** What stands closed, in the order of the work; of light and window nothing is in it where the kit has none. */
+const CHAPTERS: readonly {
+  readonly id: string;
+  readonly name: Chapter;
+  readonly heading: () => string;
+  readonly short?: () => string;
+}[] = [
+  { id: "cautions", name: "cautions", heading: say.kitCautions },
+  { id: "supplies", name: "supplies", heading: say.kitSupplies, short: say.kitSuppliesShort },
+  { id: "prepare", name: "preparation", heading: say.kitPrepare },
+  { id: "steps", name: "steps", heading: say.kitSteps },
+  { id: "pattern", name: "pattern", heading: say.kitTable },
+  { id: "tacks", name: "tacks", heading: say.kitTacks, short: say.kitTacksShort },
+  { id: "window", name: "window", heading: say.kitWindow },
+];
+
 function contents({ pattern: { pocket, window } }: KitView, { versions }: Edition): Html {
+  const there = CHAPTERS.filter(({ name }) => name !== "window" || pocket || window);
   const sections = [
-    ["round", say.kitRound()],
     ["book", say.kitBook()],
-    ["cautions", say.kitCautions()],
-    ["supplies", say.kitSuppliesShort()],
-    ["prepare", say.kitPrepare()],
-    ...(pocket || window ? [["window", say.kitWindow()]] : []),
-    ["steps", say.kitSteps()],
-    ["pattern", say.kitTable()],
-    ["tacks", say.kitTacksShort()],
+    ...there.map(({ id, heading, short = heading }) => [id, short()]),
     ...(versions.length > 0 ? [["versions", say.kitVersions()]] : []),
   ];
   const links = sections.map(([id, name]) => html`<a href="#${id}">${name}</a>`);

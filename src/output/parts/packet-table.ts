@@ -6,6 +6,7 @@ import type { PrintedKit } from "../views/packet-view.ts";
 import type { Row } from "../views/row.ts";
 import { isWhole, type Pair, type TableBlock, type TableLine } from "../views/table-blocks.ts";
 import type { TableSize } from "../views/table-setting.ts";
+import { bundle } from "./bundle.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
 
 /** The pattern's table on paper, batch by batch: each with its rows, notches, tacks, check figures and place in the front. `reading` shows how a row is read. */
@@ -27,7 +28,7 @@ ${foot(block, view.counts.cuts)}</section>`,
 /** The table alone, large or in two columns. */
 export function tablePart(view: PrintedKit, size: Exclude<TableSize, "normal">): Html {
   return html`<section class="flow" data-flow><h1>${say.packetTableAlone({ title: view.kit.title, size })}</h1>
-${packetTable(view, size)}</section>`;
+${bundle(say.packetBundleTable(), packetTable(view, size))}</section>`;
 }
 
 /** More lines than this take more than half a page: two such batches do not stand on one. */

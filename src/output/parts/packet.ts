@@ -1,5 +1,6 @@
 import * as say from "../../words/messages.ts";
 import type { PrintedKit } from "../views/packet-view.ts";
+import { bundle } from "./bundle.ts";
 import { cautionsPart } from "./cautions.ts";
 import { coverPart } from "./cover.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
@@ -11,13 +12,13 @@ import { suppliesPart } from "./supplies.ts";
 
 /** The whole packet: a cover, what is read and worked by, and after it what is cut out. `seat` is the number of a seat in a class */
 export function packetPart(view: PrintedKit, seat?: number): Html {
+  const { gauges: gauge, strips: strip, templates: template } = view.packet;
+  const count = gauge.length + strip.length + template.length;
   return html`${coverPart(view, seat)}
 
-${readingPages(view)}
+${bundle(say.packetBundleRead(), readingPages(view))}
 
-${gauges(view)}
-${strips(view)}
-${templates(view)}`;
+${bundle(say.packetBundleCut({ count }), [gauges(view), strips(view), templates(view)])}`;
 }
 
 /** What a packet's page is filled with, by the name in its `data-template`. */

@@ -16,13 +16,18 @@ export function patternPart(view: PatternPage): Html {
   return html`<p>${introduction(view)}</p>
 <ul class="levels">${view.pattern.levels.map((level, i) => html`<li>${levelWords(level, i + 1)}</li>`)}</ul>
 ${readingPart(view)}
-<table class="pattern">
-<caption class="sr">${say.kitTableCaption({ title: view.kit.title })}</caption>
-<thead><tr>${heads().map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
-<tbody>${dualRows(view.kit, view.pattern, view.rows).map(tableRow)}
-</tbody>
-</table>
+${leavesTable(say.kitTableCaption({ title: view.kit.title }), dualRows(view.kit, view.pattern, view.rows))}
 ${merged(view)}`;
+}
+
+/** The table of these leaves; its caption is for readers of the screen. */
+export function leavesTable(caption: string, rows: readonly DualRow[]): Html {
+  return html`<table class="pattern">
+<caption class="sr">${caption}</caption>
+<thead><tr>${heads().map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
+<tbody>${rows.map(tableRow)}
+</tbody>
+</table>`;
 }
 
 function introduction({ pattern }: PatternPage): Html {

@@ -10,15 +10,21 @@ export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {
 <p>${say.kitRefitText()}</p>
 <p class="refit-buttons"><button type="button" class="strong" data-measure>${say.measureStart()}</button></p>
 <figure class="measure" data-part="measure">${measurePart(view)}</figure>
-${refitGroups(view.kit).map(fieldset)}
+${refitGroups(view.kit).map((group, i) => (i === 0 ? fieldset(group) : folded(group)))}
 <div class="refit-state" role="status" aria-live="polite" tabindex="-1" data-refit-state></div>
 <p class="refit-buttons"><button type="button" data-refit-keep hidden>${say.kitRefitKeep()}</button> <button type="button" data-refit-kept hidden>${say.kitRefitKept()}</button> <button type="reset" data-refit-reset>${say.kitRefitReset()}</button></p>
 </form>`;
 }
 
-function fieldset({ title, fields }: RefitGroup): Html {
+/** What is asked less often stands closed. */
+function folded(group: RefitGroup): Html {
   return html`
-<fieldset><legend>${title}</legend>
+<details class="more-fields"><summary>${group.title}</summary>${fieldset(group, "sr")}</details>`;
+}
+
+function fieldset({ title, fields }: RefitGroup, seen = ""): Html {
+  return html`
+<fieldset><legend${seen !== "" && html` class="${seen}"`}>${title}</legend>
 <div class="fields">${fields.map(
     (field) => html`
 <div class="field"><label for="fit-${field.name}">${field.label}</label>${control(field)}

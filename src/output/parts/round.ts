@@ -7,14 +7,13 @@ type Rounded = Pick<KitView, "kit" | "pattern">;
 
 /** The view from all sides: a button, and what its script puts in place when it is asked for. */
 export function roundPart(view: Rounded): Html {
-  return html`<h2>${say.kitRound()}</h2>
-<p>${introduction(view)}</p>
-<button type="button" class="button" data-round-open aria-expanded="false" aria-controls="round-stage" hidden>${say.kitRound()}</button>
+  return html`<button type="button" class="button" data-round-open aria-expanded="false" aria-controls="round-stage" hidden>${say.kitRound()}</button>
 <noscript><p>${say.kitRoundScript()}</p></noscript>
 <p class="round-status" data-round-status role="status"></p>
 <div id="round-stage" class="round-stage" data-round-stage></div>
 <template data-round-template>
 <div class="round-panel">
+<p>${introduction(view)}</p>
 <div class="round-frame">
 <canvas class="round-canvas" tabindex="0" role="application" aria-roledescription="${say.kitRoundRole()}" aria-label="${say.kitRoundAlt({ title: view.kit.title })}" aria-describedby="round-help round-orbit"></canvas>
 </div>

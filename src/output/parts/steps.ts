@@ -13,7 +13,8 @@ export function stepsPart({ steps, legend, cautions }: Pick<KitView, "steps" | "
 <ol class="steps">${steps.map((step, i) => stepItem(step, i + 1, cautions))}</ol></div>`;
 }
 
-function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Html {
+/** A step with its number and the cautions that belong to it, in short; they are looked up among `cautions`. */
+export function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Html {
   const { title, time, drying, text, figure } = step;
   const care = step.cautions
     .flatMap((id) => cautions.filter((caution) => caution.id === id))

@@ -17,11 +17,10 @@ export interface CutLinks {
   readonly ofSheets: (sheets: WindowView["sheets"]) => Html;
 }
 
-/** Light and window of a kit's page, nothing for a kit without them. The packet has them in its steps, its table and its templates. */
+/** Light and window of a kit's page, below their heading; nothing for a kit without them. The packet has them in its steps, its table and its templates. */
 export function lightAndWindow({ pocket, window }: LightAndWindow, links: CutLinks): Html {
   if (!pocket && !window) return html``;
-  return html`<h2>${say.kitWindow()}</h2>
-${pocket && pocketMarkup(pocket)}
+  return html`${pocket && pocketMarkup(pocket)}
 ${window && windowMarkup(window, links)}`;
 }
 

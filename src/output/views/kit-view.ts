@@ -10,14 +10,12 @@ import { tackList } from "../../core/plan/tack-list.ts";
 import { workOf } from "../../core/steps/work.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
 import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
 import { leafAndPage } from "../../words/leaves.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
 import { money } from "../../words/money.ts";
-import { supplyLine, supplyName, supplyNote } from "../../words/supplies.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
@@ -30,6 +28,7 @@ import { type Preparation, preparationOf } from "./preparation.ts";
 import { type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";
 import { stepsOf } from "./steps.ts";
+import { type SupplyView, supplyView } from "./supply-view.ts";
 
 /** Everything that a kit's page shows, as text and figures ready to print. */
 export interface KitView {
@@ -64,13 +63,6 @@ export interface KitView {
   readonly merged: readonly MergedView[];
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
-}
-
-/** A supply with its words: `2 sheets of card`, and why. */
-export interface SupplyView extends Supply {
-  readonly item: string;
-  readonly line: string;
-  readonly note: string;
 }
 
 export interface MergedView {
@@ -134,10 +126,6 @@ function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
 function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
   return patternAt({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
-}
-
-function supplyView(supply: Supply, units: UnitSystem): SupplyView {
-  return { ...supply, item: supplyName(supply), line: supplyLine(supply), note: supplyNote(supply, units) };
 }
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {

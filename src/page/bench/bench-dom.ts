@@ -1,20 +1,10 @@
+export { button, make } from "../shared/dom.ts";
+
 /** The element of a page's skeleton with `data-<name>`. @throws Error where the layout has none */
 export function part<T extends HTMLElement = HTMLElement>(root: ParentNode, name: string): T {
   const found = root.querySelector<T>(`[data-${name}]`);
   if (!found) throw new Error(`the page has no part "${name}"`);
   return found;
-}
-
-/** A new element with a class and content. */
-export function make<K extends keyof HTMLElementTagNameMap>(
-  name: K,
-  className: string,
-  ...content: (Node | string)[]
-): HTMLElementTagNameMap[K] {
-  const element = document.createElement(name);
-  if (className) element.className = className;
-  element.append(...content);
-  return element;
 }
 
 /** No-one types this: it stands for an element while a message is filled. */
@@ -24,14 +14,6 @@ const MARK = "\u0001";
 export function around(message: (argument: string) => string, element: HTMLElement): (Node | string)[] {
   const [before = "", after = ""] = message(MARK).split(MARK);
   return [before, element, after];
-}
-
-/** A button that does something. */
-export function button(words: string, className: string, press: () => void): HTMLButtonElement {
-  const made = make("button", className, words);
-  made.type = "button";
-  made.addEventListener("click", press);
-  return made;
 }
 
 /** Opens a dialog of the page and binds its closing buttons once. */

@@ -1,5 +1,3 @@
-import { fromAddress } from "../../core/refit/address.ts";
-import { ignoredText } from "../../words/fields.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { loadKitData } from "../shared/kit-data.ts";
@@ -15,13 +13,10 @@ async function open(bench: HTMLElement): Promise<void> {
   const wait = part(document, "wait");
   try {
     const data = await loadKitData("../kit-data.js");
-    bench.hidden = false;
-    const { refit, ignored } = fromAddress(new URLSearchParams(location.search), data.kit);
-    const leftOut = ignored.map((one) => ignoredText(one, data.kit));
-    const failure = openBench(bench, data, refit, leftOut);
-    bench.hidden = failure !== undefined;
-    if (failure) {
-      const told = [say.benchMisfit({ why: whyText(failure, data.kit) }), ...leftOut];
+    const misfit = await openBench(bench, data, new URLSearchParams(location.search));
+    bench.hidden = misfit !== undefined;
+    if (misfit) {
+      const told = [say.benchMisfit({ why: whyText(misfit.failure, data.kit) }), ...misfit.told];
       wait.replaceChildren(...told.map((words) => make("p", "", words)), tableLink());
     } else wait.remove();
   } catch (error) {

@@ -11,10 +11,15 @@ declare global {
 
 /** Draws a step into its place once the script for it is there. Without it the words stand alone. */
 export async function drawStep(place: HTMLElement, id: StepId, plan: BenchPlan): Promise<void> {
+  place.innerHTML = await stepSvg(id, plan);
+}
+
+/** The drawing of a step; empty where it has none, or its script cannot be loaded. */
+export async function stepSvg(id: StepId, plan: BenchPlan): Promise<string> {
   try {
     if (!window.leaflightStepFigure) await loadScript("../../../assets/scripts/step-figures.js", "figures");
   } catch (error) {
     if (!(error instanceof LoadError)) throw error;
   }
-  place.innerHTML = window.leaflightStepFigure?.(id, plan) ?? "";
+  return window.leaflightStepFigure?.(id, plan) ?? "";
 }

@@ -12,7 +12,7 @@ import { FinderAnswers } from "./finder-answers.ts";
 import { arrangeCards, type Card, readCards, writeCard } from "./finder-cards.ts";
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
 import { sayResult } from "./finder-result.ts";
-import { bindSeatRow } from "./seat-row-form.ts";
+import { SeatRowForm } from "./seat-row-form.ts";
 
 /** The kits follow this long after the last key, ms. */
 const REST = 300;
@@ -58,13 +58,15 @@ class FinderPage {
   #leftOut: readonly string[] = [];
 
   /** A class's page makes a row of the book. */
-  #row = bindSeatRow();
+  #row: SeatRowForm | undefined;
 
   constructor(form: HTMLFormElement, list: Element) {
     this.#form = form;
     this.#list = list;
     this.#cards = readCards(list);
     this.#answers = new FinderAnswers(this.#cards);
+    const row = document.querySelector<HTMLFormElement>("[data-seat-row]");
+    if (row) this.#row = new SeatRowForm(row, () => this.#remember());
   }
 
   /** Follows what stands in the form. */
@@ -134,7 +136,7 @@ class FinderPage {
     this.#run += 1;
     this.#remember();
     this.#buttons();
-    this.#row?.(this.#query.book, !hasWrongField(this.#form));
+    this.#row?.show(this.#query.book, !hasWrongField(this.#form));
     const run = this.#run;
     const asking = {
       query: this.#query,
@@ -169,7 +171,7 @@ class FinderPage {
 
   /** The address says what is asked, so that it can be shared and comes back with the back button. */
   #remember(): void {
-    const address = toQueryAddress(this.#query);
+    const address = [toQueryAddress(this.#query), this.#row?.address()].filter(Boolean).join("&");
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 

@@ -3,11 +3,8 @@
  * one; for another the packet page lays itself out anew.
  */
 export function carryBook(address: string): void {
-  const own = document.querySelector<HTMLElement>("[data-own-packets]");
-  const mine = document.querySelector<HTMLElement>("[data-my-packet]");
-  if (!own || !mine) return;
-  own.hidden = address !== "";
-  mine.hidden = address === "";
+  for (const own of document.querySelectorAll<HTMLElement>("[data-own-packets]")) own.hidden = address !== "";
+  for (const mine of document.querySelectorAll<HTMLElement>("[data-my-packet]")) mine.hidden = address === "";
   for (const link of document.querySelectorAll<HTMLAnchorElement>("a[data-to]")) {
     link.href = `${link.dataset.to}${address ? `?${address}` : ""}`;
   }

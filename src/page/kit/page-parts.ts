@@ -6,7 +6,10 @@ import { renderPart } from "./render.ts";
 export type Reach = "in sight" | "all";
 
 /** Parts that light and window change: they wait for the whole computation. */
-const SLOW_PARTS = ["window", "supplies", "steps", "cautions"];
+const SLOW_PARTS = ["window", "supplies", "takes", "steps", "cautions", "care"].flatMap((name) => [
+  name,
+  `${name}-gist`,
+]);
 
 /** Whether a light or a window is computed a moment after the rest, so that only then it is known how the kit comes out. */
 export function isSlow(kit: Kit): boolean {
@@ -29,7 +32,9 @@ export function fillParts(
   return parts.map((part) => ({ part, text: renderPart(part.dataset["part"]!, view) }));
 }
 
+/** What is in a closed chapter has a place on the page, too. */
 function isInSight(element: Element): boolean {
+  if (!element.checkVisibility()) return false;
   const box = element.getBoundingClientRect();
   return box.bottom > 0 && box.top < innerHeight;
 }

@@ -41,6 +41,9 @@ function bind(section: HTMLElement): void {
     close();
     close = show(stage, template, data);
   });
+  // The picture turns into the view at a touch; the button does the same for keys and for readers of the screen.
+  for (const image of document.querySelectorAll(".hero-picture > img"))
+    image.addEventListener("click", () => button.click());
   button.addEventListener("click", async () => {
     if (busy) return;
     if (close) {

@@ -197,15 +197,16 @@ describe("the pages in a browser", () => {
     await page.close();
   });
 
-  /** Leaves and their marks as the table shows them. */
+  /** Leaves and their marks as the table shows them, once its chapter is open. */
   const shownMarks = (page: Page) =>
-    page.evaluate(() =>
-      [...document.querySelectorAll<HTMLElement>("table.pattern tbody tr")].map((row) => {
+    page.evaluate(() => {
+      document.querySelector("#pattern")!.closest("details")!.open = true;
+      return [...document.querySelectorAll<HTMLElement>("table.pattern tbody tr")].map((row) => {
         const marks = [...row.querySelectorAll<HTMLElement>(".mark")].filter((mark) => mark.checkVisibility());
         const at = marks.map((mark) => mark.firstChild!.textContent!.trim());
         return [Number(row.querySelector("th")!.textContent), at] as const;
-      }),
-    );
+      });
+    });
 
   /** `1 13/16` as thirty-seconds of an inch. */
   const thirtySeconds = (mark: string) =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Desk, deskAddress, deskStyle, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
-import { benchKit, fitOf, progressKey, refitNow } from "../../../src/core/bench/fit-key.ts";
+import { benchKit, fitOf, refitNow } from "../../../src/core/bench/fit-key.ts";
 import { bringBack, loseLeaf } from "../../../src/core/bench/lost-leaves.ts";
 import { measureBatch, showLeaf, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
@@ -33,13 +33,8 @@ describe("fitOf(refit)", () => {
     "is another for %s",
     (address) => {
       expect(fitOf(read(address))).not.toBe("");
-      expect(progressKey("little-gull", fitOf(read(address)))).not.toBe(progressKey("little-gull", ""));
     },
   );
-
-  it("keeps kits apart", () => {
-    expect(progressKey("harbour-moon", "")).not.toBe(progressKey("little-gull", ""));
-  });
 });
 
 describe("refitNow(kit, refit, progress)", () => {

@@ -77,6 +77,8 @@ export function accessSuite(served: () => OpenedSite): void {
       [390, 844, 100],
       [390, 844, 200],
       [768, 1024, 200],
+      [844, 390, 100],
+      [640, 360, 100],
       [1024, 768, 100],
       [1440, 900, 100],
     ] as const;
@@ -91,7 +93,7 @@ export function accessSuite(served: () => OpenedSite): void {
     };
 
     it.each(Object.keys(STATES))(
-      "%s: axe finds nothing, light or dark; nothing spills at six sizes, also with letters twice as large",
+      "%s: axe finds nothing, light or dark; nothing spills at eight sizes, also with letters twice as large",
       async (name) => {
         await maker.page.setViewport({ width: 390, height: 844 });
         await maker.open(MOON);

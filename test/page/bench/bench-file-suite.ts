@@ -83,7 +83,7 @@ export function fileSuite(served: () => OpenedSite): void {
       [
         "list.json",
         '{"schema":"leaflight/pattern/2"}',
-        /not a progress file of this version: its schema is "leaflight\/pattern\/2"/,
+        /not a file of pieces or progress of this version: its schema is "leaflight\/pattern\/2"/,
       ],
       ["cut.json", '{"schema":"leaflight/progress/1","kit":"little', /it may be cut short/],
     ])("refuses %s, says why and changes nothing", async (name, text, why) => {
@@ -128,7 +128,9 @@ export function fileSuite(served: () => OpenedSite): void {
       expect(await maker.done()).toBe(1);
       await maker.press("anew");
       expect([await maker.done(), await maker.text("big")]).toEqual([0, "Check the book"]);
-      expect(said).toEqual(Array(2).fill("Clear the tick of 1 leaf and of all other work, and start this book again?"));
+      expect(said).toEqual(
+        Array(2).fill("Clear the tick of 1 leaf and of all other work, and start this piece again?"),
+      );
     });
   });
 }

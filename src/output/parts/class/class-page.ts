@@ -1,5 +1,6 @@
 import { isOver } from "../../../core/class/class-state.ts";
 import * as say from "../../../words/messages.ts";
+import { CALENDAR } from "../../feeds/calendar-file.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
 import { kitCards, type LinkTo } from "../cards.ts";
@@ -56,6 +57,7 @@ const SCHEDULE: Section = {
   id: "evenings",
   title: say.classSchedule,
   part: (view) => html`${sessionsTable(view)}
+${!isOver(view.plan.state) && html`<p><a href="${CALENDAR}">${say.classCalendar()}</a></p>`}
 ${view.plan.state !== "closed" && html`<p class="note">${say.classScheduleNote()}</p>`}`,
 };
 

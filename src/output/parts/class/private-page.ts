@@ -22,6 +22,7 @@ function papers({ slug, plan, date, sheets, seats }: ClassView, link: LinkTo): H
     packet: html`<a href="${folder}/teacher.pdf">${say.classTeacherPacket()}</a>`,
     read: html`<a href="${folder}/teacher/index.html">${say.classTeacherRead()}</a>`,
   })}</li>
+<li><a href="${folder}/room/index.html">${say.roomLink()}</a></li>
 ${seats.some(({ view }) => view) && html`<li><a href="${folder}/all-seats-${plan.paper}.pdf">${say.classAllPackets()}</a></li>`}
 ${files.length > 0 && html`<li>${rich(say.classCutFiles, { files: linkRow(files) })}</li>`}
 </ul></section>

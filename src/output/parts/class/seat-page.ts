@@ -18,16 +18,18 @@ export function seatPage(seat: SeatView, view: ClassView): Html {
 <h1>${say.seatNumber({ seat: number })}</h1>
 <p class="lede">${seat.awaits ? say.seatAwaiting() : say.seatLede({ kit: kitTitle, book })}</p>
 </section>
-${seat.awaits && awaitingPart(view)}
+${seat.awaits && awaitingPart(seat, view)}
 ${seat.view && fittingSeat(seat, seat.view, view)}
 ${seat.misfit && misfitPart(seat.misfit, kitPath(seat))}
 ${reachesPart(seat, view)}
 </main>`;
 }
 
-function awaitingPart({ plan }: ClassView): Html {
+/** The class's page is told the seat, and the kit where that is settled. */
+function awaitingPart({ number, kitSlug }: SeatView, { plan }: ClassView): Html {
+  const asks = `seat=${number}${kitSlug === "" ? "" : `&kit=${kitSlug}`}`;
   const help = {
-    class: html`<a href="../index.html" dir="auto">${plan.title}</a>`,
+    class: html`<a href="../index.html?${asks}" dir="auto">${plan.title}</a>`,
     card: html`<a href="../measuring-card/index.html">${say.classMeasuringCard()}</a>`,
   };
   return html`<section class="prose"><p>${rich(say.seatAwaitingHelp, help)}</p></section>`;

@@ -14,6 +14,7 @@ import type { Figure } from "../../drawing/figure.ts";
 import type { KitView } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type PreparationRow, preparationRows } from "./preparation-view.ts";
+import { type RoomView, roomView } from "./room-view.ts";
 import { type ScheduleRow, type SessionView, scheduleRows, sessionViews } from "./schedule-view.ts";
 import { awaitingSeatView, fittingSeatView, misfitSeatView, type SeatView } from "./seat-view.ts";
 import { type CostsView, costsView, type ShoppingRow, shoppingRows } from "./shopping-view.ts";
@@ -26,6 +27,8 @@ export interface ClassView {
   readonly seats: readonly SeatView[];
   readonly sessions: readonly SessionView[];
   readonly schedule: readonly ScheduleRow[];
+  /** What is shown and kept in the room. */
+  readonly room: RoomView;
   readonly shopping: readonly ShoppingRow[];
   /** What the teacher calls the things that no line has a use for. */
   readonly unusedStock: readonly string[];
@@ -80,6 +83,7 @@ export function viewClass(
     seats,
     sessions: () => sessionViews(plan),
     schedule: () => scheduleRows(plan, schedules()),
+    room: () => roomView(plan, schedules()),
     shopping: () => shoppingRows(plan, shopping()),
     unusedStock: () => unusedStock(plan, shopping()).map(({ item }) => item),
     costs: () => costsView(plan, shopping(), fitting),

@@ -66,7 +66,7 @@ export function misfitSeatView(misfit: Misfit, setting: Setting): SeatView {
   return {
     ...seatBasics(misfit.seat, setting),
     view: undefined,
-    misfit: misfitView(misfit, setting.plan.units),
+    misfit: misfitView(misfit, setting.plan),
     doubts: [],
     hours: "",
     holdWidth: "",

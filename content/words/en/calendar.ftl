@@ -1,0 +1,12 @@
+### Classes in calendars and in the feed
+
+# An entry of a calendar: the class and one of its sessions.
+calendar-session = { $class }: { $session }
+# Summary of a class in the feed; $date is the day of its first session.
+feed-class = A class on { $date }, { $place }.
+# A link to a file that calendars open.
+class-calendar = Put the dates into your calendar
+
+# $date as it stands in the file: 2027-01-14.
+front-announced-before = the class’s day, { $date }, or one before it
+front-correct-announced = state the day on which you make the class known

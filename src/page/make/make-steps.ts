@@ -1,0 +1,82 @@
+import type { BenchItem } from "../../core/bench/bench-item.ts";
+import type { BenchPlan } from "../../core/bench/bench-plan.ts";
+import type { Desk } from "../../core/bench/desk.ts";
+import { doItem, doUntimed, isItemDone, undoItem } from "../../core/bench/item-done.ts";
+import { touchClock } from "../../core/bench/pace.ts";
+import type { Progress } from "../../core/bench/progress.ts";
+import type { Caution } from "../../core/plan/caution.ts";
+import { countsOf, effortOf } from "../../core/plan/effort.ts";
+import { stageOf } from "../../core/steps/stages.ts";
+import { workOf } from "../../core/steps/work.ts";
+import type { Html } from "../../output/parts/markup.ts";
+import { stepItem } from "../../output/parts/steps.ts";
+import { cautionsOfSteps } from "../../output/views/cautions.ts";
+import { foldingText } from "../../output/views/folding-steps.ts";
+import { stepOf } from "../../output/views/step.ts";
+import { windowText } from "../../output/views/window-steps.ts";
+import * as say from "../../words/messages.ts";
+import { stepSvg } from "../bench/bench-figure.ts";
+import { make } from "../shared/dom.ts";
+import type { Change } from "./change.ts";
+
+/** Fills a stage's steps for the piece's own book, with their drawings. */
+export async function fillSteps(
+  stage: HTMLElement,
+  { plan, progress }: Desk,
+  cautions: readonly Caution[],
+): Promise<void> {
+  const { kit, pattern } = plan;
+  const counts = countsOf(pattern);
+  const effort = effortOf(counts, kit.rates);
+  const work = workOf(kit, pattern, counts);
+  const cares = cautionsOfSteps(work);
+  const own = work.flatMap((step, i) => (stageOf(step) === stage.dataset["stage"] ? [{ step, number: i + 1 }] : []));
+  const items: Html[] = [];
+  for (const { step, number } of own) {
+    const svg = await stepSvg(step.id, plan);
+    const text = windowText(step.id, kit, pattern) ?? foldingText(step.id, kit, pattern, counts);
+    const told = { text, figure: svg === "" ? undefined : { svg, label: "" } };
+    items.push(stepItem(stepOf(step, told, effort, cares[number - 1]!), number, cautions));
+  }
+  const list = stage.querySelector(".steps")!;
+  list.innerHTML = items.join("");
+  for (const { step, number } of own) {
+    const item = wholeItem(plan, step.id);
+    if (item) list.querySelector(`#step-${number} .step > div`)!.append(tick(item, progress));
+  }
+}
+
+/** A step that is done at once can be ticked here, too. */
+export function bindSteps(stage: HTMLElement, desk: () => Desk, change: Change): void {
+  stage.addEventListener("change", ({ target }) => {
+    const { checked, dataset } = target as HTMLInputElement;
+    const item = desk().plan.places.find((place) => place.item?.name === dataset["item"])?.item;
+    if (item) change((progress) => (checked ? done(progress, item) : undoItem(progress, item)));
+  });
+}
+
+/** What was ticked elsewhere meanwhile. */
+export function showTicks(stage: HTMLElement, { plan, progress }: Desk): void {
+  for (const box of stage.querySelectorAll<HTMLInputElement>("[data-item]")) {
+    const item = plan.places.find((place) => place.item?.name === box.dataset["item"])?.item;
+    box.checked = item !== undefined && isItemDone(progress, item);
+  }
+}
+
+/** From now on glue dries; nothing else that is ticked here was timed. */
+function done(progress: Progress, item: BenchItem): Progress {
+  if (item.step.dries === 0) return doUntimed(progress, [item]);
+  return doItem({ ...progress, clock: touchClock(progress.clock, Date.now()) }, item);
+}
+
+function wholeItem({ places }: BenchPlan, step: string): BenchItem | undefined {
+  return places.find(({ item }) => item?.kind === "step" && item.step.id === step)?.item;
+}
+
+function tick(item: BenchItem, progress: Progress): HTMLElement {
+  const box = make("input", "");
+  box.type = "checkbox";
+  box.dataset["item"] = item.name;
+  box.checked = isItemDone(progress, item);
+  return make("label", "step-done", box, " ", say.makeItemDone());
+}

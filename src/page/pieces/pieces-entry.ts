@@ -1,0 +1,89 @@
+import { latestFirst, type Piece } from "../../core/piece/piece.ts";
+import { serialisePieces } from "../../input/piece/piece-file.ts";
+import * as say from "../../words/messages.ts";
+import { progressFailure } from "../../words/progress.ts";
+import { offerFile } from "../shared/offer-file.ts";
+import { dropEditions } from "./editions.ts";
+import { importPieces } from "./import-pieces.ts";
+import { type PieceHost, pieceItem } from "./piece-item.ts";
+import { PieceStore } from "./piece-store.ts";
+import { takeOver } from "./take-over.ts";
+
+/** Script of the page of all pieces. */
+const main = document.querySelector<HTMLElement>("[data-pieces]");
+if (main) open(main);
+
+async function open(root: HTMLElement): Promise<void> {
+  const store = await PieceStore.open();
+  await takeOver(store, JSON.parse(root.dataset["kits"]!));
+  const page = new PiecesPage(root, store);
+  await page.show();
+  store.follow(() => page.show());
+  addEventListener("pageshow", ({ persisted }) => persisted && page.show());
+}
+
+class PiecesPage implements PieceHost {
+  readonly site: string;
+  readonly titles: Readonly<Record<string, string>>;
+  readonly #root: HTMLElement;
+  readonly #store: PieceStore;
+  #pieces: readonly Piece[] = [];
+
+  constructor(root: HTMLElement, store: PieceStore) {
+    this.#root = root;
+    this.#store = store;
+    this.site = root.dataset["pieces"]!;
+    this.titles = JSON.parse(root.dataset["kits"]!) as Record<string, string>;
+    const all = this.#part<HTMLAnchorElement>("all");
+    all.addEventListener("click", () => offerFile(all, serialisePieces(this.#pieces), "pieces.json"));
+    const field = this.#part<HTMLInputElement>("import");
+    field.addEventListener("change", async () => {
+      const file = field.files?.[0];
+      if (!file) return;
+      const told = await importPieces(store, file, this.titles);
+      field.value = "";
+      await this.show();
+      this.#part("answer").textContent = told;
+    });
+  }
+
+  /** Shows what the device keeps. What is being written in stays open. */
+  async show(): Promise<void> {
+    const { pieces, broken } = await this.#store.all();
+    this.#pieces = latestFirst(pieces);
+    const list = this.#part("list");
+    const open = new Set([...list.querySelectorAll("li:has(details[open])")].map((one) => idOf(one)));
+    list.replaceChildren(...this.#pieces.map((piece) => pieceItem(piece, this)));
+    for (const item of list.children) if (open.has(idOf(item))) item.querySelector("details")!.open = true;
+    const note = this.#part("note");
+    const why = broken[0] && progressFailure(broken[0].failure);
+    note.textContent = [
+      ...(this.#store.base ? [] : [say.piecesNotKept()]),
+      ...(why === undefined ? [] : [say.piecesBroken({ count: broken.length, why })]),
+    ].join(" ");
+    note.hidden = note.textContent === "";
+    this.#part("empty").hidden = pieces.length > 0;
+    this.#part("all").hidden = pieces.length === 0;
+    this.#part("files").hidden = false;
+  }
+
+  async keep(piece: Piece): Promise<void> {
+    const kept = await this.#store.keep(piece);
+    await this.show();
+    if (!kept) this.#part("answer").textContent = say.piecesNotSaved();
+  }
+
+  async remove({ id }: Piece): Promise<void> {
+    await this.#store.remove(id);
+    await dropEditions(this.#store, (await this.#store.all()).pieces);
+    await this.show();
+  }
+
+  #part<T extends HTMLElement>(name: string): T {
+    return this.#root.querySelector<T>(`[data-pieces-${name}]`)!;
+  }
+}
+
+function idOf(item: Element): string {
+  return (item as HTMLElement).dataset["id"] ?? "";
+}
