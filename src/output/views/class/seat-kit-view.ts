@@ -10,7 +10,7 @@ import { figuresOf, type KitFigures } from "../figures.ts";
 import { type KitView, viewKit } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
-import { type DrawStep, drawStep } from "../step-drawing.ts";
+import { drawStep } from "../step-drawing.ts";
 import { stepsOf } from "../steps.ts";
 import { supplyView } from "../supply-view.ts";
 
