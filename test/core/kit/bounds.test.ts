@@ -44,12 +44,13 @@ describe("BOUNDS", () => {
     ["motifPlace", "length", -200, 1000],
     ["motifSide", "length", 4, 600],
     ["spacers", "count", 0, 6],
+    ["pack", "count", 1, 10_000],
   ] as const)("%s is a %s from %d to %d", (name, kind, least, most) => {
     expect(BOUNDS[name]).toEqual({ kind, least, most });
   });
 
   it("are all in the tables above", () => {
-    expect(Object.keys(BOUNDS)).toHaveLength(34);
+    expect(Object.keys(BOUNDS)).toHaveLength(35);
   });
 
   /*
