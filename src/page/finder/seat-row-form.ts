@@ -4,8 +4,8 @@ import type { Refit } from "../../core/refit/refit.ts";
 import type { RowFacts } from "../../output/parts/class/seat-row.ts";
 import * as say from "../../words/messages.ts";
 import { offerFile } from "../shared/offer-file.ts";
+import { loadJudge } from "./judge-scripts.ts";
 import { drawRowCode } from "./row-code.ts";
-import { rowTime } from "./row-time.ts";
 
 /** What the form asks for, each under its name in the page's address. */
 const CHOICES = ["seat", "kit", "pace"] as const;
@@ -61,8 +61,15 @@ export class SeatRowForm {
     this.#tell(this.#missing());
     this.#at("time").textContent = "";
     await drawRowCode(this.#at("code"), text);
-    const time = book ? await rowTime(this.#row(), book, this.#facts, this.#form.dataset["site"]!) : "";
+    const time = book ? await this.#time(book) : "";
     if (this.#line().value === text) this.#at("time").textContent = time;
+  }
+
+  /** Whether the piece will be finished in the class; empty where what works it out cannot be had. */
+  async #time(book: Refit): Promise<string> {
+    const site = this.#form.dataset["site"]!;
+    const judge = await loadJudge(site).catch(() => undefined);
+    return (await judge?.rowTime(this.#row(), book, this.#facts, site)) ?? "";
   }
 
   #missing(): string {
