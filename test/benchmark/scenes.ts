@@ -22,6 +22,7 @@ export const PAGES = [
   "index.html",
   "offline.html",
   "kits/harbour-moon/index.html",
+  "kits/harbour-moon/make/index.html",
   "kits/harbour-moon/bench/index.html",
   "kits/harbour-moon/packet/index.html",
   "kits/harbour-moon/packet/large.html",

@@ -6,8 +6,8 @@ import { FACTS } from "../files/schema-facts.ts";
 import { amount, choice, count, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
-import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
+import { classPrices, packList, sheetPriceList } from "./schema-prices.ts";
 import { pace, seatBook, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
@@ -66,6 +66,7 @@ const stock = z
 
 export const classMatter = z
   .strictObject({
+    from: leftOut(reference(say.fieldClassFrom), say.fieldClassFromUsual),
     title: words(say.fieldClassTitle, TEXT.title),
     summary: words(say.fieldClassSummary, TEXT.summary).optional(),
     date: date(say.fieldClassDate),
@@ -81,6 +82,7 @@ export const classMatter = z
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
     tools: tools.default({}),
     pace: pace(say.fieldClassPace).default(1),
+    packet: choice(say.fieldClassPacket, ["compact", "whole", "bench"]).default("compact"),
     ready: z
       .array(choice(say.fieldReadyStage, ["scores", "parts"]))
       .max(2)
@@ -89,11 +91,13 @@ export const classMatter = z
     fittingShare: number(say.fieldFittingShare, 0, 1).default(0.5),
     sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldClassWaste, 0, 1).default(0.1),
-    prices: priceList.default({}),
+    prices: classPrices.default({}),
+    sheetPrices: sheetPriceList.default([]),
+    packs: packList.default({}),
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     stock: list(say.fieldStock, stock, 0, 200).default([]),
     spares: list(say.fieldSpares, spare, 0, 40).default([]),
-    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line, "page"), 0, 40).default([]),
+    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line), 0, 40).default([]),
   })
   .meta({
     title: "Leaflight class",
@@ -106,7 +110,10 @@ export type ClassMatter = z.output<typeof classMatter>;
 
 /** The JSON Schema (draft 2020-12) of what teachers write, in the language that is spoken. */
 export function classJsonSchema(): JsonSchema & Record<string, unknown> {
-  return z.toJSONSchema(classMatter, { io: "input", target: "draft-2020-12" }) as JsonSchema & Record<string, unknown>;
+  const { required, ...schema } = z.toJSONSchema(classMatter, { io: "input", target: "draft-2020-12" });
+  // What another class states is taken over, but for the day.
+  const either = [{ required }, { required: ["from", "date"] }];
+  return { ...schema, anyOf: either } as JsonSchema & Record<string, unknown>;
 }
 
 export function classSchemaText(): string {

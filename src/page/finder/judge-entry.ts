@@ -1,6 +1,6 @@
+import { seatTime } from "../../core/class/schedule.ts";
 import { farnessOf, prospectOf } from "../../core/finder/prospect.ts";
 import { judge } from "../../core/finder/verdict.ts";
-import { rowTime } from "./row-time.ts";
 
 /** Script that the catalogue fetches once a book is stated: what works kits out for it. */
-self.leaflightJudge = { farnessOf, prospectOf, judge, rowTime };
+self.leaflightJudge = { farnessOf, prospectOf, judge, seatTime };

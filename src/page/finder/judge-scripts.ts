@@ -1,16 +1,17 @@
+import type { seatTime } from "../../core/class/schedule.ts";
 import type { KitOutline } from "../../core/finder/outline.ts";
 import type { farnessOf, prospectOf } from "../../core/finder/prospect.ts";
 import type { judge } from "../../core/finder/verdict.ts";
 import { FINDER_INDEX } from "../../output/data/finder-index.ts";
 import { LoadError, loadScript } from "../shared/load-script.ts";
-import type { rowTime } from "./row-time.ts";
 
 /** What works kits out for a book. */
 export interface Judge {
   readonly farnessOf: typeof farnessOf;
   readonly prospectOf: typeof prospectOf;
   readonly judge: typeof judge;
-  readonly rowTime: typeof rowTime;
+  /** How long a seat of a class takes. */
+  readonly seatTime: typeof seatTime;
 }
 
 declare global {

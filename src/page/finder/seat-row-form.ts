@@ -4,8 +4,8 @@ import type { Refit } from "../../core/refit/refit.ts";
 import type { RowFacts } from "../../output/parts/class/seat-row.ts";
 import * as say from "../../words/messages.ts";
 import { offerFile } from "../shared/offer-file.ts";
-import { loadJudge } from "./judge-scripts.ts";
 import { drawRowCode } from "./row-code.ts";
+import { rowTime } from "./row-time.ts";
 
 /** What the form asks for, each under its name in the page's address. */
 const CHOICES = ["seat", "kit", "pace"] as const;
@@ -34,7 +34,9 @@ export class SeatRowForm {
 
   /** Takes a new book; `sound` says whether all that is written for it can be used. */
   show(book: Refit, sound: boolean): void {
-    this.#book = sound && ASKED.every((key) => book[key] !== undefined) ? book : undefined;
+    const whole = sound && ASKED.every((key) => book[key] !== undefined);
+    // What the finder shows first of a choice is what it says, whether it was chosen or not.
+    this.#book = whole ? { direction: "ltr", ...book } : undefined;
     this.#write();
   }
 
@@ -61,15 +63,8 @@ export class SeatRowForm {
     this.#tell(this.#missing());
     this.#at("time").textContent = "";
     await drawRowCode(this.#at("code"), text);
-    const time = book ? await this.#time(book) : "";
+    const time = book ? await rowTime(this.#row(), book, this.#facts, this.#form.dataset["site"]!) : "";
     if (this.#line().value === text) this.#at("time").textContent = time;
-  }
-
-  /** Whether the piece will be finished in the class; empty where what works it out cannot be had. */
-  async #time(book: Refit): Promise<string> {
-    const site = this.#form.dataset["site"]!;
-    const judge = await loadJudge(site).catch(() => undefined);
-    return (await judge?.rowTime(this.#row(), book, this.#facts, site)) ?? "";
   }
 
   #missing(): string {

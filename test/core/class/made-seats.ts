@@ -34,9 +34,14 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     sheets: [{ name: "A4", width: 210, height: 297 }],
     waste: 0,
     prices: {},
+    pagePrice: undefined,
+    sheetPrices: [],
+    packs: {},
     currency: "EUR",
     stock: [],
     bring: [],
+    brought: [],
+    packet: "whole",
     ...changes,
   };
 }
