@@ -32,10 +32,12 @@ export const PAGES = [
 export const FIRST_PAGES = [
   "index.html",
   "kits/harbour-moon/index.html",
+  "kits/harbour-moon/make/index.html",
   "kits/harbour-moon/bench/index.html",
   "kits/harbour-moon/packet/index.html",
   "kits/harbour-moon/packet/large.html",
   "kits/little-gull/index.html",
+  "pieces/index.html",
   "guide/index.html",
   "glossary/index.html",
 ] as const;

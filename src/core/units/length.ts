@@ -7,9 +7,6 @@ export const MM_PER_INCH = 25.4;
 
 const MM_PER_UNIT: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: MM_PER_INCH };
 
-/** Marks that stand for inches, and what phones and typists write for them: `"`, `″`, `”`, two single marks. */
-const INCH_MARKS = /(?:["“”„‟″]|['‘’′]{2})$/;
-
 /** What is wrong with something that should be a length. */
 export type LengthFault =
   | { readonly kind: "comma" | "no-length" | "no-unit" | "not-finite" | "zero-divisor" }
@@ -51,14 +48,17 @@ export function parseLength(value: unknown): number {
   return tidy((sign === "-" ? -1 : 1) * amount * factor, 11);
 }
 
-/** A text with its fractions in plain figures and a stroke, `7¼` and `7 ¹⁄₄` as `7 1/4`, and inch marks as `in`. */
+/**
+ * A text with its fractions in plain figures and a stroke, `7¼` and `7 ¹⁄₄` as `7 1/4` (Unicode's compatibility forms), and
+ * what phones and typists write for the inch mark as `in`.
+ */
 export function plainly(text: string): string {
   return text
-    .trim()
-    .replace(INCH_MARKS, " in")
     .replace(/(\d)\s*([¼-¾⅐-⅞¹²³⁰-⁹])/, "$1 $2")
-    .replace(/[¼-¾⅐-⅞¹²³⁰-⁹₀-₉\u00a0\u2009\u202f]/g, (sign) => sign.normalize("NFKC"))
-    .replace(/[⁄∕]/g, "/");
+    .normalize("NFKC")
+    .trim()
+    .replace(/(["“”„]|['’′]{2})$/, " in")
+    .replace("\u2044", "/");
 }
 
 /** How marks are written: the unit, and the step in millimetres that they are multiples of. */

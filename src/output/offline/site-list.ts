@@ -9,6 +9,8 @@ export interface SiteList {
   readonly shell: FileNames;
   /** Kept once they were loaded: letters of other scripts, pictures of the catalogue that found no room, the kits' data, pages of classes and of the guide. */
   readonly seen: FileNames;
+  /** Kept, too, once everything of a kit is asked for: what its packet, its cut files and the view from all sides need. */
+  readonly asked: FileNames;
   /** Each kit's list by its slug: the name of its contents. */
   readonly kits: FileNames;
 }
@@ -54,8 +56,9 @@ const OF_CLASSES = /^classes\//;
 const SEEN_OF_CLASS = /^classes\/[^/]+\/(seat-\d+\/)?(index\.html|front(-lit)?\.svg|pattern\.(csv|json))$/;
 /** Of the guide, its pages: kept once they were opened. */
 const OF_GUIDE = /^guide\//;
-/** The turning view's large script: kept once the reader has asked for the view, or for everything of a kit. */
-export const ROUND_SCRIPT = "assets/scripts/round-view.js";
+/** Scripts and letters of packets, cut files and the view from all sides: kept once one of these was opened, or everything of a kit is asked for. */
+const ON_ASKING =
+  /^assets\/(scripts\/(round-view|fit-packet|files)\.js|fonts\/(literata-600|source-sans-3-(400|600|700))\.woff2)$/;
 /** Letters beyond the Latin ones that every page shows, and fonts that the settings name: kept once a page has shown some. */
 const RARE_LETTERS =
   /^assets\/fonts\/(own-|.*-(latin-ext|vietnamese|greek|greek-ext|cyrillic|cyrillic-ext)(-\d+)?\.woff2$)/;
@@ -71,8 +74,7 @@ export function listSite(
 ): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
   const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
   const bare = kept.filter(
-    ({ path }) =>
-      path !== ROUND_SCRIPT && ![KIT_PATH, OF_CLASSES, OF_GUIDE, RARE_LETTERS].some((seen) => seen.test(path)),
+    ({ path }) => ![KIT_PATH, OF_CLASSES, OF_GUIDE, ON_ASKING, RARE_LETTERS].some((seen) => seen.test(path)),
   );
   const small = kept.filter(({ path }) => SMALL.test(path));
   const pictures = withRoom(small, SHELL_WITH_PICTURES - bytesOf(bare));
@@ -88,12 +90,13 @@ export function listSite(
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));
-  const visited = kept.filter(
-    ({ path }) => path === ROUND_SCRIPT || [SEEN_OF_CLASS, OF_GUIDE, RARE_LETTERS].some((one) => one.test(path)),
+  const visited = kept.filter(({ path }) =>
+    [SEEN_OF_CLASS, OF_GUIDE, ON_ASKING, RARE_LETTERS].some((one) => one.test(path)),
   );
   const names = {
     shell: namesOf([...bare, ...pictures]),
     seen: namesOf([...seen, ...visited, ...small.filter((one) => !pictures.includes(one))]),
+    asked: namesOf(kept.filter(({ path }) => ON_ASKING.test(path))),
     kits: Object.fromEntries(slugs.map((slug) => [slug, nameOf(kits[slug]!)])),
   };
   return { site: { version: nameOf(JSON.stringify(names)), ...names }, kits };

@@ -4,7 +4,6 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
-import { measureBook } from "../measure/measure-book.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
@@ -24,8 +23,8 @@ import { drawWays } from "./way-pictures.ts";
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
 
-/** Binds the fit panel of a kit page, and shows the book that the page was opened with. */
-export function bindRefit(form: HTMLFormElement): void {
+/** Binds the fit panel of a kit page, and shows the book that the page was opened with. What it gives takes figures of another. */
+export function bindRefit(form: HTMLFormElement): (book: Refit) => void {
   const page = new RefitPage(form);
   form.addEventListener("input", (event) => page.follow((event.target as HTMLInputElement).name));
   form.addEventListener("reset", (event) => {
@@ -34,13 +33,13 @@ export function bindRefit(form: HTMLFormElement): void {
   });
   form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
   form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook()));
-  form.querySelector("[data-measure]")?.addEventListener("click", () => page.measure());
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
   for (const radio of radios) radio.addEventListener("change", () => page.measureIn(otherUnits(radio)));
   // What was kept from another page may differ from the units that this page was built in.
   const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
   if (other || location.search.length > 1) page.open(other && otherUnits(other));
+  return (book) => page.take(book);
 }
 
 /** The units of a choice; undefined for the kit's own. */
@@ -109,17 +108,9 @@ class RefitPage {
     await this.show({ refit: this.#refit, ignored: [] });
   }
 
-  /** Asks for the book, one measurement after the other. */
-  async measure(): Promise<void> {
-    const data = await this.#data();
-    if (!data) return;
-    try {
-      const book = await measureBook(this.#form, "../../", data.kit.units);
-      if (book) this.#put(data, { refit: { ...this.#refit, ...book }, ignored: [] });
-    } catch (error) {
-      if (!(error instanceof LoadError)) throw error;
-      this.#answer.add(say.loadMeasure());
-    }
+  /** Takes figures that were asked for one by one. */
+  take(book: Refit): void {
+    this.show({ refit: { ...this.#refit, ...book }, ignored: [] });
   }
 
   keep(): void {

@@ -1,4 +1,6 @@
+import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
+import { measureBook } from "../measure/measure-book.ts";
 import { keptAddress } from "../shared/kept-address.ts";
 import { LoadError, loadScript } from "../shared/load-script.ts";
 import type { bindRefit } from "./refit-page.ts";
@@ -21,16 +23,32 @@ export function standBy(panel: HTMLFormElement): void {
   const waiting = new Waiting(panel);
   for (const kind of ["focusin", "pointerdown"]) panel.addEventListener(kind, () => waiting.wake());
   for (const kind of ["input", "click"]) panel.addEventListener(kind, (event) => waiting.take(event));
+  panel.querySelector("[data-measure]")?.addEventListener("click", () => askBook(panel, waiting));
   for (const radio of radios) radio.addEventListener("change", () => waiting.wake());
   // What was kept from another page may differ from the units that this page was built in.
   if (location.search.length > 1 || radios.some((radio) => radio.checked && !radio.defaultChecked)) waiting.wake();
+}
+
+/** Asks for the reader's book, one measurement after the other, while what works it out is fetched. */
+async function askBook(panel: HTMLFormElement, waiting: Waiting): Promise<void> {
+  const inches = document.querySelector<HTMLInputElement>('.hero input[name="units"][value="in"]')?.checked;
+  try {
+    const book = await measureBook(panel, "../../", inches ? "in" : "mm");
+    if (!book) return;
+    await waiting.wake();
+    waiting.show(book);
+  } catch (error) {
+    if (!(error instanceof LoadError)) throw error;
+    panel.querySelector("[data-refit-state]")!.textContent = say.loadMeasure();
+  }
 }
 
 /** A panel whose script is not there yet. */
 class Waiting {
   #panel: HTMLFormElement;
   #fetching: Promise<void> | undefined;
-  #bound = false;
+  /** Shows figures of a book, once the script is there. */
+  #show: ((book: Refit) => void) | undefined;
   /** What was done meanwhile: the last of each kind on each control. */
   #done = new Map<EventTarget, string>();
 
@@ -39,9 +57,14 @@ class Waiting {
   }
 
   take(event: Event): void {
-    if (this.#bound || !event.target) return;
-    if (event.type === "input" || event.target instanceof HTMLButtonElement) this.#done.set(event.target, event.type);
+    if (this.#show || !event.target) return;
+    const isAct = event.target instanceof HTMLButtonElement && event.target.dataset["measure"] === undefined;
+    if (event.type === "input" || isAct) this.#done.set(event.target, event.type);
     this.wake();
+  }
+
+  show(book: Refit): void {
+    this.#show?.(book);
   }
 
   async wake(): Promise<void> {
@@ -57,9 +80,8 @@ class Waiting {
   }
 
   #bind(): void {
-    if (this.#bound || !window.leaflightRefit) return;
-    this.#bound = true;
-    window.leaflightRefit(this.#panel);
+    if (this.#show || !window.leaflightRefit) return;
+    this.#show = window.leaflightRefit(this.#panel);
     for (const [control, kind] of this.#done) control.dispatchEvent(new Event(kind, { bubbles: true }));
   }
 }

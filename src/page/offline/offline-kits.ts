@@ -1,12 +1,5 @@
 import type { Answer } from "../../output/offline/messages.ts";
-import {
-  type Edition,
-  type FileNames,
-  KIT_LIST,
-  type KitList,
-  ROUND_SCRIPT,
-  type SiteList,
-} from "../../output/offline/site-list.ts";
+import { type Edition, type FileNames, KIT_LIST, type KitList, type SiteList } from "../../output/offline/site-list.ts";
 import { isFull, KeepError, type OfflineStore } from "./offline-store.ts";
 
 /** The kits of one version of the site that a device keeps. */
@@ -22,7 +15,7 @@ export class OfflineKits {
     this.#site = site;
   }
 
-  /** Keeps what a kit is chosen and worked by, or `all` of it with the script of its view; on a full device what was `added`, now and before, is given back. @throws KeepError, and what fetching and the cache throw */
+  /** Keeps what a kit is chosen and worked by, or `all` of it with what that needs of the site; on a full device what was `added`, now and before, is given back. @throws KeepError, and what fetching and the cache throw */
   async keep(kit: string, all: boolean, added: string[] = []): Promise<void> {
     const name = nameIn(this.#site.kits, kit);
     if (name === undefined) throw new KeepError({ kind: "no-kit", kit });
@@ -32,9 +25,9 @@ export class OfflineKits {
       const list = await this.listOf(kit);
       if (!list) return;
       await this.#store.keepAll(folder, list.files, added);
-      if (all) await this.#store.keepAll(folder, list.rest, added);
-      const round = nameIn(this.#site.seen, ROUND_SCRIPT);
-      if (all && round !== undefined) await this.#store.keep(ROUND_SCRIPT, round, { added });
+      if (!all) return;
+      await this.#store.keepAll(folder, list.rest, added);
+      await this.#store.keepAll("", this.#site.asked, added);
     } catch (error) {
       if (isFull(error)) {
         await this.#store.drop(added);

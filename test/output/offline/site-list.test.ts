@@ -52,7 +52,6 @@ describe("listSite(files, nameOf)", () => {
   it("keeps as the shell the kits' pictures and what belongs to no kit, without the worker and what only editors read", () => {
     expect(Object.keys(site.shell)).toEqual([
       "assets/fonts/literata.woff2",
-      "assets/fonts/source-sans-3-400.woff2",
       "assets/scripts/kit.js",
       "index.html",
       "kits/gull/small.webp",
@@ -64,6 +63,7 @@ describe("listSite(files, nameOf)", () => {
   it("keeps of kits what the catalogue loads, of classes the pages with their pictures, and the guide", () => {
     expect(Object.keys(site.seen)).toEqual([
       "assets/fonts/own-1.ttf",
+      "assets/fonts/source-sans-3-400.woff2",
       "assets/fonts/source-sans-3-cyrillic-400.woff2",
       "assets/fonts/source-sans-3-greek-ext.woff2",
       "assets/scripts/round-view.js",
@@ -93,6 +93,10 @@ describe("listSite(files, nameOf)", () => {
       "photos/a-480.webp",
     ]);
     expect(Object.keys(gull.rest)).toEqual(["cut/door-mm.svg", "packet-a4.pdf", "pattern.json", "photos/a-960.webp"]);
+  });
+
+  it("keeps what packets and the view from all sides need with everything of a kit, and once it was seen", () => {
+    expect(Object.keys(site.asked)).toEqual(["assets/fonts/source-sans-3-400.woff2", "assets/scripts/round-view.js"]);
   });
 
   it("names each kit's list by its contents", () => {
