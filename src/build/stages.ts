@@ -113,7 +113,7 @@ export const STAGES: readonly Stage[] = [
     name: "class files",
     reads: ["content"],
     makes: [
-      "private/classes/*/cut/*",
+      "private/classes/*/{cut/*,cut-sheets.pdf}",
       "classes/*/class.ics",
       "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
@@ -131,7 +131,13 @@ export const STAGES: readonly Stage[] = [
   {
     name: "print",
     reads: ["content", "layouts", "src"],
-    makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf", "private/classes/*/*.pdf"],
+    makes: [
+      "kits/*/*.pdf",
+      "classes/*/*.pdf",
+      "classes/*/seat-*/*.pdf",
+      "private/classes/*/*.pdf",
+      "private/classes/*/print-plan/index.html",
+    ],
     serving: "same",
     run: async ({ output }) => {
       const { views, classes, settings, texts } = currentLibrary();

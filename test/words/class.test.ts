@@ -27,6 +27,7 @@ function pooled(changes: Partial<PooledSupply>): PooledSupply {
     need: 1,
     stock: 0,
     buy: 1,
+    packs: undefined,
     worth: undefined,
     toPay: undefined,
     shares: new Map(),

@@ -228,6 +228,13 @@ field-session-starts = When it starts: "18:30", in quotes.
 field-session-minutes = How long the session is.
 field-session-aside = Of these, not spent on the work: welcome, cautions, clearing away.
 field-session-buffer = Of these, at the end, planned for nobody, so that late seats catch up.
+field-class-prices = { $prices } page is for one printed side.
+field-packs = How many are sold together, such as blades: 10. Whole packs are bought. Keys: { $keys }.
+field-pack = How many are in one pack.
+field-sheet-prices = Prices of sheets by size, in place of card and acetate in prices.
+field-sheet-price = What a sheet of one size costs.
+field-sheet-price-sheet = One of the class’s sheets, as sheets names it.
+field-sheet-price-each = A price for one sheet of this size.
 field-tools = Tools of which there are fewer than seats, such as mat: 4. Seats take turns at them. Keys: { $keys }.
 field-tool = How many of it there are.
 

@@ -84,7 +84,7 @@ teacher-collect = { $count ->
     [one] Measure the book for { $seats }, enter it and build again.
    *[other] Measure the books for { $seats }, enter them and build again.
   }
-teacher-print = Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each.
+teacher-print = Print what the print plan lists, in its order and at 100%. Check the 100 mm bars on the first sheet of each.
 teacher-settle = Sort out seat { $seat }: { $kit } does not fit its book.
 teacher-buy = Buy what is on the shopping list. Check the tools: sharp blades, caps on.
 teacher-buy-light = Buy what is on the shopping list. Test every light and screw its battery door shut.

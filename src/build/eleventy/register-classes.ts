@@ -2,6 +2,7 @@ import { eventOf } from "../../output/feeds/event.ts";
 import { dataBlock } from "../../output/feeds/how-to.ts";
 import { classPage } from "../../output/parts/class/class-page.ts";
 import { measuringCard } from "../../output/parts/class/measuring-card.ts";
+import { printPlanPage } from "../../output/parts/class/print-plan-page.ts";
 import { privatePage } from "../../output/parts/class/private-page.ts";
 import { roomPage } from "../../output/parts/class/room-page.ts";
 import { seatPage } from "../../output/parts/class/seat-page.ts";
@@ -30,6 +31,11 @@ interface FramedPrint {
 /** What is printed for a whole class, by the name of its page; the teacher's packet is hers alone. */
 const PRINTS = {
   teacher: { heading: say.printTeacher, part: teacherPacket, folder: privateFolder("{{ slug }}") },
+  "print-plan": {
+    heading: say.printPlanOfClass,
+    part: (view: ClassView) => printPlanPage(view),
+    folder: privateFolder("{{ slug }}"),
+  },
   "measuring-card": { heading: say.printMeasuringCard, part: measuringCard, folder: "classes/{{ slug }}" },
 } as const;
 

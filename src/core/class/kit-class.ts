@@ -34,6 +34,12 @@ export interface KitClass {
   readonly sheets: readonly SheetSize[];
   readonly waste: number;
   readonly prices: Readonly<Partial<Record<Priced, number>>>;
+  /** For one printed side. */
+  readonly pagePrice: number | undefined;
+  /** Prices of sheets of a size, in place of those of all sizes. */
+  readonly sheetPrices: readonly SheetPrice[];
+  /** How many of a thing are sold together. */
+  readonly packs: Readonly<Partial<Record<Priced, number>>>;
   readonly currency: string;
   readonly stock: readonly Stock[];
   readonly bring: readonly string[];
@@ -45,6 +51,14 @@ export interface KitClass {
 
 /** The table in short with what is cut out; the whole packet; or the whole one without its strips. */
 export type PacketEdition = "compact" | "whole" | "bench";
+
+/** What a sheet of a size costs, by what it is of. */
+export interface SheetPrice {
+  /** The size's name. */
+  readonly sheet: string;
+  readonly card: number | undefined;
+  readonly acetate: number | undefined;
+}
 
 /** Something at hand: a supply that the program counts, or what a kit's author calls it; in the list's unit. */
 export interface Stock {

@@ -15,6 +15,7 @@ import { sheetsOf } from "../kit/resolve-window.ts";
 import { readStory } from "../story/read-story.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { isPersonKey, personAdvice } from "./person-keys.ts";
+import { pricesOf } from "./prices.ts";
 import { readSeats } from "./read-seats.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { defined } from "./seat-refit.ts";
@@ -61,6 +62,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
   const kits = data.kits.map((name, i) => kitNamed(name, all, ["kits", i]));
   checkDays(data);
   const seats = readSeats(pathBelow(base, folder), base, data, kits);
+  const sheets = sheetsOf(data.sheets, data.units);
   return {
     slug,
     title: data.title,
@@ -78,9 +80,9 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     pace: data.pace,
     ready: data.ready,
     fittingShare: data.fittingShare,
-    sheets: sheetsOf(data.sheets, data.units),
+    sheets,
     waste: data.waste,
-    prices: data.prices,
+    ...pricesOf(data, sheets),
     currency: data.currency ?? "",
     stock: data.stock.map(stockOf),
     spares: data.spares.map(({ label, book }) => ({ label, book: defined(book) as Refit })),

@@ -6,8 +6,8 @@ import { FACTS } from "../files/schema-facts.ts";
 import { amount, choice, count, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
-import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
+import { classPrices, packList, sheetPriceList } from "./schema-prices.ts";
 import { pace, seatBook, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
@@ -91,7 +91,9 @@ export const classMatter = z
     fittingShare: number(say.fieldFittingShare, 0, 1).default(0.5),
     sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldClassWaste, 0, 1).default(0.1),
-    prices: priceList.default({}),
+    prices: classPrices.default({}),
+    sheetPrices: sheetPriceList.default([]),
+    packs: packList.default({}),
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     stock: list(say.fieldStock, stock, 0, 200).default([]),
     spares: list(say.fieldSpares, spare, 0, 40).default([]),

@@ -1,5 +1,6 @@
 import { type Box, boxOf, type Size } from "../../core/geometry/box.ts";
-import { levelCrossings, stretchesOf } from "../../core/geometry/crossings.ts";
+import { insideOf } from "../../core/geometry/inside.ts";
+import { LineField } from "../../core/geometry/line-field.ts";
 import type { Point, Ring } from "../../core/geometry/point.ts";
 import type { SheetSize } from "../../core/kit/kit.ts";
 import type { LaidSheet } from "../../core/packing/lay-out.ts";
@@ -13,9 +14,10 @@ import { inStrokes, strokesOf, strokesWidth } from "./stroke-letters.ts";
 const HEIGHTS = [6, 4, 3] as const;
 const BESIDE = [3, 2.5] as const;
 
-/** Free room round words, and how far from its part a name may stand, mm. */
+/** Free room round words, how far from its part a name may stand, and a sheet's edge that stays free of names, mm. */
 const FREE = 1;
 const NEAR = 30;
+const MARGIN = 6;
 
 /** What is named: the part's outlines where they are cut. */
 interface Named {
@@ -34,20 +36,20 @@ export function withNames<P extends Part>(
     outlines: part.outlines.map((ring) => ring.map(onSheet)),
     names: namesOf(part),
   }));
-  return pencilled(sheetPaths({ places }, size), size, named);
+  return pencilled(sheetPaths({ places }, size), size, named, MARGIN);
 }
 
-/** The paths of a drawing of a size, after the names of what is cut there. */
-export function pencilled(paths: readonly ToolPath[], size: Size, named: readonly Named[]): ToolPath[] {
-  const lines = paths.map(drawnLine);
+/** The paths of a drawing of a size, after the names of what is cut there; a `margin` stays free of names beside their parts, mm. */
+export function pencilled(paths: readonly ToolPath[], size: Size, named: readonly Named[], margin = 0): ToolPath[] {
+  const lines = new LineField(paths.map(drawnLine));
   const cuts = paths.flatMap(({ operation, points }) => (operation === "through-cut" ? [points] : []));
   const checks = paths.flatMap(({ operation, points }) => (operation === "measure-check" ? [points] : []));
   const drawn: ToolPath[] = [];
   for (const { outlines, names } of named) {
     const words = names.map(inStrokes).filter(Boolean);
-    const name = nameIn({ outlines, words, size, lines, taken: [...cuts, ...checks] });
+    const name = nameIn({ outlines, words, field: fieldOf(size, margin), lines, taken: [...cuts, ...checks] });
     drawn.push(...name);
-    lines.push(...name.map(({ points }) => points));
+    for (const { points } of name) lines.add(points);
   }
   return [...drawn, ...paths];
 }
@@ -55,20 +57,22 @@ export function pencilled(paths: readonly ToolPath[], size: Size, named: readonl
 interface Room {
   readonly outlines: readonly Ring[];
   readonly words: readonly string[];
-  readonly size: Size;
-  readonly lines: readonly (readonly Point[])[];
+  /** Where names may stand. */
+  readonly field: Box;
+  readonly lines: LineField;
   /** Outlines in which no name of another part stands. */
   readonly taken: readonly Ring[];
 }
 
-function nameIn({ outlines, words, size, lines, taken }: Room): ToolPath[] {
+function nameIn({ outlines, words, field, lines, taken }: Room): ToolPath[] {
   const box = boxOf(outlines);
-  const around = near(box, size);
-  const others = taken.filter((ring) => meets(boxOf([ring]), around));
+  const around = near(box, field);
+  const isOn = insideOf(outlines);
+  const isTaken = insideOf(taken.filter((ring) => meets(boxOf([ring]), around)));
   for (const name of words) {
-    const on = nameAt(box, lines, name, HEIGHTS, (spot) => isWithin(outlines, spot));
+    const on = nameAt(box, lines, name, HEIGHTS, isOn);
     if (on.length > 0) return on;
-    const beside = nameAt(around, lines, name, BESIDE, (spot) => !isWithin(others, spot));
+    const beside = nameAt(around, lines, name, BESIDE, (spot) => !isTaken(spot));
     if (beside.length > 0) return beside;
   }
   return [];
@@ -76,7 +80,7 @@ function nameIn({ outlines, words, size, lines, taken }: Room): ToolPath[] {
 
 function nameAt(
   place: Box,
-  lines: readonly (readonly Point[])[],
+  lines: LineField,
   name: string,
   heights: readonly number[],
   isAllowed: (spot: WordsSpot) => boolean,
@@ -90,21 +94,21 @@ function nameAt(
 }
 
 /** What lies near a part on its sheet. */
-function near({ left, top, right, bottom }: Box, { width, height }: Size): Box {
+function near({ left, top, right, bottom }: Box, field: Box): Box {
   return {
-    left: Math.max(0, left - NEAR),
-    top: Math.max(0, top - NEAR),
-    right: Math.min(width, right + NEAR),
-    bottom: Math.min(height, bottom + NEAR),
+    left: Math.max(field.left, left - NEAR),
+    top: Math.max(field.top, top - NEAR),
+    right: Math.min(field.right, right + NEAR),
+    bottom: Math.min(field.bottom, bottom + NEAR),
   };
+}
+
+function fieldOf({ width, height }: Size, margin: number): Box {
+  return { left: margin, top: margin, right: width - margin, bottom: height - margin };
 }
 
 function meets(one: Box, other: Box): boolean {
   return one.left <= other.right && other.left <= one.right && one.top <= other.bottom && other.top <= one.bottom;
-}
-
-function isWithin(rings: readonly Ring[], { x, y }: WordsSpot): boolean {
-  return stretchesOf(levelCrossings(rings, y)).some(({ from, to }) => from < x && x < to);
 }
 
 /** From words' upper left corner to the sheet; upright words run upward. */

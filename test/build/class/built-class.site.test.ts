@@ -119,7 +119,7 @@ describe("the build", () => {
 
 describe("the class's pages", () => {
   it("are sound HTML by an unrelated validator", async () => {
-    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 1 + 2);
+    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 1 + 4);
     for (const page of pages()) expect(await htmlFaults(read(page), page)).toEqual([]);
   });
 

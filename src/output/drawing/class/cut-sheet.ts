@@ -2,6 +2,8 @@ import type { SeatPart } from "../../../core/class/class-sheets.ts";
 import type { NamedSheet } from "../../../core/class/preparation.ts";
 import { boxAt } from "../../../core/geometry/box.ts";
 import { levelCrossings, type Stretch, stretchesOf } from "../../../core/geometry/crossings.ts";
+import { insideOf } from "../../../core/geometry/inside.ts";
+import { LineField } from "../../../core/geometry/line-field.ts";
 import type { Point, Ring } from "../../../core/geometry/point.ts";
 import type { PartPlace } from "../../../core/packing/lay-out.ts";
 import { drawnLine, type Operation, type ToolPath } from "../../../core/packing/operation.ts";
@@ -39,7 +41,7 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
   const lines = paths.map((path) =>
     tag("path", { d: pathData(path), ...lineLook(kindOf(path.operation), FINER * times) }),
   );
-  const outlines = paths.map(linesOf);
+  const outlines = new LineField(paths.map(linesOf));
   const cuts = sheet.places.map(({ part, onSheet }) => part.outlines.map((ring) => ring.map(onSheet)));
   const names = sheet.places.map((place, i) =>
     partWords(place, { own: cuts[i]!, others: cuts.toSpliced(i, 1).flat(), outlines, times }),
@@ -67,7 +69,7 @@ interface Surroundings {
   readonly own: readonly Ring[];
   readonly others: readonly Ring[];
   /** Lines that words keep clear of. */
-  readonly outlines: readonly (readonly Point[])[];
+  readonly outlines: LineField;
   /** How many times as large as printed. */
   readonly times: number;
 }
@@ -80,15 +82,15 @@ function partWords(place: PartPlace<SeatPart>, { own, others, outlines, times }:
   const choices = Math.max(width, height) >= ROOM_FOR_NAME * times ? [named, seat] : [seat];
   const letters = LETTERS * times;
   const free = 2 * FREE * times;
+  const isOn = insideOf(own);
+  const isOther = insideOf(others);
   for (const words of choices) {
     const size = { width: wordsWidth(words, letters) + free, height: letters + free };
-    const spot =
-      wordsSpot(box, outlines, size, (at) => widestStretch(own, at.y, at.x) !== undefined) ??
-      wordsSpot(box, outlines, size, (at) => widestStretch(others, at.y, at.x) === undefined);
+    const spot = wordsSpot(box, outlines, size, isOn) ?? wordsSpot(box, outlines, size, (at) => !isOther(at));
     if (spot) return wordsAt(spot, words, letters);
   }
   const cy = y + height / 2;
-  const { from, to } = widestStretch(own, cy) ?? { from: x, to: x + width };
+  const { from, to } = widestStretch(own, cy, { from: x, to: x + width });
   const cx = (from + to) / 2;
   const disc = tag("circle", {
     cx,
@@ -99,14 +101,10 @@ function partWords(place: PartPlace<SeatPart>, { own, others, outlines, times }:
   return disc + wordsAt({ x: cx, y: cy, upright: false }, seat, letters);
 }
 
-/** The widest stretch of outlines at a height, of those that hold `x` where it is given. */
-function widestStretch(rings: readonly Ring[], y: number, x?: number): Stretch | undefined {
-  return stretchesOf(levelCrossings(rings, y))
-    .filter(({ from, to }) => x === undefined || (from < x && x < to))
-    .reduce<Stretch | undefined>(
-      (widest, one) => (widest && widest.to - widest.from >= one.to - one.from ? widest : one),
-      undefined,
-    );
+/** The widest stretch of outlines at a height; the whole of their width where there is none. */
+function widestStretch(rings: readonly Ring[], y: number, whole: Stretch): Stretch {
+  const stretches = stretchesOf(levelCrossings(rings, y)).toSorted((a, b) => b.to - b.from - (a.to - a.from));
+  return stretches[0] ?? whole;
 }
 
 /** Words about their middle, on a white ground so that lines beside them do not touch them. */

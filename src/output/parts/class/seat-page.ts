@@ -100,9 +100,13 @@ function otherKit({ title, path, change }: OtherKit): Html {
 function reachesPart({ number }: SeatView, { schedule, sessions }: ClassView): Markup {
   const row = schedule.find(({ seat }) => seat === number);
   if (!row) return false;
-  const reaches = row.reaches.map((reach, i) => html`<li><b>${sessions[i]!.title}</b> <span>${reach}</span></li>`);
+  const reaches = row.reaches.map((reach, i) => {
+    const pause = row.pauses[i]!;
+    return html`<li><b>${sessions[i]!.title}</b> <span>${reach}${pause !== "" && html`<span class="note">${pause}</span>`}</span></li>`;
+  });
   return html`<section><h2>${say.seatReaches()}</h2>
-<ol class="reaches">${reaches}</ol></section>`;
+<ol class="reaches">${reaches}</ol>
+${row.drying !== "" && html`<p>${row.drying}</p>`}</section>`;
 }
 
 /** A kit's folder as seen from a seat's. */
