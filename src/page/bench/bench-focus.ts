@@ -8,11 +8,12 @@ export function keepFocus(root: HTMLElement, change: () => void): void {
   if (isGone && !document.querySelector("dialog[open]")) focusMain(root);
 }
 
-/** Once a dialog closes, the focus is where it was opened, or else on the main button. */
+/** Once a dialog closes, the focus is where it was opened, or else on the main button: a browser may leave it on what is closed. */
 export function keepFocusAfterDialogs(root: HTMLElement): void {
   for (const dialog of root.querySelectorAll("dialog"))
     dialog.addEventListener("close", () => {
-      if (document.activeElement === document.body) focusMain(root);
+      const { activeElement } = document;
+      if (activeElement === document.body || dialog.contains(activeElement)) focusMain(root);
     });
 }
 
