@@ -141,7 +141,7 @@ export function keepingSuite(served: () => OpenedSite): void {
         its.page.on("dialog", (dialog) => dialog.accept());
         await Promise.all([
           its.page.waitForNavigation(),
-          its.page.$$eval("[data-piece] button", (buttons) => (buttons.at(-1) as HTMLElement).click()),
+          its.page.$$eval(".newer-kit button", (buttons) => (buttons.at(-1) as HTMLElement).click()),
         ]);
         await its.page.waitForSelector("[data-edge] svg");
         const made = JSON.parse(await its.page.evaluate(async () => (await fetch("../pattern.json")).text())) as {
