@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
 import { tackList } from "../../../src/core/plan/tack-list.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
+import { textOf } from "../../site/visit.ts";
 import { fixturePattern } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
@@ -110,8 +111,8 @@ export function promptSuite(served: () => OpenedSite): void {
 
     it("begins with the preparing, counts it apart from the leaves, and takes a tick off again", async () => {
       await maker.open(GULL);
-      await maker.page.evaluate(() => localStorage.clear());
-      await maker.page.goto(`${served().host.site}${GULL}`, { waitUntil: "load" });
+      await maker.page.goto(`${served().host.site}${GULL}?piece=new`, { waitUntil: "load" });
+      await textOf(maker.page, "[data-count]");
       expect([await maker.text("big"), await maker.text("count"), await maker.done()]).toEqual([
         "Check the book",
         expect.stringMatching(/^Step 1 of \d+ beside the leaves$/),
