@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { rowText } from "../words/lists.ts";
 import * as say from "../words/messages.ts";
 import { BuildError } from "./errors/build-error.ts";
 
@@ -10,8 +11,8 @@ export interface Asked {
   readonly stopAtMisfit: boolean;
 }
 
-/** @throws BuildError for options that the command does not have */
-export function readAsked(words: readonly string[]): Asked {
+/** `others` are options that were read before. @throws BuildError for options that the command does not have */
+export function readAsked(words: readonly string[], others: readonly string[] = []): Asked {
   const known = { "stop-at-misfit": { type: "boolean", default: false } } as const;
   const { positionals, tokens, values } = parseArgs({
     args: [...words],
@@ -22,7 +23,7 @@ export function readAsked(words: readonly string[]): Asked {
   });
   for (const token of tokens) {
     if (token.kind !== "option" || (Object.hasOwn(known, token.name) && token.value === undefined)) continue;
-    throw new BuildError(say.askedOption({ option: token.rawName, known: "--stop-at-misfit" }));
+    throw new BuildError(say.askedOption({ option: token.rawName, known: rowText(["--stop-at-misfit", ...others]) }));
   }
   return { kits: positionals, stopAtMisfit: values["stop-at-misfit"] === true };
 }

@@ -1,4 +1,5 @@
 import { relative } from "node:path";
+import { contentPath } from "../input/files/content-folder.ts";
 import { WordsError } from "../input/words/words-error.ts";
 import { PRIVATE } from "../output/private-folder.ts";
 import * as say from "../words/messages.ts";
@@ -10,34 +11,39 @@ import { currentLibrary } from "./library/current-library.ts";
 import { speakFirst } from "./library/first-words.ts";
 import { endWhenInterrupted } from "./making/at-exit.ts";
 import { inTransaction } from "./making/transaction.ts";
+import { chooseSite, outputFolder, USUAL_OUTPUT } from "./site/choose-site.ts";
+import { optionNames } from "./site/site-choices.ts";
 import { runBuild } from "./stages.ts";
 
 /** Builds the site beside `dist` and puts it in place only when all of it is there; a kit that cannot be built stops it first. */
 const base = process.cwd();
+const CHOICES = ["content", "output", "url"] as const;
+let output = USUAL_OUTPUT;
 
 await runCommand(async () => {
   endWhenInterrupted();
   speakFirst(base);
-  const { kits, stopAtMisfit } = readAsked(process.argv.slice(2));
+  const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
+  output = outputFolder(base, contentPath());
   clearBrowsers();
-  await inTransaction({ base, output: "dist" }, (folder) =>
+  await inTransaction({ base, output }, (folder) =>
     runBuild({ base, output: relative(base, folder), serving: false, kits, stopAtMisfit }),
   );
-  tellMade();
+  tellMade(output);
   if (kits.length > 0) console.log(say.checkPartOfSite());
 }, nothingBuilt);
 
 /** Said without words where there are none to say it with. */
 function nothingBuilt(error: unknown): string {
-  return error instanceof WordsError ? "Nothing was built; dist is as it was." : say.checkNothingBuilt();
+  return error instanceof WordsError ? `Nothing was built; ${output} is as it was.` : say.checkNothingBuilt({ output });
 }
 
-function tellMade(): void {
+function tellMade(folder: string): void {
   const { views, classes, settings } = currentLibrary();
   const left = leftOut(settings);
   if (left) console.log(left);
-  if (classes.length > 0) console.log(say.checkPrivate({ folder: `dist/${PRIVATE}` }));
-  const made = { kits: views.length, page: "dist/index.html" };
+  if (classes.length > 0) console.log(say.checkPrivate({ folder: `${folder}/${PRIVATE}` }));
+  const made = { kits: views.length, output: folder, page: `${folder}/index.html` };
   console.log(
     classes.length === 0 ? say.checkKitCount(made) : say.checkKitsAndClasses({ ...made, classes: classes.length }),
   );

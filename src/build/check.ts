@@ -11,13 +11,19 @@ import { speakFirst } from "./library/first-words.ts";
 import type { Library } from "./library/library.ts";
 import { readSite } from "./read-site.ts";
 import { reportClasses } from "./report.ts";
-import { authorWarnings, tellDrafts, tellStrays } from "./tell.ts";
+import { chooseSite } from "./site/choose-site.ts";
+import { optionNames } from "./site/site-choices.ts";
+import { authorWarnings, tellDrafts, tellNobodysAddress, tellStrays } from "./tell.ts";
+
+const CHOICES = ["content", "url"] as const;
 
 /** `npm run check`: reads and computes every kit, or those that are named, prints what came out in a line each, and writes nothing. */
 await runCommand(async () => {
-  speakFirst(process.cwd());
-  const { kits, stopAtMisfit } = readAsked(process.argv.slice(2));
-  const library = await readSite(process.cwd(), kits);
+  const base = process.cwd();
+  speakFirst(base);
+  const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
+  const library = await readSite(base, kits);
+  tellNobodysAddress();
   for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of library.views) {
     console.log(kitLine(view));

@@ -1,4 +1,5 @@
 import { toDegrees } from "../core/units/angle.ts";
+import { contentPath } from "../input/files/content-folder.ts";
 import { viewKit } from "../output/views/kit-view.ts";
 import { formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
@@ -10,6 +11,7 @@ import { completeAnswers } from "./beginning/complete.ts";
 import { optionNames, readFlags } from "./beginning/flags.ts";
 import { runCommand } from "./errors/command.ts";
 import { speakFirst } from "./library/first-words.ts";
+import { chooseSite } from "./site/choose-site.ts";
 
 /** A line of letters less tall than this, mm, has strokes that are hard to fold; an estimate. */
 const LOW = 45;
@@ -18,14 +20,14 @@ const LOW = 45;
 await runCommand(async () => {
   const base = process.cwd();
   speakFirst(base);
-  const words = process.argv.slice(2);
+  const words = chooseSite(base, process.argv.slice(2), ["content"]);
   if (words.includes("--help") || words.includes("-h"))
     return console.log(printable(say.newHelp({ known: optionNames() })));
   const said = readFlags(words);
   const answers = await completeAnswers(said, process.stdin.isTTY === true && process.stdout.isTTY === true);
   const { kit, lit, write } = beginKit(base, answers);
   const { pattern } = kit;
-  const folder = `content/kits/${answers.slug}`;
+  const folder = contentPath(`kits/${answers.slug}`);
   const lines = [
     say.newMade({
       folder,

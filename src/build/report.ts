@@ -1,5 +1,5 @@
 import type { ClassView } from "../output/views/class/class-view.ts";
-import { helpsOf } from "../output/views/class/misfit-view.ts";
+import { type Help, helpsOf } from "../output/views/class/misfit-view.ts";
 import * as say from "../words/messages.ts";
 import { printable } from "../words/printable.ts";
 import { seatsText } from "../words/seats.ts";
@@ -31,8 +31,12 @@ function misfitLines({ slug, seats }: ClassView): string[] {
   return seats.flatMap(({ number, kitSlug, misfit }) => {
     if (!misfit) return [];
     const why = say.reportMisfit({ class: slug, seat: number, kit: kitSlug, why: misfit.why });
-    return [why, ...helpsOf(misfit).map((help) => say.reportHelp({ help }))];
+    return [why, ...helpsOf(misfit).flatMap(helpLines)];
   });
+}
+
+function helpLines({ words, entry }: Help): string[] {
+  return [say.reportHelp({ help: words }), ...(entry ? [say.reportEntry({ into: entry.into, text: entry.text })] : [])];
 }
 
 function warningLines({ slug, seats, unusedStock }: ClassView): string[] {

@@ -1,5 +1,8 @@
 import Eleventy from "@11ty/eleventy";
+import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
+import { FINDER_INDEX } from "../output/data/finder-index.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
+import { writeFinderIndex } from "./files/finder-index.ts";
 import { writeKitData } from "./files/kit-data.ts";
 import { publishClasses } from "./files/publish-classes.ts";
 import { publishFiles } from "./files/publish-files.ts";
@@ -85,9 +88,10 @@ export const STAGES: readonly Stage[] = [
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,social.png,kit-data.js,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,small.webp,social.png,kit-data.js,round-data.js}",
       "kits/*/cut/*",
       "schema/*",
+      FINDER_INDEX,
     ],
     serving: "same",
     run: async ({ output }) => {
@@ -95,6 +99,7 @@ export const STAGES: readonly Stage[] = [
       await publishFiles(output, views);
       writeRoundData(output, views);
       writeKitData(output, currentLibrary());
+      writeFinderIndex(output, currentLibrary());
     },
   },
   {
@@ -108,12 +113,13 @@ export const STAGES: readonly Stage[] = [
     name: "class files",
     reads: ["content"],
     makes: [
-      "private/classes/*/cut/*",
+      "private/classes/*/{cut/*,cut-sheets.pdf}",
+      "classes/*/class.ics",
       "classes/*/seat-*/{pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg}",
       "classes/*/seat-*/cut/*",
     ],
     serving: "same",
-    run: ({ output }) => publishClasses(output, currentLibrary().classes),
+    run: ({ output }) => publishClasses(output, currentLibrary()),
   },
   {
     name: "site files",
@@ -125,7 +131,13 @@ export const STAGES: readonly Stage[] = [
   {
     name: "print",
     reads: ["content", "layouts", "src"],
-    makes: ["kits/*/*.pdf", "classes/*/*.pdf", "classes/*/seat-*/*.pdf", "private/classes/*/*.pdf"],
+    makes: [
+      "kits/*/*.pdf",
+      "classes/*/*.pdf",
+      "classes/*/seat-*/*.pdf",
+      "private/classes/*/*.pdf",
+      "private/classes/*/print-plan/index.html",
+    ],
     serving: "same",
     run: async ({ output }) => {
       const { views, classes, settings, texts } = currentLibrary();
@@ -184,5 +196,6 @@ export async function runServing(
 
 /** Folders whose changes call for another turn. */
 export function watchedFolders(): string[] {
-  return [...new Set(STAGES.flatMap((stage) => stage.reads))];
+  const read = [...new Set(STAGES.flatMap((stage) => stage.reads))];
+  return contentPath() === PROJECT_CONTENT ? read : [...read, contentPath()];
 }

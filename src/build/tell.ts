@@ -1,4 +1,6 @@
 import { formatMessages } from "../input/files/format-message.ts";
+import { reservedHost } from "../input/settings/reserved-host.ts";
+import { settingsFile, URL_VARIABLE } from "../input/settings/settings.ts";
 import type { KitView } from "../output/views/kit-view.ts";
 import { authorDoubt } from "../words/findings/doubts.ts";
 import { rowText } from "../words/lists.ts";
@@ -13,6 +15,7 @@ const MOST_STRAYS = 8;
 /** Tells the warnings of kits and classes, and what lies about. @throws MisfitError where a seat does not fit and that is to stop */
 export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean }): void {
   const { views, classes, warnings } = currentLibrary();
+  tellNobodysAddress();
   for (const warning of warnings) console.warn(printable(say.checkWarningInside({ warning })));
   for (const view of views) {
     for (const warning of authorWarnings(view)) console.warn(printable(say.checkWarning({ name: view.slug, warning })));
@@ -21,6 +24,16 @@ export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean 
   tellDrafts();
   tellStrays();
   reportClasses(classes, stopAtMisfit);
+}
+
+/** Codes that are printed for a class lead nowhere where the site's address is one of those kept for examples. */
+export function tellNobodysAddress(): void {
+  const { classes, settings } = currentLibrary();
+  const host = settings.url === undefined ? undefined : reservedHost(settings.url);
+  const printed = classes.filter(({ plan }) => plan.state !== "closed").length;
+  if (host === undefined || printed === 0) return;
+  const warning = say.checkNobodysAddress({ host, file: settingsFile(), variable: URL_VARIABLE });
+  console.warn(printable(say.checkWarningInside({ warning })));
 }
 
 /** Tells of the kits that are not published yet. */

@@ -7,6 +7,11 @@ export function clockText(starts: string, minutes: number): string {
   return say.clockFromTo({ from: timeText(from), to: timeText(from + minutes * 60_000) });
 }
 
+/** `19:20`: the time of day so many minutes after `18:30`, to the minute. */
+export function clockAt(starts: string, minutes: number): string {
+  return timeText(Date.parse(`1970-01-01T${starts}Z`) + minutes * 60_000);
+}
+
 /** `2 h 30 min`, to the minute: what a clock shows, not an estimate. */
 export function minutesText(minutes: number): string {
   const whole = Math.round(minutes);

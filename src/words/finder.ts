@@ -11,14 +11,15 @@ import * as say from "./messages.ts";
 export function finderSummary(shown: readonly { readonly slug: string }[], all: number, verdicts: Verdicts): string {
   const kits =
     shown.length === all ? say.finderAllKits({ count: all }) : say.finderSomeKits({ shown: shown.length, count: all });
-  const counted = (["fits", "check", "change", "poor", "no", "unknown"] as const).flatMap((kind) => {
-    const count = shown.filter((kit) => verdicts.get(kit.slug)?.kind === kind).length;
+  const isStated = verdicts.size > 0;
+  const counted = (["fits", "check", "change", "poor", "no", "unknown", "waiting"] as const).flatMap((kind) => {
+    const count = isStated ? shown.filter(({ slug }) => (verdicts.get(slug)?.kind ?? "waiting") === kind).length : 0;
     return count === 0 ? [] : [countWords(kind, count)];
   });
   return counted.length > 0 ? say.finderKitsVerdicts({ kits, verdicts: listText(counted) }) : say.finderKits({ kits });
 }
 
-function countWords(kind: Known["kind"], count: number): string {
+function countWords(kind: Known["kind"] | "waiting", count: number): string {
   switch (kind) {
     case "fits":
       return say.finderCountOwn({ count });
@@ -32,6 +33,8 @@ function countWords(kind: Known["kind"], count: number): string {
       return say.finderCountNo({ count });
     case "unknown":
       return say.finderCountUnknown({ count });
+    case "waiting":
+      return say.finderCountWaiting({ count });
   }
 }
 

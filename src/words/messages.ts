@@ -2,6 +2,84 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** Your ruler at this mark */
+export const benchRuler = (): string => say("bench-ruler");
+/** Mark {mark} of {count}: {at}, on a line|between {below} and {above}. — $at is a height such as 56.5 mm; on a line of her ruler, or between two. */
+export const benchRulerMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly where: Word; readonly below: Word; readonly above: Word }): string => say("bench-ruler-mark", args);
+/** Enlarged, not at true size: find the line on your own ruler. */
+export const benchRulerNote = (): string => say("bench-ruler-note");
+/** Mark before */
+export const benchRulerBefore = (): string => say("bench-ruler-before");
+/** Next mark */
+export const benchRulerNext = (): string => say("bench-ruler-next");
+/** Finest lines of your ruler — In the menu: how far the finest lines of her ruler are apart. */
+export const benchRulerFinest = (): string => say("bench-ruler-finest");
+/** Do not show a ruler */
+export const benchRulerOff = (): string => say("bench-ruler-off");
+/** Read each leaf aloud */
+export const benchVoice = (): string => say("bench-voice");
+/** Say again */
+export const benchVoiceAgain = (): string => say("bench-voice-again");
+/** R says it again, M tells the next mark. — Told in the menu; R and M are keys. */
+export const benchVoiceKeys = (): string => say("bench-voice-keys");
+/** Page {page}. */
+export const benchHeardPage = (args: { readonly page: Word }): string => say("bench-heard-page", args);
+/** Border leaf. */
+export const benchHeardBorder = (): string => say("bench-heard-border");
+/** One mark|{count} marks from the head, in inches|millimetres. */
+export const benchHeardMarks = (args: { readonly count: number; readonly units: Word }): string => say("bench-heard-marks", args);
+/** {at}, cut {cut}. */
+export const benchHeardCut = (args: { readonly at: Word; readonly cut: Word }): string => say("bench-heard-cut", args);
+/** Fold back and tuck behind, head to tail: {folds}. */
+export const benchHeardFolds = (args: { readonly folds: Word }): string => say("bench-heard-folds", args);
+/** No marks. Fold the whole leaf back at level {level}, {name}. */
+export const benchHeardWhole = (args: { readonly level: Word; readonly name: Word }): string => say("bench-heard-whole", args);
+/** Notch for the light: from {from} to {to}, {depth} deep. */
+export const benchHeardNotch = (args: { readonly from: Word; readonly to: Word; readonly depth: Word }): string => say("bench-heard-notch", args);
+/** Mark {mark} of {count}: {at}, cut {cut}. */
+export const benchHeardMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly cut: Word }): string => say("bench-heard-mark", args);
+/** Above it fold back at level {above}, below it at level {below}. — What lies above and below a mark; the numbers are levels. */
+export const benchHeardBeside = (args: { readonly above: Word; readonly below: Word }): string => say("bench-heard-beside", args);
+/** {whole} and {fraction} — An inch length: $whole inches and a fraction such as “13 sixteenths”. */
+export const benchHeardInches = (args: { readonly whole: Word; readonly fraction: Word }): string => say("bench-heard-inches", args);
+/** one half|one quarter|{parts} quarters|one eighth|{parts} eighths|one sixteenth|{parts} sixteenths|one thirty-second|{parts} thirty-seconds */
+export const benchHeardFraction = (args: { readonly divisor: number; readonly parts: number }): string => say("bench-heard-fraction", args);
+/** With busy hands */
+export const benchHandsTitle = (): string => say("bench-hands-title");
+/** A tap anywhere goes on */
+export const benchTap = (): string => say("bench-tap");
+/** Undo */
+export const benchTapUndo = (): string => say("bench-tap-undo");
+/** Arrow keys tick, too */
+export const benchPedal = (): string => say("bench-pedal");
+/** For a pedal that sends arrows. One that sends page keys needs nothing. */
+export const benchPedalLead = (): string => say("bench-pedal-lead");
+/** {worked} ({sitting} this time) — In place of the working time where it is not the first evening; $sitting is the part of it since the last long break. */
+export const benchTimesSitting = (args: { readonly worked: Word; readonly sitting: Word }): string => say("bench-times-sitting", args);
+/** Stop at {time}: about {leaf}, {count} leaf|{count} leaves from here, at your pace|by the estimate. — $leaf is a leaf in words, such as “p. 151 (leaf 87)”. */
+export const benchStopLeaf = (args: { readonly time: Word; readonly leaf: Word; readonly count: number; readonly by: Word }): string => say("bench-stop-leaf", args);
+/** Stop at {time}: too soon for another leaf. */
+export const benchStopNoLeaf = (args: { readonly time: Word }): string => say("bench-stop-no-leaf", args);
+/** Stop at {time}: all may be done by then. */
+export const benchStopEnd = (args: { readonly time: Word }): string => say("bench-stop-end", args);
+/** You wanted to stop at {time}. */
+export const benchStopPast = (args: { readonly time: Word }): string => say("bench-stop-past", args);
+/** {step}: dry at about {time}, in {left}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20, $left a time such as 22 min. */
+export const benchDrying = (args: { readonly step: Word; readonly time: Word; readonly left: Word }): string => say("bench-drying", args);
+/** Dry at about {time}. — Spoken as something begins to dry. */
+export const benchDriesSpoken = (args: { readonly time: Word }): string => say("bench-dries-spoken", args);
+/** Dry now: {steps}. — $steps is a list of steps in words. */
+export const benchDry = (args: { readonly steps: Word }): string => say("bench-dry", args);
+/** This evening */
+export const benchStopTitle = (): string => say("bench-stop-title");
+/** Stop at */
+export const benchStopAt = (): string => say("bench-stop-at");
+/** No set time */
+export const benchStopClear = (): string => say("bench-stop-clear");
+/** The bench tells how far you come by then. */
+export const benchStopLead = (): string => say("bench-stop-lead");
+/** A quiet tone when glue is dry or it is time to stop */
+export const benchTone = (): string => say("bench-tone");
 /** {title}: work along */
 export const benchTitle = (args: { readonly title: Word }): string => say("bench-title", args);
 /** This view follows your work leaf by leaf and needs JavaScript. {table} has every leaf with its marks, cuts and folds. — $table is the link below. */
@@ -30,8 +108,6 @@ export const benchStepPlace = (args: { readonly place: Word; readonly count: Wor
 export const benchTimeEstimated = (args: { readonly worked: Word; readonly left: Word; readonly first: Word }): string => say("bench-time-estimated", args);
 /** {worked} worked · about {left} left */
 export const benchTimeOwnPace = (args: { readonly worked: Word; readonly left: Word }): string => say("bench-time-own-pace", args);
-/** {step}: dry at about {time}. — $step is a step in words, $time a time of day such as 14:35 or Monday 08:20. */
-export const benchDrying = (args: { readonly step: Word; readonly time: Word }): string => say("bench-drying", args);
 /** {worked} worked */
 export const benchTimeUnknown = (args: { readonly worked: Word }): string => say("bench-time-unknown", args);
 /** {worked} worked · none left */
@@ -114,6 +190,8 @@ export const benchEdgeHead = (): string => say("bench-edge-head");
 export const benchEdgeTail = (): string => say("bench-edge-tail");
 /** {units} from the head ›cut — Above the marks; the sign stands before the depth of each cut. */
 export const benchEdgeMarks = (args: { readonly units: Word }): string => say("bench-edge-marks", args);
+/** The front in small: {done} of {count} leaves are folded. You are at {percent}% of its width from the left. — What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf. */
+export const benchFrontNow = (args: { readonly done: Word; readonly count: Word; readonly percent: Word }): string => say("bench-front-now", args);
 /** Back */
 export const benchBack = (): string => say("bench-back");
 /** Next */
@@ -290,8 +368,20 @@ export const benchStartAgain = (): string => say("bench-start-again");
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** Keys */
 export const benchKeysTitle = (): string => say("bench-keys-title");
-/** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
+/** Space, Enter or Page Down: done, or yes. Arrows: next and back. Backspace or Page Up: back. A swipe moves too. */
 export const benchKeys = (): string => say("bench-keys");
+/** {class}: {session} — An entry of a calendar: the class and one of its sessions. */
+export const calendarSession = (args: { readonly class: Word; readonly session: Word }): string => say("calendar-session", args);
+/** A class on {date}, {place}. — Summary of a class in the feed; $date is the day of its first session. */
+export const feedClass = (args: { readonly date: Word; readonly place: Word }): string => say("feed-class", args);
+/** Put the dates into your calendar — A link to a file that calendars open. */
+export const classCalendar = (): string => say("class-calendar");
+/** the folder of another class, that takes nothing over from this one: {classes} — $classes: names of folders. */
+export const frontAClass = (args: { readonly classes: Word }): string => say("front-a-class", args);
+/** the class’s day, {date}, or one before it — $date as it stands in the file: 2027-01-14. */
+export const frontAnnouncedBefore = (args: { readonly date: Word }): string => say("front-announced-before", args);
+/** state the day on which you make the class known */
+export const frontCorrectAnnounced = (): string => say("front-correct-announced");
 /** Kits */
 export const catalogueKits = (): string => say("catalogue-kits");
 /** Classes */
@@ -430,22 +520,22 @@ export const checkNoKitYet = (args: { readonly folder: Word }): string => say("c
 export const checkPartOfSite = (): string => say("check-part-of-site");
 /** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
-/** No kit has the folder content/kits/{kit}. There are: {kits}. — $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name. */
-export const askedKit = (args: { readonly kit: Word; readonly kits: Word }): string => say("asked-kit", args);
-/** No kit has the folder content/kits/{kit}. Did you mean {meant}? */
-export const askedKitMeant = (args: { readonly kit: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
-/** No kit has the folder content/kits/{kit}; there are none yet. Begin one with npm run new. */
-export const askedNoKits = (args: { readonly kit: Word }): string => say("asked-no-kits", args);
+/** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
+export const askedKit = (args: { readonly folder: Word; readonly kits: Word }): string => say("asked-kit", args);
+/** No kit has the folder {folder}. Did you mean {meant}? */
+export const askedKitMeant = (args: { readonly folder: Word; readonly meant: Word }): string => say("asked-kit-meant", args);
+/** No kit has the folder {folder}; there are none yet. Begin one with npm run new. */
+export const askedNoKits = (args: { readonly folder: Word }): string => say("asked-no-kits", args);
 /** note  {note} */
 export const checkNote = (args: { readonly note: Word }): string => say("check-note", args);
-/** Nothing was built; dist is as it was. */
-export const checkNothingBuilt = (): string => say("check-nothing-built");
+/** Nothing was built; {output} is as it was. */
+export const checkNothingBuilt = (args: { readonly output: Word }): string => say("check-nothing-built", args);
 /** Left out until this is corrected: */
 export const checkLeftOut = (): string => say("check-left-out");
-/** {kits} kit|{kits} kits in dist: open {page} */
-export const checkKitCount = (args: { readonly kits: number; readonly page: Word }): string => say("check-kit-count", args);
-/** {kits} kit|{kits} kits and {classes} class|{classes} classes in dist: open {page} */
-export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly page: Word }): string => say("check-kits-and-classes", args);
+/** {kits} kit|{kits} kits in {output}: open {page} */
+export const checkKitCount = (args: { readonly kits: number; readonly output: Word; readonly page: Word }): string => say("check-kit-count", args);
+/** {kits} kit|{kits} kits and {classes} class|{classes} classes in {output}: open {page} */
+export const checkKitsAndClasses = (args: { readonly kits: number; readonly classes: number; readonly output: Word; readonly page: Word }): string => say("check-kits-and-classes", args);
 /** {folder} is for those who hold the classes: do not publish it. — $folder: the folder of what is not published. */
 export const checkPrivate = (args: { readonly folder: Word }): string => say("check-private", args);
 /** No url in {file} or {variable}: left out site map, feed, canonical addresses, link previews and the page for missing addresses. */
@@ -454,6 +544,150 @@ export const checkNoAddress = (args: { readonly file: Word; readonly variable: W
 export const checkStrays = (args: { readonly folder: Word; readonly count: number; readonly names: Word }): string => say("check-strays", args);
 /** {names} and {more} more */
 export const checkStraysMore = (args: { readonly names: Word; readonly more: Word }): string => say("check-strays-more", args);
+/** In place of the seat’s row in the table:|Below “seats:” in the class’s file: — Before a line to paste. */
+export const teacherEntry = (args: { readonly into: Word }): string => say("teacher-entry", args);
+/** Enter one of these lines, in place of what stands there of this seat, and build again. */
+export const teacherEntryNote = (): string => say("teacher-entry-note");
+/** Running order */
+export const eveningOrder = (): string => say("evening-order");
+/** Time */
+export const eveningTime = (): string => say("evening-time");
+/** What */
+export const eveningWhat = (): string => say("evening-what");
+/** Settle in: seats, books, cautions */
+export const eveningSettle = (): string => say("evening-settle");
+/** Work at the books */
+export const eveningWork = (): string => say("evening-work");
+/** Work on */
+export const eveningWorkOn = (): string => say("evening-work-on");
+/** Pause */
+export const eveningPause = (): string => say("evening-pause");
+/** Free for seats that are late */
+export const eveningCatchUp = (): string => say("evening-catch-up");
+/** Count tools, tidy, lay wet things flat */
+export const eveningTidy = (): string => say("evening-tidy");
+/** {minute} min — Where no time of day is stated: minutes since the session began. */
+export const eveningMinute = (args: { readonly minute: Word }): string => say("evening-minute", args);
+/** At the pause: {target}. — $target is where the seat should be: "12 of 140 leaves, up to leaf 22". */
+export const eveningAtPause = (args: { readonly target: Word }): string => say("evening-at-pause", args);
+/** Glue the frame in “{from}” and hang the door in “{to}”. It dries for {dries}. — $from and $to are names of sessions. $dries is a time: "12 h". */
+export const eveningGlueAndHang = (args: { readonly from: Word; readonly to: Word; readonly dries: Word }): string => say("evening-glue-and-hang", args);
+/** Glue the frame and hang the door in “{from}”. It dries for {dries}. */
+export const eveningGlueAndHangOnce = (args: { readonly from: Word; readonly dries: Word }): string => say("evening-glue-and-hang-once", args);
+/** Glue the frame in “{from}” and hang the door at home. It dries for {dries}. */
+export const eveningHangAtHome = (args: { readonly from: Word; readonly dries: Word }): string => say("evening-hang-at-home", args);
+/** Glue the frame and hang the door at home. It dries for {dries}. */
+export const eveningGlueAtHome = (args: { readonly dries: Word }): string => say("evening-glue-at-home", args);
+/** {plan} This is for {seats}. — $plan is one of the sentences above, $seats names seats: "seats 2 and 8". */
+export const eveningDrying = (args: { readonly plan: Word; readonly seats: Word }): string => say("evening-drying", args);
+/** Tools to share */
+export const eveningTools = (): string => say("evening-tools");
+/** There are {tools}. Seats take turns: who comes first has them first. — $tools is a list of tools with how many there are. */
+export const eveningShared = (args: { readonly tools: Word }): string => say("evening-shared", args);
+/** By this estimate, nobody waits. */
+export const eveningNoWaits = (): string => say("evening-no-waits");
+/** By this estimate, some wait: {waits}. The times above count it. — $waits is a list: "seat 3: 12 min". */
+export const eveningWaits = (args: { readonly waits: Word }): string => say("evening-waits", args);
+/** seat {seat}: {minutes} */
+export const eveningWait = (args: { readonly seat: Word; readonly minutes: Word }): string => say("evening-wait", args);
+/** {count} × {tool} */
+export const eveningSharedTool = (args: { readonly count: Word; readonly tool: Word }): string => say("evening-shared-tool", args);
+/** glue gun|glue guns */
+export const eveningGlueGun = (args: { readonly count: number }): string => say("evening-glue-gun", args);
+/** Who sits beside whom */
+export const eveningPairs = (): string => say("evening-pairs");
+/** A quick seat beside a slow one can lend a hand. Times are estimates. */
+export const eveningPairsNote = (): string => say("evening-pairs-note");
+/** Seat {helper} beside seat {helped}: done about {ahead} before it. — $ahead is a time: "1 h 30 min". */
+export const eveningPair = (args: { readonly helper: Word; readonly helped: Word; readonly ahead: Word }): string => say("evening-pair", args);
+/** Seat {helper} beside seat {helped}: done about {ahead} before it, in “{session}” at {time}. — $session is the name of a session, $time a time of day or "35 min". */
+export const eveningPairFrom = (args: { readonly helper: Word; readonly helped: Word; readonly ahead: Word; readonly session: Word; readonly time: Word }): string => say("evening-pair-from", args);
+/** Print plan */
+export const papersPlan = (): string => say("papers-plan");
+/** In this order. Pages are counted from the files. */
+export const papersPlanLede = (): string => say("papers-plan-lede");
+/** Pages are counted when the site is built with its PDFs. Build the site to see them. */
+export const papersPlanUncounted = (): string => say("papers-plan-uncounted");
+/** File */
+export const papersFileHead = (): string => say("papers-file-head");
+/** How often */
+export const papersCopiesHead = (): string => say("papers-copies-head");
+/** Pages */
+export const papersPagesHead = (): string => say("papers-pages-head");
+/** Sheets */
+export const papersSheetsHead = (): string => say("papers-sheets-head");
+/** Cost */
+export const papersCostHead = (): string => say("papers-cost-head");
+/** measuring card; cut each sheet in two — What each file is. */
+export const papersMeasuringCard = (): string => say("papers-measuring-card");
+/** your packet, with handouts and seat cards */
+export const papersTeacher = (): string => say("papers-teacher");
+/** what seats read and work by, each seat from a front side */
+export const papersToRead = (): string => say("papers-to-read");
+/** gauges, strips and templates of all seats */
+export const papersToCutOut = (): string => say("papers-to-cut-out");
+/** {copies} × */
+export const papersTimes = (args: { readonly copies: Word }): string => say("papers-times", args);
+/** one sheet of card|{sheets} sheets of card|one sheet of paper|{sheets} sheets of paper, both sides|one side — $sheets of paper or card. */
+export const papersSheets = (args: { readonly stock: Word; readonly sheets: number; readonly sides: Word }): string => say("papers-sheets", args);
+/** Together */
+export const papersAll = (): string => say("papers-all");
+/** {paper} sheets of paper, {card} of card */
+export const papersAllSheets = (args: { readonly paper: Word; readonly card: Word }): string => say("papers-all-sheets", args);
+/** State your price for a printed side as prices: page, and the cost stands here. */
+export const papersNoPrice = (): string => say("papers-no-price");
+/** Print at 100% (“actual size”). Check the 100 mm bar on the first sheet before you print the rest. */
+export const papersScale = (): string => say("papers-scale");
+/** Do you cut by hand? {file} has the cut sheets at true size. Print its sheets on your card, or lay them over acetate. — $file is the name of a file. */
+export const papersByHand = (args: { readonly file: Word }): string => say("papers-by-hand", args);
+/** What lies in each bag */
+export const papersBags = (): string => say("papers-bags");
+/** Parts, and the cut sheets that they come from */
+export const papersBagsPartHead = (): string => say("papers-bags-part-head");
+/** {part} ({sheets}) — $sheets are names of sheets. */
+export const papersBagPart = (args: { readonly part: Word; readonly sheets: Word }): string => say("papers-bag-part", args);
+/** {count} × {part} ({sheets}) */
+export const papersBagPartMany = (args: { readonly count: Word; readonly part: Word; readonly sheets: Word }): string => say("papers-bag-part-many", args);
+/** no sheet is large enough */
+export const papersBagNoSheet = (): string => say("papers-bag-no-sheet");
+/** The gauge is in the bag of seat {seat} and goes round. */
+export const papersBagGaugeWith = (args: { readonly seat: Word }): string => say("papers-bag-gauge-with", args);
+/** One gauge serves {seats}: their lines are the same. Cut more of it where they press lines at the same time. — $seats: "seats 1, 3 and 4". */
+export const papersGaugeRound = (args: { readonly seats: Word }): string => say("papers-gauge-round", args);
+/** one pack of {size}|{count} packs of {size} — How many packs of how many. */
+export const shoppingPacks = (args: { readonly count: number; readonly size: Word }): string => say("shopping-packs", args);
+/** {plan}: what to print how often, in order, with sheets and cost. {read}. — $plan and $read are links. */
+export const privatePlan = (args: { readonly plan: Word; readonly read: Word }): string => say("private-plan", args);
+/** The same in two: {read}, {cut}. — $read and $cut are links: class-to-read and class-to-cut-out. */
+export const classPartedPackets = (args: { readonly read: Word; readonly cut: Word }): string => say("class-parted-packets", args);
+/** what seats read, for both sides */
+export const classToRead = (): string => say("class-to-read");
+/** what is cut out, for card */
+export const classToCutOut = (): string => say("class-to-cut-out");
+/** Cut sheets at true size, for a knife */
+export const classCutSheetsPdf = (): string => say("class-cut-sheets-pdf");
+/** You bring — Heads of two lists in a seat's packet. */
+export const seatBrings = (): string => say("seat-brings");
+/** There in the class */
+export const seatSupplied = (): string => say("seat-supplied");
+/** your book, with its score lines pressed|your window’s parts, cut out — What the teacher has made before the class. */
+export const seatReady = (args: { readonly stage: Word }): string => say("seat-ready", args);
+/** Seat {seat} · {class} — Over the title of a seat's packet. */
+export const packetSeatOver = (args: { readonly seat: Word; readonly class: Word }): string => say("packet-seat-over", args);
+/** Fitted to this book: {book}. — $book is a book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
+export const packetSeatBook = (args: { readonly book: Word }): string => say("packet-seat-book", args);
+/** at the class’s pace, without what is ready; a guide — Beside the time of the work. */
+export const packetTimeInClass = (): string => say("packet-time-in-class");
+/** There for you — On the class's page: a head, and a list of things. */
+export const classSupplied = (): string => say("class-supplied");
+/** In the class you find {things}. */
+export const classSuppliedList = (args: { readonly things: Word }): string => say("class-supplied-list", args);
+/** Mark from the head. Cut each mark square to the edge with short sharp scissors, one or two leaves at a time.|Cut each mark square to the edge with the knife, a mat under the leaf, in several light strokes. Fold each strip at its line, tuck it behind, tick the row. */
+export const handoutFold = (args: { readonly tool: Word }): string => say("handout-fold", args);
+/** Fold the whole leaf at the front line. Mark from the head. Cut square in from the folded edge with short sharp scissors.|Cut square in from the folded edge with the knife, a mat under the leaf. Fold deeper strips again at their own lines, tuck them behind, tick the row. */
+export const handoutFoldStepped = (args: { readonly tool: Word }): string => say("handout-fold-stepped", args);
+/** At the end of each batch, stick down each flap that is listed as a tack. Use a pin-head of glue, with a slip of baking paper behind it.| with a glue dot. */
+export const handoutTack = (args: { readonly tack: Word }): string => say("handout-tack", args);
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -492,6 +726,24 @@ export const classRowLead = (): string => say("class-row-lead");
 export const classRowLine = (): string => say("class-row-line");
 /** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
 export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** How fast you work */
+export const classRowPace = (): string => say("class-row-pace");
+/** As the class plans */
+export const classRowPaceClass = (): string => say("class-row-pace-class");
+/** Practised ({times} ×)|Slower ({times} ×)|Much slower ({times} ×) — $times: how many times the kit's estimate. */
+export const classRowPaceOwn = (args: { readonly kind: Word; readonly times: Word }): string => say("class-row-pace-own", args);
+/** About {hours} of work: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
+export const classRowFinished = (args: { readonly hours: Word }): string => say("class-row-finished", args);
+/** About {hours} of work: about {rest} is left to finish at home. */
+export const classRowUnfinished = (args: { readonly hours: Word; readonly rest: Word }): string => say("class-row-unfinished", args);
+/** {kit} does not fit this book as it is. See above what would help; your teacher decides with you. */
+export const classRowMisfit = (args: { readonly kit: Word }): string => say("class-row-misfit", args);
+/** Add the leaf of page 1 and the last page, so that page numbers are right. */
+export const classRowPages = (): string => say("class-row-pages");
+/** Your teacher’s phone reads the row from this code. */
+export const classRowCode = (): string => say("class-row-code");
+/** The row as a code for a phone */
+export const classRowCodeAlt = (): string => say("class-row-code-alt");
 /** Copy the row */
 export const classRowCopy = (): string => say("class-row-copy");
 /** Save it as a file */
@@ -1242,6 +1494,14 @@ export const fieldClassDate = (): string => say("field-class-date");
 export const fieldClassPlace = (): string => say("field-class-place");
 /** Paper that the packets are printed on. */
 export const fieldClassPaper = (): string => say("field-class-paper");
+/** Folder name of another class. What is not stated here is taken over from there, but for days, state, seats and their table. */
+export const fieldClassFrom = (): string => say("field-class-from");
+/** nothing is taken over */
+export const fieldClassFromUsual = (): string => say("field-class-from-usual");
+/** Day on which the class is made known: from then on it stands in the feed. */
+export const fieldClassAnnounced = (): string => say("field-class-announced");
+/** it is not in the feed */
+export const fieldClassAnnouncedUsual = (): string => say("field-class-announced-usual");
 /** Folder names of the kits that the class offers; seats take the first unless they say: [harbour-moon]. */
 export const fieldClassKits = (): string => say("field-class-kits");
 /** A kit’s folder name. */
@@ -1284,7 +1544,9 @@ export const fieldSpares = (): string => say("field-spares");
 export const fieldSpare = (): string => say("field-spare");
 /** What you call it: what is written on its spine, or a number that you put on it. */
 export const fieldSpareLabel = (): string => say("field-spare-label");
-/** What students bring beside their book. */
+/** How much of a packet the seats are given: the table in short with what is cut out, the whole packet, or the whole one without its strips. */
+export const fieldClassPacket = (): string => say("field-class-packet");
+/** What students bring beside their book. What begins as a name in the list of supplies does is marked in their packets, and is not on the shopping list. */
 export const fieldBring = (): string => say("field-bring");
 /** Something to bring. */
 export const fieldBringItem = (): string => say("field-bring-item");
@@ -1302,6 +1564,26 @@ export const fieldSessionStarts = (): string => say("field-session-starts");
 export const fieldSessionMinutes = (): string => say("field-session-minutes");
 /** Of these, not spent on the work: welcome, cautions, clearing away. */
 export const fieldSessionAside = (): string => say("field-session-aside");
+/** Of these, at the end, planned for nobody, so that late seats catch up. */
+export const fieldSessionBuffer = (): string => say("field-session-buffer");
+/** {prices} page is for one printed side. */
+export const fieldClassPrices = (args: { readonly prices: Word }): string => say("field-class-prices", args);
+/** How many are sold together, such as blades: 10. Whole packs are bought. Keys: {keys}. */
+export const fieldPacks = (args: { readonly keys: Word }): string => say("field-packs", args);
+/** How many are in one pack. */
+export const fieldPack = (): string => say("field-pack");
+/** Prices of sheets by size, in place of card and acetate in prices. */
+export const fieldSheetPrices = (): string => say("field-sheet-prices");
+/** What a sheet of one size costs. */
+export const fieldSheetPrice = (): string => say("field-sheet-price");
+/** One of the class’s sheets, as sheets names it. */
+export const fieldSheetPriceSheet = (): string => say("field-sheet-price-sheet");
+/** A price for one sheet of this size. */
+export const fieldSheetPriceEach = (): string => say("field-sheet-price-each");
+/** Tools of which there are fewer than seats, such as mat: 4. Seats take turns at them. Keys: {keys}. */
+export const fieldTools = (args: { readonly keys: Word }): string => say("field-tools", args);
+/** How many of it there are. */
+export const fieldTool = (): string => say("field-tool");
 /** A seat: its number, and its book here or in the books table. */
 export const fieldSeat = (): string => say("field-seat");
 /** The seat’s number; never a name. */
@@ -1324,12 +1606,18 @@ export const fieldAsTheKit = (): string => say("field-as-the-kit");
 export const fieldColumnPlates = (): string => say("field-column-plates");
 /** no plates */
 export const fieldColumnPlatesUsual = (): string => say("field-column-plates-usual");
+/** Depths of all levels, front to back: 16; 24; 36 */
+export const fieldColumnDepths = (): string => say("field-column-depths");
 /** How the kit is matched to this seat’s book; what is left out stays as the kit has it. */
 export const fieldSeatFit = (): string => say("field-seat-fit");
 /** Picture height on this seat’s book. */
 export const fieldSeatHeight = (): string => say("field-seat-height");
 /** Head edge to the picture’s top. */
 export const fieldSeatHead = (): string => say("field-seat-head");
+/** How far this seat’s book is opened, in degrees, where the kit states that. */
+export const fieldSeatOpening = (): string => say("field-seat-opening");
+/** How many leaves show the picture. */
+export const fieldSeatPictureLeaves = (): string => say("field-seat-picture-leaves");
 /** Whole leaves before and after the picture: [8, 8]. */
 export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
 /** How flaps are folded. */
@@ -1608,7 +1896,7 @@ export const finderAllKits = (args: { readonly count: number }): string => say("
 export const finderSomeKits = (args: { readonly count: number; readonly shown: Word }): string => say("finder-some-kits", args);
 /** {kits}. */
 export const finderKits = (args: { readonly kits: Word }): string => say("finder-kits", args);
-/** {kits}: {verdicts}. — $verdicts is a list of the four phrases that follow. */
+/** {kits}: {verdicts}. — $verdicts is a list of the phrases that follow. */
 export const finderKitsVerdicts = (args: { readonly kits: Word; readonly verdicts: Word }): string => say("finder-kits-verdicts", args);
 /** {count} fits your book as it is|{count} fit your book as they are */
 export const finderCountOwn = (args: { readonly count: number }): string => say("finder-count-own", args);
@@ -1622,6 +1910,10 @@ export const finderCountPoor = (args: { readonly count: number }): string => say
 export const finderCountNo = (args: { readonly count: number }): string => say("finder-count-no", args);
 /** {count} could not be checked|{count} could not be checked */
 export const finderCountUnknown = (args: { readonly count: number }): string => say("finder-count-unknown", args);
+/** {count} was not worked out yet|{count} were not worked out yet */
+export const finderCountWaiting = (args: { readonly count: number }): string => say("finder-count-waiting", args);
+/** Work out {count} more kit|Work out {count} more kits — Below the answer, where many kits are left. */
+export const finderMore = (args: { readonly count: number }): string => say("finder-more", args);
 /** For {figures}, each kit’s own book stands in until you enter yours. — $figures is a list of the four names that follow. */
 export const finderMissing = (args: { readonly figures: Word }): string => say("finder-missing", args);
 /** leaf height */
@@ -2100,6 +2392,8 @@ export const loadKitData = (): string => say("load-kit-data");
 export const loadFileMaker = (): string => say("load-file-maker");
 /** The picture could not be drawn for your book: a part of this page could not be loaded. */
 export const loadFrontPicture = (): string => say("load-front-picture");
+/** The part of this page that asks step by step could not be loaded. Fill in the fields instead. */
+export const loadMeasure = (): string => say("load-measure");
 /** The part of this page that fits the kit to your book could not be loaded. Change a figure to try again. */
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
@@ -2192,6 +2486,8 @@ export const frontALevel = (args: { readonly levels: Word }): string => say("fro
 export const frontSheetTwice = (args: { readonly sheet: Word }): string => say("front-sheet-twice", args);
 /** each sheet once, under a name of its own */
 export const frontSheetNames = (): string => say("front-sheet-names");
+/** a sheet of this class: {sheets} — $sheets: names of sheets. */
+export const frontSheetOfClass = (args: { readonly sheets: Word }): string => say("front-sheet-of-class", args);
 /** {date} below {above} */
 export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
 /** newest first: each date the same as the one above it or earlier */
@@ -3534,6 +3830,82 @@ export const diskNoFolder = (args: { readonly path: Word }): string => say("disk
 export const keptDamaged = (args: { readonly count: number; readonly folder: Word }): string => say("kept-damaged", args);
 /** warning: nothing is kept in {folder} for the next build, as it cannot be used ({fault}) — $fault: what the system calls it. */
 export const keptUnusable = (args: { readonly folder: Word; readonly fault: Word }): string => say("kept-unusable", args);
+/** Measure my book, step by step */
+export const measureStart = (): string => say("measure-start");
+/** {step} of {count} — $step of four. */
+export const measureStep = (args: { readonly step: Word; readonly count: Word }): string => say("measure-step", args);
+/** Back */
+export const measureBack = (): string => say("measure-back");
+/** Next */
+export const measureNext = (): string => say("measure-next");
+/** Use these measurements */
+export const measureDone = (): string => say("measure-done");
+/** Cancel */
+export const measureCancel = (): string => say("measure-cancel");
+/** Yes */
+export const measureYes = (): string => say("measure-yes");
+/** No */
+export const measureNo = (): string => say("measure-no");
+/** Leave a field empty to keep what stands in its place. */
+export const measureSkip = (): string => say("measure-skip");
+/** The marked field cannot be used. */
+export const measureUnread = (): string => say("measure-unread");
+/** How many pages does it have? */
+export const measurePages = (): string => say("measure-pages");
+/** Look for the last page that carries a number. Then count leaves from the front to the one with page 1. */
+export const measurePagesLead = (): string => say("measure-pages-lead");
+/** Leaves behind the last page */
+export const measureBehind = (): string => say("measure-behind");
+/** Blank ones, or with advertisements. Leave it empty where there are none. */
+export const measureHelpBehind = (): string => say("measure-help-behind");
+/** How tall is a leaf? */
+export const measureHeight = (): string => say("measure-height");
+/** How wide is a leaf? */
+export const measureWidth = (): string => say("measure-width");
+/** How thick are all leaves? */
+export const measureThickness = (): string => say("measure-thickness");
+/** Is the count right? */
+export const measureCheck = (): string => say("measure-check");
+/** Count to leaf {leaf}. Its front should carry page {page}. Does it? */
+export const measureCheckLead = (args: { readonly leaf: Word; readonly page: Word }): string => say("measure-check-lead", args);
+/** Page on the front of leaf {leaf} */
+export const measureCheckPage = (args: { readonly leaf: Word }): string => say("measure-check-page", args);
+/** The printed number on the side that you see first as you turn to it. */
+export const measureCheckHelp = (): string => say("measure-check-help");
+/** The book has {leaves} leaves. — The leaves that follow from the pages. */
+export const measureLeaves = (args: { readonly leaves: Word }): string => say("measure-leaves", args);
+/** Fronts carry odd numbers. Turn leaf {leaf} back and read its front. */
+export const measureCheckBack = (args: { readonly leaf: Word }): string => say("measure-check-back", args);
+/** That cannot be, as the book was counted. Go back, and count again. */
+export const measureCheckImpossible = (): string => say("measure-check-impossible");
+/** Then page 1 is on leaf {leaf}. That is corrected. */
+export const measureCheckPageOne = (args: { readonly leaf: Word }): string => say("measure-check-page-one", args);
+/** Then {leaves} leaf before it carries no number. Find it, and write the page before it.|Then {leaves} leaves before it carry no number. Find them, and write the pages before them. */
+export const measureCheckUnnumbered = (args: { readonly leaves: number }): string => say("measure-check-unnumbered", args);
+/** kit’s: {figure} */
+export const measureHintKit = (args: { readonly figure: Word }): string => say("measure-hint-kit", args);
+/** so far: {figure} */
+export const measureHintNow = (args: { readonly figure: Word }): string => say("measure-hint-now", args);
+/** each kit’s own */
+export const measureHintEach = (): string => say("measure-hint-each");
+/** An opened book. On the left the last page that carries a number, on the right the leaf with page 1, and the leaves before it. */
+export const measureDrawPages = (): string => say("measure-draw-pages");
+/** page 1 */
+export const measureDrawPageOne = (): string => say("measure-draw-page-one");
+/** count from here */
+export const measureDrawFrontLeaves = (): string => say("measure-draw-front-leaves");
+/** last number */
+export const measureDrawLast = (): string => say("measure-draw-last");
+/** A leaf of the opened book. Its height is measured along the fore-edge, from head to tail. */
+export const measureDrawHeight = (): string => say("measure-draw-height");
+/** A leaf of the opened book. Its width is measured from the fore-edge to where it disappears in the gutter. */
+export const measureDrawWidth = (): string => say("measure-draw-width");
+/** All leaves, pressed together, without the boards. Their thickness is measured at the fore-edge. */
+export const measureDrawThickness = (): string => say("measure-draw-thickness");
+/** measure this */
+export const measureDrawThis = (): string => say("measure-draw-this");
+/** An opened book. Leaf {leaf} lies on the right, and page {page} stands on its front. */
+export const measureDrawCheck = (args: { readonly leaf: Word; readonly page: Word }): string => say("measure-draw-check", args);
 /** Card of base frame, door and closure tab. */
 export const fieldInsertCard = (): string => say("field-insert-card");
 /** Silhouettes of card on the window; a kit that lists none has none. */
@@ -3792,13 +4164,13 @@ export const newLevelGround = (): string => say("new-level-ground");
 export const newColour = (args: { readonly colour: Word }): string => say("new-colour", args);
 /** {colour} {count} — Another level of a colour, as in “blue 2”. */
 export const newColourAgain = (args: { readonly colour: Word; readonly count: Word }): string => say("new-colour-again", args);
-/** On this device: works offline. */
+/** On this device: works offline, with its bench. */
 export const offlineKit = (): string => say("offline-kit");
-/** On this device with its packet: works offline. */
-export const offlineKitAndPacket = (): string => say("offline-kit-and-packet");
-/** Save the packet on this device */
-export const offlineKeepPacket = (): string => say("offline-keep-packet");
-/** Saving the packet … */
+/** All of this kit is on this device: works offline. */
+export const offlineKitAll = (): string => say("offline-kit-all");
+/** Keep everything of this kit on this device */
+export const offlineKeepAll = (): string => say("offline-keep-all");
+/** Saving everything … */
 export const offlineKeeping = (): string => say("offline-keeping");
 /** on this device — On a kit's card in the catalogue. */
 export const offlineTag = (): string => say("offline-tag");
@@ -4372,6 +4744,14 @@ export const printTeacher = (args: { readonly title: Word }): string => say("pri
 export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
 /** {title}: packets of all seats */
 export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
+/** {title}: what all seats read */
+export const printToRead = (args: { readonly title: Word }): string => say("print-to-read", args);
+/** {title}: what all seats cut out of card */
+export const printToCutOut = (args: { readonly title: Word }): string => say("print-to-cut-out", args);
+/** {title}: print plan */
+export const printPlanOfClass = (args: { readonly title: Word }): string => say("print-plan-of-class", args);
+/** {title}: cut sheets at true size */
+export const printCutSheets = (args: { readonly title: Word }): string => say("print-cut-sheets", args);
 /** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
 export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
 /** a text that leaves its box on {page} — Of a field: $page is a page of the site, kits/moon/packet */
@@ -4514,10 +4894,98 @@ export const reportAwaiting = (args: { readonly class: Word; readonly books: Wor
 export const reportMisfit = (args: { readonly class: Word; readonly seat: Word; readonly kit: Word; readonly why: Word }): string => say("report-misfit", args);
 /**   - {help} */
 export const reportHelp = (args: { readonly help: Word }): string => say("report-help", args);
+/**     row of the table:|below seats: {text} — A line to paste. $into: below “seats:” in the class's file, or in the table of books. */
+export const reportEntry = (args: { readonly into: Word; readonly text: Word }): string => say("report-entry", args);
 /** warning  {class}, seat {seat}: {doubt} */
 export const reportDoubt = (args: { readonly class: Word; readonly seat: Word; readonly doubt: Word }): string => say("report-doubt", args);
 /** warning  {class}: nothing on the shopping list is called “{item}”, which is in stock */
 export const reportUnusedStock = (args: { readonly class: Word; readonly item: Word }): string => say("report-unused-stock", args);
+/** {title}: in the room */
+export const roomTitle = (args: { readonly title: Word }): string => say("room-title", args);
+/** Parts of this page */
+export const roomWays = (): string => say("room-ways");
+/** In the room: to project, to tick off, to take home */
+export const roomLink = (): string => say("room-link");
+/** For the screen */
+export const roomShow = (): string => say("room-show");
+/** Seats */
+export const roomSeats = (): string => say("room-seats");
+/** Slips to take home */
+export const roomHome = (): string => say("room-home");
+/** Session */
+export const roomSession = (): string => say("room-session");
+/** Begin now */
+export const roomBegin = (): string => say("room-begin");
+/** Timer, minutes */
+export const roomTimer = (): string => say("room-timer");
+/** Start timer */
+export const roomTimerStart = (): string => say("room-timer-start");
+/** Stop timer */
+export const roomTimerStop = (): string => say("room-timer-stop");
+/** Time is up */
+export const roomTimerOver = (): string => say("room-timer-over");
+/** Step before */
+export const roomPrevious = (): string => say("room-previous");
+/** Next step */
+export const roomNext = (): string => say("room-next");
+/** Full screen */
+export const roomFull = (): string => say("room-full");
+/** {kit}, step {number} of {of} — $number is the step's, of as many. */
+export const roomStep = (args: { readonly kit: Word; readonly number: Word; readonly of: Word }): string => say("room-step", args);
+/** By the pause|By the end — $when is the session's pause or its end. */
+export const roomTargets = (args: { readonly when: Word }): string => say("room-targets", args);
+/** score lines|window|finished — Short, as it is read from the last row. $at: what a seat is working on. */
+export const roomTarget = (args: { readonly at: Word }): string => say("room-target", args);
+/** lines done */
+export const roomTargetScored = (): string => say("room-target-scored");
+/** Settling in|Pause|Time to catch up|Tidying up|Work at the book until {until}: {left} left — What a session is in the middle of, and until when: "Work at the book until 19:40, 14 min left". */
+export const roomStretch = (args: { readonly kind: Word; readonly until: Word; readonly left: Word }): string => say("room-stretch", args);
+/** Begins at {time} */
+export const roomBefore = (args: { readonly time: Word }): string => say("room-before", args);
+/** This session is over */
+export const roomAfter = (): string => say("room-after");
+/** Not begun */
+export const roomUnbegun = (): string => say("room-unbegun");
+/** Here: {session} — $session is its title. */
+export const roomHere = (args: { readonly session: Word }): string => say("room-here", args);
+/** Folded up to page */
+export const roomUpTo = (): string => say("room-up-to");
+/** Finished */
+export const roomFinished = (): string => say("room-finished");
+/** Left */
+export const roomLeft = (): string => say("room-left");
+/** Tick who is here, and write the last page that is folded. This device alone keeps it, by seat numbers. */
+export const roomSeatsNote = (): string => say("room-seats-note");
+/** With JavaScript, this page keeps the list. Without it, use the supervision list of the teacher’s packet. */
+export const roomNoscript = (): string => say("room-noscript");
+/** This browser keeps nothing: what is ticked here is lost when the page is closed. */
+export const roomNotKept = (): string => say("room-not-kept");
+/** Empty the list */
+export const roomClear = (): string => say("room-clear");
+/** Empty the whole list of this class? Nobody else has it. */
+export const roomClearSure = (): string => say("room-clear-sure");
+/** Seat {seat} is here: {session} */
+export const roomSeatHere = (args: { readonly seat: Word; readonly session: Word }): string => say("room-seat-here", args);
+/** Seat {seat}: folded up to page */
+export const roomSeatPage = (args: { readonly seat: Word }): string => say("room-seat-page", args);
+/** Seat {seat} is finished */
+export const roomSeatFinished = (args: { readonly seat: Word }): string => say("room-seat-finished", args);
+/** no leaves, {time}|one leaf, {time}|{leaves} leaves, {time} — $time is an estimate: "about 2 h". */
+export const roomRest = (args: { readonly leaves: number; readonly time: Word }): string => say("room-rest", args);
+/** one leaf, page {page}; {time}|{leaves} leaves, from page {page} on; {time} */
+export const roomRestFrom = (args: { readonly leaves: number; readonly page: Word; readonly time: Word }): string => say("room-rest-from", args);
+/** nothing: it is finished */
+export const roomRestNone = (): string => say("room-rest-none");
+/** No seat is ticked as here|One seat is here|{here} seats are here; none is finished|one is finished|{finished} are finished. Together the class has done {percent}. — $percent is one, with its sign. How many seats are here in the session that is shown, and how far they are together. */
+export const roomSum = (args: { readonly here: number; readonly finished: number; readonly percent: Word }): string => say("room-sum", args);
+/** What the list above knows is filled in; the rest is a line to write on. Print this page: only the slips are printed. */
+export const roomHomeNote = (): string => say("room-home-note");
+/** Print the slips */
+export const roomPrint = (): string => say("room-print");
+/** The whole piece has one leaf|{leaves} leaves to fold and takes {time} in all. */
+export const roomSlipWhole = (args: { readonly leaves: number; readonly time: Word }): string => say("room-slip-whole", args);
+/** Take along: book, gauge, packet, and the parts in your bag. No loose blades go home, and cells stay behind their screwed door.|Take along: book, gauge, packet, and the parts in your bag. No loose blades go home. */
+export const roomSlipTake = (args: { readonly light: Word }): string => say("room-slip-take", args);
 /** Fetching the view … */
 export const roundFetching = (): string => say("round-fetching");
 /** Close the view */
@@ -4606,6 +5074,28 @@ export const cropNothing = (): string => say("crop-nothing");
 export const cropSomething = (): string => say("crop-something");
 /** draw shapes with a fill or a stroke, and see that they are not hidden */
 export const cropDrawSomething = (): string => say("crop-draw-something");
+/** {option} has no value. Write it behind: {option} sites/north — $option: as it was given: --content. */
+export const siteOptionEmpty = (args: { readonly option: Word }): string => say("site-option-empty", args);
+/** {option} is said twice. Say it once. */
+export const siteOptionTwice = (args: { readonly option: Word }): string => say("site-option-twice", args);
+/** {file} cannot be read as variables: lines of NAME=value. Correct it, or move it away — $file: the name of the file. */
+export const siteVariablesFile = (args: { readonly file: Word }): string => say("site-variables-file", args);
+/** There is no folder {content} to read content from. Allowed is a folder like content, with kits, classes and site.yaml. Make it, or correct --content or LEAFLIGHT_CONTENT. — $content: the folder as it was given. */
+export const siteContentMissing = (args: { readonly content: Word }): string => say("site-content-missing", args);
+/** {content} is no folder for content: it holds the program, or is a part of it. Choose a folder of its own, such as sites/north. */
+export const siteContentOwn = (args: { readonly content: Word }): string => say("site-content-own", args);
+/** The site cannot be made in {output}: {why}. Choose a new or an empty folder with --output or LEAFLIGHT_OUTPUT. — $output: the folder as it was given. $why: one of the messages below. */
+export const siteOutput = (args: { readonly output: Word; readonly why: Word }): string => say("site-output", args);
+/** it holds the program or the content, or is a part of them */
+export const siteOutputOwn = (): string => say("site-output-own");
+/** it holds something else than a site, which would be lost */
+export const siteOutputFull = (): string => say("site-output-full");
+/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
+export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
+/** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
+export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);
+/** {host} is kept for examples, so the codes on seat cards and handouts lead nowhere. State the site’s own address: url in {file}, --url, or {variable}. — $host: of the site's address. $file: the settings. $variable: a variable of the environment. */
+export const checkNobodysAddress = (args: { readonly host: Word; readonly file: Word; readonly variable: Word }): string => say("check-nobodys-address", args);
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */
@@ -4614,7 +5104,7 @@ export const siteFoot = (): string => say("site-foot");
 export const siteWays = (): string => say("site-ways");
 /** Feed of new kits — Link at the foot of every page. */
 export const siteFeed = (): string => say("site-feed");
-/** {site}: new and changed kits — Name of the feed for programs that read feeds. */
+/** {site}: kits and classes — Name of the feed for programs that read feeds. */
 export const siteFeedTitle = (args: { readonly site: Word }): string => say("site-feed-title", args);
 /** {page} · {site} — Title of a page: its own heading and the site's name. */
 export const siteTitle = (args: { readonly page: Word; readonly site: Word }): string => say("site-title", args);
@@ -4984,7 +5474,7 @@ export const teacherPaid = (): string => say("teacher-paid");
 export const teacherPrepare = (): string => say("teacher-prepare");
 /** Measure the book for {seats}, enter it and build again.|Measure the books for {seats}, enter them and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
 export const teacherCollect = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-collect", args);
-/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
+/** Print what the print plan lists, in its order and at 100%. Check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */
 export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);
@@ -5064,6 +5554,10 @@ export const remedyBothEnough = (): string => say("remedy-both-enough");
 export const remedyShorterKit = (args: { readonly kit: Word }): string => say("remedy-shorter-kit", args);
 /** Add a session like the last one.|Add {sessions} sessions like the last one. */
 export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
+/** Every seat’s book, to write down */
+export const teacherMeasures = (): string => say("teacher-measures");
+/** Write at the table, in {unit}, and put the rows into the table of books. The measuring card says how to measure. */
+export const teacherMeasuresText = (args: { readonly unit: Word }): string => say("teacher-measures-text", args);
 /** Supervision list */
 export const teacherSupervision = (): string => say("teacher-supervision");
 /** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */
@@ -5108,10 +5602,10 @@ export const cardSeat = (): string => say("card-seat");
 export const cardRuler = (): string => say("card-ruler");
 /** Print at “actual size” or 100% and check the ruler against another: 10 cm must be {least} to {most} mm. If a leaf is longer, make a pencil mark and go on from it. Then type height, width, thickness and leaves on the class’s page, which tells you at once whether the book fits. The kit’s page takes the rest. */
 export const cardNote = (args: { readonly least: Word; readonly most: Word }): string => say("card-note", args);
-/** seat {seat}: {part} — A part of one seat. */
-export const sheetPart = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part", args);
-/** {seat} {part} — The same in short, on the part in the drawing. */
-export const sheetPartShort = (args: { readonly seat: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** {seats}: {part} — A part of one seat, or a gauge of several; $seats: "seat 2" or "seats 1, 3 and 4". */
+export const sheetPart = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part", args);
+/** {seats} {part} — The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4". */
+export const sheetPartShort = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part-short", args);
 /** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
 export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
 /** {class}: {material}, {size} sheet {number}: {parts} */

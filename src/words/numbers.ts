@@ -1,4 +1,5 @@
 import { language } from "./language.ts";
+import * as say from "./messages.ts";
 
 const separators = new Map<string, string>();
 
@@ -10,6 +11,11 @@ export function decimal(text: string): string {
 /** A number with fixed decimals. */
 export function fixed(value: number, decimals: number): string {
   return decimal(value.toFixed(decimals));
+}
+
+/** A share in whole per cent: `64 %`. */
+export function percentText(share: number): string {
+  return say.unitPercent({ share: Math.round(share * 100) });
 }
 
 function separator(): string {

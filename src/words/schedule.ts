@@ -1,12 +1,12 @@
 import type { Remedy } from "../core/class/remedies.ts";
-import type { SessionEnd } from "../core/class/schedule.ts";
+import type { Target } from "../core/class/schedule.ts";
 import { minutesText } from "./clock.ts";
 import { hoursText } from "./hours.ts";
 import { leafAndPage } from "./leaves.ts";
 import * as say from "./messages.ts";
 
 /** Where a seat should be when a session ends; `all` is how many leaves it folds. */
-export function reachText({ at, leaf, leaves }: SessionEnd, all: number): string {
+export function reachText({ at, leaf, leaves }: Target, all: number): string {
   switch (at) {
     case "finished":
       return say.reachFinished();

@@ -1,4 +1,4 @@
-import type { SeatPart } from "../core/class/class-sheets.ts";
+import { type SeatPart, seatsOfPart } from "../core/class/class-sheets.ts";
 import { listText, rowText } from "./lists.ts";
 import * as say from "./messages.ts";
 import { partName } from "./parts.ts";
@@ -10,7 +10,13 @@ export function seatsText(numbers: readonly number[]): string {
 
 /** Parts with the seats that they are for: `seat 2: door, seat 8: door`. */
 export function seatPartsText(parts: readonly SeatPart[]): string {
-  return rowText(parts.map((part) => say.sheetPart({ seat: part.seat, part: partName(part) })));
+  return rowText(parts.map((part) => say.sheetPart({ seats: seatsText(seatsOfPart(part)), part: partName(part) })));
+}
+
+/** What stands on a part, the longest first: `2 door`, then the seat alone; a gauge that goes round names all its seats. */
+export function seatPartNames(part: SeatPart): [string, string] {
+  const seats = rowText(seatsOfPart(part).map(String));
+  return [say.sheetPartShort({ seats, part: partName(part) }), seats];
 }
 
 /** Another kit that a seat's book carries, as it is or with a change, in a sentence. */

@@ -18,6 +18,11 @@ export function shoppingNeed({ need, unit, own, sheet }: PooledSupply): string {
   return say.shoppingAmount({ amount, unit: supplyUnit({ unit, own, quantity: need }) });
 }
 
+/** What is to be bought: whole packs where it is sold in them. */
+export function shoppingBuy({ buy, packs }: Pick<PooledSupply, "buy" | "packs">): string {
+  return packs ? say.shoppingPacks(packs) : shoppingCount(buy);
+}
+
 /** A quantity by itself; a dash for none. */
 export function shoppingCount(count: number): string {
   return count === 0 ? "–" : decimal(String(count));

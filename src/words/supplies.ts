@@ -6,6 +6,7 @@ import type { Part } from "../core/window/part.ts";
 import { formatByHand, formatOnRuler } from "./lengths.ts";
 import { rowText } from "./lists.ts";
 import * as say from "./messages.ts";
+import { percentText } from "./numbers.ts";
 import { partName } from "./parts.ts";
 import { shortName } from "./short-name.ts";
 
@@ -50,6 +51,12 @@ export function supplyNote({ id, reason }: Pick<Supply, "id" | "reason">, units:
 export function supplyNamed(text: string): SupplyId | undefined {
   const wanted = text.trim().toLowerCase();
   return SUPPLIES.find((id) => [id, nameOf(id, 1), nameOf(id, 2)].some((name) => name.toLowerCase() === wanted));
+}
+
+/** The same of a text that may be the beginning of a name: a bone folder is a “bone folder or other blunt scoring tool”. */
+export function supplyCalled(text: string): SupplyId | undefined {
+  const wanted = `${text.trim().toLowerCase()} `;
+  return supplyNamed(text) ?? SUPPLIES.find((id) => nameOf(id, 1).toLowerCase().startsWith(wanted));
 }
 
 /** The unit that a text names, or undefined. */
@@ -153,10 +160,10 @@ function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitS
       return say.whyCells();
     case "tape": {
       const frame = formatByHand(reason.frame, units);
-      return reason.waste > 0 ? say.whyTapeWaste({ frame, waste: percent(reason.waste) }) : say.whyTape({ frame });
+      return reason.waste > 0 ? say.whyTapeWaste({ frame, waste: percentText(reason.waste) }) : say.whyTape({ frame });
     }
     case "string":
-      return reason.waste > 0 ? say.whyStringWaste({ waste: percent(reason.waste) }) : say.whyString();
+      return reason.waste > 0 ? say.whyStringWaste({ waste: percentText(reason.waste) }) : say.whyString();
     case "button":
       return say.whyButton();
     case "tool":
@@ -208,8 +215,4 @@ function toolText(id: SupplyId | undefined, units: UnitSystem): string {
 
 function sheetText({ sheet, tooLarge }: { readonly sheet: string; readonly tooLarge: readonly Part[] }): string {
   return tooLarge.length === 0 ? sheet : say.whySheetTooSmall({ sheet, parts: rowText(tooLarge.map(partName)) });
-}
-
-function percent(share: number): string {
-  return say.unitPercent({ share: Math.round(share * 100) });
 }

@@ -69,7 +69,7 @@ describe("package-lock.json", () => {
   });
 
   // Licences of tools, besides those that may reach a site: they are run and not passed on. Identifiers are SPDX's.
-  const OF_TOOLS = /^(@img\/sharp-|lightningcss|axe-core$|argparse$)/;
+  const OF_TOOLS = /^(@img\/sharp-|lightningcss|axe-core$|argparse$|ical\.js$)/;
   const TOOL_LICENCES = ["LGPL-3.0-or-later", "MPL-2.0", "PSF-2.0"];
 
   it("has no package under other licences than are allowed", () => {

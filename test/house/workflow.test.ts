@@ -84,4 +84,18 @@ describe("the workflows", () => {
     );
     expect(Object.keys(steps[order[3]!]!.env!)).toEqual([URL_VARIABLE]);
   });
+
+  it("publish.yml: puts the site on the host that is named, and never what is private", () => {
+    const { jobs } = parse(readFileSync(join(FOLDER, "publish.yml"), "utf8"));
+    const { build, ...hosts } = jobs;
+    expect(Object.keys(hosts)).toEqual(["github-pages", "netlify"]);
+    for (const [name, job] of Object.entries<{ if: string; needs: string }>(hosts))
+      expect([job.if, job.needs]).toEqual([`vars.PUBLISH_TO == '${name}'`, "build"]);
+    const at = (of: (step: Step) => boolean | undefined) => build.steps.findIndex(of);
+    const removed = at((step) => step.run === "rm -r -f dist/private");
+    expect(removed).toBeGreaterThan(at((step) => step.run === "npm run build"));
+    expect(at((step) => step.uses?.startsWith("actions/upload-pages-artifact@"))).toBeGreaterThan(removed);
+    const [given] = hosts.netlify.steps.map((step: Step) => step.with);
+    expect(given).toEqual({ name: "site", path: "site" });
+  });
 });

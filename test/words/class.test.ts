@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { SeatPart } from "../../src/core/class/class-sheets.ts";
 import type { PooledSupply } from "../../src/core/class/pooled-supply.ts";
 import type { Remedy } from "../../src/core/class/remedies.ts";
-import type { SessionEnd } from "../../src/core/class/schedule.ts";
+import type { Target } from "../../src/core/class/schedule.ts";
 import type { PatternLeaf } from "../../src/core/pattern/pattern.ts";
 import { bookText } from "../../src/words/books.ts";
 import { reachText, remedyText } from "../../src/words/schedule.ts";
@@ -27,6 +27,7 @@ function pooled(changes: Partial<PooledSupply>): PooledSupply {
     need: 1,
     stock: 0,
     buy: 1,
+    packs: undefined,
     worth: undefined,
     toPay: undefined,
     shares: new Map(),
@@ -111,7 +112,7 @@ describe("a line of the shopping list", () => {
 
 describe("reachText(reach, all)", () => {
   const leaf = { leaf: 48, name: { kind: "numbered", recto: 87, verso: 88 } } as unknown as PatternLeaf;
-  const reach = (changes: Partial<SessionEnd>): string =>
+  const reach = (changes: Partial<Target>): string =>
     reachText({ leaf: undefined, leaves: 0, at: "leaf", share: 0, ...changes }, 248);
 
   it("says where the seat is", () => {

@@ -27,8 +27,6 @@ bench-step-place = Step { $place } of { $count } beside the leaves
 # Working time so far, and what is left (unknown: only steps without an estimate); $first is the same for a maker who has made none before.
 bench-time-estimated = { $worked } worked · estimated { $left } left, { $first } for a first piece
 bench-time-own-pace = { $worked } worked · about { $left } left
-# $step is a step in words, $time a time of day such as 14:35 or Monday 08:20.
-bench-drying = { $step }: dry at about { $time }.
 bench-time-unknown = { $worked } worked
 bench-time-none-left = { $worked } worked · none left
 bench-minutes = { $minutes } min
@@ -111,6 +109,10 @@ bench-edge-head = head
 bench-edge-tail = tail
 # Above the marks; the sign stands before the depth of each cut.
 bench-edge-marks = { $units } from the head ›cut
+
+## The front in small
+# What the drawing shows, for those who do not see it: folded leaves are strong, all others pale, a line stands at this leaf.
+bench-front-now = The front in small: { $done } of { $count } leaves are folded. You are at { $percent }% of its width from the left.
 
 ## Buttons
 bench-back = Back
@@ -258,4 +260,4 @@ bench-start-again-sure = { $count ->
    *[other] Clear the ticks of { $count } leaves and of all other work, and start this piece again?
   }
 bench-keys-title = Keys
-bench-keys = Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too.
+bench-keys = Space, Enter or Page Down: done, or yes. Arrows: next and back. Backspace or Page Up: back. A swipe moves too.

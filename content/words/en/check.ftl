@@ -114,24 +114,24 @@ check-no-kit-yet = { $folder }: left out, as it holds no index.md yet
 check-part-of-site = These are the kits that were asked for, and no classes; npm run build makes the whole site.
 # $option: as it was given. $known: the options there are.
 asked-option = There is no option “{ $option }”. Allowed are folders of kits and { $known }.
-# $kit: as it was given. $kits: the folders there are. $meant: the one of a similar name.
-asked-kit = No kit has the folder content/kits/{ $kit }. There are: { $kits }.
-asked-kit-meant = No kit has the folder content/kits/{ $kit }. Did you mean { $meant }?
-asked-no-kits = No kit has the folder content/kits/{ $kit }; there are none yet. Begin one with npm run new.
+# $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name.
+asked-kit = No kit has the folder { $folder }. There are: { $kits }.
+asked-kit-meant = No kit has the folder { $folder }. Did you mean { $meant }?
+asked-no-kits = No kit has the folder { $folder }; there are none yet. Begin one with npm run new.
 check-note = note  { $note }
-check-nothing-built = Nothing was built; dist is as it was.
+check-nothing-built = Nothing was built; { $output } is as it was.
 check-left-out = Left out until this is corrected:
 check-kit-count = { $kits ->
     [one] { $kits } kit
    *[other] { $kits } kits
-  } in dist: open { $page }
+  } in { $output }: open { $page }
 check-kits-and-classes = { $kits ->
     [one] { $kits } kit
    *[other] { $kits } kits
   } and { $classes ->
     [one] { $classes } class
    *[other] { $classes } classes
-  } in dist: open { $page }
+  } in { $output }: open { $page }
 # $folder: the folder of what is not published.
 check-private = { $folder } is for those who hold the classes: do not publish it.
 check-no-address = No url in { $file } or { $variable }: left out site map, feed, canonical addresses, link previews and the page for missing addresses.

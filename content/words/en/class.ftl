@@ -23,6 +23,21 @@ class-row-lead = When your book is measured, give this row to your teacher, who 
 class-row-line = Row for the table of books
 # $columns: names of columns, as they stand in the table.
 class-row-columns = Its columns: { $columns }. Lengths are in millimetres.
+class-row-pace = How fast you work
+class-row-pace-class = As the class plans
+# $times: how many times the kit's estimate.
+class-row-pace-own = { $kind ->
+    [practised] Practised ({ $times } ×)
+    [slower] Slower ({ $times } ×)
+   *[slowest] Much slower ({ $times } ×)
+  }
+# How long the work takes in the class, with what the teacher has ready.
+class-row-finished = About { $hours } of work: it will be finished here.
+class-row-unfinished = About { $hours } of work: about { $rest } is left to finish at home.
+class-row-misfit = { $kit } does not fit this book as it is. See above what would help; your teacher decides with you.
+class-row-pages = Add the leaf of page 1 and the last page, so that page numbers are right.
+class-row-code = Your teacher’s phone reads the row from this code.
+class-row-code-alt = The row as a code for a phone
 class-row-copy = Copy the row
 class-row-save = Save it as a file
 class-row-missing = Enter the height, width, thickness and leaves of your book above, and correct what is marked. Then the row stands here.

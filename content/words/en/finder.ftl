@@ -55,7 +55,7 @@ finder-some-kits = { $count ->
    *[other] { $shown } of { $count } kits
   }
 finder-kits = { $kits }.
-# $verdicts is a list of the four phrases that follow.
+# $verdicts is a list of the phrases that follow.
 finder-kits-verdicts = { $kits }: { $verdicts }.
 finder-count-own = { $count ->
     [one] { $count } fits your book as it is
@@ -80,6 +80,15 @@ finder-count-no = { $count ->
 finder-count-unknown = { $count ->
     [one] { $count } could not be checked
    *[other] { $count } could not be checked
+  }
+finder-count-waiting = { $count ->
+    [one] { $count } was not worked out yet
+   *[other] { $count } were not worked out yet
+  }
+# Below the answer, where many kits are left.
+finder-more = { $count ->
+    [one] Work out { $count } more kit
+   *[other] Work out { $count } more kits
   }
 # $figures is a list of the four names that follow.
 finder-missing = For { $figures }, each kit’s own book stands in until you enter yours.

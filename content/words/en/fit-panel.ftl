@@ -36,6 +36,7 @@ fit-panel-allowed = Allowed: { $allowed }.
 load-kit-data = The kit’s data could not be loaded.
 load-file-maker = The part of this page that makes files could not be loaded.
 load-front-picture = The picture could not be drawn for your book: a part of this page could not be loaded.
+load-measure = The part of this page that asks step by step could not be loaded. Fill in the fields instead.
 load-refit = The part of this page that fits the kit to your book could not be loaded. Change a figure to try again.
 load-packet = The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online.
 load-round = The view could not be loaded. The front picture above shows the same book. Press again to try once more.

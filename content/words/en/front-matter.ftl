@@ -51,6 +51,8 @@ front-a-level = a level: { $levels }
 
 front-sheet-twice = a second sheet "{ $sheet }"
 front-sheet-names = each sheet once, under a name of its own
+# $sheets: names of sheets.
+front-sheet-of-class = a sheet of this class: { $sheets }
 
 ## Versions
 

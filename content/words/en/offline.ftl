@@ -1,9 +1,9 @@
 ### A site that a device keeps, so that it works without network.
 
-offline-kit = On this device: works offline.
-offline-kit-and-packet = On this device with its packet: works offline.
-offline-keep-packet = Save the packet on this device
-offline-keeping = Saving the packet …
+offline-kit = On this device: works offline, with its bench.
+offline-kit-all = All of this kit is on this device: works offline.
+offline-keep-all = Keep everything of this kit on this device
+offline-keeping = Saving everything …
 # On a kit's card in the catalogue.
 offline-tag = on this device
 # $why is one of the sentences that follow.

@@ -44,6 +44,10 @@ print-box-high = below “{ $heading }”, “{ $text }” needs { $size } mm of
 print-teacher = { $title }: teacher’s packet
 print-measuring-card = { $title }: measuring card
 print-all-seats = { $title }: packets of all seats
+print-to-read = { $title }: what all seats read
+print-to-cut-out = { $title }: what all seats cut out of card
+print-plan-of-class = { $title }: print plan
+print-cut-sheets = { $title }: cut sheets at true size
 # At the foot of a class’s page: what it is, the day, the paper.
 print-class-footer = { $title } · { $date } · { $paper }
 

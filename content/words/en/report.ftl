@@ -7,5 +7,10 @@ report-awaiting = { $class }: { $books } of { $all } seats have a book; { $count
   }
 report-misfit = { $class }, seat { $seat }: { $kit } does not fit its book. { $why } What would help:
 report-help = {"  "}- { $help }
+# A line to paste. $into: below “seats:” in the class's file, or in the table of books.
+report-entry = {"    "}{ $into ->
+    [table] row of the table:
+   *[matter] below seats:
+  } { $text }
 report-doubt = warning  { $class }, seat { $seat }: { $doubt }
 report-unused-stock = warning  { $class }: nothing on the shopping list is called “{ $item }”, which is in stock

@@ -7,7 +7,7 @@ site-ways = Pages of this site
 # Link at the foot of every page.
 site-feed = Feed of new kits
 # Name of the feed for programs that read feeds.
-site-feed-title = { $site }: new and changed kits
+site-feed-title = { $site }: kits and classes
 # Title of a page: its own heading and the site's name.
 site-title = { $page } · { $site }
 

@@ -84,7 +84,7 @@ teacher-collect = { $count ->
     [one] Measure the book for { $seats }, enter it and build again.
    *[other] Measure the books for { $seats }, enter them and build again.
   }
-teacher-print = Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each.
+teacher-print = Print what the print plan lists, in its order and at 100%. Check the 100 mm bars on the first sheet of each.
 teacher-settle = Sort out seat { $seat }: { $kit } does not fit its book.
 teacher-buy = Buy what is on the shopping list. Check the tools: sharp blades, caps on.
 teacher-buy-light = Buy what is on the shopping list. Test every light and screw its battery door shut.
@@ -149,6 +149,11 @@ remedy-more-sessions = { $sessions ->
    *[other] Add { $sessions } sessions like the last one.
  }
 
+## Sheet of blank measurements
+
+teacher-measures = Every seat’s book, to write down
+teacher-measures-text = Write at the table, in { $unit }, and put the rows into the table of books. The measuring card says how to measure.
+
 ## Supervision list
 
 teacher-supervision = Supervision list
@@ -186,10 +191,10 @@ card-note = Print at “actual size” or 100% and check the ruler against anoth
 
 ## Cut sheets
 
-# A part of one seat.
-sheet-part = seat { $seat }: { $part }
-# The same in short, on the part in the drawing.
-sheet-part-short = { $seat } { $part }
+# A part of one seat, or a gauge of several; $seats: "seat 2" or "seats 1, 3 and 4".
+sheet-part = { $seats }: { $part }
+# The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4".
+sheet-part-short = { $seats } { $part }
 # $name is the name of the sheet's files, $parts a list of sheet-part.
 sheet-label = Sheet { $name }, { $width } × { $height } mm: { $parts }
 sheet-title = { $class }: { $material }, { $size } sheet { $number }: { $parts }

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { contentPath } from "../../input/files/content-folder.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import type { Answers } from "./answers.ts";
@@ -17,12 +18,12 @@ export interface Begun extends Fitting {
  * @throws BuildError where its folder is there already, or nothing fits; KitError for a picture that cannot be read
  */
 export function beginKit(base: string, answers: Answers): Begun {
-  const folder = join(base, "content/kits", answers.slug);
+  const folder = join(base, contentPath("kits"), answers.slug);
   if (existsSync(folder)) throw new BuildError(say.newExists({ kit: answers.slug }));
   const sketch = sketchOf(answers.picture, base);
   const fitting = tryKit(answers, sketch);
   const files = [...sketch.files, { name: "index.md", bytes: fitting.text }];
-  return { ...fitting, write: () => writeFolder(join(base, "content/kits"), folder, files) };
+  return { ...fitting, write: () => writeFolder(join(base, contentPath("kits")), folder, files) };
 }
 
 function writeFolder(home: string, folder: string, files: Sketch["files"]): void {

@@ -10,9 +10,9 @@ const BETWEEN = /\s*[x×*]\s*/i;
 export function readMeasures(text: string, count: number): number[] | undefined {
   const parts = text.trim().split(BETWEEN);
   if (parts.length !== count) return undefined;
-  const [unit = "mm"] = /[a-z"″]+$/i.exec(parts.at(-1)!) ?? [];
+  const [unit = "mm"] = /[a-z"″”]+$/i.exec(parts.at(-1)!) ?? [];
   try {
-    const lengths = parts.map((part) => parseLength(/[a-z"″]$/i.test(part) ? part : `${part} ${unit}`));
+    const lengths = parts.map((part) => parseLength(/[a-z"″”]$/i.test(part) ? part : `${part} ${unit}`));
     return lengths.every((length) => length > 0) ? lengths : undefined;
   } catch (error) {
     if (error instanceof LengthError) return undefined;

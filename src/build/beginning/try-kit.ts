@@ -5,6 +5,7 @@ import { withHeight } from "../../core/fit/shape.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { toDegrees } from "../../core/units/angle.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
+import { PROJECT_CONTENT } from "../../input/files/content-folder.ts";
 import { formatMessages } from "../../input/files/format-message.ts";
 import { KitError } from "../../input/files/message.ts";
 import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
@@ -41,7 +42,7 @@ const COMFORTABLE = 120;
 export function tryKit(answers: Answers, sketch: Sketch): Fitting {
   const base = mkdtempSync(join(tmpdir(), "leaflight-new-"));
   try {
-    const folder = join(base, "content/kits", answers.slug);
+    const folder = join(base, PROJECT_CONTENT, "kits", answers.slug);
     mkdirSync(folder, { recursive: true });
     for (const { name, bytes } of sketch.files) writeFileSync(join(folder, name), bytes);
     const read = (one: Try): { text: string; stated: StatedKit } => {

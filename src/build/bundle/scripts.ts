@@ -26,13 +26,17 @@ const SCRIPTS = {
   "take-over": "pieces/take-over-entry.ts",
   "step-figures": "bench/figures-entry.ts",
   finder: "finder/finder-entry.ts",
+  judge: "finder/judge-entry.ts",
+  measure: "measure/measure-entry.ts",
+  "row-code": "finder/row-code-entry.ts",
   offline: "offline/offline-entry.ts",
+  room: "room/room-entry.ts",
   "turn-round": "view3d/entry.ts",
   "round-view": "view3d/main.ts",
 } as const;
 
 /** These hold the whole computation and are fetched over a phone's line while a reader waits. */
-const LARGE: readonly string[] = ["refit", "fit-packet"] satisfies (keyof typeof SCRIPTS)[];
+const LARGE: readonly string[] = ["refit", "fit-packet", "bench"] satisfies (keyof typeof SCRIPTS)[];
 
 /**
  * Fields that the libraries for clipping and packing keep inside, with hundreds of mentions: shortened, they make the large

@@ -30,9 +30,9 @@ export function pageHead(
 }
 
 /** The feed as a page links to it; undefined where the site has none. */
-export function feedOf({ settings, views }: Library, link: LinkTo): PageHead["feed"] {
-  const kits = views.map(({ kit }) => kit);
-  return hasFeed(settings, kits) ? { address: link(`/${FEED}`), site: settings.title } : undefined;
+export function feedOf({ settings, views, classes }: Library, link: LinkTo): PageHead["feed"] {
+  const fed = { kits: views.map(({ kit }) => kit), classes: classes.map(({ plan }) => plan) };
+  return hasFeed(settings, fed) ? { address: link(`/${FEED}`), site: settings.title } : undefined;
 }
 
 function previewOf(

@@ -2,7 +2,9 @@ import { eventOf } from "../../output/feeds/event.ts";
 import { dataBlock } from "../../output/feeds/how-to.ts";
 import { classPage } from "../../output/parts/class/class-page.ts";
 import { measuringCard } from "../../output/parts/class/measuring-card.ts";
+import { printPlanPage } from "../../output/parts/class/print-plan-page.ts";
 import { privatePage } from "../../output/parts/class/private-page.ts";
+import { roomPage } from "../../output/parts/class/room-page.ts";
 import { seatPage } from "../../output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../output/parts/class/teacher-packet.ts";
 import type { PageHead } from "../../output/parts/head.ts";
@@ -29,6 +31,11 @@ interface FramedPrint {
 /** What is printed for a whole class, by the name of its page; the teacher's packet is hers alone. */
 const PRINTS = {
   teacher: { heading: say.printTeacher, part: teacherPacket, folder: privateFolder("{{ slug }}") },
+  "print-plan": {
+    heading: say.printPlanOfClass,
+    part: (view: ClassView) => printPlanPage(view),
+    folder: privateFolder("{{ slug }}"),
+  },
   "measuring-card": { heading: say.printMeasuringCard, part: measuringCard, folder: "classes/{{ slug }}" },
 } as const;
 
@@ -48,6 +55,7 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
   config.addFilter("privatePage", (page: string) =>
     privatePage(classes().filter(isOpen), (target) => relativeUrl(target, stated(page))),
   );
+  config.addFilter("roomPage", (slug: string) => roomPage(viewOf(slug)));
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
   config.addFilter("classPrint", (name: Print, page: string, slug: string) =>
     framedPrint(opened(), name, stated(page), viewOf(slug)),
@@ -97,6 +105,11 @@ function addPages(config: SiteConfig, viewOf: (slug: string) => ClassView, title
       permalink: `${folder}/${name}/index.html`,
       template: name,
     });
+  config.addTemplate("room.njk", "", {
+    ...paged("room.njk", "library.open", "slug"),
+    permalink: `${privateFolder("{{ slug }}")}/room/index.html`,
+    eleventyComputed: { title: ({ slug }: { slug: string }) => say.roomTitle({ title: viewOf(slug).plan.title }) },
+  });
   config.addTemplate("private.njk", "{{ page.url | privatePage | safe }}", {
     ...paged("base.njk", "library.papers", "papers"),
     permalink: "{{ papers }}/index.html",

@@ -1,31 +1,56 @@
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { isOver } from "../../core/class/class-state.ts";
 import type { NamedSheet } from "../../core/class/preparation.ts";
-import { OPERATIONS } from "../../core/packing/operation.ts";
-import { type CutFile, versions } from "../../output/cut/cut-files.ts";
+import { type CutDrawing, OPERATIONS } from "../../core/packing/operation.ts";
+import { versions } from "../../output/cut/cut-files.ts";
 import { withNames } from "../../output/cut/pencil-names.ts";
+import { classCalendar } from "../../output/feeds/calendar.ts";
+import { CALENDAR } from "../../output/feeds/calendar-file.ts";
+import { CUT_SHEETS } from "../../output/parts/class/print-plan-page.ts";
 import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import { materialName, partName } from "../../words/parts.ts";
-import { seatPartsText } from "../../words/seats.ts";
+import { materialName } from "../../words/parts.ts";
+import { seatPartNames, seatPartsText } from "../../words/seats.ts";
+import type { Library } from "../library/library.ts";
+import { finishPdf } from "../print/finish-pdf.ts";
+import { cutSheetsPdf } from "./cut-sheets-pdf.ts";
 import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
 
-/** Writes each seat's pattern, pictures and cut files beside its page, and the cut sheets of the whole class among the teacher's papers. */
-export async function publishClasses(output: string, classes: readonly ClassView[]): Promise<void> {
+/**
+ * Writes each seat's pattern, pictures and cut files beside its page, the cut sheets of the whole class among the teacher's
+ * papers, and what a calendar reads of a class to come.
+ */
+export async function publishClasses(
+  output: string,
+  { classes, settings }: Pick<Library, "classes" | "settings">,
+): Promise<void> {
   for (const view of classes) {
     const folder = join(output, "classes", view.slug);
+    mkdirSync(folder, { recursive: true });
+    if (!isOver(view.plan.state)) writeFileSync(join(folder, CALENDAR), classCalendar(view.plan, settings));
     for (const seat of view.seats)
-      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view);
-    writeCutFiles(
-      join(output, privateFolder(view.slug), "cut"),
-      view.sheets.flatMap((sheet) => sheetFiles(view, sheet)),
-    );
+      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view, seat.number);
+    await writeSheets(join(output, privateFolder(view.slug)), view);
   }
 }
 
-function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet): CutFile[] {
-  return versions(name, {
+/** The cut sheets as files for cutters, and all in one PDF at true size for a knife. */
+async function writeSheets(folder: string, view: ClassView): Promise<void> {
+  if (view.sheets.length === 0) return;
+  const drawings = view.sheets.map((sheet) => ({ name: sheet.name, drawing: sheetDrawing(view, sheet) }));
+  writeCutFiles(
+    join(folder, "cut"),
+    drawings.flatMap(({ name, drawing }) => versions(name, drawing)),
+  );
+  const pdf = await cutSheetsPdf(drawings);
+  writeFileSync(join(folder, CUT_SHEETS), await finishPdf(pdf, say.printCutSheets({ title: view.plan.title })));
+}
+
+function sheetDrawing({ slug, plan }: ClassView, { size, sheet }: NamedSheet): CutDrawing {
+  return {
     title: say.sheetTitle({
       class: plan.title,
       material: materialName(sheet),
@@ -36,9 +61,6 @@ function sheetFiles({ slug, plan }: ClassView, { name, size, sheet }: NamedSheet
     about: say.sheetAbout({ class: slug, layers: rowText(OPERATIONS) }),
     width: size.width,
     height: size.height,
-    paths: withNames(sheet, size, (part) => [
-      say.sheetPartShort({ seat: part.seat, part: partName(part) }),
-      String(part.seat),
-    ]),
-  });
+    paths: withNames(sheet, size, seatPartNames),
+  };
 }

@@ -10,7 +10,7 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { writeCoverImage, writeSocialImage } from "../images/images.ts";
+import { writeCoverImage, writeSmallImage, writeSocialImage } from "../images/images.ts";
 
 /** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
 export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
@@ -19,6 +19,7 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
     const folder = join(output, "kits", slug);
     const finished = await writePatternFiles(folder, view);
     writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
+    await writeSmallImage(finished, join(folder, "small.webp"));
     await writeSocialImage(finished, join(folder, "social.png"));
   }
   mkdirSync(join(output, "schema"), { recursive: true });
@@ -27,15 +28,16 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 
-/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book; the finished piece as it was drawn. */
+/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book, of a `seat` with its number; the finished piece as it was drawn. */
 export async function writePatternFiles(
   folder: string,
   { slug, kit, pattern, findings, supplies, effort }: KitView,
+  seat?: number,
 ): Promise<string> {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
-  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern));
+  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern, seat));
   const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { SiteSettings } from "../../core/site-settings.ts";
-import { SETTINGS_FILE, URL_VARIABLE } from "../../input/settings/settings.ts";
+import { settingsFile, URL_VARIABLE } from "../../input/settings/settings.ts";
 import { FEED, feed, hasFeed } from "../../output/feeds/feed.ts";
 import { sitemap } from "../../output/feeds/sitemap.ts";
 import * as say from "../../words/messages.ts";
@@ -22,10 +22,11 @@ export function writeSiteFiles(output: string, { views, classes, guide, settings
       guide.map(({ name }) => name),
     ),
   );
-  if (hasFeed(settings, kits)) writeFileSync(join(output, FEED), feed({ ...settings, url }, kits));
+  const fed = { kits, classes: classes.map(({ plan }) => plan) };
+  if (hasFeed(settings, fed)) writeFileSync(join(output, FEED), feed({ ...settings, url }, fed));
 }
 
 /** What a build leaves out because of its settings, in a sentence; or nothing. */
 export function leftOut(settings: SiteSettings): string | undefined {
-  return settings.url === undefined ? say.checkNoAddress({ file: SETTINGS_FILE, variable: URL_VARIABLE }) : undefined;
+  return settings.url === undefined ? say.checkNoAddress({ file: settingsFile(), variable: URL_VARIABLE }) : undefined;
 }

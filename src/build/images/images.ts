@@ -76,6 +76,23 @@ export async function writeCoverImage(svg: string, target: string): Promise<void
   );
 }
 
+/** A picture of the catalogue: as high as its card shows it on a fine screen, pixels. */
+const SMALL = { height: 560, quality: 62 } as const;
+
+/** Draws the front picture small, for the catalogue. */
+export async function writeSmallImage(svg: string, target: string): Promise<void> {
+  const drawing = Buffer.from(svg);
+  const plain = await sharp(drawing, { density: PLAIN_DENSITY }).metadata();
+  const density = (PLAIN_DENSITY * OVERSAMPLE * SMALL.height) / plain.height;
+  writeFileSync(
+    target,
+    await sharp(drawing, { density, limitInputPixels: false })
+      .resize({ height: SMALL.height })
+      .webp({ quality: SMALL.quality, smartSubsample: true, effort: 6 })
+      .toBuffer(),
+  );
+}
+
 /** Draws the front picture large on a dark ground, for link previews. */
 export async function writeSocialImage(svg: string, target: string): Promise<void> {
   const { width, height } = SOCIAL;

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import { nearestName } from "../../input/files/nearest-name.ts";
 import { nameList } from "../../input/files/short.ts";
@@ -15,7 +16,7 @@ export interface KitFolders {
 
 /** @throws BuildError for a kit that is asked for and not there; KitError where the folders cannot be listed */
 export function kitFolders(base: string, { kits = [], drafts = "leave out" }: Opening): KitFolders {
-  const all = foldersIn(join(base, "content/kits"), base);
+  const all = foldersIn(join(base, contentPath("kits")), base);
   if (kits.length > 0) return { folders: kits.map((kit) => folderOf(kit, all)), drafts: [] };
   const found = all.map((folder) => ({ folder, draft: draftIn(folder, base) }));
   const isTaken = (draft: Draft | undefined): boolean => !draft || (drafts === "take" && draft.why === "stated");
@@ -26,10 +27,13 @@ export function kitFolders(base: string, { kits = [], drafts = "leave out" }: Op
 }
 
 function folderOf(kit: string, all: readonly string[]): string {
-  const folder = all.find((one) => slugOf(one) === kit);
-  if (folder !== undefined) return folder;
+  const found = all.find((one) => slugOf(one) === kit);
+  if (found !== undefined) return found;
+  const folder = contentPath(`kits/${kit}`);
   const names = all.map(slugOf);
   const meant = nearestName(kit, names);
-  if (meant !== undefined) throw new BuildError(say.askedKitMeant({ kit, meant }));
-  throw new BuildError(names.length > 0 ? say.askedKit({ kit, kits: nameList(names) }) : say.askedNoKits({ kit }));
+  if (meant !== undefined) throw new BuildError(say.askedKitMeant({ folder, meant }));
+  throw new BuildError(
+    names.length > 0 ? say.askedKit({ folder, kits: nameList(names) }) : say.askedNoKits({ folder }),
+  );
 }

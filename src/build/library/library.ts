@@ -6,6 +6,7 @@ import type { Story } from "../../core/story/story.ts";
 import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
 import { readCautions } from "../../input/cautions/read-cautions.ts";
 import { readClasses } from "../../input/class/read-classes.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { readEach } from "../../input/files/readings.ts";
@@ -63,7 +64,7 @@ export interface Library extends SiteLetters {
 }
 
 /**
- * Reads `content` under the project folder `base`; from then on the site's language is spoken.
+ * Reads the site's content in the project folder `base`; from then on the site's language is spoken.
  * @throws BuildError for a kit that is not there; KitError where something is broken and that is to stop; WordsError where the program's own words are
  */
 export function openLibrary(base: string, opening: Opening = {}): Library {
@@ -91,7 +92,7 @@ export function openLibrary(base: string, opening: Opening = {}): Library {
   const broken = folders.map(slugOf).filter((slug) => !kits.some((kit) => kit.slug === slug));
   const offered = { kits, broken, drafts: drafts.map(({ slug }) => slug) };
   const isPart = (opening.kits ?? []).length > 0;
-  const held = isPart ? [] : gathering.all(readClasses(join(base, "content/classes"), base, offered));
+  const held = isPart ? [] : gathering.all(readClasses(join(base, contentPath("classes")), base, offered));
   const plans = held
     .map(({ plan }) => plan)
     .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));

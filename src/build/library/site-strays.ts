@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import type { Story } from "../../core/story/story.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { foldersIn, slugOf } from "../../input/files/folders.ts";
 import { entriesIn } from "../../input/files/read-file.ts";
 import { type Strays, straysIn } from "../../input/files/strays.ts";
@@ -9,17 +10,17 @@ const CONTENT = ["index.md", "site.yaml", "site.schema.json", "kits", "classes",
 
 /** What lies about in `content` beside the folders of kits and classes and in those with them. `catalogue` is what the first page tells. */
 export function siteStrays(base: string, catalogue: Story): Strays[] {
-  const slugs = (kind: string): string[] => foldersIn(join(base, "content", kind), base).map(slugOf);
+  const slugs = (kind: string): string[] => foldersIn(join(base, contentPath(kind)), base).map(slugOf);
   return [
-    ...straysIn(base, "content", [...CONTENT, ...catalogue.pictures.map(({ file }) => file)]),
-    ...straysIn(base, "content/kits", ["kit.schema.json", ...slugs("kits")]),
-    ...straysIn(base, "content/classes", ["class.schema.json", ...slugs("classes")]),
-    ...straysIn(base, "content/motifs", silhouettes(base)),
+    ...straysIn(base, contentPath(), [...CONTENT, ...catalogue.pictures.map(({ file }) => file)]),
+    ...straysIn(base, contentPath("kits"), ["kit.schema.json", ...slugs("kits")]),
+    ...straysIn(base, contentPath("classes"), ["class.schema.json", ...slugs("classes")]),
+    ...straysIn(base, contentPath("motifs"), silhouettes(base)),
   ];
 }
 
 function silhouettes(base: string): string[] {
-  return entriesIn(base, "content/motifs")
+  return entriesIn(base, contentPath("motifs"))
     .map(({ name }) => name)
     .filter((name) => name.endsWith(".svg"));
 }

@@ -1,9 +1,10 @@
 import { join } from "node:path";
 import type { z } from "zod";
-import { CATALOGUE_FILE } from "../../input/catalogue/read-catalogue.ts";
+import { catalogueFile } from "../../input/catalogue/read-catalogue.ts";
 import { catalogueMatter } from "../../input/catalogue/schema.ts";
 import { cautionList } from "../../input/cautions/schema.ts";
 import { classMatter } from "../../input/class/schema.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { toldOfFile } from "../../input/files/file-message.ts";
 import { foldersIn, pathBelow } from "../../input/files/folders.ts";
 import { readFrontMatter } from "../../input/files/front-matter.ts";
@@ -13,7 +14,7 @@ import { isThere } from "../../input/files/real-path.ts";
 import type { FileKind } from "../../input/files/site-file.ts";
 import { readYaml } from "../../input/files/yaml.ts";
 import { frontMatter } from "../../input/kit/schema.ts";
-import { SETTINGS_FILE, siteSettings } from "../../input/settings/settings.ts";
+import { settingsFile, siteSettings } from "../../input/settings/settings.ts";
 import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { fieldTexts } from "../../input/texts/field-texts.ts";
 import { pageTexts } from "../../input/texts/page-texts.ts";
@@ -32,11 +33,11 @@ interface Source {
 /** Every text that authors wrote for the site in the project `base`. What cannot be read is told where it is read for use. */
 export function siteTexts(base: string, cautionsFile: string): readonly AuthoredText[] {
   const sources: Source[] = [
-    { file: SETTINGS_FILE, kind: "settings", schema: siteSettings, form: "fields", whole: say.checkFieldSettings() },
+    { file: settingsFile(), kind: "settings", schema: siteSettings, form: "fields", whole: say.checkFieldSettings() },
     { file: cautionsFile, kind: "cautions", schema: cautionList, form: "fields", whole: say.checkFieldCautions() },
-    { file: CATALOGUE_FILE, kind: "page", schema: catalogueMatter, form: "page", whole: say.checkFieldFrontMatter() },
-    ...pagesIn(base, "content/kits", frontMatter),
-    ...pagesIn(base, "content/classes", classMatter),
+    { file: catalogueFile(), kind: "page", schema: catalogueMatter, form: "page", whole: say.checkFieldFrontMatter() },
+    ...pagesIn(base, contentPath("kits"), frontMatter),
+    ...pagesIn(base, contentPath("classes"), classMatter),
   ];
   return readEach(sources, (source) => textsOf(base, source)).made.flat();
 }

@@ -1,11 +1,11 @@
-import { basename, join, resolve, sep } from "node:path";
+import { join, resolve, sep } from "node:path";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { diskFault } from "../errors/disk-fault.ts";
 import { atExit } from "./at-exit.ts";
 import { holdLock } from "./lock.ts";
 import { removeAll } from "./remove.ts";
-import { clearLeftovers, openWorkshop } from "./workshop.ts";
+import { clearLeftovers, openWorkshop, targetName } from "./workshop.ts";
 
 /**
  * Holds the folder that a site is served from until the process ends, and begins it anew where it is a folder of the cache.
@@ -15,7 +15,13 @@ export async function holdServed(base: string, output: string): Promise<void> {
   const target = resolve(base, output);
   try {
     const workshop = openWorkshop(base, target);
-    atExit(await holdLock(workshop, basename(target), { patience: 0, busy: say.makingServing, tell: () => undefined }));
+    atExit(
+      await holdLock(workshop, targetName(workshop, target), {
+        patience: 0,
+        busy: say.makingServing,
+        tell: () => undefined,
+      }),
+    );
     clearLeftovers(workshop);
     if (target.startsWith(join(resolve(base), ".cache") + sep)) removeAll(target);
   } catch (error) {

@@ -1,8 +1,9 @@
 import { existsSync, lstatSync, readFileSync, renameSync, rmSync } from "node:fs";
-import { basename, join } from "node:path";
+import { join } from "node:path";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { isOwner } from "./owner.ts";
+import { targetName } from "./workshop.ts";
 import { writeAside } from "./write-aside.ts";
 
 /** The steps of putting a site in place; a test stops the process before one of them. */
@@ -69,7 +70,7 @@ export function mendSwap(workshop: string, target: string): void {
 }
 
 function journalOf({ workshop, target }: Omit<SwapPlace, "own">): string {
-  return join(workshop, `${basename(target)}.swap`);
+  return join(workshop, `${targetName(workshop, target)}.swap`);
 }
 
 function writeJournal(place: SwapPlace): void {

@@ -1,5 +1,5 @@
 import { lstatSync, readlinkSync } from "node:fs";
-import { basename, join, relative, resolve } from "node:path";
+import { join, relative, resolve } from "node:path";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { diskFault } from "../errors/disk-fault.ts";
@@ -8,7 +8,7 @@ import { holdLock } from "./lock.ts";
 import { removeAll, removeBusy } from "./remove.ts";
 import { mendSwap, newSite, type Step, swap } from "./swap.ts";
 import { syncAll } from "./sync-all.ts";
-import { clearLeftovers, openWorkshop, ownFolder } from "./workshop.ts";
+import { clearLeftovers, openWorkshop, ownFolder, targetName } from "./workshop.ts";
 
 export interface Transaction {
   /** The project's folder. */
@@ -37,7 +37,7 @@ export async function inTransaction<T>(
   const target = resolve(base, output);
   try {
     const workshop = openWorkshop(base, target);
-    const release = await holdLock(workshop, basename(target), {
+    const release = await holdLock(workshop, targetName(workshop, target), {
       patience,
       busy: (holder) => say.makingBusy({ ...holder, output }),
       tell: (holder) => tell(say.makingWait({ ...holder, output, minutes: Math.ceil(patience / 60_000) })),

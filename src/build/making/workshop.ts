@@ -1,5 +1,5 @@
 import { accessSync, constants, mkdirSync, readdirSync, statSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, join, relative } from "node:path";
 import { isGone, isOwner, ownName } from "./owner.ts";
 import { removeAll } from "./remove.ts";
 
@@ -22,6 +22,13 @@ function opened(folder: string, target: string): string {
   if (statSync(folder).dev !== statSync(dirname(target)).dev)
     throw Object.assign(new Error(`EXDEV: ${folder}`), { code: "EXDEV", path: folder });
   return folder;
+}
+
+/** What is made for a target has a name of its own in the workshop: sites of one project may be made side by side. */
+export function targetName(workshop: string, target: string): string {
+  return relative(workshop, target)
+    .replace(/^(\.\.[/\\])+/, "")
+    .replace(/[^\p{L}\p{N}.-]+/gu, "_");
 }
 
 /** A new folder of this process; the count tells several apart. */

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
+import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import sharp from "sharp";
 import type { SiteSettings } from "../../core/site-settings.ts";
@@ -57,7 +58,16 @@ function filesOf(output: string): SiteFile[] {
   return readdirSync(output, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
-    .map((file) => ({ path: relative(output, file).split(sep).join("/"), name: nameOf(readFileSync(file)) }));
+    .map((file) => {
+      const contents = readFileSync(file);
+      const path = relative(output, file).split(sep).join("/");
+      return { path, name: nameOf(contents), bytes: bytesKept(path, contents) };
+    });
+}
+
+/** How many bytes a file takes on a device, which packs what is text. */
+function bytesKept(path: string, contents: Buffer): number {
+  return /\.(html|css|js|json|svg|csv|xml|webmanifest|txt)$/.test(path) ? gzipSync(contents).length : contents.length;
 }
 
 function nameOf(contents: string | Buffer): string {

@@ -1,12 +1,15 @@
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { classJobs, mergeSeats } from "./class-packets.ts";
+import { classJobs } from "./class-packets.ts";
+import { countClass } from "./class-plan.ts";
 import { kitJobs } from "./kit-jobs.ts";
+import { mergeSeats } from "./merge-seats.ts";
 import { printJobs } from "./print-jobs.ts";
 import { type PrintLog, printLog } from "./progress.ts";
 
 /**
- * Prints every kit's and every class's packets into the built site, and each class's seats as one file. `address` is the site's,
+ * Prints every kit's and every class's packets into the built site, each class's seats as files of all,
+ * and what is to print of it. `address` is the site's,
  * where it has one. @throws PrintError on overflow; BrowserError without a browser that prints
  */
 export async function printPackets(
@@ -22,4 +25,6 @@ export async function printPackets(
   ];
   await printJobs(output, jobs, { address, log });
   for (const view of classes) await mergeSeats(output, view);
+  const plans = await Promise.all(classes.map((view) => countClass(output, view)));
+  await printJobs(output, plans.flat(), { address, log });
 }

@@ -1,7 +1,8 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
 import type { Outcome } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern, type FitResult } from "../pattern/compute.ts";
+import type { FitResult } from "../pattern/compute.ts";
+import { fitKit } from "../pattern/fit-kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type Batch, batchesOf } from "../plan/batches.ts";
 import { revisionOf } from "../revision.ts";
@@ -47,10 +48,10 @@ export function planBench(kit: Kit): Outcome<BenchPlan> {
 }
 
 function atRulerStep(kit: Kit): FitResult {
-  const result = computePattern(kit);
+  const result = fitKit(kit);
   const markStep = stepFor(kit.units, kit.fit.markStep);
   if (!result.fits || Math.abs(markStep - kit.fit.markStep) < 1e-6) return result;
-  return computePattern({ ...kit, fit: { ...kit.fit, markStep, head: result.pattern.fit.head } });
+  return fitKit({ ...kit, fit: { ...kit.fit, markStep, head: result.pattern.fit.head } });
 }
 
 /** The leaf itself where it is folded, else the next one that is, else the last. */
@@ -60,7 +61,7 @@ export function nearestStop(plan: BenchPlan, leaf: LeafNumber): LeafNumber {
 
 /** Tells whether a kit's pattern is still the one that work began with. Lost leaves and units do not count. */
 export function patternRevision(kit: Kit): Outcome<string> {
-  const result = computePattern({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } });
+  const result = fitKit({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } });
   if (!result.fits) return { failure: result.finding };
   return { value: revisionOf(result.pattern.leaves.map(({ leaf, spans }) => [leaf, spans])) };
 }

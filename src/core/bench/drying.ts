@@ -8,10 +8,22 @@ export interface Drying {
   readonly dry: number;
 }
 
-/** What was glued last, until it is dry; undefined where nothing dries, or the device's clock was set back. `now` is ms of the epoch. */
-export function dryingNow({ places }: BenchPlan, { glued }: Progress, now: number): Drying | undefined {
-  const item = glued && places.find((place) => place.item?.name === glued.item)?.item;
-  if (!item || glued.at > now) return undefined;
-  const dry = glued.at + 60_000 * item.step.dries;
-  return now < dry ? { item, dry } : undefined;
+/** What dries, the soonest dry first. What a device whose clock was set back has yet to glue is left out. `now` is ms of the epoch. */
+export function dryingNow(plan: BenchPlan, progress: Progress, now: number): Drying[] {
+  return gluedBy(plan, progress, now).filter(({ dry }) => now < dry);
+}
+
+/** What has become dry since she last did something. */
+export function dryNow(plan: BenchPlan, progress: Progress, now: number): Drying[] {
+  return gluedBy(plan, progress, now).filter(({ dry }) => progress.clock.seen < dry && dry <= now);
+}
+
+function gluedBy({ places }: BenchPlan, { glued = [] }: Progress, now: number): Drying[] {
+  return glued
+    .filter(({ at }) => at <= now)
+    .flatMap(({ item: name, at }) => {
+      const item = places.find((place) => place.item?.name === name)?.item;
+      return item ? [{ item, dry: at + 60_000 * item.step.dries }] : [];
+    })
+    .sort((a, b) => a.dry - b.dry);
 }

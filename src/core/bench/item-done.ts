@@ -1,7 +1,7 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
 import type { LeafRun } from "../plan/scoring.ts";
 import { type BenchItem, type LeavesOfBatch, leafWorkName, type ScoredRun, scoreName } from "./bench-item.ts";
-import { type Progress, passGate } from "./progress.ts";
+import { type Glued, type Progress, passGate } from "./progress.ts";
 
 /** Whether a piece of other work is done: a run of leaves where every leaf that needs the line has it, a batch where every leaf is notched or tacked. */
 export function isItemDone(progress: Progress, item: BenchItem): boolean {
@@ -31,8 +31,9 @@ export function openLeaves({ passed }: Progress, { work, leaves }: LeavesOfBatch
 export function doItem(progress: Progress, item: BenchItem): Progress {
   if (isItemDone(progress, item)) return progress;
   const { clock } = progress;
-  const glued = item.step.dries > 0 ? { glued: { item: item.name, at: clock.seen } } : {};
-  return { ...passAll(progress, item), ...glued, clock: { ...clock, ticked: clock.worked } };
+  const dries = item.step.dries > 0 ? [{ item: item.name, at: clock.seen }] : [];
+  const glued = gluedBut(progress, item, dries);
+  return { ...passAll(progress, item), glued, clock: { ...clock, ticked: clock.worked } };
 }
 
 /** Ticks other work that was done away from this page. */
@@ -47,8 +48,14 @@ function passAll(progress: Progress, item: BenchItem): Progress {
 /** Takes the tick off again. */
 export function undoItem(progress: Progress, item: BenchItem): Progress {
   const undone = item.kind === "score" ? namesWithin(progress, item) : namesOf(item);
-  const glued = progress.glued?.item === item.name ? undefined : progress.glued;
-  return { ...progress, passed: progress.passed.filter((name) => !undone.includes(name)), glued };
+  const passed = progress.passed.filter((name) => !undone.includes(name));
+  return { ...progress, passed, glued: gluedBut(progress, item, []) };
+}
+
+/** What is glued, with other stamps for one item. */
+function gluedBut({ glued = [] }: Progress, item: BenchItem, own: readonly Glued[]): Glued[] | undefined {
+  const all = [...glued.filter((one) => one.item !== item.name), ...own];
+  return all.length > 0 ? all : undefined;
 }
 
 function namesOf(item: BenchItem): string[] {

@@ -5,7 +5,7 @@ import type { Place } from "./places.ts";
 import { isTicked, type Progress } from "./progress.ts";
 
 /** Where the work is: at the item that progress names, else at its leaf. */
-export function placeNow({ places }: BenchPlan, { at, item }: Pick<Progress, "at" | "item">): Place {
+export function placeNow({ places }: Pick<BenchPlan, "places">, { at, item }: Pick<Progress, "at" | "item">): Place {
   const named = item === undefined ? undefined : places.find((place) => place.item?.name === item);
   return named ?? leafPlace(places, at);
 }

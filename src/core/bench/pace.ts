@@ -1,5 +1,6 @@
 import type { BenchPlan } from "./bench-plan.ts";
 import { isDone } from "./moving.ts";
+import type { Place } from "./places.ts";
 import type { Clock, Progress, Tick } from "./progress.ts";
 
 /** A pause counts as work for at most so long, ms. */
@@ -28,18 +29,33 @@ export interface Remaining {
 }
 
 /** The estimate of what is not done, times how much longer or shorter the timed leaves took than theirs. */
-export function remainingTime({ places, estimates }: Estimated, progress: Progress): Remaining {
-  const rest = sum(
-    places.filter((place) => !isDone(progress, place)).map(({ leaf, item }) => item?.estimate ?? estimates.get(leaf)!),
-  );
-  const timed = progress.ticks.filter((tick) => tick.took >= CATCH_UP && estimates.has(tick.leaf));
-  if (timed.length < TELLING) return { ms: rest, own: false };
-  return { ms: rest * slowness(timed, estimates), own: true };
+export function remainingTime(plan: Estimated, progress: Progress): Remaining {
+  const { slowness, own } = paceOf(plan, progress);
+  const open = plan.places.filter((place) => !isDone(progress, place));
+  return { ms: slowness * sum(open.map((place) => estimateOf(plan, place))), own };
 }
 
-type Estimated = Pick<BenchPlan, "places" | "estimates">;
+/** How many times the estimate the work takes; 1 until her own ticks say more. */
+export interface Pace {
+  readonly slowness: number;
+  readonly own: boolean;
+}
 
-function slowness(timed: readonly Tick[], estimates: BenchPlan["estimates"]): number {
+export function paceOf({ estimates }: Estimated, { ticks }: Progress): Pace {
+  const timed = ticks.filter((tick) => tick.took >= CATCH_UP && estimates.has(tick.leaf));
+  if (timed.length < TELLING) return { slowness: 1, own: false };
+  return { slowness: slownessOf(timed, estimates), own: true };
+}
+
+/** Of what lies on the bench, ms. */
+export function estimateOf({ estimates }: Estimated, { leaf, item }: Place): number {
+  return item?.estimate ?? estimates.get(leaf)!;
+}
+
+/** What times are worked out from. */
+export type Estimated = Pick<BenchPlan, "places" | "estimates">;
+
+function slownessOf(timed: readonly Tick[], estimates: BenchPlan["estimates"]): number {
   return sum(timed.map((tick) => tick.took)) / sum(timed.map((tick) => estimates.get(tick.leaf)!));
 }
 

@@ -29,6 +29,16 @@ export interface Glued {
   readonly at: number;
 }
 
+/** Work without a long break: an evening at the bench, see sitting.ts. */
+export interface Sitting {
+  /** When its first thing was done, ms of the epoch. */
+  readonly began: number;
+  /** The clock's `worked` then. */
+  readonly worked: number;
+  /** When she wants to stop, ms of the epoch. */
+  readonly until?: number | undefined;
+}
+
 /** Working time; see pace.ts. */
 export interface Clock {
   /** Time at work so far, ms. */
@@ -56,8 +66,10 @@ export interface Progress {
   /** In the order in which they were lost. */
   readonly lost: readonly LostLeaf[];
   readonly measured: Measured | undefined;
-  /** Work that was glued last, by the name of its item. */
-  readonly glued?: Glued | undefined;
+  /** Work that was glued, by the name of its item; the last comes last. */
+  readonly glued?: readonly Glued[] | undefined;
+  /** The evening's work; undefined before anything was done. */
+  readonly sitting?: Sitting | undefined;
   readonly clock: Clock;
 }
 

@@ -9,6 +9,9 @@ export type LeafName =
   | { readonly kind: "plate"; readonly index: number; readonly of: number; readonly afterPage: number }
   | { readonly kind: "end"; readonly index: number; readonly of: number };
 
+/** The figures of a book that number its leaves. */
+export type PagesOfBook = Pick<Book, "leaves" | "pageOneLeaf" | "lastPage" | "plates">;
+
 /** Both maps between the leaves of one book and its printed pages. Leaves count from 1. */
 export interface Numbering {
   /** Every leaf from 1 to `book.leaves` has a name. @throws RangeError for another leaf. */
@@ -21,7 +24,7 @@ export interface Numbering {
  * Leaf L has printed recto 2(L − a) + 1 where no plates come before; a plate has no number and later leaves count that many less.
  * A leaf is two pages, recto first (AACR2 glossary, "Leaf"; Getty AAT, "folios").
  */
-export function numberLeaves(book: Book): Numbering {
+export function numberLeaves(book: PagesOfBook): Numbering {
   const front = book.pageOneLeaf - 1;
   const carrying = [...unnumbered("front", front), ...pagesAndPlates(book)];
   const names = [...carrying, ...unnumbered("end", book.leaves - carrying.length)];
@@ -43,7 +46,7 @@ export function numberLeaves(book: Book): Numbering {
 }
 
 /** Leaves needed to carry `pageOneLeaf`, `lastPage` and the plates; more than `book.leaves` means the figures disagree. Counted without naming them. */
-export function leavesNeeded({ pageOneLeaf, lastPage, plates }: Book): number {
+export function leavesNeeded({ pageOneLeaf, lastPage, plates }: Omit<PagesOfBook, "leaves">): number {
   const ofPages = Math.ceil(lastPage / 2);
   const among = plates.filter(({ afterPage }) => afterPage >= 1 && afterPage <= 2 * ofPages);
   return pageOneLeaf - 1 + ofPages + plateLeaves(among);
@@ -54,7 +57,7 @@ function unnumbered(kind: "front" | "end", of: number): LeafName[] {
 }
 
 /** A leaf for each two pages, with the plates that follow it: a leaf cannot be parted. */
-function pagesAndPlates({ lastPage, plates }: Book): LeafName[] {
+function pagesAndPlates({ lastPage, plates }: PagesOfBook): LeafName[] {
   const inOrder = plates.toSorted((a, b) => a.afterPage - b.afterPage);
   return Array.from({ length: Math.ceil(lastPage / 2) }, (_, i) => 2 * i + 1).flatMap((recto): LeafName[] => [
     { kind: "numbered", recto, verso: recto < lastPage ? recto + 1 : null },

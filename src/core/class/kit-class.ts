@@ -11,6 +11,8 @@ export interface KitClass {
   readonly summary: string;
   /** ISO 8601 day. */
   readonly date: string;
+  /** ISO 8601 day on which it was made known, where that is stated. */
+  readonly announced: string | undefined;
   readonly place: string;
   readonly units: UnitSystem;
   readonly paper: "a4" | "letter";
@@ -23,14 +25,39 @@ export interface KitClass {
   /** A crate of substitute books. */
   readonly spares: readonly SpareBook[];
   readonly sessions: readonly Session[];
+  /** Tools of which there are fewer than seats; the rest lies at every seat. */
+  readonly tools: Readonly<Partial<Record<SharedTool, number>>>;
+  /** How many times the kits' estimate the group takes. */
+  readonly pace: number;
   readonly ready: readonly ("scores" | "parts")[];
   readonly fittingShare: number;
   readonly sheets: readonly SheetSize[];
   readonly waste: number;
   readonly prices: Readonly<Partial<Record<Priced, number>>>;
+  /** For one printed side. */
+  readonly pagePrice: number | undefined;
+  /** Prices of sheets of a size, in place of those of all sizes. */
+  readonly sheetPrices: readonly SheetPrice[];
+  /** How many of a thing are sold together. */
+  readonly packs: Readonly<Partial<Record<Priced, number>>>;
   readonly currency: string;
   readonly stock: readonly Stock[];
   readonly bring: readonly string[];
+  /** Those of `bring` that are supplies which the program counts; everything else is there in the class. */
+  readonly brought: readonly SupplyId[];
+  /** How much of a packet the seats are given. */
+  readonly packet: PacketEdition;
+}
+
+/** The table in short with what is cut out; the whole packet; or the whole one without its strips. */
+export type PacketEdition = "compact" | "whole" | "bench";
+
+/** What a sheet of a size costs, by what it is of. */
+export interface SheetPrice {
+  /** The size's name. */
+  readonly sheet: string;
+  readonly card: number | undefined;
+  readonly acetate: number | undefined;
 }
 
 /** Something at hand: a supply that the program counts, or what a kit's author calls it; in the list's unit. */
@@ -46,6 +73,8 @@ export interface Seat {
   readonly kit: Kit;
   /** The whole book, for trying other kits on it. */
   readonly book: Refit;
+  /** Where it is stated: in the table of books, or in the class's file itself. */
+  readonly bookIn: "table" | "matter";
   /** What this seat's book changes of the kit. */
   readonly refit: Refit;
   /** How many times the kit's estimate this seat takes. */
@@ -64,6 +93,11 @@ export interface SpareBook {
   readonly book: Refit;
 }
 
+/** Tools that seats may share, taking turns. */
+export const SHARED_TOOLS = ["awl", "scissors", "knife", "mat", "glueGun"] as const;
+
+export type SharedTool = (typeof SHARED_TOOLS)[number];
+
 export interface Session {
   readonly title: string;
   readonly date: string | undefined;
@@ -72,4 +106,6 @@ export interface Session {
   readonly minutes: number;
   /** Minutes of it that are no work at the book. */
   readonly aside: number;
+  /** Minutes before its end that are planned for nobody: who is late catches up. */
+  readonly buffer: number;
 }

@@ -5,7 +5,7 @@ import { isLength, toBuy } from "../supplies/lengths.ts";
 import { suppliesOf } from "../supplies/supplies.ts";
 import type { Supply } from "../supplies/supply.ts";
 import { tidy } from "../units/length.ts";
-import type { SeatPart } from "./class-sheets.ts";
+import { type SeatPart, seatsOfPart } from "./class-sheets.ts";
 import type { FittingSeat } from "./fit-seats.ts";
 import type { KitClass } from "./kit-class.ts";
 import type { NeededSupply, PooledSupply } from "./pooled-supply.ts";
@@ -19,11 +19,13 @@ export function poolSupplies(
 ): PooledSupply[] {
   const lists = seats.map((fit) => ({ seat: fit.seat.number, supplies: seatSupplies(plan, fit) }));
   const lines = [...sheetLines(plan, layouts), ...otherLines(plan, lists)];
-  return takeFromStock(lines.toSorted(byKind), plan.stock);
+  return takeFromStock(lines.toSorted(byKind), plan);
 }
 
+/** What students bring is not on the teacher's list. */
 function seatSupplies(plan: KitClass, { kit, pattern, counts }: FittingSeat): Supply[] {
-  return suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
+  const all = suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
+  return all.filter(({ id }) => id === undefined || !plan.brought.includes(id));
 }
 
 function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): NeededSupply[] {
@@ -34,7 +36,7 @@ function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): 
       const need = sheets.length + tooLarge.length;
       if (need === 0) return [];
       const colours = cardSheets([...sheets, ...tooLarge]);
-      const price = material === "paper" ? undefined : plan.prices[material];
+      const price = material === "paper" ? undefined : sheetPrice(plan, material, layout.sheet.name);
       return [
         {
           kind: "material",
@@ -52,13 +54,19 @@ function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): 
   );
 }
 
-/** Seats share their sheets by the boxes that their parts take up. */
+/** A sheet's price by its size, else that of all sizes. */
+function sheetPrice({ prices, sheetPrices }: KitClass, material: "card" | "acetate", size: string): number | undefined {
+  return sheetPrices.find(({ sheet }) => sheet === size)?.[material] ?? prices[material];
+}
+
+/** Seats share their sheets by the boxes that their parts take up, and a gauge that goes round in equal parts. */
 function areaShares(parts: readonly SeatPart[]): Map<number, number> {
   const shares = new Map<number, number>();
   for (const part of parts) {
     const box = extentOf(part);
     const area = (box.right - box.left) * (box.bottom - box.top) * part.count;
-    shares.set(part.seat, (shares.get(part.seat) ?? 0) + area);
+    const seats = seatsOfPart(part);
+    for (const seat of seats) shares.set(seat, (shares.get(seat) ?? 0) + area / seats.length);
   }
   return shares;
 }
@@ -88,7 +96,8 @@ function groupOf({ kind, id, own, unit, reason }: Supply): string {
 function pooledLine(plan: KitClass, of: readonly SeatSupply[]): NeededSupply {
   const first = of[0]!.supply;
   const exact = sum(of.map(({ supply }) => supply.exact));
-  const need = isLength(first.unit) ? toBuy(exact, first.unit) : sum(of.map(({ supply }) => supply.quantity));
+  const each = isLength(first.unit) ? toBuy(exact, first.unit) : sum(of.map(({ supply }) => supply.quantity));
+  const need = Math.min(each, sharedTools(plan, first) ?? each);
   const worth = worthOf(plan, of, need);
   return {
     kind: first.kind,
@@ -101,6 +110,11 @@ function pooledLine(plan: KitClass, of: readonly SeatSupply[]): NeededSupply {
     worth: worth === undefined ? undefined : tidy(worth, 2),
     shares: new Map(of.map(({ seat, supply }) => [seat, supply.exact])),
   };
+}
+
+/** How many of a tool there are, where seats share it. */
+function sharedTools({ tools }: KitClass, { id }: Supply): number | undefined {
+  return id !== undefined && id in tools ? tools[id as keyof KitClass["tools"]] : undefined;
 }
 
 /** At the class's own price, or the sum of what the kits state. */

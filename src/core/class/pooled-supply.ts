@@ -17,6 +17,8 @@ export interface PooledSupply {
   readonly need: number;
   readonly stock: number;
   readonly buy: number;
+  /** Where it is sold in packs and some is to be bought: how many packs of how many. */
+  readonly packs: { readonly count: number; readonly size: number } | undefined;
   /** Price of what all seats use, and of what is still to buy; undefined where no price is stated. */
   readonly worth: number | undefined;
   readonly toPay: number | undefined;
@@ -25,7 +27,7 @@ export interface PooledSupply {
 }
 
 /** A line before stock is taken off. */
-export type NeededSupply = Omit<PooledSupply, "stock" | "buy" | "toPay">;
+export type NeededSupply = Omit<PooledSupply, "stock" | "buy" | "packs" | "toPay">;
 
 /** Why a line is on the list: for so many seats, with the size or use of the thing where all share it; sheets as they are packed. */
 export type PooledReason =

@@ -2,7 +2,7 @@ import type { SheetLayout } from "../packing/lay-out.ts";
 import { sheetNames } from "../packing/sheet-sizes.ts";
 import type { Card } from "../window/card.ts";
 import type { PartKind } from "../window/part.ts";
-import type { SeatPart } from "./class-sheets.ts";
+import { type SeatPart, seatsOfPart } from "./class-sheets.ts";
 
 /** Pieces of one kind to cut for the class, in the order in which they are best cut. */
 export interface PartCount {
@@ -30,7 +30,7 @@ export function partCounts(parts: readonly SeatPart[], sheets: readonly NamedShe
       material,
       ...(card ? { card } : {}),
       count: own.reduce((sum, { count }) => sum + count, 0),
-      seats: [...new Set(own.map(({ seat }) => seat))],
+      seats: [...new Set(own.flatMap(seatsOfPart))],
       sheets: sheets.filter(({ sheet }) => sheet.parts.some((part) => own.includes(part))).map(({ name }) => name),
     };
   });

@@ -1,18 +1,14 @@
 import type { Kit } from "../kit/kit.ts";
 import type { PatternLeaf } from "../pattern/pattern.ts";
-import { leafMinutes } from "../plan/leaf-effort.ts";
 import { type FittingSeat, fitSeat, onKit } from "./fit-seats.ts";
-import type { KitClass } from "./kit-class.ts";
+import type { KitClass, Seat, Session } from "./kit-class.ts";
+import { workUntilPause } from "./running-order.ts";
+import { minutesOf, type Task, tasksOf } from "./tasks.ts";
+import { toolBlocks } from "./tool-blocks.ts";
+import { takeTurns } from "./turns.ts";
 
-/** A piece of a seat's work, in the order of the kit's steps; minutes at the seat's pace. */
-export interface Task {
-  readonly kind: "scores" | "leaf" | "parts";
-  readonly leaf: PatternLeaf | undefined;
-  readonly minutes: number;
-}
-
-/** Where a seat should be when a session ends. */
-export interface SessionEnd {
+/** Where a seat should be at a moment: its target. */
+export interface Target {
   /** The last leaf that is folded, or undefined before the first. */
   readonly leaf: PatternLeaf | undefined;
   /** Folded leaves of all. */
@@ -27,7 +23,14 @@ export interface SeatSchedule {
   readonly fit: FittingSeat;
   /** Work at the seat's pace, minutes. */
   readonly minutes: number;
-  readonly reaches: readonly SessionEnd[];
+  /** Minutes in which it waits for tools that are shared. */
+  readonly waits: number;
+  /** Minutes of work since the class began until its window is begun; undefined without a window. */
+  readonly windowAt: number | undefined;
+  /** Where it should be when each session ends. */
+  readonly reaches: readonly Target[];
+  /** Where it should be at each session's pause; undefined where a session has none. */
+  readonly pauses: readonly (Target | undefined)[];
   /** Minutes that the sessions are too short by; 0 where it finishes. */
   readonly short: number;
   /** Minutes that a stage done beforehand would save, where it is not. */
@@ -36,73 +39,103 @@ export interface SeatSchedule {
   readonly shorterKits: readonly Kit[];
 }
 
+/** What a class states of its time. */
+export interface ClassTime extends Pick<KitClass, "ready" | "fittingShare"> {
+  readonly sessions: readonly Pick<Session, "minutes" | "aside" | "buffer">[];
+}
+
 /** Each fitting seat's way through the sessions. */
 export function scheduleOf(plan: KitClass, seats: readonly FittingSeat[]): SeatSchedule[] {
-  const work = workMinutes(plan);
-  return seats.map((fit) => {
-    const tasks = tasksOf(plan, fit);
-    const minutes = sum(tasks);
-    const short = Math.max(0, minutes - sum(work.map((one) => ({ minutes: one }))));
-    const { byStage } = fit.effort;
-    const { pace } = fit.seat;
-    return {
-      fit,
-      minutes,
-      reaches: reachesOf(tasks, work),
-      short,
-      saves: {
-        scores: plan.ready.includes("scores") ? 0 : byStage.score * pace,
-        parts: plan.ready.includes("parts") ? 0 : byStage.part * pace * (1 - plan.fittingShare),
-      },
-      shorterKits: short > 0 ? plan.kits.filter((kit) => kit !== fit.seat.kit && finishes(plan, fit, kit)) : [],
-    };
-  });
+  const all = seats.map((fit) => ({ fit, tasks: tasksOf(plan, fit) }));
+  const turns = takeTurns(
+    plan.tools,
+    all.map(({ fit, tasks }) => toolBlocks(plan, fit, tasks)),
+  );
+  return all.map(({ fit, tasks }, i) => seatSchedule(plan, fit, timed(tasks, turns[i]!)));
+}
+
+/** A seat's work in a class, minutes at its pace, and by how many the sessions are too short for it. */
+export function timeOf(plan: ClassTime, fit: FittingSeat): Pick<SeatSchedule, "minutes" | "short"> {
+  const minutes = minutesOf(tasksOf(plan, fit));
+  return { minutes, short: Math.max(0, minutes - endsOf(plan).at(-1)!) };
+}
+
+/** The same of a seat whose kit was not fitted to its book yet; undefined where it does not fit. */
+export function seatTime(plan: ClassTime, seat: Seat): Pick<SeatSchedule, "minutes" | "short"> | undefined {
+  const fit = fitSeat(seat);
+  return "failure" in fit ? undefined : timeOf(plan, fit);
 }
 
 /** Minutes of each session that are left for the work. */
-export function workMinutes(plan: Pick<KitClass, "sessions">): number[] {
-  return plan.sessions.map((session) => session.minutes - session.aside);
+export function workMinutes(plan: Pick<ClassTime, "sessions">): number[] {
+  return plan.sessions.map(({ minutes, aside, buffer }) => minutes - aside - buffer);
 }
 
-/** A seat's work in order: score lines, leaf by leaf, window. What the teacher has ready takes no time, or its share. */
-export function tasksOf(plan: Pick<KitClass, "ready" | "fittingShare">, fit: FittingSeat): Task[] {
-  const { effort, pattern, kit, seat } = fit;
-  const share = plan.ready.includes("parts") ? plan.fittingShare : 1;
-  const tasks: Task[] = [
-    { kind: "scores", leaf: undefined, minutes: plan.ready.includes("scores") ? 0 : effort.byStage.score },
-    ...leafMinutes(pattern, kit.rates).map(({ leaf, minutes }) => ({ kind: "leaf" as const, leaf, minutes })),
-    { kind: "parts", leaf: undefined, minutes: effort.byStage.part * share },
-  ];
-  return tasks.filter((task) => task.minutes > 0).map((task) => ({ ...task, minutes: task.minutes * seat.pace }));
+/** A task with the minute at which it is done, of work since the class began. */
+interface TimedTask extends Task {
+  readonly until: number;
 }
 
-function reachesOf(tasks: readonly Task[], work: readonly number[]): SessionEnd[] {
-  const total = sum(tasks);
+function timed(tasks: readonly Task[], waits: ReadonlyMap<number, number>): TimedTask[] {
   let until = 0;
-  return work.map((minutes) => {
-    until += minutes;
-    let spent = 0;
-    let done = 0;
-    while (done < tasks.length && spent + tasks[done]!.minutes <= until + 1e-9) {
-      spent += tasks[done]!.minutes;
-      done += 1;
-    }
-    const folded = tasks.slice(0, done).filter((task) => task.kind === "leaf");
-    return {
-      leaf: folded.at(-1)?.leaf,
-      leaves: folded.length,
-      at: tasks[done]?.kind ?? "finished",
-      share: Math.min(1, until / total),
-    };
+  return tasks.map((task, i) => {
+    until += (waits.get(i) ?? 0) + task.minutes;
+    return { ...task, until };
   });
+}
+
+function seatSchedule(plan: KitClass, fit: FittingSeat, tasks: readonly TimedTask[]): SeatSchedule {
+  const { byStage } = fit.effort;
+  const { pace } = fit.seat;
+  const minutes = minutesOf(tasks);
+  const ends = endsOf(plan);
+  const done = tasks.at(-1)?.until ?? 0;
+  const short = Math.max(0, done - ends.at(-1)!);
+  const window = tasks.find(({ kind }) => kind === "parts");
+  return {
+    fit,
+    minutes,
+    waits: done - minutes,
+    windowAt: window && window.until - window.minutes,
+    reaches: ends.map((at) => targetAt(tasks, at)),
+    pauses: plan.sessions.map((session, i) => {
+      const until = workUntilPause(session);
+      return until === undefined ? undefined : targetAt(tasks, (ends[i - 1] ?? 0) + until);
+    }),
+    short,
+    saves: {
+      scores: plan.ready.includes("scores") ? 0 : byStage.score * pace,
+      parts: plan.ready.includes("parts") ? 0 : byStage.part * pace * (1 - plan.fittingShare),
+    },
+    shorterKits: short > 0 ? plan.kits.filter((kit) => kit !== fit.seat.kit && finishes(plan, fit, kit)) : [],
+  };
+}
+
+/** When each session ends, minutes of work since the class began. */
+export function endsOf(plan: Pick<ClassTime, "sessions">): number[] {
+  let until = 0;
+  return workMinutes(plan).map((minutes) => {
+    until += minutes;
+    return until;
+  });
+}
+
+/** Binary dust of sums of minutes. */
+const ROUNDING = 1e-9;
+
+function targetAt(tasks: readonly TimedTask[], at: number): Target {
+  const done = tasks.filter(({ until }) => until <= at + ROUNDING).length;
+  const folded = tasks.slice(0, done).filter((task) => task.kind === "leaf");
+  return {
+    leaf: folded.at(-1)?.leaf,
+    leaves: folded.length,
+    at: tasks[done]?.kind ?? "finished",
+    share: Math.min(1, at / (tasks.at(-1)?.until ?? 0)),
+  };
 }
 
 function finishes(plan: KitClass, fit: FittingSeat, kit: Kit): boolean {
   const other = fitSeat(onKit(fit.seat, kit));
   if ("failure" in other) return false;
-  return sum(tasksOf(plan, other)) <= sum(workMinutes(plan).map((minutes) => ({ minutes })));
-}
-
-function sum(tasks: readonly { readonly minutes: number }[]): number {
-  return tasks.reduce((total, task) => total + task.minutes, 0);
+  return timeOf(plan, other).short === 0;
 }

@@ -3,8 +3,11 @@ import { tidy } from "../units/length.ts";
 import type { KitClass, Stock } from "./kit-class.ts";
 import type { NeededSupply, PooledSupply } from "./pooled-supply.ts";
 
-/** Stock is taken off the lines that it is for, one after the other. */
-export function takeFromStock(lines: readonly NeededSupply[], stock: readonly Stock[]): PooledSupply[] {
+/** Stock is taken off the lines that it is for, one after the other; what is sold in packs is bought in whole ones. */
+export function takeFromStock(
+  lines: readonly NeededSupply[],
+  { stock, packs }: Pick<KitClass, "stock" | "packs">,
+): PooledSupply[] {
   const left = stock.map((one) => ({ ...one }));
   return lines.map((line) => {
     let buy = line.need;
@@ -14,11 +17,15 @@ export function takeFromStock(lines: readonly NeededSupply[], stock: readonly St
       buy -= taken;
     }
     const rest = toBuy(buy, line.unit);
+    const pack = line.id !== undefined && line.id in packs ? packs[line.id as keyof KitClass["packs"]] : undefined;
+    const packed = pack && { size: pack, count: Math.ceil(tidy(rest / pack)) };
+    const bought = packed ? packed.count * packed.size : rest;
     return {
       ...line,
       stock: tidy(line.need - rest),
       buy: rest,
-      toPay: line.worth === undefined ? undefined : tidy((line.worth * rest) / line.need, 2),
+      packs: packed && packed.count > 0 ? packed : undefined,
+      toPay: line.worth === undefined ? undefined : tidy((line.worth * bought) / line.need, 2),
     };
   });
 }

@@ -1,6 +1,7 @@
 import { BOUNDS } from "../kit/bounds.ts";
 import { type AddressParameters, fromAddress, type Ignored, toAddress } from "../refit/address.ts";
 import type { Refit } from "../refit/refit.ts";
+import { readNumber } from "../units/written-number.ts";
 import { bookFigures } from "./book-figures.ts";
 
 export const LIGHTS = ["with", "without"] as const;
@@ -74,9 +75,7 @@ export function fromQueryAddress(address: AddressParameters): QueryRead {
 
 /** Hours as written, with a point or a comma; undefined where it is no number of hours from a quarter to 999. */
 export function readHours(text: string): number | undefined {
-  const plain = text.trim().replace(",", ".");
-  if (!/^(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
-  const hours = Number(plain);
+  const hours = readNumber(text);
   return hours >= 0.25 && hours <= 999 ? hours : undefined;
 }
 

@@ -48,6 +48,7 @@ export const BOUNDS = {
   spacers: count(0, 6),
   sheetSide: length(50, 2000),
   seat: count(1, 200),
+  pack: count(1, 10_000),
 } as const;
 
 /** How far a book may be opened: what is seen from the front lies flat at most. */

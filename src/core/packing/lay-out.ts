@@ -2,7 +2,7 @@ import type { Point } from "../geometry/point.ts";
 import type { SheetSize } from "../kit/kit.ts";
 import type { Card } from "../window/card.ts";
 import type { Part } from "../window/part.ts";
-import { type PlacedPart, packParts } from "./pack.ts";
+import { type Pack, type PlacedPart, packParts } from "./pack.ts";
 
 /** Free edge of a sheet, mm. */
 export const EDGE = 8;
@@ -37,7 +37,7 @@ export interface SheetLayout<P extends Part = Part> {
 }
 
 /** Lays parts on as few sheets as the packing finds, each material and each colour of card apart; something to measure stands on each. */
-export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): SheetLayout<P> {
+export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize, pack: Pack = packParts): SheetLayout<P> {
   const materials = [...new Set(parts.map(({ material }) => material))];
   const stocks = materials.flatMap((material) => {
     const own = parts.filter((part) => part.material === material);
@@ -45,7 +45,7 @@ export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): S
   });
   const packings = stocks.map((own) => ({
     stock: own[0]!,
-    ...packParts(own, sheet.width - 2 * EDGE, sheet.height - 2 * EDGE),
+    ...pack(own, sheet.width - 2 * EDGE, sheet.height - 2 * EDGE),
   }));
   const numbers = { card: 0, acetate: 0, paper: 0 };
   return {
@@ -64,11 +64,15 @@ export function layOut<P extends Part>(parts: readonly P[], sheet: SheetSize): S
  * Lays parts on the first of several sheet sizes that takes them; a part larger than one size goes on to the next. Layouts
  * without a sheet are left out; the last one names what no size takes.
  */
-export function layOutOnSizes<P extends Part>(parts: readonly P[], sizes: readonly SheetSize[]): SheetLayout<P>[] {
+export function layOutOnSizes<P extends Part>(
+  parts: readonly P[],
+  sizes: readonly SheetSize[],
+  pack: Pack = packParts,
+): SheetLayout<P>[] {
   let rest = parts;
   const layouts: SheetLayout<P>[] = [];
   for (const [i, size] of sizes.entries()) {
-    const layout = layOut(rest, size);
+    const layout = layOut(rest, size, pack);
     rest = rest.filter((part) => layout.tooLarge.includes(part));
     const isLast = i === sizes.length - 1;
     if (layout.sheets.length > 0 || (isLast && rest.length > 0))

@@ -68,12 +68,13 @@ function between(sheet: Size, edge: number, parts: readonly Box[]): Box | undefi
   return undefined;
 }
 
-/** In the middle of a piece that falls out of a part, a hole, with no line near. */
+/** In the middle of a piece that falls out of a part, a hole, with no line near and no other part there. */
 function inWaste(paths: readonly ToolPath[]): Box | undefined {
   const sides = paths.flatMap((path) => sidesOf(drawnLine(path)));
+  const cuts = paths.filter(({ operation }) => operation === "through-cut").map(({ points }) => points);
   for (const { ring, box } of holesOf(paths)) {
     const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-    if (!stretchesOf(levelCrossings([ring], y)).some(({ from, to }) => from < x && x < to)) continue;
+    if (!isInside([ring], x, y) || isInside(cuts, x, y)) continue;
     for (const size of [LYING, UPRIGHT]) {
       const spot = boxAt(x - size.width / 2, y - size.height / 2, size);
       const room = grown(spot, APART);
@@ -81,6 +82,10 @@ function inWaste(paths: readonly ToolPath[]): Box | undefined {
     }
   }
   return undefined;
+}
+
+function isInside(rings: readonly Ring[], x: number, y: number): boolean {
+  return stretchesOf(levelCrossings(rings, y)).some(({ from, to }) => from < x && x < to);
 }
 
 /** Holes run against the outline round them. */

@@ -24,8 +24,11 @@ export interface Packing<P extends Part = Part> {
 /** Free space between parts, mm. */
 export const APART = 4;
 
+/** How parts are packed into fields of a size, mm. */
+export type Pack = <P extends Part>(parts: readonly P[], width: number, height: number) => Packing<P>;
+
 /** A part as it is packed: what it takes up, measured once. */
-interface Piece<P extends Part = Part> {
+export interface Piece<P extends Part = Part> {
   readonly part: P;
   readonly box: Box;
   readonly width: number;
@@ -45,16 +48,21 @@ const ORDERS: readonly ((piece: Piece) => number)[] = [
  * Plain shelves are tried last, so that the result never needs more than they do.
  */
 export function packParts<P extends Part>(parts: readonly P[], width: number, height: number): Packing<P> {
-  const pieces = parts.flatMap((part) => {
-    const box = extentOf(part);
-    const piece = { part, box, width: box.right - box.left, height: box.bottom - box.top };
-    return Array.from({ length: part.count }, () => piece);
-  });
+  const pieces = piecesOf(parts);
   const fits = ({ width: w, height: h }: Piece): boolean => (w <= width && h <= height) || (h <= width && w <= height);
   return {
     fields: fewestFields(pieces.filter(fits), width, height),
     tooLarge: pieces.filter((piece) => !fits(piece)).map(({ part }) => part),
   };
+}
+
+/** Parts as pieces, each as often as it is cut. */
+export function piecesOf<P extends Part>(parts: readonly P[]): Piece<P>[] {
+  return parts.flatMap((part) => {
+    const box = extentOf(part);
+    const piece = { part, box, width: box.right - box.left, height: box.bottom - box.top };
+    return Array.from({ length: part.count }, () => piece);
+  });
 }
 
 function fewestFields<P extends Part>(pieces: readonly Piece<P>[], width: number, height: number): PlacedPart<P>[][] {

@@ -40,25 +40,37 @@ export function ranked(offers: readonly Offer[]): Offer[] {
   return (good.length > 0 ? good : offers).toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST_OFFERS);
 }
 
+/** Whether some change lays the picture out in a reader's own book, so that it may help; what light, window and folds say is not asked. */
+export function mayHelp(trials: Trials, kit: Kit, refit: Refit): boolean {
+  const fitted = refitKit(kit, refit);
+  const fits: Fits = (change) => trials.laysOut(refitKit(kit, { ...refit, ...change }));
+  return (
+    ownBookChanges(fitted, fits, trials.least).length > 0 || heightOffer(fitted, fits, trials.least, [1]).length > 0
+  );
+}
+
 /** Where the picture cannot be laid out. */
 function layoutOffers(trials: Trials, kit: Kit, fitted: Kit, refit: Refit): Offer[] {
   const fits: Fits = (change) => trials.laysOut(refitKit(kit, { ...refit, ...change }));
+  return [
+    ...ownBookChanges(fitted, fits, trials.least).flatMap((change) => wholeOffers(trials, kit, refit, change, false)),
+    ...bookOffers(fitted, fits).flatMap((change) => wholeOffers(trials, kit, refit, change, true)),
+  ];
+}
+
+/** Changes with which the picture can be laid out in the same book. */
+function ownBookChanges(fitted: Kit, fits: Fits, least: Margins): Change[] {
   const inThisBook = [
-    ...heightOffer(fitted, fits, trials.least),
+    ...heightOffer(fitted, fits, least),
     ...openingOffer(fitted, fits),
     ...borderOffer(fitted, fits),
     ...pictureLeavesOffer(fitted, fits),
     ...depthOffer(fitted, fits),
     ...foldOffer(fitted, fits),
   ];
-  const changes =
-    inThisBook.length > 0
-      ? inThisBook
-      : [...shallowerAndLower(fitted, fits, trials.least), ...fewerAndLower(fitted, fits, trials.least)];
-  return [
-    ...changes.flatMap((change) => wholeOffers(trials, kit, refit, change, false)),
-    ...bookOffers(fitted, fits).flatMap((change) => wholeOffers(trials, kit, refit, change, true)),
-  ];
+  return inThisBook.length > 0
+    ? inThisBook
+    : [...shallowerAndLower(fitted, fits, least), ...fewerAndLower(fitted, fits, least)];
 }
 
 /** To the degree, where the kit states its opening: the nearest that fits, narrower or wider. */

@@ -2,7 +2,8 @@ import { leafNumber } from "../book/leaf-number.ts";
 import { readPlates } from "../book/plates.ts";
 import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
-import { LengthError, parseLength, type UnitSystem } from "../units/length.ts";
+import { readLength } from "../units/written-length.ts";
+import { readNumber } from "../units/written-number.ts";
 import type { FieldForm } from "./field-form.ts";
 import type { Refit } from "./refit.ts";
 
@@ -68,25 +69,4 @@ export function readField(
 /** Whether a number is whole and within bounds. */
 function within(value: number | undefined, { least, most }: Bounds<"count">): boolean {
   return Number.isInteger(value) && value! >= least && value! <= most;
-}
-
-/** Digits as people write them, NaN where the text is anything else: `Number` would also take `0x10`, `1e3` and nothing at all. */
-function readNumber(text: string): number {
-  return /^\s*(\d+\.?\d*|\.\d+)\s*$/.test(text) ? Number(text) : Number.NaN;
-}
-
-/** Readers may write a decimal comma, which no length needs for anything else; mm, undefined where it is no length. */
-function readLength(given: string, units: UnitSystem): number | undefined {
-  const text = given
-    .trim()
-    .replace(/^(\d*),(\d+)/, "$1.$2")
-    .replace(/^(\d+)-(?=\d+\/)/, "$1 ")
-    .replace(/\s*inch(es)?$/i, " in");
-  const bare = /[\d½¼¾⅛⅜⅝⅞]$/.test(text);
-  try {
-    return parseLength(bare ? `${text} ${units}` : text);
-  } catch (error) {
-    if (error instanceof LengthError) return undefined;
-    throw error;
-  }
 }

@@ -5,22 +5,10 @@ export type UnitSystem = "mm" | "in";
 /** Millimetres in one inch, exact (international inch, 1959). */
 export const MM_PER_INCH = 25.4;
 
-const MM_PER_UNIT: Readonly<Record<string, number>> = {
-  mm: 1,
-  cm: 10,
-  in: MM_PER_INCH,
-  '"': MM_PER_INCH,
-  "″": MM_PER_INCH,
-};
-const VULGAR: Readonly<Record<string, string>> = {
-  "½": "1/2",
-  "¼": "1/4",
-  "¾": "3/4",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-};
+const MM_PER_UNIT: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: MM_PER_INCH };
+
+/** Marks that stand for inches, and what phones and typists write for them: `"`, `″`, `”`, two single marks. */
+const INCH_MARKS = /(?:["“”„‟″]|['‘’′]{2})$/;
 
 /** What is wrong with something that should be a length. */
 export type LengthFault =
@@ -49,10 +37,7 @@ export function parseLength(value: unknown): number {
     throw new LengthError(String(value), { kind: "not-finite" });
   }
   if (typeof value !== "string") throw new LengthError(JSON.stringify(value) ?? String(value), { kind: "no-length" });
-  const text = value
-    .trim()
-    .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
-    .trim();
+  const text = plainly(value);
   const match = /^(-?)(?:(\d+)\s+)?(?:(\d+)\s*\/\s*(\d+)|(\d*\.?\d+))\s*([^\d\s./].*)?$/.exec(text);
   if (!match) throw new LengthError(value, { kind: "no-length" });
   if (match[6]?.startsWith(",")) throw new LengthError(value, { kind: "comma" });
@@ -64,6 +49,16 @@ export function parseLength(value: unknown): number {
   if (factor === undefined) throw new LengthError(value, { kind: "other-unit", unit });
   const amount = decimal === undefined ? Number(whole ?? 0) + Number(numerator) / Number(denominator) : Number(decimal);
   return tidy((sign === "-" ? -1 : 1) * amount * factor, 11);
+}
+
+/** A text with its fractions in plain figures and a stroke, `7¼` and `7 ¹⁄₄` as `7 1/4`, and inch marks as `in`. */
+export function plainly(text: string): string {
+  return text
+    .trim()
+    .replace(INCH_MARKS, " in")
+    .replace(/(\d)\s*([¼-¾⅐-⅞¹²³⁰-⁹])/, "$1 $2")
+    .replace(/[¼-¾⅐-⅞¹²³⁰-⁹₀-₉\u00a0\u2009\u202f]/g, (sign) => sign.normalize("NFKC"))
+    .replace(/[⁄∕]/g, "/");
 }
 
 /** How marks are written: the unit, and the step in millimetres that they are multiples of. */

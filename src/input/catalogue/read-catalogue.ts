@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
+import { contentPath } from "../files/content-folder.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
 import { isThere } from "../files/real-path.ts";
@@ -18,11 +19,11 @@ export interface Catalogue {
 }
 
 /** Where it stands below the project. */
-export const CATALOGUE_FILE = "content/index.md";
+export const catalogueFile = (): string => contentPath("index.md");
 
 /** Reads the catalogue's own words in the project `base`. @throws KitError with one message for each thing wrong */
 export function readCatalogue(base: string): Catalogue {
-  const file = CATALOGUE_FILE;
+  const file = catalogueFile();
   if (!isThere(base, file)) return plainCatalogue();
   const text = pageText({ base, file });
   const yaml = readFrontMatter(file, text);
@@ -36,7 +37,7 @@ export function readCatalogue(base: string): Catalogue {
     title,
     heading,
     summary,
-    story: atPlace(file, yaml, () => readStory({ base, folder: join(base, "content") }, file, text)),
+    story: atPlace(file, yaml, () => readStory({ base, folder: join(base, contentPath()) }, file, text)),
   };
 }
 
@@ -47,6 +48,6 @@ export function plainCatalogue(): Catalogue {
     title,
     heading: title,
     summary: undefined,
-    story: { file: CATALOGUE_FILE, markdown: "", pictures: [], links: [] },
+    story: { file: catalogueFile(), markdown: "", pictures: [], links: [] },
   };
 }

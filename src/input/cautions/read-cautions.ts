@@ -1,17 +1,20 @@
 import { type Caution, OCCASIONS } from "../../core/plan/caution.ts";
 import * as say from "../../words/messages.ts";
+import { sharedPaths } from "../files/content-folder.ts";
 import { toldOfFile } from "../files/file-message.ts";
 import { KitError } from "../files/message.ts";
 import { readText } from "../files/read-file.ts";
 import { isThere } from "../files/real-path.ts";
 import { fieldIn, schemaMessages } from "../files/schema-messages.ts";
 import { readYaml } from "../files/yaml.ts";
-import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
+import { SOURCE } from "../words/read-words.ts";
 import { cautionList, cautionsJsonSchema } from "./schema.ts";
 
 /** Where the cautions of a language stand below the project. */
 export function cautionsFile(base: string, language: string): string {
-  const files = [language, language.split("-")[0]!, SOURCE].map((folder) => `${WORDS_FOLDER}/${folder}/cautions.yaml`);
+  const files = [language, language.split("-")[0]!, SOURCE].flatMap((folder) =>
+    sharedPaths(`words/${folder}/cautions.yaml`),
+  );
   return files.find((one) => isThere(base, one)) ?? files.at(-1)!;
 }
 

@@ -3,9 +3,9 @@ import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
+import { supplyCalled } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
-import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
 import { problem } from "../files/problem.ts";
 import { type Readings, readListed } from "../files/readings.ts";
@@ -15,10 +15,12 @@ import { sheetsOf } from "../kit/resolve-window.ts";
 import { readStory } from "../story/read-story.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
 import { isPersonKey, personAdvice } from "./person-keys.ts";
+import { pricesOf } from "./prices.ts";
 import { readSeats } from "./read-seats.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { defined } from "./seat-refit.ts";
 import { stockOf } from "./stock.ts";
+import { readClassFile } from "./taken-over.ts";
 
 /** A class as its folder states it. */
 export interface StatedClass {
@@ -39,8 +41,7 @@ export function readClasses(root: string, base: string, kits: OfferedKits): Read
 export function readClass(folder: string, base: string, kits: OfferedKits): StatedClass {
   const { slug, file } = openFolder(folder, base, "class");
   const home = pathBelow(base, folder);
-  const text = pageText({ base, file, home });
-  const yaml = readFrontMatter(file, text);
+  const { yaml, told } = readClassFile(folder, base);
   const parsed = classMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const refused = (key: string, path: readonly PropertyKey[]) =>
@@ -50,7 +51,7 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
   }
   return atPlace(file, yaml, () => {
     const plan = toClass(slug, folder, base, parsed.data, kits);
-    const story = readStory({ base, folder }, file, text);
+    const story = readStory({ base, folder }, told.file, told.text);
     const { books } = parsed.data;
     const named = ["index.md", ...(books === undefined ? [] : [books]), ...story.pictures.map((photo) => photo.file)];
     return { plan, story, strays: straysIn(base, home, named) };
@@ -61,11 +62,13 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
   const kits = data.kits.map((name, i) => kitNamed(name, all, ["kits", i]));
   checkDays(data);
   const seats = readSeats(pathBelow(base, folder), base, data, kits);
+  const sheets = sheetsOf(data.sheets, data.units);
   return {
     slug,
     title: data.title,
     summary: data.summary ?? "",
     date: data.date,
+    announced: data.announced,
     place: data.place,
     units: data.units,
     paper: data.paper,
@@ -73,15 +76,19 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
     ...seats,
     sessions: sessionsOf(data),
+    tools: data.tools,
+    pace: data.pace,
     ready: data.ready,
     fittingShare: data.fittingShare,
-    sheets: sheetsOf(data.sheets, data.units),
+    sheets,
     waste: data.waste,
-    prices: data.prices,
+    ...pricesOf(data, sheets),
     currency: data.currency ?? "",
     stock: data.stock.map(stockOf),
     spares: data.spares.map(({ label, book }) => ({ label, book: defined(book) as Refit })),
     bring: data.bring,
+    brought: data.bring.flatMap((item) => supplyCalled(item) ?? []),
+    packet: data.packet,
   };
 }
 
@@ -92,12 +99,19 @@ function sessionsOf({ date, sessions }: ClassMatter): KitClass["sessions"] {
     starts: session.starts,
     minutes: session.minutes,
     aside: session.aside,
+    buffer: session.buffer,
   }));
 }
 
-/** @throws ProblemError where a session stands before the one that it follows. */
+/** @throws ProblemError where a session stands before the one that it follows, or the class is announced after its day. */
 function checkDays(data: ClassMatter): void {
   let before = data.date;
+  if (data.announced !== undefined && data.announced > data.date)
+    throw problem(["announced"], {
+      given: say.checkGiven({ value: data.announced }),
+      allowed: say.frontAnnouncedBefore({ date: data.date }),
+      remedy: say.frontCorrectAnnounced(),
+    });
   for (const [i, { date }] of data.sessions.entries()) {
     if (date === undefined) continue;
     if (date < before)

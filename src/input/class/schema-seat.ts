@@ -5,7 +5,7 @@ import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
 import { choice, count, described, leftOut, length, reference } from "../files/schema-fields.ts";
 import { bookSchema } from "../kit/schema-book.ts";
-import { borderAfter, borderBefore, borderLeaves } from "../kit/schema-fit.ts";
+import { borderAfter, borderBefore, borderLeaves, degrees } from "../kit/schema-fit.ts";
 
 /** How many times the kits' estimate someone takes. */
 export const pace = (about: () => string) =>
@@ -18,10 +18,16 @@ export const pace = (about: () => string) =>
 
 export const seatBook = bookSchema.omit({ square: true, boardThickness: true }).meta(described(say.fieldSeatBook));
 
+const seatOpening = degrees
+  .meta(described(say.fieldSeatOpening))
+  .register(FACTS, { about: say.fieldSeatOpening, measure: "degrees" });
+
 const seatFit = z
   .strictObject({
     height: leftOut(length(say.fieldSeatHeight, BOUNDS.pictureHeight), say.fieldAsTheKit),
     head: leftOut(length(say.fieldSeatHead, BOUNDS.head), say.fieldAsTheKit),
+    opening: leftOut(seatOpening, say.fieldAsTheKit),
+    pictureLeaves: leftOut(count(say.fieldSeatPictureLeaves, BOUNDS.pictureLeaves), say.fieldAsTheKit),
     borderLeaves: leftOut(borderLeaves(say.fieldSeatBorderLeaves), say.fieldAsTheKit),
     foldStyle: leftOut(choice(say.fieldSeatFoldStyle, ["single", "stepped"]), say.fieldAsTheKit),
     depths: leftOut(
@@ -58,7 +64,22 @@ export const seatSchema = z
 export const bookRow = z.strictObject({ ...seatSchema.shape, fit: seatFit.optional() });
 
 /** Columns of the books table that say how the kit is matched to it. */
-export const FIT_COLUMNS = ["height", "head", "borderBefore", "borderAfter", "foldStyle"] as const;
+export const FIT_COLUMNS = [
+  "height",
+  "head",
+  "opening",
+  "pictureLeaves",
+  "borderBefore",
+  "borderAfter",
+  "foldStyle",
+  "depths",
+] as const;
+
+/** Columns of a seat's light, each with its key in the front matter. */
+export const LIGHT_COLUMNS: Readonly<Record<string, keyof typeof seatLight.shape>> = {
+  lightDiameter: "diameter",
+  lightHeight: "height",
+};
 
 /** The columns of the books table in their order, each with the field that its cells stand for. */
 export const BOOK_COLUMNS: Readonly<Record<string, z.ZodType>> = {
@@ -68,8 +89,12 @@ export const BOOK_COLUMNS: Readonly<Record<string, z.ZodType>> = {
   plates: leftOut(reference(say.fieldColumnPlates), say.fieldColumnPlatesUsual),
   height: seatFit.shape.height,
   head: seatFit.shape.head,
+  opening: seatFit.shape.opening,
+  pictureLeaves: seatFit.shape.pictureLeaves,
   borderBefore: leftOut(borderBefore, say.fieldAsTheKit),
   borderAfter: leftOut(borderAfter, say.fieldAsTheKit),
   foldStyle: seatFit.shape.foldStyle,
+  depths: leftOut(reference(say.fieldColumnDepths), say.fieldAsTheKit),
+  ...Object.fromEntries(Object.entries(LIGHT_COLUMNS).map(([column, key]) => [column, seatLight.shape[key]])),
   pace: seatSchema.shape.pace,
 };

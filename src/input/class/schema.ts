@@ -1,12 +1,13 @@
 import { z } from "zod";
+import { SHARED_TOOLS } from "../../core/class/kit-class.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
 import { amount, choice, count, described, leftOut, list, number, reference, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
-import { priceList } from "../kit/schema-supplies.ts";
 import { sheetSizes } from "../kit/schema-window.ts";
+import { classPrices, packList, sheetPriceList } from "./schema-prices.ts";
 import { pace, seatBook, seatSchema } from "./schema-seat.ts";
 
 /** The front matter of a class, as teachers write it. */
@@ -36,9 +37,18 @@ const session = z
       .meta(described(say.fieldSessionStarts)),
     minutes: minutes(say.fieldSessionMinutes, 5),
     aside: minutes(say.fieldSessionAside).default(15),
+    buffer: minutes(say.fieldSessionBuffer).default(0),
   })
-  .refine((one) => one.aside < one.minutes, { path: ["aside"], params: { fault: { kind: "whole-session" } } })
+  .refine((one) => one.aside + one.buffer < one.minutes, {
+    path: ["aside"],
+    params: { fault: { kind: "whole-session" } },
+  })
   .meta(described(say.fieldSession));
+
+/** Turns at fewer tools than seats. */
+const tools = z
+  .partialRecord(z.enum(SHARED_TOOLS), count(say.fieldTool, BOUNDS.seat))
+  .meta(described(() => say.fieldTools({ keys: SHARED_TOOLS.join(", ") })));
 
 const spare = z
   .strictObject({
@@ -56,9 +66,11 @@ const stock = z
 
 export const classMatter = z
   .strictObject({
+    from: leftOut(reference(say.fieldClassFrom), say.fieldClassFromUsual),
     title: words(say.fieldClassTitle, TEXT.title),
     summary: words(say.fieldClassSummary, TEXT.summary).optional(),
     date: date(say.fieldClassDate),
+    announced: leftOut(date(say.fieldClassAnnounced), say.fieldClassAnnouncedUsual),
     place: words(say.fieldClassPlace, TEXT.line),
     units: choice(say.fieldUnits, ["mm", "in"]).default("mm"),
     paper: choice(say.fieldClassPaper, ["a4", "letter"]).default("a4"),
@@ -68,7 +80,9 @@ export const classMatter = z
     seats: z.array(seatSchema).max(BOUNDS.seat.most).default([]).meta(described(say.fieldClassSeats)),
     state: leftOut(choice(say.fieldClassState, ["held", "closed"]), say.fieldClassStateUsual),
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
+    tools: tools.default({}),
     pace: pace(say.fieldClassPace).default(1),
+    packet: choice(say.fieldClassPacket, ["compact", "whole", "bench"]).default("compact"),
     ready: z
       .array(choice(say.fieldReadyStage, ["scores", "parts"]))
       .max(2)
@@ -77,11 +91,13 @@ export const classMatter = z
     fittingShare: number(say.fieldFittingShare, 0, 1).default(0.5),
     sheets: leftOut(sheetSizes, say.fieldSheetsUsual),
     waste: number(say.fieldClassWaste, 0, 1).default(0.1),
-    prices: priceList.default({}),
+    prices: classPrices.default({}),
+    sheetPrices: sheetPriceList.default([]),
+    packs: packList.default({}),
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     stock: list(say.fieldStock, stock, 0, 200).default([]),
     spares: list(say.fieldSpares, spare, 0, 40).default([]),
-    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line, "page"), 0, 40).default([]),
+    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line), 0, 40).default([]),
   })
   .meta({
     title: "Leaflight class",
@@ -94,7 +110,10 @@ export type ClassMatter = z.output<typeof classMatter>;
 
 /** The JSON Schema (draft 2020-12) of what teachers write, in the language that is spoken. */
 export function classJsonSchema(): JsonSchema & Record<string, unknown> {
-  return z.toJSONSchema(classMatter, { io: "input", target: "draft-2020-12" }) as JsonSchema & Record<string, unknown>;
+  const { required, ...schema } = z.toJSONSchema(classMatter, { io: "input", target: "draft-2020-12" });
+  // What another class states is taken over, but for the day.
+  const either = [{ required }, { required: ["from", "date"] }];
+  return { ...schema, anyOf: either } as JsonSchema & Record<string, unknown>;
 }
 
 export function classSchemaText(): string {

@@ -5,10 +5,11 @@ import type { SeatMatter } from "./table-seats.ts";
 
 /** What the seat's book and the class's units change of its kit; what is the same as the kit's own is left out, so that addresses stay short. */
 export function refitOf(seat: SeatMatter, kit: Kit, units: UnitSystem): Refit {
-  const { book, fit, light } = seat;
+  const { book, fit: { opening, ...fit } = {}, light } = seat;
   const wish = defined({
     ...book,
     ...fit,
+    openingDegrees: opening,
     units,
     lightDiameter: kit.light && light?.diameter,
     lightHeight: kit.light && light?.height,

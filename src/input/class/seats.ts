@@ -1,7 +1,8 @@
-import type { KitClass, Seat } from "../../core/class/kit-class.ts";
+import type { AwaitingSeat, KitClass, Seat } from "../../core/class/kit-class.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
+import { eachOf } from "../files/each-of.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { kitNamed } from "./kit-named.ts";
 import type { ClassMatter } from "./schema.ts";
@@ -19,27 +20,42 @@ export type Seats = Pick<KitClass, "seats" | "awaiting">;
 
 /**
  * The seats of front matter and books table together: a seat may stand in one and have its book in the other, and one of
- * `places` in neither. @throws ProblemError
+ * `places` in neither. @throws ProblemError with all that is wrong in the front matter's seats
  */
 export function seatsOf(data: ClassMatter, table: SeatsTable, kits: readonly Kit[]): Seats {
-  checkTwice(data.seats);
+  const placed = eachOf<Seat | AwaitingSeat | undefined>([
+    ...data.seats.map((_, i) => () => checkOnce(data.seats, i)),
+    ...data.seats.map((seat, i) => () => checkOneBook(seat, table, ["seats", i])),
+    ...statedSeats(data, table).map((one) => () => placeSeat(one, data, { table, kits })),
+  ]).filter((one) => one !== undefined);
+  return {
+    seats: placed.filter((one): one is Seat => "book" in one),
+    awaiting: placed.filter((one) => !("book" in one)),
+  };
+}
+
+/** All seats in the order of their numbers, wherever they are stated. @throws ProblemError where there is none */
+function statedSeats(data: ClassMatter, table: SeatsTable): Stated[] {
   const stated = new Map<number, Stated>(
     Array.from({ length: data.places ?? 0 }, (_, i) => [i + 1, { matter: { seat: i + 1 }, at: ["places"] }]),
   );
   for (const [number, matter] of table.seats) stated.set(number, { matter, at: ["books"] });
-  for (const [i, matter] of data.seats.entries()) {
-    const at = ["seats", i];
-    checkOneBook(matter, table, at);
-    stated.set(matter.seat, { matter: { ...table.seats.get(matter.seat), ...defined(matter) }, at });
-  }
+  for (const [i, matter] of data.seats.entries())
+    stated.set(matter.seat, { matter: { ...table.seats.get(matter.seat), ...defined(matter) }, at: ["seats", i] });
   if (stated.size === 0) throw noSeat();
-  const all = [...stated.values()].toSorted((a, b) => a.matter.seat - b.matter.seat);
-  return {
-    seats: all.filter(({ matter }) => matter.book).map(({ matter, at }) => toSeat(matter, data, kits, at)),
-    awaiting: all
-      .filter(({ matter }) => !matter.book)
-      .map(({ matter: { seat, kit }, at }) => ({ number: seat, kit: settledKit(kit, kits, at) })),
-  };
+  return [...stated.values()].toSorted((a, b) => a.matter.seat - b.matter.seat);
+}
+
+function placeSeat(
+  { matter, at }: Stated,
+  data: ClassMatter,
+  { table, kits }: { readonly table: SeatsTable; readonly kits: readonly Kit[] },
+): Seat | AwaitingSeat {
+  if (matter.book) {
+    const bookIn = table.seats.get(matter.seat)?.book ? "table" : "matter";
+    return { ...toSeat(matter, data, kits, at), bookIn };
+  }
+  return { number: matter.seat, kit: settledKit(matter.kit, kits, at) };
 }
 
 /** A seat with the place in the front matter that states it, or names its table. */
@@ -48,8 +64,8 @@ interface Stated {
   readonly at: FieldPath;
 }
 
-function checkOneBook(seat: SeatMatter, table: SeatsTable, at: FieldPath): void {
-  if (!seat.book || !table.seats.get(seat.seat)?.book) return;
+function checkOneBook(seat: SeatMatter, table: SeatsTable, at: FieldPath): undefined {
+  if (!seat.book || !table.seats.get(seat.seat)?.book) return undefined;
   throw problem([...at, "book"], {
     given: say.frontTwoBooks({ seat: seat.seat, table: table.file }),
     allowed: say.frontOneBook(),
@@ -75,17 +91,17 @@ function statedKit(name: string, kits: readonly Kit[], at: FieldPath): Kit {
   return kitNamed(name, { kits, broken: [], drafts: [] }, [...at, "kit"]);
 }
 
-function checkTwice(seats: readonly SeatMatter[]): void {
-  const again = seats.findIndex(({ seat }, i) => seats.findIndex((one) => one.seat === seat) !== i);
-  if (again < 0) return;
-  throw problem(["seats", again, "seat"], {
-    given: say.frontSeatTwice({ seat: seats[again]!.seat }),
+function checkOnce(seats: readonly SeatMatter[], at: number): undefined {
+  const { seat } = seats[at]!;
+  if (seats.findIndex((one) => one.seat === seat) === at) return undefined;
+  throw problem(["seats", at, "seat"], {
+    given: say.frontSeatTwice({ seat }),
     allowed: say.frontSeatOnce(),
     remedy: say.frontNumberSeats(),
   });
 }
 
-function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Seat {
+function toSeat(seat: SeatMatter, data: ClassMatter, kits: readonly Kit[], at: FieldPath): Omit<Seat, "bookIn"> {
   const kit = seat.kit === undefined ? kits[0]! : statedKit(seat.kit, kits, at);
   const depths = seat.fit?.depths?.length;
   if (depths !== undefined && depths !== kit.levels.length)

@@ -1,7 +1,8 @@
 import { lstatSync, realpathSync } from "node:fs";
 import { join, sep } from "node:path";
+import { topFolder } from "./content-folder.ts";
 import { FileError } from "./file-error.ts";
-import { type SiteFile, topFolder } from "./site-file.ts";
+import type { SiteFile } from "./site-file.ts";
 import { atSystem } from "./system-fault.ts";
 
 /** Where a file of the site or a folder really is, behind all links. @throws FileError where that is nowhere or outside its home */

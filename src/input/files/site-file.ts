@@ -29,8 +29,3 @@ export interface SiteFile {
   /** The folder below the project that no link may lead out of; without it, the project's folder that holds all of them. */
   readonly home?: string | undefined;
 }
-
-/** The folder of the project that a file stands in: `content`. */
-export function topFolder(file: string): string {
-  return file.split("/", 1)[0]!;
-}

@@ -1,5 +1,6 @@
 import type { NamedFont } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
+import { contentPath } from "../files/content-folder.ts";
 import { FileError } from "../files/file-error.ts";
 import { fileAdvice, toldOfFile } from "../files/file-message.ts";
 import { type Advice, problem } from "../files/problem.ts";
@@ -9,7 +10,7 @@ import { FILE_LIMITS } from "../files/site-file.ts";
 import { type FontFile, openFont } from "./font-file.ts";
 
 /** Where fonts stand that a site's settings name. */
-export const FONTS_FOLDER = "content/fonts";
+export const fontsFolder = (): string => contentPath("fonts");
 
 /** A font that the site's settings name. */
 export interface OwnFont {
@@ -29,7 +30,7 @@ export function ownFonts(base: string, named: readonly NamedFont[]): readonly Ow
   const known = opened.get(named);
   if (known) return known;
   const fonts = named.map(({ file, name }, i): OwnFont => {
-    const path = `${FONTS_FOLDER}/${file}`;
+    const path = contentPath(`fonts/${file}`);
     const wrong = (given: string): Error => problem(["fonts", i, "file"], adviceOf(base, given));
     const font = openFont(bytesOf(base, path, wrong));
     if (!font) throw wrong(say.fontNoFont({ file: path }));
@@ -41,7 +42,7 @@ export function ownFonts(base: string, named: readonly NamedFont[]): readonly Ow
 
 function bytesOf(base: string, file: string, wrong: (given: string) => Error): Buffer {
   try {
-    return readBytes({ base, file, kind: "font", home: FONTS_FOLDER });
+    return readBytes({ base, file, kind: "font", home: fontsFolder() });
   } catch (error) {
     if (!(error instanceof FileError)) throw error;
     if (error.fault.kind === "missing") throw wrong(say.fontMissing({ file }));
@@ -50,7 +51,7 @@ function bytesOf(base: string, file: string, wrong: (given: string) => Error): B
 }
 
 function adviceOf(base: string, given: string): Advice {
-  const entries = toldOfFile(() => entriesIn(base, FONTS_FOLDER)).map(({ name }) => name);
+  const entries = toldOfFile(() => entriesIn(base, fontsFolder())).map(({ name }) => name);
   const files = entries.filter((name) => /\.(woff2?|[ot]tf)$/i.test(name));
   return {
     given,

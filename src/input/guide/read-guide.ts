@@ -2,6 +2,7 @@ import { GUIDE_FIGURES, type GuidePage, type GuidePassage } from "../../core/gui
 import { REFERENCES } from "../../core/guide/reference.ts";
 import * as say from "../../words/messages.ts";
 import { checkAddressName } from "../files/address-name.ts";
+import { sharedPaths } from "../files/content-folder.ts";
 import { toldOfFile } from "../files/file-message.ts";
 import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError, type KitMessage } from "../files/message.ts";
@@ -11,15 +12,12 @@ import { schemaMessages } from "../files/schema-messages.ts";
 import { SOURCE } from "../words/read-words.ts";
 import { guideJsonSchema, guideMatter } from "./schema.ts";
 
-/** Where the guide stands below the project: a folder for each language. */
-export const GUIDE_FOLDER = "content/guide";
-
 /** A line that says where a table of keys or a drawing stands: `<!-- reference: kit -->`, `<!-- figure: measure -->`. */
 const DIRECTIVE = /^<!--\s*(reference|figure):\s*(\S*)\s*-->$/;
 
 /**
  * The guide of a language in the project `base`, in its order. A page that the language's folder has not is the one of the
- * language without its region, or the English one. A page that cannot be read stops none of the others.
+ * language without its region, or the English one; the site's own comes before the program's. A page that cannot be read stops none of the others.
  */
 export function readGuide(base: string, language: string): Readings<GuidePage> {
   const languages = [...new Set([language, language.split("-")[0]!, SOURCE])];
@@ -34,16 +32,22 @@ export function readGuide(base: string, language: string): Readings<GuidePage> {
 interface PageFile {
   readonly name: string;
   readonly language: string;
+  /** Below the project. */
+  readonly file: string;
 }
 
 function pagesIn(base: string, language: string): PageFile[] {
-  return toldOfFile(() => entriesIn(base, `${GUIDE_FOLDER}/${language}`))
-    .filter((entry) => entry.name.endsWith(".md"))
-    .map((entry) => ({ name: entry.name.slice(0, -".md".length), language }));
+  return sharedPaths(`guide/${language}`).flatMap((folder) =>
+    toldOfFile(() => entriesIn(base, folder))
+      .filter((entry) => entry.name.endsWith(".md"))
+      .map((entry) => ({ name: entry.name.slice(0, -".md".length), language, file: `${folder}/${entry.name}` })),
+  );
 }
 
-function readPage(base: string, { name, language }: PageFile): { readonly order: number; readonly page: GuidePage } {
-  const file = `${GUIDE_FOLDER}/${language}/${name}.md`;
+function readPage(
+  base: string,
+  { name, language, file }: PageFile,
+): { readonly order: number; readonly page: GuidePage } {
   checkAddressName("page", name, { file, field: say.fileField({ kind: "page" }), remedy: say.guideRename() });
   const text = pageText({ base, file }).replaceAll("\r\n", "\n");
   const yaml = readFrontMatter(file, text);

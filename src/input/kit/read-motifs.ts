@@ -1,6 +1,7 @@
 import { type Area, areaOfRings, outlinesOf, unite } from "../../core/geometry/area.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
+import { contentPath } from "../files/content-folder.ts";
 import { toldOfFile } from "../files/file-message.ts";
 import { KitError } from "../files/message.ts";
 import type { Advice } from "../files/problem.ts";
@@ -15,18 +16,18 @@ import { lightened } from "./lightened.ts";
 const MOST_TRIED = 50;
 
 /** Where a site's motifs stand below the project. */
-const FOLDER = "content/motifs";
+const folder = (): string => contentPath("motifs");
 
 /** The motifs of the site in `base`: every SVG in their folder, by name, and the messages about those that are no silhouette. */
 export function readMotifs(base: string): Readings<Motif> {
   return readListed(
-    () => toldOfFile(() => entriesIn(base, FOLDER)).filter(({ name }) => name.toLowerCase().endsWith(".svg")),
+    () => toldOfFile(() => entriesIn(base, folder())).filter(({ name }) => name.toLowerCase().endsWith(".svg")),
     ({ name }) => readMotif(base, name),
   );
 }
 
 function readMotif(base: string, name: string): Motif {
-  const file = `${FOLDER}/${name}`;
+  const file = `${folder()}/${name}`;
   const text = toldOfFile(() => readText({ base, file, kind: "motif" }));
   const shapes = shapesIn(file, text);
   const area = areaOf(shapes);

@@ -8,7 +8,12 @@ import { choice, count, described, leaf, leftOut, length, number } from "../file
 
 const solvable = z.literal("solve");
 
-const degrees = z.number().min(BOUNDS.opening.least).max(BOUNDS.opening.most).register(FACTS, { measure: "degrees" });
+/** How far a book is opened. */
+export const degrees = z
+  .number()
+  .min(BOUNDS.opening.least)
+  .max(BOUNDS.opening.most)
+  .register(FACTS, { measure: "degrees" });
 
 /** The finest step of a ruler in the kit's units, as authors type it. */
 const finestStep = (): string =>

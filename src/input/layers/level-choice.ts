@@ -1,10 +1,10 @@
 import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
+import { eachOf } from "../files/each-of.ts";
 import { isRasterName } from "../files/named-files.ts";
 import { type FieldPath, type ProblemError, problem } from "../files/problem.ts";
 import { levelNumber } from "../picture/level-number.ts";
 import type { Selection } from "../picture/selection.ts";
-import { eachOf } from "./each-of.ts";
 import type { LayerMatter } from "./schema.ts";
 import { type SourceKey, sourceKeyOf } from "./source-form.ts";
 

@@ -1,10 +1,10 @@
 import type { LevelMap, LevelShape } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
+import { eachOf } from "../files/each-of.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
 import { type LayerDrawing, laidOut, layerShapes, type Placed } from "./compose.ts";
 import type { DrawnSource } from "./draw-file.ts";
 import { drawSource } from "./draw-source.ts";
-import { eachOf } from "./each-of.ts";
 import { levelChoice } from "./level-choice.ts";
 import type { LayerMatter, PieceMatter } from "./schema.ts";
 import type { Studio } from "./studio.ts";

@@ -1,6 +1,6 @@
 import { toldOfFile } from "../files/file-message.ts";
 import { readBytes } from "../files/read-file.ts";
-import { FONTS_FOLDER, type OwnFont } from "../fonts/own-fonts.ts";
+import { fontsFolder, type OwnFont } from "../fonts/own-fonts.ts";
 import { openTypeface, type Typeface } from "./typeface.ts";
 
 /** The fonts that the settings of the site in the project `base` name. */
@@ -30,7 +30,7 @@ function typefaceOf(own: OwnFont, weight: number, base: string): Typeface | unde
   const known = opened.get(own) ?? new Map<number, Typeface | undefined>();
   opened.set(own, known);
   if (!known.has(weight)) {
-    const source = { base, file: own.file, kind: "font", home: FONTS_FOLDER } as const;
+    const source = { base, file: own.file, kind: "font", home: fontsFolder() } as const;
     const bytes = toldOfFile(() => readBytes(source));
     known.set(weight, openTypeface(bytes, weight));
   }

@@ -13,10 +13,10 @@ export function serialiseProgress(progress: Progress): string {
 
 /** Progress as it stands in JSON. */
 export function writeProgress(progress: Progress): object {
-  const { kit, fit, revision, at, item, passed, measured, glued, clock } = progress;
+  const { kit, fit, revision, at, item, passed, measured, glued, sitting, clock } = progress;
   const lost = progress.lost.map((one) => ({ ...one, cleared: one.cleared.map(writeTick) }));
   const ticks = progress.ticks.map(writeTick);
-  return { kit, fit, revision, at, item, ticks, passed, lost, measured, glued, clock };
+  return { kit, fit, revision, at, item, ticks, passed, lost, measured, glued, sitting, clock };
 }
 
 /** Reads a text that `serialiseProgress` wrote for this kit and fit. */

@@ -43,6 +43,12 @@ const lost = z
   .array(z.object({ leaf, cleared: ticks, undone: z.optional(names) }, allowed("object")), allowed("list"))
   .check(eachLeafOnce());
 
+/** Files once told of what was glued last alone. */
+const glued = z.pipe(
+  z.transform((value: unknown) => (Array.isArray(value) ? value : [value])),
+  z.array(z.object({ item: text, at: amount }, allowed("object")), allowed("list")),
+);
+
 /** What says whose progress a file is. */
 export const headingSchema = z.object({ schema: z.literal(PROGRESS_SCHEMA), kit: text, fit: text }, allowed("object"));
 
@@ -58,7 +64,8 @@ export const progressSchema = z.object(
     passed: names,
     lost,
     measured: z.optional(z.object({ thickness, leaves }, allowed("object"))),
-    glued: z.optional(z.object({ item: text, at: amount }, allowed("object"))),
+    glued: z.optional(glued),
+    sitting: z.optional(z.object({ began: amount, worked: amount, until: z.optional(amount) }, allowed("object"))),
     clock: z.object({ worked: amount, seen: amount, ticked: amount }, allowed("object")),
   },
   allowed("object"),

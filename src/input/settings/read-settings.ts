@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import * as say from "../../words/messages.ts";
 import { atPlace } from "../files/at-place.ts";
+import { sharedPaths } from "../files/content-folder.ts";
 import { toldOfFile } from "../files/file-message.ts";
 import { foldersIn, slugOf } from "../files/folders.ts";
 import { KitError } from "../files/message.ts";
@@ -10,22 +11,22 @@ import { isThere } from "../files/real-path.ts";
 import { schemaMessages } from "../files/schema-messages.ts";
 import { readYaml } from "../files/yaml.ts";
 import { ownFonts } from "../fonts/own-fonts.ts";
-import { SOURCE, WORDS_FOLDER } from "../words/read-words.ts";
-import { SETTINGS_FILE, settingsJsonSchema, siteSettings, siteUrl, URL_VARIABLE } from "./settings.ts";
+import { SOURCE } from "../words/read-words.ts";
+import { settingsFile, settingsJsonSchema, siteSettings, siteUrl, URL_VARIABLE } from "./settings.ts";
 
 /**
- * Reads content/site.yaml below `base`; without the file, all defaults. `override` is the value of LEAFLIGHT_SITE_URL: a
+ * Reads the site.yaml of the content in the project `base`; without the file, all defaults. `override` is the value of LEAFLIGHT_SITE_URL: a
  * workflow states where it puts the site. Empty is not stated.
  * @throws KitError with one message for each thing wrong.
  */
 export function readSettings(base: string, override: string | undefined): SiteSettings {
-  const source = { base, file: SETTINGS_FILE, kind: "settings" } as const;
-  const text = isThere(base, SETTINGS_FILE) ? toldOfFile(() => readText(source)) : "";
+  const source = { base, file: settingsFile(), kind: "settings" } as const;
+  const text = isThere(base, settingsFile()) ? toldOfFile(() => readText(source)) : "";
   const whole = say.checkFieldSettings();
-  const yaml = readYaml(SETTINGS_FILE, text, 0, whole);
+  const yaml = readYaml(settingsFile(), text, 0, whole);
   const parsed = siteSettings.safeParse(yaml.value);
   if (!parsed.success) {
-    const checked = { file: SETTINGS_FILE, yaml, schema: settingsJsonSchema(), whole };
+    const checked = { file: settingsFile(), yaml, schema: settingsJsonSchema(), whole };
     throw new KitError(schemaMessages(checked, parsed.error.issues));
   }
   const { language } = parsed.data;
@@ -36,15 +37,16 @@ export function readSettings(base: string, override: string | undefined): SiteSe
       allowed: say.checkLanguagesWithWords({ languages: languages.join(", ") }),
       remedy: say.checkLanguageRemedy(),
     };
-    throw new KitError([{ file: SETTINGS_FILE, ...yaml.placeOf(["language"]), field: "language", ...advice }]);
+    throw new KitError([{ file: settingsFile(), ...yaml.placeOf(["language"]), field: "language", ...advice }]);
   }
-  atPlace(SETTINGS_FILE, yaml, () => ownFonts(base, parsed.data.fonts));
+  atPlace(settingsFile(), yaml, () => ownFonts(base, parsed.data.fonts));
   return override ? { ...parsed.data, url: readOverride(override) } : parsed.data;
 }
 
 /** Languages that the project has words in: the names of their folders. */
 function languagesOf(base: string): string[] {
-  return [...new Set([SOURCE, ...foldersIn(join(base, WORDS_FOLDER), base).map(slugOf)])];
+  const folders = sharedPaths("words").flatMap((folder) => foldersIn(join(base, folder), base));
+  return [...new Set([SOURCE, ...folders.map(slugOf)])];
 }
 
 function readOverride(given: string): string {
@@ -58,7 +60,7 @@ function readOverride(given: string): string {
       field: URL_VARIABLE,
       given: say.checkGiven({ value: JSON.stringify(given) }),
       allowed: say.fieldSiteUrl(),
-      remedy: say.checkCorrectVariable({ file: SETTINGS_FILE }),
+      remedy: say.checkCorrectVariable({ file: settingsFile() }),
     },
   ]);
 }

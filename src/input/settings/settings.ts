@@ -1,5 +1,6 @@
 import { z } from "zod";
 import * as say from "../../words/messages.ts";
+import { contentPath } from "../files/content-folder.ts";
 import { choice, described, leftOut, list, words } from "../files/schema-fields.ts";
 import type { JsonSchema } from "../files/schema-messages.ts";
 import { TEXT } from "../files/text-bounds.ts";
@@ -7,7 +8,7 @@ import { TEXT } from "../files/text-bounds.ts";
 /** Settings of a site, as its author writes them in content/site.yaml. */
 
 /** Where the settings stand below the project, and the environment variable that overrides `url`. */
-export const SETTINGS_FILE = "content/site.yaml";
+export const settingsFile = (): string => contentPath("site.yaml");
 export const URL_VARIABLE = "LEAFLIGHT_SITE_URL";
 
 /** Where a site stands on the web: a folder, so that addresses below it are made by appending. */

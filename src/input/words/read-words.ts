@@ -1,13 +1,14 @@
 import type { Catalogue } from "../../words/message.ts";
 import { PSEUDO, pseudoWords } from "../../words/pseudo.ts";
+import { PROJECT_CONTENT, sharedPaths } from "../files/content-folder.ts";
 import { entriesIn, readText } from "../files/read-file.ts";
 import { isThere } from "../files/real-path.ts";
 import { argumentsOf, catalogueOf, readFluent, type WordsEntry } from "./fluent.ts";
 import { WordsError } from "./words-error.ts";
 import { toldOfWords } from "./words-file.ts";
 
-/** Where words stand below the project. */
-export const WORDS_FOLDER = "content/words";
+/** Where the program's own words stand. */
+const PROGRAM = `${PROJECT_CONTENT}/words`;
 
 /** The file in a language's folder in which a site says some phrases its own way. */
 const OWN = "own.ftl";
@@ -32,16 +33,15 @@ export function readWords(base: string, language: string): Catalogue {
 export function statedWords(base: string, language: string): WordsEntry[] {
   const folders = [...new Set([SOURCE, language.split("-")[0]!, language])];
   const translated = folders.slice(1).flatMap((folder) => readLanguage(base, folder));
-  return [...translated, ...folders.flatMap((folder) => readFile(base, `${WORDS_FOLDER}/${folder}/${OWN}`))];
+  const own = folders.flatMap((folder) => sharedPaths(`words/${folder}/${OWN}`).toReversed());
+  return [...translated, ...own.flatMap((file) => readFile(base, file))];
 }
 
 /** All messages of a language's own folder but the site's own phrases. @throws WordsError also where an id stands twice */
 export function readLanguage(base: string, language: string): WordsEntry[] {
-  const folder = `${WORDS_FOLDER}/${language}`;
-  const files = toldOfWords(() => entriesIn(base, folder)).map(({ name }) => name);
-  const own = files.filter((file) => file.endsWith(".ftl") && file !== OWN);
-  const entries = own.flatMap((file) => readFile(base, `${folder}/${file}`));
-  if (language === SOURCE && entries.length === 0) throw noWords(folder);
+  const folders = language === SOURCE ? [`${PROGRAM}/${SOURCE}`] : sharedPaths(`words/${language}`);
+  const entries = folders.flatMap((folder) => entriesOf(base, folder));
+  if (language === SOURCE && entries.length === 0) throw noWords(folders[0]!);
   const seen = new Map<string, WordsEntry>();
   for (const entry of entries) {
     const before = seen.get(entry.id);
@@ -50,6 +50,12 @@ export function readLanguage(base: string, language: string): WordsEntry[] {
     seen.set(entry.id, entry);
   }
   return entries;
+}
+
+function entriesOf(base: string, folder: string): WordsEntry[] {
+  const files = toldOfWords(() => entriesIn(base, folder)).map(({ name }) => name);
+  const messages = files.filter((file) => file.endsWith(".ftl") && file !== OWN);
+  return messages.flatMap((file) => readFile(base, `${folder}/${file}`));
 }
 
 /** Without its English words the program can say nothing else. */
@@ -72,8 +78,7 @@ function readFile(base: string, file: string): WordsEntry[] {
 function checkKnown(entries: readonly WordsEntry[], source: Catalogue): void {
   for (const entry of entries) {
     const known = source[entry.id];
-    if (!known)
-      throw wordsError(entry, "a message that the program does not use", `an id of ${WORDS_FOLDER}/${SOURCE}`);
+    if (!known) throw wordsError(entry, "a message that the program does not use", `an id of ${PROGRAM}/${SOURCE}`);
     const allowed = argumentsOf(known);
     const strange = [...argumentsOf(entry.pattern).keys()].find((name) => !allowed.has(name));
     if (strange !== undefined)

@@ -1,3 +1,4 @@
+import type { Point } from "../../core/geometry/point.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { layOut } from "../../core/packing/lay-out.ts";
 import { type CutDrawing, OPERATIONS, REFERENCE, referencePath, toolPaths } from "../../core/packing/operation.ts";
@@ -10,8 +11,9 @@ import { type BookWindow, partsOf } from "../../core/window/window.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName } from "../../words/parts.ts";
+import { seatPartNames } from "../../words/seats.ts";
 import { cutDxf } from "./dxf-file.ts";
-import { withNames } from "./pencil-names.ts";
+import { pencilled, withNames } from "./pencil-names.ts";
 import { cutRevision } from "./revision.ts";
 import { cutSvg } from "./svg-file.ts";
 
@@ -25,13 +27,15 @@ const EDGE = 5;
 
 /**
  * Every cut file of a kit: each part by itself, and the parts laid on each of the kit's sheets. A drawing comes as SVG in
- * mm, as SVG in 1/72 in for readers that ignore units, and as DXF in mm and in inches; the name says which.
+ * mm, as SVG in 1/72 in for readers that ignore units, and as DXF in mm and in inches; the name says which. Parts carry their
+ * names in pencil, before them the number of the `seat` that they are for.
  */
-export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
+export function cutFiles(kit: Kit, pattern: Pattern, seat?: number): CutFile[] {
   if (!pattern.window) return [];
   const parts = partsOf(pattern.window);
   const about = aboutKit(kit, pattern, pattern.window);
-  const single = parts.flatMap((part) => versions(part.id, partDrawing(part, kit, about)));
+  const namesOf = (part: Part): string[] => (seat === undefined ? [partName(part)] : seatPartNames({ ...part, seat }));
+  const single = parts.flatMap((part) => versions(part.id, partDrawing(part, kit, about, namesOf(part))));
   const names = sheetNames(kit.sheets);
   const sheets = kit.sheets.flatMap((size, i) =>
     layOut(parts, size).sheets.flatMap((sheet) =>
@@ -46,7 +50,7 @@ export function cutFiles(kit: Kit, pattern: Pattern): CutFile[] {
         about,
         width: size.width,
         height: size.height,
-        paths: withNames(sheet, size, (part) => [partName(part)]),
+        paths: withNames(sheet, size, namesOf),
       }),
     ),
   );
@@ -63,11 +67,14 @@ export function versions(name: string, drawing: CutDrawing): CutFile[] {
   ];
 }
 
-function partDrawing(part: Part, kit: Kit, about: string): CutDrawing {
+function partDrawing(part: Part, kit: Kit, about: string, names: readonly string[]): CutDrawing {
   const box = extentOf(part);
   const width = Math.max(box.right - box.left, REFERENCE.width) + 2 * EDGE;
   const bodyHeight = box.bottom - box.top + 2 * EDGE;
-  const paths = toolPaths(part, ([x, y]) => [x - box.left + EDGE, y - box.top + EDGE]);
+  const place = ([x, y]: Point): Point => [x - box.left + EDGE, y - box.top + EDGE];
+  const height = bodyHeight + REFERENCE.height + EDGE;
+  const outlines = part.outlines.map((ring) => ring.map(place));
+  const paths = [referencePath(EDGE, bodyHeight), ...toolPaths(part, place)];
   return {
     title: say.cutPartTitle({
       title: kit.title,
@@ -77,8 +84,8 @@ function partDrawing(part: Part, kit: Kit, about: string): CutDrawing {
     }),
     about,
     width,
-    height: bodyHeight + REFERENCE.height + EDGE,
-    paths: [referencePath(EDGE, bodyHeight), ...paths],
+    height,
+    paths: pencilled(paths, { width, height }, [{ outlines, names }]),
   };
 }
 

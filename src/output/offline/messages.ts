@@ -2,8 +2,8 @@ import type { Edition } from "./site-list.ts";
 
 /** What a page asks the worker. */
 export type Question =
-  /** Keep a kit on this device, with or without its printed packet. */
-  | { readonly ask: "keep"; readonly kit: string; readonly packet: boolean }
+  /** Keep a kit on this device: what it is chosen and worked by, or everything. */
+  | { readonly ask: "keep"; readonly kit: string; readonly all: boolean }
   /** Which kits are kept? */
   | { readonly ask: "kept" }
   /** Which kits are kept, and how does the site's host answer? */
@@ -31,10 +31,10 @@ export type Reason = (typeof REASONS)[number];
 
 /** What the worker answers. */
 export interface Answer {
-  /** Slugs of the kits that are kept whole. */
+  /** Slugs of the kits whose page and bench work. */
   readonly kits: readonly string[];
-  /** Those of them whose packet is kept, too. */
-  readonly packets: readonly string[];
+  /** Those of them of which everything is kept. */
+  readonly all: readonly string[];
   /** Which version of each kept kit it is, by slug; nothing for a kit that states none. */
   readonly editions: Readonly<Record<string, Edition>>;
   /** Why what was asked could not be done. */

@@ -5,9 +5,9 @@ export type FileNames = Readonly<Record<string, string>>;
 export interface SiteList {
   /** Named by everything below. */
   readonly version: string;
-  /** Kept at the first visit: catalogue, styles, scripts, fonts, icons. Paths below the site. */
+  /** Kept at the first visit: catalogue with its pictures as far as there is room, styles, scripts, fonts, icons. Paths below the site. */
   readonly shell: FileNames;
-  /** Kept once they were loaded: letters of other scripts, the catalogue's pictures, the kits' data, pages of classes and of the guide. */
+  /** Kept once they were loaded: letters of other scripts, pictures of the catalogue that found no room, the kits' data, pages of classes and of the guide. */
   readonly seen: FileNames;
   /** Each kit's list by its slug: the name of its contents. */
   readonly kits: FileNames;
@@ -17,10 +17,10 @@ export interface SiteList {
 export interface KitList {
   /** Undefined where the kit states no versions. */
   readonly edition?: Edition;
-  /** Kept when the kit's page is visited. */
+  /** Kept when the kit's page is visited: what she needs to choose it and to work it. */
   readonly files: FileNames;
-  /** Kept when the reader asks for it: what is printed already. */
-  readonly packet: FileNames;
+  /** Kept once the reader asks for everything: packets, cut files, the view from all sides, large photos, files for programs. */
+  readonly rest: FileNames;
 }
 
 /** A kit's newest version as its author names it, and its day (ISO). */
@@ -29,10 +29,11 @@ export interface Edition {
   readonly date: string;
 }
 
-/** A file of the built site: path below it with `/`, and the name of its contents. */
+/** A file of the built site: path below it with `/`, the name of its contents, and how many bytes it takes on a device. */
 export interface SiteFile {
   readonly path: string;
   readonly name: string;
+  readonly bytes: number;
 }
 
 /** Where a kit's list stands below its folder, and the worker below the site. */
@@ -40,15 +41,21 @@ export const KIT_LIST = "offline.json";
 export const WORKER = "sw.js";
 
 const KIT_PATH = /^kits\/([^/]+)\/(.+)$/;
-/** In the catalogue, where also kits show that were not visited. */
-const SEEN = /^(front|front-lit)\.svg$|^kit-data\.js$/;
+/** Of a kit, what is kept at a visit: its page, bench and data, its front, and photos as small as a page shows them. */
+const AT_VISIT = /^(index\.html|kit-data\.js|front(-lit)?\.svg|(bench|make)\/.+|(photos|pictures)\/.+-480\.webp)$/;
+/** What the finder loads of kits that were not visited. */
+const SEEN = /^kit-data\.js$/;
+/** A kit's picture in the catalogue. */
+const SMALL = /^kits\/[^/]+\/small\.webp$/;
+/** With so many bytes of shell, and no more, the pictures of the catalogue are kept with it: there is room for the first kit that is visited. */
+const SHELL_WITH_PICTURES = 700_000;
 /** Class pages with what they show: kept once they were opened. Packets and cut files of a class are fetched when they are asked for. */
 const OF_CLASSES = /^classes\//;
 const SEEN_OF_CLASS = /^classes\/[^/]+\/(seat-\d+\/)?(index\.html|front(-lit)?\.svg|pattern\.(csv|json))$/;
 /** Of the guide, its pages: kept once they were opened. */
 const OF_GUIDE = /^guide\//;
-/** The turning view's large script: kept once the reader has asked for the view. */
-const ON_DEMAND = /^assets\/scripts\/round-view\.js$/;
+/** The turning view's large script: kept once the reader has asked for the view, or for everything of a kit. */
+export const ROUND_SCRIPT = "assets/scripts/round-view.js";
 /** Letters beyond the Latin ones that every page shows, and fonts that the settings name: kept once a page has shown some. */
 const RARE_LETTERS =
   /^assets\/fonts\/(own-|.*-(latin-ext|vietnamese|greek|greek-ext|cyrillic|cyrillic-ext)(-\d+)?\.woff2$)/;
@@ -63,12 +70,15 @@ export function listSite(
   editions: Readonly<Record<string, Edition>> = {},
 ): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
   const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
-  const shell = kept.filter(
-    ({ path }) => ![KIT_PATH, OF_CLASSES, OF_GUIDE, ON_DEMAND, RARE_LETTERS].some((seen) => seen.test(path)),
+  const bare = kept.filter(
+    ({ path }) =>
+      path !== ROUND_SCRIPT && ![KIT_PATH, OF_CLASSES, OF_GUIDE, RARE_LETTERS].some((seen) => seen.test(path)),
   );
+  const small = kept.filter(({ path }) => SMALL.test(path));
+  const pictures = withRoom(small, SHELL_WITH_PICTURES - bytesOf(bare));
   const inKits = kept.flatMap(({ path, name }) => {
     const match = KIT_PATH.exec(path);
-    return match ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
+    return match && !SMALL.test(path) ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
   });
   const slugs = [...new Set(inKits.map((file) => file.slug))].sort();
   const kits = Object.fromEntries(
@@ -78,23 +88,38 @@ export function listSite(
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));
-  const visited = kept.filter(({ path }) =>
-    [SEEN_OF_CLASS, OF_GUIDE, ON_DEMAND, RARE_LETTERS].some((seen) => seen.test(path)),
+  const visited = kept.filter(
+    ({ path }) => path === ROUND_SCRIPT || [SEEN_OF_CLASS, OF_GUIDE, RARE_LETTERS].some((one) => one.test(path)),
   );
   const names = {
-    shell: namesOf(shell),
-    seen: namesOf([...seen, ...visited]),
+    shell: namesOf([...bare, ...pictures]),
+    seen: namesOf([...seen, ...visited, ...small.filter((one) => !pictures.includes(one))]),
     kits: Object.fromEntries(slugs.map((slug) => [slug, nameOf(kits[slug]!)])),
   };
   return { site: { version: nameOf(JSON.stringify(names)), ...names }, kits };
 }
 
-function kitList(files: readonly SiteFile[], edition: Edition | undefined): KitList {
-  const isPrinted = (file: SiteFile): boolean => file.path.endsWith(".pdf");
+/** The first of these, by path, that find room in so many bytes. */
+function withRoom(files: readonly SiteFile[], room: number): SiteFile[] {
+  let left = room;
+  return byPath(files).filter(({ bytes }) => {
+    left -= bytes;
+    return left >= 0;
+  });
+}
+
+function bytesOf(files: readonly SiteFile[]): number {
+  return files.reduce((sum, { bytes }) => sum + bytes, 0);
+}
+
+type Named = Pick<SiteFile, "path" | "name">;
+
+function kitList(files: readonly Named[], edition: Edition | undefined): KitList {
+  const isAtVisit = (file: Named): boolean => AT_VISIT.test(file.path);
   return {
     ...(edition && { edition }),
-    files: namesOf(files.filter((file) => !isPrinted(file))),
-    packet: namesOf(files.filter(isPrinted)),
+    files: namesOf(files.filter(isAtVisit)),
+    rest: namesOf(files.filter((file) => !isAtVisit(file))),
   };
 }
 
@@ -103,7 +128,10 @@ function writeList(list: KitList): string {
 }
 
 /** Sorted by path, whatever order the files came in. */
-function namesOf(files: readonly SiteFile[]): FileNames {
-  const sorted = [...files].sort((a, b) => (a.path < b.path ? -1 : 1));
-  return Object.fromEntries(sorted.map(({ path, name }) => [path, name]));
+function namesOf(files: readonly Named[]): FileNames {
+  return Object.fromEntries(byPath(files).map(({ path, name }) => [path, name]));
+}
+
+function byPath<T extends Named>(files: readonly T[]): T[] {
+  return files.toSorted((a, b) => (a.path < b.path ? -1 : 1));
 }

@@ -1,5 +1,5 @@
 import * as say from "../../words/messages.ts";
-import { type Html, html } from "./markup.ts";
+import { type Html, html, raw } from "./markup.ts";
 
 /** The dialogs of the bench: going to a page or leaf, leaving a leaf out, measuring the first batch, the menu. */
 export function benchDialogs(): Html {
@@ -43,11 +43,25 @@ function measureDialog(): Html {
 </dialog>`;
 }
 
+/** A switch of the menu. */
+function tick(name: string, words: string): Html {
+  return html`<label class="tick"><input type="checkbox" ${raw(`data-${name}`)}> <span>${words}</span></label>`;
+}
+
 function menuDialog(): Html {
   return html`<dialog data-menu aria-labelledby="menu-title">
 <h2 id="menu-title">${say.benchMenu()}</h2>
 <label class="field">${say.benchUnits()} <select data-units><option value="mm">${say.benchMillimetres()}</option><option value="in">${say.benchInches()}</option></select></label>
 <p class="buttons"><button type="button" data-menu-measure>${say.benchMeasureTitle()}</button></p>
+<h3>${say.benchStopTitle()}</h3>
+<p class="fields"><label class="field">${say.benchStopAt()} <input type="time" data-stop-at aria-describedby="stop-answer"></label> <button type="button" data-stop-clear>${say.benchStopClear()}</button></p>
+<p class="answer" id="stop-answer" role="status" data-stop-answer></p>
+<p>${tick("tone", say.benchTone())}</p>
+<h3>${say.benchHandsTitle()}</h3>
+<label class="field">${say.benchRulerFinest()} <select data-ruler-step></select></label>
+<div data-voice-place hidden>${tick("voice", say.benchVoice())}<p class="note">${say.benchVoiceKeys()}</p></div>
+<p>${tick("tap", say.benchTap())}</p>
+<div>${tick("pedal", say.benchPedal())}<p class="note">${say.benchPedalLead()}</p></div>
 <h3>${say.benchLeftOutTitle()}</h3>
 <ul class="lost-list" data-lost-list></ul>
 <h3>${say.benchProgressTitle()}</h3>

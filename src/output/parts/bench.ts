@@ -9,14 +9,15 @@ export function benchPart({ title }: { readonly title: string }): Html {
 <div class="plain" data-wait aria-live="polite"></div>
 <div class="bench" data-bench hidden>
 ${head(title)}
-<main id="main">
-<div class="piece" data-piece hidden></div>
+<main id="main" data-main>
 <h1 class="sr">${heading}</h1>
-<div class="count"><p><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="drying" role="status" data-drying></p><div class="ribbon" data-ribbon></div></div>
+<div class="front-symbol" data-front-symbol></div>
+<div class="count"><p class="places"><strong data-count></strong> · <span data-ticked></span></p><p class="time" data-time></p><p class="stop" data-stop></p><div class="drying" data-drying></div><p class="dry" role="status" data-dry></p><div class="ribbon" data-ribbon></div></div>
+<div class="piece" data-piece hidden></div>
 ${stage()}
 </main>
 <footer class="bar">
-<button type="button" class="move" data-back><span aria-hidden="true">‹</span> ${say.benchBack()}</button>
+<button type="button" class="move" data-back><span aria-hidden="true">‹</span> <span data-back-words>${say.benchBack()}</span></button>
 <button type="button" class="go" data-go><span data-go-words>${say.benchDone()}</span></button>
 <button type="button" class="move" data-next>${say.benchNext()} <span aria-hidden="true">›</span></button>
 </footer>
@@ -47,12 +48,20 @@ function stage(): Html {
 </div>
 <div class="asides"><div class="gate" data-gate hidden></div><div class="notices" data-notices></div></div>
 <div class="edge" data-edge></div>
+<div class="ruler" data-ruler hidden>
+<p class="ruler-words" data-ruler-words></p>
+<button type="button" class="quiet" data-mark-before><span aria-hidden="true">‹</span><span class="sr">${say.benchRulerBefore()}</span></button>
+<div class="ruler-strip" data-ruler-strip></div>
+<button type="button" class="quiet" data-mark-next><span aria-hidden="true">›</span><span class="sr">${say.benchRulerNext()}</span></button>
+<p class="ruler-note">${say.benchRulerNote()}</p>
+</div>
 <div class="step" data-step></div>
 <div class="work">
 <div class="fold-row"><h3>${say.benchFolds()}</h3><ol class="folds" data-folds></ol></div>
 <ul class="levels" data-levels></ul>
 <ul class="work-notes" data-work-notes></ul>
-<p class="more"><button type="button" class="quiet" data-open-jump>${say.benchOpenJump()}</button> <button type="button" class="quiet" data-lose>${say.benchLose()}</button></p>
+<div class="front-now" data-front-now></div>
+<p class="more"><button type="button" class="quiet" data-voice-again hidden>${say.benchVoiceAgain()}</button> <button type="button" class="quiet" data-open-jump>${say.benchOpenJump()}</button> <button type="button" class="quiet" data-lose>${say.benchLose()}</button></p>
 </div>
 </section>`;
 }

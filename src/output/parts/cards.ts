@@ -14,7 +14,7 @@ export function kitCards(kits: readonly KitView[], link: LinkTo): Html {
 
 function card({ slug, kit, pattern, effort, counts, figures, difficulty }: KitView, link: LinkTo): Html {
   const page = link(`/kits/${slug}/`);
-  const front = link(`/kits/${slug}/${pattern.pocket ? "front-lit.svg" : "front.svg"}`);
+  const front = link(`/kits/${slug}/small.webp`);
   const levels = pattern.levels.length;
   return html`
 <li class="card" data-kit="${slug}" data-minutes="${effort.minutes}" data-levels="${levels}" data-light="${pattern.pocket ? "with" : "without"}">

@@ -24,6 +24,7 @@ export function finderPart({ kind, units }: FinderPlace): Html {
 <summary>${ofClass ? say.finderSummaryClass() : say.finderSummaryKits()}</summary>
 <form class="refit" data-finder-form novalidate>
 <p>${say.finderLead({ page: kind })}</p>
+<p class="refit-buttons"><button type="button" class="strong" data-measure>${say.measureStart()}</button></p>
 <fieldset><legend>${say.finderBook()}</legend>
 ${unitsAsked(units)}
 <div class="fields">
@@ -41,6 +42,7 @@ ${wishes()}
 </form>
 </details>
 <div class="finder-result" role="status" aria-live="polite" data-finder-result></div>
+<p class="finder-more" data-finder-more hidden><button type="button"></button></p>
 <div class="empty" data-finder-empty hidden><p>${say.finderEmpty()}</p><p class="refit-buttons"><button type="button" data-finder-wishes>${say.finderClearChoices()}</button> <button type="button" data-finder-all>${say.finderShowAll()}</button></p></div>`;
 }
 
@@ -65,7 +67,7 @@ function asked(field: Field): Html {
     return html`<select id="find-${name}" name="${name}" aria-describedby="find-${name}-help">${options}</select>`;
   }
   const keys = field.form === "count" ? "numeric" : "text";
-  return html`<input id="find-${name}" name="${name}" inputmode="${keys}" autocomplete="off" aria-describedby="find-${name}-help">`;
+  return html`<input id="find-${name}" name="${name}" inputmode="${keys}" autocomplete="off"${name !== "plates" && html` placeholder="${say.measureHintEach()}"`} aria-describedby="find-${name}-help">`;
 }
 
 function wishes(): Html {

@@ -8,6 +8,7 @@ import { measurePart } from "./measure.ts";
 export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {
   return html`<form class="refit" data-refit-panel hidden novalidate>
 <p>${say.kitRefitText()}</p>
+<p class="refit-buttons"><button type="button" class="strong" data-measure>${say.measureStart()}</button></p>
 <figure class="measure" data-part="measure">${measurePart(view)}</figure>
 ${refitGroups(view.kit).map((group, i) => (i === 0 ? fieldset(group) : folded(group)))}
 <div class="refit-state" role="status" aria-live="polite" tabindex="-1" data-refit-state></div>
@@ -32,10 +33,11 @@ function fieldset({ title, fields }: RefitGroup, seen = ""): Html {
 </div></fieldset>`;
 }
 
-function control({ name, options, value }: RefitField): Html {
+function control({ name, options, value, keys, hint }: RefitField): Html {
   const asked = html`id="fit-${name}" name="${name}"`;
   const help = html`aria-describedby="fit-${name}-help"`;
-  if (!options) return html`<input ${asked} value="${value}" autocomplete="off" ${help}>`;
+  if (!options)
+    return html`<input ${asked} value="${value}" inputmode="${keys}" autocomplete="off"${hint !== undefined && html` placeholder="${hint}"`} ${help}>`;
   const choices = options.map(
     (option) =>
       html`<option value="${option.value}"${option.value === value && raw(" selected")}>${option.label}</option>`,

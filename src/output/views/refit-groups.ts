@@ -11,6 +11,10 @@ export interface RefitField {
   readonly help: string;
   readonly options: readonly { readonly value: string; readonly label: string }[] | undefined;
   readonly value: string;
+  /** The keys that a phone shows for it. */
+  readonly keys: "numeric" | "decimal" | "text";
+  /** What stands in it while it is empty; undefined where the other figures decide that. */
+  readonly hint: string | undefined;
 }
 
 /** Fields of the fit panel that stand together, with what the kit says. */
@@ -42,5 +46,19 @@ function refitField(field: Field, kit: Kit): RefitField {
     help: fieldHelp(field),
     options: field.form === "choice" ? field.options.map((value) => ({ value, label: optionText(value) })) : undefined,
     value: fieldText(field, kit),
+    keys: keysFor(field, kit),
+    hint:
+      EMPTY_IS_OWN.includes(field.form) && field.key !== "lastPage"
+        ? say.measureHintKit({ figure: fieldText(field, kit) })
+        : undefined,
   };
+}
+
+/** Forms of fields that stand for the kit's own figure while they are empty. */
+const EMPTY_IS_OWN: readonly Field["form"][] = ["length", "count", "degrees", "borders"];
+
+/** Inches are written with fractions, which the pads for numbers do not have. */
+function keysFor({ form }: Field, { units }: Kit): RefitField["keys"] {
+  if (form === "count") return "numeric";
+  return form === "degrees" || (form === "length" && units === "mm") ? "decimal" : "text";
 }

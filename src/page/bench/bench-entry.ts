@@ -13,7 +13,6 @@ async function open(bench: HTMLElement): Promise<void> {
   const wait = part(document, "wait");
   try {
     const data = await loadKitData("../kit-data.js");
-    bench.hidden = false;
     const misfit = await openBench(bench, data, new URLSearchParams(location.search));
     bench.hidden = misfit !== undefined;
     if (misfit) {

@@ -10,28 +10,52 @@ export interface Moves {
 const SWIPE = 56;
 const SWIPE_TIME = 900;
 
-/** Arrows and page keys move; backspace goes back; space and enter press the main button unless something else has the focus. */
-export function bindKeys(moves: Moves): void {
+/** What else keys do. */
+export interface KeyHelps {
+  /** Whether arrows tick and go on as a pedal's page keys do. */
+  readonly arrowsTick: () => boolean;
+  /** The keys of the voice, by letter; none while it is silent. */
+  readonly letters: () => Readonly<Record<string, () => void>>;
+}
+
+/**
+ * Arrows move, page keys go on and back as pedals send them, backspace goes back; space and enter press the main button unless
+ * something else has the focus.
+ */
+export function bindKeys(moves: Moves, helps: KeyHelps): void {
   document.addEventListener("keydown", (event) => {
     if (event.defaultPrevented || event.altKey || event.ctrlKey || event.metaKey) return;
     const target = event.target as HTMLElement;
     if (document.querySelector("dialog[open]") || target.matches("input:not([type=checkbox]), select, textarea"))
       return;
-    const move = moveOf(event, target, moves);
+    const move = helps.letters()[event.key.toLowerCase()] ?? moveOf(event, target, moves, helps.arrowsTick());
     if (!move) return;
     event.preventDefault();
     move();
   });
 }
 
-function moveOf(event: KeyboardEvent, target: HTMLElement, moves: Moves): (() => void) | undefined {
-  if (event.key === "ArrowRight" || event.key === "PageDown") return moves.next;
-  if (event.key === "ArrowLeft" || event.key === "PageUp" || event.key === "Backspace") return moves.back;
+const ON = ["ArrowRight", "ArrowDown"];
+const BACK = ["ArrowLeft", "ArrowUp"];
+
+function moveOf(event: KeyboardEvent, target: HTMLElement, moves: Moves, tick: boolean): (() => void) | undefined {
+  const { key, repeat } = event;
   // A key that is held down must not tick a whole batch.
-  const pressed = event.key === "Enter" || event.key === " ";
-  if (!pressed) return undefined;
-  if (target.matches("button, a, summary") || (event.key === " " && target.matches("input"))) return undefined;
-  return event.repeat ? () => undefined : moves.go;
+  const go = repeat ? () => undefined : moves.go;
+  if (key === "PageDown" || (tick && ON.includes(key))) return go;
+  if (key === "PageUp" || key === "Backspace" || (tick && BACK.includes(key))) return moves.back;
+  if (key === "ArrowRight") return moves.next;
+  if (key === "ArrowLeft") return moves.back;
+  if (key !== "Enter" && key !== " ") return undefined;
+  return target.matches("button, a, summary") || (key === " " && target.matches("input")) ? undefined : go;
+}
+
+/** A button of a move. Pressed by hand it lets go of the focus, so that space and enter are for the main button again. */
+export function bindMove(button: HTMLElement, move: () => void): void {
+  button.addEventListener("click", (event) => {
+    if (event.detail > 0) button.blur();
+    move();
+  });
 }
 
 /** A swipe to the left goes on, to the right goes back. */

@@ -1,7 +1,7 @@
 import { type Calibration, calibrate } from "../../core/bench/calibration.ts";
 import type { Desk } from "../../core/bench/desk.ts";
 import { type Measured, measureBatch } from "../../core/bench/progress.ts";
-import { LengthError, parseLength } from "../../core/units/length.ts";
+import { readLength } from "../../core/units/written-length.ts";
 import { calibrationWords, thicknessAllowed } from "../../words/bench.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
@@ -69,7 +69,7 @@ function readForm(fields: Readonly<Record<Mistake["field"], HTMLInputElement>>, 
   const leaves = Number(fields.leaves.value);
   if (!Number.isInteger(leaves) || leaves < 2 || leaves > stops.length)
     return { field: "leaves", allowed: say.benchMeasureCountAllowed({ most: stops.length }) };
-  const thickness = readThickness(fields.thickness.value.trim(), desk);
+  const thickness = readLength(fields.thickness.value, desk.units);
   if (thickness === undefined)
     return { field: "thickness", allowed: say.benchMeasureLengthAllowed({ units: desk.units }) };
   const measured = { leaves, thickness };
@@ -77,14 +77,4 @@ function readForm(fields: Readonly<Record<Mistake["field"], HTMLInputElement>>, 
   return "bounds" in result
     ? { field: "thickness", allowed: thicknessAllowed(result.bounds, desk.units) }
     : { measured, result: result.calibration };
-}
-
-/** Millimetres; a number without a unit is in the desk's. Undefined where the text is no length. */
-function readThickness(text: string, { units }: Desk): number | undefined {
-  try {
-    return parseLength(/[\d½¼¾⅛⅜⅝⅞]$/.test(text) ? `${text} ${units}` : text);
-  } catch (error) {
-    if (error instanceof LengthError) return undefined;
-    throw error;
-  }
 }

@@ -1,9 +1,9 @@
 import { type Desk, deskAddress, moveDesk, openDesk } from "../../core/bench/desk.ts";
 import { gateBefore } from "../../core/bench/gates.ts";
 import { isDone, placeAfter, placeBeside, placeNow } from "../../core/bench/moving.ts";
-import { touchClock } from "../../core/bench/pace.ts";
 import type { Place } from "../../core/bench/places.ts";
 import { type Progress, passGate, showPlace } from "../../core/bench/progress.ts";
+import { atWork } from "../../core/bench/sitting.ts";
 import { tickPlace, untickPlace } from "../../core/bench/tick-place.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
@@ -12,9 +12,12 @@ import * as say from "../../words/messages.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { bindAwake } from "./bench-awake.ts";
 import { part } from "./bench-dom.ts";
+import { keepFocus, keepFocusAfterDialogs } from "./bench-focus.ts";
+import { frontOf } from "./bench-front.ts";
 import { renderGate } from "./bench-gates.ts";
+import { bindHands, type Hands } from "./bench-hands.ts";
 import type { BenchHost } from "./bench-host.ts";
-import { bindKeys, bindSwipe, type Moves } from "./bench-input.ts";
+import { bindKeys, bindMove, bindSwipe } from "./bench-input.ts";
 import { bindJump } from "./bench-jump.ts";
 import { renderEdge } from "./bench-leaf-view.ts";
 import { bindRecovery } from "./bench-lost.ts";
@@ -24,6 +27,10 @@ import { renderNotices } from "./bench-notices.ts";
 import type { BenchPiece } from "./bench-piece.ts";
 import { showPieceLine } from "./bench-piece-line.ts";
 import { keepUnits } from "./bench-store.ts";
+import { bindSwitch } from "./bench-switch.ts";
+import { bindTap } from "./bench-tap.ts";
+import { cameAbout, driesWords } from "./bench-times.ts";
+import { bindTone } from "./bench-tone.ts";
 import { renderCount, renderPlace } from "./bench-view.ts";
 import { type AsMisfit, type OpenedPiece, openPiece } from "./open-piece.ts";
 
@@ -55,16 +62,21 @@ class BenchPage implements BenchHost {
   /** An answer to what the maker just did; it stands until she goes on. */
   #told: string | undefined;
   #kept = true;
+  #drawFront: (desk: Desk) => void;
+  #hands: Hands;
+  #showTap: () => void;
 
   constructor(root: HTMLElement, { desk, piece, told }: OpenedPiece) {
     this.#root = root;
+    this.#drawFront = frontOf(root);
     this.#desk = desk;
     this.#standing = told;
     this.#piece = piece;
     this.openMeasure = bindMeasure(root, this);
     this.openJump = bindJump(root, this);
     this.openRecovery = bindRecovery(root, this);
-    this.#bind(bindMenu(root, this));
+    this.#hands = bindHands(root, this);
+    this.#showTap = this.#bind(bindMenu(root, this, () => this.#renderEdge()));
     piece.follow((progress) => {
       const moved = moveDesk(this.#desk, progress);
       if (isFailure(moved)) return;
@@ -95,8 +107,7 @@ class BenchPage implements BenchHost {
     this.#told = undefined;
     const { progress } = this.#desk;
     const before = this.#place;
-    const clock = touchClock(progress.clock, Date.now());
-    const moved = moveDesk(this.#desk, change({ ...progress, clock }));
+    const moved = moveDesk(this.#desk, change(atWork(progress, Date.now())));
     // Leaves are left out only after the dialog has laid the rest out without them.
     if (isFailure(moved)) throw new Error(`the bench cannot go on: ${moved.failure.kind}`);
     this.#desk = moved.value;
@@ -118,19 +129,21 @@ class BenchPage implements BenchHost {
     return undefined;
   }
 
-  #bind(openMenu: () => void): void {
-    const moves: Moves = {
+  /** Gives back what shows how a tap goes on. */
+  #bind(openMenu: () => void): () => void {
+    const root = this.#root;
+    const moves = bindTap(root, this, {
       next: () => this.#step(1),
       back: () => this.#step(-1),
       go: () => this.#go(),
-    };
-    const root = this.#root;
-    bindKeys(moves);
+    });
+    const pedal = part<HTMLInputElement>(root, "pedal");
+    bindSwitch(pedal, "pedal");
+    bindKeys(moves, { arrowsTick: () => pedal.checked, letters: () => this.#hands.letters() });
+    keepFocusAfterDialogs(root);
     bindSwipe(part(root, "stage"), moves);
     bindAwake(part<HTMLButtonElement>(root, "awake"));
-    part(root, "next").addEventListener("click", moves.next);
-    part(root, "back").addEventListener("click", moves.back);
-    part(root, "go").addEventListener("click", moves.go);
+    for (const name of ["next", "back", "go"] as const) bindMove(part(root, name), moves[name]);
     part<HTMLInputElement>(root, "done").addEventListener("change", (event) => {
       const place = this.#place;
       const ticked = (event.target as HTMLInputElement).checked;
@@ -143,7 +156,12 @@ class BenchPage implements BenchHost {
     part(root, "open-menu").addEventListener("click", openMenu);
     part(root, "lose").addEventListener("click", () => this.openRecovery(this.#desk.progress.at));
     new ResizeObserver(() => this.#renderEdge()).observe(part(root, "edge"));
-    setInterval(() => renderCount(root, this.#desk), TIMES);
+    const tone = bindTone(part<HTMLInputElement>(root, "tone"));
+    setInterval(() => {
+      renderCount(root, this.#desk);
+      tone(cameAbout(this.#desk));
+    }, TIMES);
+    return moves.show;
   }
 
   #step(side: 1 | -1): void {
@@ -162,7 +180,7 @@ class BenchPage implements BenchHost {
       this.move((one) => {
         const ticked = tickPlace(one, place);
         return showPlace(ticked, placeAfter(plan, ticked, place));
-      });
+      }, driesWords(place));
     }
   }
 
@@ -180,8 +198,12 @@ class BenchPage implements BenchHost {
     part<HTMLAnchorElement>(this.#root, "home").href = `../index.html${address ? `?${address}` : ""}`;
   }
 
-  /** `told` is spoken before the question and what lies on the bench. */
   #render(told?: string): void {
+    keepFocus(this.#root, () => this.#write(told));
+  }
+
+  /** `told` is spoken before the question and what lies on the bench. */
+  #write(told?: string): void {
     const spoken = renderPlace(this.#root, this.#desk);
     const question = renderGate(this.#root, this);
     renderNotices(this.#root, this, [
@@ -191,12 +213,16 @@ class BenchPage implements BenchHost {
       ...(this.#desk.changedSince ? [say.benchKitChanged()] : []),
     ]);
     this.#renderEdge();
+    this.#drawFront(this.#desk);
     const state = isDone(this.#desk.progress, this.#place) ? say.benchSpokenTicked() : "";
     part(this.#root, "say").textContent = [told, question, state, spoken].filter(Boolean).join(" ");
+    this.#hands.tell([told ?? "", question].filter(Boolean), spoken);
+    this.#showTap();
     this.#showAddress();
   }
 
   #renderEdge(): void {
     renderEdge(this.#root, this.#desk);
+    this.#hands.marks.show();
   }
 }

@@ -1,17 +1,13 @@
-import { type Desk, deskStyle } from "../../core/bench/desk.ts";
-import { dryingNow } from "../../core/bench/drying.ts";
+import type { Desk } from "../../core/bench/desk.ts";
 import { gateBefore } from "../../core/bench/gates.ts";
 import { isDone, isFinished, placeNow } from "../../core/bench/moving.ts";
-import { remainingTime, workedAt } from "../../core/bench/pace.ts";
 import { ribbon } from "../../output/drawing/bench/ribbon.ts";
-import { itemName } from "../../output/views/item-name.ts";
-import { gateAnswer, timeWords } from "../../words/bench.ts";
-import { dayTimeText } from "../../words/clock.ts";
-import { hoursText } from "../../words/hours.ts";
+import { gateAnswer } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
 import { part } from "./bench-dom.ts";
 import { renderItem } from "./bench-item-view.ts";
 import { renderLeaf } from "./bench-leaf-view.ts";
+import { renderTimes } from "./bench-times.ts";
 
 /** Writes what lies on the bench into the page's skeleton; gives its words to be spoken. */
 export function renderPlace(root: HTMLElement, desk: Desk): string {
@@ -36,36 +32,8 @@ export function renderCount(root: HTMLElement, desk: Desk): void {
   part(root, "count").textContent = here.item ? say.benchStepPlace(told) : say.benchPlace(told);
   const done = alike.filter((place) => isDone(progress, place)).length;
   part(root, "ticked").textContent = say.benchDoneCount({ count: done });
-  part(root, "time").textContent = timesOf(desk);
-  renderDrying(root, desk);
+  renderTimes(root, desk);
   part(root, "ribbon").innerHTML = ribbon(plan, progress);
-}
-
-/** Working time so far, and what is left of it. */
-function timesOf({ plan, progress }: Desk): string {
-  const worked = timeWords(workedAt(progress.clock, Date.now()), "exact");
-  if (isFinished(plan, progress)) return say.benchTimeNoneLeft({ worked });
-  const { ms, own } = remainingTime(plan, progress);
-  if (own) return say.benchTimeOwnPace({ worked, left: timeWords(ms, "about") });
-  if (ms === 0) return say.benchTimeUnknown({ worked });
-  const estimated = (times: number): string => estimatedText(ms * times);
-  return say.benchTimeEstimated({ worked, left: estimated(1), first: estimated(plan.kit.rates.first) });
-}
-
-/** As on the kit's page, to the quarter hour; below an hour to the minute. */
-function estimatedText(ms: number): string {
-  return ms < 60 * 60_000 ? timeWords(ms, "about") : hoursText(ms / 60_000);
-}
-
-/** What dries, and until when; written only where it changes, for it is spoken then. */
-function renderDrying(root: HTMLElement, desk: Desk): void {
-  const now = Date.now();
-  const drying = dryingNow(desk.plan, desk.progress, now);
-  const words = drying
-    ? say.benchDrying({ step: itemName(desk.plan, drying.item, deskStyle(desk)), time: dayTimeText(drying.dry, now) })
-    : "";
-  const place = part(root, "drying");
-  if (place.textContent !== words) place.textContent = words;
 }
 
 /** The words of the main button follow what is next. */

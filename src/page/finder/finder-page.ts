@@ -4,13 +4,15 @@ import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../co
 import { finderSummary, leftOutOf, missingFigures } from "../../words/finder.ts";
 import { language } from "../../words/language.ts";
 import * as say from "../../words/messages.ts";
+import { measureBook } from "../measure/measure-book.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
+import { LoadError } from "../shared/load-script.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
-import { arrangeCards, type Card, type Judged, readCards, writeCard } from "./finder-cards.ts";
+import { FinderAnswers } from "./finder-answers.ts";
+import { arrangeCards, type Card, readCards, writeCard } from "./finder-cards.ts";
 import { readForm, unitsOf, writeBook, writeForm } from "./finder-form.ts";
 import { sayResult } from "./finder-result.ts";
-import { verdictOf } from "./finder-verdict.ts";
-import { bindSeatRow } from "./seat-row-form.ts";
+import { SeatRowForm } from "./seat-row-form.ts";
 
 /** The kits follow this long after the last key, ms. */
 const REST = 300;
@@ -30,10 +32,12 @@ export function bindFinder(finder: HTMLDetailsElement): void {
     event.preventDefault();
     page.show(NO_QUERY);
   });
+  form.querySelector("[data-measure]")?.addEventListener("click", () => page.measure());
   press("kept", () => page.useKept());
   press("keep", () => page.keep());
   press("wishes", () => page.forgetWishes());
   press("all", () => page.forgetAll());
+  press("more", () => page.askAll());
   finder.hidden = false;
   const asked = fromQueryAddress(new URLSearchParams(location.search));
   const leftOut = leftOutOf(asked);
@@ -47,21 +51,22 @@ class FinderPage {
   #cards: readonly Card[];
   #query: Query = NO_QUERY;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  /** Verdicts for the book and units under `#judged`. */
-  #verdicts = new Map<string, Judged>();
-  #judged = "";
+  #answers: FinderAnswers;
   /** Counts the questions, so that an answer to an older one is dropped. */
   #run = 0;
   /** What was left out of what was shown last; told until the reader does something. */
   #leftOut: readonly string[] = [];
 
   /** A class's page makes a row of the book. */
-  #row = bindSeatRow();
+  #row: SeatRowForm | undefined;
 
   constructor(form: HTMLFormElement, list: Element) {
     this.#form = form;
     this.#list = list;
     this.#cards = readCards(list);
+    this.#answers = new FinderAnswers(this.#cards);
+    const row = document.querySelector<HTMLFormElement>("[data-seat-row]");
+    if (row) this.#row = new SeatRowForm(row, () => this.#remember());
   }
 
   /** Follows what stands in the form. */
@@ -80,6 +85,21 @@ class FinderPage {
     this.#leftOut = leftOut;
     writeForm(this.#form, query);
     this.#answer();
+  }
+
+  /** Asks for the book, one measurement after the other. */
+  async measure(): Promise<void> {
+    try {
+      const book = await measureBook(
+        this.#form,
+        (this.#list as HTMLElement).dataset["site"] ?? "",
+        unitsOf(this.#form),
+      );
+      if (book) this.show({ ...this.#query, book: { ...this.#query.book, ...book } });
+    } catch (error) {
+      if (!(error instanceof LoadError)) throw error;
+      sayResult(say.loadMeasure());
+    }
   }
 
   useKept(): void {
@@ -105,45 +125,45 @@ class FinderPage {
     this.#form.closest("details")?.querySelector("summary")?.focus();
   }
 
+  /** Works out the kits, too, that were not asked at first. */
+  askAll(): void {
+    this.#answers.askAll();
+    this.#answer();
+    this.#form.closest("details")?.querySelector("summary")?.focus();
+  }
+
   async #answer(): Promise<void> {
     this.#run += 1;
     this.#remember();
     this.#buttons();
-    this.#row?.(this.#query.book, !hasWrongField(this.#form));
-    if (await this.#judgeAll(this.#run)) this.#arrange();
-  }
-
-  /** Judges every kit for the book, one after another so that the page stays alive; false when a newer question came. */
-  async #judgeAll(run: number): Promise<boolean> {
-    const { book } = this.#query;
-    const units = unitsOf(this.#form);
-    const wanted = JSON.stringify([book, units]);
-    if (wanted === this.#judged) return true;
-    const verdicts = new Map<string, Judged>();
-    if (Object.keys(book).length > 0) {
-      sayResult(say.finderWorking({ count: this.#cards.length }));
-      for (const card of this.#cards) {
-        verdicts.set(card.slug, await verdictOf(card, book, units));
-        if (run !== this.#run) return false;
-      }
-    }
-    this.#judged = wanted;
-    this.#verdicts = verdicts;
-    return true;
+    this.#row?.show(this.#query.book, !hasWrongField(this.#form));
+    const run = this.#run;
+    const asking = {
+      query: this.#query,
+      units: unitsOf(this.#form),
+      working: () => sayResult(say.finderWorking({ count: this.#cards.length })),
+      isOver: () => run !== this.#run,
+    };
+    if (await this.#answers.ask(asking)) this.#arrange();
   }
 
   #arrange(): void {
-    const shown = listKits(this.#cards, this.#verdicts, this.#query, language());
+    const { verdicts, near } = this.#answers;
+    const shown = listKits({ kits: this.#cards, verdicts, near, query: this.#query }, language());
     const missing = missingFigures(this.#query.book);
     const wrong = hasWrongField(this.#form);
-    for (const card of this.#cards) writeCard(card, this.#query.book, this.#verdicts, wrong || missing !== "");
+    for (const card of this.#cards) writeCard(card, this.#query.book, verdicts, wrong || missing !== "");
     arrangeCards(this.#list, this.#cards, shown);
     const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
     if (empty) empty.hidden = shown.length > 0;
+    const waiting = shown.filter(({ slug }) => !verdicts.has(slug)).length;
+    const more = document.querySelector<HTMLElement>("[data-finder-more]")!;
+    more.hidden = Object.keys(this.#query.book).length === 0 || waiting === 0;
+    more.querySelector("button")!.textContent = say.finderMore({ count: waiting });
     const asks = toQueryAddress(this.#query) !== "";
     sayResult(
       wrong ? say.finderWrongField() : "",
-      asks ? finderSummary(shown, this.#cards.length, this.#verdicts) : "",
+      asks ? finderSummary(shown, this.#cards.length, verdicts) : "",
       missing,
       ...this.#leftOut,
     );
@@ -151,7 +171,7 @@ class FinderPage {
 
   /** The address says what is asked, so that it can be shared and comes back with the back button. */
   #remember(): void {
-    const address = toQueryAddress(this.#query);
+    const address = [toQueryAddress(this.#query), this.#row?.address()].filter(Boolean).join("&");
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 

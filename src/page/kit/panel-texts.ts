@@ -21,9 +21,14 @@ export function readTexts(kit: Kit, textOf: (name: string) => string | undefined
     if (text === undefined) continue;
     // Other fields may have moved what the kit says here: only what it says now can be left out.
     const fitted = refitKit(kit, refit);
-    const asked = text.trim() === fieldText(field, fitted) ? { refit: {} } : readField(field, text, fitted);
+    const asked = isOwn(field, text.trim(), fitted) ? { refit: {} } : readField(field, text, fitted);
     if ("refit" in asked) refit = { ...refit, ...asked.refit };
     read.push({ field, fault: "fault" in asked ? asked.fault : undefined });
   }
   return { refit, read };
+}
+
+/** Whether a text leaves a figure as it is: it says what the kit says, or nothing. Without plates a book has none. */
+function isOwn(field: Field, text: string, fitted: Kit): boolean {
+  return text === fieldText(field, fitted) || (text === "" && field.form !== "plates");
 }

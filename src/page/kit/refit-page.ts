@@ -4,6 +4,7 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
+import { measureBook } from "../measure/measure-book.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
@@ -18,6 +19,7 @@ import { giveFile, isFitted } from "./give-file.ts";
 import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
 import { fillParts, fillSteps, isSlow, partsToFill, type Reach } from "./page-parts.ts";
+import { drawWays } from "./way-pictures.ts";
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
@@ -32,12 +34,18 @@ export function bindRefit(form: HTMLFormElement): void {
   });
   form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
   form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook()));
+  form.querySelector("[data-measure]")?.addEventListener("click", () => page.measure());
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
-  for (const radio of radios) radio.addEventListener("change", () => page.measureIn(radio.value as UnitSystem));
+  for (const radio of radios) radio.addEventListener("change", () => page.measureIn(otherUnits(radio)));
   // What was kept from another page may differ from the units that this page was built in.
   const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
-  if (other || location.search.length > 1) page.open(other?.value as UnitSystem | undefined);
+  if (other || location.search.length > 1) page.open(other && otherUnits(other));
+}
+
+/** The units of a choice; undefined for the kit's own. */
+function otherUnits({ value, defaultChecked }: HTMLInputElement): UnitSystem | undefined {
+  return defaultChecked ? undefined : (value as UnitSystem);
 }
 
 class RefitPage {
@@ -62,7 +70,10 @@ class RefitPage {
   constructor(form: HTMLFormElement) {
     this.#form = form;
     this.#answer = new FitAnswer(form.querySelector<HTMLElement>("[data-refit-state]")!);
-    this.#telling = new FitTelling(this.#answer, (refit) => this.show({ refit, ignored: [] }));
+    this.#telling = new FitTelling(this.#answer, {
+      take: (refit) => this.show({ refit, ignored: [] }),
+      draw: async (ways) => drawWays((await this.#data())!, ways),
+    });
   }
 
   /** Shows the book of the page's address; where there is none, the page stays as it is built unless it has other units. */
@@ -92,10 +103,23 @@ class RefitPage {
   }
 
   /** Shows the page, its panel and its drawings in other units; the book stays. */
-  async measureIn(units: UnitSystem): Promise<void> {
+  async measureIn(units: UnitSystem | undefined): Promise<void> {
     this.#units = units;
     this.#ahead = true;
     await this.show({ refit: this.#refit, ignored: [] });
+  }
+
+  /** Asks for the book, one measurement after the other. */
+  async measure(): Promise<void> {
+    const data = await this.#data();
+    if (!data) return;
+    try {
+      const book = await measureBook(this.#form, "../../", data.kit.units);
+      if (book) this.#put(data, { refit: { ...this.#refit, ...book }, ignored: [] });
+    } catch (error) {
+      if (!(error instanceof LoadError)) throw error;
+      this.#answer.add(say.loadMeasure());
+    }
   }
 
   keep(): void {
@@ -193,7 +217,7 @@ class RefitPage {
   #show(view: KitView): void {
     this.#shown = this.#refit;
     showOwnBook(view);
-    carryBook(toAddress(this.#refit));
+    carryBook(toAddress({ ...this.#refit, ...(this.#units && { units: this.#units }) }));
   }
 
   /** Fills the parts again that follow a book that did not fit after all, or stand in other units. */

@@ -79,6 +79,6 @@ export class OfflineAnswers {
   async #nameInKit(kit: string, path: string): Promise<string | undefined> {
     const list = await this.#kits.listOf(kit);
     const inside = path.slice(`kits/${kit}/`.length);
-    return list && (nameIn(list.files, inside) ?? nameIn(list.packet, inside));
+    return list && (nameIn(list.files, inside) ?? nameIn(list.rest, inside));
   }
 }

@@ -3,11 +3,11 @@ import * as say from "../../words/messages.ts";
 
 type Ask = (question: Question) => Promise<Answer>;
 
-/** Keeps the kit of this page on the device and says so beside its files, with a button for the printed packet. */
+/** Keeps the kit of this page on the device and says so beside its files, with a button for everything else of it. */
 export async function keepThisKit(kit: string, ask: Ask): Promise<void> {
   const place = document.querySelector(".downloads");
   if (!place) {
-    await ask({ ask: "keep", kit, packet: false });
+    await ask({ ask: "keep", kit, all: false });
     return;
   }
   const line = document.createElement("p");
@@ -17,16 +17,16 @@ export async function keepThisKit(kit: string, ask: Ask): Promise<void> {
   state.dataset.kept = "";
   const button = document.createElement("button");
   button.type = "button";
-  button.textContent = say.offlineKeepPacket();
+  button.textContent = say.offlineKeepAll();
   const tell = (answer: Answer): void => {
     state.textContent = stateWords(kit, answer);
-    button.hidden = answer.packets.includes(kit) || !answer.kits.includes(kit);
+    button.hidden = answer.all.includes(kit) || !answer.kits.includes(kit);
   };
   button.addEventListener("click", async () => {
     state.textContent = say.offlineKeeping();
-    tell(await ask({ ask: "keep", kit, packet: true }));
+    tell(await ask({ ask: "keep", kit, all: true }));
   });
-  tell(await ask({ ask: "keep", kit, packet: false }));
+  tell(await ask({ ask: "keep", kit, all: false }));
   line.append(state, " ", button);
   place.append(line);
 }
@@ -42,9 +42,9 @@ export function tagKept(answer: Answer): void {
   }
 }
 
-function stateWords(kit: string, { kits, packets, failure }: Answer): string {
+function stateWords(kit: string, { kits, all, failure }: Answer): string {
   if (failure) return say.offlineNotAll({ why: whyNot(failure) });
-  if (packets.includes(kit)) return say.offlineKitAndPacket();
+  if (all.includes(kit)) return say.offlineKitAll();
   return kits.includes(kit) ? say.offlineKit() : "";
 }
 

@@ -1,5 +1,12 @@
 import type { Answer } from "../../output/offline/messages.ts";
-import { type Edition, type FileNames, KIT_LIST, type KitList, type SiteList } from "../../output/offline/site-list.ts";
+import {
+  type Edition,
+  type FileNames,
+  KIT_LIST,
+  type KitList,
+  ROUND_SCRIPT,
+  type SiteList,
+} from "../../output/offline/site-list.ts";
 import { isFull, KeepError, type OfflineStore } from "./offline-store.ts";
 
 /** The kits of one version of the site that a device keeps. */
@@ -15,8 +22,8 @@ export class OfflineKits {
     this.#site = site;
   }
 
-  /** Keeps a kit whole; on a full device what was `added`, now and before, is given back. @throws KeepError, and what fetching and the cache throw */
-  async keep(kit: string, packet: boolean, added: string[] = []): Promise<void> {
+  /** Keeps what a kit is chosen and worked by, or `all` of it with the script of its view; on a full device what was `added`, now and before, is given back. @throws KeepError, and what fetching and the cache throw */
+  async keep(kit: string, all: boolean, added: string[] = []): Promise<void> {
     const name = nameIn(this.#site.kits, kit);
     if (name === undefined) throw new KeepError({ kind: "no-kit", kit });
     const folder = `kits/${kit}/`;
@@ -25,7 +32,9 @@ export class OfflineKits {
       const list = await this.listOf(kit);
       if (!list) return;
       await this.#store.keepAll(folder, list.files, added);
-      if (packet) await this.#store.keepAll(folder, list.packet, added);
+      if (all) await this.#store.keepAll(folder, list.rest, added);
+      const round = nameIn(this.#site.seen, ROUND_SCRIPT);
+      if (all && round !== undefined) await this.#store.keep(ROUND_SCRIPT, round, { added });
     } catch (error) {
       if (isFull(error)) {
         await this.#store.drop(added);
@@ -46,7 +55,7 @@ export class OfflineKits {
     return list;
   }
 
-  /** Whether page, data and scripts of a kit are all kept; its packet may be missing. */
+  /** Whether page, data and bench of a kit are all kept; the rest may be missing. */
   async isWhole(kit: string): Promise<boolean> {
     if (this.#whole.has(kit)) return true;
     const list = await this.listOf(kit);
@@ -55,19 +64,19 @@ export class OfflineKits {
     return whole;
   }
 
-  async kept(): Promise<Pick<Answer, "kits" | "packets" | "editions">> {
+  async kept(): Promise<Pick<Answer, "kits" | "all" | "editions">> {
     const holds = await this.#store.holds();
     const kits: string[] = [];
-    const packets: string[] = [];
+    const all: string[] = [];
     const editions: Record<string, Edition> = {};
     for (const kit of Object.keys(this.#site.kits)) {
       const list = await this.listOf(kit);
       if (!list || !holds(`kits/${kit}/`, list.files)) continue;
       kits.push(kit);
       if (list.edition) editions[kit] = list.edition;
-      if (holds(`kits/${kit}/`, list.packet)) packets.push(kit);
+      if (holds(`kits/${kit}/`, list.rest)) all.push(kit);
     }
-    return { kits, packets, editions };
+    return { kits, all, editions };
   }
 
   /** All files of the kits that are kept, each folder with its list. */
@@ -80,7 +89,7 @@ export class OfflineKits {
           ? [
               [folder, { [KIT_LIST]: name }],
               [folder, list.files],
-              [folder, list.packet],
+              [folder, list.rest],
             ]
           : [];
       }),

@@ -1,6 +1,7 @@
 import type { KeepFailure } from "../../output/offline/messages.ts";
 import type { FileNames } from "../../output/offline/site-list.ts";
 import { OURS } from "./offline-look.ts";
+import { packed, unpacked } from "./packed.ts";
 import { addressOf, keptAddress, pathIn } from "./paths.ts";
 
 /** So many files are fetched at a time. */
@@ -35,7 +36,8 @@ export class OfflineStore {
   }
 
   async find(path: string, name: string): Promise<Response | undefined> {
-    return (await this.#cache()).match(keptAddress(this.#site, path, name));
+    const kept = await (await this.#cache()).match(keptAddress(this.#site, path, name));
+    return kept && unpacked(kept);
   }
 
   /** Keeps all of some files below a folder and notes what was added. What is there is not fetched again. @throws KeepError at the first that cannot be kept, and what fetching and the cache throw */
@@ -61,7 +63,7 @@ export class OfflineStore {
     const cache = await this.#cache();
     const address = keptAddress(this.#site, path, name);
     added?.push(address);
-    await cache.put(address, new Response(bytes, { headers: { "content-type": type } }));
+    await cache.put(address, packed(bytes, type));
   }
 
   /** The bytes of a host's answer; undefined where it is none, or where they are not those that the build wrote. */

@@ -35,8 +35,8 @@ async function install(): Promise<void> {
     const paths = await store.paths();
     const before = new Set(paths.filter((path) => path.endsWith(`/${KIT_LIST}`)).map(kitOf));
     for (const kit of Object.keys(SITE.kits).filter((slug) => before.has(slug))) {
-      const packet = paths.some((path) => kitOf(path) === kit && path.endsWith(".pdf"));
-      await kits.keep(kit, packet, added);
+      const all = paths.some((path) => kitOf(path) === kit && path.endsWith(".pdf"));
+      await kits.keep(kit, all, added);
     }
   } catch (error) {
     // What is here already need not be fetched again, but a full device needs the room.
@@ -55,7 +55,7 @@ async function reply(question: Question, port: MessagePort | undefined): Promise
   let failure: KeepFailure | undefined;
   if (question.ask === "keep") {
     try {
-      await kits.keep(question.kit, question.packet);
+      await kits.keep(question.kit, question.all);
     } catch (error) {
       failure = failureOf(error);
     }

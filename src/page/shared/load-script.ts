@@ -1,5 +1,14 @@
 /** What a page fetches once it is needed. */
-export type Needed = "kit-data" | "figures" | "file-maker" | "packet" | "pieces" | "refit" | "round";
+export type Needed =
+  | "figures"
+  | "file-maker"
+  | "judge"
+  | "kit-data"
+  | "measure"
+  | "packet"
+  | "pieces"
+  | "refit"
+  | "round";
 
 /** Something that a page needs could not be fetched, or is empty. */
 export class LoadError extends Error {

@@ -41,31 +41,36 @@ const pages = () =>
     .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
     .sort();
 
-/** The main part of a packet's page, without what names the seat or the kit's folder. */
-const packetOf = (html: string, slug: string) =>
-  /<main[^>]*>([\s\S]*)<\/main>/
-    .exec(html)![1]!
-    .replaceAll(slug, "")
-    .replace(/Leaflight packet( · seat \d+)?/, "");
+/** The batches of a table in short, and the sheets at true scale, on a packet's page. */
+const tableOf = (html: string) => /<div class="batches compact">[\s\S]*?<\/section><\/div>/.exec(html)![0];
+const scaledOf = (html: string) => [...html.matchAll(/<svg class="drawing"[\s\S]*?<\/svg>/g)].map(([svg]) => svg);
 
 describe("a seat's files", () => {
-  it.each(SINGLE)("of seat $seat are those of a kit with its book", ({ seat, kit, slug }) => {
+  it.each(SINGLE)("of seat $seat are those of a kit with its book", ({ seat, slug }) => {
     const one = JSON.parse(read(`${CLASS}/seat-${seat}/pattern.json`));
     const other = JSON.parse(readOwn(`kits/${slug}/pattern.json`));
     expect({ ...one, kit: "" }).toEqual({ ...other, kit: "" });
     expect(read(`${CLASS}/seat-${seat}/pattern.csv`)).toBe(readOwn(`kits/${slug}/pattern.csv`));
-    expect(packetOf(read(`${CLASS}/seat-${seat}/packet/index.html`), kit)).toBe(
-      packetOf(readOwn(`kits/${slug}/packet/index.html`), slug),
-    );
+    const packet = read(`${CLASS}/seat-${seat}/packet/index.html`);
+    expect(tableOf(packet)).toBe(tableOf(readOwn(`kits/${slug}/packet/compact.html`)));
+    const drawings = scaledOf(readOwn(`kits/${slug}/packet/index.html`));
+    expect(scaledOf(packet).length).toBeGreaterThan(0);
+    for (const drawing of scaledOf(packet)) expect(drawings).toContain(drawing);
   });
 
-  it.each(SINGLE)("of seat $seat print as that kit's packet does", async ({ seat, slug }) => {
-    const wording = (text: string) => text.replace(/Seat \d+ · /g, "").replace(/ · seat \d+/g, "");
+  it.each(SINGLE)("of seat $seat print as that kit's table and gauge do", async ({ seat, slug }) => {
     const one = await readPdf(join(dist, CLASS, `seat-${seat}/packet-a4.pdf`));
     const other = await readPdf(join(own, `kits/${slug}/packet-a4.pdf`));
-    expect(one.pages.map((page) => wording(page.text))).toEqual(other.pages.map((page) => wording(page.text)));
-    const lines = (pdf: typeof one) => pdf.pages.map((page) => page.outlines.map((outline) => outline.box));
-    expect(lines(one)).toEqual(lines(other));
+    const gauges = (pdf: typeof one) =>
+      pdf.pages
+        .filter(({ text }) => text.includes("Scoring gauge, true scale"))
+        .map((page) => page.outlines.map((outline) => outline.box));
+    expect(gauges(one).length).toBeGreaterThan(0);
+    expect(gauges(one)).toEqual(gauges(other));
+    const short = await readPdf(join(own, `kits/${slug}/table-compact-a4.pdf`));
+    const checks = (pdf: typeof one) => pdf.pages.flatMap(({ text }) => text.match(/Check: [^.]*\./g) ?? []).sort();
+    expect(checks(one)).toEqual(checks(short));
+    expect(one.pages.length).toBeLessThan(other.pages.length / 2);
   });
 
   it("are there for every seat that fits, and none for the other", () => {
@@ -114,7 +119,7 @@ describe("the build", () => {
 
 describe("the class's pages", () => {
   it("are sound HTML by an unrelated validator", async () => {
-    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 1 + 2);
+    expect(pages()).toHaveLength(1 + 8 + FITTING.length + 1 + 4);
     for (const page of pages()) expect(await htmlFaults(read(page), page)).toEqual([]);
   });
 
@@ -247,7 +252,7 @@ describe("the row of a seat", () => {
     await page.select("#find-direction", "rtl");
     await page.select("#row-seat", "4");
     await page.select("#row-kit", "harbour-moon");
-    const row = "4,harbour-moon,178,108,12.5,112,3,218,96x2.120x4,rtl";
+    const row = "4,harbour-moon,178,108,12.5,112,3,218,96x2.120x4,rtl,";
     await page.waitForFunction(
       (wanted) => (document.querySelector("#row-line") as HTMLInputElement).value === wanted,
       {},
@@ -267,7 +272,7 @@ describe("the row of a seat", () => {
     expect(saved[0]).toBe("seat-4.csv");
     expect(saved[1]!.split("\n")[1]).toBe(row);
     await page.reload({ waitUntil: "networkidle0" });
-    expect(await line(page)).toBe(row.replace("4,harbour-moon", "1,little-gull"));
+    expect(await line(page)).toBe(row);
     await page.type("#find-plates", "four");
     await page.waitForFunction(() => (document.querySelector("#row-line") as HTMLInputElement).value === "");
     await page.close();

@@ -1,6 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { createServer } from "node:net";
-import { join } from "node:path";
 import type { Project } from "../../site/project.ts";
 
 /** `npm start` in a project. */
@@ -17,9 +16,8 @@ export interface Serving {
 /** Starts serving a project on a free port. */
 export async function serveProject(project: Project): Promise<Serving> {
   const port = await freePort();
-  const program = join(project.folder, "node_modules/.bin/eleventy");
-  const args = ["--config=.eleventy.js", "--serve", "--quiet", "--output=.cache/serving", `--port=${port}`];
-  const child: ChildProcess = spawn(program, args, { cwd: project.folder });
+  const args = ["src/build/start.ts", "--port", String(port)];
+  const child: ChildProcess = spawn(process.execPath, args, { cwd: project.folder });
   let told = "";
   let heard = 0;
   for (const stream of [child.stdout!, child.stderr!]) stream.on("data", (text: Buffer) => (told += text.toString()));

@@ -29,6 +29,15 @@ describe("planBench(kit)", () => {
     expect(failureIn(planBench(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
   });
 
+  it("lays no kit out of which no leaf would be cut, in whatever units", () => {
+    // 60 of 100 of a picture 4 mm high: strips of 2.4 mm, below the least tab of 3 mm.
+    const shape = { solve: "opening", pictureLeaves: "fill", height: 4 } as const;
+    const fit = { borderLeaves: [10, 10], shape } as const;
+    for (const units of ["mm", "in"] as const)
+      expect(failureIn(planBench(madeKit({ units, fit })))).toMatchObject({ kind: "picture-flat" });
+    expect(failureIn(patternRevision(madeKit({ fit })))).toMatchObject({ kind: "picture-flat" });
+  });
+
   const offStep = (plan: BenchPlan, step: number) =>
     plan.pattern.leaves
       .flatMap((leaf) => leaf.cuts)

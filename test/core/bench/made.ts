@@ -77,6 +77,9 @@ export const anyProgress: fc.Arbitrary<Progress> = fc.record({
     }),
     { nil: undefined },
   ),
-  glued: fc.option(fc.record({ item: fc.string(), at: amount }), { nil: undefined }),
+  glued: fc.option(fc.array(fc.record({ item: fc.string(), at: amount }), { maxLength: 3 }), { nil: undefined }),
+  sitting: fc.option(fc.record({ began: amount, worked: amount, until: fc.option(amount, { nil: undefined }) }), {
+    nil: undefined,
+  }),
   clock: fc.record({ worked: amount, seen: amount, ticked: amount }),
 });

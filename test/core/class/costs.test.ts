@@ -15,6 +15,7 @@ function priced(worth: number | undefined, shares: Record<number, number>, toPay
     need: 1,
     stock: 0,
     buy: 1,
+    packs: undefined,
     worth,
     toPay,
     shares: new Map(entries),

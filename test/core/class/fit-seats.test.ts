@@ -11,6 +11,7 @@ const seat = (number: number, refit: Refit = {}, kit: Kit = KIT): Seat => ({
   number,
   kit,
   book: refit,
+  bookIn: "matter",
   refit,
   pace: 1,
 });
@@ -96,6 +97,7 @@ describe("fitSeat(seat) and onKit(seat, kit)", () => {
     expect(onKit(one, other)).toEqual({
       number: 4,
       kit: other,
+      bookIn: "matter",
       book: { leafWidth: 60 },
       refit: { leafWidth: 60 },
       pace: 1.5,

@@ -6,8 +6,8 @@ import type { Counts, Effort } from "../../../src/core/plan/effort.ts";
 import { madeKit } from "../kit/made-kit.ts";
 import { madePattern } from "../plan/made-pattern.ts";
 
-export function session(minutes: number, aside = 0): Session {
-  return { title: "", date: undefined, starts: undefined, minutes, aside };
+export function session(minutes: number, aside = 0, changes: Partial<Session> = {}): Session {
+  return { title: "", date: undefined, starts: undefined, minutes, aside, buffer: 0, ...changes };
 }
 
 /** A class by hand: nothing is ready, nothing is at hand, one session of an hour. */
@@ -17,6 +17,7 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     title: "An evening",
     summary: "",
     date: "2027-02-04",
+    announced: undefined,
     place: "Reading room",
     units: "mm",
     paper: "a4",
@@ -26,14 +27,21 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     awaiting: [],
     spares: [],
     sessions: [session(60)],
+    tools: {},
+    pace: 1,
     ready: [],
     fittingShare: 0.25,
     sheets: [{ name: "A4", width: 210, height: 297 }],
     waste: 0,
     prices: {},
+    pagePrice: undefined,
+    sheetPrices: [],
+    packs: {},
     currency: "EUR",
     stock: [],
     bring: [],
+    brought: [],
+    packet: "whole",
     ...changes,
   };
 }
@@ -52,7 +60,7 @@ export function madeSeat(number: number, changes: SeatChanges = {}): FittingSeat
   const counts = { leaves: 0, scores: 0, marks: 0, cuts: 0, folds: 0, checks: 0, tacks: 0, notches: 0, parts: 0 };
   const byStage = { turn: 0, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0 };
   return {
-    seat: { number, kit, book: {}, refit: {}, pace },
+    seat: { number, kit, book: {}, bookIn: "matter", refit: {}, pace },
     kit,
     pattern,
     findings: [],

@@ -81,6 +81,28 @@ describe("sheets in poolSupplies(plan, seats, layouts)", () => {
     expect(shares(large!)).toEqual([[3, 4000]]);
   });
 
+  it("cost what their size costs, and else what all do", () => {
+    const sheetPrices = [
+      { sheet: "A3", card: 0.9, acetate: undefined },
+      { sheet: "A4", card: undefined, acetate: 1.5 },
+    ];
+    const list = poolOf({ prices: { card: 0.35, acetate: 0.8 }, sheetPrices }, SEATS, layouts);
+    expect(lines(list, "card").map(({ worth }) => worth)).toEqual([0.7, 0.9]);
+    expect(line(list, "acetate").worth).toBe(1.5);
+  });
+
+  // By hand: a gauge of 30 × 100 that goes round three seats is 1000 for each.
+  it("share a gauge that goes round in equal parts", () => {
+    const gauge = { ...seatPart(1, "scoring-gauge", "card", 30, 100), sharedBy: [1, 2, 3] };
+    const layout = { sheet: A4, sheets: [laid("card", 1, gauge, frame)], tooLarge: [] };
+    const [card] = lines(poolOf({}, SEATS, [layout]), "card");
+    expect(shares(card!)).toEqual([
+      [1, 6000],
+      [2, 1000],
+      [3, 1000],
+    ]);
+  });
+
   it("cost the class's price for each, and paper nothing", () => {
     const list = poolOf({ prices: { card: 0.35 } }, SEATS, layouts);
     expect(lines(list, "card").map(({ worth, toPay }) => [worth, toPay])).toEqual([

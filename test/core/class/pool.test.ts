@@ -130,4 +130,9 @@ describe("what poolSupplies(plan, seats, layouts) keeps apart", () => {
     const other = madeSeat(2, { pattern: madePattern({ book: madeKit({ book: { leaves: 90 } }).book }) });
     expect(line(poolOf({}, [SEATS[0]!, other]), "book").need).toBe(2);
   });
+
+  it("has no more of a tool than there are where seats share it", () => {
+    expect(line(poolOf({ tools: { mat: 2, awl: 9 } }), "mat").need).toBe(2);
+    expect(line(poolOf({ tools: { mat: 2, awl: 9 } }), "awl").need).toBe(3);
+  });
 });

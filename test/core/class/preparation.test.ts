@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { classLayouts, type SeatPart, seatParts } from "../../../src/core/class/class-sheets.ts";
+import { classLayouts, type SeatPart, seatParts, seatsOfPart } from "../../../src/core/class/class-sheets.ts";
 import { namedSheets, partCounts } from "../../../src/core/class/preparation.ts";
 import type { LaidSheet } from "../../../src/core/packing/lay-out.ts";
 import { madeKit } from "../kit/made-kit.ts";
@@ -53,6 +53,32 @@ describe("seatParts(seats)", () => {
         scores: [],
         marks: [],
       });
+  });
+});
+
+describe("the gauges of seatParts(seats)", () => {
+  const shared = (...heights: readonly number[]) =>
+    seatParts(heights.map((leafHeight, i) => madeSeat(i + 3, { kit: madeKit({ book: { leafHeight } }) })));
+
+  // By hand: three books of one kit, whose lines are the same; the lowest is 90 mm high.
+  it("are one for seats whose lines are the same, as high as the lowest book", () => {
+    const gauges = shared(120, 90, 260);
+    expect(gauges.map(({ seat, sharedBy }) => [seat, sharedBy])).toEqual([[3, [3, 4, 5]]]);
+    expect(Math.max(...gauges[0]!.outlines[0]!.map(([, y]) => y))).toBe(90);
+    expect(seatsOfPart(gauges[0]!)).toEqual([3, 4, 5]);
+  });
+
+  it("are each seat's own where kit or depths differ", () => {
+    const [one] = madeKit().levels;
+    const seats = [
+      madeSeat(1),
+      madeSeat(2, { kit: madeKit({ slug: "another" }) }),
+      madeSeat(3, { kit: madeKit({ levels: [{ ...one!, depth: 12 }, ...madeKit().levels.slice(1)] }) }),
+      madeSeat(4, { kit: madeKit({ gaugeLines: [11, 22] }) }),
+    ];
+    expect(seatParts(seats).map(({ seat, sharedBy }) => [seat, sharedBy])).toEqual(
+      [1, 2, 3, 4].map((n) => [n, undefined]),
+    );
   });
 });
 

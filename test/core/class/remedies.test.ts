@@ -1,16 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { remediesFor } from "../../../src/core/class/remedies.ts";
-import type { SeatSchedule, SessionEnd } from "../../../src/core/class/schedule.ts";
+import type { SeatSchedule, Target } from "../../../src/core/class/schedule.ts";
 import { madeKit } from "../kit/made-kit.ts";
 import { madeSeat, session } from "./made-seats.ts";
 
 /** A schedule by hand: the made pattern's 5 leaves, 2 of them folded, 30 minutes short. */
-function schedule(changes: Partial<SeatSchedule>, end: Partial<SessionEnd> = {}): SeatSchedule {
-  const earlier: SessionEnd = { leaf: undefined, leaves: 0, at: "scores", share: 0.1 };
+function schedule(changes: Partial<SeatSchedule>, end: Partial<Target> = {}): SeatSchedule {
+  const earlier: Target = { leaf: undefined, leaves: 0, at: "scores", share: 0.1 };
   return {
     fit: madeSeat(2),
     minutes: 100,
+    waits: 0,
+    windowAt: 80,
     reaches: [earlier, { leaf: undefined, leaves: 2, at: "leaf", share: 0.7, ...end }],
+    pauses: [undefined, undefined],
     short: 30,
     saves: { scores: 0, parts: 0 },
     shorterKits: [],
@@ -45,7 +48,7 @@ describe("remediesFor(plan, schedule)", () => {
   });
 
   it("counts the score lines in where they are not done either, and only the window where all leaves are folded", () => {
-    const home = (end: Partial<SessionEnd>) => remediesFor(plan, schedule({}, end))[0];
+    const home = (end: Partial<Target>) => remediesFor(plan, schedule({}, end))[0];
     const early = { kind: "leaves-at-home", leaves: 5, scores: true, minutes: 30 };
     expect(home({ leaves: 0, at: "scores" })).toEqual(early);
     expect(home({ leaves: 4 })).toEqual({ kind: "leaves-at-home", leaves: 1, scores: false, minutes: 30 });

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { FittingSeat } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
-import { scheduleOf, tasksOf, workMinutes } from "../../../src/core/class/schedule.ts";
+import { scheduleOf, workMinutes } from "../../../src/core/class/schedule.ts";
+import { tasksOf } from "../../../src/core/class/tasks.ts";
 import type { Rates } from "../../../src/core/kit/kit.ts";
 import { madeKit } from "../kit/made-kit.ts";
 import { madeLeaf, madePattern } from "../plan/made-pattern.ts";
@@ -110,6 +111,32 @@ describe("scheduleOf(plan, seats)", () => {
     expect(one.minutes).toBe(minutes);
     expect(one.saves).toEqual({ scores, parts });
     expect(one.reaches[0]!.share).toBeCloseTo(6 / minutes, 12);
+  });
+
+  // By hand: 4 of 12 minutes are aside, so the pause is after 4 minutes of work and lasts 2; the buffer is no work.
+  it("tells where each session's pause is, and plans nothing into the buffer", () => {
+    const { pauses, reaches, short } = schedule({
+      sessions: [session(12, 4), session(40, 4, { buffer: 11 }), session(9)],
+    });
+    expect(pauses.map((pause) => pause && [pause.leaves, pause.at])).toEqual([[0, "scores"], [4, "parts"], undefined]);
+    expect(reaches.map(({ leaves, at }) => [leaves, at])).toEqual([
+      [0, "scores"],
+      [4, "parts"],
+      [4, "finished"],
+    ]);
+    expect(short).toBe(0);
+  });
+
+  // By hand: one awl; the second seat waits 10 minutes for it, so its 34 minutes of work take 44.
+  it("counts the minutes in which a seat waits for its turn", () => {
+    const [first, second] = scheduleOf(madeClass({ sessions: [session(34)], tools: { awl: 1 } }), [
+      FIT,
+      madeSeat(2, { ...FIT, pace: 1, byStage: FIT.effort.byStage }),
+    ]);
+    expect([first!.minutes, first!.waits, first!.short]).toEqual([34, 0, 0]);
+    expect([second!.minutes, second!.waits, second!.short]).toEqual([34, 10, 10]);
+    expect([first!.windowAt, second!.windowAt]).toEqual([14, 24]);
+    expect(second!.reaches[0]).toMatchObject({ leaves: 4, at: "parts", share: 34 / 44 });
   });
 
   it("goes through every seat by itself", () => {

@@ -25,7 +25,7 @@ const counted = (id: NonNullable<Stock["id"]>, quantity: number): Stock => ({ id
 const named = (item: string, quantity: number): Stock => ({ id: undefined, item, quantity });
 
 const take = (line: NeededSupply, ...stock: readonly Stock[]) => {
-  const [{ stock: taken, buy, toPay }] = takeFromStock([line], stock) as [PooledSupply];
+  const [{ stock: taken, buy, toPay }] = takeFromStock([line], { stock, packs: {} }) as [PooledSupply];
   return [taken, buy, toPay];
 };
 
@@ -42,7 +42,7 @@ describe("takeFromStock(lines, stock)", () => {
   });
 
   it("uses stock once, for the first line that needs it", () => {
-    const lines = takeFromStock([needed("card", 3), needed("card", 5)], [counted("card", 4)]);
+    const lines = takeFromStock([needed("card", 3), needed("card", 5)], { stock: [counted("card", 4)], packs: {} });
     expect(lines.map(({ stock, buy }) => [stock, buy])).toEqual([
       [3, 0],
       [1, 4],
@@ -83,7 +83,7 @@ describe("unusedStock(plan, list)", () => {
   it("is what no line has a use for", () => {
     const gold = named("gold leaf", 2);
     const stock = [counted("button", 4), gold, counted("paper", 1), counted("string", 1)];
-    const list = takeFromStock([needed("button", 1), needed("paper", 1)], stock);
+    const list = takeFromStock([needed("button", 1), needed("paper", 1)], { stock, packs: {} });
     expect(unusedStock(madeClass({ stock }), list)).toEqual([gold, counted("string", 1)]);
     expect(unusedStock(madeClass({ stock }), [])).toEqual(stock);
   });
@@ -95,5 +95,28 @@ describe("nameOf(thing)", () => {
     [undefined, undefined],
   ])("%j is %j", (thing, name) => {
     expect(nameOf(thing)).toBe(name);
+  });
+});
+
+describe("what is sold in packs", () => {
+  const packed = (need: number, pack: number, stock: readonly Stock[] = []) => {
+    const [line] = takeFromStock([needed("blades", need)], { stock, packs: { blades: pack } });
+    return [line!.buy, line!.packs, line!.toPay];
+  };
+
+  // By hand, at 0.5 for one: 12 need two packs of 10, which cost 20 × 0.5.
+  it.each([
+    [12, 10, [12, { count: 2, size: 10 }, 10]],
+    [10, 10, [10, { count: 1, size: 10 }, 5]],
+    [11, 1, [11, { count: 11, size: 1 }, 5.5]],
+  ])("%d in packs of %d are bought whole, and paid so", (need, pack, expected) => {
+    expect(packed(need, pack)).toEqual(expected);
+  });
+
+  it("are no packs where stock is enough, and only of what they are for", () => {
+    expect(packed(12, 10, [counted("blades", 12)])).toEqual([0, undefined, 0]);
+    expect(packed(12, 10, [counted("blades", 2)])).toEqual([10, { count: 1, size: 10 }, 5]);
+    const [line] = takeFromStock([needed("button", 3)], { stock: [], packs: { blades: 10 } });
+    expect([line!.packs, line!.toPay]).toEqual([undefined, 1.5]);
   });
 });

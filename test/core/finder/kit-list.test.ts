@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { type KitEntry, type Known, listKits, minutesOf, sortOf } from "../../../src/core/finder/kit-list.ts";
+import {
+  type KitEntry,
+  type Known,
+  listKits,
+  minutesOf,
+  type Near,
+  sortOf,
+  wantsAsked,
+} from "../../../src/core/finder/kit-list.ts";
 import { NO_QUERY, type Query } from "../../../src/core/finder/query.ts";
 import { OFFER } from "../refit/made-offer.ts";
 
@@ -22,6 +30,13 @@ const VERDICTS = new Map<string, Known>([
 const NONE = new Map<string, Known>();
 const book = { leafHeight: 200 };
 
+const sought = (verdicts: ReadonlyMap<string, Known>, query: Partial<Query>, near = new Map<string, Near>()) => ({
+  kits: KITS,
+  verdicts,
+  near,
+  query: { ...NO_QUERY, ...query },
+});
+
 describe("listKits(kits, verdicts, query)", () => {
   const CASES: readonly (readonly [string, Partial<Query>, ReadonlyMap<string, Known>, string])[] = [
     ["nothing asked: by title", {}, NONE, "Anchor Buoy Crane Dory"],
@@ -42,7 +57,7 @@ describe("listKits(kits, verdicts, query)", () => {
     ["nothing is left", { levels: 9 }, NONE, ""],
   ];
   it.each(CASES)("%s", (_, query, verdicts, titles) => {
-    const listed = listKits(KITS, verdicts, { ...NO_QUERY, ...query }, "en");
+    const listed = listKits(sought(verdicts, query), "en");
     expect(listed.map((one) => one.title).join(" ")).toBe(titles);
   });
 
@@ -55,16 +70,37 @@ describe("listKits(kits, verdicts, query)", () => {
       ["dory", { kind: "fits", minutes: 60, reasons: [] }],
     ]);
     const titles = (query: Partial<Query>) =>
-      listKits(KITS, verdicts, { ...NO_QUERY, book, ...query }, "en").map((one) => one.title);
+      listKits(sought(verdicts, { book, ...query }), "en").map((one) => one.title);
     expect(titles({})).toEqual(["Dory", "Crane", "Anchor", "Buoy"]);
     expect(titles({ fit: "own" })).toEqual(["Dory", "Crane"]);
     expect(titles({ fit: "change" })).toEqual(["Dory", "Crane", "Anchor"]);
   });
 
-  it("puts a kit that nothing is known of last", () => {
-    const verdicts = new Map<string, Known>([["dory", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }]]);
-    const titles = listKits(KITS, verdicts, { ...NO_QUERY, book }, "en").map((one) => one.title);
-    expect(titles).toEqual(["Dory", "Anchor", "Buoy", "Crane"]);
+  it("puts kits that were not asked yet before those that cannot be made", () => {
+    const verdicts = new Map<string, Known>([
+      ["anchor", { kind: "no", failure: { kind: "outline-hidden", level: 1 } }],
+      ["dory", { kind: "poor", minutes: 60, reasons: [] }],
+    ]);
+    const titles = listKits(sought(verdicts, { book }), "en").map((one) => one.title);
+    expect(titles).toEqual(["Dory", "Buoy", "Crane", "Anchor"]);
+  });
+
+  it("puts of those that fit alike the one first whose own book is like the reader's, and before it what has less against it", () => {
+    const fits = { kind: "fits", minutes: 60, reasons: [] } as const;
+    const verdicts = new Map<string, Known>([
+      ["anchor", fits],
+      ["buoy", fits],
+      ["crane", { kind: "change", offers: [{ ...OFFER, quality: "check" }], minutes: 60 }],
+      ["dory", { kind: "change", offers: [{ ...OFFER, quality: "fits" }], minutes: 60 }],
+    ]);
+    const near = new Map([
+      ["anchor", { lies: true, farness: 0.4 }],
+      ["buoy", { lies: true, farness: 0.1 }],
+      ["crane", { lies: false, farness: 0.1 }],
+      ["dory", { lies: false, farness: 0.9 }],
+    ]);
+    const titles = listKits(sought(verdicts, { book }, near), "en").map((one) => one.title);
+    expect(titles).toEqual(["Buoy", "Anchor", "Dory", "Crane"]);
   });
 
   it.each([
@@ -79,14 +115,14 @@ describe("listKits(kits, verdicts, query)", () => {
 
   it("leaves the given list as it is", () => {
     const given = [...KITS];
-    listKits(given, NONE, NO_QUERY, "en");
+    listKits({ ...sought(NONE, {}), kits: given }, "en");
     expect(given).toEqual(KITS);
   });
 
   it("counts hours as the card shows them, to the quarter", () => {
     const long = { ...kit("Eel", 0, 2, false), minutes: 5 * 60 + 7 };
     expect(minutesOf(long, NONE)).toBe(300);
-    expect(listKits([long], NONE, { ...NO_QUERY, hours: 5 }, "en")).toEqual([long]);
+    expect(listKits({ ...sought(NONE, { hours: 5 }), kits: [long] }, "en")).toEqual([long]);
   });
 });
 
@@ -97,5 +133,30 @@ describe("sortOf(query)", () => {
     [{ book, sort: "hours" as const }, "hours"],
   ])("%j: %s", (query, sort) => {
     expect(sortOf({ ...NO_QUERY, ...query })).toBe(sort);
+  });
+});
+
+describe("wantsAsked(sought, most)", () => {
+  const near = new Map([
+    ["anchor", { lies: false, farness: 0 }],
+    ["buoy", { lies: true, farness: 0.5 }],
+    ["crane", { lies: true, farness: 0.2 }],
+    ["dory", { lies: false, farness: 0.1 }],
+  ]);
+  const no: Known = { kind: "no", failure: { kind: "outline-hidden", level: 1 } };
+  const asked = (verdicts: ReadonlyMap<string, Known>, query: Partial<Query>, most: number) =>
+    wantsAsked(sought(verdicts, { book, ...query }, near), most).map(({ title }) => title);
+
+  it("asks those first in whose book the picture lies, the nearest book first", () => {
+    expect(asked(NONE, {}, 9)).toEqual(["Crane", "Buoy", "Anchor", "Dory"]);
+    expect(asked(NONE, {}, 3)).toEqual(["Crane", "Buoy", "Anchor"]);
+  });
+
+  it("asks none that is known, ruled out or not wished for, and counts those that were asked", () => {
+    expect(asked(new Map([["crane", no]]), {}, 9)).toEqual(["Buoy", "Anchor", "Dory"]);
+    expect(asked(new Map([["crane", no]]), {}, 1)).toEqual(["Buoy"]);
+    expect(asked(new Map([["crane", VERDICTS.get("anchor")!]]), {}, 2)).toEqual(["Buoy"]);
+    expect(asked(NONE, { light: "with" }, 9)).toEqual(["Anchor", "Dory"]);
+    expect(asked(VERDICTS, {}, 9)).toEqual([]);
   });
 });

@@ -23,7 +23,7 @@ const ADDRESSES = [
 
 /** What a class is given. */
 export const classRoom: readonly Scene[] = [
-  ...[1, 2, 3, 4, 5, 6].map((number) => cutSheet("evenings", evenings, number)),
+  ...[1, 2, 3, 4, 5].map((number) => cutSheet("evenings", evenings, number)),
   cutSheet("one-seat", oneSeat, 1),
   ...ADDRESSES.map(
     ([name, address]): Scene => ({

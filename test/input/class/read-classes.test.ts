@@ -83,6 +83,51 @@ describe("readClass(folder)", () => {
     },
   );
 
+  it("reads a seat's depths, light, opening and leaves of the picture from the table as from the front matter", () => {
+    const own = { opening: 95, pictureLeaves: 80 };
+    const seat = { seat: 1, book: { leafHeight: 178, leafWidth: 108, blockThickness: 12.5, leaves: 112 } };
+    const stated = readMadeClass({
+      ...smallClass(),
+      kits: ["harbour-moon"],
+      seats: [{ ...seat, fit: { ...own, depths: [12, 20, 30.5] }, light: { diameter: 30, height: "4 cm" } }],
+    });
+    const head =
+      "seat,leafHeight,leafWidth,blockThickness,leaves,opening,picture leaves,depths,lightDiameter,light height";
+    const table = `${head}\n1,178,108,12.5,112,95,80,"12; 20; 30,5",30,40 mm\n`;
+    const listed = readMadeClass({ ...fromTable, kits: ["harbour-moon"] }, table);
+    expect(listed.seats[0]!.refit).toEqual(stated.seats[0]!.refit);
+    expect(listed.seats[0]!.refit).toMatchObject({
+      openingDegrees: 95,
+      pictureLeaves: 80,
+      depths: [12, 20, 30.5],
+      lightDiameter: 30,
+      lightHeight: 40,
+    });
+    const [message] = messagesOfClass({ ...fromTable, kits: ["harbour-moon"] }, table.replace("40 mm", "40 spans"));
+    expect(message).toMatchObject({ line: 2, column: 10, field: "lightHeight in cell J2" });
+  });
+
+  it("reads lines as the class's page writes them, without a head row, or each pasted into one cell", () => {
+    const lines = "3,little-gull,178,108,12.5,112,3,218,,ltr,1.5\n1,little-gull,178,108,12.5,112,,,96x2,,\n";
+    const plan = readMadeClass(fromTable, lines);
+    expect(plan.seats.map(({ number, pace }) => [number, pace])).toEqual([
+      [1, 1],
+      [3, 1.5],
+    ]);
+    expect(plan.seats[0]!.book.plates).toEqual([{ afterPage: 96, leaves: 2 }]);
+    const quoted = lines.replace(/^.+$/gm, '"$&"');
+    expect(readMadeClass(fromTable, quoted)).toEqual(plan);
+    // Below a head row of the teacher's own, in a table with semicolons.
+    const mixed = `Leaves;Seat;leaf height;leaf width;block thickness\n120;2;178;108;12,5\n${lines}`;
+    expect(readMadeClass(fromTable, mixed).seats.map(({ number, book }) => [number, book.leaves])).toEqual([
+      [1, 112],
+      [2, 120],
+      [3, 112],
+    ]);
+    const [message] = messagesOfClass(fromTable, quoted.replace("12.5,112,3", "12.5,many,3"));
+    expect(message).toMatchObject({ line: 1, field: "leaves in cell A1" });
+  });
+
   it("lets a seat of the front matter have its book in the table, and sorts by number", () => {
     const plan = readMadeClass(
       { ...fromTable, kits: ["little-gull", "harbour-moon"], pace: 1.2, seats: [{ seat: 9, pace: 0.8 }] },
@@ -136,6 +181,11 @@ describe("readClass(folder)", () => {
     const { spares } = readMadeClass({ ...smallClass(), spares: [{ label: "blue spine", book }] });
     expect(spares).toMatchObject([{ label: "blue spine", book: { ...book, leafHeight: 180 } }]);
     expect(readMadeClass(smallClass()).spares).toEqual([]);
+  });
+
+  it("knows which supplies students bring, by their names or how these begin", () => {
+    const bring = ["Bone folder", "button", "a lamp", "boneless"];
+    expect(readMadeClass({ ...smallClass(), bring })).toMatchObject({ bring, brought: ["boneFolder", "button"] });
   });
 
   it("fills in defaults", () => {
@@ -203,6 +253,14 @@ const wrong: readonly [name: string, change: Change, at: string, field: string, 
     "sessions[2].date",
     /2027-02-04/,
     /2027-02-11/,
+  ],
+  [
+    "a class that is announced after its day",
+    (c) => ({ ...c, announced: "2027-02-05" }),
+    "announced",
+    "announced",
+    /2027-02-05/,
+    /2027-02-04/,
   ],
   [
     "a price that is not known",
@@ -327,6 +385,23 @@ describe("what is wrong in a class", () => {
     expect(message).toMatchObject({ field: "seat in cell A2" });
     expect(message!.allowed).toMatch(/nothing about persons/);
     expect(messagesOfClass({ ...smallClass(), name: "x" })[0]!.allowed).not.toMatch(/persons/);
+  });
+
+  it("tells of all that is wrong with the front matter's seats at once", () => {
+    const book = { leafHeight: 178, leafWidth: 108, blockThickness: 12, leaves: 100 };
+    const seats = [
+      { seat: 1, book, fit: { depths: [10, 20, 30] } },
+      { seat: 2, book, kit: "harbour-moon" },
+      { seat: 2, book },
+      { seat: 5, kit: "moon" },
+    ];
+    const told = messagesOfClass({ ...smallClass(), seats, books: "books.csv" }, `${HEAD}\n${ROW}\n`);
+    expect(told.map(({ field }) => field).toSorted()).toEqual([
+      "seats[1].book",
+      "seats[1].fit.depths",
+      "seats[3].seat",
+      "seats[4].kit",
+    ]);
   });
 
   it("tells of two books for one seat", () => {

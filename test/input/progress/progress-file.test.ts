@@ -51,6 +51,12 @@ describe("a progress file", () => {
     expect(parseProgress(JSON.stringify(old), OURS)).toEqual({ progress: begin() });
   });
 
+  it("may tell of what was glued last alone, as it once did", () => {
+    const glued = { item: "step frame", at: 5 };
+    const old = JSON.stringify({ ...JSON.parse(serialiseProgress(begin())), glued });
+    expect(parseProgress(old, OURS)).toEqual({ progress: { ...begin(), glued: [glued] } });
+  });
+
   const file = () =>
     JSON.parse(serialiseProgress(tickUntimed(begin(), [1, 2].map(leafNumber)))) as Record<string, unknown>;
   it.each([
@@ -86,6 +92,10 @@ describe("a progress file", () => {
     ],
     ["measured", { leaves: 20, thickness: "9" }, /measured.thickness is "9"/],
     ["measured", { leaves: 20, thickness: 0 }, /^measured.thickness is 0, but must be a number above 0\.$/],
+    ["glued", [{ item: "step frame", at: -1 }], /^glued\[0\].at is -1, but must be a number of 0 or more\.$/],
+    ["glued", "frame", /^glued\[0\]/],
+    ["sitting", { began: 1 }, /^sitting.worked is missing/],
+    ["sitting", { began: 1, worked: 0, until: "21:30" }, /^sitting.until is "21:30"/],
     ["clock", { worked: 1, seen: 2 }, /clock.ticked is missing/],
   ])("says where it is wrong: %s = %j", (key, value, message) => {
     expect(progressFailure(refusal(JSON.stringify({ ...file(), [key]: value })))).toMatch(message);

@@ -184,7 +184,11 @@ describe.each(CUT_KITS)("cut files of %s", (_, { pattern, files, folder }) => {
     expect(Math.abs(width - part.width)).toBeLessThan(0.05);
     expect(Math.abs(height - part.height)).toBeLessThan(0.05);
     const scores = sheet.paths.filter((path) => path.layer === "press-score");
-    const marks = sheet.paths.filter((path) => path.layer === "pencil-mark");
+    const pencil = sheet.paths.filter((path) => path.layer === "pencil-mark");
+    // First the strokes of its name.
+    const marks = pencil.slice(pencil.length - part.marks.length);
+    expect(pencil.length).toBeGreaterThan(part.marks.length);
+    expect(pencil.every(({ closed }) => !closed)).toBe(true);
     expect([scores.length, marks.length]).toEqual([part.scores.length, part.marks.length]);
     const lines = [...part.outlines, ...part.scores, ...part.marks.map((mark) => mark.line)];
     const drawn = [...rings, ...scores.map((path) => path.points), ...marks.map((path) => path.points)];

@@ -53,11 +53,33 @@ describe("withNames(sheet, namesOf)", () => {
     expect(right < 18 || left > 58 || foot < 18 || head > 58).toBe(true);
   });
 
-  it("falls back on a shorter name, on smaller letters, and on none", () => {
-    expect(pencilOn(card(12, 12), ["a long name", "1"])).toHaveLength(1);
+  it("falls back on smaller letters, and on a shorter name", () => {
     const { height } = extentOf(pencilOn(card(5.5, 5.5), ["1"]).map(({ points }) => points));
     expect(height).toBeCloseTo(3, 6);
-    expect(pencilOn(card(4, 4), ["1"])).toEqual([]);
+    expect(
+      pencilOn(card(12, 12), ["a name that no sheet is wide enough for, not even beside it".repeat(3), "1"]),
+    ).toHaveLength(1);
+  });
+
+  // By hand: the part is at 8 to 12 mm both ways, so a name of 3 mm and its free room stand outside of it.
+  it("names a part without room beside it, on no other part and no other name", () => {
+    const [small, ...rest] = ["ll", "tt"].map((name, i) => ({ ...card(4, 4), id: `${i}`, motif: name }));
+    const large = card(150, 240, { id: "large", motif: "" });
+    const [sheet] = layOut([small!, ...rest, large], A4).sheets;
+    const paths = withNames(sheet!, A4, ({ motif }) => [motif ?? ""]);
+    const names = paths.filter(({ operation }) => operation === "pencil-mark").map(({ points }) => extentOf([points]));
+    // Two letters with one and two strokes each.
+    expect(names).toHaveLength(2 + 4);
+    for (const { left, right, top, bottom } of names) {
+      for (const { x, y, width, height } of sheet!.places)
+        expect(right < x || left > x + width || bottom < y || top > y + height).toBe(true);
+      expect(Math.min(left, top)).toBeGreaterThan(0);
+      expect([right < A4.width, bottom < A4.height]).toEqual([true, true]);
+    }
+    const [one, other] = [names.slice(0, 2), names.slice(2)];
+    for (const a of one)
+      for (const b of other)
+        expect(a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top).toBe(true);
   });
 });
 

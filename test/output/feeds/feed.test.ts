@@ -1,7 +1,9 @@
 import { DOMParser, type Element } from "@xmldom/xmldom";
 import { parseAtomFeed } from "feedsmith";
 import { describe, expect, it } from "vitest";
+import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { feed, hasFeed } from "../../../src/output/feeds/feed.ts";
+import { madeClass } from "../../core/class/made-seats.ts";
 import { kitWith, SITE, settingsWith, version } from "./made-kits.ts";
 
 const ATOM = "http://www.w3.org/2005/Atom";
@@ -15,7 +17,8 @@ const KITS = [
   kitWith("tide-and-lamp", {}),
 ];
 const SETTINGS = settingsWith({ author: { name: "Quay workshop", url: "https://quay.example.org/" } });
-const TEXT = feed(SETTINGS, KITS);
+const fed = (kits = KITS, classes: readonly KitClass[] = []) => ({ kits, classes });
+const TEXT = feed(SETTINGS, fed());
 
 /** Reads it as XML by a parser that the program does not write with; a fault is an error. */
 function read(text: string): Element {
@@ -100,20 +103,42 @@ describe("feed(settings, kits)", () => {
 
   it("keeps its ids when the site moves and says what they were made from", () => {
     const idsOf = (text: string) => [...text.matchAll(/<id>(.*?)<\/id>/g)].map((match) => match[1]);
-    const moved = feed({ ...settingsWith({ feedId: SITE }), url: "https://elsewhere.example.org/" }, KITS);
+    const moved = feed({ ...settingsWith({ feedId: SITE }), url: "https://elsewhere.example.org/" }, fed());
     expect(idsOf(moved)).toEqual(idsOf(TEXT));
     expect(moved).toContain('href="https://elsewhere.example.org/kits/little-gull/"');
   });
 
+  it("has classes to come that say when they were announced, by that day, and tells nothing of their seats", () => {
+    const stated = { title: "Two evenings", announced: "2026-09-30", summary: "By the window." };
+    const classes = [
+      madeClass({ slug: "two-evenings", ...stated }),
+      madeClass({ slug: "silent" }),
+      madeClass({ slug: "past", announced: "2026-09-29", state: "held" }),
+    ];
+    const { entries: found } = parseAtomFeed(feed(SETTINGS, fed(KITS, classes)));
+    expect(found!.map(({ id }) => id!.replace(SITE, ""))).toEqual([
+      "kits/harbour-moon/#version-2",
+      "classes/two-evenings/",
+      "kits/little-gull/#version-1.1",
+      "kits/little-gull/#version-1.0",
+      "kits/harbour-moon/#version-1",
+    ]);
+    const [, entry] = found!;
+    expect(JSON.stringify(entry)).toContain("A class on 4 February 2027, Reading room. By the window.");
+    expect(entry!.updated).toBe("2026-09-30T00:00:00Z");
+    expect(hasFeed(SETTINGS, fed([], classes.slice(0, 1)))).toBe(true);
+    expect(hasFeed(SETTINGS, fed([], classes.slice(1)))).toBe(false);
+  });
+
   it("names the site where no author is stated", () => {
-    expect(feed(settingsWith(), KITS)).toContain("<author><name>Folds &amp; more</name></author>");
+    expect(feed(settingsWith(), fed())).toContain("<author><name>Folds &amp; more</name></author>");
   });
 });
 
 describe("hasFeed(settings, kits)", () => {
   it("needs an address and a version", () => {
-    expect(hasFeed(SETTINGS, KITS)).toBe(true);
-    expect(hasFeed(SETTINGS, [kitWith("tide-and-lamp", {})])).toBe(false);
-    expect(hasFeed({ ...SETTINGS, url: undefined }, KITS)).toBe(false);
+    expect(hasFeed(SETTINGS, fed())).toBe(true);
+    expect(hasFeed(SETTINGS, fed([kitWith("tide-and-lamp", {})]))).toBe(false);
+    expect(hasFeed({ ...SETTINGS, url: undefined }, fed())).toBe(false);
   });
 });

@@ -4,7 +4,7 @@ import { brandMark } from "../../../src/output/drawing/brand-mark.ts";
 import { ICONS, manifestText } from "../../../src/output/offline/manifest.ts";
 import { type KitList, listSite, type SiteFile } from "../../../src/output/offline/site-list.ts";
 
-const file = (path: string, name = `${path.length}`): SiteFile => ({ path, name });
+const file = (path: string, name = `${path.length}`, bytes = 1000): SiteFile => ({ path, name, bytes });
 /** A name that shows what it names, so that lists can be compared. */
 const nameOf = (text: string): string => `<${text}>`;
 
@@ -28,9 +28,14 @@ const FILES = [
   "kits/gull/bench/index.html",
   "kits/gull/cut/door-mm.svg",
   "kits/gull/photos/a-480.webp",
+  "kits/gull/photos/a-960.webp",
+  "kits/gull/small.webp",
+  "kits/gull/pattern.json",
   "kits/gull/photos/a-480.jpg",
   "kits/gull/packet-a4.pdf",
   "kits/moon/front-lit.svg",
+  "kits/moon/small.webp",
+  "assets/scripts/round-view.js",
   "classes/evening/index.html",
   "private/index.html",
   "private/classes/evening/teacher.pdf",
@@ -44,41 +49,50 @@ describe("listSite(files, nameOf)", () => {
   const { site, kits } = listSite(FILES, nameOf);
   const gull = JSON.parse(kits.gull!) as KitList;
 
-  it("keeps as the shell what belongs to no kit, without the worker and what only editors read", () => {
+  it("keeps as the shell the kits' pictures and what belongs to no kit, without the worker and what only editors read", () => {
     expect(Object.keys(site.shell)).toEqual([
       "assets/fonts/literata.woff2",
       "assets/fonts/source-sans-3-400.woff2",
       "assets/scripts/kit.js",
       "index.html",
+      "kits/gull/small.webp",
+      "kits/moon/small.webp",
       "offline.html",
     ]);
   });
 
-  it("keeps of kits what the catalogue shows and loads, of classes the pages with their pictures, and the guide", () => {
+  it("keeps of kits what the catalogue loads, of classes the pages with their pictures, and the guide", () => {
     expect(Object.keys(site.seen)).toEqual([
       "assets/fonts/own-1.ttf",
       "assets/fonts/source-sans-3-cyrillic-400.woff2",
       "assets/fonts/source-sans-3-greek-ext.woff2",
+      "assets/scripts/round-view.js",
       "classes/evening/index.html",
       "classes/evening/seat-3/front.svg",
       "classes/evening/seat-3/index.html",
       "guide/keys/index.html",
-      "kits/gull/front.svg",
       "kits/gull/kit-data.js",
-      "kits/moon/front-lit.svg",
     ]);
   });
 
-  it("lists a kit's files without previews, and what is printed by itself", () => {
+  it("keeps as many of the kits' pictures with the shell as find room, and the others once they were seen", () => {
+    // Five other files of the shell; 700,000 bytes are for all.
+    const heavy = FILES.map((one) => (one.path.endsWith("small.webp") ? { ...one, bytes: 400_000 } : one));
+    const { shell, seen } = listSite(heavy, nameOf).site;
+    expect(Object.keys(shell)).toContain("kits/gull/small.webp");
+    expect(Object.keys(shell)).not.toContain("kits/moon/small.webp");
+    expect(Object.keys(seen)).toContain("kits/moon/small.webp");
+  });
+
+  it("lists by itself what a kit is chosen and worked by, and without previews what is kept when it is asked for", () => {
     expect(Object.keys(gull.files)).toEqual([
       "bench/index.html",
-      "cut/door-mm.svg",
       "front.svg",
       "index.html",
       "kit-data.js",
       "photos/a-480.webp",
     ]);
-    expect(Object.keys(gull.packet)).toEqual(["packet-a4.pdf"]);
+    expect(Object.keys(gull.rest)).toEqual(["cut/door-mm.svg", "packet-a4.pdf", "pattern.json", "photos/a-960.webp"]);
   });
 
   it("names each kit's list by its contents", () => {

@@ -39,6 +39,17 @@ const STATES: Readonly<Record<string, State>> = {
     await maker.press("menu-measure");
     await maker.page.type("[data-measure-thickness]", "1");
   },
+  "a time to stop, and a tap that goes on": async (maker) => {
+    await fold(96)(maker);
+    await maker.press("open-menu");
+    await maker.press("tap");
+    await maker.page.$eval("[data-stop-at]", (field) => {
+      (field as HTMLInputElement).value = "23:59";
+      field.dispatchEvent(new Event("change"));
+    });
+    await maker.page.$eval("[data-menu] [data-close]", (close) => (close as HTMLElement).click());
+    await maker.press("go");
+  },
   "the menu": (maker) => maker.press("open-menu"),
   "a score line": (maker) => maker.press("back"),
   "notches of a batch, others open": (maker) => maker.goToStep("Notch for the light"),
@@ -77,6 +88,8 @@ export function accessSuite(served: () => OpenedSite): void {
       [390, 844, 100],
       [390, 844, 200],
       [768, 1024, 200],
+      [844, 390, 100],
+      [640, 360, 100],
       [1024, 768, 100],
       [1440, 900, 100],
     ] as const;
@@ -91,7 +104,7 @@ export function accessSuite(served: () => OpenedSite): void {
     };
 
     it.each(Object.keys(STATES))(
-      "%s: axe finds nothing, light or dark; nothing spills at six sizes, also with letters twice as large",
+      "%s: axe finds nothing, light or dark; nothing spills at eight sizes, also with letters twice as large",
       async (name) => {
         await maker.page.setViewport({ width: 390, height: 844 });
         await maker.open(MOON);

@@ -2,7 +2,6 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { batchesOf, isCheckpoint } from "../../../src/core/plan/batches.ts";
 import { tackList } from "../../../src/core/plan/tack-list.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
-import { textOf } from "../../site/visit.ts";
 import { fixturePattern } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
 
@@ -110,9 +109,8 @@ export function promptSuite(served: () => OpenedSite): void {
     });
 
     it("begins with the preparing, counts it apart from the leaves, and takes a tick off again", async () => {
-      await maker.open(GULL);
-      await maker.page.goto(`${served().host.site}${GULL}?piece=new`, { waitUntil: "load" });
-      await textOf(maker.page, "[data-count]");
+      await maker.page.goto(`${served().host.site}${GULL}`, { waitUntil: "load" });
+      await maker.page.waitForSelector("[data-bench]:not([hidden])");
       expect([await maker.text("big"), await maker.text("count"), await maker.done()]).toEqual([
         "Check the book",
         expect.stringMatching(/^Step 1 of \d+ beside the leaves$/),
@@ -155,11 +153,90 @@ export function promptSuite(served: () => OpenedSite): void {
       expect(await maker.text("drying")).toBe("");
       await maker.goToStep("Glue the base frame and let it dry");
       await maker.press("go");
-      expect(await maker.text("drying")).toMatch(/^Glue the base frame and let it dry: dry at about .*\d\d:\d\d\.$/);
-      await wait(12 * 60 * MINUTE - 1000);
-      expect(await maker.text("drying")).not.toBe("");
-      await wait(2000);
-      expect(await maker.text("drying")).toBe("");
+      const glued = /^Glue the base frame and let it dry: dry at about .*\d\d:\d\d, in 12 h 00 min\.$/;
+      expect(await maker.text("drying")).toMatch(glued);
+      expect(await maker.text("say")).toMatch(/^Dry at about .*\d\d:\d\d\. /);
+      await maker.page.reload({ waitUntil: "load" });
+      await maker.page.waitForSelector("[data-bench]:not([hidden])");
+      await wait(11 * 60 * MINUTE + 30 * MINUTE);
+      expect(await maker.text("drying")).toMatch(/, in 30 min\.$/);
+      expect(await maker.text("dry")).toBe("");
+      await wait(30 * MINUTE);
+      expect([await maker.text("drying"), await maker.text("dry")]).toEqual([
+        "",
+        "Dry now: Glue the base frame and let it dry.",
+      ]);
+      await maker.press("next");
+      expect(await maker.text("dry")).toBe("");
+    });
+
+    it("tells how far she comes by the time to stop, and once that is past, without a question", async () => {
+      await maker.open(GULL);
+      await maker.goTo("leaf", 20);
+      const at = (minutes: number) =>
+        maker.page.evaluate((from) => {
+          const time = new Date(Date.now() + from * 60_000);
+          return [time.getHours(), time.getMinutes()].map((part) => String(part).padStart(2, "0")).join(":");
+        }, minutes);
+      const stop = async (minutes: number) => {
+        await maker.press("open-menu");
+        await maker.page.$eval(
+          "[data-stop-at]",
+          (field, time) => {
+            (field as HTMLInputElement).value = time;
+            field.dispatchEvent(new Event("change"));
+          },
+          await at(minutes),
+        );
+      };
+      await stop(60);
+      const told = await maker.text("stop");
+      expect(told).toMatch(
+        /^Stop at .*\d\d:\d\d.*: about p\. \d+ \(leaf \d+\), \d+ leaves from here, by the estimate\.$/,
+      );
+      expect(await maker.text("stop-answer")).toBe(told);
+      // By hand, in seconds: a leaf 12, each cut 10, each strip 10, a checkpoint 20; up to a minute is cut off the time of day.
+      const seconds = fixturePattern("little-gull").leaves.map(
+        ({ leaf, cuts, spans, patternPage }) =>
+          [leaf, 12 + 10 * cuts.length + 10 * spans.length + (((patternPage ?? 0) + 1) % 20 === 0 ? 20 : 0)] as const,
+      );
+      const byThen = (minutes: number) => {
+        const ahead = seconds.filter(([leaf]) => leaf >= 20);
+        const spent = (count: number) => ahead.slice(0, count).reduce((sum, [, each]) => sum + each, 0);
+        return ahead.filter((_, i) => spent(i + 1) <= 60 * minutes).length;
+      };
+      const count = Number(/(\d+) leaves from here/.exec(told)![1]);
+      expect(count).toBeLessThanOrEqual(byThen(60));
+      expect(count).toBeGreaterThanOrEqual(byThen(59) - tackList(fixturePattern("little-gull")).glued.length);
+      await maker.page.keyboard.press("Escape");
+      await wait(61 * MINUTE);
+      expect(await maker.text("stop")).toMatch(/^You wanted to stop at .*\d\d:\d\d.*\.$/);
+      expect(await maker.gate()).toBe("");
+      await maker.press("open-menu");
+      await maker.press("stop-clear");
+      expect(await maker.text("stop")).toBe("");
+    });
+
+    it("sounds a quiet tone when glue is dry, once, and only where she wants it", async () => {
+      await maker.page.evaluateOnNewDocument(standInSound);
+      await maker.open(MOON);
+      const tones = () => maker.page.evaluate(() => (window as unknown as { tones: number }).tones);
+      const dry = async () => {
+        await maker.goToStep("Glue the base frame and let it dry");
+        await maker.press("go");
+        await wait(1000);
+        await wait(12 * 60 * MINUTE);
+        await wait(MINUTE);
+        return tones();
+      };
+      expect(await dry()).toBe(0);
+      await maker.press("open-menu");
+      await maker.press("tone");
+      // It is heard once as it is switched on: two notes.
+      expect(await tones()).toBe(2);
+      await maker.press("back");
+      await maker.press("done");
+      expect(await dry()).toBe(4);
     });
 
     it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
@@ -214,11 +291,28 @@ export function promptSuite(served: () => OpenedSite): void {
   });
 }
 
-/** Lets the test say how late it is, and when the page looks at the clock by itself. Runs in the page. */
+/** Counts notes in the place of the browser's sound. Runs in the page. */
+function standInSound(): void {
+  const sounds = Object.assign(window, { tones: 0 });
+  const volume = { setValueAtTime: () => {}, linearRampToValueAtTime: () => {} };
+  class Sound {
+    currentTime = 0;
+    destination = {};
+    createGain = () => ({ gain: volume, connect: () => {} });
+    createOscillator = () => {
+      sounds.tones += 1;
+      const to = { connect: () => {} };
+      return { frequency: {}, connect: () => to, start: () => {}, stop: () => {}, addEventListener: () => {} };
+    };
+  }
+  Object.defineProperty(window, "AudioContext", { value: Sound });
+}
+
+/** Holds the clock and lets the test say how late it is, and when the page looks at the clock by itself. Runs in the page. */
 function holdTime(): void {
-  const real = Date.now.bind(Date);
+  const opened = Date.now();
   const held = Object.assign(window, { late: 0, everySoOften: [] as (() => void)[] });
-  Date.now = () => real() + held.late;
+  Date.now = () => opened + held.late;
   const every = window.setInterval.bind(window);
   window.setInterval = ((run: () => void, ms: number) => {
     held.everySoOften.push(run);

@@ -173,7 +173,7 @@ export function finderSuite(served: () => OpenedSite): void {
       await visit(served(), page, "index.html");
       await page.focus("[data-finder] summary");
       await page.keyboard.press("Enter");
-      for (let i = 0; i < 2; i += 1) await page.keyboard.press("Tab");
+      for (let i = 0; i < 3; i += 1) await page.keyboard.press("Tab");
       expect(await page.evaluate(() => document.activeElement?.id)).toBe("find-leafHeight");
       await page.keyboard.type("205");
       await page.keyboard.press("Enter");

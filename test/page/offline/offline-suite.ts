@@ -3,6 +3,8 @@ import { join, relative } from "node:path";
 import sharp from "sharp";
 import { afterEach, describe, expect, it } from "vitest";
 import type { KitList } from "../../../src/output/offline/site-list.ts";
+import { MOST_KEPT } from "../../benchmark/bounds.ts";
+import { keptBytes } from "../../benchmark/first-visit.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import { openOwnSite } from "../../site/own-site.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
@@ -58,16 +60,20 @@ export function offlineSuite(served: () => OpenedSite): void {
         .filter((entry) => entry.isFile())
         .map((entry) => join(entry.parentPath, entry.name).slice(folder.length))
         .filter(
-          (path) => !["offline.json", "social.png", "makeability.json"].includes(path) && !/\/.*\.jpg$/.test(path),
+          (path) =>
+            !["offline.json", "social.png", "makeability.json", "small.webp"].includes(path) &&
+            !/\/.*\.jpg$/.test(path),
         );
-      expect([...Object.keys(list.files), ...Object.keys(list.packet)].sort()).toEqual(there.sort());
+      expect([...Object.keys(list.files), ...Object.keys(list.rest)].sort()).toEqual(there.sort());
     });
 
-    it("shows a visited kit with page, refit, files and packet page; an unvisited one says so", async () => {
+    it("shows a visited kit with page and refit, all its files once they were asked for, and the pictures of the others", async () => {
       const page = await reader();
       await visit(served(), page, "index.html");
       await visit(served(), page, `${MOON}index.html`);
       await textOf(page, KEPT, /works offline/);
+      await page.click(".kept button");
+      await textOf(page, KEPT, /All of this kit/);
       await cutOff();
 
       await page.reload();
@@ -96,6 +102,9 @@ export function offlineSuite(served: () => OpenedSite): void {
       expect(await page.$$eval(".card", (cards) => cards.length)).toBe(FIXTURE_KITS.length);
       expect(await textOf(page, `[data-kit="harbour-moon"] .kept-tag`)).toBe("on this device");
       expect(await page.$(`[data-kit="little-gull"] .kept-tag`)).toBeNull();
+      await page.waitForFunction(() =>
+        [...document.querySelectorAll<HTMLImageElement>(".card-picture img")].every((one) => one.naturalWidth > 0),
+      );
 
       await visit(served(), page, `${GULL}index.html`);
       expect(await page.$eval("h1", (title) => title.textContent)).toBe("Not on this device yet");
@@ -113,18 +122,26 @@ export function offlineSuite(served: () => OpenedSite): void {
       expect(page.url()).toContain("/bench/");
     });
 
-    it("keeps the packet only when it is asked to", async () => {
+    it("keeps at a visit what a kit is chosen and worked by, less than a megabyte with the site, and the rest only when it is asked to", async () => {
       const page = await reader();
       await visit(served(), page, `${GULL}index.html`);
-      expect(await textOf(page, KEPT)).toBe("On this device: works offline.");
+      expect(await textOf(page, KEPT)).toBe("On this device: works offline, with its bench.");
+      expect(await keptBytes(page)).toBeLessThan(MOST_KEPT);
       expect(served().host.asked.filter((path) => path.startsWith(GULL) && path.endsWith(".pdf"))).toEqual([]);
       await page.click(".kept button");
-      await textOf(page, KEPT, /with its packet/);
+      await textOf(page, KEPT, /All of this kit/);
       expect(await page.$eval(".kept button", (button) => button.checkVisibility())).toBe(false);
       await cutOff();
       await page.reload();
       const bytes = await page.evaluate(async () => (await (await fetch("packet-a4.pdf")).arrayBuffer()).byteLength);
       expect(bytes).toBe(statSync(join(served().dist, GULL, "packet-a4.pdf")).size);
+    });
+
+    it("keeps less than a megabyte of the site and its heaviest kit", async () => {
+      const page = await reader();
+      await visit(served(), page, `${MOON}index.html`);
+      await textOf(page, KEPT, /works offline/);
+      expect(await keptBytes(page)).toBeLessThan(MOST_KEPT);
     });
 
     it("is absent from the disk", async () => {

@@ -84,7 +84,7 @@ export function wholeSuite(): void {
     it("keeps the packet of the kept version after a deploy", async () => {
       const page = await keeps();
       await page.click(".kept button");
-      await textOf(page, KEPT, /with its packet/);
+      await textOf(page, KEPT, /All of this kit/);
       const [old, oldPacket] = [title(), built()];
       await deploy();
       await page.reload();

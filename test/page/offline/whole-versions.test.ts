@@ -59,7 +59,7 @@ describe("a kit that is kept without its packet", () => {
     expect(host.paths).toEqual(GULL.toSorted());
     expect(await old.kits.kept()).toEqual({
       kits: ["gull"],
-      packets: [],
+      all: [],
       editions: { gull: { version: "1.2", date: "2026-05-01" } },
     });
   });
@@ -104,7 +104,7 @@ describe("a kit that is kept without its packet", () => {
     await expect(old.kits.keep("gull", true)).rejects.toMatchObject({
       failure: { kind: "other-version", path: PACKET },
     });
-    expect((await old.kits.kept()).packets).toEqual([]);
+    expect((await old.kits.kept()).all).toEqual([]);
   });
 
   it("keeps nothing of a packet for which there is no room, and stays whole", async () => {

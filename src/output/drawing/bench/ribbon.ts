@@ -35,7 +35,7 @@ function mark(name: string, middle: number, width: number, length: number): stri
 }
 
 /** Runs of true cells: first, and one past the last. */
-function runsOf(cells: readonly boolean[]): [number, number][] {
+export function runsOf(cells: readonly boolean[]): [number, number][] {
   const runs: [number, number][] = [];
   cells.forEach((cell, i) => {
     const last = runs.at(-1);

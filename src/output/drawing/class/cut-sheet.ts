@@ -1,13 +1,15 @@
 import type { SeatPart } from "../../../core/class/class-sheets.ts";
 import type { NamedSheet } from "../../../core/class/preparation.ts";
 import { boxAt } from "../../../core/geometry/box.ts";
-import type { Point } from "../../../core/geometry/point.ts";
+import { levelCrossings, type Stretch, stretchesOf } from "../../../core/geometry/crossings.ts";
+import { insideOf } from "../../../core/geometry/inside.ts";
+import { LineField } from "../../../core/geometry/line-field.ts";
+import type { Point, Ring } from "../../../core/geometry/point.ts";
 import type { PartPlace } from "../../../core/packing/lay-out.ts";
 import { drawnLine, type Operation, type ToolPath } from "../../../core/packing/operation.ts";
 import { sheetPaths } from "../../../core/packing/sheet-paths.ts";
 import * as say from "../../../words/messages.ts";
-import { partName } from "../../../words/parts.ts";
-import { seatPartsText } from "../../../words/seats.ts";
+import { seatPartNames, seatPartsText } from "../../../words/seats.ts";
 import { type Figure, figureOf } from "../figure.ts";
 import { type LineKind, lineLook } from "../line-kinds.ts";
 import { linePath, ringPath } from "../path.ts";
@@ -39,8 +41,11 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
   const lines = paths.map((path) =>
     tag("path", { d: pathData(path), ...lineLook(kindOf(path.operation), FINER * times) }),
   );
-  const outlines = paths.map(linesOf);
-  const names = sheet.places.map((place) => partWords(place, outlines, times));
+  const outlines = new LineField(paths.map(linesOf));
+  const cuts = sheet.places.map(({ part, onSheet }) => part.outlines.map((ring) => ring.map(onSheet)));
+  const names = sheet.places.map((place, i) =>
+    partWords(place, { own: cuts[i]!, others: cuts.toSpliced(i, 1).flat(), outlines, times }),
+  );
   const edge = tag("path", {
     d: `M0 0H${num(size.width)}V${num(size.height)}H0Z`,
     fill: "#fff",
@@ -58,20 +63,35 @@ function linesOf(path: ToolPath): readonly Point[] {
   return path.operation === "measure-check" ? [...line, third!, fourth!, second!] : line;
 }
 
-/** A part's seat and name where no line runs through them, or its seat alone; on a disc where lines are everywhere. `times` as large as printed. */
-function partWords(place: PartPlace<SeatPart>, outlines: readonly (readonly Point[])[], times: number): string {
+/** What stands round a part's words. */
+interface Surroundings {
+  /** Outlines of the part and of all others, where they lie. */
+  readonly own: readonly Ring[];
+  readonly others: readonly Ring[];
+  /** Lines that words keep clear of. */
+  readonly outlines: LineField;
+  /** How many times as large as printed. */
+  readonly times: number;
+}
+
+/** A part's seat and name on it where no line runs through them, or where nothing else lies; its seat alone; on a disc where lines are everywhere. */
+function partWords(place: PartPlace<SeatPart>, { own, others, outlines, times }: Surroundings): string {
   const { part, x, y, width, height } = place;
   const box = boxAt(x, y, place);
-  const seat = String(part.seat);
-  const named = say.sheetPartShort({ seat: part.seat, part: partName(part) });
+  const [named, seat] = seatPartNames(part);
   const choices = Math.max(width, height) >= ROOM_FOR_NAME * times ? [named, seat] : [seat];
   const letters = LETTERS * times;
   const free = 2 * FREE * times;
+  const isOn = insideOf(own);
+  const isOther = insideOf(others);
   for (const words of choices) {
-    const spot = wordsSpot(box, outlines, { width: wordsWidth(words, letters) + free, height: letters + free });
+    const size = { width: wordsWidth(words, letters) + free, height: letters + free };
+    const spot = wordsSpot(box, outlines, size, isOn) ?? wordsSpot(box, outlines, size, (at) => !isOther(at));
     if (spot) return wordsAt(spot, words, letters);
   }
-  const [cx, cy] = [x + width / 2, y + height / 2];
+  const cy = y + height / 2;
+  const { from, to } = widestStretch(own, cy, { from: x, to: x + width });
+  const cx = (from + to) / 2;
   const disc = tag("circle", {
     cx,
     cy,
@@ -79,6 +99,12 @@ function partWords(place: PartPlace<SeatPart>, outlines: readonly (readonly Poin
     fill: "#fff",
   });
   return disc + wordsAt({ x: cx, y: cy, upright: false }, seat, letters);
+}
+
+/** The widest stretch of outlines at a height; the whole of their width where there is none. */
+function widestStretch(rings: readonly Ring[], y: number, whole: Stretch): Stretch {
+  const stretches = stretchesOf(levelCrossings(rings, y)).toSorted((a, b) => b.to - b.from - (a.to - a.from));
+  return stretches[0] ?? whole;
 }
 
 /** Words about their middle, on a white ground so that lines beside them do not touch them. */

@@ -5,7 +5,7 @@ import type { Figure } from "../figure.ts";
 /** Free modules round the code: ISO/IEC 18004 asks for four (from memory). */
 const QUIET = 4;
 
-/** An address as a QR code, one path of squares; a module is one unit. */
+/** An address, or a seat's row, as a QR code, one path of squares; a module is one unit. */
 export function seatCode(address: string, label: string): Figure {
   const modules = encodeQR(address, "raw", { ecc: "medium", border: QUIET });
   const size = modules.length;

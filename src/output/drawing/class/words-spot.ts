@@ -1,6 +1,5 @@
 import type { Box, Size } from "../../../core/geometry/box.ts";
-import type { Point } from "../../../core/geometry/point.ts";
-import { meetsBox, sidesOf } from "../../../core/geometry/side-in-box.ts";
+import type { LineField } from "../../../core/geometry/line-field.ts";
 
 /** Where words stand: their middle, and whether they run upward. */
 export interface WordsSpot {
@@ -15,11 +14,10 @@ const STEPS = 12;
 /** The spot in a place where words of a width and a height meet no line, the nearest to its middle, and there rather level. Undefined where there is none; `isAllowed` may turn spots down. */
 export function wordsSpot(
   place: Box,
-  lines: readonly (readonly Point[])[],
+  lines: LineField,
   words: Size,
   isAllowed: (spot: WordsSpot) => boolean = () => true,
 ): WordsSpot | undefined {
-  const near = lines.flatMap(sidesOf).filter((side) => meetsBox(side, place));
   const spots = [false, true].flatMap((upright) => spotsIn(place, upright ? turned(words) : words, upright));
   const middle = [(place.left + place.right) / 2, (place.top + place.bottom) / 2] as const;
   const away = ({ x, y }: WordsSpot): number => Math.hypot(x - middle[0], y - middle[1]);
@@ -27,7 +25,7 @@ export function wordsSpot(
     .toSorted((a, b) => away(a) - away(b))
     .find((spot) => {
       const box = boxAt(spot, spot.upright ? turned(words) : words);
-      return isAllowed(spot) && !near.some((side) => meetsBox(side, box));
+      return isAllowed(spot) && !lines.meets(box);
     });
 }
 

@@ -5,11 +5,9 @@ import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pat
 import { leafName } from "../../../words/leaves.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
-import { type At, diagram, FAINT, PAPER, THIN } from "./ink.ts";
-import { type Pen, penFor } from "./pen.ts";
-
-const PAGE = { width: 17, top: 9, foot: 36 };
-const SPREAD = 36;
+import { diagram } from "./ink.ts";
+import { penFor } from "./pen.ts";
+import { EMPTY, PAGE, type PageLines, SPREAD, spread } from "./spread.ts";
 
 /** One leaf is two pages: the first picture leaf before and after it is turned, with its printed numbers and pattern page 1. */
 export function leafAndPages(kit: Kit, pattern: Pattern): Figure {
@@ -53,50 +51,9 @@ function sheetText({ leaf, name }: PatternLeaf, front: string, back: string): st
   return name.kind === "numbered" ? say.drawPagesSheet({ leaf, front, back }) : say.drawPagesSheetUnnumbered({ leaf });
 }
 
-/** What stands on a page: its leaf, its printed number, and below them its pattern page. */
-interface PageLines {
-  readonly top: readonly string[];
-  readonly foot: string;
-}
-
-const EMPTY: PageLines = { top: [], foot: "" };
-
 function pageLines(leaf: LeafNumber, printed: string, patternPage: number | null = null): PageLines {
   return {
     top: [say.leafNumber({ leaf }), printed],
     foot: patternPage === null ? "" : say.drawPagesPattern({ page: patternPage }),
   };
-}
-
-/** An opened book from above: two pages, the one of the leaf in question tinted. */
-function spread(pen: Pen, left: PageLines, right: PageLines, own: "left" | "right"): string {
-  const edges = [1, 2].flatMap((step): At[][] => [
-    [
-      [1 - step * 0.7, PAGE.top + step * 0.7],
-      [1 - step * 0.7, PAGE.foot + step * 0.7],
-      [18, PAGE.foot + step * 0.7],
-    ],
-    [
-      [35 + step * 0.7, PAGE.top + step * 0.7],
-      [35 + step * 0.7, PAGE.foot + step * 0.7],
-      [18, PAGE.foot + step * 0.7],
-    ],
-  ]);
-  return [
-    ...edges.map((edge) => pen.line(edge, FAINT)),
-    page(pen, 1, left, own === "left"),
-    page(pen, 18, right, own === "right"),
-  ].join("");
-}
-
-function page(pen: Pen, x: number, { top, foot }: PageLines, tinted: boolean): string {
-  const middle = x + PAGE.width / 2;
-  const [fill, look] = tinted ? ([PAPER, THIN] as const) : (["#ffffff", FAINT] as const);
-  return [
-    pen.box([x, PAGE.top], [x + PAGE.width, PAGE.foot], fill, look),
-    ...top.map((line, i) =>
-      pen.words([middle, PAGE.top + 4.5 + i * 3.8], line, { anchor: "middle", bold: tinted && i === 0 }),
-    ),
-    foot === "" ? "" : pen.wrapped([middle, PAGE.top + 21.1], foot, PAGE.width, { anchor: "middle" }),
-  ].join("");
 }

@@ -16,8 +16,18 @@ export function preparationSection(view: ClassView): Html {
   )}
 </ol>
 ${!cutReady && view.preparation.length > 0 && cutInClass(view.preparation)}
-${view.sheets.length > 0 && cutSheets(view)}
+${view.sheets.length > 0 && [bagsTable(view), cutSheets(view)]}
 </section>`;
+}
+
+function bagsTable({ bags, sharedGauges }: ClassView): Html {
+  const rows = bags.map(
+    ({ seat, parts, gauge }) =>
+      html`<tr><td><span class="box"></span></td><th scope="row">${seat}</th><td>${rowText(parts)}${gauge !== "" && html`<span class="note">${gauge}</span>`}</td></tr>`,
+  );
+  return html`<h2>${say.papersBags()}</h2>
+${sharedGauges.map((line) => html`<p>${line}</p>`)}
+<table class="bags"><thead><tr><td></td><th scope="col">${say.classSeatHead()}</th><th scope="col">${say.papersBagsPartHead()}</th></tr></thead><tbody>${rows}</tbody></table>`;
 }
 
 function cutSheets({ slug, sheetFigures }: ClassView): Html {

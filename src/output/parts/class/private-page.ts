@@ -3,6 +3,7 @@ import type { ClassView } from "../../views/class/class-view.ts";
 import type { LinkTo } from "../cards.ts";
 import { type Html, html, rich } from "../markup.ts";
 import { linkRow } from "./link-row.ts";
+import { CUT_SHEETS } from "./print-plan-page.ts";
 
 /** The page of what is for teachers alone: each class's papers. */
 export function privatePage(classes: readonly ClassView[], link: LinkTo): Html {
@@ -22,8 +23,20 @@ function papers({ slug, plan, date, sheets, seats }: ClassView, link: LinkTo): H
     packet: html`<a href="${folder}/teacher.pdf">${say.classTeacherPacket()}</a>`,
     read: html`<a href="${folder}/teacher/index.html">${say.classTeacherRead()}</a>`,
   })}</li>
-${seats.some(({ view }) => view) && html`<li><a href="${folder}/all-seats-${plan.paper}.pdf">${say.classAllPackets()}</a></li>`}
-${files.length > 0 && html`<li>${rich(say.classCutFiles, { files: linkRow(files) })}</li>`}
+<li>${rich(say.privatePlan, {
+    plan: html`<a href="${folder}/print-plan.pdf">${say.papersPlan()}</a>`,
+    read: html`<a href="${folder}/print-plan/index.html">${say.classTeacherRead()}</a>`,
+  })}</li>
+<li><a href="${folder}/room/index.html">${say.roomLink()}</a></li>
+${seats.some(({ view }) => view) && mergedFiles(folder, plan.paper)}
+${files.length > 0 && html`<li><a href="${folder}/${CUT_SHEETS}">${say.classCutSheetsPdf()}</a></li><li>${rich(say.classCutFiles, { files: linkRow(files) })}</li>`}
 </ul></section>
 `;
+}
+
+/** All seats' packets: whole, and parted into what is read and what is cut out. */
+function mergedFiles(folder: string, paper: string): Html {
+  const link = (name: string, words: string): Html => html`<a href="${folder}/${name}-${paper}.pdf">${words}</a>`;
+  return html`<li>${link("all-seats", say.classAllPackets())}</li>
+<li>${rich(say.classPartedPackets, { read: link("to-read", say.classToRead()), cut: link("to-cut-out", say.classToCutOut()) })}</li>`;
 }

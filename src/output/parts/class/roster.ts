@@ -1,6 +1,6 @@
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
-import { helpsOf } from "../../views/class/misfit-view.ts";
+import { type Help, helpsOf } from "../../views/class/misfit-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
 import { longClass } from "../long-text.ts";
 import { type Html, html, type Markup } from "../markup.ts";
@@ -43,7 +43,14 @@ function misfit({ number, kitTitle, misfit: found }: SeatView): Markup {
   return html`<div class="warn"><h2>${say.teacherMisfit({ seat: number, kit: kitTitle })}</h2>
 <p>${why}</p>
 <p>${say.teacherHelp()}</p>
-<ul>${helps.map((help) => html`<li>${help}</li>`)}</ul></div>`;
+<ul class="ways">${helps.map(way)}</ul>
+<p class="note">${say.teacherEntryNote()}</p></div>`;
+}
+
+function way({ words, facts, entry }: Help): Html {
+  return html`<li>${words}${facts !== "" && html`<span class="note">${facts}</span>`}${
+    entry && html`<span class="note">${say.teacherEntry({ into: entry.into })}</span><code>${entry.text}</code>`
+  }</li>`;
 }
 
 function doubts({ seats }: ClassView): Markup {

@@ -18,16 +18,18 @@ export function seatPage(seat: SeatView, view: ClassView): Html {
 <h1>${say.seatNumber({ seat: number })}</h1>
 <p class="lede">${seat.awaits ? say.seatAwaiting() : say.seatLede({ kit: kitTitle, book })}</p>
 </section>
-${seat.awaits && awaitingPart(view)}
+${seat.awaits && awaitingPart(seat, view)}
 ${seat.view && fittingSeat(seat, seat.view, view)}
 ${seat.misfit && misfitPart(seat.misfit, kitPath(seat))}
 ${reachesPart(seat, view)}
 </main>`;
 }
 
-function awaitingPart({ plan }: ClassView): Html {
+/** The class's page is told the seat, and the kit where that is settled. */
+function awaitingPart({ number, kitSlug }: SeatView, { plan }: ClassView): Html {
+  const asks = `seat=${number}${kitSlug === "" ? "" : `&kit=${kitSlug}`}`;
   const help = {
-    class: html`<a href="../index.html" dir="auto">${plan.title}</a>`,
+    class: html`<a href="../index.html?${asks}" dir="auto">${plan.title}</a>`,
     card: html`<a href="../measuring-card/index.html">${say.classMeasuringCard()}</a>`,
   };
   return html`<section class="prose"><p>${rich(say.seatAwaitingHelp, help)}</p></section>`;
@@ -98,9 +100,13 @@ function otherKit({ title, path, change }: OtherKit): Html {
 function reachesPart({ number }: SeatView, { schedule, sessions }: ClassView): Markup {
   const row = schedule.find(({ seat }) => seat === number);
   if (!row) return false;
-  const reaches = row.reaches.map((reach, i) => html`<li><b>${sessions[i]!.title}</b> <span>${reach}</span></li>`);
+  const reaches = row.reaches.map((reach, i) => {
+    const pause = row.pauses[i]!;
+    return html`<li><b>${sessions[i]!.title}</b> <span>${reach}${pause !== "" && html`<span class="note">${pause}</span>`}</span></li>`;
+  });
   return html`<section><h2>${say.seatReaches()}</h2>
-<ol class="reaches">${reaches}</ol></section>`;
+<ol class="reaches">${reaches}</ol>
+${row.drying !== "" && html`<p>${row.drying}</p>`}</section>`;
 }
 
 /** A kit's folder as seen from a seat's. */

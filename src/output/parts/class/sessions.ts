@@ -31,8 +31,11 @@ function reachOf(
   sessions: readonly (readonly [number, SessionView])[],
 ): Html {
   const heads = sessions.map(([, { title }]) => html`<th scope="col">${title}</th>`);
-  const rows = schedule.map(({ seat, hours, reaches }) => {
-    const cells = sessions.map(([i, { title }]) => html`<td data-label="${title}">${reaches[i]!}</td>`);
+  const rows = schedule.map(({ seat, hours, reaches, pauses }) => {
+    const cells = sessions.map(
+      ([i, { title }]) =>
+        html`<td data-label="${title}">${reaches[i]!}${pauses[i] !== "" && html`<span class="note">${pauses[i]!}</span>`}</td>`,
+    );
     return html`<tr><th scope="row" data-label="${say.classSeatHead()}">${seat}</th><td data-label="${say.classWorkHead()}">${hours}</td>${cells}</tr>`;
   });
   return html`<table class="plain reach"><caption>${say.classReaches()}</caption><thead><tr><th scope="col">${say.classSeatHead()}</th><th scope="col">${say.classWorkHead()}</th>${heads}</tr></thead><tbody>${rows}</tbody></table>`;

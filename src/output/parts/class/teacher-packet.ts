@@ -1,5 +1,6 @@
 import type { ClassView } from "../../views/class/class-view.ts";
 import { type Html, html } from "../markup.ts";
+import { blankMeasures } from "./blank-measures.ts";
 import { handouts } from "./handouts.ts";
 import { preparationSection } from "./preparation.ts";
 import { rosterSection } from "./roster.ts";
@@ -15,6 +16,8 @@ export function teacherPacket(view: ClassView): Html {
 ${shoppingSection(view)}
 
 ${preparationSection(view)}
+
+${blankMeasures(view)}
 
 ${teacherSchedule(view)}
 

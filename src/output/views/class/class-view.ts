@@ -13,7 +13,10 @@ import { cutSheetFigure } from "../../drawing/class/cut-sheet.ts";
 import type { Figure } from "../../drawing/figure.ts";
 import type { KitView } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
+import { type BagView, bagViews, sharedGauges } from "./bags-view.ts";
+import { type EveningView, eveningView } from "./evening-view.ts";
 import { type PreparationRow, preparationRows } from "./preparation-view.ts";
+import { type RoomView, roomView } from "./room-view.ts";
 import { type ScheduleRow, type SessionView, scheduleRows, sessionViews } from "./schedule-view.ts";
 import { awaitingSeatView, fittingSeatView, misfitSeatView, type SeatView } from "./seat-view.ts";
 import { type CostsView, costsView, type ShoppingRow, shoppingRows } from "./shopping-view.ts";
@@ -26,11 +29,17 @@ export interface ClassView {
   readonly seats: readonly SeatView[];
   readonly sessions: readonly SessionView[];
   readonly schedule: readonly ScheduleRow[];
+  readonly evening: EveningView;
+  /** What is shown and kept in the room. */
+  readonly room: RoomView;
   readonly shopping: readonly ShoppingRow[];
-  /** What the teacher calls the things that no line has a use for. */
+  /** What the teacher calls the things that no line has a use for; none while no book fits, and so nothing is listed. */
   readonly unusedStock: readonly string[];
   readonly costs: CostsView | undefined;
   readonly preparation: readonly PreparationRow[];
+  readonly bags: readonly BagView[];
+  /** Gauges that go round, each in a sentence or two. */
+  readonly sharedGauges: readonly string[];
   readonly sheets: readonly NamedSheet[];
   readonly sheetFigures: readonly SheetFigure[];
   /** Those of all its kits. */
@@ -80,10 +89,14 @@ export function viewClass(
     seats,
     sessions: () => sessionViews(plan),
     schedule: () => scheduleRows(plan, schedules()),
+    evening: () => eveningView(plan, schedules()),
+    room: () => roomView(plan, schedules()),
     shopping: () => shoppingRows(plan, shopping()),
-    unusedStock: () => unusedStock(plan, shopping()).map(({ item }) => item),
+    unusedStock: () => (fitting.length === 0 ? [] : unusedStock(plan, shopping()).map(({ item }) => item)),
     costs: () => costsView(plan, shopping(), fitting),
     preparation: () => preparationRows(parts(), sheets(), fitting.length),
+    bags: () => bagViews(parts(), sheets()),
+    sharedGauges: () => sharedGauges(parts()),
     sheets,
     sheetFigures: () => sheets().map(sheetFigure),
     cautions: () => cautions.filter((caution) => own.some((view) => view.cautions.includes(caution))),

@@ -3,7 +3,7 @@ import type { FittingSeat } from "../../../core/class/fit-seats.ts";
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import type { PooledSupply } from "../../../core/class/pooled-supply.ts";
 import { money } from "../../../words/money.ts";
-import { shoppingCount, shoppingName, shoppingNeed, shoppingNote } from "../../../words/shopping.ts";
+import { shoppingBuy, shoppingCount, shoppingName, shoppingNeed, shoppingNote } from "../../../words/shopping.ts";
 
 /** A line of the shopping list as text. */
 export interface ShoppingRow {
@@ -37,7 +37,7 @@ export function shoppingRows(plan: KitClass, list: readonly PooledSupply[]): Sho
     note: shoppingNote(line, plan.units),
     need: shoppingNeed(line),
     stock: shoppingCount(line.stock),
-    buy: shoppingCount(line.buy),
+    buy: shoppingBuy(line),
     price: line.toPay === undefined || line.buy === 0 ? "" : money(line.toPay, plan.currency),
   }));
 }

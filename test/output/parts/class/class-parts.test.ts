@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { classPage } from "../../../../src/output/parts/class/class-page.ts";
 import { measuringCard } from "../../../../src/output/parts/class/measuring-card.ts";
+import { printPlanPage } from "../../../../src/output/parts/class/print-plan-page.ts";
 import { privatePage } from "../../../../src/output/parts/class/private-page.ts";
 import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
@@ -91,6 +92,11 @@ describe("a class whose books are still to come", () => {
     expect(read(packet(collecting))).toContain("Measure the books for seats 9 and 10, enter them and build again.");
   });
 
+  it("says nothing of stock while there is no list that could use it", () => {
+    expect(announced.plan.stock.length).toBeGreaterThan(0);
+    expect(announced.unusedStock).toEqual([]);
+  });
+
   it("tells at such a seat what to do, and needs no kit", () => {
     const [open, settled] = collecting.seats.slice(-2);
     expect(read(String(seatPage(open!, collecting)))).toContain("The book for this seat is still to come.");
@@ -171,11 +177,17 @@ describe("privatePage(classes, link)", () => {
 
   it("leads to each class's page and to all of its papers", () => {
     const links = [...papers().matchAll(/href="([^"]+)"/g)].map(([, link]) => link!);
-    expect(links.slice(0, 5)).toEqual([
+    expect(links.slice(0, 11)).toEqual([
       "../classes/winter-evenings/index.html",
       "classes/winter-evenings/teacher.pdf",
       "classes/winter-evenings/teacher/index.html",
+      "classes/winter-evenings/print-plan.pdf",
+      "classes/winter-evenings/print-plan/index.html",
+      "classes/winter-evenings/room/index.html",
       "classes/winter-evenings/all-seats-a4.pdf",
+      "classes/winter-evenings/to-read-a4.pdf",
+      "classes/winter-evenings/to-cut-out-a4.pdf",
+      "classes/winter-evenings/cut-sheets.pdf",
       "classes/winter-evenings/cut/card-a4-1-mm.svg",
     ]);
   });
@@ -213,9 +225,9 @@ describe("teacherPacket(view)", () => {
   });
 
   it("writes money with two decimals, by its code or as the teacher writes it", () => {
-    expect(read(packet())).toContain("Materials that all seats use: |€21.45|. Still to pay");
+    expect(read(packet())).toContain("Materials that all seats use: |€21.10|. Still to pay");
     const own = read(packet(fixtureClassView({ currency: "shells" })));
-    expect(own).toContain("|21.45 shells|");
+    expect(own).toContain("|21.10 shells|");
     expect(own).toContain("|0.80 shells|");
   });
 
@@ -224,7 +236,7 @@ describe("teacherPacket(view)", () => {
     expect(rows.map(([seat]) => Number(seat))).toEqual([1, 2, 3, 4, 5, 7, 8]);
     expect(rows[1]![1]).toBe("Harbour Moon");
     const cents = rows.map(([, , amount]) => Math.round(100 * Number(amount!.slice(1))));
-    expect(cents.reduce((a, b) => a + b, 0)).toBe(2145);
+    expect(cents.reduce((a, b) => a + b, 0)).toBe(2110);
   });
 
   it.each([1, 12, 16, 40, 60])("puts no more side by side with %d seats than with eight", (seats) => {
@@ -244,15 +256,81 @@ describe("teacherPacket(view)", () => {
   it("says of a handout's step that it is done where the teacher has it ready", () => {
     const done = "Done for you before the class.";
     expect(count(packet(fixtureClassView({ ready: [] })), done)).toBe(0);
-    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(view.handouts.length);
+    // The gauge and the score lines of each kit.
+    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(2 * view.handouts.length);
   });
 
   it("says that every seat finishes where all do", () => {
     const long = fixtureClassView({
-      sessions: [{ title: "A day", date: undefined, starts: undefined, minutes: 1400, aside: 0 }],
+      sessions: [{ title: "A day", date: undefined, starts: undefined, minutes: 1400, aside: 0, buffer: 0 }],
     });
     expect(read(packet(long))).toContain("By this estimate, every seat that fits finishes in these sessions.");
     expect(packet(long)).not.toContain('<ul class="late">');
+  });
+});
+
+describe("the plan of the evening and the bags in teacherPacket(view)", () => {
+  // The fixtures’ first session: 18:30, 150 minutes, 25 aside: 6 to settle in, 63 of work, 13 of pause, 62 of work, 6 to tidy.
+  it("has a running order by the clock for each session", () => {
+    const [order] = packet().match(/<table class="order">[\s\S]*?<\/table>/)!;
+    expect([...order!.matchAll(/<th scope="row">([^<]*)</g)].map(([, time]) => time)).toEqual([
+      "18:30",
+      "18:36",
+      "19:39",
+      "19:52",
+      "20:54",
+    ]);
+    expect(count(packet(), '<table class="order">')).toBe(3);
+  });
+
+  it("tells each seat's target at each pause", () => {
+    expect(view.schedule.every(({ pauses }) => pauses.length === 3)).toBe(true);
+    expect(count(packet(), "At the pause: ")).toBe(7 * 3);
+    expect(count(String(seatPage(seat(2), view)), "At the pause: ")).toBe(3);
+  });
+
+  it("says which tools seats share, only where they do", () => {
+    expect(read(packet())).not.toContain("Tools to share");
+    expect(read(packet(fixtureClassView({ tools: { mat: 2 } })))).toContain("There are 2 × cutting mat");
+  });
+
+  it("tells for each seat what lies in its bag, and where the gauge is", () => {
+    const rows = view.bags.map(({ seat: number, parts, gauge }) => [number, parts.length, gauge]);
+    expect(rows).toEqual([
+      [1, 1, ""],
+      [2, 10, ""],
+      [3, 0, "The gauge is in the bag of seat 1 and goes round."],
+      [4, 0, "The gauge is in the bag of seat 1 and goes round."],
+      [5, 1, ""],
+      [7, 0, "The gauge is in the bag of seat 1 and goes round."],
+      [8, 9, "The gauge is in the bag of seat 2 and goes round."],
+    ]);
+    expect(view.bags[0]!.parts).toEqual(["scoring gauge (card-a4-1)"]);
+    expect(view.sharedGauges[0]).toContain("One gauge serves seats 1, 3, 4, and 7");
+  });
+});
+
+describe("printPlanPage(view, files)", () => {
+  it("says that pages are not counted yet, or counts them", () => {
+    expect(read(String(printPlanPage(view)))).toContain("Pages are counted when the site is built");
+    const priced = fixtureClassView({ pagePrice: 0.05 });
+    const files = [
+      { file: "teacher", pages: 17 },
+      { file: "to-read", pages: 176 },
+      { file: "to-cut-out", pages: 21 },
+    ] as const;
+    const plan = read(String(printPlanPage(priced, files)));
+    for (const words of [
+      "teacher.pdf",
+      "to-read-a4.pdf",
+      "88 sheets of paper, both sides",
+      "21 sheets of card, one side",
+    ])
+      expect(plan).toContain(words);
+    // By hand: 17 + 176 + 21 sides; 9 and 88 sheets of paper.
+    expect(plan).toContain("97 sheets of paper, 21 of card");
+    expect(plan).toContain("€10.70");
+    expect(read(String(printPlanPage(view, files)))).toContain("State your price for a printed side");
   });
 });
 

@@ -1,5 +1,5 @@
-import { KitError } from "../files/message.ts";
-import { type Problem, ProblemError } from "../files/problem.ts";
+import { KitError } from "./message.ts";
+import { type Problem, ProblemError } from "./problem.ts";
 
 /** Makes all of several things, and tells of every problem on the way, each once. @throws ProblemError */
 export function eachOf<T>(makes: readonly (() => T)[]): T[] {

@@ -1,0 +1,63 @@
+import { existsSync, lstatSync, readdirSync, statSync } from "node:fs";
+import { join, relative, resolve, sep } from "node:path";
+import { PROJECT_CONTENT, readContentFrom } from "../../input/files/content-folder.ts";
+import { pathBelow } from "../../input/files/folders.ts";
+import * as say from "../../words/messages.ts";
+import { BuildError } from "../errors/build-error.ts";
+import { LICENCES } from "../licences/write-licences.ts";
+import { choice, type SiteChoice, settleChoices, takeChoices } from "./site-choices.ts";
+
+/** The folder that a build makes unless another is asked for. */
+export const USUAL_OUTPUT = "dist";
+
+/** Folders of the project that are no place for a site. */
+const TAKEN = ["src", "layouts", "test", "node_modules", ".git", ".github", ".ci", ".cache"];
+
+/** What a built site has at its top. */
+const OF_A_SITE = ["index.html", "assets", LICENCES];
+
+/** The words of a command without the site's choices; from then on the chosen content is read. @throws BuildError */
+export function chooseSite(base: string, words: readonly string[], known: readonly SiteChoice[]): readonly string[] {
+  const taken = takeChoices(words, known);
+  settleChoices(base, taken);
+  readContentFrom(contentFolder(base, choice("content")));
+  return taken.rest;
+}
+
+/** The folder to make, as it was asked for. @throws BuildError for one that a build must not replace */
+export function outputFolder(base: string, content: string): string {
+  const output = choice("output") ?? USUAL_OUTPUT;
+  const target = resolve(base, output);
+  const refuse = (why: string): never => {
+    throw new BuildError(say.siteOutput({ output, why }));
+  };
+  const kept = [resolve(base, content), ...[PROJECT_CONTENT, ...TAKEN].map((name) => join(base, name))];
+  if (holds(target, base) || kept.some((folder) => holds(target, folder) || holds(folder, target)))
+    refuse(say.siteOutputOwn());
+  if (target !== join(base, USUAL_OUTPUT) && !isReplaceable(target)) refuse(say.siteOutputFull());
+  return output;
+}
+
+/** @throws BuildError for what is no folder, or holds the project */
+function contentFolder(base: string, given: string | undefined): string {
+  if (given === undefined) return PROJECT_CONTENT;
+  const folder = resolve(base, given);
+  if (!(statSync(folder, { throwIfNoEntry: false })?.isDirectory() ?? false))
+    throw new BuildError(say.siteContentMissing({ content: given }));
+  if (holds(folder, base) || TAKEN.some((name) => holds(join(base, name), folder)))
+    throw new BuildError(say.siteContentOwn({ content: given }));
+  return pathBelow(base, folder);
+}
+
+/** Whether `inner` is the folder `outer` or lies in it. */
+function holds(outer: string, inner: string): boolean {
+  const way = relative(outer, inner);
+  return way === "" || (way !== ".." && !way.startsWith(`..${sep}`) && !/^[A-Za-z]:|^\//.test(way));
+}
+
+/** An empty place or a site that was built before: what else lies there would be lost. */
+function isReplaceable(target: string): boolean {
+  const found = lstatSync(target, { throwIfNoEntry: false });
+  if (!found?.isDirectory()) return true;
+  return readdirSync(target).length === 0 || OF_A_SITE.every((name) => existsSync(join(target, name)));
+}

@@ -1,0 +1,2 @@
+/** The calendar file beside a class's page. */
+export const CALENDAR = "class.ics";
