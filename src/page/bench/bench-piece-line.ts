@@ -7,6 +7,9 @@ import { part } from "./bench-dom.ts";
 import { newerNotice } from "./newer-notice.ts";
 import type { OpenedPiece } from "./open-piece.ts";
 
+/** So many other pieces are named; a link leads to all. */
+const MOST = 3;
+
 /** Says which piece is on the bench wherever the address did not name it, and leads to the others; marks never show for another piece in silence. */
 export function showPieceLine(root: HTMLElement, opened: OpenedPiece): void {
   const place = part(root, "piece");
@@ -15,7 +18,8 @@ export function showPieceLine(root: HTMLElement, opened: OpenedPiece): void {
   place.hidden = place.childElementCount === 0;
 }
 
-function pieceLine({ chosen, others, desk }: OpenedPiece): HTMLElement | undefined {
+function pieceLine(opened: OpenedPiece): HTMLElement | undefined {
+  const { chosen, others } = opened;
   if (chosen.kind === "new") return undefined;
   const { piece } = chosen;
   if (chosen.kind === "found" || !piece) {
@@ -28,8 +32,8 @@ function pieceLine({ chosen, others, desk }: OpenedPiece): HTMLElement | undefin
     "other-book": () => [say.pieceOtherBook({ piece: pieceName(piece) })],
   }[chosen.kind]();
   const links = [
-    ...others.map((one) => linkTo(piecePath(one), say.pieceOpenOther({ piece: pieceName(one) }))),
-    anotherLink(chosen.kind === "other-book" ? location.search : desk.progress.fit, chosen.kind === "other-book"),
+    ...others.slice(0, MOST).map((one) => linkTo(piecePath(one), say.pieceOpenOther({ piece: pieceName(one) }))),
+    anotherLink(opened),
     linkTo("../../../pieces/index.html", say.pieceAll()),
   ];
   const notice = make("p", "notice", told.join(" "));
@@ -39,12 +43,11 @@ function pieceLine({ chosen, others, desk }: OpenedPiece): HTMLElement | undefin
 }
 
 /** Leads to a new piece: in the book that the address states, or in that of the piece that is shown. */
-function anotherLink(figures: string, elsewhere: boolean): HTMLAnchorElement {
-  const address = new URLSearchParams(figures);
-  address.delete("piece");
-  const rest = address.toString();
+function anotherLink({ chosen, asked, desk }: OpenedPiece): HTMLAnchorElement {
+  const elsewhere = chosen.kind === "other-book";
+  const figures = elsewhere ? asked : desk.progress.fit;
   const words = elsewhere ? say.pieceBeginThere() : say.pieceBeginAnother();
-  return linkTo(`index.html?piece=new${rest === "" ? "" : `&${rest}`}`, words);
+  return linkTo(`index.html?piece=new${figures === "" ? "" : `&${figures}`}`, words);
 }
 
 function inBook({ progress }: Piece): string {

@@ -3,8 +3,8 @@ import { fitOf } from "../../core/bench/fit-key.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
 import { choosePiece, type PieceChosen } from "../../core/piece/choose-piece.ts";
-import { nextNumber, type Piece } from "../../core/piece/piece.ts";
-import { type AddressRead, fromAddress } from "../../core/refit/address.ts";
+import { latestFirst, nextNumber, type Piece } from "../../core/piece/piece.ts";
+import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
@@ -21,7 +21,9 @@ export interface OpenedPiece {
   readonly desk: Desk;
   readonly piece: BenchPiece;
   readonly chosen: PieceChosen;
-  /** Other pieces of this kit. */
+  /** The book that the address states, as an address has it. */
+  readonly asked: string;
+  /** Other pieces of this kit, the last one first. */
   readonly others: readonly Piece[];
   /** What stands above the leaves. */
   readonly told: readonly string[];
@@ -54,7 +56,8 @@ export async function openPiece(data: KitData, address: URLSearchParams): Promis
     desk: pattern.desk.value,
     piece: new BenchPiece(piece, { ...keeping, asNew: chosen.kind === "new" && id !== undefined }),
     chosen,
-    others: pieces.filter((one) => one.kit === slug && one !== piece),
+    asked: toAddress(asked.refit),
+    others: latestFirst(pieces.filter((one) => one.kit === slug && one !== piece)),
     told,
     newer: pattern.newer,
   };

@@ -3,7 +3,7 @@ import * as say from "../../words/messages.ts";
 import { linkTo, make } from "../shared/dom.ts";
 import { LoadError, loadScript } from "../shared/load-script.ts";
 import { EARLIER } from "./base-name.ts";
-import { type Glance, glances } from "./glance.ts";
+import { glances } from "./glance.ts";
 import { openBase, type PieceBase } from "./piece-base.ts";
 import { continueCard } from "./piece-card.ts";
 import { PieceNews } from "./piece-news.ts";
@@ -25,19 +25,18 @@ async function open(place: HTMLElement): Promise<void> {
   addEventListener("pageshow", ({ persisted }) => persisted && again());
 }
 
+/** Shows what is under way of this page's kits. */
 async function show(place: HTMLElement, base: PieceBase): Promise<void> {
   const site = place.dataset["continue"]!;
-  const pieces = latestFirst(await glances(base)).filter((piece) => isHere(place, piece));
-  const cards = pieces.slice(0, MOST).map((piece) => continueCard(piece, site));
+  const titles = titlesHere(place.dataset);
+  const pieces = latestFirst(await glances(base)).filter(
+    ({ kit, summary }) => Object.hasOwn(titles, kit) && summary.percent !== 100,
+  );
+  const titled = pieces.slice(0, MOST).map((piece) => ({ ...piece, title: titles[piece.kit]! }));
+  const cards = titled.map((piece) => continueCard(piece, site));
   const all = linkTo(`${site}pieces/index.html`, say.pieceAllCount({ count: pieces.length }));
   place.replaceChildren(make("ul", "continue-cards", ...cards), ...(pieces.length > MOST ? [make("p", "", all)] : []));
   place.hidden = cards.length === 0;
-}
-
-/** Under way, and of a kit of this page. */
-function isHere({ dataset }: HTMLElement, { kit, summary }: Glance): boolean {
-  const here = dataset["own"] ?? document.querySelector(`[data-kit="${kit}"]`)?.getAttribute("data-kit");
-  return here === kit && summary.percent !== 100;
 }
 
 function hasEarlier(): boolean {
@@ -59,6 +58,7 @@ async function takeEarlier({ dataset }: HTMLElement): Promise<void> {
   }
 }
 
+/** The titles of this page's kits by their slugs. */
 function titlesHere({ own, title }: DOMStringMap): Record<string, string> {
   if (own !== undefined) return { [own]: title ?? own };
   const cards = [...document.querySelectorAll<HTMLElement>("[data-kit]")];

@@ -61,6 +61,20 @@ export function keepingSuite(served: () => OpenedSite): void {
       expect([await maker.done(), await maker.text("piece")]).toEqual([3, "Piece 1"]);
     });
 
+    it("stays with the book that its piece was begun in, whatever book stands beside its name", async () => {
+      await maker.open(`${GULL}?leaves=128&thick=14`);
+      await foldSome(2);
+      const id = new URL(maker.page.url()).searchParams.get("piece")!;
+      await maker.open(`${GULL}?piece=${id}&leaves=120`);
+      expect([await maker.done(), new URL(maker.page.url()).searchParams.get("leaves")]).toEqual([2, "128"]);
+      expect(await maker.text("piece")).toMatch(/^Piece 1 is made in another book than this address says/);
+      const begin = await maker.page.$$eval("[data-piece] a", (links) => (links[0] as HTMLAnchorElement).href);
+      expect(new URL(begin).search).toBe("?piece=new&leaves=120");
+      await maker.open(`${GULL}?piece=nothere&leaves=128&thick=14`);
+      expect(await maker.text("piece")).toContain("The piece that this address names is not on this device.");
+      expect(await maker.done()).toBe(2);
+    });
+
     it("of an earlier version that is damaged stays where it is, and the bench says so", async () => {
       const KEY = "leaflight-bench/1/little-gull/";
       await maker.page.evaluateOnNewDocument((key) => localStorage.setItem(key, "{"), KEY);
@@ -141,7 +155,7 @@ export function keepingSuite(served: () => OpenedSite): void {
         its.page.on("dialog", (dialog) => dialog.accept());
         await Promise.all([
           its.page.waitForNavigation(),
-          its.page.$$eval("[data-piece] button", (buttons) => (buttons.at(-1) as HTMLElement).click()),
+          its.page.$$eval(".newer-kit button", (buttons) => (buttons.at(-1) as HTMLElement).click()),
         ]);
         await its.page.waitForSelector("[data-edge] svg");
         const made = JSON.parse(await its.page.evaluate(async () => (await fetch("../pattern.json")).text())) as {

@@ -11,7 +11,7 @@ export interface Record {
   readonly name: string;
   readonly notes: string;
   readonly address: string;
-  readonly progress: { readonly ticks: readonly unknown[] };
+  readonly progress: { readonly ticks: readonly unknown[]; readonly clock: { readonly worked: number } };
 }
 
 /** What the device of a page keeps. */
