@@ -548,6 +548,124 @@ export const checkStraysMore = (args: { readonly names: Word; readonly more: Wor
 export const teacherEntry = (args: { readonly into: Word }): string => say("teacher-entry", args);
 /** Enter one of these lines, in place of what stands there of this seat, and build again. */
 export const teacherEntryNote = (): string => say("teacher-entry-note");
+/** Running order */
+export const eveningOrder = (): string => say("evening-order");
+/** Time */
+export const eveningTime = (): string => say("evening-time");
+/** What */
+export const eveningWhat = (): string => say("evening-what");
+/** Settle in: seats, books, cautions */
+export const eveningSettle = (): string => say("evening-settle");
+/** Work at the books */
+export const eveningWork = (): string => say("evening-work");
+/** Work on */
+export const eveningWorkOn = (): string => say("evening-work-on");
+/** Pause */
+export const eveningPause = (): string => say("evening-pause");
+/** Free for seats that are late */
+export const eveningCatchUp = (): string => say("evening-catch-up");
+/** Count tools, tidy, lay wet things flat */
+export const eveningTidy = (): string => say("evening-tidy");
+/** {minute} min — Where no time of day is stated: minutes since the session began. */
+export const eveningMinute = (args: { readonly minute: Word }): string => say("evening-minute", args);
+/** At the pause: {target}. — $target is where the seat should be: "12 of 140 leaves, up to leaf 22". */
+export const eveningAtPause = (args: { readonly target: Word }): string => say("evening-at-pause", args);
+/** Glue the frame in “{from}” and hang the door in “{to}”. It dries for {dries}. — $from and $to are names of sessions. $dries is a time: "12 h". */
+export const eveningGlueAndHang = (args: { readonly from: Word; readonly to: Word; readonly dries: Word }): string => say("evening-glue-and-hang", args);
+/** Glue the frame and hang the door in “{from}”. It dries for {dries}. */
+export const eveningGlueAndHangOnce = (args: { readonly from: Word; readonly dries: Word }): string => say("evening-glue-and-hang-once", args);
+/** Glue the frame in “{from}” and hang the door at home. It dries for {dries}. */
+export const eveningHangAtHome = (args: { readonly from: Word; readonly dries: Word }): string => say("evening-hang-at-home", args);
+/** Glue the frame and hang the door at home. It dries for {dries}. */
+export const eveningGlueAtHome = (args: { readonly dries: Word }): string => say("evening-glue-at-home", args);
+/** {plan} This is for {seats}. — $plan is one of the sentences above, $seats names seats: "seats 2 and 8". */
+export const eveningDrying = (args: { readonly plan: Word; readonly seats: Word }): string => say("evening-drying", args);
+/** Tools to share */
+export const eveningTools = (): string => say("evening-tools");
+/** There are {tools}. Seats take turns: who comes first has them first. — $tools is a list of tools with how many there are. */
+export const eveningShared = (args: { readonly tools: Word }): string => say("evening-shared", args);
+/** By this estimate, nobody waits. */
+export const eveningNoWaits = (): string => say("evening-no-waits");
+/** By this estimate, some wait: {waits}. The times above count it. — $waits is a list: "seat 3: 12 min". */
+export const eveningWaits = (args: { readonly waits: Word }): string => say("evening-waits", args);
+/** seat {seat}: {minutes} */
+export const eveningWait = (args: { readonly seat: Word; readonly minutes: Word }): string => say("evening-wait", args);
+/** {count} × {tool} */
+export const eveningSharedTool = (args: { readonly count: Word; readonly tool: Word }): string => say("evening-shared-tool", args);
+/** glue gun|glue guns */
+export const eveningGlueGun = (args: { readonly count: number }): string => say("evening-glue-gun", args);
+/** Who sits beside whom */
+export const eveningPairs = (): string => say("evening-pairs");
+/** A quick seat beside a slow one can lend a hand. Times are estimates. */
+export const eveningPairsNote = (): string => say("evening-pairs-note");
+/** Seat {helper} beside seat {helped}: done about {ahead} before it. — $ahead is a time: "1 h 30 min". */
+export const eveningPair = (args: { readonly helper: Word; readonly helped: Word; readonly ahead: Word }): string => say("evening-pair", args);
+/** Seat {helper} beside seat {helped}: done about {ahead} before it, in “{session}” at {time}. — $session is the name of a session, $time a time of day or "35 min". */
+export const eveningPairFrom = (args: { readonly helper: Word; readonly helped: Word; readonly ahead: Word; readonly session: Word; readonly time: Word }): string => say("evening-pair-from", args);
+/** Print plan */
+export const papersPlan = (): string => say("papers-plan");
+/** In this order. Pages are counted from the files. */
+export const papersPlanLede = (): string => say("papers-plan-lede");
+/** Pages are counted when the site is built with its PDFs. Build the site to see them. */
+export const papersPlanUncounted = (): string => say("papers-plan-uncounted");
+/** File */
+export const papersFileHead = (): string => say("papers-file-head");
+/** How often */
+export const papersCopiesHead = (): string => say("papers-copies-head");
+/** Pages */
+export const papersPagesHead = (): string => say("papers-pages-head");
+/** Sheets */
+export const papersSheetsHead = (): string => say("papers-sheets-head");
+/** Cost */
+export const papersCostHead = (): string => say("papers-cost-head");
+/** measuring card; cut each sheet in two — What each file is. */
+export const papersMeasuringCard = (): string => say("papers-measuring-card");
+/** your packet, with handouts and seat cards */
+export const papersTeacher = (): string => say("papers-teacher");
+/** what seats read and work by, each seat from a front side */
+export const papersToRead = (): string => say("papers-to-read");
+/** gauges, strips and templates of all seats */
+export const papersToCutOut = (): string => say("papers-to-cut-out");
+/** {copies} × */
+export const papersTimes = (args: { readonly copies: Word }): string => say("papers-times", args);
+/** one sheet of card|{sheets} sheets of card|one sheet of paper|{sheets} sheets of paper, both sides|one side — $sheets of paper or card. */
+export const papersSheets = (args: { readonly stock: Word; readonly sheets: number; readonly sides: Word }): string => say("papers-sheets", args);
+/** Together */
+export const papersAll = (): string => say("papers-all");
+/** {paper} sheets of paper, {card} of card */
+export const papersAllSheets = (args: { readonly paper: Word; readonly card: Word }): string => say("papers-all-sheets", args);
+/** State your price for a printed side as prices: page, and the cost stands here. */
+export const papersNoPrice = (): string => say("papers-no-price");
+/** Print at 100% (“actual size”). Check the 100 mm bar on the first sheet before you print the rest. */
+export const papersScale = (): string => say("papers-scale");
+/** Do you cut by hand? {file} has the cut sheets at true size. Print its sheets on your card, or lay them over acetate. — $file is the name of a file. */
+export const papersByHand = (args: { readonly file: Word }): string => say("papers-by-hand", args);
+/** What lies in each bag */
+export const papersBags = (): string => say("papers-bags");
+/** Parts, and the cut sheets that they come from */
+export const papersBagsPartHead = (): string => say("papers-bags-part-head");
+/** {part} ({sheets}) — $sheets are names of sheets. */
+export const papersBagPart = (args: { readonly part: Word; readonly sheets: Word }): string => say("papers-bag-part", args);
+/** {count} × {part} ({sheets}) */
+export const papersBagPartMany = (args: { readonly count: Word; readonly part: Word; readonly sheets: Word }): string => say("papers-bag-part-many", args);
+/** no sheet is large enough */
+export const papersBagNoSheet = (): string => say("papers-bag-no-sheet");
+/** The gauge is in the bag of seat {seat} and goes round. */
+export const papersBagGaugeWith = (args: { readonly seat: Word }): string => say("papers-bag-gauge-with", args);
+/** One gauge serves {seats}: their lines are the same. Cut more of it where they press lines at the same time. — $seats: "seats 1, 3 and 4". */
+export const papersGaugeRound = (args: { readonly seats: Word }): string => say("papers-gauge-round", args);
+/** one pack of {size}|{count} packs of {size} — How many packs of how many. */
+export const shoppingPacks = (args: { readonly count: number; readonly size: Word }): string => say("shopping-packs", args);
+/** {plan}: what to print how often, in order, with sheets and cost. {read}. — $plan and $read are links. */
+export const privatePlan = (args: { readonly plan: Word; readonly read: Word }): string => say("private-plan", args);
+/** The same in two: {read}, {cut}. — $read and $cut are links: class-to-read and class-to-cut-out. */
+export const classPartedPackets = (args: { readonly read: Word; readonly cut: Word }): string => say("class-parted-packets", args);
+/** what seats read, for both sides */
+export const classToRead = (): string => say("class-to-read");
+/** what is cut out, for card */
+export const classToCutOut = (): string => say("class-to-cut-out");
+/** Cut sheets at true size, for a knife */
+export const classCutSheetsPdf = (): string => say("class-cut-sheets-pdf");
 /** You bring — Heads of two lists in a seat's packet. */
 export const seatBrings = (): string => say("seat-brings");
 /** There in the class */
@@ -1448,6 +1566,20 @@ export const fieldSessionMinutes = (): string => say("field-session-minutes");
 export const fieldSessionAside = (): string => say("field-session-aside");
 /** Of these, at the end, planned for nobody, so that late seats catch up. */
 export const fieldSessionBuffer = (): string => say("field-session-buffer");
+/** {prices} page is for one printed side. */
+export const fieldClassPrices = (args: { readonly prices: Word }): string => say("field-class-prices", args);
+/** How many are sold together, such as blades: 10. Whole packs are bought. Keys: {keys}. */
+export const fieldPacks = (args: { readonly keys: Word }): string => say("field-packs", args);
+/** How many are in one pack. */
+export const fieldPack = (): string => say("field-pack");
+/** Prices of sheets by size, in place of card and acetate in prices. */
+export const fieldSheetPrices = (): string => say("field-sheet-prices");
+/** What a sheet of one size costs. */
+export const fieldSheetPrice = (): string => say("field-sheet-price");
+/** One of the class’s sheets, as sheets names it. */
+export const fieldSheetPriceSheet = (): string => say("field-sheet-price-sheet");
+/** A price for one sheet of this size. */
+export const fieldSheetPriceEach = (): string => say("field-sheet-price-each");
 /** Tools of which there are fewer than seats, such as mat: 4. Seats take turns at them. Keys: {keys}. */
 export const fieldTools = (args: { readonly keys: Word }): string => say("field-tools", args);
 /** How many of it there are. */
@@ -2354,6 +2486,8 @@ export const frontALevel = (args: { readonly levels: Word }): string => say("fro
 export const frontSheetTwice = (args: { readonly sheet: Word }): string => say("front-sheet-twice", args);
 /** each sheet once, under a name of its own */
 export const frontSheetNames = (): string => say("front-sheet-names");
+/** a sheet of this class: {sheets} — $sheets: names of sheets. */
+export const frontSheetOfClass = (args: { readonly sheets: Word }): string => say("front-sheet-of-class", args);
 /** {date} below {above} */
 export const frontVersionOrder = (args: { readonly date: Word; readonly above: Word }): string => say("front-version-order", args);
 /** newest first: each date the same as the one above it or earlier */
@@ -4610,6 +4744,14 @@ export const printTeacher = (args: { readonly title: Word }): string => say("pri
 export const printMeasuringCard = (args: { readonly title: Word }): string => say("print-measuring-card", args);
 /** {title}: packets of all seats */
 export const printAllSeats = (args: { readonly title: Word }): string => say("print-all-seats", args);
+/** {title}: what all seats read */
+export const printToRead = (args: { readonly title: Word }): string => say("print-to-read", args);
+/** {title}: what all seats cut out of card */
+export const printToCutOut = (args: { readonly title: Word }): string => say("print-to-cut-out", args);
+/** {title}: print plan */
+export const printPlanOfClass = (args: { readonly title: Word }): string => say("print-plan-of-class", args);
+/** {title}: cut sheets at true size */
+export const printCutSheets = (args: { readonly title: Word }): string => say("print-cut-sheets", args);
 /** {title} · {date} · {paper} — At the foot of a class’s page: what it is, the day, the paper. */
 export const printClassFooter = (args: { readonly title: Word; readonly date: Word; readonly paper: Word }): string => say("print-class-footer", args);
 /** a text that leaves its box on {page} — Of a field: $page is a page of the site, kits/moon/packet */
@@ -5332,7 +5474,7 @@ export const teacherPaid = (): string => say("teacher-paid");
 export const teacherPrepare = (): string => say("teacher-prepare");
 /** Measure the book for {seats}, enter it and build again.|Measure the books for {seats}, enter them and build again. — $seats names them: "seat 6" or "seats 2 and 6". */
 export const teacherCollect = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-collect", args);
-/** Print the seats’ packets at 100% and check the 100 mm bars on the first sheet of each. */
+/** Print what the print plan lists, in its order and at 100%. Check the 100 mm bars on the first sheet of each. */
 export const teacherPrint = (): string => say("teacher-print");
 /** Sort out seat {seat}: {kit} does not fit its book. */
 export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);

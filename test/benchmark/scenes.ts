@@ -27,3 +27,15 @@ export const PAGES = [
   "kits/harbour-moon/packet/index.html",
   "kits/harbour-moon/packet/large.html",
 ] as const;
+
+/** Pages that a reader may come to first. */
+export const FIRST_PAGES = [
+  "index.html",
+  "kits/harbour-moon/index.html",
+  "kits/harbour-moon/bench/index.html",
+  "kits/harbour-moon/packet/index.html",
+  "kits/harbour-moon/packet/large.html",
+  "kits/little-gull/index.html",
+  "guide/index.html",
+  "glossary/index.html",
+] as const;

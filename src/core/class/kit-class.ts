@@ -51,6 +51,7 @@ export interface KitClass {
 
 /** The table in short with what is cut out; the whole packet; or the whole one without its strips. */
 export type PacketEdition = "compact" | "whole" | "bench";
+
 /** What a sheet of a size costs, by what it is of. */
 export interface SheetPrice {
   /** The size's name. */
