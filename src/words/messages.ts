@@ -368,7 +368,7 @@ export const benchStartAgain = (): string => say("bench-start-again");
 export const benchStartAgainSure = (args: { readonly count: number }): string => say("bench-start-again-sure", args);
 /** Keys */
 export const benchKeysTitle = (): string => say("bench-keys-title");
-/** Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too. */
+/** Space, Enter or Page Down: done, or yes. Arrows: next and back. Backspace or Page Up: back. A swipe moves too. */
 export const benchKeys = (): string => say("bench-keys");
 /** {class}: {session} — An entry of a calendar: the class and one of its sessions. */
 export const calendarSession = (args: { readonly class: Word; readonly session: Word }): string => say("calendar-session", args);
@@ -376,6 +376,8 @@ export const calendarSession = (args: { readonly class: Word; readonly session: 
 export const feedClass = (args: { readonly date: Word; readonly place: Word }): string => say("feed-class", args);
 /** Put the dates into your calendar — A link to a file that calendars open. */
 export const classCalendar = (): string => say("class-calendar");
+/** the folder of another class, that takes nothing over from this one: {classes} — $classes: names of folders. */
+export const frontAClass = (args: { readonly classes: Word }): string => say("front-a-class", args);
 /** the class’s day, {date}, or one before it — $date as it stands in the file: 2027-01-14. */
 export const frontAnnouncedBefore = (args: { readonly date: Word }): string => say("front-announced-before", args);
 /** state the day on which you make the class known */
@@ -664,6 +666,28 @@ export const classToRead = (): string => say("class-to-read");
 export const classToCutOut = (): string => say("class-to-cut-out");
 /** Cut sheets at true size, for a knife */
 export const classCutSheetsPdf = (): string => say("class-cut-sheets-pdf");
+/** You bring — Heads of two lists in a seat's packet. */
+export const seatBrings = (): string => say("seat-brings");
+/** There in the class */
+export const seatSupplied = (): string => say("seat-supplied");
+/** your book, with its score lines pressed|your window’s parts, cut out — What the teacher has made before the class. */
+export const seatReady = (args: { readonly stage: Word }): string => say("seat-ready", args);
+/** Seat {seat} · {class} — Over the title of a seat's packet. */
+export const packetSeatOver = (args: { readonly seat: Word; readonly class: Word }): string => say("packet-seat-over", args);
+/** Fitted to this book: {book}. — $book is a book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
+export const packetSeatBook = (args: { readonly book: Word }): string => say("packet-seat-book", args);
+/** at the class’s pace, without what is ready; a guide — Beside the time of the work. */
+export const packetTimeInClass = (): string => say("packet-time-in-class");
+/** There for you — On the class's page: a head, and a list of things. */
+export const classSupplied = (): string => say("class-supplied");
+/** In the class you find {things}. */
+export const classSuppliedList = (args: { readonly things: Word }): string => say("class-supplied-list", args);
+/** Mark from the head. Cut each mark square to the edge with short sharp scissors, one or two leaves at a time.|Cut each mark square to the edge with the knife, a mat under the leaf, in several light strokes. Fold each strip at its line, tuck it behind, tick the row. */
+export const handoutFold = (args: { readonly tool: Word }): string => say("handout-fold", args);
+/** Fold the whole leaf at the front line. Mark from the head. Cut square in from the folded edge with short sharp scissors.|Cut square in from the folded edge with the knife, a mat under the leaf. Fold deeper strips again at their own lines, tuck them behind, tick the row. */
+export const handoutFoldStepped = (args: { readonly tool: Word }): string => say("handout-fold-stepped", args);
+/** At the end of each batch, stick down each flap that is listed as a tack. Use a pin-head of glue, with a slip of baking paper behind it.| with a glue dot. */
+export const handoutTack = (args: { readonly tack: Word }): string => say("handout-tack", args);
 /** Class */
 export const classOver = (): string => say("class-over");
 /** {date}, {place} — The day and the place of a class. */
@@ -706,7 +730,7 @@ export const classRowColumns = (args: { readonly columns: Word }): string => say
 export const classRowPace = (): string => say("class-row-pace");
 /** As the class plans */
 export const classRowPaceClass = (): string => say("class-row-pace-class");
-/** With practice: {times} time the estimate|With more time: {times} times the estimate|With much time: {times} times the estimate — $times: how many times the kit's estimate. */
+/** Practised ({times} ×)|Slower ({times} ×)|Much slower ({times} ×) — $times: how many times the kit's estimate. */
 export const classRowPaceOwn = (args: { readonly kind: Word; readonly times: Word }): string => say("class-row-pace-own", args);
 /** About {hours} of work: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
 export const classRowFinished = (args: { readonly hours: Word }): string => say("class-row-finished", args);
@@ -1470,6 +1494,10 @@ export const fieldClassDate = (): string => say("field-class-date");
 export const fieldClassPlace = (): string => say("field-class-place");
 /** Paper that the packets are printed on. */
 export const fieldClassPaper = (): string => say("field-class-paper");
+/** Folder name of another class. What is not stated here is taken over from there, but for days, state, seats and their table. */
+export const fieldClassFrom = (): string => say("field-class-from");
+/** nothing is taken over */
+export const fieldClassFromUsual = (): string => say("field-class-from-usual");
 /** Day on which the class is made known: from then on it stands in the feed. */
 export const fieldClassAnnounced = (): string => say("field-class-announced");
 /** it is not in the feed */
@@ -1516,7 +1544,9 @@ export const fieldSpares = (): string => say("field-spares");
 export const fieldSpare = (): string => say("field-spare");
 /** What you call it: what is written on its spine, or a number that you put on it. */
 export const fieldSpareLabel = (): string => say("field-spare-label");
-/** What students bring beside their book. */
+/** How much of a packet the seats are given: the table in short with what is cut out, the whole packet, or the whole one without its strips. */
+export const fieldClassPacket = (): string => say("field-class-packet");
+/** What students bring beside their book. What begins as a name in the list of supplies does is marked in their packets, and is not on the shopping list. */
 export const fieldBring = (): string => say("field-bring");
 /** Something to bring. */
 export const fieldBringItem = (): string => say("field-bring-item");
@@ -4582,6 +4612,8 @@ export const piecesPercent = (args: { readonly percent: Word }): string => say("
 export const piecesBegun = (args: { readonly day: Word }): string => say("pieces-begun", args);
 /** last worked on {day} */
 export const piecesLast = (args: { readonly day: Word }): string => say("pieces-last", args);
+/** All steps and supplies — The page of all stages and supplies of one piece. */
+export const piecesOwnPage = (): string => say("pieces-own-page");
 /** Its kit’s page — The address of its kit's page with the book of the piece. */
 export const piecesKitPage = (): string => say("pieces-kit-page");
 /** This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is. */
@@ -4600,7 +4632,9 @@ export const piecesRefused = (args: { readonly file: Word; readonly why: Word })
 export const piecesTooLarge = (args: { readonly most: Word }): string => say("pieces-too-large", args);
 /** This browser has no room to save it. */
 export const piecesNotSaved = (): string => say("pieces-not-saved");
-/** {piece} is on this device, too */
+/** This piece is on this device, too */
+export const piecesMeet = (): string => say("pieces-meet");
+/** {piece} is on this device, too — The same with the piece's name. */
 export const piecesMeetTitle = (args: { readonly piece: Word }): string => say("pieces-meet-title", args);
 /** It was worked on here and in the file since they were the same. */
 export const piecesMeetApart = (): string => say("pieces-meet-apart");

@@ -53,6 +53,12 @@ export function supplyNamed(text: string): SupplyId | undefined {
   return SUPPLIES.find((id) => [id, nameOf(id, 1), nameOf(id, 2)].some((name) => name.toLowerCase() === wanted));
 }
 
+/** The same of a text that may be the beginning of a name: a bone folder is a “bone folder or other blunt scoring tool”. */
+export function supplyCalled(text: string): SupplyId | undefined {
+  const wanted = `${text.trim().toLowerCase()} `;
+  return supplyNamed(text) ?? SUPPLIES.find((id) => nameOf(id, 1).toLowerCase().startsWith(wanted));
+}
+
 /** The unit that a text names, or undefined. */
 export function unitNamed(text: string): SupplyUnit | undefined {
   const wanted = text.trim().toLowerCase();

@@ -4,8 +4,10 @@ import { openBrowser } from "../site/open-browser.ts";
 import { makeProject } from "../site/project.ts";
 import { serve } from "../site/serve.ts";
 import { AT_ONCE, FRAME } from "./bounds.ts";
+import { firstVisit, keptAtVisits, sumOf } from "./first-visit.ts";
+import { findAmongMany } from "./many-kits.ts";
 import { middleAndMost } from "./numbers.ts";
-import { PAGES, TYPED } from "./scenes.ts";
+import { FIRST_PAGES, PAGES, TYPED } from "./scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "./sizes.ts";
 import { type KeyTimes, typeFigures } from "./typing.ts";
 
@@ -25,6 +27,16 @@ try {
     tell(bytesOf(site, `assets/scripts/${name}.js`), `${name}.js, for a reader's book`);
   const host = await serve(() => site, FOLDER);
   const browser = await openBrowser();
+  console.log("\nA first visit, packed on the line, bytes (before something is opened)");
+  for (const page of FIRST_PAGES) tell(sumOf(await firstVisit(browser, { site: host.site, dist: site }, page)), page);
+  console.log("\nKept on a device, bytes");
+  for (const [page, bytes] of await keptAtVisits(browser, host.site)) tell(bytes, page);
+  const found = await findAmongMany(browser, host, site);
+  console.log("\nThe finder among 100 kits, on a phone that is 4 times slower");
+  tell(found.indexBytes, "bytes of the index for one kit, at most");
+  tell(found.asked, "kits that were asked");
+  tell(Math.round(found.answered), "ms to the answer");
+  tell(Math.round(found.longest), "ms, the longest time without an answer to a touch");
   for (const { name, address, fields } of TYPED) {
     const page = await browser.newPage();
     await page.goto(`${host.site}${address}`, { waitUntil: "networkidle0" });

@@ -22,7 +22,20 @@ export const PAGES = [
   "index.html",
   "offline.html",
   "kits/harbour-moon/index.html",
+  "kits/harbour-moon/make/index.html",
   "kits/harbour-moon/bench/index.html",
   "kits/harbour-moon/packet/index.html",
   "kits/harbour-moon/packet/large.html",
+] as const;
+
+/** Pages that a reader may come to first. */
+export const FIRST_PAGES = [
+  "index.html",
+  "kits/harbour-moon/index.html",
+  "kits/harbour-moon/bench/index.html",
+  "kits/harbour-moon/packet/index.html",
+  "kits/harbour-moon/packet/large.html",
+  "kits/little-gull/index.html",
+  "guide/index.html",
+  "glossary/index.html",
 ] as const;

@@ -260,4 +260,4 @@ bench-start-again-sure = { $count ->
    *[other] Clear the ticks of { $count } leaves and of all other work, and start this piece again?
   }
 bench-keys-title = Keys
-bench-keys = Space or Enter: done, or yes. Arrows: next and back. Backspace: back. A swipe moves too.
+bench-keys = Space, Enter or Page Down: done, or yes. Arrows: next and back. Backspace or Page Up: back. A swipe moves too.

@@ -7,6 +7,8 @@ feed-class = A class on { $date }, { $place }.
 # A link to a file that calendars open.
 class-calendar = Put the dates into your calendar
 
+# $classes: names of folders.
+front-a-class = the folder of another class, that takes nothing over from this one: { $classes }
 # $date as it stands in the file: 2027-01-14.
 front-announced-before = the class’s day, { $date }, or one before it
 front-correct-announced = state the day on which you make the class known

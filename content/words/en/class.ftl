@@ -27,9 +27,9 @@ class-row-pace = How fast you work
 class-row-pace-class = As the class plans
 # $times: how many times the kit's estimate.
 class-row-pace-own = { $kind ->
-    [practised] With practice: { $times } time the estimate
-    [slower] With more time: { $times } times the estimate
-   *[slowest] With much time: { $times } times the estimate
+    [practised] Practised ({ $times } ×)
+    [slower] Slower ({ $times } ×)
+   *[slowest] Much slower ({ $times } ×)
   }
 # How long the work takes in the class, with what the teacher has ready.
 class-row-finished = About { $hours } of work: it will be finished here.

@@ -94,6 +94,8 @@ pieces-finished = finished
 pieces-percent = { $percent }% of the work
 pieces-begun = begun { $day }
 pieces-last = last worked on { $day }
+# The page of all stages and supplies of one piece.
+pieces-own-page = All steps and supplies
 # The address of its kit's page with the book of the piece.
 pieces-kit-page = Its kit’s page
 pieces-kit-gone = This kit is no longer in this site. The piece stays here: save it as a file, or open its file where the kit is.
@@ -119,6 +121,8 @@ pieces-too-large = It is larger than { $most } MB.
 pieces-not-saved = This browser has no room to save it.
 
 ## Where a file and this device both changed a piece
+pieces-meet = This piece is on this device, too
+# The same with the piece's name.
 pieces-meet-title = { $piece } is on this device, too
 pieces-meet-apart = It was worked on here and in the file since they were the same.
 pieces-meet-older = The file is older than what is here.

@@ -4,6 +4,7 @@ import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
+import { seatPacket as seatPacketPart } from "../../output/parts/class/seat-packet.ts";
 import { continuePart } from "../../output/parts/continue.ts";
 import { footPart } from "../../output/parts/foot.ts";
 import { glossaryPage } from "../../output/parts/glossary.ts";
@@ -15,7 +16,7 @@ import { keptPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { makePage } from "../../output/parts/make-page.ts";
 import type { Html, Markup } from "../../output/parts/markup.ts";
-import { PACKET_PAGES, type PacketPage, packetPart } from "../../output/parts/packet.ts";
+import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { PIECES, piecesLink, piecesPage } from "../../output/parts/pieces.ts";
 import { type PacketOf, printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
@@ -118,14 +119,15 @@ function kitPacket(library: Library, template: PacketPage, slug: string): Packet
 
 /** `key` is the seat's: its class and its number. */
 function seatPacket({ classes }: Library, key: string): Packet {
-  const seat = classes.flatMap(({ seats }) => seats).find((one) => one.key === key);
-  if (!seat?.view) throw new Error(`no packet for seat "${key}"`);
-  const { kit } = seat.view;
+  const own = classes.find(({ slug }) => slug === key.split("/")[0]);
+  const seat = own?.seats.find((one) => one.key === key);
+  if (!own || !seat?.inClass) throw new Error(`no packet for seat "${key}"`);
+  const { kit } = seat.inClass;
   return {
     heading: say.packetSeatTitle({ seat: seat.number, title: kit.title }),
     summary: kit.summary,
     units: kit.units,
-    main: packetPart(seat.view, seat.number),
+    main: seatPacketPart(seat, seat.inClass, own.plan),
     kit,
     seat: say.seatNumber({ seat: seat.number }),
   };

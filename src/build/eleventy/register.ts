@@ -19,7 +19,8 @@ export function registerSite(config: SiteConfig): void {
   let serving = false;
   // While serving, the site stands at the root, whatever its address will be.
   const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
-  config.addPlugin(bundlePlugin);
+  // Pruning would parse every page again; no page names an empty bundle.
+  config.addPlugin(bundlePlugin, { pruneEmptySelector: false });
   // A misspelt name in a layout has no value, and a misspelt message calls what is not there: both stop the build.
   config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
   config.addNunjucksGlobal("words", messages);

@@ -1,6 +1,6 @@
 /** The parts of Eleventy's configuration that the site uses. */
 export interface SiteConfig {
-  addPlugin(plugin: unknown): void;
+  addPlugin(plugin: unknown, options?: object): void;
   setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined: boolean }): void;
   addNunjucksGlobal(name: string, value: unknown): void;
   addFilter(name: string, filter: (...args: never[]) => unknown): void;

@@ -43,7 +43,14 @@ export interface KitClass {
   readonly currency: string;
   readonly stock: readonly Stock[];
   readonly bring: readonly string[];
+  /** Those of `bring` that are supplies which the program counts; everything else is there in the class. */
+  readonly brought: readonly SupplyId[];
+  /** How much of a packet the seats are given. */
+  readonly packet: PacketEdition;
 }
+
+/** The table in short with what is cut out; the whole packet; or the whole one without its strips. */
+export type PacketEdition = "compact" | "whole" | "bench";
 
 /** What a sheet of a size costs, by what it is of. */
 export interface SheetPrice {

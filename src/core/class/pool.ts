@@ -22,8 +22,10 @@ export function poolSupplies(
   return takeFromStock(lines.toSorted(byKind), plan);
 }
 
+/** What students bring is not on the teacher's list. */
 function seatSupplies(plan: KitClass, { kit, pattern, counts }: FittingSeat): Supply[] {
-  return suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
+  const all = suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
+  return all.filter(({ id }) => id === undefined || !plan.brought.includes(id));
 }
 
 function sheetLines(plan: KitClass, layouts: readonly SheetLayout<SeatPart>[]): NeededSupply[] {

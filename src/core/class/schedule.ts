@@ -1,7 +1,7 @@
 import type { Kit } from "../kit/kit.ts";
 import type { PatternLeaf } from "../pattern/pattern.ts";
 import { type FittingSeat, fitSeat, onKit } from "./fit-seats.ts";
-import type { KitClass, Session } from "./kit-class.ts";
+import type { KitClass, Seat, Session } from "./kit-class.ts";
 import { workUntilPause } from "./running-order.ts";
 import { minutesOf, type Task, tasksOf } from "./tasks.ts";
 import { toolBlocks } from "./tool-blocks.ts";
@@ -58,6 +58,12 @@ export function scheduleOf(plan: KitClass, seats: readonly FittingSeat[]): SeatS
 export function timeOf(plan: ClassTime, fit: FittingSeat): Pick<SeatSchedule, "minutes" | "short"> {
   const minutes = minutesOf(tasksOf(plan, fit));
   return { minutes, short: Math.max(0, minutes - endsOf(plan).at(-1)!) };
+}
+
+/** The same of a seat whose kit was not fitted to its book yet; undefined where it does not fit. */
+export function seatTime(plan: ClassTime, seat: Seat): Pick<SeatSchedule, "minutes" | "short"> | undefined {
+  const fit = fitSeat(seat);
+  return "failure" in fit ? undefined : timeOf(plan, fit);
 }
 
 /** Minutes of each session that are left for the work. */

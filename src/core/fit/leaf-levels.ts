@@ -1,4 +1,4 @@
-import type { ColumnReader } from "../picture/column.ts";
+import type { ColumnReader, ColumnRun } from "../picture/column.ts";
 import { joinSpans, type Span } from "../spans/span.ts";
 
 /** Where the picture sits on every leaf: mm from the head, and the leaf's whole height. */
@@ -17,21 +17,26 @@ export interface Placing {
 export function levelsOfLeaf(columns: readonly number[], read: ColumnReader, placing: Placing): Span[] {
   const scale = placing.height / placing.pictureHeight;
   const runs = columns.map((x) => read(x));
-  const bounds = [...new Set(runs.flat().flatMap((run) => [run.from, run.to]))].sort((a, b) => a - b);
+  const bounds = Float64Array.from(runs.flatMap((own) => own.flatMap((run) => [run.from, run.to]))).sort();
   const spans: Span[] = [{ from: 0, to: placing.head, level: placing.background }];
+  const at = runs.map(() => 0);
   for (let i = 0; i + 1 < bounds.length; i += 1) {
-    const middle = (bounds[i]! + bounds[i + 1]!) / 2;
-    const level = firstLevelShown(runs, middle);
-    spans.push({ from: placing.head + bounds[i]! * scale, to: placing.head + bounds[i + 1]! * scale, level });
+    const [from, to] = [bounds[i]!, bounds[i + 1]!];
+    if (from === to) continue;
+    const level = firstLevelShown(runs, at, (from + to) / 2);
+    spans.push({ from: placing.head + from * scale, to: placing.head + to * scale, level });
   }
   spans.push({ from: placing.head + placing.height, to: placing.leafHeight, level: placing.background });
   return joinSpans(spans);
 }
 
-function firstLevelShown(runs: readonly (readonly { from: number; to: number; level: number }[])[], y: number): number {
+/** `at` is the run of each column that the last height was in; heights come in order, so it only moves on. */
+function firstLevelShown(runs: readonly (readonly ColumnRun[])[], at: number[], y: number): number {
   for (let k = 0; k < runs.length; k += 1) {
-    const run = runs[k]!.find((one) => y >= one.from && y < one.to);
-    if (run && run.level <= k + 1) return k + 1;
+    const own = runs[k]!;
+    while (at[k]! < own.length && own[at[k]!]!.to <= y) at[k]! += 1;
+    const run = own[at[k]!];
+    if (run && run.from <= y && run.level <= k + 1) return k + 1;
   }
   return runs.length;
 }

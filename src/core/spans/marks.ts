@@ -31,7 +31,7 @@ interface Working extends Span {
  * A span that rounding closes up has no length left, so it is merged and listed like the others.
  */
 export function markLeaf(exact: readonly Span[], rules: MarkRules): MarkedLeaf {
-  let working = roundBoundaries(joinSpans(exact), rules.step);
+  const working = roundBoundaries(joinSpans(exact), rules.step);
   const merged: MergedSpan[] = [];
   for (;;) {
     const index = shortest(working, rules.leastTab);
@@ -39,7 +39,7 @@ export function markLeaf(exact: readonly Span[], rules: MarkRules): MarkedLeaf {
     const span = working[index]!;
     const into = nearestNeighbour(working, index, rules.depths);
     merged.push({ from: tidy(span.exactFrom, 3), to: tidy(span.exactTo, 3), level: span.level, into: into.level });
-    working = merge(working, index, into.level);
+    merge(working, index, into.level);
   }
   const spans = working.map(({ from, to, level }) => ({ from, to, level }));
   return { spans, merged };
@@ -54,11 +54,13 @@ function roundBoundaries(spans: readonly Span[], step: number): Working[] {
 function shortest(spans: readonly Working[], leastTab: number): number {
   if (spans.length < 2) return -1;
   let found = -1;
-  spans.forEach((span, i) => {
-    const length = span.to - span.from;
-    const tooShort = length < Math.max(leastTab - SAME, SAME);
-    if (tooShort && (found < 0 || length < spans[found]!.to - spans[found]!.from - SAME)) found = i;
-  });
+  let least = Math.max(leastTab - SAME, SAME);
+  for (let i = 0; i < spans.length; i += 1) {
+    const length = spans[i]!.to - spans[i]!.from;
+    if (length >= least) continue;
+    found = i;
+    least = length - SAME;
+  }
   return found;
 }
 
@@ -73,13 +75,15 @@ function nearestNeighbour(spans: readonly Working[], index: number, depths: read
   return after.to - after.from > before.to - before.from + SAME ? after : before;
 }
 
-function merge(spans: readonly Working[], index: number, level: number): Working[] {
-  const joined: Working[] = [];
-  spans.forEach((span, i) => {
-    const next = i === index ? { ...span, level } : span;
-    const last = joined.at(-1);
-    if (last && last.level === next.level) joined[joined.length - 1] = { ...last, to: next.to, exactTo: next.exactTo };
-    else joined.push(next);
-  });
-  return joined;
+/** Gives a span the level of a neighbour, and joins it with each neighbour of that level. No two neighbours have one level before, nor after. */
+function merge(spans: Working[], index: number, level: number): void {
+  spans[index] = { ...spans[index]!, level };
+  joinWithNext(spans, index);
+  joinWithNext(spans, index - 1);
+}
+
+function joinWithNext(spans: Working[], index: number): void {
+  const [span, next] = [spans[index], spans[index + 1]];
+  if (span && next && span.level === next.level)
+    spans.splice(index, 2, { ...span, to: next.to, exactTo: next.exactTo });
 }

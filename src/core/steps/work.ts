@@ -20,7 +20,11 @@ function bookWork(kit: Kit, pattern: Pattern, counts: Counts): WorkStep[] {
   return [
     workStep("book", "check", { supplies: ["book", "ruler"] }),
     workStep("book", "find", { supplies: ["slips"] }),
-    workStep("book", "gauge", { makes: ["gauge"], supplies: ["card", "awl", "ruler", "pencil", "scissors"] }),
+    workStep("book", "gauge", {
+      makes: ["gauge"],
+      supplies: ["card", "awl", "ruler", "pencil", "scissors"],
+      ready: "scores",
+    }),
     workStep("book", "score", {
       uses: ["gauge"],
       supplies: ["awl", "ruler", "boneFolder", "packing"],

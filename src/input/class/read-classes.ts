@@ -3,9 +3,9 @@ import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { Story } from "../../core/story/story.ts";
 import * as say from "../../words/messages.ts";
+import { supplyCalled } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
-import { pageText, readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
 import { problem } from "../files/problem.ts";
 import { type Readings, readListed } from "../files/readings.ts";
@@ -20,6 +20,7 @@ import { readSeats } from "./read-seats.ts";
 import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
 import { defined } from "./seat-refit.ts";
 import { stockOf } from "./stock.ts";
+import { readClassFile } from "./taken-over.ts";
 
 /** A class as its folder states it. */
 export interface StatedClass {
@@ -40,8 +41,7 @@ export function readClasses(root: string, base: string, kits: OfferedKits): Read
 export function readClass(folder: string, base: string, kits: OfferedKits): StatedClass {
   const { slug, file } = openFolder(folder, base, "class");
   const home = pathBelow(base, folder);
-  const text = pageText({ base, file, home });
-  const yaml = readFrontMatter(file, text);
+  const { yaml, told } = readClassFile(folder, base);
   const parsed = classMatter.safeParse(yaml.value);
   if (!parsed.success) {
     const refused = (key: string, path: readonly PropertyKey[]) =>
@@ -51,7 +51,7 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
   }
   return atPlace(file, yaml, () => {
     const plan = toClass(slug, folder, base, parsed.data, kits);
-    const story = readStory({ base, folder }, file, text);
+    const story = readStory({ base, folder }, told.file, told.text);
     const { books } = parsed.data;
     const named = ["index.md", ...(books === undefined ? [] : [books]), ...story.pictures.map((photo) => photo.file)];
     return { plan, story, strays: straysIn(base, home, named) };
@@ -87,6 +87,8 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     stock: data.stock.map(stockOf),
     spares: data.spares.map(({ label, book }) => ({ label, book: defined(book) as Refit })),
     bring: data.bring,
+    brought: data.bring.flatMap((item) => supplyCalled(item) ?? []),
+    packet: data.packet,
   };
 }
 

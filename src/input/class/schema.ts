@@ -66,6 +66,7 @@ const stock = z
 
 export const classMatter = z
   .strictObject({
+    from: leftOut(reference(say.fieldClassFrom), say.fieldClassFromUsual),
     title: words(say.fieldClassTitle, TEXT.title),
     summary: words(say.fieldClassSummary, TEXT.summary).optional(),
     date: date(say.fieldClassDate),
@@ -81,6 +82,7 @@ export const classMatter = z
     sessions: z.array(session).min(1).max(40).meta(described(say.fieldClassSessions)),
     tools: tools.default({}),
     pace: pace(say.fieldClassPace).default(1),
+    packet: choice(say.fieldClassPacket, ["compact", "whole", "bench"]).default("compact"),
     ready: z
       .array(choice(say.fieldReadyStage, ["scores", "parts"]))
       .max(2)
@@ -95,7 +97,7 @@ export const classMatter = z
     currency: words(say.fieldCurrency, TEXT.currency).optional(),
     stock: list(say.fieldStock, stock, 0, 200).default([]),
     spares: list(say.fieldSpares, spare, 0, 40).default([]),
-    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line, "page"), 0, 40).default([]),
+    bring: list(say.fieldBring, words(say.fieldBringItem, TEXT.line), 0, 40).default([]),
   })
   .meta({
     title: "Leaflight class",
@@ -108,7 +110,10 @@ export type ClassMatter = z.output<typeof classMatter>;
 
 /** The JSON Schema (draft 2020-12) of what teachers write, in the language that is spoken. */
 export function classJsonSchema(): JsonSchema & Record<string, unknown> {
-  return z.toJSONSchema(classMatter, { io: "input", target: "draft-2020-12" }) as JsonSchema & Record<string, unknown>;
+  const { required, ...schema } = z.toJSONSchema(classMatter, { io: "input", target: "draft-2020-12" });
+  // What another class states is taken over, but for the day.
+  const either = [{ required }, { required: ["from", "date"] }];
+  return { ...schema, anyOf: either } as JsonSchema & Record<string, unknown>;
 }
 
 export function classSchemaText(): string {

@@ -42,7 +42,7 @@ ${wishes()}
 </form>
 </details>
 <div class="finder-result" role="status" aria-live="polite" data-finder-result></div>
-<p class="empty"><button type="button" data-finder-more hidden></button></p>
+<p class="finder-more" data-finder-more hidden><button type="button"></button></p>
 <div class="empty" data-finder-empty hidden><p>${say.finderEmpty()}</p><p class="refit-buttons"><button type="button" data-finder-wishes>${say.finderClearChoices()}</button> <button type="button" data-finder-all>${say.finderShowAll()}</button></p></div>`;
 }
 

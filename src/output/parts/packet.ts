@@ -10,15 +10,27 @@ import { readingPart } from "./reading.ts";
 import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
 
-/** The whole packet: a cover, what is read and worked by, and after it what is cut out. `seat` is the number of a seat in a class */
-export function packetPart(view: PrintedKit, seat?: number): Html {
+/** A seat of a class that a packet is for: its number, and its supplies as the class has them. */
+export interface PacketSeat {
+  readonly number: number;
+  readonly supplies: Html;
+}
+
+/** The whole packet: a cover, what is read and worked by, and after it what is cut out. */
+export function packetPart(view: PrintedKit, seat?: PacketSeat): Html {
   const { gauges: gauge, strips: strip, templates: template } = view.packet;
   const count = gauge.length + strip.length + template.length;
-  return html`${coverPart(view, seat)}
+  return html`${coverPart(view, seat?.number)}
 
-${bundle(say.packetBundleRead(), readingPages(view))}
+${bundle(say.packetBundleRead(), readingPages(view, seat?.supplies ?? suppliesPart(view)))}
 
 ${bundle(say.packetBundleCut({ count }), [gauges(view), strips(view), templates(view)])}`;
+}
+
+/** What is cut out of a packet in short: it is marked from the table. */
+export function cutOutPages(view: PrintedKit): Html {
+  return html`${gauges(view)}
+${templates(view)}`;
 }
 
 /** What a packet's page is filled with, by the name in its `data-template`. */
@@ -31,11 +43,11 @@ export const PACKET_PAGES = {
 export type PacketPage = keyof typeof PACKET_PAGES;
 
 /** From the cautions to the last batch, page after page without a gap. */
-function readingPages(view: PrintedKit): Html {
+function readingPages(view: PrintedKit, supplies: Html): Html {
   return html`<section class="flow" data-flow><h2>${say.kitCautions()}</h2>
 ${cautionsPart(view)}
 <h2>${say.kitSupplies()}</h2>
-${suppliesPart(view)}
+${supplies}
 ${warnings(view)}
 ${bookTest()}
 <h2>${say.kitPrepare()}</h2>

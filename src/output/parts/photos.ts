@@ -4,12 +4,14 @@ import { type PhotoView, photoViews } from "../views/photo-files.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 
 /** How wide a photo stands in the page, for the browser's choice of file. */
-const SIZES = "(max-width: 40rem) 100vw, 30rem";
+const SIZES = "(max-width: 40rem) 100vw, 45rem";
 
-/** The kit's photos; nothing where it has none. */
+/** The kit's photos, each of which opens as large as there is; nothing where it has none. */
 export function photosPart(kit: Kit): Markup {
   if (kit.photos.length === 0) return false;
-  const items = photoViews(kit.photos, "photos").map((photo) => html`<li>${pictureOf(photo)}</li>`);
+  const items = photoViews(kit.photos, "photos").map(
+    (photo) => html`<li><a href="${photo.large}">${pictureOf(photo)}</a></li>`,
+  );
   return html`<section aria-label="${say.kitPhotos()}"><ul class="photos">${items}</ul></section>`;
 }
 

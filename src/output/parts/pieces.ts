@@ -31,10 +31,10 @@ ${meetingDialog()}
 /** Asks what becomes of a piece that file and device both have. */
 function meetingDialog(): Html {
   return html`<dialog data-meeting aria-labelledby="meeting-title">
-<h2 id="meeting-title" data-meeting-title></h2>
+<h2 id="meeting-title" data-meeting-title>${say.piecesMeet()}</h2>
 <p data-meeting-why></p>
 <ul><li data-meeting-here></li><li data-meeting-file></li></ul>
-<form method="dialog" class="piece-actions"><button value="here">${say.piecesKeepHere()}</button> <button value="file">${say.piecesTakeFile()}</button> <button value="both">${say.piecesKeepBoth()}</button></form>
+<form method="dialog" class="piece-actions"><button type="submit" value="here">${say.piecesKeepHere()}</button> <button type="submit" value="file">${say.piecesTakeFile()}</button> <button type="submit" value="both">${say.piecesKeepBoth()}</button></form>
 </dialog>`;
 }
 

@@ -29,7 +29,7 @@ export function countedPlan(cut: CutOutSheets, pages: number): Html {
 /** `place` says which pages the next so many are. */
 function cutOut({ gauge, strips, templates }: CutOutSheets, place?: (count: number) => Markup): Html {
   return html`
-<li>${say.packetPlanGauge({ sheets: gauge })}${place?.(gauge)}</li>
+${gauge > 0 && html`<li>${say.packetPlanGauge({ sheets: gauge })}${place?.(gauge)}</li>`}
 ${strips > 0 && html`<li>${say.packetPlanStrips({ sheets: strips })}${place?.(strips)}</li>`}
 ${templates > 0 && html`<li>${say.packetPlanTemplates({ sheets: templates })}${place?.(templates)}</li>`}`;
 }

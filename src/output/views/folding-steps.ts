@@ -17,12 +17,7 @@ import { scoring } from "../drawing/diagrams/scoring.ts";
 import { tucking } from "../drawing/diagrams/tucking.ts";
 import type { Told } from "./step.ts";
 
-/** What the steps from the closed book to the open one say and show. */
-export function foldingTold(id: StepId, kit: Kit, pattern: Pattern, counts: Counts): Told {
-  return { text: foldingText(id, kit, pattern, counts), figure: foldingFigure(id, kit, pattern) };
-}
-
-/** The same without the drawings, for where there is no room for them. */
+/** What the steps from the closed book to the open one say. */
 export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): Told["text"] {
   switch (id) {
     case "check":

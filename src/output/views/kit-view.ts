@@ -27,6 +27,7 @@ import { lazily, once } from "./lazily.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";
+import { type DrawStep, drawStep } from "./step-drawing.ts";
 import { stepsOf } from "./steps.ts";
 import { type SupplyView, supplyView } from "./supply-view.ts";
 
@@ -80,6 +81,11 @@ export interface TackView {
 
 /** Prepares one kit for its page; what only the printed packet has is added by packet-view.ts. Pure. */
 export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): KitView {
+  return viewKitWith(drawStep, computed, cautions);
+}
+
+/** The same with other drawings of the steps. */
+export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: readonly Caution[]): KitView {
   const { kit, pattern, findings, pictureNotes } = computed;
   const counts = countsOf(pattern);
   const effort = effortOf(counts, kit.rates);
@@ -98,7 +104,7 @@ export function viewKit(computed: PatternedKit, cautions: readonly Caution[]): K
     figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
     rows: () => shown.leaves.map((leaf) => rowOf(leaf, shown, style)),
-    steps: () => stepsOf(kit, pattern, work(), { counts, effort }),
+    steps: () => stepsOf(kit, pattern, work(), { counts, effort }, draw),
     legend: lineLegend,
     measuring: () => measureBook(kit),
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),

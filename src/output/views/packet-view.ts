@@ -26,9 +26,9 @@ export interface PacketView {
 /** A kit with what its page and its packet show. */
 export type PrintedKit = KitView & { readonly packet: PacketView };
 
-/** Adds the packet to a kit's view; it is drawn when it is asked for. */
-export function withPacket(view: KitView): PrintedKit {
-  return lazily<{ packet: PacketView }, KitView>({ packet: () => packetView(view) }, view);
+/** Adds the packet to a kit's view; it is drawn when it is asked for. `left` is what becomes of it. */
+export function withPacket(view: KitView, left = (packet: PacketView): PacketView => packet): PrintedKit {
+  return lazily<{ packet: PacketView }, KitView>({ packet: () => left(packetView(view)) }, view);
 }
 
 function packetView(view: KitView): PacketView {

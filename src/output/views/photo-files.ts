@@ -29,6 +29,8 @@ export interface PhotoView {
   readonly webp: string;
   readonly jpeg: string;
   readonly fallback: string;
+  /** The largest file that there is. */
+  readonly large: string;
 }
 
 export function photoViews(photos: readonly Photo[], folder: PhotoFolder): PhotoView[] {
@@ -38,6 +40,7 @@ export function photoViews(photos: readonly Photo[], folder: PhotoFolder): Photo
     webp: sourceSet(stems[i]!, "webp"),
     jpeg: sourceSet(stems[i]!, "jpg"),
     fallback: photoFile(stems[i]!, PHOTO_WIDTHS[1], "jpg"),
+    large: photoFile(stems[i]!, PHOTO_WIDTHS[2], "webp"),
   }));
 }
 

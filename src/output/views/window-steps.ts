@@ -17,13 +17,7 @@ import { pocketElevation } from "../drawing/diagrams/pocket-elevation.ts";
 import { windowLayers } from "../drawing/diagrams/window-layers.ts";
 import type { Told } from "./step.ts";
 
-/** What the steps of the window and the light say and show; undefined for a step of the book. */
-export function windowTold(id: StepId, kit: Kit, pattern: Pattern): Told | undefined {
-  const text = windowText(id, kit, pattern);
-  return text === undefined ? undefined : { text, figure: windowFigure(id, kit, pattern) };
-}
-
-/** The same without the drawings, for where there is no room for them. */
+/** What the steps of the window and the light say; undefined for a step of the book. */
 export function windowText(id: StepId, kit: Kit, pattern: Pattern): Told["text"] | undefined {
   if (id === "light") return lightText(kit);
   return pattern.window && closingText(id, pattern.window);

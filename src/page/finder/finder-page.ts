@@ -159,7 +159,7 @@ class FinderPage {
     const waiting = shown.filter(({ slug }) => !verdicts.has(slug)).length;
     const more = document.querySelector<HTMLElement>("[data-finder-more]")!;
     more.hidden = Object.keys(this.#query.book).length === 0 || waiting === 0;
-    more.textContent = say.finderMore({ count: waiting });
+    more.querySelector("button")!.textContent = say.finderMore({ count: waiting });
     const asks = toQueryAddress(this.#query) !== "";
     sayResult(
       wrong ? say.finderWrongField() : "",

@@ -1,5 +1,6 @@
+import { seatTime } from "../../core/class/schedule.ts";
 import { farnessOf, prospectOf } from "../../core/finder/prospect.ts";
 import { judge } from "../../core/finder/verdict.ts";
 
 /** Script that the catalogue fetches once a book is stated: what works kits out for it. */
-self.leaflightJudge = { farnessOf, prospectOf, judge };
+self.leaflightJudge = { farnessOf, prospectOf, judge, seatTime };

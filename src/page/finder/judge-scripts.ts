@@ -1,3 +1,4 @@
+import type { seatTime } from "../../core/class/schedule.ts";
 import type { KitOutline } from "../../core/finder/outline.ts";
 import type { farnessOf, prospectOf } from "../../core/finder/prospect.ts";
 import type { judge } from "../../core/finder/verdict.ts";
@@ -9,6 +10,8 @@ export interface Judge {
   readonly farnessOf: typeof farnessOf;
   readonly prospectOf: typeof prospectOf;
   readonly judge: typeof judge;
+  /** How long a seat of a class takes. */
+  readonly seatTime: typeof seatTime;
 }
 
 declare global {

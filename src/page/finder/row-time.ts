@@ -1,27 +1,35 @@
-import { fitSeat } from "../../core/class/fit-seats.ts";
-import { timeOf } from "../../core/class/schedule.ts";
 import type { RowOf } from "../../core/class/seat-row.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { RowFacts } from "../../output/parts/class/seat-row.ts";
 import { timeText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
 import { loadKitOf } from "../shared/kit-data.ts";
+import { LoadError } from "../shared/load-script.ts";
+import { type Judge, loadJudge } from "./judge-scripts.ts";
 
-/** Whether a seat's piece will be finished in the class, in a sentence; empty where its kit's data cannot be had. `site` is the site's folder. */
+/** Whether a seat's piece will be finished in the class, in a sentence; empty where what works it out cannot be had. `site` is the site's folder. */
 export async function rowTime(
-  { kit: slug, ...row }: RowOf,
+  { kit: slug, seat: number, pace }: RowOf,
   book: Refit,
   facts: RowFacts,
   site: string,
 ): Promise<string> {
-  const data = await loadKitOf(slug, site).catch(() => undefined);
-  if (!data) return "";
-  const pace = row.pace ?? facts.pace;
-  const { kit } = data;
-  const fit = fitSeat({ number: row.seat, kit, book, bookIn: "table", refit: { ...book, units: facts.units }, pace });
-  if ("failure" in fit) return say.classRowMisfit({ kit: kit.title });
-  const { minutes, short } = timeOf(facts, fit);
-  const hours = timeText(Math.ceil(minutes / 5) * 5);
-  if (short === 0) return say.classRowFinished({ hours });
-  return say.classRowUnfinished({ hours, rest: timeText(Math.ceil(short / 5) * 5) });
+  try {
+    const [{ seatTime }, { kit }] = await Promise.all([loadJudge(site), loadKitOf(slug, site)]);
+    const refit = { ...book, units: facts.units };
+    return told(seatTime(facts, { number, kit, book, bookIn: "table", refit, pace: pace ?? facts.pace }), kit.title);
+  } catch (error) {
+    if (!(error instanceof LoadError)) throw error;
+    return "";
+  }
+}
+
+/** To five minutes, never told too short. */
+function told(time: ReturnType<Judge["seatTime"]>, kit: string): string {
+  const up = (minutes: number): string => timeText(Math.ceil(minutes / 5) * 5);
+  if (!time) return say.classRowMisfit({ kit });
+  const { minutes, short } = time;
+  return short === 0
+    ? say.classRowFinished({ hours: up(minutes) })
+    : say.classRowUnfinished({ hours: up(minutes), rest: up(short) });
 }

@@ -34,7 +34,9 @@ export class SeatRowForm {
 
   /** Takes a new book; `sound` says whether all that is written for it can be used. */
   show(book: Refit, sound: boolean): void {
-    this.#book = sound && ASKED.every((key) => book[key] !== undefined) ? book : undefined;
+    const whole = sound && ASKED.every((key) => book[key] !== undefined);
+    // What the finder shows first of a choice is what it says, whether it was chosen or not.
+    this.#book = whole ? { direction: "ltr", ...book } : undefined;
     this.#write();
   }
 

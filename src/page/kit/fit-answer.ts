@@ -2,6 +2,7 @@ import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { offerFacts, offerText } from "../../words/findings/offers.ts";
+import type { PicturedWay } from "./way-pictures.ts";
 
 /** Ways that would help, with what is said above them and what becomes of the one that is taken. */
 export interface Ways {
@@ -9,6 +10,8 @@ export interface Ways {
   readonly offers: readonly Offer[];
   readonly units: UnitSystem;
   readonly take: (refit: Refit) => void;
+  /** Draws what becomes of each. */
+  readonly draw: (ways: readonly PicturedWay[]) => void;
 }
 
 /** What the fit panel answers, below its fields. */
@@ -16,6 +19,7 @@ export class FitAnswer {
   /** What stands below every answer until the reader does something. */
   standing: readonly string[] = [];
   #place: HTMLElement;
+  #pictured: PicturedWay[] = [];
 
   constructor(place: HTMLElement) {
     this.#place = place;
@@ -27,6 +31,7 @@ export class FitAnswer {
     this.#place.replaceChildren(...[words, ...below].map(paragraph), ...(ways ? this.#list(ways) : []));
     this.#place.classList.toggle("wrong", wrong);
     this.#place.classList.toggle("look", !wrong && below.length > 0);
+    ways?.draw(this.#pictured);
   }
 
   /** One sentence more below the answer that stands, once. */
@@ -37,6 +42,7 @@ export class FitAnswer {
 
   #list({ lead, offers, units, take }: Ways): HTMLElement[] {
     const list = document.createElement("ul");
+    this.#pictured = [];
     for (const offer of offers) {
       const button = document.createElement("button");
       button.type = "button";
@@ -46,7 +52,10 @@ export class FitAnswer {
         take(offer.refit);
       });
       const item = document.createElement("li");
-      item.append(button, " ", offerFacts(offer, units));
+      const image = document.createElement("img");
+      image.alt = "";
+      this.#pictured.push({ image, refit: offer.refit });
+      item.append(image, button, " ", offerFacts(offer, units));
       list.append(item);
     }
     return [paragraph(lead), list];

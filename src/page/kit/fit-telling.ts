@@ -1,5 +1,4 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import type { Refit } from "../../core/refit/refit.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import { readAgain } from "../../words/findings/read-again.ts";
 import * as say from "../../words/messages.ts";
@@ -11,11 +10,11 @@ import { verdictWords } from "./verdict-words.ts";
 /** Tells in the panel what became of a book, and marks the page where it stays behind. */
 export class FitTelling {
   #answer: FitAnswer;
-  #take: (refit: Refit) => void;
+  #act: Pick<Ways, "take" | "draw">;
 
-  constructor(answer: FitAnswer, take: (refit: Refit) => void) {
+  constructor(answer: FitAnswer, act: Pick<Ways, "take" | "draw">) {
     this.#answer = answer;
-    this.#take = take;
+    this.#act = act;
   }
 
   /** How the kit comes out, and what would come out better; `own` is the author's kit where the book is another than hers. */
@@ -40,6 +39,6 @@ export class FitTelling {
   }
 
   #ways(offers: Misfit["offers"], { units }: Kit, lead: (told: { count: number }) => string): Ways | undefined {
-    return offers?.length ? { lead: lead({ count: offers.length }), offers, units, take: this.#take } : undefined;
+    return offers?.length ? { lead: lead({ count: offers.length }), offers, units, ...this.#act } : undefined;
   }
 }

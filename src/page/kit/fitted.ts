@@ -7,8 +7,10 @@ import type { Offer } from "../../core/refit/offer.ts";
 import { offersFor } from "../../core/refit/offers.ts";
 import { type Judgement, judgeFit } from "../../core/refit/quality.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
-import { type KitView, viewKit } from "../../output/views/kit-view.ts";
+import { type KitView, viewKitWith } from "../../output/views/kit-view.ts";
+import type { DrawStep } from "../../output/views/step-drawing.ts";
 import type { KitData } from "../shared/kit-data.ts";
+import { fetchedStep } from "../shared/step-drawings.ts";
 
 /** A kit on a reader's book, and how it comes out there. */
 export interface Fitting {
@@ -37,10 +39,14 @@ export function fitted(data: KitData, refit: Refit, quick = false): Fitting | Mi
   return { ...result, judgement, offers: poor ? betterOffers(data.kit, refit, judgement.reasons) : undefined };
 }
 
-/** The kit as it is asked for, or why it does not fit: all that a packet needs. */
-export function viewOf(data: KitData, kit: Kit): { readonly view: KitView } | { readonly failure: Failure } {
+/** The kit as it is asked for, or why it does not fit: all that a packet needs. Steps are drawn with what was fetched for it. */
+export function viewOf(
+  data: KitData,
+  kit: Kit,
+  draw: DrawStep = fetchedStep,
+): { readonly view: KitView } | { readonly failure: Failure } {
   const result = fitKit(kit);
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
-  return { view: viewKit({ kit, pattern, findings, pictureNotes: [] }, data.cautions) };
+  return { view: viewKitWith(draw, { kit, pattern, findings, pictureNotes: [] }, data.cautions) };
 }

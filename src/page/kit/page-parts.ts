@@ -1,5 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
+import { fetchStepDrawings } from "../shared/step-drawings.ts";
 import { renderPart } from "./render.ts";
 
 /** How much of the page follows at once: at a key press only what is in sight. */
@@ -16,12 +17,19 @@ export function isSlow(kit: Kit): boolean {
   return kit.insert !== undefined || kit.light !== undefined;
 }
 
-/** Parts of the page to fill again: at the key those in sight, but none that light or window change. */
+/** Parts of the page to fill again: at the key those in sight, but none that light or window change; never the steps. */
 export function partsToFill(kit: Kit, reach: Reach): HTMLElement[] {
   const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
-  if (reach === "all") return parts;
-  const waits = isSlow(kit) ? SLOW_PARTS : [];
+  if (reach === "all") return parts.filter((part) => part.dataset["part"] !== "steps");
+  const waits = isSlow(kit) ? SLOW_PARTS : ["steps"];
   return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
+}
+
+/** Fills the steps, whose drawings are a script of their own. */
+export async function fillSteps(view: KitView, wanted: () => boolean): Promise<void> {
+  await fetchStepDrawings("../../");
+  const place = document.querySelector<HTMLElement>('[data-part="steps"]');
+  if (place && wanted()) place.innerHTML = renderPart("steps", view);
 }
 
 /** The parts with their new markup, which is not in the page yet. */

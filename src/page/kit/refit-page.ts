@@ -18,7 +18,8 @@ import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
 import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
-import { fillParts, isSlow, partsToFill, type Reach } from "./page-parts.ts";
+import { fillParts, fillSteps, isSlow, partsToFill, type Reach } from "./page-parts.ts";
+import { drawWays } from "./way-pictures.ts";
 
 /** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
 const REST = 200;
@@ -69,7 +70,10 @@ class RefitPage {
   constructor(form: HTMLFormElement) {
     this.#form = form;
     this.#answer = new FitAnswer(form.querySelector<HTMLElement>("[data-refit-state]")!);
-    this.#telling = new FitTelling(this.#answer, (refit) => this.show({ refit, ignored: [] }));
+    this.#telling = new FitTelling(this.#answer, {
+      take: (refit) => this.show({ refit, ignored: [] }),
+      draw: async (ways) => drawWays((await this.#data())!, ways),
+    });
   }
 
   /** Shows the book of the page's address; where there is none, the page stays as it is built unless it has other units. */
@@ -180,6 +184,7 @@ class RefitPage {
 
   async #draw(view: KitView | undefined): Promise<void> {
     try {
+      if (view) await fillSteps(view, () => this.#view === view);
       if (view) await this.#pictures.draw(view);
     } catch (error) {
       if (!(error instanceof LoadError)) throw error;
@@ -222,5 +227,6 @@ class RefitPage {
     const last = fitted(data, this.#shown);
     if ("failure" in last) return;
     for (const { part, text } of fillParts(partsToFill(data.kit, "all"), last.view)) part.innerHTML = text;
+    void fillSteps(last.view, () => this.#view === undefined);
   }
 }

@@ -8,15 +8,11 @@ import type { Caution } from "../../core/plan/caution.ts";
 import { countsOf, effortOf } from "../../core/plan/effort.ts";
 import { stageOf } from "../../core/steps/stages.ts";
 import { workOf } from "../../core/steps/work.ts";
-import type { Html } from "../../output/parts/markup.ts";
 import { stepItem } from "../../output/parts/steps.ts";
-import { cautionsOfSteps } from "../../output/views/cautions.ts";
-import { foldingText } from "../../output/views/folding-steps.ts";
-import { stepOf } from "../../output/views/step.ts";
-import { windowText } from "../../output/views/window-steps.ts";
+import { stepsOf } from "../../output/views/steps.ts";
 import * as say from "../../words/messages.ts";
-import { stepSvg } from "../bench/bench-figure.ts";
 import { make } from "../shared/dom.ts";
+import { fetchedStep, fetchStepDrawings } from "../shared/step-drawings.ts";
 import type { Change } from "./change.ts";
 
 /** Fills a stage's steps for the piece's own book, with their drawings. */
@@ -25,19 +21,13 @@ export async function fillSteps(
   { plan, progress }: Desk,
   cautions: readonly Caution[],
 ): Promise<void> {
+  await fetchStepDrawings("../../../");
   const { kit, pattern } = plan;
   const counts = countsOf(pattern);
-  const effort = effortOf(counts, kit.rates);
   const work = workOf(kit, pattern, counts);
-  const cares = cautionsOfSteps(work);
+  const steps = stepsOf(kit, pattern, work, { counts, effort: effortOf(counts, kit.rates) }, fetchedStep);
   const own = work.flatMap((step, i) => (stageOf(step) === stage.dataset["stage"] ? [{ step, number: i + 1 }] : []));
-  const items: Html[] = [];
-  for (const { step, number } of own) {
-    const svg = await stepSvg(step.id, plan);
-    const text = windowText(step.id, kit, pattern) ?? foldingText(step.id, kit, pattern, counts);
-    const told = { text, figure: svg === "" ? undefined : { svg, label: "" } };
-    items.push(stepItem(stepOf(step, told, effort, cares[number - 1]!), number, cautions));
-  }
+  const items = own.map(({ number }) => stepItem(steps[number - 1]!, number, cautions));
   const list = stage.querySelector(".steps")!;
   list.innerHTML = items.join("");
   for (const { step, number } of own) {

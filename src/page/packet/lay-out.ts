@@ -5,6 +5,7 @@ import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { withPacket } from "../../output/views/packet-view.ts";
 import { PAPERS, pageRule } from "../../output/views/paper.ts";
+import { drawStep } from "../../output/views/step-drawing.ts";
 import { ignoredText } from "../../words/fields.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
@@ -23,7 +24,7 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const { refit, ignored } = fromAddress(new URLSearchParams(location.search), data.kit);
   for (const one of ignored) tell(bar, ignoredText(one, data.kit));
   if (Object.keys(refit).length === 0) return;
-  const result = viewOf(data, refitKit(data.kit, refit));
+  const result = viewOf(data, refitKit(data.kit, refit), drawStep);
   if ("failure" in result) {
     target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
     return;

@@ -4,9 +4,9 @@ import { dayOf, pieceName } from "../../words/pieces.ts";
 import { linkTo, make } from "../shared/dom.ts";
 import type { Glance } from "./glance.ts";
 
-/** The page that goes on with a piece; `site` is the site's folder as seen from here, with its slash. */
-export function pieceAddress(piece: Glance, site: string): string {
-  return `${site}kits/${piece.kit}/bench/${piecePath(piece)}`;
+/** A piece's own page, or the bench that goes on with it; `site` is the site's folder as seen from here, with its slash. */
+export function pieceAddress(piece: Glance, site: string, page: "make" | "bench"): string {
+  return `${site}kits/${piece.kit}/${page}/${piecePath(piece)}`;
 }
 
 /** Where the work on a piece goes on, in the words of its link. */
@@ -22,8 +22,9 @@ export function continueCard(piece: Glance, site: string): HTMLElement {
   picture.src = `${site}kits/${piece.kit}/front.svg`;
   picture.alt = "";
   const title = say.pieceOfKit({ title: piece.title, piece: pieceName(piece) });
-  const link = linkTo(pieceAddress(piece, site), continueWords(piece.summary), "button");
+  const own = linkTo(pieceAddress(piece, site, "make"), title);
+  const link = linkTo(pieceAddress(piece, site, "bench"), continueWords(piece.summary), "button");
   const last = make("span", "note", say.pieceLast({ day: dayOf(piece.last) }));
-  const words = make("div", "", make("p", "continue-title", title), make("p", "", link, " ", last));
+  const words = make("div", "", make("p", "continue-title", own), make("p", "", link, " ", last));
   return make("li", "continue-card", picture, words);
 }

@@ -1,10 +1,9 @@
-import { noteOn, PIECE_LENGTHS, type Piece } from "../../core/piece/piece.ts";
+import { PIECE_LENGTHS, type Piece } from "../../core/piece/piece.ts";
 import { serialisePieces } from "../../input/piece/piece-file.ts";
 import * as say from "../../words/messages.ts";
 import { dayOf, doneWords, pieceName } from "../../words/pieces.ts";
 import { button, linkTo, make } from "../shared/dom.ts";
 import { offerFile } from "../shared/offer-file.ts";
-import { deviceName } from "./device.ts";
 import { pieceFileName } from "./file-name.ts";
 import { continueWords, pieceAddress } from "./piece-card.ts";
 
@@ -14,7 +13,10 @@ export interface PieceHost {
   readonly site: string;
   /** The titles of this site's kits by their slugs. */
   readonly titles: Readonly<Record<string, string>>;
-  keep(piece: Piece): void;
+  /** Keeps a name or notes with the piece as it is by now. */
+  note(id: string, change: Partial<Pick<Piece, "name" | "notes">>): Promise<Piece | undefined>;
+  /** The piece as it was kept last. */
+  now(piece: Piece): Piece;
   remove(piece: Piece): void;
 }
 
@@ -26,9 +28,16 @@ export function pieceItem(piece: Piece, host: PieceHost): HTMLElement {
   const facts = make("p", "note", factsOf(piece).join(" · "));
   const item = make("li", "piece-item", ...(here === undefined ? [] : [picture(piece, site)]));
   const words = make("div", "piece-words", make("p", "piece-kit", here ?? piece.title), heading, bar(piece), facts);
-  if (piece.notes !== "") words.append(make("p", "piece-notes", piece.notes));
+  const notes = make("p", "piece-notes", piece.notes);
+  notes.hidden = piece.notes === "";
+  words.append(notes);
   words.append(here === undefined ? make("p", "piece-gone", say.piecesKitGone()) : ways(piece, site));
-  words.append(form(piece, host), actions(piece, host));
+  const show = (changed: Piece): void => {
+    heading.textContent = pieceName(changed);
+    notes.textContent = changed.notes;
+    notes.hidden = changed.notes === "";
+  };
+  words.append(form(piece, host, show), actions(piece, host));
   item.dataset["id"] = piece.id;
   item.append(words);
   return item;
@@ -64,11 +73,13 @@ function bar({ summary: { percent } }: Piece): HTMLElement {
 
 function ways(piece: Piece, site: string): HTMLElement {
   const page = `${site}kits/${piece.kit}/index.html${piece.address === "" ? "" : `?${piece.address}`}`;
-  const on = linkTo(pieceAddress(piece, site), continueWords(piece.summary), "button");
-  return make("p", "piece-actions", on, " ", linkTo(page, say.piecesKitPage()));
+  const on = linkTo(pieceAddress(piece, site, "bench"), continueWords(piece.summary), "button");
+  const own = linkTo(pieceAddress(piece, site, "make"), say.piecesOwnPage());
+  return make("p", "piece-actions", on, " ", own, " ", linkTo(page, say.piecesKitPage()));
 }
 
-function form(piece: Piece, host: PieceHost): HTMLElement {
+/** Name and notes are kept field by field; the list stays as it is, so that nothing that is being written is lost. */
+function form(piece: Piece, host: PieceHost, show: (changed: Piece) => void): HTMLElement {
   const name = make("input", "");
   name.value = piece.name;
   name.maxLength = PIECE_LENGTHS.name;
@@ -77,9 +88,12 @@ function form(piece: Piece, host: PieceHost): HTMLElement {
   notes.value = piece.notes;
   notes.maxLength = PIECE_LENGTHS.notes;
   notes.rows = 4;
-  const change = (): void =>
-    host.keep(noteOn(piece, { name: name.value, notes: notes.value }, { device: deviceName() }));
-  for (const field of [name, notes]) field.addEventListener("change", change);
+  const keep = async (change: Partial<Pick<Piece, "name" | "notes">>): Promise<void> => {
+    const changed = await host.note(piece.id, change);
+    if (changed) show(changed);
+  };
+  name.addEventListener("change", () => keep({ name: name.value }));
+  notes.addEventListener("change", () => keep({ notes: notes.value }));
   return make(
     "details",
     "",
@@ -91,10 +105,14 @@ function form(piece: Piece, host: PieceHost): HTMLElement {
 
 function actions(piece: Piece, host: PieceHost): HTMLElement {
   const save = linkTo("#", say.piecesSave(), "button plain-button");
-  save.addEventListener("click", () => offerFile(save, serialisePieces([piece]), pieceFileName(piece)));
-  const sure = { piece: pieceName(piece), count: piece.summary.done };
+  save.addEventListener("click", () => {
+    const now = host.now(piece);
+    offerFile(save, serialisePieces([now]), pieceFileName(now));
+  });
   const remove = button(say.piecesRemove(), "button plain-button", () => {
-    if (window.confirm(say.piecesRemoveSure(sure))) host.remove(piece);
+    const now = host.now(piece);
+    const sure = { piece: pieceName(now), count: now.summary.done };
+    if (window.confirm(say.piecesRemoveSure(sure))) host.remove(now);
   });
   return make("p", "piece-actions", save, " ", remove);
 }

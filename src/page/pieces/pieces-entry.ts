@@ -1,8 +1,9 @@
-import { latestFirst, type Piece } from "../../core/piece/piece.ts";
+import { latestFirst, noteOn, type Piece } from "../../core/piece/piece.ts";
 import { serialisePieces } from "../../input/piece/piece-file.ts";
 import * as say from "../../words/messages.ts";
 import { progressFailure } from "../../words/progress.ts";
 import { offerFile } from "../shared/offer-file.ts";
+import { deviceName } from "./device.ts";
 import { dropEditions } from "./editions.ts";
 import { importPieces } from "./import-pieces.ts";
 import { type PieceHost, pieceItem } from "./piece-item.ts";
@@ -47,11 +48,12 @@ class PiecesPage implements PieceHost {
     });
   }
 
-  /** Shows what the device keeps. What is being written in stays open. */
+  /** Shows what the device keeps, but not over what is being written. */
   async show(): Promise<void> {
     const { pieces, broken } = await this.#store.all();
     this.#pieces = latestFirst(pieces);
     const list = this.#part("list");
+    if (list.querySelector("input:focus, textarea:focus")) return;
     const open = new Set([...list.querySelectorAll("li:has(details[open])")].map((one) => idOf(one)));
     list.replaceChildren(...this.#pieces.map((piece) => pieceItem(piece, this)));
     for (const item of list.children) if (open.has(idOf(item))) item.querySelector("details")!.open = true;
@@ -67,10 +69,19 @@ class PiecesPage implements PieceHost {
     this.#part("files").hidden = false;
   }
 
-  async keep(piece: Piece): Promise<void> {
+  /** On the piece as it is kept by now: another page may have gone on with it. */
+  async note(id: string, change: Partial<Pick<Piece, "name" | "notes">>): Promise<Piece | undefined> {
+    const before = await this.#store.find(id);
+    if (!before) return undefined;
+    const piece = noteOn(before, change, { device: deviceName() });
     const kept = await this.#store.keep(piece);
-    await this.show();
-    if (!kept) this.#part("answer").textContent = say.piecesNotSaved();
+    this.#pieces = this.#pieces.map((one) => (one.id === id ? piece : one));
+    this.#part("answer").textContent = kept ? "" : say.piecesNotSaved();
+    return piece;
+  }
+
+  now(piece: Piece): Piece {
+    return this.#pieces.find(({ id }) => id === piece.id) ?? piece;
   }
 
   async remove({ id }: Piece): Promise<void> {

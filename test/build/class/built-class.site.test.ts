@@ -41,31 +41,36 @@ const pages = () =>
     .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
     .sort();
 
-/** The main part of a packet's page, without what names the seat or the kit's folder. */
-const packetOf = (html: string, slug: string) =>
-  /<main[^>]*>([\s\S]*)<\/main>/
-    .exec(html)![1]!
-    .replaceAll(slug, "")
-    .replace(/Leaflight packet( · seat \d+)?/, "");
+/** The batches of a table in short, and the sheets at true scale, on a packet's page. */
+const tableOf = (html: string) => /<div class="batches compact">[\s\S]*?<\/section><\/div>/.exec(html)![0];
+const scaledOf = (html: string) => [...html.matchAll(/<svg class="drawing"[\s\S]*?<\/svg>/g)].map(([svg]) => svg);
 
 describe("a seat's files", () => {
-  it.each(SINGLE)("of seat $seat are those of a kit with its book", ({ seat, kit, slug }) => {
+  it.each(SINGLE)("of seat $seat are those of a kit with its book", ({ seat, slug }) => {
     const one = JSON.parse(read(`${CLASS}/seat-${seat}/pattern.json`));
     const other = JSON.parse(readOwn(`kits/${slug}/pattern.json`));
     expect({ ...one, kit: "" }).toEqual({ ...other, kit: "" });
     expect(read(`${CLASS}/seat-${seat}/pattern.csv`)).toBe(readOwn(`kits/${slug}/pattern.csv`));
-    expect(packetOf(read(`${CLASS}/seat-${seat}/packet/index.html`), kit)).toBe(
-      packetOf(readOwn(`kits/${slug}/packet/index.html`), slug),
-    );
+    const packet = read(`${CLASS}/seat-${seat}/packet/index.html`);
+    expect(tableOf(packet)).toBe(tableOf(readOwn(`kits/${slug}/packet/compact.html`)));
+    const drawings = scaledOf(readOwn(`kits/${slug}/packet/index.html`));
+    expect(scaledOf(packet).length).toBeGreaterThan(0);
+    for (const drawing of scaledOf(packet)) expect(drawings).toContain(drawing);
   });
 
-  it.each(SINGLE)("of seat $seat print as that kit's packet does", async ({ seat, slug }) => {
-    const wording = (text: string) => text.replace(/Seat \d+ · /g, "").replace(/ · seat \d+/g, "");
+  it.each(SINGLE)("of seat $seat print as that kit's table and gauge do", async ({ seat, slug }) => {
     const one = await readPdf(join(dist, CLASS, `seat-${seat}/packet-a4.pdf`));
     const other = await readPdf(join(own, `kits/${slug}/packet-a4.pdf`));
-    expect(one.pages.map((page) => wording(page.text))).toEqual(other.pages.map((page) => wording(page.text)));
-    const lines = (pdf: typeof one) => pdf.pages.map((page) => page.outlines.map((outline) => outline.box));
-    expect(lines(one)).toEqual(lines(other));
+    const gauges = (pdf: typeof one) =>
+      pdf.pages
+        .filter(({ text }) => text.includes("Scoring gauge, true scale"))
+        .map((page) => page.outlines.map((outline) => outline.box));
+    expect(gauges(one).length).toBeGreaterThan(0);
+    expect(gauges(one)).toEqual(gauges(other));
+    const short = await readPdf(join(own, `kits/${slug}/table-compact-a4.pdf`));
+    const checks = (pdf: typeof one) => pdf.pages.flatMap(({ text }) => text.match(/Check: [^.]*\./g) ?? []).sort();
+    expect(checks(one)).toEqual(checks(short));
+    expect(one.pages.length).toBeLessThan(other.pages.length / 2);
   });
 
   it("are there for every seat that fits, and none for the other", () => {

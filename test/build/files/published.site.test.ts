@@ -25,6 +25,7 @@ const KINDS = [
   "kits/harbour-moon/packet/index.html",
   "kits/harbour-moon/packet/large.html",
   "offline.html",
+  "pieces/index.html",
 ];
 
 let dist: string;
@@ -65,6 +66,7 @@ describe("what a page says of itself", () => {
     expect(canonical).toEqual({
       "404.html": undefined,
       "offline.html": undefined,
+      "pieces/index.html": `${ADDRESS}pieces/`,
       "glossary/index.html": `${ADDRESS}glossary/`,
       "guide/index.html": `${ADDRESS}guide/`,
       "guide/kit-keys/index.html": `${ADDRESS}guide/kit-keys/`,

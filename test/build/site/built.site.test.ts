@@ -47,6 +47,7 @@ describe("the built site", () => {
     const wanted = KITS.flatMap((slug) =>
       [
         "index.html",
+        "make/index.html",
         "packet/index.html",
         "packet/large.html",
         "pattern.json",

@@ -11,7 +11,14 @@ import { readPdf } from "../print/read-pdf.ts";
 const MOST_SCREENS = 14;
 
 const PHONE = { width: 390, height: 844, isMobile: true, hasTouch: true };
-const FILES = ["index.html", "packet/index.html", "packet/large.html", "packet/compact.html", "bench/index.html"];
+const FILES = [
+  "index.html",
+  "packet/index.html",
+  "packet/large.html",
+  "packet/compact.html",
+  "make/index.html",
+  "bench/index.html",
+];
 const KITS = ["evening-boat", "harbour-moon", "little-gull", "tide-and-lamp"];
 
 let site: OpenedSite;

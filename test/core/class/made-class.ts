@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { stringify } from "yaml";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { readClass } from "../../../src/input/class/read-classes.ts";
+import { readClass, type StatedClass } from "../../../src/input/class/read-classes.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
 import { FIXTURES, fixtureKit } from "../../input/kit/kit-folders.ts";
 
@@ -39,6 +39,20 @@ export function readMadeClass(matter: object | string, table?: string | Buffer, 
     writeFileSync(join(folder, "index.md"), `---\n${yaml}---\nWords.\n`);
     if (table !== undefined) writeFileSync(join(folder, name), table);
     return readClass(folder, base, { kits: KITS, broken: [], drafts: [] }).plan;
+  } finally {
+    rmSync(base, { recursive: true, force: true });
+  }
+}
+
+/** Reads the class `made` among others, each made of its file and by the name of its folder. */
+export function readAmong(classes: Readonly<Record<string, string>>): StatedClass {
+  const base = mkdtempSync(join(tmpdir(), "leaflight-class-"));
+  try {
+    for (const [slug, text] of Object.entries(classes)) {
+      mkdirSync(join(base, "content/classes", slug), { recursive: true });
+      writeFileSync(join(base, "content/classes", slug, "index.md"), text);
+    }
+    return readClass(join(base, "content/classes/made"), base, { kits: KITS, broken: [], drafts: [] });
   } finally {
     rmSync(base, { recursive: true, force: true });
   }

@@ -40,6 +40,8 @@ export function madeClass(changes: Partial<KitClass> = {}): KitClass {
     currency: "EUR",
     stock: [],
     bring: [],
+    brought: [],
+    packet: "whole",
     ...changes,
   };
 }

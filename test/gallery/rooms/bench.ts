@@ -1,10 +1,11 @@
 import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import type { PatternLeaf } from "../../../src/core/pattern/pattern.ts";
-import { stepFor } from "../../../src/core/units/length.ts";
+import { MM_PER_INCH, stepFor } from "../../../src/core/units/length.ts";
 import { frontNow } from "../../../src/output/drawing/bench/front-now.ts";
 import { leafEdge } from "../../../src/output/drawing/bench/leaf-edge.ts";
 import { ribbon } from "../../../src/output/drawing/bench/ribbon.ts";
+import { type Ruler, rulerStrip } from "../../../src/output/drawing/bench/ruler-strip.ts";
 import { frontSymbol } from "../../../src/output/drawing/front/here.ts";
 import { leafCard } from "../../../src/output/views/leaf-card.ts";
 import { valueFrom } from "../../core/findings/made.ts";
@@ -40,6 +41,11 @@ export const bench: readonly Scene[] = [
   front("half", "moon", ({ stops }) => stops.length / 2),
   front("half", "tide", ({ stops }) => Math.floor(stops.length / 2)),
   front("done", "small", ({ stops }) => stops.length),
+  ruler("mm", { units: "mm", step: 1 }, 56.5),
+  ruler("half-mm", { units: "mm", step: 0.5 }, 56.5),
+  ruler("end", { units: "mm", step: 1 }, 4),
+  ruler("eighths", { units: "in", step: MM_PER_INCH / 8 }, 56.35625),
+  ruler("thirty-seconds", { units: "in", step: MM_PER_INCH / 32 }, 56.35625),
 ];
 
 function edge(what: string, name: KitName, choose: Choice, space = TABLET): Scene {
@@ -82,6 +88,11 @@ function front(what: string, name: KitName, done: (plan: BenchPlan) => number): 
         .replace(">", `><defs>${symbol}</defs>`);
     },
   };
+}
+
+/** Her ruler at a mark, with another one 8 mm on; `width` is what a phone has. */
+function ruler(what: string, own: Ruler, at: number): Scene {
+  return { room: "bench", name: `ruler-${what}`, of: rulerStrip, draw: () => rulerStrip(own, [at, at + 8], 0, 265) };
 }
 
 /** The first leaves are ticked, and the work is at the next. */

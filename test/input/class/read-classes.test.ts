@@ -183,6 +183,11 @@ describe("readClass(folder)", () => {
     expect(readMadeClass(smallClass()).spares).toEqual([]);
   });
 
+  it("knows which supplies students bring, by their names or how these begin", () => {
+    const bring = ["Bone folder", "button", "a lamp", "boneless"];
+    expect(readMadeClass({ ...smallClass(), bring })).toMatchObject({ bring, brought: ["boneFolder", "button"] });
+  });
+
   it("fills in defaults", () => {
     expect(readMadeClass(smallClass())).toMatchObject({
       units: "mm",

@@ -59,7 +59,7 @@ describe("fieldTexts({ file, yaml, schema, whole })", () => {
     const bring = textsOf("bring: [a lamp]\nplace: the hall\n", classMatter);
     expect(bring.map(({ field, printed }) => [field, printed])).toEqual([
       ["place", true],
-      ["bring[1]", false],
+      ["bring[1]", true],
     ]);
   });
 

@@ -58,7 +58,9 @@ describe("kitPage(view, story)", () => {
 describe("packetPart(view, seat)", () => {
   it("names the seat that it is for", () => {
     const view = withPacket(fixtureView("little-gull"));
-    expect(String(packetPart(view, 7))).toContain('<p class="over">Leaflight packet · seat 7</p>');
+    expect(String(packetPart(view, { number: 7, supplies: raw("") }))).toContain(
+      '<p class="over">Leaflight packet · seat 7</p>',
+    );
     expect(String(packetPart(view))).toContain('<p class="over">Leaflight packet</p>');
   });
 });

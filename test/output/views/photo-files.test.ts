@@ -18,5 +18,6 @@ describe("photoViews(photos, folder)", () => {
     expect(views[1]!.webp).toBe(
       "photos/moon-2-480.webp 480w, photos/moon-2-960.webp 960w, photos/moon-2-1600.webp 1600w",
     );
+    expect(views[1]!.large).toBe("photos/moon-2-1600.webp");
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { workOf } from "../../../src/core/steps/work.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
+import { drawStep } from "../../../src/output/views/step-drawing.ts";
 import { stepsOf } from "../../../src/output/views/steps.ts";
 import { stepGist } from "../../../src/words/gists.ts";
 import { stepPartName } from "../../../src/words/step-parts.ts";
@@ -47,7 +48,7 @@ describe("stepsOf(kit, pattern, counts, effort)", () => {
     const whole = { ...pattern, leaves: pattern.leaves.map((leaf) => ({ ...leaf, cuts: [] })) };
     const counts = countsOf(whole);
     const work = workOf(kit, whole, counts);
-    const steps = stepsOf(kit, whole, work, { counts, effort: effortOf(counts, kit.rates) });
+    const steps = stepsOf(kit, whole, work, { counts, effort: effortOf(counts, kit.rates) }, drawStep);
     const told = steps.flatMap(({ id, title, text }) => (id === "gauge" ? [] : [title, text.mm, text.in]));
     expect(told.filter((words) => /\b(cut|knife|scissors|mat)\b/i.test(words))).toEqual([]);
     expect(steps.flatMap(({ cautions }) => cautions)).not.toContain("blade");

@@ -39,6 +39,17 @@ const STATES: Readonly<Record<string, State>> = {
     await maker.press("menu-measure");
     await maker.page.type("[data-measure-thickness]", "1");
   },
+  "a time to stop, and a tap that goes on": async (maker) => {
+    await fold(96)(maker);
+    await maker.press("open-menu");
+    await maker.press("tap");
+    await maker.page.$eval("[data-stop-at]", (field) => {
+      (field as HTMLInputElement).value = "23:59";
+      field.dispatchEvent(new Event("change"));
+    });
+    await maker.page.$eval("[data-menu] [data-close]", (close) => (close as HTMLElement).click());
+    await maker.press("go");
+  },
   "the menu": (maker) => maker.press("open-menu"),
   "a score line": (maker) => maker.press("back"),
   "notches of a batch, others open": (maker) => maker.goToStep("Notch for the light"),

@@ -3,12 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { OpenedSite } from "../../site/shared-site.ts";
-import { textOf } from "../../site/visit.ts";
-import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
+import { textOf, visit } from "../../site/visit.ts";
+import { toBench } from "../pieces/piece-reader.ts";
+import { GULL, type Maker, newMaker } from "./bench-reader.ts";
 
-/** Progress as a file: out of one browser, into another. */
+/** A piece as a file: out of one browser, into another. */
 export function fileSuite(served: () => OpenedSite): void {
-  describe("the bench's progress file", () => {
+  describe("the bench's file of a piece", () => {
     let maker: Maker;
     let folder: string;
     beforeEach(async () => {
@@ -33,11 +34,12 @@ export function fileSuite(served: () => OpenedSite): void {
       for (let i = 0; i < 1200 && !existsSync(path); i += 1) await new Promise((resolve) => setTimeout(resolve, 50));
       return path;
     };
-    const takeIn = async ({ page, press }: Maker, path: string): Promise<string> => {
-      await press("open-menu");
-      const field = await page.$("[data-import]");
+    const takeIn = async ({ page }: Maker, path: string): Promise<string> => {
+      await visit(served(), page, "pieces/index.html");
+      await page.waitForSelector("[data-pieces-files]:not([hidden])");
+      const field = await page.$("[data-pieces-import]");
       await (field as unknown as { uploadFile: (path: string) => Promise<void> }).uploadFile(path);
-      return textOf(page, "[data-file-answer]");
+      return textOf(page, "[data-pieces-answer]");
     };
     const all = async (one: Maker) => {
       await one.goTo("leaf", 1);
@@ -57,17 +59,17 @@ export function fileSuite(served: () => OpenedSite): void {
       const before = await all(maker);
       expect(before.done).toBe(29);
       expect(before.address).toMatch(/bulk=.*lost=30/);
-      const path = await save(maker, "little-gull-progress.json");
+      const path = await save(maker, "little-gull-piece-1.json");
       expect(JSON.parse(readFileSync(path, "utf8"))).toMatchObject({
-        schema: "leaflight/progress/1",
-        kit: "little-gull",
+        schema: "leaflight/pieces/1",
+        pieces: [{ kit: "little-gull", number: 1 }],
       });
 
       const other = await newMaker(served());
       try {
-        await other.open(GULL);
-        expect(await other.done()).toBe(0);
-        expect(await takeIn(other, path)).toBe("little-gull-progress.json is opened: 29 leaves ticked.");
+        expect(await takeIn(other, path)).toBe("little-gull-piece-1.json: 1 piece added.");
+        await toBench(other, "[data-pieces-list] .button");
+        await other.press("open-menu");
         expect(await other.text("lost-list")).toContain("leaf 30");
         await other.page.keyboard.press("Escape");
         expect(await all(other)).toEqual(before);
@@ -89,29 +91,12 @@ export function fileSuite(served: () => OpenedSite): void {
     ])("refuses %s, says why and changes nothing", async (name, text, why) => {
       await maker.open(GULL);
       await maker.press("go");
-      const kept = () => maker.page.evaluate(() => JSON.stringify({ ...localStorage }));
-      const before = await kept();
       writeFileSync(join(folder, name), text);
       const answer = await takeIn(maker, join(folder, name));
       expect(answer).toContain(name);
       expect(answer).toMatch(why);
-      expect([await kept(), await maker.done(), await maker.leaf()]).toEqual([before, 1, 2]);
-    });
-
-    it("refuses another kit's file, and shows the way where only the book differs", async () => {
-      await maker.open(MOON);
-      await maker.press("go");
-      const moon = await save(maker, "harbour-moon-progress.json");
-      await maker.open(`${GULL}?leaves=128&thick=14`);
-      await maker.press("go");
-      const gull = await save(maker, "little-gull-progress.json");
       await maker.open(GULL);
-      expect(await takeIn(maker, moon)).toContain("It belongs to the kit “harbour-moon”, and this is “little-gull”.");
-      await maker.page.keyboard.press("Escape");
-      expect(await takeIn(maker, gull)).toContain("on another book or fit. Go to that book and open the file there.");
-      expect(await maker.done()).toBe(0);
-      await Promise.all([maker.page.waitForNavigation(), maker.page.click("[data-file-answer] a")]);
-      expect(new URL(maker.page.url()).searchParams.get("leaves")).toBe("128");
+      expect([await maker.done(), await maker.leaf()]).toEqual([1, 2]);
     });
 
     it("starts again only after she said yes", async () => {

@@ -42,28 +42,50 @@ export function keepingSuite(served: () => OpenedSite): void {
       expect(await maker.done()).toBe(0);
       await maker.open(`${GULL}?thick=14.0&leaves=128&units=in`);
       expect(await maker.done()).toBe(2);
-      await maker.open(GULL);
-      expect(await maker.done()).toBe(3);
     });
 
-    it("says so when what is kept is damaged, and when nothing can be kept", async () => {
+    it("of the last piece comes where the address says no book, and the page says so and leads to the other", async () => {
       await maker.open(GULL);
-      await foldSome(1);
-      await maker.page.evaluate(() => {
-        for (const key of Object.keys(localStorage)) localStorage.setItem(key, "{");
-      });
+      await foldSome(3);
+      await maker.open(`${GULL}?leaves=128&thick=14`);
+      await foldSome(2);
+      await maker.open(GULL);
+      expect(await maker.done()).toBe(2);
+      expect(await maker.text("piece")).toMatch(
+        /^You go on with Piece 2, .* It is made in the book that you measured\./,
+      );
+      expect(new URL(maker.page.url()).search).toContain("leaves=128");
+      const other = await maker.page.$eval("[data-piece] a", (link) => (link as HTMLAnchorElement).href);
+      await maker.page.goto(other);
+      await maker.page.waitForSelector("[data-edge] svg");
+      expect([await maker.done(), await maker.text("piece")]).toEqual([3, "Piece 1"]);
+    });
+
+    it("of an earlier version that is damaged stays where it is, and the bench says so", async () => {
+      const KEY = "leaflight-bench/1/little-gull/";
+      await maker.page.evaluateOnNewDocument((key) => localStorage.setItem(key, "{"), KEY);
       await maker.open(GULL);
       expect(await maker.text("notices")).toContain(
         "The progress saved in this browser cannot be read, so you are starting again. It is not JSON",
       );
       expect(await maker.done()).toBe(0);
+      expect(await maker.page.evaluate((key) => localStorage.getItem(key), KEY)).toBe("{");
+    });
+
+    it("says so when a piece is damaged, and when nothing can be kept", async () => {
+      await maker.open(GULL);
+      await foldSome(1);
+      await maker.page.evaluate(damagePieces);
+      await maker.open(GULL);
+      expect(await maker.text("notices")).toContain("cannot be read, so you are starting again. progress is 7");
+      expect(await maker.done()).toBe(0);
       await maker.page.evaluate(() => {
-        Storage.prototype.setItem = () => {
+        IDBObjectStore.prototype.put = () => {
           throw new DOMException("full", "QuotaExceededError");
         };
       });
       await foldSome(1);
-      expect(await maker.text("notices")).toContain("This browser cannot save your progress");
+      await textOf(maker.page, "[data-notices]", /This browser cannot save your progress/);
     });
 
     it("follows another tab of the same kit and fit", async () => {
@@ -96,7 +118,7 @@ export function keepingSuite(served: () => OpenedSite): void {
       expect(await maker.done()).toBe(6);
     });
 
-    it("stays through an update, and says where the kit was changed since", async () => {
+    it("goes on with the pattern it was begun with after an update, and changes over only when she says so", async () => {
       const own = await openOwnSite({ kits: ["little-gull"] });
       const its = await newMaker(own);
       try {
@@ -111,11 +133,42 @@ export function keepingSuite(served: () => OpenedSite): void {
         await Promise.all([its.page.waitForNavigation(), its.page.click(".newer button")]);
         await its.page.waitForSelector("[data-edge] svg");
         expect([await its.leaf(), await its.done()]).toEqual([5, 4]);
-        expect(await its.text("notices")).toContain("This kit has changed since you began");
+        expect(await its.text("piece")).toMatch(
+          /^This kit has a newer version, with other marks on \d+ leaves, starting with/,
+        );
+        expect(await its.walk()).toEqual(shownOf(fixturePattern("little-gull"), 5));
+        await its.goTo("leaf", 5);
+        its.page.on("dialog", (dialog) => dialog.accept());
+        await Promise.all([
+          its.page.waitForNavigation(),
+          its.page.$$eval("[data-piece] button", (buttons) => (buttons.at(-1) as HTMLElement).click()),
+        ]);
+        await its.page.waitForSelector("[data-edge] svg");
+        const made = JSON.parse(await its.page.evaluate(async () => (await fetch("../pattern.json")).text())) as {
+          leaves: { leaf: number; cuts: { at: number }[] }[];
+        };
+        const shown = await its.walk();
+        const marks = (leaf: number) => made.leaves.find((one) => one.leaf === leaf)!.cuts.length;
+        expect(shown.map(({ leaf, marks: own }) => [leaf, own.length])).toEqual(
+          shown.map(({ leaf }) => [leaf, marks(leaf)]),
+        );
+        expect(await its.text("piece")).not.toContain("newer version");
       } finally {
         await its.close();
         await own.close();
       }
     });
   });
+}
+
+/** Runs in the page: spoils what is kept of every piece. */
+async function damagePieces(): Promise<void> {
+  const done = <T>(request: IDBRequest<T>): Promise<T> =>
+    new Promise((resolve) => {
+      request.onsuccess = () => resolve(request.result);
+    });
+  const base = await done(indexedDB.open("leaflight"));
+  const store = base.transaction("pieces", "readwrite").objectStore("pieces");
+  for (const piece of (await done(store.getAll())) as object[]) await done(store.put({ ...piece, progress: 7 }));
+  base.close();
 }

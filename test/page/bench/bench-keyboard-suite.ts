@@ -93,10 +93,10 @@ export function keyboardSuite(served: () => OpenedSite): void {
       expect(await maker.leaf()).toBe(41);
     });
 
-    it("reaches all of the menu: units, file out, file in, closing", async () => {
+    it("reaches all of the menu: units, file out, all pieces, closing", async () => {
       await tabTo("[data-open-menu]");
       await keys("Enter");
-      for (const selector of ["[data-menu-measure]", "[data-export]", "[data-import]", "[data-anew]"])
+      for (const selector of ["[data-menu-measure]", "[data-export]", "[data-export] + a", "[data-anew]"])
         await tabTo(selector);
       await tabTo("[data-units]");
       await maker.page.keyboard.type("inch");

@@ -39,7 +39,8 @@ export function movingSuite(served: () => OpenedSite): void {
         places.push(await maker.leaf());
       }
       expect(places).toEqual([2, 3, 4, 3, 2, 1]);
-      expect(await maker.done()).toBe(0);
+      // A pedal's key for the next page ticks the leaf as well.
+      expect(await maker.done()).toBe(1);
       for (let i = 0; i < 12; i += 1) await keyboard.press("ArrowLeft");
       expect(await maker.text("big")).toBe("Check the book");
       await maker.goToStep("Open to the hold width");

@@ -109,9 +109,8 @@ export function promptSuite(served: () => OpenedSite): void {
     });
 
     it("begins with the preparing, counts it apart from the leaves, and takes a tick off again", async () => {
-      await maker.open(GULL);
-      await maker.page.evaluate(() => localStorage.clear());
       await maker.page.goto(`${served().host.site}${GULL}`, { waitUntil: "load" });
+      await maker.page.waitForSelector("[data-bench]:not([hidden])");
       expect([await maker.text("big"), await maker.text("count"), await maker.done()]).toEqual([
         "Check the book",
         expect.stringMatching(/^Step 1 of \d+ beside the leaves$/),
@@ -218,6 +217,28 @@ export function promptSuite(served: () => OpenedSite): void {
       expect(await maker.text("stop")).toBe("");
     });
 
+    it("sounds a quiet tone when glue is dry, once, and only where she wants it", async () => {
+      await maker.page.evaluateOnNewDocument(standInSound);
+      await maker.open(MOON);
+      const tones = () => maker.page.evaluate(() => (window as unknown as { tones: number }).tones);
+      const dry = async () => {
+        await maker.goToStep("Glue the base frame and let it dry");
+        await maker.press("go");
+        await wait(1000);
+        await wait(12 * 60 * MINUTE);
+        await wait(MINUTE);
+        return tones();
+      };
+      expect(await dry()).toBe(0);
+      await maker.press("open-menu");
+      await maker.press("tone");
+      // It is heard once as it is switched on: two notes.
+      expect(await tones()).toBe(2);
+      await maker.press("back");
+      await maker.press("done");
+      expect(await dry()).toBe(4);
+    });
+
     it("tells the time that remains: by the kit's rates at first, by her own pace from five leaves on", async () => {
       const { leaves } = fixturePattern("little-gull");
       // The kit's rates in seconds: leaf 12, mark 4, cut 6, fold 10, checkpoint 20, tack 15; lines are pressed.
@@ -268,6 +289,23 @@ export function promptSuite(served: () => OpenedSite): void {
       expect(await worked()).toBe("4 min");
     });
   });
+}
+
+/** Counts notes in the place of the browser's sound. Runs in the page. */
+function standInSound(): void {
+  const sounds = Object.assign(window, { tones: 0 });
+  const volume = { setValueAtTime: () => {}, linearRampToValueAtTime: () => {} };
+  class Sound {
+    currentTime = 0;
+    destination = {};
+    createGain = () => ({ gain: volume, connect: () => {} });
+    createOscillator = () => {
+      sounds.tones += 1;
+      const to = { connect: () => {} };
+      return { frequency: {}, connect: () => to, start: () => {}, stop: () => {}, addEventListener: () => {} };
+    };
+  }
+  Object.defineProperty(window, "AudioContext", { value: Sound });
 }
 
 /** Holds the clock and lets the test say how late it is, and when the page looks at the clock by itself. Runs in the page. */

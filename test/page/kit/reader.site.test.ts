@@ -132,6 +132,11 @@ describe("a kit page with a reader's book in its address", () => {
   it("says why a book does not fit and takes an offer with one press", async () => {
     const page = await open(`kits/${SLUG}/index.html?height=110`);
     await page.waitForSelector(".refit-state.wrong button");
+    // Beside it stands how the book would come out.
+    await page.waitForFunction(() => {
+      const picture = document.querySelector<HTMLImageElement>(".refit-state.wrong li img");
+      return picture?.complete && picture.naturalWidth > 0;
+    });
     await page.click(".refit-state.wrong button");
     await page.waitForFunction(() =>
       document.querySelector("[data-refit-state]")!.textContent!.includes("worked out for your book"),
@@ -160,7 +165,8 @@ describe("a kit page with a reader's book in its address", () => {
       );
       expect(new Set(await links())).toEqual(new Set(["?thick=14.2&leaves=128&last=250"]));
       expect(await isHeld()).toBe(true);
-      await page.click('a[href="pattern.csv"]');
+      // It stands closed with what else there is to download.
+      await page.$eval('a[href="pattern.csv"]', (link) => (link as HTMLElement).click());
       await page.waitForFunction(() =>
         document.querySelector("[data-refit-state]")!.textContent!.endsWith("Files are made once the book fits."),
       );

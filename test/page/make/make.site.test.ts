@@ -63,7 +63,13 @@ describe("the page on which a piece is made", () => {
     await page.waitForFunction(() => document.querySelector<HTMLAnchorElement>("[data-go]")!.href.includes("piece="));
     await Promise.all([page.waitForNavigation(), press("[data-go]")]);
     expect(page.url()).toContain("/bench/");
-    await textOf(page, "[data-ticked]", /\b20 done/);
+    // Back from there, past two steps that are done at the bench.
+    await page.waitForSelector("[data-bench]:not([hidden])");
+    for (let i = 0; i < 2; i += 1) await press("[data-go]");
+    await page.waitForFunction(() => new URLSearchParams(location.search).has("piece"));
+    await open(`${PAGE}${new URL(page.url()).search}`);
+    await textOf(page, '[data-stage="prepare"] [data-state]', /^2 of 3/);
+    await textOf(page, ".batch-list li", /20 of 20 folded/);
   });
 
   it("is for the reader's own book, steps and table alike", async () => {

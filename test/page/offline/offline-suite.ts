@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join, relative } from "node:path";
-import type { Page } from "puppeteer";
 import sharp from "sharp";
 import { afterEach, describe, expect, it } from "vitest";
 import type { KitList } from "../../../src/output/offline/site-list.ts";
+import { MOST_KEPT } from "../../benchmark/bounds.ts";
+import { keptBytes } from "../../benchmark/first-visit.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 import { openOwnSite } from "../../site/own-site.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
@@ -125,7 +126,7 @@ export function offlineSuite(served: () => OpenedSite): void {
       const page = await reader();
       await visit(served(), page, `${GULL}index.html`);
       expect(await textOf(page, KEPT)).toBe("On this device: works offline, with its bench.");
-      expect(await storedBytes(page)).toBeLessThan(1_000_000);
+      expect(await keptBytes(page)).toBeLessThan(MOST_KEPT);
       expect(served().host.asked.filter((path) => path.startsWith(GULL) && path.endsWith(".pdf"))).toEqual([]);
       await page.click(".kept button");
       await textOf(page, KEPT, /All of this kit/);
@@ -140,7 +141,7 @@ export function offlineSuite(served: () => OpenedSite): void {
       const page = await reader();
       await visit(served(), page, `${MOON}index.html`);
       await textOf(page, KEPT, /works offline/);
-      expect(await storedBytes(page)).toBeLessThan(1_000_000);
+      expect(await keptBytes(page)).toBeLessThan(MOST_KEPT);
     });
 
     it("is absent from the disk", async () => {
@@ -186,15 +187,5 @@ export function offlineSuite(served: () => OpenedSite): void {
       await visit(own, page, "index.html");
       expect(await page.$eval('[data-kit="little-gull"] h3', (title) => title.textContent)).toBe("Little Gull at Dawn");
     });
-  });
-}
-
-/** What a device keeps, as it lies there: names, and files packed or not. */
-function storedBytes(page: Page): Promise<number> {
-  return page.evaluate(async () => {
-    const cache = await caches.open((await caches.keys())[0]!);
-    const kept = await cache.matchAll();
-    const sizes = await Promise.all(kept.map(async (one) => (await one.arrayBuffer()).byteLength));
-    return sizes.reduce((sum, one) => sum + one, 0);
   });
 }

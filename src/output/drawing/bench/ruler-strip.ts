@@ -47,7 +47,9 @@ function lineOf({ at, rank }: Graduation, x: (mm: number) => number): string {
 
 function figureOf(at: number, units: UnitSystem, x: (mm: number) => number): string {
   const words = formatNumber(at, { units, step: rulerStep(units, "plain") });
-  return text(x(at), HEIGHT - 6, words, { class: "ruler-figure", "text-anchor": "middle", "font-size": 15 });
+  // The ruler's beginning has no room on both sides.
+  const [left, anchor] = at === 0 ? [x(at) + 3, "start"] : [x(at), "middle"];
+  return text(left, HEIGHT - 6, words, { class: "ruler-figure", "text-anchor": anchor, "font-size": 15 });
 }
 
 /** An arrow down to the ruler's edge. */

@@ -1,4 +1,5 @@
 import { isOver } from "../../../core/class/class-state.ts";
+import { listText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { CALENDAR } from "../../feeds/calendar-file.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
@@ -8,6 +9,7 @@ import { cautionsPart } from "../cautions.ts";
 import { finderPart } from "../finder.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
 import { seatRowPart } from "./seat-row.ts";
+import { suppliedNames } from "./seat-supplies.ts";
 import { sessionsTable } from "./sessions.ts";
 
 /** A class's page. `story` is the teacher's own telling. What is over asks for no book, and what is closed has no seats. */
@@ -86,7 +88,7 @@ function stateText({ state, seats, awaiting }: ClassView["plan"]): string {
   return say.classState({ state, books: seats.length, seats: seats.length + awaiting.length });
 }
 
-function toBring({ plan }: ClassView): Html {
+function toBring({ plan, kits }: ClassView): Html {
   const card = rich(say.classBringMeasurementsNote, {
     card: html`<a href="measuring-card/index.html">${say.classMeasuringCard()}</a>`,
     pdf: html`<a href="measuring-card.pdf">${say.classMeasuringCardPdf()}</a>`,
@@ -94,7 +96,9 @@ function toBring({ plan }: ClassView): Html {
   return html`<ul class="bring">
 <li><b>${say.classBringBook()}</b><span class="note">${say.classBringBookNote()}</span></li>
 <li><b>${say.classBringMeasurements()}</b><span class="note">${card}</span></li>${plan.bring.map((item) => html`<li dir="auto">${item}</li>`)}
-</ul>`;
+</ul>
+<h3>${say.classSupplied()}</h3>
+<p dir="auto">${say.classSuppliedList({ things: listText(suppliedNames(kits, plan)) })}</p>`;
 }
 
 function seatItem(seat: SeatView, { plan }: ClassView): Html {

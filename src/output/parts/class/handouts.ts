@@ -1,4 +1,4 @@
-import { stepGist } from "../../../words/gists.ts";
+import { handoutGist } from "../../../words/handout-gists.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { KitView } from "../../views/kit-view.ts";
@@ -23,7 +23,7 @@ function handout({ kit, steps, cautions }: KitView, { plan }: ClassView): Html {
 <h2${longClass(kit.title, LONG_TITLE)}>${say.teacherSteps({ kit: kit.title })}</h2>
 <ol class="handout-steps">${steps.map(
     ({ id, title, ready }) =>
-      html`<li><b>${say.teacherHandoutTitle({ title })}</b> ${ready && plan.ready.includes(ready) ? say.teacherDone() : stepGist(id)}</li>`,
+      html`<li><b>${say.teacherHandoutTitle({ title })}</b> ${ready && plan.ready.includes(ready) ? say.teacherDone() : handoutGist(id, kit)}</li>`,
   )}</ol>
 <div class="handout-care">${cautions.map(
     ({ title, short }) => html`<p><b>${say.teacherHandoutTitle({ title })}</b> ${short}</p>`,

@@ -33,7 +33,7 @@ export interface ClassView {
   /** What is shown and kept in the room. */
   readonly room: RoomView;
   readonly shopping: readonly ShoppingRow[];
-  /** What the teacher calls the things that no line has a use for. */
+  /** What the teacher calls the things that no line has a use for; none while no book fits, and so nothing is listed. */
   readonly unusedStock: readonly string[];
   readonly costs: CostsView | undefined;
   readonly preparation: readonly PreparationRow[];
@@ -92,7 +92,7 @@ export function viewClass(
     evening: () => eveningView(plan, schedules()),
     room: () => roomView(plan, schedules()),
     shopping: () => shoppingRows(plan, shopping()),
-    unusedStock: () => unusedStock(plan, shopping()).map(({ item }) => item),
+    unusedStock: () => (fitting.length === 0 ? [] : unusedStock(plan, shopping()).map(({ item }) => item)),
     costs: () => costsView(plan, shopping(), fitting),
     preparation: () => preparationRows(parts(), sheets(), fitting.length),
     bags: () => bagViews(parts(), sheets()),

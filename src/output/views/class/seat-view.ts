@@ -13,6 +13,7 @@ import type { Figure } from "../../drawing/figure.ts";
 import { viewKit } from "../kit-view.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 import { type MisfitView, misfitView } from "./misfit-view.ts";
+import { seatKitView } from "./seat-kit-view.ts";
 
 /** A seat as its pages show it. */
 export interface SeatView {
@@ -33,6 +34,8 @@ export interface SeatView {
   readonly code: Figure | undefined;
   /** The kit on this book; undefined where it does not fit. */
   readonly view: PrintedKit | undefined;
+  /** The same as the class arranges it: with what is ready, at the seat's pace; what its packet is filled from. */
+  readonly inClass: PrintedKit | undefined;
   readonly misfit: MisfitView | undefined;
   /** What may disappoint, in sentences. */
   readonly doubts: readonly string[];
@@ -47,7 +50,7 @@ interface Setting {
   readonly cautions: readonly Caution[];
 }
 
-type OfFit = "view" | "misfit" | "doubts" | "hours" | "holdWidth";
+type OfFit = "view" | "inClass" | "misfit" | "doubts" | "hours" | "holdWidth";
 
 export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, setting: Setting): SeatView {
   const { seat, kit, pattern, findings } = fit;
@@ -55,6 +58,7 @@ export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, settin
   return {
     ...seatBasics(seat, setting),
     view: withPacket(viewKit({ kit, pattern, findings, pictureNotes: [] }, setting.cautions)),
+    inClass: seatKitView(fit, setting.plan, setting.cautions),
     misfit: undefined,
     doubts: findings.map((doubt) => doubtText(doubt, { units, levels: kit.levels })),
     hours: hoursText(schedule.minutes),
@@ -66,6 +70,7 @@ export function misfitSeatView(misfit: Misfit, setting: Setting): SeatView {
   return {
     ...seatBasics(misfit.seat, setting),
     view: undefined,
+    inClass: undefined,
     misfit: misfitView(misfit, setting.plan),
     doubts: [],
     hours: "",
@@ -77,7 +82,7 @@ export function awaitingSeatView({ number, kit }: AwaitingSeat, setting: Setting
   return {
     ...placeOf(number, setting),
     ...{ awaits: true, kitSlug: kit?.slug ?? "", kitTitle: kit?.title ?? "", book: "", address: "" },
-    ...{ view: undefined, misfit: undefined, doubts: [], hours: "", holdWidth: "" },
+    ...{ view: undefined, inClass: undefined, misfit: undefined, doubts: [], hours: "", holdWidth: "" },
   };
 }
 

@@ -92,6 +92,11 @@ describe("a class whose books are still to come", () => {
     expect(read(packet(collecting))).toContain("Measure the books for seats 9 and 10, enter them and build again.");
   });
 
+  it("says nothing of stock while there is no list that could use it", () => {
+    expect(announced.plan.stock.length).toBeGreaterThan(0);
+    expect(announced.unusedStock).toEqual([]);
+  });
+
   it("tells at such a seat what to do, and needs no kit", () => {
     const [open, settled] = collecting.seats.slice(-2);
     expect(read(String(seatPage(open!, collecting)))).toContain("The book for this seat is still to come.");
@@ -251,7 +256,8 @@ describe("teacherPacket(view)", () => {
   it("says of a handout's step that it is done where the teacher has it ready", () => {
     const done = "Done for you before the class.";
     expect(count(packet(fixtureClassView({ ready: [] })), done)).toBe(0);
-    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(view.handouts.length);
+    // The gauge and the score lines of each kit.
+    expect(count(packet(fixtureClassView({ ready: ["scores"] })), done)).toBe(2 * view.handouts.length);
   });
 
   it("says that every seat finishes where all do", () => {
