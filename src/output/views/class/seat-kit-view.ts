@@ -10,6 +10,7 @@ import { figuresOf, type KitFigures } from "../figures.ts";
 import { type KitView, viewKit } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
+import { drawStep } from "../step-drawing.ts";
 import { stepsOf } from "../steps.ts";
 import { supplyView } from "../supply-view.ts";
 
@@ -24,7 +25,7 @@ export function seatKitView(fit: FittingSeat, plan: KitClass, all: readonly Caut
   const left = lazily<Pick<KitView, "figures" | "steps" | "supplies" | "cautions">, KitView>(
     {
       figures: () => atPace(figuresOf(kit, pattern, { counts, effort: view.effort, work: work() })),
-      steps: () => stepsOf(kit, pattern, work(), { counts, effort: view.effort }),
+      steps: () => stepsOf(kit, pattern, work(), { counts, effort: view.effort }, drawStep),
       supplies: () =>
         suppliesLeft(suppliesOf(kit, pattern, counts), whole(), ready).map((one) => supplyView(one, kit.units)),
       cautions: () => cautionsFor(all, work()),
