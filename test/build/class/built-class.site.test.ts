@@ -102,8 +102,8 @@ describe("what is printed of a class", () => {
     let [reading, cutting] = [0, 0];
     for (const seat of FITTING) {
       const html = read(`${CLASS}/seat-${seat}/packet/index.html`);
-      const [, plan] = /data-print-plan='([^']+)'/.exec(html)!;
-      const sheets = Object.values(JSON.parse(plan!) as Record<string, number>).reduce((a, b) => a + b, 0);
+      const sheets = html.split('class="sheet true-scale"').length - 1;
+      expect(sheets).toBeGreaterThan(0);
       const pages = (await count(`${CLASS}/seat-${seat}/packet-a4.pdf`)) - sheets;
       reading += pages + (pages % 2);
       cutting += sheets;
