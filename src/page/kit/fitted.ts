@@ -32,18 +32,18 @@ type Offers = readonly Offer[] | undefined;
 /** Computes a page for a refit with the modules that the build uses. `quick` leaves light, window and offers out. */
 export function fitted(data: KitData, refit: Refit, quick = false): Fitting | Misfit {
   const kit = refitKit(data.kit, refit);
-  const result = viewOf(data, quick ? { ...kit, light: undefined, insert: undefined } : kit);
+  const result = viewOf(data, quick ? { ...kit, light: undefined, insert: undefined } : kit, fetchedStep);
   if ("failure" in result) return { ...result, kit, offers: quick ? undefined : offersFor(data.kit, refit) };
   const judgement = judgeFit(result.view, leastMargins(data.kit));
   const poor = !quick && judgement.kind === "poor";
   return { ...result, judgement, offers: poor ? betterOffers(data.kit, refit, judgement.reasons) : undefined };
 }
 
-/** The kit as it is asked for, or why it does not fit: all that a packet needs. Steps are drawn with what was fetched for it. */
+/** The kit as it is asked for, or why it does not fit: all that a packet needs. `draw` draws its steps. */
 export function viewOf(
   data: KitData,
   kit: Kit,
-  draw: DrawStep = fetchedStep,
+  draw: DrawStep,
 ): { readonly view: KitView } | { readonly failure: Failure } {
   const result = fitKit(kit);
   if (!result.fits) return { failure: result.finding };

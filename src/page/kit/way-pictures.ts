@@ -1,6 +1,7 @@
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
+import { fetchedStep } from "../shared/step-drawings.ts";
 import { viewOf } from "./fitted.ts";
 import { fileText } from "./give-file.ts";
 
@@ -15,7 +16,7 @@ export async function drawWays(data: KitData, ways: readonly PicturedWay[]): Pro
   for (const { image, refit } of ways) {
     await new Promise((resolve) => setTimeout(resolve));
     if (!image.isConnected) return;
-    const result = viewOf(data, refitKit(data.kit, refit));
+    const result = viewOf(data, refitKit(data.kit, refit), fetchedStep);
     const svg = "view" in result ? await frontOf(result.view) : undefined;
     if (svg === undefined) continue;
     const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));

@@ -10,6 +10,7 @@ import { KitError } from "../../../src/input/files/message.ts";
 import { fieldName } from "../../../src/input/files/schema-messages.ts";
 import { readKit, type StatedKit } from "../../../src/input/kit/read-kit.ts";
 import { frontMatter } from "../../../src/input/kit/schema.ts";
+import { drawStep } from "../../../src/output/views/step-drawing.ts";
 import { viewOf } from "../../../src/page/kit/fitted.ts";
 import { readTexts } from "../../../src/page/kit/panel-texts.ts";
 import { authorFailure } from "../../../src/words/findings/author-failure.ts";
@@ -106,7 +107,7 @@ function byPage({ slug, written }: Reader): Verdict {
   const wrong = read.filter(({ fault }) => fault !== undefined).map(({ field }) => field.name);
   if (wrong.length > 0) return { wrong };
   const fitted = refitKit(kit, refit);
-  const result = viewOf({ kit, cautions: [] }, fitted);
+  const result = viewOf({ kit, cautions: [] }, fitted, drawStep);
   if ("view" in result) return fitOf(result.view);
   const { path, given } = authorFailure(result.failure, fitted);
   return { misfit: [[fieldName(path), given]] };
