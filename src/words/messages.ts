@@ -5606,6 +5606,8 @@ export const cardNote = (args: { readonly least: Word; readonly most: Word }): s
 export const sheetPart = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part", args);
 /** {seats} {part} — The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4". */
 export const sheetPartShort = (args: { readonly seats: Word; readonly part: Word }): string => say("sheet-part-short", args);
+/** {first} and {more} more — On a part of many seats: the number of the first, and how many others. */
+export const sheetSeatsMany = (args: { readonly first: Word; readonly more: Word }): string => say("sheet-seats-many", args);
 /** Sheet {name}, {width} × {height} mm: {parts} — $name is the name of the sheet's files, $parts a list of sheet-part. */
 export const sheetLabel = (args: { readonly name: Word; readonly width: Word; readonly height: Word; readonly parts: Word }): string => say("sheet-label", args);
 /** {class}: {material}, {size} sheet {number}: {parts} */

@@ -13,9 +13,14 @@ export function seatPartsText(parts: readonly SeatPart[]): string {
   return rowText(parts.map((part) => say.sheetPart({ seats: seatsText(seatsOfPart(part)), part: partName(part) })));
 }
 
-/** What stands on a part, the longest first: `2 door`, then the seat alone; a gauge that goes round names all its seats. */
+/** More seats than these are counted on a part. */
+const MOST_NAMED = 4;
+
+/** What stands on a part, the longest first: `2 door`, then the seat alone; a gauge that goes round names its seats, or how many. */
 export function seatPartNames(part: SeatPart): [string, string] {
-  const seats = rowText(seatsOfPart(part).map(String));
+  const all = seatsOfPart(part);
+  const seats =
+    all.length > MOST_NAMED ? say.sheetSeatsMany({ first: all[0]!, more: all.length - 1 }) : rowText(all.map(String));
   return [say.sheetPartShort({ seats, part: partName(part) }), seats];
 }
 

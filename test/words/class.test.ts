@@ -6,7 +6,7 @@ import type { Target } from "../../src/core/class/schedule.ts";
 import type { PatternLeaf } from "../../src/core/pattern/pattern.ts";
 import { bookText } from "../../src/words/books.ts";
 import { reachText, remedyText } from "../../src/words/schedule.ts";
-import { otherKitText, seatPartsText, seatsText } from "../../src/words/seats.ts";
+import { otherKitText, seatPartNames, seatPartsText, seatsText } from "../../src/words/seats.ts";
 import { shoppingCount, shoppingName, shoppingNeed, shoppingNote } from "../../src/words/shopping.ts";
 
 const BOOK = { leafHeight: 178, leafWidth: 110.5, blockThickness: 9.5, leaves: 96 };
@@ -148,5 +148,21 @@ describe("remedyText(remedy)", () => {
     [{ kind: "more-sessions", sessions: 3 }, "Add 3 sessions like the last one."],
   ])("says %j", (remedy, text) => {
     expect(remedyText(remedy)).toBe(text);
+  });
+});
+
+describe("seatPartNames(part)", () => {
+  it.each([
+    [undefined, ["2 door", "2"]],
+    [
+      [2, 5, 7, 8],
+      ["2, 5, 7, 8 door", "2, 5, 7, 8"],
+    ],
+    [
+      [2, 5, 7, 8, 9],
+      ["2 and 4 more door", "2 and 4 more"],
+    ],
+  ])("of a part that is shared by %j", (sharedBy, names) => {
+    expect(seatPartNames(seatPart(2, sharedBy ? { sharedBy } : {}))).toEqual(names);
   });
 });

@@ -195,6 +195,8 @@ card-note = Print at “actual size” or 100% and check the ruler against anoth
 sheet-part = { $seats }: { $part }
 # The same in short, on the part in the drawing; $seats is "2" or "1, 3, 4".
 sheet-part-short = { $seats } { $part }
+# On a part of many seats: the number of the first, and how many others.
+sheet-seats-many = { $first } and { $more } more
 # $name is the name of the sheet's files, $parts a list of sheet-part.
 sheet-label = Sheet { $name }, { $width } × { $height } mm: { $parts }
 sheet-title = { $class }: { $material }, { $size } sheet { $number }: { $parts }

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { PDFDocument } from "@cantoo/pdf-lib";
-import type { CutOutSheets } from "../../output/parts/print-plan.ts";
+import type { KitClass } from "../../core/class/kit-class.ts";
 import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import * as say from "../../words/messages.ts";
@@ -67,16 +67,14 @@ function packetsOf(output: string, { slug, seats, plan }: ClassView): SeatPacket
     if (!view) return [];
     const folder = join(output, "classes", slug, `seat-${number}`);
     const bytes = readFileSync(join(folder, `packet-${plan.paper}.pdf`));
-    return [{ bytes, cutOut: cutOutSheets(readFileSync(join(folder, "packet/index.html"), "utf8")) }];
+    return [{ bytes, cutOut: cutOutSheets(readFileSync(join(folder, "packet/index.html"), "utf8"), plan) }];
   });
 }
 
-/** Sheets to cut out that a packet's page says it has. */
-function cutOutSheets(html: string): number {
-  const plan = / data-print-plan=(["'])(.*?)\1/.exec(html)?.[2];
-  if (plan === undefined) return 0;
-  const { gauge, strips, templates }: CutOutSheets = JSON.parse(plan.replaceAll("&quot;", '"'));
-  return gauge + strips + templates;
+/** Sheets to cut out that a packet's page has; the class's edition may leave the strips out. */
+function cutOutSheets(html: string, { packet }: KitClass): number {
+  const sheets = html.match(/<section class="sheet true-scale"[^>]*>/g) ?? [];
+  return sheets.filter((sheet) => packet !== "bench" || !sheet.includes('data-sheet="strips"')).length;
 }
 
 /** What merges files: the package and this room. */

@@ -95,6 +95,41 @@ describe("a seat's files", () => {
   });
 });
 
+describe("what is printed of a class", () => {
+  const count = async (path: string): Promise<number> => (await readPdf(join(dist, path))).pages.length;
+
+  it("comes in two as well: what is read from front sides, and what is cut out", async () => {
+    let [reading, cutting] = [0, 0];
+    for (const seat of FITTING) {
+      const html = read(`${CLASS}/seat-${seat}/packet/index.html`);
+      const sheets = html.split('class="sheet true-scale"').length - 1;
+      expect(sheets).toBeGreaterThan(0);
+      const pages = (await count(`${CLASS}/seat-${seat}/packet-a4.pdf`)) - sheets;
+      reading += pages + (pages % 2);
+      cutting += sheets;
+    }
+    expect(await count(`${PRIVATE}/to-read-a4.pdf`)).toBe(reading);
+    expect(await count(`${PRIVATE}/to-cut-out-a4.pdf`)).toBe(cutting);
+  });
+
+  it("stands in the print plan as the files count, and in its PDF", async () => {
+    const html = read(`${PRIVATE}/print-plan/index.html`);
+    const [printed] = (await readPdf(join(dist, PRIVATE, "print-plan.pdf"))).pages;
+    for (const file of ["teacher", "to-read-a4", "to-cut-out-a4"]) {
+      const pages = await count(`${PRIVATE}/${file}.pdf`);
+      expect(new RegExp(`${file}\\.pdf<[\\s\\S]*?<td>1 ×</td><td>(\\d+)</td>`).exec(html)?.[1]).toBe(String(pages));
+      expect(printed!.text).toContain(`${file}.pdf`);
+    }
+  });
+
+  it("has its cut sheets at true size, a page each", async () => {
+    const { pages } = await readPdf(join(dist, PRIVATE, "cut-sheets.pdf"));
+    const sheets = readdirSync(join(dist, PRIVATE, "cut")).filter((name) => name.endsWith("-mm.svg"));
+    expect(pages).toHaveLength(sheets.length);
+    expect(pages.every(({ images, outlines }) => images === 0 && outlines.length > 4)).toBe(true);
+  });
+});
+
 describe("the build", () => {
   it("lists the seat that does not fit with what would help, and goes on", () => {
     expect(stderr).toMatch(/winter-evenings, seat 6: harbour-moon does not fit its book\. .*130 mm/);

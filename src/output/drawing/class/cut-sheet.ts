@@ -95,7 +95,7 @@ function partWords(place: PartPlace<SeatPart>, { own, others, outlines, times }:
   const disc = tag("circle", {
     cx,
     cy,
-    r: Math.max(letters * 0.6, wordsWidth(seat, letters) / 2 + free / 2),
+    r: Math.max(letters * 0.6, Math.min(wordsWidth(seat, letters), Math.max(width, height)) / 2 + free / 2),
     fill: "#fff",
   });
   return disc + wordsAt({ x: cx, y: cy, upright: false }, seat, letters);

@@ -2,11 +2,14 @@ import { type CountedFile, type PrintRow, printPlanOf } from "../../../core/clas
 import * as say from "../../../words/messages.ts";
 import { money } from "../../../words/money.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
+import { longClass } from "../long-text.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
+import { LONG_TITLE } from "./roster.ts";
 
 /** What is printed for a class, how often and in which order; `files` are what is there to be counted, once it is printed. */
 export function printPlanPage(view: ClassView, files?: readonly CountedFile[]): Html {
-  return html`<section class="flow" data-flow data-class-plan><h1>${say.printPlanOfClass({ title: view.plan.title })}</h1>
+  return html`<section class="flow" data-flow data-class-plan><p class="over">${say.papersPlan()}</p>
+<h1 dir="auto"${longClass(view.plan.title, LONG_TITLE)}>${view.plan.title}</h1>
 ${files ? counted(view, files) : html`<p>${say.papersPlanUncounted()}</p>`}
 </section>`;
 }

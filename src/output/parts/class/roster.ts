@@ -6,7 +6,7 @@ import { longClass } from "../long-text.ts";
 import { type Html, html, type Markup } from "../markup.ts";
 
 /** A title of more usual letters is set smaller. */
-const LONG_TITLE = 60;
+export const LONG_TITLE = 60;
 
 /** Who sits where with which book, which seats do not fit, and what to look at. */
 export function rosterSection(view: ClassView): Html {
