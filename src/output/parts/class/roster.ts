@@ -12,7 +12,7 @@ export const LONG_TITLE = 60;
 export function rosterSection(view: ClassView): Html {
   const { plan, date, seats, sessions } = view;
   const lede = say.teacherLede({ date, place: plan.place, seats: seats.length, sessions: sessions.length });
-  return html`<section class="flow" data-flow>
+  return html`<section class="flow run-on" data-flow>
 <p class="over">${say.teacherOver()}</p>
 <h1 dir="auto"${longClass(plan.title, LONG_TITLE)}>${plan.title}</h1>
 <p class="lede">${lede}</p>

@@ -12,7 +12,7 @@ const LONG_AMOUNT = 18;
 /** What to buy and to find for the whole class, and what it costs; nothing before a book is there. */
 export function shoppingSection(view: ClassView): Markup {
   if (view.shopping.length === 0) return false;
-  return html`<section class="flow" data-flow><h2>${say.teacherShopping()}</h2>
+  return html`<section class="flow run-on" data-flow><h2>${say.teacherShopping()}</h2>
 ${materialsTable(view)}
 ${toolsTable(view)}
 ${view.unusedStock.length > 0 && html`<p class="note">${say.teacherUnused({ items: listText(view.unusedStock) })}</p>`}
