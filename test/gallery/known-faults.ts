@@ -12,4 +12,15 @@ export const KNOWN_FAULTS: readonly KnownFault[] = [
     of: ["front/moon-lit", "front/plate-lit"],
     why: "the light's glow ends with the picture",
   },
+  {
+    fault: /^outside: a rect$/,
+    of: [
+      "bench/ruler-eighths",
+      "bench/ruler-end",
+      "bench/ruler-half-mm",
+      "bench/ruler-mm",
+      "bench/ruler-thirty-seconds",
+    ],
+    why: "the ruler goes on past what is shown of it",
+  },
 ];

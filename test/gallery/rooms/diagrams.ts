@@ -1,3 +1,4 @@
+import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { closing } from "../../../src/output/drawing/diagrams/closing.ts";
@@ -9,6 +10,7 @@ import { holderInPlace } from "../../../src/output/drawing/diagrams/holder-in-pl
 import { leafAndPages } from "../../../src/output/drawing/diagrams/leaf-and-pages.ts";
 import { lineLegend } from "../../../src/output/drawing/diagrams/line-legend.ts";
 import { measureBook } from "../../../src/output/drawing/diagrams/measure-book.ts";
+import { checkStep, lengthStep, pagesStep } from "../../../src/output/drawing/diagrams/measure-step.ts";
 import { scoring } from "../../../src/output/drawing/diagrams/scoring.ts";
 import { tucking } from "../../../src/output/drawing/diagrams/tucking.ts";
 import { wholeLeaf } from "../../../src/output/drawing/diagrams/whole-leaf.ts";
@@ -39,6 +41,21 @@ export const diagrams: readonly Scene[] = [
   diagram(tucking, "small-lost"),
   ...OF_WINDOWS.flatMap((of) => WINDOWED.map((kit) => diagram(of, kit))),
   { room: "diagrams", name: "line-legend", of: lineLegend, draw: () => figureIn(DIAGRAM, lineLegend()) },
+  { room: "diagrams", name: "pages-step", of: pagesStep, draw: () => figureIn(DIAGRAM, pagesStep()) },
+  {
+    room: "diagrams",
+    name: "check-step",
+    of: checkStep,
+    draw: () => figureIn(DIAGRAM, checkStep({ leaf: leafNumber(20), page: 35 })),
+  },
+  ...(["leafHeight", "leafWidth", "blockThickness"] as const).map(
+    (length): Scene => ({
+      room: "diagrams",
+      name: `length-step-${length.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`,
+      of: lengthStep,
+      draw: () => figureIn(DIAGRAM, lengthStep(length)),
+    }),
+  ),
 ];
 
 function diagram(of: Diagram, name: KitName): Scene {

@@ -1,7 +1,7 @@
 import type { BenchPlan } from "../../../core/bench/bench-plan.ts";
 import { isTicked, type Progress } from "../../../core/bench/progress.ts";
 import * as say from "../../../words/messages.ts";
-import { columnsOf, frontInSmall, pictureArea } from "../front/here.ts";
+import { columnsOf, frontInSmall, pictureArea, WIDTH } from "../front/here.ts";
 import { tag } from "../svg-text.ts";
 import { runsOf } from "./ribbon.ts";
 
@@ -16,7 +16,7 @@ export function frontNow({ pattern, stops }: Pick<BenchPlan, "pattern" | "stops"
   );
   const here = stops.indexOf(progress.at);
   const { x, width } = columnsOf(pattern, here, here + 1);
-  const line = { y: top, height, x: x + width / 2 - LINE / 2, width: LINE };
+  const line = { y: top, height, x: Math.min(WIDTH - LINE, Math.max(0, x + width / 2 - LINE / 2)), width: LINE };
   const done = stops.filter((leaf) => isTicked(progress, leaf)).length;
   const words = say.benchFrontNow({ done, count: stops.length, percent: Math.round(x + width / 2) });
   return frontInSmall(pattern, [...open, tag("rect", { class: "here-now", ...line })], words);

@@ -8,14 +8,17 @@ import { EMPTY, type PageLines, SPREAD, spread } from "./spread.ts";
 /** Where the leaf's fore-edge and tail are drawn. */
 const LEAF = { right: 44, foot: 50, square: 1.5 };
 
+/** Room beside an opened book for the leaves below it. */
+const EDGE = 2;
+
 /** An opened book, and the second one beside it. */
-const FIRST = { left: 0, top: -6, width: SPREAD };
-const SECOND = { ...FIRST, left: SPREAD + 5 };
+const FIRST = { left: EDGE, top: -6, width: SPREAD };
+const SECOND = { ...FIRST, left: SPREAD + 3 * EDGE };
 
 /** What is counted: the leaf with page 1, and the last page with a number. */
 export function pagesStep(): Figure {
   const lines = (...top: string[]): PageLines => ({ top, foot: "" });
-  return drawn(2 * SPREAD + 5, 34, say.measureDrawPages(), [
+  return drawn(2 * SPREAD + 4 * EDGE, 34, say.measureDrawPages(), [
     spread(penFor("ltr", FIRST), EMPTY, lines(say.measureDrawPageOne()), "right"),
     spread(penFor("ltr", SECOND), lines(say.measureDrawLast(), "284"), EMPTY, "left"),
   ]);
@@ -24,7 +27,9 @@ export function pagesStep(): Figure {
 /** A leaf whose number and page are compared. */
 export function checkStep({ leaf, page }: PageCheck): Figure {
   const right = { top: [say.leafNumber({ leaf }), say.leafPage({ page })], foot: "" };
-  return drawn(SPREAD, 34, say.measureDrawCheck({ leaf, page }), [spread(penFor("ltr", FIRST), EMPTY, right, "right")]);
+  return drawn(SPREAD + 2 * EDGE, 34, say.measureDrawCheck({ leaf, page }), [
+    spread(penFor("ltr", FIRST), EMPTY, right, "right"),
+  ]);
 }
 
 /** One length of a book: of a leaf, or of all of them pressed. */

@@ -9,7 +9,7 @@ import { paperTone } from "./tone.ts";
 const SYMBOL = "front-in-small";
 
 /** The width of the drawing, and how much of a column its neighbour laps over, so that no seam shows. */
-const WIDTH = 100;
+export const WIDTH = 100;
 const LAP = 1.2;
 
 /** The front in small as a symbol, to be drawn once and used beside each batch: a column for each folded leaf, its levels in the tones of the front. */
