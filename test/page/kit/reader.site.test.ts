@@ -293,7 +293,7 @@ describe("a kit page with a reader's book in its address", () => {
 describe("the bench", () => {
   it("goes on by key, keeps its ticks through a reload, and keeps another book apart", async () => {
     const page = await open(`kits/${SLUG}/bench/index.html`);
-    const count = (): Promise<string> => page.evaluate(() => /(\d+) done/.exec(document.body.innerText)![1]!);
+    const count = async (): Promise<string> => /(\d+) done/.exec(await textOf(page, "body", /\d+ done/))![1]!;
     expect(await count()).toBe("0");
     // Preparing and score lines, then leaves.
     for (let i = 0; i < 12; i += 1) {
