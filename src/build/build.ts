@@ -42,7 +42,8 @@ function tellMade(folder: string): void {
   const { views, classes, settings } = currentLibrary();
   const left = leftOut(settings);
   if (left) console.log(left);
-  if (classes.length > 0) console.log(say.checkPrivate({ folder: `${folder}/${PRIVATE}` }));
+  if (classes.some(({ plan }) => plan.state !== "closed"))
+    console.log(say.checkPrivate({ folder: `${folder}/${PRIVATE}` }));
   const made = { kits: views.length, output: folder, page: `${folder}/index.html` };
   console.log(
     classes.length === 0 ? say.checkKitCount(made) : say.checkKitsAndClasses({ ...made, classes: classes.length }),

@@ -135,8 +135,7 @@ export const STAGES: readonly Stage[] = [
       "kits/*/*.pdf",
       "classes/*/*.pdf",
       "classes/*/seat-*/*.pdf",
-      "private/classes/*/*.pdf",
-      "private/classes/*/print-plan/index.html",
+      "private/classes/*/{teacher,print-plan,all-seats-*,to-read-*,to-cut-out-*}.pdf",
     ],
     serving: "same",
     run: async ({ output }) => {

@@ -21,11 +21,14 @@ export function minutesText(minutes: number): string {
   return rest === 0 ? say.hoursOnly({ hours }) : say.hoursAndMinutes({ hours, minutes: rest });
 }
 
-/** A time of day where the reader is: `14:35`, with its weekday where that is not today's. Both are ms of the epoch. */
+/** Less than this away, a weekday says which day it is, ms. */
+const WEEK = 6 * 86_400_000;
+
+/** A time of day where the reader is: `14:35`, with its weekday where that is not today's, or its day where that is far off. Both are ms of the epoch. */
 export function dayTimeText(time: number, now: number): string {
   const today = new Date(time).toDateString() === new Date(now).toDateString();
   return new Intl.DateTimeFormat(dateLanguage(), {
-    ...(today ? {} : { weekday: "long" }),
+    ...(today ? {} : Math.abs(time - now) < WEEK ? { weekday: "long" } : { day: "numeric", month: "long" }),
     hour: "2-digit",
     minute: "2-digit",
   }).format(time);

@@ -624,7 +624,7 @@ export const papersMeasuringCard = (): string => say("papers-measuring-card");
 export const papersTeacher = (): string => say("papers-teacher");
 /** what seats read and work by, each seat from a front side */
 export const papersToRead = (): string => say("papers-to-read");
-/** gauges, strips and templates of all seats */
+/** gauges, strips and templates of all seats; its card is not in the shopping list */
 export const papersToCutOut = (): string => say("papers-to-cut-out");
 /** {copies} × */
 export const papersTimes = (args: { readonly copies: Word }): string => say("papers-times", args);
@@ -654,6 +654,8 @@ export const papersBagNoSheet = (): string => say("papers-bag-no-sheet");
 export const papersBagGaugeWith = (args: { readonly seat: Word }): string => say("papers-bag-gauge-with", args);
 /** One gauge serves {seats}: their lines are the same. Cut more of it where they press lines at the same time. — $seats: "seats 1, 3 and 4". */
 export const papersGaugeRound = (args: { readonly seats: Word }): string => say("papers-gauge-round", args);
+/** The cut card for a gauge is plain: glue a printed gauge onto it, or prick its dots through. Gauges printed on card need none. — Of the card for gauges among the cut parts. */
+export const papersGaugeCard = (): string => say("papers-gauge-card");
 /** one pack of {size}|{count} packs of {size} — How many packs of how many. */
 export const shoppingPacks = (args: { readonly count: number; readonly size: Word }): string => say("shopping-packs", args);
 /** {plan}: what to print how often, in order, with sheets and cost. {read}. — $plan and $read are links. */
@@ -676,7 +678,7 @@ export const seatReady = (args: { readonly stage: Word }): string => say("seat-r
 export const packetSeatOver = (args: { readonly seat: Word; readonly class: Word }): string => say("packet-seat-over", args);
 /** Fitted to this book: {book}. — $book is a book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick". */
 export const packetSeatBook = (args: { readonly book: Word }): string => say("packet-seat-book", args);
-/** at the class’s pace, without what is ready; a guide — Beside the time of the work. */
+/** at this seat’s pace, without what is ready; a guide — Beside the time of the work. */
 export const packetTimeInClass = (): string => say("packet-time-in-class");
 /** There for you — On the class's page: a head, and a list of things. */
 export const classSupplied = (): string => say("class-supplied");
@@ -732,9 +734,9 @@ export const classRowPace = (): string => say("class-row-pace");
 export const classRowPaceClass = (): string => say("class-row-pace-class");
 /** Practised ({times} ×)|Slower ({times} ×)|Much slower ({times} ×) — $times: how many times the kit's estimate. */
 export const classRowPaceOwn = (args: { readonly kind: Word; readonly times: Word }): string => say("class-row-pace-own", args);
-/** About {hours} of work: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
+/** About {hours} of work at this pace: it will be finished here. — How long the work takes in the class, with what the teacher has ready. */
 export const classRowFinished = (args: { readonly hours: Word }): string => say("class-row-finished", args);
-/** About {hours} of work: about {rest} is left to finish at home. */
+/** About {hours} of work at this pace: about {rest} is left to finish at home. */
 export const classRowUnfinished = (args: { readonly hours: Word; readonly rest: Word }): string => say("class-row-unfinished", args);
 /** {kit} does not fit this book as it is. See above what would help; your teacher decides with you. */
 export const classRowMisfit = (args: { readonly kit: Word }): string => say("class-row-misfit", args);
@@ -842,7 +844,7 @@ export const seatLeaves = (): string => say("seat-leaves");
 export const seatLeavesNote = (args: { readonly cuts: number; readonly folds: number }): string => say("seat-leaves-note", args);
 /** Work */
 export const seatWork = (): string => say("seat-work");
-/** {difficulty}; a guide, at the class’s pace — $difficulty is easy, moderate or demanding. */
+/** {difficulty}; a guide, at this seat’s pace — $difficulty is easy, moderate or demanding. */
 export const seatWorkNote = (args: { readonly difficulty: Word }): string => say("seat-work-note", args);
 /** Work along, leaf by leaf */
 export const seatBench = (): string => say("seat-bench");
@@ -2726,6 +2728,12 @@ export const storyNowhere = (args: { readonly address: Word }): string => say("s
 export const storyPages = (): string => say("story-pages");
 /** correct the link */
 export const storyCorrectLink = (): string => say("story-correct-link");
+/** {places} places, and a seat {seat} */
+export const frontSeatBeyond = (args: { readonly places: Word; readonly seat: Word }): string => say("front-seat-beyond", args);
+/** seats from 1 to {places} */
+export const frontSeatPlaces = (args: { readonly places: Word }): string => say("front-seat-places", args);
+/** correct the seat’s number where it stands, or state places: {seat} */
+export const frontSeatPlacesDo = (args: { readonly seat: Word }): string => say("front-seat-places-do", args);
 /** Glossary */
 export const glossaryTitle = (): string => say("glossary-title");
 /** The words that kits, packets and the bench use, one meaning each. */
@@ -4912,6 +4920,8 @@ export const roomShow = (): string => say("room-show");
 export const roomSeats = (): string => say("room-seats");
 /** Slips to take home */
 export const roomHome = (): string => say("room-home");
+/** Sizes in the pictures are of the kit’s own book: every seat’s stand in its packet. */
+export const roomOwnSizes = (): string => say("room-own-sizes");
 /** Session */
 export const roomSession = (): string => say("room-session");
 /** Begin now */
@@ -5462,7 +5472,7 @@ export const teacherAway = (args: { readonly count: number; readonly seats: Word
 export const teacherAwaited = (args: { readonly count: number; readonly seats: Word }): string => say("teacher-awaited", args);
 /** Costs */
 export const teacherCosts = (): string => say("teacher-costs");
-/** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count. Sheets are shared out by area, tape and string by length. */
+/** Materials that all seats use: {used}. Still to pay, after what is in stock: {toPay}. Only items you have priced count; what printing costs is in the print plan. Sheets are shared out by area, tape and string by length. */
 export const teacherCostsText = (args: { readonly used: Word; readonly toPay: Word }): string => say("teacher-costs-text", args);
 /** Kit */
 export const teacherCostsKitHead = (): string => say("teacher-costs-kit-head");
@@ -5556,7 +5566,7 @@ export const remedyShorterKit = (args: { readonly kit: Word }): string => say("r
 export const remedyMoreSessions = (args: { readonly sessions: number }): string => say("remedy-more-sessions", args);
 /** Every seat’s book, to write down */
 export const teacherMeasures = (): string => say("teacher-measures");
-/** Write at the table, in {unit}, and put the rows into the table of books. The measuring card says how to measure. */
+/** Write at the table, in {unit}, and put the rows into the table of books. There, write the unit behind each inch figure (6 in); a bare figure is millimetres. The measuring card says how to measure. */
 export const teacherMeasuresText = (args: { readonly unit: Word }): string => say("teacher-measures-text", args);
 /** Supervision list */
 export const teacherSupervision = (): string => say("teacher-supervision");

@@ -12,7 +12,7 @@ papers-cost-head = Cost
 papers-measuring-card = measuring card; cut each sheet in two
 papers-teacher = your packet, with handouts and seat cards
 papers-to-read = what seats read and work by, each seat from a front side
-papers-to-cut-out = gauges, strips and templates of all seats
+papers-to-cut-out = gauges, strips and templates of all seats; its card is not in the shopping list
 papers-times = { $copies } ×
 # $sheets of paper or card.
 papers-sheets = { $stock ->
@@ -44,6 +44,8 @@ papers-bag-no-sheet = no sheet is large enough
 papers-bag-gauge-with = The gauge is in the bag of seat { $seat } and goes round.
 # $seats: "seats 1, 3 and 4".
 papers-gauge-round = One gauge serves { $seats }: their lines are the same. Cut more of it where they press lines at the same time.
+# Of the card for gauges among the cut parts.
+papers-gauge-card = The cut card for a gauge is plain: glue a printed gauge onto it, or prick its dots through. Gauges printed on card need none.
 # How many packs of how many.
 shopping-packs = { $count ->
     [one] one pack of { $size }

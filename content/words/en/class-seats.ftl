@@ -13,7 +13,7 @@ packet-seat-over = Seat { $seat } · { $class }
 # $book is a book in a line: "178 × 110 mm, 96 leaves, 9.5 mm thick".
 packet-seat-book = Fitted to this book: { $book }.
 # Beside the time of the work.
-packet-time-in-class = at the class’s pace, without what is ready; a guide
+packet-time-in-class = at this seat’s pace, without what is ready; a guide
 # On the class's page: a head, and a list of things.
 class-supplied = There for you
 class-supplied-list = In the class you find { $things }.

@@ -32,8 +32,8 @@ class-row-pace-own = { $kind ->
    *[slowest] Much slower ({ $times } ×)
   }
 # How long the work takes in the class, with what the teacher has ready.
-class-row-finished = About { $hours } of work: it will be finished here.
-class-row-unfinished = About { $hours } of work: about { $rest } is left to finish at home.
+class-row-finished = About { $hours } of work at this pace: it will be finished here.
+class-row-unfinished = About { $hours } of work at this pace: about { $rest } is left to finish at home.
 class-row-misfit = { $kit } does not fit this book as it is. See above what would help; your teacher decides with you.
 class-row-pages = Add the leaf of page 1 and the last page, so that page numbers are right.
 class-row-code = Your teacher’s phone reads the row from this code.
@@ -133,7 +133,7 @@ seat-leaves-note = { $cuts ->
  }
 seat-work = Work
 # $difficulty is easy, moderate or demanding.
-seat-work-note = { $difficulty }; a guide, at the class’s pace
+seat-work-note = { $difficulty }; a guide, at this seat’s pace
 seat-bench = Work along, leaf by leaf
 seat-packet = Packet to print ({ $paper })
 seat-pattern = Pattern page for this book

@@ -226,3 +226,9 @@ story-put-brackets = put angle brackets around the address
 story-nowhere = given { $address }, which leads to no page of this site
 story-pages = an address on the web, or a page of this site, as in /kits/harbour-moon/ or ../harbour-moon/
 story-correct-link = correct the link
+
+## Seats and places of a class
+
+front-seat-beyond = { $places } places, and a seat { $seat }
+front-seat-places = seats from 1 to { $places }
+front-seat-places-do = correct the seat’s number where it stands, or state places: { $seat }

@@ -7,6 +7,8 @@ room-show = For the screen
 room-seats = Seats
 room-home = Slips to take home
 
+room-own-sizes = Sizes in the pictures are of the kit’s own book: every seat’s stand in its packet.
+
 room-session = Session
 room-begin = Begin now
 room-timer = Timer, minutes

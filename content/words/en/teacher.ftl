@@ -70,7 +70,7 @@ teacher-awaited = { $count ->
  }
 
 teacher-costs = Costs
-teacher-costs-text = Materials that all seats use: { $used }. Still to pay, after what is in stock: { $toPay }. Only items you have priced count. Sheets are shared out by area, tape and string by length.
+teacher-costs-text = Materials that all seats use: { $used }. Still to pay, after what is in stock: { $toPay }. Only items you have priced count; what printing costs is in the print plan. Sheets are shared out by area, tape and string by length.
 teacher-costs-kit-head = Kit
 teacher-uses = Uses
 # Head of a column of boxes to tick.
@@ -152,7 +152,7 @@ remedy-more-sessions = { $sessions ->
 ## Sheet of blank measurements
 
 teacher-measures = Every seat’s book, to write down
-teacher-measures-text = Write at the table, in { $unit }, and put the rows into the table of books. The measuring card says how to measure.
+teacher-measures-text = Write at the table, in { $unit }, and put the rows into the table of books. There, write the unit behind each inch figure (6 in); a bare figure is millimetres. The measuring card says how to measure.
 
 ## Supervision list
 

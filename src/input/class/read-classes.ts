@@ -1,4 +1,4 @@
-import { stateOf } from "../../core/class/class-state.ts";
+import { isOver, stateOf } from "../../core/class/class-state.ts";
 import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { Story } from "../../core/story/story.ts";
@@ -63,6 +63,7 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
   checkDays(data);
   const seats = readSeats(pathBelow(base, folder), base, data, kits);
   const sheets = sheetsOf(data.sheets, data.units);
+  const state = stateOf(data.state, seats.seats.length, seats.awaiting.length);
   return {
     slug,
     title: data.title,
@@ -73,8 +74,10 @@ function toClass(slug: string, folder: string, base: string, data: ClassMatter, 
     units: data.units,
     paper: data.paper,
     kits,
-    state: stateOf(data.state, seats.seats.length, seats.awaiting.length),
+    state,
     ...seats,
+    // Nobody waits for a book once the class is over.
+    awaiting: isOver(state) ? [] : seats.awaiting,
     sessions: sessionsOf(data),
     tools: data.tools,
     pace: data.pace,

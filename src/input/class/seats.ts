@@ -40,10 +40,22 @@ function statedSeats(data: ClassMatter, table: SeatsTable): Stated[] {
     Array.from({ length: data.places ?? 0 }, (_, i) => [i + 1, { matter: { seat: i + 1 }, at: ["places"] }]),
   );
   for (const [number, matter] of table.seats) stated.set(number, { matter, at: ["books"] });
+  checkPlaces(data, [...stated.keys()]);
   for (const [i, matter] of data.seats.entries())
     stated.set(matter.seat, { matter: { ...table.seats.get(matter.seat), ...defined(matter) }, at: ["seats", i] });
   if (stated.size === 0) throw noSeat();
   return [...stated.values()].toSorted((a, b) => a.matter.seat - b.matter.seat);
+}
+
+/** @throws ProblemError for a seat beyond the places that are stated: a slip of the pen, or a place too few */
+function checkPlaces({ places, seats }: ClassMatter, table: readonly number[]): void {
+  const most = Math.max(0, ...table, ...seats.map(({ seat }) => seat));
+  if (places === undefined || most <= places) return;
+  throw problem(["places"], {
+    given: say.frontSeatBeyond({ seat: most, places }),
+    allowed: say.frontSeatPlaces({ places }),
+    remedy: say.frontSeatPlacesDo({ seat: most }),
+  });
 }
 
 function placeSeat(

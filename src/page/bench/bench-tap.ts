@@ -38,7 +38,8 @@ export function bindTap(root: HTMLElement, host: BenchHost, moves: Moves): TapMo
   bindSwitch(toggle, "tap", show);
   part(root, "main").addEventListener("click", (event) => {
     const isOwn = (event.target as Element).closest(OWN) !== null || getSelection()?.isCollapsed === false;
-    if (toggle.checked && event.detail <= 1 && !isOwn) go();
+    // A prompt wants an answer of its own.
+    if (toggle.checked && event.detail <= 1 && !isOwn && part(root, "gate").hidden) go();
   });
   return { ...moves, go, back, show };
 }

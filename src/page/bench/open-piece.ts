@@ -10,7 +10,7 @@ import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
 import { progressFailure } from "../../words/progress.ts";
 import { PieceStore } from "../pieces/piece-store.ts";
-import { takeOver } from "../pieces/take-over.ts";
+import { takeEarlier } from "../pieces/take-earlier.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { BenchPiece } from "./bench-piece.ts";
 import { keptUnits } from "./bench-store.ts";
@@ -34,8 +34,8 @@ export interface OpenedPiece {
 /** Opens the piece that an address means, on its own book and with the pattern that it was begun with; or says why the kit does not fit. */
 export async function openPiece(data: KitData, address: URLSearchParams): Promise<OpenedPiece | AsMisfit> {
   const { slug, title } = data.kit;
+  const left = await takeEarlier("../../../", { [slug]: title });
   const store = await PieceStore.open();
-  const left = await takeOver(store, { [slug]: title });
   const { pieces, broken } = await store.all();
   const asked = fromAddress(address, data.kit);
   const id = address.get("piece") ?? undefined;

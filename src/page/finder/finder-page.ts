@@ -1,6 +1,7 @@
 import { bookFigures } from "../../core/finder/book-figures.ts";
 import { listKits } from "../../core/finder/kit-list.ts";
 import { fromQueryAddress, NO_QUERY, type Query, toQueryAddress } from "../../core/finder/query.ts";
+import type { Refit } from "../../core/refit/refit.ts";
 import { finderSummary, leftOutOf, missingFigures } from "../../words/finder.ts";
 import { language } from "../../words/language.ts";
 import * as say from "../../words/messages.ts";
@@ -57,6 +58,9 @@ class FinderPage {
   /** What was left out of what was shown last; told until the reader does something. */
   #leftOut: readonly string[] = [];
 
+  /** The last book whose page numbers were stated. */
+  #counted: Refit | undefined;
+
   /** A class's page makes a row of the book. */
   #row: SeatRowForm | undefined;
 
@@ -72,7 +76,8 @@ class FinderPage {
   /** Follows what stands in the form. */
   follow(name: string): void {
     if (name === "units") writeBook(this.#form, this.#query.book);
-    this.#query = readForm(this.#form, this.#query);
+    this.#query = readForm(this.#form, { ...this.#query, book: this.#counted ?? this.#query.book });
+    this.#count();
     this.#leftOut = [];
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#answer(), REST);
@@ -82,9 +87,17 @@ class FinderPage {
   show(query: Query, leftOut: readonly string[] = []): void {
     clearTimeout(this.#timer);
     this.#query = query;
+    this.#counted = undefined;
+    this.#count();
     this.#leftOut = leftOut;
     writeForm(this.#form, query);
     this.#answer();
+  }
+
+  /** Page numbers hang on the count of leaves: they are back as soon as it is again what they were counted with. */
+  #count(): void {
+    const { book } = this.#query;
+    if (book.pageOneLeaf !== undefined || book.lastPage !== undefined) this.#counted = book;
   }
 
   /** Asks for the book, one measurement after the other. */

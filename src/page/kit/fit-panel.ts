@@ -6,10 +6,14 @@ import type { KitData } from "../shared/kit-data.ts";
 import { type Control, markControl } from "../shared/marked-control.ts";
 import { readTexts } from "./panel-texts.ts";
 
-/** Reads the fields that the reader has touched. Wrong texts are marked and left out. */
-export function readPanel(form: HTMLFormElement, { kit }: KitData, touched: ReadonlySet<string>): Refit {
+/** Reads the fields that the reader has touched; `shown` is what the panel was last written for. Wrong texts are marked and left out. */
+export function readPanel(
+  form: HTMLFormElement,
+  { kit }: KitData,
+  { touched, shown }: { readonly touched: ReadonlySet<string>; readonly shown: Refit },
+): Refit {
   const controlOf = (name: string) => (touched.has(name) ? (form.elements.namedItem(name) as Control | null) : null);
-  const { refit, read } = readTexts(kit, (name) => controlOf(name)?.value);
+  const { refit, read } = readTexts(kit, (name) => controlOf(name)?.value, refitKit(kit, shown));
   for (const { field, fault } of read) markControl(controlOf(field.name)!, fault && faultText(fault, kit.units));
   return refit;
 }

@@ -90,7 +90,7 @@ class RefitPage {
     const data = await this.#data();
     if (!data) return;
     this.#answer.standing = [];
-    const refit = readPanel(this.#form, data, this.#touched);
+    const refit = readPanel(this.#form, data, { touched: this.#touched, shown: this.#refit });
     if (hasWrongField(this.#form)) this.#telling.wrongField();
     else this.#apply(data, refit);
   }

@@ -1,12 +1,11 @@
 import { latestFirst } from "../../core/piece/piece.ts";
 import * as say from "../../words/messages.ts";
 import { linkTo, make } from "../shared/dom.ts";
-import { LoadError, loadScript } from "../shared/load-script.ts";
-import { EARLIER } from "./base-name.ts";
 import { glances } from "./glance.ts";
 import { openBase, type PieceBase } from "./piece-base.ts";
 import { continueCard } from "./piece-card.ts";
 import { PieceNews } from "./piece-news.ts";
+import { takeEarlier } from "./take-earlier.ts";
 
 /** So many pieces stand on a page; a link leads to all. */
 const MOST = 3;
@@ -18,7 +17,7 @@ if (section) open(section);
 async function open(place: HTMLElement): Promise<void> {
   const base = await openBase();
   if (!base) return;
-  if (hasEarlier()) await takeEarlier(place);
+  await takeEarlier(place.dataset["continue"]!, titlesHere(place.dataset));
   await show(place, base);
   const again = (): Promise<void> => show(place, base);
   new PieceNews().follow(again);
@@ -37,25 +36,6 @@ async function show(place: HTMLElement, base: PieceBase): Promise<void> {
   const all = linkTo(`${site}pieces/index.html`, say.pieceAllCount({ count: pieces.length }));
   place.replaceChildren(make("ul", "continue-cards", ...cards), ...(pieces.length > MOST ? [make("p", "", all)] : []));
   place.hidden = cards.length === 0;
-}
-
-function hasEarlier(): boolean {
-  try {
-    return Object.keys(localStorage).some((key) => key.startsWith(EARLIER));
-  } catch {
-    return false;
-  }
-}
-
-/** What earlier versions kept is taken over by a script of its own, once. */
-async function takeEarlier({ dataset }: HTMLElement): Promise<void> {
-  try {
-    await loadScript(`${dataset["continue"]}assets/scripts/take-over.js`, "pieces");
-    await self.leaflightTakeOver?.(titlesHere(dataset));
-  } catch (error) {
-    // It stays where it is, for the bench or the next visit.
-    if (!(error instanceof LoadError)) throw error;
-  }
 }
 
 /** The titles of this page's kits by their slugs. */

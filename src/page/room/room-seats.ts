@@ -68,7 +68,8 @@ class SeatRow {
   }
 
   get note(): SeatNote {
-    const page = Number(this.#field("page")?.value);
+    const field = this.#field("page");
+    const page = field?.validity.valid ? Number(field.value) : 0;
     return {
       here: this.#heres().flatMap(({ checked }, i) => (checked ? [i] : [])),
       page: Number.isInteger(page) && page > 0 ? page : undefined,
@@ -79,6 +80,11 @@ class SeatRow {
   /** How much is done and left; undefined for a seat without a pattern. */
   get left(): LeftOver | undefined {
     return this.#work && leftOver(this.#work, this.note);
+  }
+
+  /** The whole work, as if nothing were done. */
+  get whole(): LeftOver | undefined {
+    return this.#work && leftOver(this.#work, { page: undefined, finished: false });
   }
 
   write(note: SeatNote | undefined): void {
@@ -119,7 +125,8 @@ function restText({ leaves, from, minutes }: LeftOver): string {
 
 function sum(room: HTMLElement, rows: readonly SeatRow[], session: number): void {
   const lefts = rows.flatMap(({ left }) => left ?? []);
-  const share = lefts.reduce((total, left) => total + left.share, 0) / Math.max(1, lefts.length);
+  const total = (of: readonly LeftOver[]): number => of.reduce((sum, { minutes }) => sum + minutes, 0);
+  const share = 1 - total(lefts) / Math.max(1, total(rows.flatMap(({ whole }) => whole ?? [])));
   room.querySelector("[data-sum]")!.textContent = say.roomSum({
     here: rows.filter(({ note }) => note.here.includes(session)).length,
     finished: rows.filter(({ note }) => note.finished).length,

@@ -142,7 +142,7 @@ describe("readClass(folder)", () => {
 
   it("takes seats without books: places, seats with a number alone, and rows of the table", () => {
     const matter = {
-      ...{ ...fromTable, kits: ["little-gull", "harbour-moon"], places: 5 },
+      ...{ ...fromTable, kits: ["little-gull", "harbour-moon"], places: 7 },
       seats: [{ seat: 2, kit: "harbour-moon" }, { seat: 7 }],
     };
     const plan = readMadeClass(matter, `${HEAD}\n4,,178,108,12.5,112,3,218,,ltr\n5,little-gull\n`);
@@ -153,8 +153,17 @@ describe("readClass(folder)", () => {
       [2, "harbour-moon"],
       [3, undefined],
       [5, "little-gull"],
+      [6, undefined],
       [7, undefined],
     ]);
+  });
+
+  it("refuses a seat beyond the places, wherever it is stated", () => {
+    const told = "places: 5 places, and a seat 30";
+    expect(() => readMadeClass({ ...smallClass(), places: 5, seats: [{ seat: 30 }] })).toThrow(told);
+    expect(() => readMadeClass({ ...fromTable, places: 5 }, `${HEAD}\n30,,178,108,12.5,112,3,218,,ltr\n`)).toThrow(
+      told,
+    );
   });
 
   it("announces a class without a single book, and closes one without its seats and their table", () => {

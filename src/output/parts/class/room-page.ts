@@ -15,7 +15,7 @@ export function roomPage(view: ClassView): Html {
 <nav class="room-ways" aria-label="${say.roomWays()}"><a href="#show">${say.roomShow()}</a><a href="#seats">${say.roomSeats()}</a><a href="#home">${say.roomHome()}</a></nav></header>
 <section id="show" class="show" data-show aria-label="${say.roomShow()}">
 <div class="show-bar"><p class="clock" data-clock></p><p class="stretch" data-stretch aria-live="polite"></p>${controls(room.sessions)}</div>
-<div class="show-step">${view.handouts.map((kit, i) => shownSteps(kit, view, i === 0))}</div>
+<div class="show-step">${view.handouts.map((kit, i) => shownSteps(kit, view, i === 0))}<p class="note">${say.roomOwnSizes()}</p></div>
 <div class="show-targets" data-order="${JSON.stringify(room.sessions.map(({ date, starts, order }) => ({ date, starts, order })))}">${room.sessions.map((_, i) => targetLists(view, i))}</div>
 </section>
 ${roomSeats(view)}

@@ -1,3 +1,4 @@
+import type { SeatWork } from "../../../core/class/left-over.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
@@ -19,6 +20,11 @@ ${seats.map((seat) => seatRow(seat, view))}
 </section>`;
 }
 
+/** The verso of the last leaf with a page. */
+function lastPage({ leaves }: SeatWork): number {
+  return Math.max(1, ...leaves.flatMap(({ page }) => (page === null ? [] : [page + 1])));
+}
+
 function seatRow(seat: SeatView, { room }: ClassView): Html {
   const own = room.seats.find(({ number }) => number === seat.number);
   const named = (name: string, label: string): Html => html`name="${name}" aria-label="${label}" disabled`;
@@ -27,7 +33,7 @@ function seatRow(seat: SeatView, { room }: ClassView): Html {
     return html`<td data-label="${say.roomHere({ session: title })}"><input type="checkbox" ${named(`here-${i}`, label)}></td>`;
   });
   const rest: Markup = own
-    ? html`<td data-label="${say.roomUpTo()}"><input type="number" min="1" max="9999" inputmode="numeric" ${named("page", say.roomSeatPage({ seat: seat.number }))}></td><td data-label="${say.roomFinished()}"><input type="checkbox" ${named("finished", say.roomSeatFinished({ seat: seat.number }))}></td><td data-label="${say.roomLeft()}" data-rest></td>`
+    ? html`<td data-label="${say.roomUpTo()}"><input type="number" min="1" max="${lastPage(own.work)}" inputmode="numeric" ${named("page", say.roomSeatPage({ seat: seat.number }))}></td><td data-label="${say.roomFinished()}"><input type="checkbox" ${named("finished", say.roomSeatFinished({ seat: seat.number }))}></td><td data-label="${say.roomLeft()}" data-rest></td>`
     : html`<td colspan="3">${seat.awaits ? say.classBookToCome() : say.teacherNoFit()}</td>`;
   return html`<tr data-seat="${seat.number}"${own && html` data-work="${JSON.stringify(own.work)}"`}><th scope="row" data-label="${say.classSeatHead()}">${seat.number}<span class="note" dir="auto">${seat.kitTitle}</span></th>${boxes}${rest}</tr>
 `;

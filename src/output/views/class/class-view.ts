@@ -11,7 +11,7 @@ import * as say from "../../../words/messages.ts";
 import { materialName } from "../../../words/parts.ts";
 import { cutSheetFigure } from "../../drawing/class/cut-sheet.ts";
 import type { Figure } from "../../drawing/figure.ts";
-import type { KitView } from "../kit-view.ts";
+import { type KitView, viewKit } from "../kit-view.ts";
 import { lazily, once } from "../lazily.ts";
 import { type BagView, bagViews, sharedGauges } from "./bags-view.ts";
 import { type EveningView, eveningView } from "./evening-view.ts";
@@ -101,7 +101,7 @@ export function viewClass(
     sheetFigures: () => sheets().map(sheetFigure),
     cautions: () => cautions.filter((caution) => own.some((view) => view.cautions.includes(caution))),
     kits: () => own,
-    handouts: () => own.filter((view) => isMade(view, plan)),
+    handouts: () => own.filter((view) => isMade(view, plan)).map((view) => inUnits(view, plan, cautions)),
     hasLight: () => fitting.some(({ pattern }) => pattern.pocket !== undefined),
     hasWindow: () => fitting.some(({ pattern }) => pattern.window !== undefined),
   });
@@ -110,6 +110,14 @@ export function viewClass(
 /** Whether a seat makes a kit, or may still choose it. */
 function isMade({ slug }: KitView, { seats, awaiting }: KitClass): boolean {
   return [...seats, ...awaiting].some(({ kit }) => kit === undefined || kit.slug === slug);
+}
+
+/** A kit as it is shown in the class's units; its book stays its own. */
+function inUnits(view: KitView, { units }: KitClass, cautions: readonly Caution[]): KitView {
+  const { kit, pattern, findings } = view;
+  return kit.units === units
+    ? view
+    : viewKit({ kit: { ...kit, units }, pattern, findings, pictureNotes: [] }, cautions);
 }
 
 function sheetFigure(one: NamedSheet): SheetFigure {
