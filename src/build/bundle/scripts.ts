@@ -36,7 +36,7 @@ const SCRIPTS = {
 } as const;
 
 /** These hold the whole computation and are fetched over a phone's line while a reader waits. */
-const LARGE: readonly string[] = ["refit", "fit-packet", "bench"] satisfies (keyof typeof SCRIPTS)[];
+const LARGE: readonly string[] = ["refit", "fit-packet", "bench", "offline"] satisfies (keyof typeof SCRIPTS)[];
 
 /**
  * Fields that the libraries for clipping and packing keep inside, with hundreds of mentions: shortened, they make the large

@@ -11,7 +11,7 @@ export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {
 <p class="refit-buttons"><button type="button" class="strong" data-measure>${say.measureStart()}</button></p>
 <figure class="measure" data-part="measure">${measurePart(view)}</figure>
 ${refitGroups(view.kit).map((group, i) => (i === 0 ? fieldset(group) : folded(group)))}
-<div class="refit-state" role="status" aria-live="polite" tabindex="-1" data-refit-state></div>
+<div class="refit-state" role="status" aria-live="polite" tabindex="0" data-refit-state></div>
 <p class="refit-buttons"><button type="button" data-refit-keep hidden>${say.kitRefitKeep()}</button> <button type="button" data-refit-kept hidden>${say.kitRefitKept()}</button> <button type="reset" data-refit-reset>${say.kitRefitReset()}</button></p>
 </form>`;
 }

@@ -29,6 +29,8 @@ class PiecesPage implements PieceHost {
   readonly #root: HTMLElement;
   readonly #store: PieceStore;
   #pieces: readonly Piece[] = [];
+  /** Ends when all that was noted is kept. */
+  #noting: Promise<unknown> = Promise.resolve();
 
   constructor(root: HTMLElement, store: PieceStore) {
     this.#root = root;
@@ -69,8 +71,15 @@ class PiecesPage implements PieceHost {
     this.#part("files").hidden = false;
   }
 
+  /** One after the other, so that none is written over by one that began before it was kept. */
+  note(id: string, change: Partial<Pick<Piece, "name" | "notes">>): Promise<Piece | undefined> {
+    const noted = this.#noting.then(() => this.#note(id, change));
+    this.#noting = noted.catch(() => undefined);
+    return noted;
+  }
+
   /** On the piece as it is kept by now: another page may have gone on with it. */
-  async note(id: string, change: Partial<Pick<Piece, "name" | "notes">>): Promise<Piece | undefined> {
+  async #note(id: string, change: Partial<Pick<Piece, "name" | "notes">>): Promise<Piece | undefined> {
     const before = await this.#store.find(id);
     if (!before) return undefined;
     const piece = noteOn(before, change, { device: deviceName() });

@@ -33,12 +33,20 @@ export function rulerStrip({ units, step }: Ruler, marks: readonly number[], now
   const parts = [
     tag("rect", body),
     ...lines.map((line) => lineOf(line, x)),
-    ...lines.filter(({ rank }) => rank === 0).map((line) => figureOf(line.at, units, x)),
+    ...lines.filter((line) => line.rank === 0 && hasRoom(line.at, x, width)).map((line) => figureOf(line.at, units, x)),
     ...marks.map((mark, i) => (i === now ? "" : pointer("ruler-other", x(mark), 5))),
     tag("line", { class: "ruler-now", x1: x(at), y1: EDGE, x2: x(at), y2: EDGE + LENGTHS[0]! + 6 }),
     pointer("ruler-pointer", x(at), 9),
   ];
   return `<svg xmlns="http://www.w3.org/2000/svg" class="ruler-drawing" width="${num(width)}" height="${HEIGHT}" viewBox="0 0 ${num(width)} ${HEIGHT}" aria-hidden="true" focusable="false">${parts.join("")}</svg>`;
+}
+
+/** Room that half a figure takes at either end of what is shown. */
+const FIGURE = 13;
+
+/** The ruler's beginning has its figure beside it. */
+function hasRoom(at: number, x: (mm: number) => number, width: number): boolean {
+  return x(at) <= width - FIGURE && (at === 0 || x(at) >= FIGURE);
 }
 
 function lineOf({ at, rank }: Graduation, x: (mm: number) => number): string {

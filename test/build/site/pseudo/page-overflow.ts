@@ -28,6 +28,7 @@ export function pageOverflow(): string[] {
       tell(one, one.scrollHeight, one.clientHeight);
   }
   for (const words of document.querySelectorAll<SVGTextElement>("svg text")) {
+    if (!words.checkVisibility()) continue;
     const [own, whole] = [words, words.ownerSVGElement!].map((one) => one.getBoundingClientRect()) as [
       DOMRect,
       DOMRect,
