@@ -26,9 +26,10 @@ export function bagViews(parts: readonly SeatPart[], sheets: readonly NamedSheet
   }));
 }
 
-/** Which gauges go round, each in a sentence or two. */
+/** Which gauges go round, each in a sentence or two, and what becomes of their card. */
 export function sharedGauges(parts: readonly SeatPart[]): string[] {
-  return parts
+  const round = parts
     .filter(({ sharedBy }) => sharedBy !== undefined)
     .map((part) => say.papersGaugeRound({ seats: seatsText(seatsOfPart(part)) }));
+  return parts.some(({ kind }) => kind === "scoring-gauge") ? [...round, say.papersGaugeCard()] : round;
 }
