@@ -91,6 +91,9 @@ export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: re
   const effort = effortOf(counts, kit.rates);
   const style = styleFor(kit.units, kit.fit.markStep);
   const shown = atStep(kit, pattern, style.step);
+  // What is counted off in the table: at a coarser ruler, marks may fall together.
+  const { marks, cuts, folds } = countsOf(shown);
+  const told = { ...counts, marks, cuts, folds };
   const work = once(() => workOf(kit, pattern, counts));
   const supplies = once(() => suppliesOf(kit, pattern, counts).map((supply) => supplyView(supply, kit.units)));
   return lazily<KitView>({
@@ -98,13 +101,13 @@ export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: re
     kit: () => kit,
     pattern: () => pattern,
     shown: () => shown,
-    counts: () => counts,
+    counts: () => told,
     effort: () => effort,
     difficulty: () => difficultyWord(difficultyOf(pattern, effort)),
-    figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
+    figures: () => figuresOf(kit, pattern, { counts: told, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
     rows: () => shown.leaves.map((leaf) => rowOf(leaf, shown, style)),
-    steps: () => stepsOf(kit, pattern, work(), { counts, effort }, draw),
+    steps: () => stepsOf(kit, pattern, work(), { counts: told, effort }, draw),
     legend: lineLegend,
     measuring: () => measureBook(kit),
     reading: () => [wholeLeaf(kit, shown), cutDepth(kit, shown)].filter((figure) => figure !== undefined),

@@ -24,8 +24,8 @@ export function seatKitView(fit: FittingSeat, plan: KitClass, all: readonly Caut
   const work = once(() => workLeft(whole(), ready));
   const left = lazily<Pick<KitView, "figures" | "steps" | "supplies" | "cautions">, KitView>(
     {
-      figures: () => atPace(figuresOf(kit, pattern, { counts, effort: view.effort, work: work() })),
-      steps: () => stepsOf(kit, pattern, work(), { counts, effort: view.effort }, drawStep),
+      figures: () => atPace(figuresOf(kit, pattern, { counts: view.counts, effort: view.effort, work: work() })),
+      steps: () => stepsOf(kit, pattern, work(), { counts: view.counts, effort: view.effort }, drawStep),
       supplies: () =>
         suppliesLeft(suppliesOf(kit, pattern, counts), whole(), ready).map((one) => supplyView(one, kit.units)),
       cautions: () => cautionsFor(all, work()),
