@@ -1,5 +1,7 @@
 import { PIECE_LENGTHS, type Piece } from "../../core/piece/piece.ts";
+import { fromAddress } from "../../core/refit/address.ts";
 import { serialisePieces } from "../../input/piece/piece-file.ts";
+import { statedBook } from "../../words/books.ts";
 import * as say from "../../words/messages.ts";
 import { dayOf, doneWords, pieceName } from "../../words/pieces.ts";
 import { button, linkTo, make } from "../shared/dom.ts";
@@ -43,9 +45,12 @@ export function pieceItem(piece: Piece, host: PieceHost): HTMLElement {
   return item;
 }
 
-function factsOf({ summary, begun, last }: Piece): string[] {
+function factsOf({ summary, begun, last, address }: Piece): string[] {
   const { percent } = summary;
+  const { refit } = fromAddress(new URLSearchParams(address));
+  const book = statedBook(refit, refit.units ?? "mm");
   return [
+    ...(book === "" ? [] : [book]),
     doneWords(summary),
     ...(percent === undefined ? [] : [percent === 100 ? say.piecesFinished() : say.piecesPercent({ percent })]),
     say.piecesBegun({ day: dayOf(begun) }),
