@@ -327,7 +327,8 @@ describe("without a network", () => {
     };
     expect(await text(`kits/${SLUG}/index.html`)).toContain("Little Gull");
     expect(await text(`kits/${SLUG}/pattern.json`)).toContain("leaflight/pattern/2");
-    expect(await text(`kits/${SLUG}/bench/index.html`)).toContain("done");
+    await page.goto(`${site.host.site}kits/${SLUG}/bench/index.html`, { waitUntil: "load" });
+    expect(await textOf(page, "[data-bench]:not([hidden])", /\d+ done/)).toContain("done");
     expect(await text("kits/never-seen/index.html")).toContain("Not on this device");
     await site.host.start();
     await page.close();
