@@ -2,8 +2,6 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
-/** Your ruler at this mark */
-export const benchRuler = (): string => say("bench-ruler");
 /** Mark {mark} of {count}: {at}, on a line|between {below} and {above}. — $at is a height such as 56.5 mm; on a line of her ruler, or between two. */
 export const benchRulerMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly where: Word; readonly below: Word; readonly above: Word }): string => say("bench-ruler-mark", args);
 /** Enlarged, not at true size: find the line on your own ruler. */
@@ -3854,8 +3852,6 @@ export const measureCancel = (): string => say("measure-cancel");
 export const measureYes = (): string => say("measure-yes");
 /** No */
 export const measureNo = (): string => say("measure-no");
-/** Leave a field empty to keep what stands in its place. */
-export const measureSkip = (): string => say("measure-skip");
 /** The marked field cannot be used. */
 export const measureUnread = (): string => say("measure-unread");
 /** How many pages does it have? */
@@ -3900,8 +3896,6 @@ export const measureHintEach = (): string => say("measure-hint-each");
 export const measureDrawPages = (): string => say("measure-draw-pages");
 /** page 1 */
 export const measureDrawPageOne = (): string => say("measure-draw-page-one");
-/** count from here */
-export const measureDrawFrontLeaves = (): string => say("measure-draw-front-leaves");
 /** last number */
 export const measureDrawLast = (): string => say("measure-draw-last");
 /** A leaf of the opened book. Its height is measured along the fore-edge, from head to tail. */

@@ -1,7 +1,6 @@
 ### For hands that are busy, on the page “Work along”: a mark on the maker's own ruler, the leaf read aloud, going on by a tap or a pedal.
 
 ## The ruler
-bench-ruler = Your ruler at this mark
 # $at is a height such as 56.5 mm; on a line of her ruler, or between two.
 bench-ruler-mark = Mark { $mark } of { $count }: { $at }, { $where ->
     [line] on a line

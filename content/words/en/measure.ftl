@@ -9,7 +9,6 @@ measure-done = Use these measurements
 measure-cancel = Cancel
 measure-yes = Yes
 measure-no = No
-measure-skip = Leave a field empty to keep what stands in its place.
 measure-unread = The marked field cannot be used.
 
 ## What is asked
@@ -42,7 +41,6 @@ measure-hint-now = so far: { $figure }
 measure-hint-each = each kit’s own
 measure-draw-pages = An opened book. On the left the last page that carries a number, on the right the leaf with page 1, and the leaves before it.
 measure-draw-page-one = page 1
-measure-draw-front-leaves = count from here
 measure-draw-last = last number
 measure-draw-height = A leaf of the opened book. Its height is measured along the fore-edge, from head to tail.
 measure-draw-width = A leaf of the opened book. Its width is measured from the fore-edge to where it disappears in the gutter.

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import sharp from "sharp";
+import sharp, { type Sharp } from "sharp";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
 import { PHOTO_WIDTHS, photoFile } from "../../output/views/photo-files.ts";
@@ -60,15 +60,19 @@ const OVERSAMPLE = 2;
 /** Resolution at which a drawing is as wide as it is in CSS pixels. */
 const PLAIN_DENSITY = 96;
 
+/** A drawing larger than it is to be kept; `scale` says how many times its own size that is. */
+async function oversampled(svg: string, scale: (own: { width: number; height: number }) => number): Promise<Sharp> {
+  const drawing = Buffer.from(svg);
+  const own = await sharp(drawing, { density: PLAIN_DENSITY }).metadata();
+  return sharp(drawing, { density: PLAIN_DENSITY * OVERSAMPLE * scale(own), limitInputPixels: false });
+}
+
 /** Draws the front picture for the cover of a packet. */
 export async function writeCoverImage(svg: string, target: string): Promise<void> {
-  const drawing = Buffer.from(svg);
-  const plain = await sharp(drawing, { density: PLAIN_DENSITY }).metadata();
-  const scale = Math.min(COVER.width / plain.width, COVER.height / plain.height);
-  const density = PLAIN_DENSITY * OVERSAMPLE * scale;
+  const drawn = await oversampled(svg, ({ width, height }) => Math.min(COVER.width / width, COVER.height / height));
   writeFileSync(
     target,
-    await sharp(drawing, { density, limitInputPixels: false })
+    await drawn
       .flatten({ background: COVER.background })
       .resize({ width: COVER.width, height: COVER.height, fit: "inside" })
       .jpeg({ quality: 88, chromaSubsampling: "4:4:4" })
@@ -81,12 +85,10 @@ const SMALL = { height: 560, quality: 62 } as const;
 
 /** Draws the front picture small, for the catalogue. */
 export async function writeSmallImage(svg: string, target: string): Promise<void> {
-  const drawing = Buffer.from(svg);
-  const plain = await sharp(drawing, { density: PLAIN_DENSITY }).metadata();
-  const density = (PLAIN_DENSITY * OVERSAMPLE * SMALL.height) / plain.height;
+  const drawn = await oversampled(svg, ({ height }) => SMALL.height / height);
   writeFileSync(
     target,
-    await sharp(drawing, { density, limitInputPixels: false })
+    await drawn
       .resize({ height: SMALL.height })
       .webp({ quality: SMALL.quality, smartSubsample: true, effort: 6 })
       .toBuffer(),

@@ -92,8 +92,7 @@ export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: re
   const style = styleFor(kit.units, kit.fit.markStep);
   const shown = atStep(kit, pattern, style.step);
   // What is counted off in the table: at a coarser ruler, marks may fall together.
-  const { marks, cuts, folds } = countsOf(shown);
-  const told = { ...counts, marks, cuts, folds };
+  const told = shown === pattern ? counts : { ...counts, ...marksOf(countsOf(shown)) };
   const work = once(() => workOf(kit, pattern, counts));
   const supplies = once(() => suppliesOf(kit, pattern, counts).map((supply) => supplyView(supply, kit.units)));
   return lazily<KitView>({
@@ -120,6 +119,11 @@ export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: re
     merged: () => mergedViews(kit, pattern),
     cost: () => costText(kit, supplies()),
   });
+}
+
+/** What hangs on the ruler's marks. */
+function marksOf({ marks, cuts, folds }: Counts): Pick<Counts, "marks" | "cuts" | "folds"> {
+  return { marks, cuts, folds };
 }
 
 function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {

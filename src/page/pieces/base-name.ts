@@ -1,5 +1,2 @@
 /** The device's storage of pieces. They are the device's, whatever site of this address they were begun on: a site that moves to another folder finds them. */
 export const BASE_NAME = "leaflight";
-
-/** Earlier versions kept progress of each kit and fit in the browser, under this and `<kit>/<fit>`. */
-export const EARLIER = "leaflight-bench/1/";

@@ -1,5 +1,6 @@
 import { LoadError, loadScript } from "../shared/load-script.ts";
-import { BASE_NAME, EARLIER } from "./base-name.ts";
+import { BASE_NAME } from "./base-name.ts";
+import { earlierKeys } from "./earlier.ts";
 
 /** Script of the catalogue and of kits' pages: fetches what shows pieces where this device may have some, so that it costs a first visit little. */
 const section = document.querySelector<HTMLElement>("[data-continue]");
@@ -15,7 +16,7 @@ async function open({ dataset }: HTMLElement): Promise<void> {
 }
 
 async function mayHavePieces(): Promise<boolean> {
-  if (Object.keys(localStorage).some((key) => key.startsWith(EARLIER))) return true;
+  if (earlierKeys().length > 0) return true;
   // Some browsers do not tell which bases there are.
   const bases: (() => Promise<readonly IDBDatabaseInfo[]>) | undefined = indexedDB.databases?.bind(indexedDB);
   return !bases || (await bases()).some(({ name }) => name === BASE_NAME);

@@ -1,5 +1,5 @@
 import { LoadError, loadScript } from "../shared/load-script.ts";
-import { EARLIER } from "./base-name.ts";
+import { earlierKeys } from "./earlier.ts";
 import type { LeftBehind } from "./take-over.ts";
 
 declare global {
@@ -16,7 +16,7 @@ export async function takeEarlier(
   site: string,
   titles: Readonly<Record<string, string>>,
 ): Promise<readonly LeftBehind[]> {
-  if (!hasEarlier()) return [];
+  if (earlierKeys().length === 0) return [];
   try {
     await loadScript(`${site}assets/scripts/take-over.js`, "pieces");
     return (await window.leaflightTakeOver?.(titles)) ?? [];
@@ -24,13 +24,5 @@ export async function takeEarlier(
     // It stays where it is, for the next visit.
     if (!(error instanceof LoadError)) throw error;
     return [];
-  }
-}
-
-function hasEarlier(): boolean {
-  try {
-    return Object.keys(localStorage).some((key) => key.startsWith(EARLIER));
-  } catch {
-    return false;
   }
 }

@@ -4,8 +4,9 @@ import { nextNumber, type Piece } from "../../core/piece/piece.ts";
 import { countChange } from "../../core/piece/versions.ts";
 import { revisionOf } from "../../core/revision.ts";
 import { parseProgress } from "../../input/progress/progress-file.ts";
-import { EARLIER } from "./base-name.ts";
+
 import { deviceName } from "./device.ts";
+import { EARLIER, earlierKeys } from "./earlier.ts";
 import type { PieceStore } from "./piece-store.ts";
 
 /** What an earlier version kept and this one cannot read. */
@@ -23,7 +24,8 @@ export async function takeOver(
   titles: Readonly<Record<string, string>>,
 ): Promise<readonly LeftBehind[]> {
   const left: LeftBehind[] = [];
-  for (const [key, text] of earlier()) {
+  for (const key of earlierKeys()) {
+    const text = localStorage.getItem(key) ?? "";
     const [kit = "", ...fit] = key.slice(EARLIER.length).split("/");
     const read = parseProgress(text, { kit, fit: fit.join("/") });
     if ("failure" in read) {
@@ -59,15 +61,4 @@ export function takenPiece(id: string, title: string, number: number, progress: 
     versions: countChange({}, deviceName()),
     summary: { done: ticks.length, leaf: progress.at },
   };
-}
-
-function earlier(): (readonly [key: string, text: string])[] {
-  try {
-    return Object.keys(localStorage)
-      .filter((key) => key.startsWith(EARLIER))
-      .sort()
-      .map((key) => [key, localStorage.getItem(key) ?? ""]);
-  } catch {
-    return [];
-  }
 }
