@@ -1,4 +1,5 @@
-import { relative } from "node:path";
+import { mkdirSync } from "node:fs";
+import { join, relative } from "node:path";
 import { contentPath } from "../input/files/content-folder.ts";
 import { WordsError } from "../input/words/words-error.ts";
 import { PRIVATE } from "../output/private-folder.ts";
@@ -7,7 +8,7 @@ import { readAsked } from "./asked.ts";
 import { clearBrowsers } from "./browser/browser-leftovers.ts";
 import { runCommand } from "./errors/command.ts";
 import { leftOut } from "./files/site-files.ts";
-import { currentLibrary } from "./library/current-library.ts";
+import { currentLibrary } from "./library/held-library.ts";
 import { speakFirst } from "./library/first-words.ts";
 import { endWhenInterrupted } from "./making/at-exit.ts";
 import { inTransaction } from "./making/transaction.ts";
@@ -26,9 +27,12 @@ await runCommand(async () => {
   const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
   output = outputFolder(base, contentPath());
   clearBrowsers();
-  await inTransaction({ base, output }, (folder) =>
-    runBuild({ base, output: relative(base, folder), serving: false, kits, stopAtMisfit }),
-  );
+  await inTransaction({ base, output }, async (folder) => {
+    const aside = join(folder, "../aside");
+    mkdirSync(aside, { recursive: true });
+    const [site, beside] = [folder, aside].map((one) => relative(base, one));
+    await runBuild({ base, output: site!, aside: beside!, kits, stopAtMisfit });
+  });
   tellMade(output);
   if (kits.length > 0) console.log(say.checkPartOfSite());
 }, nothingBuilt);
@@ -39,12 +43,12 @@ function nothingBuilt(error: unknown): string {
 }
 
 function tellMade(folder: string): void {
-  const { views, classes, settings } = currentLibrary();
+  const { kits, classes, settings } = currentLibrary();
   const left = leftOut(settings);
   if (left) console.log(left);
-  if (classes.some(({ plan }) => plan.state !== "closed"))
+  if (classes.some(({ card }) => card.plan.state !== "closed"))
     console.log(say.checkPrivate({ folder: `${folder}/${PRIVATE}` }));
-  const made = { kits: views.length, output: folder, page: `${folder}/index.html` };
+  const made = { kits: kits.length, output: folder, page: `${folder}/index.html` };
   console.log(
     classes.length === 0 ? say.checkKitCount(made) : say.checkKitsAndClasses({ ...made, classes: classes.length }),
   );

@@ -1,6 +1,8 @@
 import { makeabilityOf } from "../core/makeability/makeability.ts";
 import { toDegrees } from "../core/units/angle.ts";
 import { makeabilityLines } from "../words/findings/makeability.ts";
+import { readKit } from "../input/kit/read-kit.ts";
+import type { KitView } from "../output/views/kit-view.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
@@ -8,12 +10,15 @@ import { printable } from "../words/printable.ts";
 import { readAsked } from "./asked.ts";
 import { runCommand } from "./errors/command.ts";
 import { speakFirst } from "./library/first-words.ts";
+import { tellReports } from "./library/class-report.ts";
+import type { KitEntry } from "./library/kit-entry.ts";
 import type { Library } from "./library/library.ts";
 import { readSite } from "./read-site.ts";
-import { reportClasses } from "./report.ts";
 import { chooseSite } from "./site/choose-site.ts";
 import { optionNames } from "./site/site-choices.ts";
-import { authorWarnings, tellDrafts, tellNobodysAddress, tellStrays } from "./tell.ts";
+import { codeKey } from "./store/code-keys.ts";
+import { keyOf } from "./store/store.ts";
+import { tellDrafts, tellNobodysAddress, tellStrays } from "./tell.ts";
 
 const CHOICES = ["content", "url"] as const;
 
@@ -22,22 +27,46 @@ await runCommand(async () => {
   const base = process.cwd();
   speakFirst(base);
   const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
-  const library = await readSite(base, kits);
+  const { library, crew } = await readSite(base, kits);
+  const used = await crew.close();
   tellNobodysAddress();
   for (const warning of library.warnings) console.warn(printable(say.checkWarningInside({ warning })));
-  for (const view of library.views) {
-    console.log(kitLine(view));
-    for (const offer of library.offers.get(view.slug) ?? []) console.log(`  ${printable(offer)}`);
-    for (const warning of authorWarnings(view)) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
-    for (const note of view.notes) console.warn(`  ${printable(say.checkNoteInside({ note }))}`);
-    for (const line of makeabilityLines(makeabilityOf(view), view.kit)) console.log(`  ${printable(line)}`);
+  for (const kit of library.kits) {
+    const { line, makeable } = linesOf(kit, library);
+    console.log(line);
+    for (const offer of kits.length > 0 ? offersOf(kit, library) : []) console.log(`  ${printable(offer)}`);
+    for (const warning of kit.warnings) console.warn(`  ${printable(say.checkWarningInside({ warning }))}`);
+    for (const note of kit.notes) console.warn(`  ${printable(say.checkNoteInside({ note }))}`);
+    for (const one of makeable) console.log(`  ${printable(one)}`);
   }
   tellDrafts();
   tellStrays();
-  reportClasses(library.classes, stopAtMisfit);
+  library.store.close(used);
+  tellReports(
+    library.classes.map(({ report }) => report),
+    stopAtMisfit,
+  );
 });
 
-function kitLine({ kit, pattern: { fit }, figures }: Library["views"][number]): string {
+/** What came out of a kit, and how well it can be made, in lines. */
+interface KitLines {
+  readonly line: string;
+  readonly makeable: readonly string[];
+}
+
+function linesOf({ slug, key }: KitEntry, { store, view }: Library): KitLines {
+  return store.value(keyOf("check", codeKey(import.meta.filename), key), () => {
+    const one = view(slug);
+    return { line: kitLine(one), makeable: makeabilityLines(makeabilityOf(one), one.kit) };
+  });
+}
+
+/** By what shapes of a kit's drawings can be picked, a text for each file. */
+function offersOf({ slug }: KitEntry, { base, motifs, fonts, folder }: Library): readonly string[] {
+  return readKit(folder(slug), base, motifs, fonts).offers();
+}
+
+function kitLine({ kit, pattern: { fit }, figures }: KitView): string {
   return say.checkKit({
     kit: kit.slug,
     first: fit.firstLeaf,

@@ -1,36 +1,37 @@
 import { formatMessages } from "../input/files/format-message.ts";
 import { reservedHost } from "../input/settings/reserved-host.ts";
 import { settingsFile, URL_VARIABLE } from "../input/settings/settings.ts";
-import type { KitView } from "../output/views/kit-view.ts";
-import { authorDoubt } from "../words/findings/doubts.ts";
 import { rowText } from "../words/lists.ts";
 import * as say from "../words/messages.ts";
 import { printable } from "../words/printable.ts";
-import { currentLibrary } from "./library/current-library.ts";
-import { reportClasses } from "./report.ts";
+import { tellReports } from "./library/class-report.ts";
+import { currentLibrary } from "./library/held-library.ts";
 
 /** The most names of stray files in a line. */
 const MOST_STRAYS = 8;
 
 /** Tells the warnings of kits and classes, and what lies about. @throws MisfitError where a seat does not fit and that is to stop */
 export function tellWarnings({ stopAtMisfit }: { readonly stopAtMisfit: boolean }): void {
-  const { views, classes, warnings } = currentLibrary();
+  const { kits, classes, warnings: inTexts } = currentLibrary();
   tellNobodysAddress();
-  for (const warning of warnings) console.warn(printable(say.checkWarningInside({ warning })));
-  for (const view of views) {
-    for (const warning of authorWarnings(view)) console.warn(printable(say.checkWarning({ name: view.slug, warning })));
-    for (const note of view.notes) console.warn(printable(say.checkNote({ note })));
+  for (const warning of inTexts) console.warn(printable(say.checkWarningInside({ warning })));
+  for (const { slug, warnings, notes } of kits) {
+    for (const warning of warnings) console.warn(printable(say.checkWarning({ name: slug, warning })));
+    for (const note of notes) console.warn(printable(say.checkNote({ note })));
   }
   tellDrafts();
   tellStrays();
-  reportClasses(classes, stopAtMisfit);
+  tellReports(
+    classes.map(({ report }) => report),
+    stopAtMisfit,
+  );
 }
 
 /** Codes that are printed for a class lead nowhere where the site's address is one of those kept for examples. */
 export function tellNobodysAddress(): void {
   const { classes, settings } = currentLibrary();
   const host = settings.url === undefined ? undefined : reservedHost(settings.url);
-  const printed = classes.filter(({ plan }) => plan.state !== "closed").length;
+  const printed = classes.filter(({ card }) => card.plan.state !== "closed").length;
   if (host === undefined || printed === 0) return;
   const warning = say.checkNobodysAddress({ host, file: settingsFile(), variable: URL_VARIABLE });
   console.warn(printable(say.checkWarningInside({ warning })));
@@ -52,11 +53,6 @@ export function tellStrays(): void {
     const list = more > 0 ? say.checkStraysMore({ names: shown, more }) : shown;
     console.warn(printable(say.checkNote({ note: say.checkStrays({ folder, count: names.length, names: list }) })));
   }
-}
-
-/** What may disappoint in a kit, for its author. */
-export function authorWarnings({ kit, findings }: Pick<KitView, "kit" | "findings">): string[] {
-  return findings.map((doubt) => authorDoubt(doubt, kit));
 }
 
 /** Tells what the library is without, as it cannot be built. */

@@ -6,7 +6,7 @@ import { build } from "esbuild";
 import { minify } from "terser";
 import { KeptFiles } from "../kept/kept-files.ts";
 import { usedPackage } from "../kept/used-package.ts";
-import type { Library } from "../library/library.ts";
+import type { SiteFacts } from "../library/site-facts.ts";
 import { CLASSIC_SCRIPT } from "./classic-script.ts";
 import { unusedMethods } from "./unused-methods.ts";
 import { wordsPlugin } from "./words-plugin.ts";
@@ -34,6 +34,8 @@ const SCRIPTS = {
   "turn-round": "view3d/entry.ts",
   "round-view": "view3d/main.ts",
 } as const;
+
+const PAGES = join(import.meta.dirname, "../../page");
 
 /** These hold the whole computation and are fetched over a phone's line while a reader waits. */
 const LARGE: readonly string[] = ["refit", "fit-packet", "bench", "offline"] satisfies (keyof typeof SCRIPTS)[];
@@ -68,12 +70,16 @@ const INSIDE_LIBRARIES = new RegExp(
   ].join("|")})$`,
 );
 
+/** Where the site's scripts begin. */
+export function scriptEntries(): string[] {
+  return Object.values(SCRIPTS).map((entry) => join(PAGES, entry));
+}
+
 /** Bundles the site's scripts into `assets/scripts`, the same every time; gives back the source files that are in them. */
-export async function bundleScripts(output: string, { words, settings }: Library): Promise<string[]> {
-  const source = join(import.meta.dirname, "../../page");
+export async function bundleScripts(output: string, { words, settings }: SiteFacts): Promise<string[]> {
   const folder = join(output, "assets/scripts");
   const { outputFiles, metafile } = await build({
-    entryPoints: Object.fromEntries(Object.entries(SCRIPTS).map(([name, entry]) => [name, join(source, entry)])),
+    entryPoints: Object.fromEntries(Object.entries(SCRIPTS).map(([name, entry]) => [name, join(PAGES, entry)])),
     outdir: folder,
     ...CLASSIC_SCRIPT,
     mangleProps: INSIDE_LIBRARIES,

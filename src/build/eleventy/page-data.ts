@@ -1,12 +1,13 @@
 import type { SiteSettings } from "../../core/site-settings.ts";
 import { PRIVATE } from "../../output/private-folder.ts";
-import { currentLibrary } from "../library/current-library.ts";
+import type { ClassEntry } from "../library/class-entry.ts";
+import { heldSource } from "../library/page-source.ts";
 import { NOT_FOUND } from "./relative-url.ts";
 
 /** What Eleventy's data files give to frames and pages: each list is the pages of one kind, by what they are about. */
 
 export function siteData(): SiteSettings {
-  return currentLibrary().settings;
+  return heldSource().settings;
 }
 
 /** Names of kits, classes, seats and pages of the guide. */
@@ -29,28 +30,28 @@ export interface LibraryData {
   readonly papers: readonly string[];
   /** The page for missing addresses, where the site has an address. */
   readonly missing: readonly string[];
+  /** What there is one of in a site. */
+  readonly site: readonly string[];
 }
 
+/** Names of what pages are wanted of. */
 export function libraryData(): LibraryData {
-  const { views, classes, guide, settings } = currentLibrary();
-  const open = classes.filter(({ plan }) => plan.state !== "closed");
-  const seats = classes.flatMap((one) => one.seats);
+  const { wanted, classes, guide, settings, isServed } = heldSource();
+  const own = classes.filter(({ slug }) => wanted.classes.includes(slug));
+  const isOpen = ({ card }: ClassEntry): boolean => card.plan.state !== "closed";
+  const keys = ({ slug }: ClassEntry, seats: readonly number[]): string[] => seats.map((seat) => `${slug}/${seat}`);
   return {
-    kits: views.map(({ slug }) => slug),
-    classes: classes.map(({ slug }) => slug),
-    open: open.map(({ slug }) => slug),
-    seats: seats.map(({ key }) => key),
-    fitting: seats.filter(({ view }) => view).map(({ key }) => key),
-    guide: guide.map(({ name }) => name),
-    authored: isServing() ? views.map(({ slug }) => slug) : [],
-    authors: isServing() ? ["author"] : [],
-    contents: guide.length === 0 ? [] : ["guide"],
-    papers: open.length === 0 ? [] : [PRIVATE],
-    missing: settings.url === undefined ? [] : [NOT_FOUND],
+    kits: wanted.kits,
+    classes: wanted.classes,
+    open: own.filter(isOpen).map(({ slug }) => slug),
+    seats: own.flatMap((one) => keys(one, one.card.seats)),
+    fitting: own.flatMap((one) => keys(one, one.card.fitting)),
+    guide: wanted.guide ? guide.map(({ name }) => name) : [],
+    authored: isServed ? wanted.kits : [],
+    authors: isServed && wanted.site ? ["author"] : [],
+    contents: wanted.guide && guide.length > 0 ? ["guide"] : [],
+    papers: wanted.site && classes.some(isOpen) ? [PRIVATE] : [],
+    missing: wanted.site && settings.url !== undefined ? [NOT_FOUND] : [],
+    site: wanted.site ? ["site"] : [],
   };
-}
-
-/** Eleventy tells its run mode in this variable before it asks for data: build, watch or serve. */
-function isServing(): boolean {
-  return ["watch", "serve"].includes(process.env["ELEVENTY_RUN_MODE"] ?? "build");
 }

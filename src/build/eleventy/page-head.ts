@@ -1,9 +1,9 @@
-import { FEED, hasFeed } from "../../output/feeds/feed.ts";
+import { FEED } from "../../output/feeds/feed.ts";
 import { SOCIAL } from "../../output/feeds/social-size.ts";
 import type { LinkTo } from "../../output/parts/cards.ts";
 import type { PageHead } from "../../output/parts/head.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library/library.ts";
+import type { PageSource } from "../library/page-source.ts";
 import { NOT_FOUND } from "./relative-url.ts";
 
 const STAND_INS: readonly string[] = [NOT_FOUND, "/offline.html"];
@@ -13,7 +13,7 @@ const OF_FEW = /^\/(classes\/[^/]+\/seat-\d+|private|author)\//;
 
 /** `page` is the page's address below the site, `/kits/harbour-moon/`; title and summary are its own; `link` leads from it to others. */
 export function pageHead(
-  library: Library,
+  library: PageSource,
   page: string,
   { title, summary, link }: { title: string; summary: string | undefined; link: LinkTo },
 ): PageHead {
@@ -30,18 +30,17 @@ export function pageHead(
 }
 
 /** The feed as a page links to it; undefined where the site has none. */
-export function feedOf({ settings, views, classes }: Library, link: LinkTo): PageHead["feed"] {
-  const fed = { kits: views.map(({ kit }) => kit), classes: classes.map(({ plan }) => plan) };
-  return hasFeed(settings, fed) ? { address: link(`/${FEED}`), site: settings.title } : undefined;
+export function feedOf({ settings, hasFeed }: PageSource, link: LinkTo): PageHead["feed"] {
+  return hasFeed ? { address: link(`/${FEED}`), site: settings.title } : undefined;
 }
 
 function previewOf(
-  { settings, views }: Library,
+  { settings, kits }: PageSource,
   page: string,
   { canonical, title, summary }: { canonical: string; title: string; summary: string | undefined },
 ): PageHead["preview"] {
-  const kit = views.find(({ slug }) => page.startsWith(`/kits/${slug}/`));
-  const shown = kit ?? views[0];
+  const kit = kits.find(({ slug }) => page.startsWith(`/kits/${slug}/`))?.card;
+  const shown = kit ?? kits[0]?.card;
   const property = (name: string, content: string | number) => ({ property: `og:${name}`, content });
   return [
     property("type", kit ? "article" : "website"),

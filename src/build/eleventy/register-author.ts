@@ -1,27 +1,27 @@
 import { makeabilityOf } from "../../core/makeability/makeability.ts";
-import { isSlight } from "../../core/makeability/trouble.ts";
 import { authorIndex, authorPage } from "../../output/parts/author.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library/library.ts";
-import { authorWarnings } from "../tell.ts";
+import type { KitEntry } from "../library/kit-entry.ts";
+import type { PageSource } from "../library/page-source.ts";
 import { linkFromPage } from "./link-from-page.ts";
 import type { SiteConfig } from "./site-config.ts";
 
 /** Registers the pages for authors: one for each kit, and the list of them. `library.authored` names none in a build. */
 export function registerAuthors(
   config: SiteConfig,
-  opened: () => Library,
+  opened: () => PageSource,
   link: (from: string, target: string) => string,
 ): void {
   const linkOf = linkFromPage(link);
-  const titleOf = (slug: string): string => opened().view(slug).kit.title;
+  const entryOf = (slug: string): KitEntry => opened().kits.find((one) => one.slug === slug)!;
+  const titleOf = (slug: string): string => entryOf(slug).card.kit.title;
   config.addFilter("authorPage", (slug: string, page: string) => {
     const view = opened().view(slug);
-    return authorPage(view, makeabilityOf(view), [...authorWarnings(view), ...view.notes], linkOf(page));
+    return authorPage(view, makeabilityOf(view), [...entryOf(slug).warnings, ...view.notes], linkOf(page));
   });
   config.addFilter("authorIndex", (page: string) =>
     authorIndex(
-      opened().views.map((view) => ({ view, troubles: toLookAt(view) })),
+      opened().kits.map(({ slug, card }) => ({ kit: card.kit, troubles: opened().troubles(slug) })),
       linkOf(page),
     ),
   );
@@ -42,8 +42,4 @@ export function registerAuthors(
     pagination: { data: "library.authors", size: 1, alias: "authors" },
     eleventyExcludeFromCollections: true,
   });
-}
-
-function toLookAt(view: Parameters<typeof makeabilityOf>[0]): number {
-  return makeabilityOf(view).troubles.filter(({ trouble }) => !isSlight(trouble)).length;
 }

@@ -14,7 +14,7 @@ import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { SeatView } from "../../output/views/class/seat-view.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library/library.ts";
+import type { PageSource } from "../library/page-source.ts";
 import { pageHead } from "./page-head.ts";
 import { relativeUrl } from "./relative-url.ts";
 import type { SiteConfig } from "./site-config.ts";
@@ -42,9 +42,8 @@ const PRINTS = {
 type Print = keyof typeof PRINTS;
 
 /** Registers the pages of classes: seats with their packets, the teacher's packet, the measuring card. */
-export function registerClasses(config: SiteConfig, opened: () => Library): void {
-  const classes = (): readonly ClassView[] => opened().classes;
-  const viewOf = (slug: string): ClassView => found(classes(), ({ slug: own }) => own === slug, slug);
+export function registerClasses(config: SiteConfig, opened: () => PageSource): void {
+  const viewOf = (slug: string): ClassView => opened().classView(slug);
   const classOf = (key: string): ClassView => viewOf(key.split("/")[0]!);
   const seatOf = (key: string): SeatView => found(classOf(key).seats, (seat) => seat.key === key, key);
   config.addFilter("classPage", (slug: string, page: string) => {
@@ -53,7 +52,12 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
   });
   config.addFilter("classEvent", (slug: string) => dataBlock(eventOf(viewOf(slug), opened().settings)));
   config.addFilter("privatePage", (page: string) =>
-    privatePage(classes().filter(isOpen), (target) => relativeUrl(target, stated(page))),
+    privatePage(
+      opened()
+        .classes.map(({ card }) => card)
+        .filter(({ plan }) => plan.state !== "closed"),
+      (target) => relativeUrl(target, stated(page)),
+    ),
   );
   config.addFilter("roomPage", (slug: string) => roomPage(viewOf(slug)));
   config.addFilter("seatPage", (key: string) => seatPage(seatOf(key), classOf(key)));
@@ -63,17 +67,13 @@ export function registerClasses(config: SiteConfig, opened: () => Library): void
   addPages(config, viewOf, (key) => say.seatTitle({ seat: seatOf(key).number, class: classOf(key).plan.title }));
 }
 
-function isOpen({ plan }: ClassView): boolean {
-  return plan.state !== "closed";
-}
-
 function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T {
   const one = list.find(is);
   if (!one) throw new Error(`no class or seat "${name}"`);
   return one;
 }
 
-function framedPrint(library: Library, name: Print, page: string, view: ClassView): FramedPrint {
+function framedPrint(library: PageSource, name: Print, page: string, view: ClassView): FramedPrint {
   const { title, summary, units } = view.plan;
   const { heading: headingOf, part } = PRINTS[name];
   const heading = headingOf({ title });

@@ -23,7 +23,7 @@ import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library/library.ts";
+import type { PageSource } from "../library/page-source.ts";
 import { LICENCES } from "../licences/write-licences.ts";
 import { linkFromPage } from "./link-from-page.ts";
 import { feedOf, pageHead } from "./page-head.ts";
@@ -41,11 +41,11 @@ interface Packet extends PacketOf {
 /** Gives the page frames their markup, as filters of what a page is about. `link` leads from one page's address to another's. */
 export function registerParts(
   config: SiteConfig,
-  opened: () => Library,
+  opened: () => PageSource,
   link: (from: string, target: string) => string,
 ): void {
   const linkOf = linkFromPage(link);
-  const guideOf = (page: string): string | undefined => (opened().guide.length === 0 ? undefined : linkOf(page)(GUIDE));
+  const guideOf = (page: string): string | undefined => (opened().hasGuide ? linkOf(page)(GUIDE) : undefined);
   // The engine's own filter of this name writes nothing for a misspelt name.
   config.addFilter("safe", (markup?: string | Html) => new nunjucks.runtime.SafeString(String(stated(markup))));
   config.addFilter("pageHead", (page: string, title: string, summary?: string) =>
@@ -59,7 +59,7 @@ export function registerParts(
   config.addFilter("piecesLink", (page: string) => piecesLink(linkOf(page)(PIECES)));
   config.addFilter("piecesPage", (page: string) =>
     piecesPage(
-      opened().views.map(({ kit }) => kit),
+      opened().kits.map(({ card }) => card.kit),
       linkOf(page),
     ),
   );
@@ -79,24 +79,27 @@ export function registerParts(
   config.addFilter("makePage", (slug: string) => makePage(opened().view(slug)));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string) => {
-    const { views: kits, classes, catalogue, story } = opened();
+    const { kits, classes, catalogue, story } = opened();
     const links = { link: linkOf(page), guide: guideOf(page) };
     return cataloguePage({
       heading: catalogue.heading,
       story: storyPart(story(page), page, links.link),
-      kits,
-      classes,
+      kits: kits.map(({ card }) => card),
+      classes: classes.map(({ card }) => card),
       ...links,
     });
   });
   config.addFilter("glossaryPage", glossaryPage);
   config.addFilter("guideContents", (page: string) => guideContents(opened().guide, linkOf(page)));
   config.addFilter("guidePage", (page: string, name: string) => {
-    const { guide, guidePage, views } = opened();
-    const shown = { page: guidePage(stated(name)), guide, kit: views[0] };
-    return guidePagePart({ ...shown, reference: referenceOf, link: linkOf(page) });
+    const { guide, guidePage, kits, view } = opened();
+    const kit = kits[0] && view(kits[0].slug);
+    return guidePagePart({ page: guidePage(stated(name)), guide, kit, reference: referenceOf, link: linkOf(page) });
   });
-  config.addFilter("missingPage", (page: string) => missingPage(opened().views, linkOf(page)));
+  config.addFilter("missingPage", (page: string) => missingPage(
+      opened().kits.map(({ card }) => card),
+      linkOf(page),
+    ));
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {
     const packet = seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat);
@@ -110,7 +113,7 @@ function keptOf(view: KitView): Markup {
   return keptPart(view.kit, makeabilityOf(view).seen);
 }
 
-function kitPacket(library: Library, template: PacketPage, slug: string): Packet {
+function kitPacket(library: PageSource, template: PacketPage, slug: string): Packet {
   const view = library.view(slug);
   const { title, summary } = view.kit;
   const main = PACKET_PAGES[template](view);
@@ -118,10 +121,10 @@ function kitPacket(library: Library, template: PacketPage, slug: string): Packet
 }
 
 /** `key` is the seat's: its class and its number. */
-function seatPacket({ classes }: Library, key: string): Packet {
-  const own = classes.find(({ slug }) => slug === key.split("/")[0]);
-  const seat = own?.seats.find((one) => one.key === key);
-  if (!own || !seat?.inClass) throw new Error(`no packet for seat "${key}"`);
+function seatPacket({ classView }: PageSource, key: string): Packet {
+  const own = classView(key.split("/")[0]!);
+  const seat = own.seats.find((one) => one.key === key);
+  if (!seat?.inClass) throw new Error(`no packet for seat "${key}"`);
   const { kit } = seat.inClass;
   return {
     heading: say.packetSeatTitle({ seat: seat.number, title: kit.title }),

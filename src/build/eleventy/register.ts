@@ -3,22 +3,19 @@ import { basePath } from "../../input/settings/settings.ts";
 import * as messages from "../../words/messages.ts";
 import type { Use } from "../fonts/faces.ts";
 import { fontStyles } from "../fonts/font-styles.ts";
-import { currentLibrary as opened } from "../library/current-library.ts";
-import { watchedFolders } from "../stages.ts";
+import { heldSource as opened } from "../library/page-source.ts";
 import { registerAuthors } from "./register-author.ts";
 import { registerClasses } from "./register-classes.ts";
 import { registerParts } from "./register-parts.ts";
 import { linkFrom } from "./relative-url.ts";
-import { registerServing } from "./serving.ts";
 import type { SiteConfig } from "./site-config.ts";
 
-const BASE = process.cwd();
-
-/** Registers pages and what they show with Eleventy, from the library of the run. */
+/** Registers pages and what they show with Eleventy, from what the run makes pages of. */
 export function registerSite(config: SiteConfig): void {
-  let serving = false;
   // While serving, the site stands at the root, whatever its address will be.
-  const root = (): string => (serving ? "/" : basePath(opened().settings.url ?? "http://host/"));
+  const root = (): string => (opened().isServed ? "/" : basePath(opened().settings.url ?? "http://host/"));
+  // Compiled frames would be held for the next run of Eleventy in this thread, with what the last one had registered.
+  config.setUseTemplateCache(false);
   // Pruning would parse every page again; no page names an empty bundle.
   config.addPlugin(bundlePlugin, { pruneEmptySelector: false });
   // A misspelt name in a layout has no value, and a misspelt message calls what is not there: both stop the build.
@@ -37,11 +34,6 @@ export function registerSite(config: SiteConfig): void {
   registerClasses(config, opened);
   registerAuthors(config, opened, (from, target) => linkFrom(from, target, root()));
   config.addFilter("fontStyles", (use: Use) => fontStyles(use, opened().fonts));
-  for (const path of watchedFolders()) config.addWatchTarget(path);
-  config.on("eleventy.before", ({ runMode }: { runMode: string }) => {
-    serving = runMode !== "build";
-  });
-  registerServing(config, BASE);
 }
 
 /** Bundles stand at the root, and every page links to them from where it is. */
@@ -64,8 +56,7 @@ function addCatalogue(config: SiteConfig): void {
       title: () => opened().catalogue.title,
       summary: () => opened().catalogue.summary,
     },
-    permalink: "index.html",
-    eleventyExcludeFromCollections: true,
+    ...ofSite("index.html"),
   });
 }
 
@@ -100,8 +91,7 @@ function addPieces(config: SiteConfig): void {
   config.addTemplate("pieces.njk", "", {
     layout: "pieces.njk",
     eleventyComputed: { title: () => messages.piecesTitle(), summary: () => messages.piecesSummary() },
-    permalink: "pieces/index.html",
-    eleventyExcludeFromCollections: true,
+    ...ofSite("pieces/index.html"),
   });
 }
 
@@ -109,8 +99,7 @@ function addGlossary(config: SiteConfig): void {
   config.addTemplate("glossary.njk", "{{ page.url | glossaryPage | safe }}", {
     layout: "base.njk",
     eleventyComputed: { title: () => messages.glossaryTitle(), summary: () => messages.glossarySummary() },
-    permalink: "glossary/index.html",
-    eleventyExcludeFromCollections: true,
+    ...ofSite("glossary/index.html"),
   });
 }
 
@@ -140,8 +129,7 @@ function addStandIns(config: SiteConfig): void {
   config.addTemplate("offline.njk", "{{ page.url | absentPage | safe }}", {
     layout: "base.njk",
     eleventyComputed: { title: () => messages.siteAbsentTitle() },
-    permalink: "offline.html",
-    eleventyExcludeFromCollections: true,
+    ...ofSite("offline.html"),
   });
   config.addTemplate("404.njk", "{{ page.url | missingPage | safe }}", {
     layout: "base.njk",
@@ -150,6 +138,15 @@ function addStandIns(config: SiteConfig): void {
     pagination: { data: "library.missing", size: 1, alias: "missing" },
     eleventyExcludeFromCollections: true,
   });
+}
+
+/** A page of the whole site, made where those are wanted. */
+function ofSite(permalink: string): Record<string, unknown> {
+  return {
+    permalink,
+    pagination: { data: "library.site", size: 1, alias: "site_" },
+    eleventyExcludeFromCollections: true,
+  };
 }
 
 function paged(name: string, permalink: string): Record<string, unknown> {

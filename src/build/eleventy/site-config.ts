@@ -1,5 +1,6 @@
 /** The parts of Eleventy's configuration that the site uses. */
 export interface SiteConfig {
+  setUseTemplateCache(isUsed: boolean): void;
   addPlugin(plugin: unknown, options?: object): void;
   setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined: boolean }): void;
   addNunjucksGlobal(name: string, value: unknown): void;

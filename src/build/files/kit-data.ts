@@ -1,16 +1,14 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Library } from "../library/library.ts";
+import type { Kit } from "../../core/kit/kit.ts";
+import type { Caution } from "../../core/plan/caution.ts";
 
-/** Writes what a page needs to fit each kit to another book as a script beside its page, which also loads from the disk. */
-export function writeKitData(output: string, { views, cautions }: Library): void {
-  for (const { slug, kit } of views) {
-    const folder = join(output, "kits", slug);
-    mkdirSync(folder, { recursive: true });
-    const data = JSON.stringify({ kit, cautions });
-    writeFileSync(
-      join(folder, "kit-data.js"),
-      `(self.leaflightKits??={})[${JSON.stringify(slug)}]=self.leaflightKit=${data};\n`,
-    );
-  }
+/** Writes what a page needs to fit a kit to another book as a script beside its page, which also loads from the disk. */
+export function writeKitData(folder: string, kit: Kit, cautions: readonly Caution[]): void {
+  mkdirSync(folder, { recursive: true });
+  const data = JSON.stringify({ kit, cautions });
+  writeFileSync(
+    join(folder, "kit-data.js"),
+    `(self.leaflightKits??={})[${JSON.stringify(kit.slug)}]=self.leaflightKit=${data};\n`,
+  );
 }

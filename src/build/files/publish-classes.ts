@@ -14,27 +14,22 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
 import { seatPartNames, seatPartsText } from "../../words/seats.ts";
-import type { Library } from "../library/library.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
 import { finishPdf } from "../print/finish-pdf.ts";
 import { cutSheetsPdf } from "./cut-sheets-pdf.ts";
-import { writeCutFiles, writePatternFiles } from "./publish-files.ts";
+import { writeCutFiles, writeSeatFiles } from "./publish-files.ts";
 
 /**
  * Writes each seat's pattern, pictures and cut files beside its page, the cut sheets of the whole class among the teacher's
  * papers, and what a calendar reads of a class to come.
  */
-export async function publishClasses(
-  output: string,
-  { classes, settings }: Pick<Library, "classes" | "settings">,
-): Promise<void> {
-  for (const view of classes) {
-    const folder = join(output, "classes", view.slug);
-    mkdirSync(folder, { recursive: true });
-    if (!isOver(view.plan.state)) writeFileSync(join(folder, CALENDAR), classCalendar(view.plan, settings));
-    for (const seat of view.seats)
-      if (seat.view) await writePatternFiles(join(folder, `seat-${seat.number}`), seat.view, seat.number);
-    await writeSheets(join(output, privateFolder(view.slug)), view);
-  }
+export async function publishClass(output: string, view: ClassView, settings: SiteSettings): Promise<void> {
+  const folder = join(output, "classes", view.slug);
+  mkdirSync(folder, { recursive: true });
+  if (!isOver(view.plan.state)) writeFileSync(join(folder, CALENDAR), classCalendar(view.plan, settings));
+  for (const seat of view.seats)
+    if (seat.view) await writeSeatFiles(join(folder, `seat-${seat.number}`), seat.view, seat.number);
+  await writeSheets(join(output, privateFolder(view.slug)), view);
 }
 
 /** The cut sheets as files for cutters, and all in one PDF at true size for a knife. */

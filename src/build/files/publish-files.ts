@@ -10,34 +10,51 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
+import { makeabilityFile } from "./makeability-file.ts";
 import { writeCoverImage, writeSmallImage, writeSocialImage } from "../images/images.ts";
 
-/** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
-export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
-  for (const view of views) {
-    const { slug, kit } = view;
-    const folder = join(output, "kits", slug);
-    const finished = await writePatternFiles(folder, view);
-    writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
-    await writeSmallImage(finished, join(folder, "small.webp"));
-    await writeSocialImage(finished, join(folder, "social.png"));
-  }
+/** Writes a kit's pattern for programs, and how it can be made. */
+export function writeKitFiles(folder: string, view: KitView): void {
+  writePatternFiles(folder, view);
+  writeFileSync(makeabilityFile(folder), makeabilityJson(view.kit, makeabilityOf(view)));
+}
+
+/** Draws a kit's front: as it was computed, for the cover of its packet, for the catalogue and for link previews. */
+export async function writeKitPictures(folder: string, view: KitView): Promise<void> {
+  const finished = await writeFronts(folder, view);
+  await writeSmallImage(finished, join(folder, "small.webp"));
+  await writeSocialImage(finished, join(folder, "social.png"));
+}
+
+/** Writes the schemas of front matters and settings. */
+export function writeSchemas(output: string): void {
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
   writeFileSync(join(output, "schema", "site.json"), settingsSchemaText());
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 
-/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book, of a `seat` with its number; the finished piece as it was drawn. */
-export async function writePatternFiles(
-  folder: string,
-  { slug, kit, pattern, findings, supplies, effort }: KitView,
-  seat?: number,
-): Promise<string> {
+/** Writes pattern, front pictures, the cover's picture and cut files of a kit on the book of a seat. */
+export async function writeSeatFiles(folder: string, view: KitView, seat: number): Promise<void> {
+  writePatternFiles(folder, view);
+  writeKitCutFiles(folder, view, seat);
+  await writeFronts(folder, view);
+}
+
+function writePatternFiles(folder: string, { kit, pattern, findings, supplies, effort }: KitView): void {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
+}
+
+/** Writes what a cutter reads of a kit, of a `seat` with its number. */
+export function writeKitCutFiles(folder: string, { kit, pattern }: KitView, seat?: number): void {
   writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern, seat));
+}
+
+/** Draws the front by day, lit where there is a light, and for the cover; gives back the finished piece as it was drawn. */
+async function writeFronts(folder: string, { slug, kit, pattern }: KitView): Promise<string> {
+  mkdirSync(folder, { recursive: true });
   const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);

@@ -2,11 +2,8 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { type RoundData, roundData, roundScript } from "../../output/data/round-data.ts";
 
-/** Writes each kit's data of the view in the round from its pattern.json, as a script that also loads from the disk. */
-export function writeRoundData(output: string, kits: readonly { readonly slug: string }[]): void {
-  for (const { slug } of kits) {
-    const folder = join(output, "kits", slug);
-    const published: RoundData = JSON.parse(readFileSync(join(folder, "pattern.json"), "utf8"));
-    writeFileSync(join(folder, "round-data.js"), roundScript(roundData(published)));
-  }
+/** Writes a kit's data of the view in the round from its pattern.json, as a script that also loads from the disk. */
+export function writeRoundData(folder: string): void {
+  const published: RoundData = JSON.parse(readFileSync(join(folder, "pattern.json"), "utf8"));
+  writeFileSync(join(folder, "round-data.js"), roundScript(roundData(published)));
 }

@@ -5,13 +5,13 @@ import { settingsFile, URL_VARIABLE } from "../../input/settings/settings.ts";
 import { FEED, feed, hasFeed } from "../../output/feeds/feed.ts";
 import { sitemap } from "../../output/feeds/sitemap.ts";
 import * as say from "../../words/messages.ts";
-import type { Library } from "../library/library.ts";
+import type { PageSource } from "../library/page-source.ts";
 
 /** Writes what says where the site's pages stand: site map and feed. Without an address there is neither. */
-export function writeSiteFiles(output: string, { views, classes, guide, settings }: Library): void {
+export function writeSiteFiles(output: string, { kits: entries, classes, guide, settings }: Pick<PageSource, "kits" | "classes" | "guide" | "settings">): void {
   const { url } = settings;
   if (url === undefined) return;
-  const kits = views.map(({ kit }) => kit);
+  const kits = entries.map(({ card }) => card.kit);
   const slugs = classes.map(({ slug }) => slug);
   writeFileSync(
     join(output, "sitemap.xml"),
@@ -22,7 +22,7 @@ export function writeSiteFiles(output: string, { views, classes, guide, settings
       guide.map(({ name }) => name),
     ),
   );
-  const fed = { kits, classes: classes.map(({ plan }) => plan) };
+  const fed = { kits, classes: classes.map(({ card }) => card.plan) };
   if (hasFeed(settings, fed)) writeFileSync(join(output, FEED), feed({ ...settings, url }, fed));
 }
 

@@ -70,13 +70,27 @@ export class KeptFiles {
 
   /** Keeps a file: written aside, and under its name when all of it is on the disk. */
   put(key: string, bytes: Uint8Array): void {
-    const name = `${key}.${hashOf(bytes)}.${this.#ending}`;
+    const hash = hashOf(bytes);
+    const name = `${key}.${hash}.${this.#ending}`;
     this.#used.add(name);
+    this.#entries.set(key, [{ name, key, hash }]);
     this.#try(() => writeAside(join(this.#folder, name), `${name}.${ownName()}`, bytes));
   }
 
-  /** Tells what was damaged, and drops what is old or too much, the longest unused first. */
-  close(bounds: KeptBounds = KEPT_BOUNDS): void {
+  /** Names of all that this run used. */
+  used(): string[] {
+    return [...this.#used];
+  }
+
+  /** Tells what was damaged, and drops what is old or too much, the longest unused first; `alsoUsed` are names of what other threads used. */
+  close({
+    bounds = KEPT_BOUNDS,
+    alsoUsed = [],
+  }: {
+    readonly bounds?: KeptBounds;
+    readonly alsoUsed?: readonly string[];
+  } = {}): void {
+    for (const name of alsoUsed) this.#used.add(name);
     if (this.#damaged > 0) this.#tell(say.keptDamaged({ count: this.#damaged, folder: this.#folder }));
     if (!this.#usable) return;
     this.#try(() => {

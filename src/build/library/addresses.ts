@@ -1,23 +1,23 @@
 import type { GuidePage } from "../../core/guide/guide-page.ts";
-import type { ClassView } from "../../output/views/class/class-view.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
 import { PAPERS } from "../../output/views/paper.ts";
+import type { ClassEntry } from "./class-entry.ts";
+import type { KitEntry } from "./kit-entry.ts";
 
 /** What of a library has pages. */
 interface Listed {
-  readonly views: readonly KitView[];
-  readonly classes: readonly ClassView[];
+  readonly kits: readonly Pick<KitEntry, "slug" | "card">[];
+  readonly classes: readonly Pick<ClassEntry, "slug" | "card">[];
   readonly guide: readonly GuidePage[];
 }
 
 /** The pages of a site, and the files that a text may lead to, as addresses below it: `/kits/moon/packet-a4.pdf`. */
-export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<string> {
+export function addressesOf({ kits, classes, guide }: Listed): ReadonlySet<string> {
   return new Set([
     "/",
     "/glossary/",
     ...(guide.length > 0 ? ["/guide/"] : []),
     ...guide.map(({ name }) => `/guide/${name}/`),
-    ...views.flatMap(({ slug, pattern: { pocket } }) =>
+    ...kits.flatMap(({ slug, card: { hasLight } }) =>
       [
         ...[
           "",
@@ -30,7 +30,7 @@ export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<stri
           "pattern.csv",
           "front.svg",
         ],
-        ...(pocket ? ["front-lit.svg"] : []),
+        ...(hasLight ? ["front-lit.svg"] : []),
         ...PAPERS.flatMap(({ name }) => [
           `packet-${name}.pdf`,
           `packet-bench-${name}.pdf`,
@@ -39,9 +39,9 @@ export function addressesOf({ views, classes, guide }: Listed): ReadonlySet<stri
         ]),
       ].map((file) => `/kits/${slug}/${file}`),
     ),
-    ...classes.flatMap(({ slug, seats }) => [
+    ...classes.flatMap(({ slug, card }) => [
       `/classes/${slug}/`,
-      ...seats.map(({ number }) => `/classes/${slug}/seat-${number}/`),
+      ...card.seats.map((number) => `/classes/${slug}/seat-${number}/`),
     ]),
   ]);
 }

@@ -1,125 +1,133 @@
 import { join } from "node:path";
-import type { GuidePage } from "../../core/guide/guide-page.ts";
-import type { Caution } from "../../core/plan/caution.ts";
-import type { SiteSettings } from "../../core/site-settings.ts";
+import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import type { Story } from "../../core/story/story.ts";
-import { type Catalogue, plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
-import { readCautions } from "../../input/cautions/read-cautions.ts";
-import { readClasses } from "../../input/class/read-classes.ts";
+import { plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
+import { cautionsFile } from "../../input/cautions/read-cautions.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { slugOf } from "../../input/files/folders.ts";
 import type { KitMessage } from "../../input/files/message.ts";
-import { readEach } from "../../input/files/readings.ts";
 import type { Strays } from "../../input/files/strays.ts";
-import { ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readGuide } from "../../input/guide/read-guide.ts";
 import type { Draft } from "../../input/kit/drafts.ts";
-import { readKits } from "../../input/kit/read-kit.ts";
-import { readMotifs } from "../../input/kit/read-motifs.ts";
-import { readSettings } from "../../input/settings/read-settings.ts";
-import { siteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
-import { catalogueOf } from "../../input/words/fluent.ts";
-import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
-import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
+import type { AuthoredText } from "../../input/texts/authored-text.ts";
+import { statedWords } from "../../input/words/read-words.ts";
+import { hasFeed } from "../../output/feeds/feed.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
-import type { Catalogue as Words } from "../../words/message.ts";
-import { speak } from "../../words/speak.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { folderKey } from "../store/folder-key.ts";
+import { keyOf, type Store } from "../store/store.ts";
 import { addressesOf } from "./addresses.ts";
+import { checkLetters } from "./check-letters.ts";
+import type { ClassEntry } from "./class-entry.ts";
 import { deadLinks } from "./dead-links.ts";
 import { Gathering } from "./gathering.ts";
+import type { KitEntry, ReadKits } from "./kit-entry.ts";
 import { kitFolders } from "./kit-folders.ts";
+import { kitRecord } from "./kit-record.ts";
 import type { Opening } from "./opening.ts";
-import { patternKit } from "./pattern-kit.ts";
-import { type SiteLetters, siteLetters } from "./site-letters.ts";
-import { type SitePhoto, sitePhotos } from "./site-photos.ts";
-import { siteStories } from "./site-stories.ts";
+import type { PageSource } from "./page-source.ts";
+import { type ClassShelf, readClassEntries, readClassView } from "./read-class-entries.ts";
+import { readFacts, type SiteFacts } from "./site-facts.ts";
+import { type SitePhoto, toldPhotos } from "./site-photos.ts";
 import { siteStrays } from "./site-strays.ts";
-import { smallLetters } from "./small-letters.ts";
+import { classTexts, kitTexts, sharedTexts } from "./site-texts.ts";
 
-/** All kits and classes of a site, read and computed once a run; templates look them up by slug. */
-export interface Library extends SiteLetters {
-  readonly views: readonly PrintedKit[];
-  readonly classes: readonly ClassView[];
-  readonly cautions: readonly Caution[];
-  /** The guide in its order. */
-  readonly guide: readonly GuidePage[];
-  readonly settings: SiteSettings;
-  readonly catalogue: Catalogue;
+/** What is known of a site, read and computed once a run. Kits and classes themselves are asked for one by one. */
+export interface Library extends Omit<PageSource, "wanted" | "isServed" | "troubles"> {
+  readonly store: Store;
+  /** A kit with its pattern. */
+  readonly record: (slug: string) => PatternedKit;
+  /** Where a kit is read from. */
+  readonly folder: (slug: string) => string;
+  /** Photos of the catalogue and of classes, and what is wrong with photos of kits. */
   readonly photos: readonly SitePhoto[];
+  readonly photoMessages: readonly KitMessage[];
+  /** Every text that authors wrote, with its place. */
+  readonly texts: () => readonly AuthoredText[];
+  /** What may disappoint in texts, in sentences. */
+  readonly warnings: readonly string[];
   /** Files that nothing names. */
   readonly strays: readonly Strays[];
-  /** By what shapes of drawings can be picked, a text for each file, by kit; only of kits that were asked for. */
-  readonly offers: ReadonlyMap<string, readonly string[]>;
   /** Kits that are not published yet. */
   readonly drafts: readonly Draft[];
-  /** The words of the site's language. */
-  readonly words: Words;
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
-  readonly view: (slug: string) => PrintedKit;
-  readonly guidePage: (name: string) => GuidePage;
-  /** What is told on the page at an address below the site: `/kits/moon/`. */
-  readonly story: (page: string) => Story;
+}
+
+/** What a library is opened with. */
+export interface Reading {
+  readonly store: Store;
+  readonly readKits: (facts: SiteFacts) => ReadKits;
 }
 
 /**
  * Reads the site's content in the project folder `base`; from then on the site's language is spoken.
  * @throws BuildError for a kit that is not there; KitError where something is broken and that is to stop; WordsError where the program's own words are
  */
-export function openLibrary(base: string, opening: Opening = {}): Library {
+export async function openLibrary(base: string, opening: Opening, { store, readKits }: Reading): Promise<Library> {
   const gathering = new Gathering(opening.whenBroken ?? "stop");
-  const { settings, words } = openLanguage(base, gathering);
-  const motifs = gathering.all(readMotifs(base));
+  const facts = readFacts(base, gathering);
+  const { settings } = facts;
   const { folders, drafts } = gathering.one(
     () => kitFolders(base, opening),
     () => ({ folders: [], drafts: [] }),
   );
-  const statedKits = gathering.all(readKits(folders, base, motifs, ownFonts(base, settings.fonts)));
-  const patterned = gathering
-    .all(readEach(statedKits, patternKit))
-    .toSorted((a, b) => a.kit.title.localeCompare(b.kit.title, settings.language));
-  const cautions = gathering.one(
-    () => readCautions(base, settings.language),
-    () => [],
-  );
+  const news = await readKits(facts)(folders);
+  gathering.all({ made: [], messages: news.flatMap(({ broken }) => broken) });
   const guide = gathering.all(readGuide(base, settings.language));
   const catalogue = gathering.one(() => readCatalogue(base), plainCatalogue);
-  const { fonts, texts, warnings } = siteLetters(base, settings, gathering);
-  gathering.stopWhereBroken();
-  const views = patterned.map((kit) => withPacket(viewKit(kit, cautions)));
-  const kits = patterned.map(({ kit }) => kit);
-  const broken = folders.map(slugOf).filter((slug) => !kits.some((kit) => kit.slug === slug));
-  const offered = { kits, broken, drafts: drafts.map(({ slug }) => slug) };
   const isPart = (opening.kits ?? []).length > 0;
-  const held = isPart ? [] : gathering.all(readClasses(join(base, contentPath("classes")), base, offered));
-  const plans = held
-    .map(({ plan }) => plan)
-    .toSorted((a, b) => a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language));
-  const classes = plans.map((plan) => viewClass(plan, views, cautions, settings.url));
-  const made = statedKits.filter(({ kit }) => kits.includes(kit));
-  const stories = siteStories(catalogue, made, held);
-  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ views, classes, guide }), isPart) });
+  const letters = lettersOf(facts, store, isPart, gathering);
+  gathering.all({ made: [], messages: news.flatMap((one) => one.letters) });
   gathering.stopWhereBroken();
+  const kits = news
+    .flatMap(({ entry }) => entry ?? [])
+    .toSorted((a, b) => a.card.kit.title.localeCompare(b.card.kit.title, settings.language));
+  const folder = (slug: string): string => found(folders, (one) => slugOf(one) === slug, slug);
+  const record = (slug: string): PatternedKit => {
+    const { key } = found(kits, (one) => one.slug === slug, slug);
+    return kitRecord(store, key, folder(slug), facts);
+  };
+  const view = (slug: string): PrintedKit => withPacket(viewKit(record(slug), facts.cautions));
+  const broken = folders.map(slugOf).filter((slug) => !kits.some((kit) => kit.slug === slug));
+  const shelf: ClassShelf = {
+    facts,
+    store,
+    kits,
+    broken,
+    drafts: drafts.map(({ slug }) => slug),
+    view: held(view),
+    kit: (slug) => shelf.view(slug).kit,
+  };
+  const classes = isPart ? [] : gathering.all(readClassEntries(shelf));
+  const stories = storiesOf(catalogue.story, kits, classes);
+  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ kits, classes, guide }), isPart) });
+  gathering.stopWhereBroken();
+  const fed = { kits: kits.map(({ card }) => card.kit), classes: classes.map(({ card }) => card.plan) };
+  const told = [...stories].filter(([address]) => !address.startsWith("/kits/"));
   return {
-    views,
+    ...facts,
+    store,
+    kits,
     classes,
-    cautions,
     guide,
-    settings,
     catalogue,
-    photos: sitePhotos(made, stories),
-    strays: [...siteStrays(base, catalogue.story), ...[...statedKits, ...held].flatMap(({ strays }) => strays)],
-    drafts,
-    words,
-    fonts,
-    texts,
-    warnings: [...warnings, ...views.flatMap((view) => smallLetters(view.kit, texts, fonts))],
-    messages: gathering.messages,
-    offers: new Map(isPart ? statedKits.map(({ kit, offers }) => [kit.slug, offers()] as const) : []),
-    view: (slug) => found(views, (view) => view.slug === slug, slug),
+    hasGuide: guide.length > 0,
+    hasFeed: hasFeed(settings, fed),
+    record,
+    folder,
+    view,
+    classView: held((slug: string) => readClassView(slug, shelf)),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
     story: (page) => found([...stories], ([address]) => address === page, page)[1],
+    photos: told.flatMap(([address, story]) => toldPhotos(address, story)),
+    photoMessages: news.flatMap(({ photos }) => photos),
+    texts: () => [...sharedTexts(base, cautionsFile(base, settings.language)), ...folders.flatMap((one) => kitTexts(base, one)), ...classTexts(base)],
+    warnings: [...letters, ...kits.flatMap((kit) => kit.letters)],
+    strays: [...siteStrays(base, catalogue.story), ...[...kits, ...classes].flatMap(({ strays }) => strays)],
+    drafts,
+    messages: gathering.messages,
   };
 }
 
@@ -129,22 +137,42 @@ function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T 
   return one;
 }
 
-/** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */
-function openLanguage(base: string, gathering: Gathering): Pick<Library, "settings" | "words"> {
-  const english = gathering.one(
-    () => readWords(base, SOURCE),
-    () => catalogueOf(readLanguage(base, SOURCE)),
-  );
-  speak(english, SOURCE);
-  const read = (): SiteSettings => readSettings(base, process.env[URL_VARIABLE]);
-  const settings = gathering.one(read, () => siteSettings.parse({}));
-  const { language } = settings;
+/** The same, computed once for each name. */
+function held<T>(compute: (name: string) => T): (name: string) => T {
+  const known = new Map<string, T>();
+  return (name) => {
+    const one = known.get(name) ?? compute(name);
+    known.set(name, one);
+    return one;
+  };
+}
+
+/** What is told on pages, by their addresses below the site: `/kits/moon/`. */
+function storiesOf(
+  catalogue: Story,
+  kits: readonly KitEntry[],
+  classes: readonly ClassEntry[],
+): ReadonlyMap<string, Story> {
+  return new Map([
+    ["/", catalogue],
+    ...kits.map(({ slug, story }) => [`/kits/${slug}/`, story] as const),
+    ...classes.map(({ slug, story }) => [`/classes/${slug}/`, story] as const),
+  ]);
+}
+
+/** What may disappoint in texts and words that are of no kit; letters that could not be printed are gathered. */
+function lettersOf(facts: SiteFacts, store: Store, isPart: boolean, gathering: Gathering): readonly string[] {
+  const { base, settings, fonts } = facts;
+  const of = [folderKey(join(base, contentPath("index.md"))), folderKey(join(base, contentPath("classes")))];
+  const key = keyOf("letters", codeKey(import.meta.filename), facts.key, of, isPart);
   const words = gathering.one(
-    () => (language === SOURCE ? english : readWords(base, language)),
-    () => english,
+    () => statedWords(base, settings.language),
+    () => [],
   );
-  gathering.stopWhereBroken();
-  speak(words, language);
-  // What settings leave out is filled in with words of their language.
-  return { settings: language === SOURCE ? settings : read(), words };
+  const { wrong, warnings } = store.value(key, () => {
+    const texts = [...sharedTexts(base, cautionsFile(base, settings.language)), ...(isPart ? [] : classTexts(base))];
+    return checkLetters(texts, words, fonts);
+  });
+  gathering.all({ made: [], messages: wrong });
+  return warnings;
 }

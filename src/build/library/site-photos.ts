@@ -1,10 +1,10 @@
 import type { Photo } from "../../core/kit/kit.ts";
+import type { Story } from "../../core/story/story.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { fieldName } from "../../input/files/schema-messages.ts";
 import type { StatedKit } from "../../input/kit/read-kit.ts";
 import { photoStems } from "../../output/views/photo-files.ts";
 import * as say from "../../words/messages.ts";
-import type { Stories } from "./site-stories.ts";
 
 /** A photo of a page. */
 export interface SitePhoto {
@@ -19,25 +19,25 @@ export interface SitePhoto {
   readonly at: Pick<KitMessage, "line" | "column" | "field">;
 }
 
-/** Every photo of a site's pages: those that kits list, and those that texts show. */
-export function sitePhotos(
-  kits: readonly Pick<StatedKit, "kit" | "file" | "placeOf">[],
-  stories: Stories,
-): SitePhoto[] {
-  const listed = kits.flatMap(({ kit: { slug, photos }, file, placeOf }) => {
-    const stems = photoStems(photos, "photos");
-    return photos.map((photo, i): SitePhoto => {
-      const path = ["photos", i, "file"];
-      const at = { ...placeOf(path), field: fieldName(path) };
-      return { photo, stem: stems[i]!, page: file, target: `kits/${slug}/`, at };
-    });
+/** The photos that a kit lists. */
+export function listedPhotos({
+  kit: { slug, photos },
+  file,
+  placeOf,
+}: Pick<StatedKit, "kit" | "file" | "placeOf">): SitePhoto[] {
+  const stems = photoStems(photos, "photos");
+  return photos.map((photo, i): SitePhoto => {
+    const path = ["photos", i, "file"];
+    const at = { ...placeOf(path), field: fieldName(path) };
+    return { photo, stem: stems[i]!, page: file, target: `kits/${slug}/`, at };
   });
-  const told = [...stories].flatMap(([address, { file, pictures }]) => {
-    const stems = photoStems(pictures, "pictures");
-    return pictures.map((photo, i): SitePhoto => {
-      const at = { line: photo.line, column: undefined, field: say.storyPicture() };
-      return { photo, stem: stems[i]!, page: file, target: address.slice(1), at };
-    });
+}
+
+/** The photos that a text shows on the page at an address below the site: `/kits/moon/`. */
+export function toldPhotos(address: string, { file, pictures }: Story): SitePhoto[] {
+  const stems = photoStems(pictures, "pictures");
+  return pictures.map((photo, i): SitePhoto => {
+    const at = { line: photo.line, column: undefined, field: say.storyPicture() };
+    return { photo, stem: stems[i]!, page: file, target: address.slice(1), at };
   });
-  return [...listed, ...told];
 }

@@ -30,27 +30,43 @@ interface Source {
   readonly whole: string;
 }
 
-/** Every text that authors wrote for the site in the project `base`. What cannot be read is told where it is read for use. */
-export function siteTexts(base: string, cautionsFile: string): readonly AuthoredText[] {
+/** The texts of settings, cautions and the catalogue in the project `base`. What cannot be read is told where it is read for use. */
+export function sharedTexts(base: string, cautionsFile: string): readonly AuthoredText[] {
   const sources: Source[] = [
     { file: settingsFile(), kind: "settings", schema: siteSettings, form: "fields", whole: say.checkFieldSettings() },
     { file: cautionsFile, kind: "cautions", schema: cautionList, form: "fields", whole: say.checkFieldCautions() },
     { file: catalogueFile(), kind: "page", schema: catalogueMatter, form: "page", whole: say.checkFieldFrontMatter() },
-    ...pagesIn(base, contentPath("kits"), frontMatter),
-    ...pagesIn(base, contentPath("classes"), classMatter),
   ];
+  return textsIn(base, sources);
+}
+
+/** The texts of a kit's folder. */
+export function kitTexts(base: string, folder: string): readonly AuthoredText[] {
+  return textsIn(base, [pageIn(base, folder, frontMatter)]);
+}
+
+/** The texts of all classes. */
+export function classTexts(base: string): readonly AuthoredText[] {
+  const folders = foldersIn(join(base, contentPath("classes")), base);
+  return textsIn(
+    base,
+    folders.map((folder) => pageIn(base, folder, classMatter)),
+  );
+}
+
+function textsIn(base: string, sources: readonly Source[]): readonly AuthoredText[] {
   return readEach(sources, (source) => textsOf(base, source)).made.flat();
 }
 
-function pagesIn(base: string, folder: string, schema: z.core.$ZodType): Source[] {
-  return foldersIn(join(base, folder), base).map((one) => ({
-    file: pathBelow(base, join(one, "index.md")),
-    home: pathBelow(base, one),
+function pageIn(base: string, folder: string, schema: z.core.$ZodType): Source {
+  return {
+    file: pathBelow(base, join(folder, "index.md")),
+    home: pathBelow(base, folder),
     kind: "page",
     schema,
     form: "page",
     whole: say.checkFieldFrontMatter(),
-  }));
+  };
 }
 
 function textsOf(base: string, { file, home, kind, schema, form, whole }: Source): AuthoredText[] {

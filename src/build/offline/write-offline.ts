@@ -1,39 +1,34 @@
-import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, relative, sep } from "node:path";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, relative, sep } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
-import sharp from "sharp";
-import type { SiteSettings } from "../../core/site-settings.ts";
-import { brandMark } from "../../output/drawing/brand-mark.ts";
-import { ICONS, MANIFEST, MARK, manifestText } from "../../output/offline/manifest.ts";
-import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import { listSite, KIT_LIST, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
+import type { KitEntry } from "../library/kit-entry.ts";
 import { CLASSIC_SCRIPT } from "../bundle/classic-script.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { keyOf, nameOf, type Store } from "../store/store.ts";
 
-/** Letters of a contents' name: the beginning of its SHA-256. The worker compares as many. */
-const NAME_LENGTH = 16;
+/** The worker's own module. */
+const WORKER_ENTRY = join(import.meta.dirname, "../../page/offline/offline-worker.ts");
 
-/** Lets a built site work without network. The last step of a build: it lists every file. */
-export async function writeOffline(output: string, views: readonly Pick<KitView, "slug" | "kit">[]): Promise<SiteList> {
-  const editions = views.flatMap(({ slug, kit }) =>
-    kit.versions.slice(0, 1).map(({ version, date }) => [slug, { version, date }]),
-  );
-  const { site, kits } = listSite(filesOf(output), nameOf, Object.fromEntries(editions));
-  for (const [slug, list] of Object.entries(kits)) writeFileSync(join(output, "kits", slug, KIT_LIST), list);
-  await writeWorker(output, site);
-  return site;
+/** What is known of a built site before it is listed. */
+export interface BuiltSite {
+  readonly output: string;
+  readonly kits: readonly Pick<KitEntry, "slug" | "card">[];
+  /** Names of contents that are known already, by paths below the site. */
+  readonly names: ReadonlyMap<string, string>;
+  readonly store: Store;
 }
 
-/** Manifest and icons. */
-export async function writeInstallable(output: string, settings: SiteSettings): Promise<void> {
-  writeFileSync(join(output, MANIFEST), manifestText(settings));
-  mkdirSync(dirname(join(output, MARK)), { recursive: true });
-  writeFileSync(join(output, MARK), brandMark("round"));
-  for (const { file, size, shape } of ICONS) {
-    const picture = sharp(Buffer.from(brandMark(shape)), { density: (72 * size) / 100 }).resize(size, size);
-    writeFileSync(join(output, file), await picture.png({ compressionLevel: 9 }).toBuffer());
-  }
+/** Lets a built site work without network. The last step of a build: it lists every file. */
+export async function writeOffline({ output, kits, names, store }: BuiltSite): Promise<SiteList> {
+  const editions = kits.flatMap(({ slug, card }) =>
+    card.kit.versions.slice(0, 1).map(({ version, date }) => [slug, { version, date }]),
+  );
+  const { site, kits: lists } = listSite(filesOf(output, names), nameOf, Object.fromEntries(editions));
+  for (const [slug, list] of Object.entries(lists)) writeFileSync(join(output, "kits", slug, KIT_LIST), list);
+  writeFileSync(join(output, WORKER), await workerOf(site, store));
+  return site;
 }
 
 /** While serving, pages change without a list: a worker that an earlier build left there takes itself away. */
@@ -45,31 +40,33 @@ export function retireWorker(output: string): void {
   writeFileSync(join(output, WORKER), `${lines.join("\n")}\n`);
 }
 
-async function writeWorker(output: string, site: SiteList): Promise<void> {
-  await build({
-    entryPoints: { [WORKER.replace(/\.js$/, "")]: join(import.meta.dirname, "../../page/offline/offline-worker.ts") },
-    outdir: output,
+async function workerOf(site: SiteList, store: Store): Promise<Uint8Array> {
+  const key = keyOf("worker", codeKey([import.meta.filename, WORKER_ENTRY]), site);
+  const kept = store.take(key)?.files[0]?.bytes;
+  if (kept) return kept;
+  const { outputFiles } = await build({
+    entryPoints: [WORKER_ENTRY],
     ...CLASSIC_SCRIPT,
     define: { SITE: JSON.stringify(site) },
+    write: false,
   });
+  const bytes = outputFiles[0]!.contents;
+  store.put(key, { files: [{ path: WORKER, bytes, name: nameOf(bytes) }], data: undefined });
+  return bytes;
 }
 
-function filesOf(output: string): SiteFile[] {
+function filesOf(output: string, names: ReadonlyMap<string, string>): SiteFile[] {
   return readdirSync(output, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
-    .map((file) => {
-      const contents = readFileSync(file);
+    .map((entry) => {
+      const file = join(entry.parentPath, entry.name);
       const path = relative(output, file).split(sep).join("/");
-      return { path, name: nameOf(contents), bytes: bytesKept(path, contents) };
+      const name = names.get(path) ?? nameOf(readFileSync(file));
+      return { path, name, bytes: () => bytesKept(path, readFileSync(file)) };
     });
 }
 
 /** How many bytes a file takes on a device, which packs what is text. */
 function bytesKept(path: string, contents: Buffer): number {
   return /\.(html|css|js|json|svg|csv|xml|webmanifest|txt)$/.test(path) ? gzipSync(contents).length : contents.length;
-}
-
-function nameOf(contents: string | Buffer): string {
-  return createHash("sha256").update(contents).digest("hex").slice(0, NAME_LENGTH);
 }

@@ -1,12 +1,13 @@
 import { join } from "node:path";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { KitFacts } from "../../output/views/kit-card.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { PAPERS } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import type { PrintJob } from "./print-job.ts";
 
 /** Every kit's packet, whole and without its strips, and its table alone, in large print and in short, on A4 and US Letter. */
-export function kitJobs(output: string, { slug, kit }: KitView): PrintJob[] {
+export function kitJobs(output: string, kit: KitFacts): PrintJob[] {
+  const { slug } = kit;
   const folder = join(output, "kits", slug);
   return PAPERS.flatMap((paper) =>
     [

@@ -1,5 +1,5 @@
 import type { ClassView } from "../../output/views/class/class-view.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { KitFacts } from "../../output/views/kit-card.ts";
 import { classJobs } from "./class-packets.ts";
 import { countClass } from "./class-plan.ts";
 import { kitJobs } from "./kit-jobs.ts";
@@ -14,13 +14,13 @@ import { type PrintLog, printLog } from "./progress.ts";
  */
 export async function printPackets(
   output: string,
-  views: readonly KitView[],
+  kits: readonly KitFacts[],
   classes: readonly ClassView[],
   address: string | undefined,
   log: (count: number) => PrintLog = printLog,
 ): Promise<void> {
   const jobs = [
-    ...views.flatMap((view) => kitJobs(output, view)),
+    ...kits.flatMap((kit) => kitJobs(output, kit)),
     ...classes.flatMap((view) => classJobs(output, view)),
   ];
   await printJobs(output, jobs, { address, log });

@@ -4,7 +4,7 @@ import type { Refit } from "../../core/refit/refit.ts";
 import * as say from "../../words/messages.ts";
 import { eachOf } from "../files/each-of.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
-import { kitNamed } from "./kit-named.ts";
+import { kitNamed, offeredOf } from "./kit-named.ts";
 import type { ClassMatter } from "./schema.ts";
 import { defined, refitOf } from "./seat-refit.ts";
 import type { SeatMatter } from "./table-seats.ts";
@@ -100,7 +100,7 @@ function settledKit(name: string | undefined, kits: readonly Kit[], at: FieldPat
 }
 
 function statedKit(name: string, kits: readonly Kit[], at: FieldPath): Kit {
-  return kitNamed(name, { kits, broken: [], drafts: [] }, [...at, "kit"]);
+  return kitNamed(name, { ...offeredOf(kits), broken: [], drafts: [] }, [...at, "kit"]);
 }
 
 function checkOnce(seats: readonly SeatMatter[], at: number): undefined {

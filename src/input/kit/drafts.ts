@@ -23,7 +23,9 @@ export function draftIn(folder: string, base: string): Draft | undefined {
 
 function statesDraft(base: string, file: string, home: string): boolean {
   try {
-    const { value } = readFrontMatter(file, pageText({ base, file, home }));
+    const text = pageText({ base, file, home });
+    if (!text.includes("draft")) return false;
+    const { value } = readFrontMatter(file, text);
     return typeof value === "object" && value !== null && "draft" in value && value.draft === true;
   } catch (error) {
     // What cannot be read is told by the reader of kits.

@@ -1,18 +1,21 @@
 import { isOver } from "../../core/class/class-state.ts";
-import type { KitClass } from "../../core/class/kit-class.ts";
 import type { Kit, Version } from "../../core/kit/kit.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import { dayText } from "../../words/dates.ts";
 import * as say from "../../words/messages.ts";
+import type { ClassFacts } from "../views/class/class-card.ts";
 import { element } from "../xml.ts";
 
 /** Where the feed stands below the site. */
 export const FEED = "feed.xml";
 
+/** What a feed tells of a kit. */
+export type FedKit = Pick<Kit, "slug" | "title" | "summary" | "versions" | "licence">;
+
 /** What a feed is of. */
 export interface Fed {
-  readonly kits: readonly Kit[];
-  readonly classes: readonly KitClass[];
+  readonly kits: readonly FedKit[];
+  readonly classes: readonly ClassFacts[];
 }
 
 /** Something that was published on a day. */
@@ -63,7 +66,7 @@ function entriesOf({ kits, classes }: Fed): Entry[] {
   return all.toSorted((a, b) => (a.date === b.date ? 0 : a.date < b.date ? 1 : -1));
 }
 
-function classEntry({ slug, title, summary, announced, date, place, state }: KitClass): Entry[] {
+function classEntry({ slug, title, summary, announced, date, place, state }: ClassFacts): Entry[] {
   if (announced === undefined || isOver(state)) return [];
   const when = say.feedClass({ date: dayText(date), place });
   return [
@@ -77,7 +80,7 @@ function classEntry({ slug, title, summary, announced, date, place, state }: Kit
   ];
 }
 
-function kitEntry({ slug, title, summary, licence }: Kit, { version, date, note }: Version): Entry {
+function kitEntry({ slug, title, summary, licence }: FedKit, { version, date, note }: Version): Entry {
   return {
     date,
     path: `kits/${slug}/`,

@@ -12,7 +12,7 @@ const GLOSSARY = "glossary/";
  */
 export function sitemap(
   url: string,
-  kits: readonly Kit[],
+  kits: readonly Pick<Kit, "slug" | "versions">[],
   classes: readonly string[] = [],
   guide: readonly string[] = [],
 ): string {

@@ -31,11 +31,11 @@ export interface Edition {
   readonly date: string;
 }
 
-/** A file of the built site: path below it with `/`, the name of its contents, and how many bytes it takes on a device. */
+/** A file of the built site: path below it with `/`, the name of its contents, and how many bytes it takes on a device, as far as that is asked. */
 export interface SiteFile {
   readonly path: string;
   readonly name: string;
-  readonly bytes: number;
+  readonly bytes: () => number;
 }
 
 /** Where a kit's list stands below its folder, and the worker below the site. */
@@ -106,13 +106,13 @@ export function listSite(
 function withRoom(files: readonly SiteFile[], room: number): SiteFile[] {
   let left = room;
   return byPath(files).filter(({ bytes }) => {
-    left -= bytes;
+    if (left >= 0) left -= bytes();
     return left >= 0;
   });
 }
 
 function bytesOf(files: readonly SiteFile[]): number {
-  return files.reduce((sum, { bytes }) => sum + bytes, 0);
+  return files.reduce((sum, { bytes }) => sum + bytes(), 0);
 }
 
 type Named = Pick<SiteFile, "path" | "name">;

@@ -44,12 +44,12 @@ ${found.length === 0 ? html`<p>${say.makeableFoundNothing()}</p>` : html`<ul cla
 
 /** The main part of the list of all kits for their authors. */
 export function authorIndex(
-  kits: readonly { readonly view: KitView; readonly troubles: number }[],
+  kits: readonly { readonly kit: Pick<KitView["kit"], "slug" | "title">; readonly troubles: number }[],
   link: LinkTo,
 ): Html {
   const items = kits.map(
-    ({ view: { slug, kit }, troubles }) =>
-      html`<li><a href="${link(authorAddress(slug))}" dir="auto">${kit.title}</a><p>${say.makeableIndexCount({ troubles })}</p></li>
+    ({ kit: { slug, title }, troubles }) =>
+      html`<li><a href="${link(authorAddress(slug))}" dir="auto">${title}</a><p>${say.makeableIndexCount({ troubles })}</p></li>
 `,
   );
   return html`<main id="main" class="wrap"><section class="intro"><h1>${say.makeableIndexTitle()}</h1><p class="lede">${say.makeableLede()}</p></section>

@@ -1,7 +1,7 @@
 import { isOver } from "../../core/class/class-state.ts";
 import * as say from "../../words/messages.ts";
-import type { ClassView } from "../views/class/class-view.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { ClassCard } from "../views/class/class-card.ts";
+import type { KitCard } from "../views/kit-card.ts";
 import { kitCards, type LinkTo } from "./cards.ts";
 import { continuePart } from "./continue.ts";
 import { finderPart } from "./finder.ts";
@@ -12,8 +12,8 @@ export interface CataloguePage {
   readonly heading: string;
   /** What the site's author tells. */
   readonly story: Html;
-  readonly kits: readonly KitView[];
-  readonly classes: readonly ClassView[];
+  readonly kits: readonly KitCard[];
+  readonly classes: readonly ClassCard[];
   readonly link: LinkTo;
   /** Address of the guide as the page links to it; undefined where the site has none. */
   readonly guide: string | undefined;
@@ -46,7 +46,7 @@ function emptyCatalogue(guide: string | undefined): Html {
 }
 
 /** Classes to come, and then those that are over. */
-function classLists(classes: readonly ClassView[], link: LinkTo): Markup {
+function classLists(classes: readonly ClassCard[], link: LinkTo): Markup {
   const past = classes.filter(({ plan }) => isOver(plan.state));
   const coming = classes.filter((one) => !past.includes(one));
   return [
@@ -55,7 +55,7 @@ function classLists(classes: readonly ClassView[], link: LinkTo): Markup {
   ];
 }
 
-function classList(id: string, heading: string, classes: readonly ClassView[], link: LinkTo): Markup {
+function classList(id: string, heading: string, classes: readonly ClassCard[], link: LinkTo): Markup {
   if (classes.length === 0) return false;
   const items = classes.map(
     ({ slug, date, plan: { title, place, summary } }) =>

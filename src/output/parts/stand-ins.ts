@@ -1,10 +1,10 @@
 import * as say from "../../words/messages.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitCard } from "../views/kit-card.ts";
 import type { LinkTo } from "./cards.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 
 /** The page that hosts serve where an address leads nowhere. */
-export function missingPage(kits: readonly KitView[], link: LinkTo): Html {
+export function missingPage(kits: readonly KitCard[], link: LinkTo): Html {
   return html`<main id="main" class="wrap">
 <section class="intro missing">
 <div>
@@ -31,7 +31,7 @@ export function absentPage(link: LinkTo): Html {
 </main>`;
 }
 
-function missingKits(kits: readonly KitView[], link: LinkTo): Markup {
+function missingKits(kits: readonly KitCard[], link: LinkTo): Markup {
   if (kits.length === 0) return false;
   const items = kits.map(
     ({ slug, kit }) => html`

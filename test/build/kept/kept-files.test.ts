@@ -96,13 +96,13 @@ describe("KeptFiles", () => {
       const path = keep(name);
       utimesSync(path, day(back), day(back));
     }
-    open().close({ bytes: 1e9, days: 90 });
+    open().close({ bounds: { bytes: 1e9, days: 90 } });
     expect(open().take(key("old"))).toBeUndefined();
-    open().close({ bytes: BYTES.length, days: 90 });
+    open().close({ bounds: { bytes: BYTES.length, days: 90 } });
     expect(open().take(key("week"))).toBeUndefined();
     const used = open();
     expect(used.take(key("today"))).toEqual(BYTES);
-    used.close({ bytes: 0, days: 0 });
+    used.close({ bounds: { bytes: 0, days: 0 } });
     expect(open().take(key("today"))).toEqual(BYTES);
   });
 

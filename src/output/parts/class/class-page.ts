@@ -4,6 +4,7 @@ import * as say from "../../../words/messages.ts";
 import { CALENDAR } from "../../feeds/calendar-file.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
+import { kitCard } from "../../views/kit-card.ts";
 import { kitCards, type LinkTo } from "../cards.ts";
 import { cautionsPart } from "../cautions.ts";
 import { finderPart } from "../finder.ts";
@@ -50,7 +51,7 @@ const FITS: Section = {
   title: say.classFits,
   part: ({ plan, kits }, link) => html`<noscript><p>${say.classNoscript()}</p></noscript>
 ${finderPart({ kind: "class", units: plan.units })}
-${kitCards(kits, link)}`,
+${kitCards(kits.map(kitCard), link)}`,
 };
 
 const ROW: Section = { id: "row", title: say.classRow, part: seatRowPart };

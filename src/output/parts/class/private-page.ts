@@ -1,21 +1,21 @@
 import * as say from "../../../words/messages.ts";
-import type { ClassView } from "../../views/class/class-view.ts";
+import type { ClassCard } from "../../views/class/class-card.ts";
 import type { LinkTo } from "../cards.ts";
 import { type Html, html, rich } from "../markup.ts";
 import { linkRow } from "./link-row.ts";
 import { CUT_SHEETS } from "./print-plan-page.ts";
 
 /** The page of what is for teachers alone: each class's papers. */
-export function privatePage(classes: readonly ClassView[], link: LinkTo): Html {
+export function privatePage(classes: readonly ClassCard[], link: LinkTo): Html {
   return html`<main id="main" class="wrap"><section class="intro"><h1>${say.privateTitle()}</h1>
 <p class="lede">${say.privateLede()}</p></section>
-${classes.map((view) => papers(view, link))}
+${classes.map((one) => papers(one, link))}
 </main>`;
 }
 
-function papers({ slug, plan, date, sheets, seats }: ClassView, link: LinkTo): Html {
+function papers({ slug, plan, date, sheets, fitting }: ClassCard, link: LinkTo): Html {
   const folder = `classes/${slug}`;
-  const files = sheets.map(({ name }) => html`<a href="${folder}/cut/${name}-mm.svg">${name}</a>`);
+  const files = sheets.map((name) => html`<a href="${folder}/cut/${name}-mm.svg">${name}</a>`);
   return html`<section class="prose"><h2><a href="${link(`/classes/${slug}/`)}" dir="auto">${plan.title}</a></h2>
 <p>${rich(say.classWhen, { date: html`<strong>${date}</strong>`, place: plan.place })}</p>
 <ul>
@@ -28,7 +28,7 @@ function papers({ slug, plan, date, sheets, seats }: ClassView, link: LinkTo): H
     read: html`<a href="${folder}/print-plan/index.html">${say.classTeacherRead()}</a>`,
   })}</li>
 <li><a href="${folder}/room/index.html">${say.roomLink()}</a></li>
-${seats.some(({ view }) => view) && mergedFiles(folder, plan.paper)}
+${fitting.length > 0 && mergedFiles(folder, plan.paper)}
 ${files.length > 0 && html`<li><a href="${folder}/${CUT_SHEETS}">${say.classCutSheetsPdf()}</a></li><li>${rich(say.classCutFiles, { files: linkRow(files) })}</li>`}
 </ul></section>
 `;

@@ -1,6 +1,6 @@
 import type { Library } from "./library.ts";
 
-/** The library of this run: its stages and Eleventy's registration, which knows nothing of them, work on the same one. */
+/** The library of this run: all its stages work on the same one. */
 let current: Library | undefined;
 
 export function holdLibrary(library: Library): void {
@@ -11,8 +11,4 @@ export function holdLibrary(library: Library): void {
 export function currentLibrary(): Library {
   if (!current) throw new Error("the library is not open yet");
   return current;
-}
-
-export function isLibraryOpen(): boolean {
-  return current !== undefined;
 }

@@ -1,23 +1,37 @@
-import type { ClassView } from "../output/views/class/class-view.ts";
-import { type Help, helpsOf } from "../output/views/class/misfit-view.ts";
-import * as say from "../words/messages.ts";
-import { printable } from "../words/printable.ts";
-import { seatsText } from "../words/seats.ts";
-import { BuildError } from "./errors/build-error.ts";
+import type { ClassView } from "../../output/views/class/class-view.ts";
+import { type Help, helpsOf } from "../../output/views/class/misfit-view.ts";
+import * as say from "../../words/messages.ts";
+import { printable } from "../../words/printable.ts";
+import { seatsText } from "../../words/seats.ts";
+import { BuildError } from "../errors/build-error.ts";
 
 /** Seats that do not fit, where the teacher asked to stop at them. */
 export class MisfitError extends BuildError {}
 
-/** Tells of each class and lists the seats whose book does not fit, with what would help. @throws MisfitError where asked to stop */
-export function reportClasses(
-  classes: readonly ClassView[],
+/** What is told of a class on the terminal, in lines. */
+export interface ClassReport {
+  /** Seats whose books are still to come. */
+  readonly awaiting: readonly string[];
+  /** Seats whose book does not fit, with what would help. */
+  readonly misfits: readonly string[];
+  /** What may disappoint. */
+  readonly doubts: readonly string[];
+}
+
+export function classReport(view: ClassView): ClassReport {
+  return { awaiting: awaitingLines(view), misfits: misfitLines(view), doubts: warningLines(view) };
+}
+
+/** Tells of each class. @throws MisfitError where a seat's book does not fit and that is to stop */
+export function tellReports(
+  reports: readonly ClassReport[],
   stop: boolean,
   log: (line: string) => void = console.warn,
 ): void {
-  const lines = classes.flatMap(misfitLines);
-  if (lines.length > 0 && stop) throw new MisfitError(lines.join("\n"));
-  for (const line of [...classes.flatMap(awaitingLines), ...lines, ...classes.flatMap(warningLines)])
-    log(printable(line));
+  const misfits = reports.flatMap((one) => one.misfits);
+  if (misfits.length > 0 && stop) throw new MisfitError(misfits.join("\n"));
+  const all = [...reports.flatMap((one) => one.awaiting), ...misfits, ...reports.flatMap((one) => one.doubts)];
+  for (const line of all) log(printable(line));
 }
 
 function awaitingLines({ slug, plan: { seats, awaiting } }: ClassView): string[] {

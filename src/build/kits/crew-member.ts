@@ -1,0 +1,72 @@
+import { Worker } from "node:worker_threads";
+import { contentPath } from "../../input/files/content-folder.ts";
+import { KitError, type KitMessage } from "../../input/files/message.ts";
+import type { KitNews } from "../library/kit-entry.ts";
+import type { NamedFile } from "../store/write-made.ts";
+import type { KitTasks } from "./kit-maker.ts";
+
+/** What a thread is asked. */
+export type Asked =
+  | { readonly ask: "read"; readonly folders: readonly string[] }
+  | { readonly ask: "make"; readonly tasks: KitTasks }
+  | { readonly ask: "used" };
+
+/** What it answers: or what is wrong with the content, or a fault of the program as it was thrown. */
+export type Answer =
+  | { readonly done: unknown }
+  | { readonly messages: readonly KitMessage[] }
+  | { readonly fault: unknown };
+
+/** What a thread works with. */
+export interface Workplace {
+  readonly base: string;
+  readonly content: string;
+}
+
+/** A thread that reads and makes kits, asked one thing after the other. */
+export class CrewMember {
+  readonly #worker: Worker;
+
+  constructor(base: string) {
+    const workerData: Workplace = { base, content: contentPath() };
+    this.#worker = new Worker(new URL("./kit-worker.ts", import.meta.url), { workerData });
+    // Its end is told to whoever waits for an answer.
+    this.#worker.on("error", () => undefined);
+  }
+
+  read(folders: readonly string[]): Promise<KitNews[]> {
+    return this.#ask<KitNews[]>({ ask: "read", folders });
+  }
+
+  /** @throws KitError for photos that cannot be read any more */
+  make(tasks: KitTasks): Promise<NamedFile[]> {
+    return this.#ask<NamedFile[]>({ ask: "make", tasks });
+  }
+
+  /** Ends the thread; gives back names of what it used of the store. */
+  async close(): Promise<string[]> {
+    const used = await this.#ask<string[]>({ ask: "used" });
+    await this.#worker.terminate();
+    return used;
+  }
+
+  #ask<T>(asked: Asked): Promise<T> {
+    return new Promise((resolve, reject) => {
+      const worker = this.#worker;
+      const end = (then: () => void): void => {
+        worker.off("message", told).off("error", failed).off("exit", gone);
+        then();
+      };
+      const told = (answer: Answer): void => end(() => settle(answer, resolve as (done: unknown) => void, reject));
+      const failed = (error: unknown): void => end(() => reject(error));
+      const gone = (code: number): void => end(() => reject(new Error(`a thread that makes kits ended with ${code}`)));
+      worker.once("message", told).once("error", failed).once("exit", gone);
+      worker.postMessage(asked);
+    });
+  }
+}
+
+function settle(answer: Answer, resolve: (done: unknown) => void, reject: (error: unknown) => void): void {
+  if ("done" in answer) resolve(answer.done);
+  else reject("messages" in answer ? new KitError(answer.messages) : answer.fault);
+}

@@ -1,0 +1,108 @@
+import { availableParallelism } from "node:os";
+import type { KitEntry, KitNews, ReadKits } from "../library/kit-entry.ts";
+import type { Library } from "../library/library.ts";
+import type { Surroundings } from "../library/page-source.ts";
+import type { SiteFacts } from "../library/site-facts.ts";
+import type { Store } from "../store/store.ts";
+import { type NamedFile, writeMade } from "../store/write-made.ts";
+import { CrewMember } from "./crew-member.ts";
+import { entryKey, stageKey } from "./kit-keys.ts";
+import { KitMaker, type KitTask } from "./kit-maker.ts";
+import { KIT_STAGES } from "./kit-stages.ts";
+import { kitKey } from "./read-kit-entry.ts";
+
+/** So many kits are read or made at once by a thread: each call has a cost of its own, and all of them are held till its end. */
+const BATCH = 8;
+
+/** More threads than that wait for the disk. */
+const MOST_THREADS = 8;
+
+/** Up to so many kits, starting threads takes longer than making them. */
+const ALONE = 6;
+
+/** Where kits are made. */
+export interface Site {
+  readonly output: string;
+  readonly aside: string;
+  readonly surroundings: Surroundings;
+}
+
+/** Reads and makes the kits of a site: what is kept is taken from the store, and the rest is spread over threads. */
+export class KitCrew {
+  readonly #store: Store;
+  readonly #threads: number;
+  #facts: SiteFacts | undefined;
+  #members: CrewMember[] = [];
+
+  constructor(store: Store, threads = Math.min(MOST_THREADS, availableParallelism())) {
+    this.#store = store;
+    this.#threads = threads;
+  }
+
+  /** Reads kits with the facts of their site. */
+  reader(facts: SiteFacts): ReadKits {
+    this.#facts = facts;
+    return async (folders) => {
+      const news = new Map<string, KitNews>();
+      for (const folder of folders) {
+        const kept = this.#store.take<KitNews>(entryKey(kitKey(folder, facts)));
+        if (kept) news.set(folder, kept.data);
+      }
+      const missing = folders.filter((folder) => !news.has(folder));
+      await this.#inBatches(missing, async (batch, worker) => {
+        const read = await worker.read(batch);
+        for (const [i, folder] of batch.entries()) news.set(folder, read[i]!);
+      });
+      return folders.map((folder) => news.get(folder)!);
+    };
+  }
+
+  /** Makes all that belongs to kits into a site; gives back the names of their files. @throws KitError */
+  async make(kits: readonly KitEntry[], { folder }: Pick<Library, "folder">, site: Site): Promise<NamedFile[]> {
+    const named: NamedFile[] = [];
+    const tasks = kits.map((entry): KitTask => {
+      const stages = KIT_STAGES.filter((stage) => {
+        const kept = this.#store.take(stageKey(stage, entry.key, site.surroundings));
+        if (!kept) return true;
+        writeMade(site.output, kept.files);
+        named.push(...kept.files.map(({ path, name }) => ({ path, name })));
+        return false;
+      });
+      return { entry, folder: folder(entry.slug), stages: stages.map(({ name }) => name) };
+    });
+    const wanted = tasks.filter(({ stages }) => stages.length > 0);
+    await this.#inBatches(wanted, async (batch, worker) => {
+      named.push(...(await worker.make({ ...site, kits: batch })));
+    });
+    return named;
+  }
+
+  /** Sends the threads home; gives back names of what they used of the store. */
+  async close(): Promise<string[]> {
+    const used = await Promise.all(this.#members.map((member) => member.close()));
+    this.#members = [];
+    return used.flat();
+  }
+
+  async #inBatches<T>(
+    all: readonly T[],
+    work: (batch: readonly T[], worker: Pick<KitMaker, "read" | "make">) => Promise<void>,
+  ): Promise<void> {
+    if (all.length <= ALONE && this.#members.length === 0) {
+      if (all.length > 0) await work(all, new KitMaker(this.#facts!, this.#store));
+      return;
+    }
+    const size = Math.min(BATCH, Math.ceil(all.length / this.#threads));
+    const batches = Array.from({ length: Math.ceil(all.length / size) }, (_, i) =>
+      all.slice(i * size, (i + 1) * size),
+    );
+    while (this.#members.length < Math.min(this.#threads, batches.length))
+      this.#members.push(new CrewMember(this.#facts!.base));
+    const waiting = batches.values();
+    await Promise.all(
+      this.#members.map(async (member) => {
+        for (const batch of waiting) await work(batch, member);
+      }),
+    );
+  }
+}

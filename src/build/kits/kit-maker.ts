@@ -1,0 +1,119 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { plainCatalogue } from "../../input/catalogue/read-catalogue.ts";
+import { viewKit } from "../../output/views/kit-view.ts";
+import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
+import type { KitEntry, KitNews } from "../library/kit-entry.ts";
+import { kitRecord, recordKey } from "../library/kit-record.ts";
+import type { PageSource, Surroundings } from "../library/page-source.ts";
+import type { SiteFacts } from "../library/site-facts.ts";
+import { filesOf, gatherFiles } from "../store/gather.ts";
+import type { Store } from "../store/store.ts";
+import { type NamedFile, writeMade } from "../store/write-made.ts";
+import { entryKey, stageKey } from "./kit-keys.ts";
+import { KIT_STAGES, type KitStageName } from "./kit-stages.ts";
+import { readKitEntry } from "./read-kit-entry.ts";
+
+/** A kit of which some stages are to be made. */
+export interface KitTask {
+  readonly entry: KitEntry;
+  readonly folder: string;
+  readonly stages: readonly KitStageName[];
+}
+
+/** Kits that are made together, into which site. */
+export interface KitTasks {
+  readonly kits: readonly KitTask[];
+  readonly output: string;
+  /** A folder for what is not yet part of the site. */
+  readonly aside: string;
+  readonly surroundings: Surroundings;
+}
+
+/** Reads and makes kits, a few at once, and keeps what was made; nothing of them is held from one call to the next. */
+export class KitMaker {
+  readonly #facts: SiteFacts;
+  readonly #store: Store;
+
+  constructor(facts: SiteFacts, store: Store) {
+    this.#facts = facts;
+    this.#store = store;
+  }
+
+  async read(folders: readonly string[]): Promise<KitNews[]> {
+    const all: KitNews[] = [];
+    for (const folder of folders) {
+      const { read, ...told } = await readKitEntry(folder, this.#facts);
+      const news: KitNews = { ...told, entry: read?.entry };
+      if (read) this.#store.put(recordKey(read.entry.key), { files: [], data: read.kit });
+      if (read && told.letters.length + told.photos.length === 0)
+        this.#store.put(entryKey(read.entry.key), { files: [], data: news });
+      all.push(news);
+    }
+    return all;
+  }
+
+  /** Makes what is asked for, into the site. @throws KitError for photos that cannot be read any more */
+  async make({ kits, output, aside, surroundings }: KitTasks): Promise<NamedFile[]> {
+    const source = this.#sourceOf(kits, surroundings);
+    const named: NamedFile[] = [];
+    for (const stage of KIT_STAGES) {
+      const wanted = kits.filter(({ stages }) => stages.includes(stage.name));
+      if (wanted.length === 0) continue;
+      const scratch = mkdtempSync(join(aside, "kits-"));
+      try {
+        const batch = { base: this.#facts.base, output: scratch, kits: wanted.map(({ entry }) => entry), source };
+        await stage.run(batch);
+        const files = gatherFiles(scratch);
+        for (const { entry } of wanted) {
+          const own = filesOf(files, (path) => isOf(entry.slug, path));
+          this.#store.put(stageKey(stage, entry.key, surroundings), { files: own, data: undefined });
+          writeMade(output, own);
+          named.push(...own.map(({ path, name }) => ({ path, name })));
+        }
+      } finally {
+        rmSync(scratch, { recursive: true, force: true });
+      }
+    }
+    return named;
+  }
+
+  #sourceOf(kits: readonly KitTask[], surroundings: Surroundings): PageSource {
+    const facts = this.#facts;
+    const views = new Map<string, PrintedKit>();
+    const taskOf = (slug: string): KitTask => {
+      const task = kits.find(({ entry }) => entry.slug === slug);
+      if (!task) throw new Error(`no kit "${slug}" is made here`);
+      return task;
+    };
+    const none = (name: string): never => {
+      throw new Error(`pages of kits show no "${name}"`);
+    };
+    return {
+      ...facts,
+      ...surroundings,
+      wanted: { kits: [], classes: [], guide: false, site: false },
+      catalogue: plainCatalogue(),
+      guide: [],
+      kits: kits.map(({ entry }) => entry),
+      classes: [],
+      view: (slug) => {
+        const { entry, folder } = taskOf(slug);
+        const view =
+          views.get(slug) ??
+          withPacket(viewKit(kitRecord(this.#store, entry.key, folder, facts), facts.cautions));
+        views.set(slug, view);
+        return view;
+      },
+      classView: none,
+      troubles: none,
+      guidePage: none,
+      story: (page) => taskOf(page.split("/")[2]!).entry.story,
+    };
+  }
+}
+
+/** Whether a file below the site belongs to a kit. */
+function isOf(slug: string, path: string): boolean {
+  return path.startsWith(`kits/${slug}/`) || path.startsWith(`author/${slug}/`);
+}

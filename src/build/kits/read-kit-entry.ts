@@ -1,0 +1,60 @@
+import { outlineOf } from "../../core/finder/outline.ts";
+import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import { slugOf } from "../../input/files/folders.ts";
+import { KitError } from "../../input/files/message.ts";
+import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
+import { kitCard } from "../../output/views/kit-card.ts";
+import { type KitView, viewKit } from "../../output/views/kit-view.ts";
+import { authorDoubt } from "../../words/findings/doubts.ts";
+import { checkPhotos } from "../images/photos.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { folderKey } from "../store/folder-key.ts";
+import { keyOf } from "../store/store.ts";
+import { checkLetters } from "../library/check-letters.ts";
+import type { KitEntry, KitReading } from "../library/kit-entry.ts";
+import { patternKit } from "../library/pattern-kit.ts";
+import type { SiteFacts } from "../library/site-facts.ts";
+import { listedPhotos, toldPhotos } from "../library/site-photos.ts";
+import { kitTexts } from "../library/site-texts.ts";
+import { smallLetters } from "../library/small-letters.ts";
+
+/** Names all that a kit is read and computed from. */
+export function kitKey(folder: string, facts: SiteFacts): string {
+  return keyOf("kit", slugOf(folder), codeKey(import.meta.filename), facts.key, folderKey(folder));
+}
+
+/** Reads a kit's folder and computes its pattern. */
+export async function readKitEntry(folder: string, facts: SiteFacts): Promise<KitReading> {
+  const { base, motifs, fonts } = facts;
+  let stated: StatedKit;
+  let kit: PatternedKit;
+  try {
+    stated = readKit(folder, base, motifs, fonts);
+    kit = patternKit(stated);
+  } catch (error) {
+    if (!(error instanceof KitError)) throw error;
+    return { read: undefined, broken: error.messages, letters: [], photos: [] };
+  }
+  const view = viewKit(kit, facts.cautions);
+  const texts = kitTexts(base, folder);
+  const { wrong, warnings } = checkLetters(texts, [], fonts);
+  const photos = [...listedPhotos(stated), ...toldPhotos(`/kits/${view.slug}/`, stated.story)];
+  const entry: KitEntry = {
+    slug: view.slug,
+    key: kitKey(folder, facts),
+    card: kitCard(view),
+    outline: outlineOf(kit.kit),
+    warnings: authorWarnings(view),
+    notes: view.notes,
+    letters: [...warnings, ...smallLetters(kit.kit, texts, fonts)],
+    photos,
+    story: stated.story,
+    strays: stated.strays,
+  };
+  return { read: { entry, kit }, broken: [], letters: wrong, photos: await checkPhotos(base, photos) };
+}
+
+/** What may disappoint in a kit, for its author. */
+function authorWarnings({ kit, findings }: KitView): string[] {
+  return findings.map((doubt) => authorDoubt(doubt, kit));
+}

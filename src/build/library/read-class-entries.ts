@@ -1,0 +1,92 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Kit } from "../../core/kit/kit.ts";
+import { readClass, type StatedClass } from "../../input/class/read-classes.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
+import { foldersIn, slugOf } from "../../input/files/folders.ts";
+import { type Readings, readListed } from "../../input/files/readings.ts";
+import { classCard } from "../../output/views/class/class-card.ts";
+import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { folderKey } from "../store/folder-key.ts";
+import { keyOf, type Store } from "../store/store.ts";
+import type { ClassEntry } from "./class-entry.ts";
+import { classReport } from "./class-report.ts";
+import type { KitEntry } from "./kit-entry.ts";
+import type { SiteFacts } from "./site-facts.ts";
+
+/** What classes are read with. */
+export interface ClassShelf {
+  readonly facts: SiteFacts;
+  readonly store: Store;
+  readonly kits: readonly KitEntry[];
+  /** Names of kits that cannot be built at present, and of drafts. */
+  readonly broken: readonly string[];
+  readonly drafts: readonly string[];
+  readonly kit: (slug: string) => Kit;
+  readonly view: (slug: string) => ClassView["kits"][number];
+}
+
+/** Reads all classes, in the order of their days; one that cannot be held stops none of the others. */
+export function readClassEntries(shelf: ClassShelf): Readings<ClassEntry> {
+  const { base, settings } = shelf.facts;
+  const root = join(base, contentPath("classes"));
+  const { made, messages } = readListed(
+    () => foldersIn(root, base),
+    (folder) => readEntry(folder, shelf),
+  );
+  const sorted = made.toSorted(
+    ({ card: { plan: a } }, { card: { plan: b } }) =>
+      a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language),
+  );
+  return { made: sorted, messages };
+}
+
+/** All that the pages of a class show. @throws KitError where it cannot be held any more */
+export function readClassView(slug: string, shelf: ClassShelf): ClassView {
+  const { base } = shelf.facts;
+  return viewOf(readStated(join(base, contentPath("classes"), slug), shelf), shelf);
+}
+
+function readEntry(folder: string, shelf: ClassShelf): ClassEntry {
+  const key = classKey(folder, shelf);
+  return shelf.store.value(keyOf("class entry", key), () => {
+    const stated = readStated(folder, shelf);
+    const view = viewOf(stated, shelf);
+    const { story, strays } = stated;
+    return { slug: view.slug, key, card: classCard(view), report: classReport(view), story, strays };
+  });
+}
+
+function readStated(folder: string, { facts: { base }, kits, broken, drafts, kit }: ClassShelf): StatedClass {
+  return readClass(folder, base, { names: kits.map(({ slug }) => slug), kit, broken, drafts });
+}
+
+function viewOf({ plan }: StatedClass, { facts: { cautions, settings }, view }: ClassShelf): ClassView {
+  return viewClass(
+    plan,
+    plan.kits.map(({ slug }) => view(slug)),
+    cautions,
+    settings.url,
+  );
+}
+
+/** Names all that a class is read and computed from: also the kits that it names, and the classes where it takes over from one. */
+function classKey(folder: string, { facts, kits }: ClassShelf): string {
+  const root = join(folder, "..");
+  const isAlone = !/^from:/m.test(textOf(folder));
+  const read = isAlone ? [folder] : foldersIn(root, facts.base);
+  const texts = read.map(textOf).join("\n");
+  const named = kits.filter(({ slug }) => texts.includes(slug)).map(({ slug, key }) => [slug, key]);
+  const code = codeKey(import.meta.filename);
+  return keyOf("class", slugOf(folder), code, facts.key, read.map((one) => folderKey(one)), named);
+}
+
+function textOf(folder: string): string {
+  try {
+    return readFileSync(join(folder, "index.md"), "utf8");
+  } catch {
+    // What cannot be read is told by who reads it for use.
+    return "";
+  }
+}

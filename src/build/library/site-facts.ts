@@ -1,0 +1,80 @@
+import { join } from "node:path";
+import type { Caution } from "../../core/plan/caution.ts";
+import type { SiteSettings } from "../../core/site-settings.ts";
+import type { Motif } from "../../core/window/motif.ts";
+import { readCautions } from "../../input/cautions/read-cautions.ts";
+import { contentPath, PROJECT_CONTENT } from "../../input/files/content-folder.ts";
+import { type OwnFont, ownFonts } from "../../input/fonts/own-fonts.ts";
+import { readMotifs } from "../../input/kit/read-motifs.ts";
+import { readSettings } from "../../input/settings/read-settings.ts";
+import { siteSettings, URL_VARIABLE } from "../../input/settings/settings.ts";
+import { catalogueOf } from "../../input/words/fluent.ts";
+import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
+import type { Catalogue as Words } from "../../words/message.ts";
+import { speak } from "../../words/speak.ts";
+import { folderKey } from "../store/folder-key.ts";
+import { keyOf } from "../store/store.ts";
+import type { Gathering } from "./gathering.ts";
+
+/** What all kits, classes and pages of a site share. */
+export interface SiteFacts {
+  /** The project's folder. */
+  readonly base: string;
+  /** Names all that is read here. */
+  readonly key: string;
+  readonly settings: SiteSettings;
+  /** The words of the site's language. */
+  readonly words: Words;
+  readonly cautions: readonly Caution[];
+  /** Silhouettes that kits pick from. */
+  readonly motifs: readonly Motif[];
+  /** Fonts that the settings name. */
+  readonly fonts: readonly OwnFont[];
+}
+
+/** What of the content belongs to one part of a site. */
+const OF_PARTS = ["kits", "classes", "guide", "index.md"];
+
+/** Reads what a site's parts share, in the project `base`; from then on the site's language is spoken. @throws KitError, WordsError */
+export function readFacts(base: string, gathering: Gathering): SiteFacts {
+  const { settings, words } = openLanguage(base, gathering);
+  const cautions = gathering.one(
+    () => readCautions(base, settings.language),
+    () => [],
+  );
+  return {
+    base,
+    key: factsKey(base),
+    settings,
+    words,
+    cautions,
+    motifs: gathering.all(readMotifs(base)),
+    fonts: ownFonts(base, settings.fonts),
+  };
+}
+
+function factsKey(base: string): string {
+  const own = folderKey(join(base, contentPath()), OF_PARTS);
+  const words = folderKey(join(base, PROJECT_CONTENT, "words"));
+  return keyOf(contentPath(), own, words, process.env[URL_VARIABLE]);
+}
+
+/** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */
+function openLanguage(base: string, gathering: Gathering): Pick<SiteFacts, "settings" | "words"> {
+  const english = gathering.one(
+    () => readWords(base, SOURCE),
+    () => catalogueOf(readLanguage(base, SOURCE)),
+  );
+  speak(english, SOURCE);
+  const read = (): SiteSettings => readSettings(base, process.env[URL_VARIABLE]);
+  const settings = gathering.one(read, () => siteSettings.parse({}));
+  const { language } = settings;
+  const words = gathering.one(
+    () => (language === SOURCE ? english : readWords(base, language)),
+    () => english,
+  );
+  gathering.stopWhereBroken();
+  speak(words, language);
+  // What settings leave out is filled in with words of their language.
+  return { settings: language === SOURCE ? settings : read(), words };
+}

@@ -1,0 +1,141 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { contentPath, sharedPaths } from "../../input/files/content-folder.ts";
+import { privateFolder } from "../../output/private-folder.ts";
+import { makePages } from "../eleventy/make-pages.ts";
+import { writeFinderIndex } from "../files/finder-index.ts";
+import { troublesToSee } from "../files/makeability-file.ts";
+import { publishClass } from "../files/publish-classes.ts";
+import { writeSchemas } from "../files/publish-files.ts";
+import { writeSiteFiles } from "../files/site-files.ts";
+import { writePhotos } from "../images/images.ts";
+import type { ClassEntry } from "../library/class-entry.ts";
+import type { Library } from "../library/library.ts";
+import type { Surroundings, WantedPages } from "../library/page-source.ts";
+import { toldPhotos } from "../library/site-photos.ts";
+import { writeInstallable } from "../offline/write-installable.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { folderKey } from "../store/folder-key.ts";
+import { filesOf, gatherFiles } from "../store/gather.ts";
+import { keyOf } from "../store/store.ts";
+import { type NamedFile, writeMade } from "../store/write-made.ts";
+
+/** Where what is of no kit alone is made. */
+interface Site {
+  readonly output: string;
+  readonly aside: string;
+  readonly surroundings: Surroundings;
+}
+
+/** A part of a site beside its kits, which is made as a whole. */
+interface Part {
+  readonly key: string;
+  /** Its pages, as Eleventy is asked for them. */
+  readonly pages: Partial<WantedPages>;
+  /** Whether a file below the site is its own. */
+  readonly isOwn: (path: string) => boolean;
+  /** Writes its other files. */
+  readonly write: (output: string) => Promise<void> | void;
+}
+
+/** Makes what belongs to no kit alone into a site: classes, the guide, the catalogue and all that is of the whole site. What is kept is taken from the store. */
+export async function makeRest(library: Library, site: Site): Promise<NamedFile[]> {
+  const { store } = library;
+  const named: NamedFile[] = [];
+  const place = (files: Parameters<typeof writeMade>[1]): void => {
+    writeMade(site.output, files);
+    named.push(...files.map(({ path, name }) => ({ path, name })));
+  };
+  const parts = partsOf(library, site.surroundings).filter(({ key }) => {
+    const kept = store.take(key);
+    if (kept) place(kept.files);
+    return kept === undefined;
+  });
+  if (parts.length === 0) return named;
+  const scratch = mkdtempSync(join(site.aside, "rest-"));
+  try {
+    const troubles = (slug: string): number => troublesToSee(join(site.output, "kits", slug));
+    await makePages(scratch, { ...library, ...site.surroundings, troubles, wanted: allOf(parts) });
+    for (const { write } of parts) await write(scratch);
+    const files = gatherFiles(scratch);
+    for (const { key, isOwn } of parts) {
+      const own = filesOf(files, isOwn);
+      store.put(key, { files: own, data: undefined });
+      place(own);
+    }
+  } finally {
+    rmSync(scratch, { recursive: true, force: true });
+  }
+  return named;
+}
+
+function allOf(parts: readonly Part[]): WantedPages {
+  return {
+    kits: [],
+    classes: parts.flatMap(({ pages }) => pages.classes ?? []),
+    guide: parts.some(({ pages }) => pages.guide),
+    site: parts.some(({ pages }) => pages.site),
+  };
+}
+
+function partsOf(library: Library, surroundings: Surroundings): Part[] {
+  const code = codeKey(
+    ["../eleventy/register.ts", "../eleventy/make-pages.ts"].map((one) => join(import.meta.dirname, one)),
+    ["layouts", ".eleventy.js"],
+  );
+  const common = [codeKey(import.meta.filename), code, library.key, surroundings];
+  return [
+    ...library.classes.map((one) => classPart(one, library, common)),
+    guidePart(library, common),
+    sitePart(library, surroundings, common),
+  ];
+}
+
+function classPart({ slug, key, story }: ClassEntry, library: Library, common: readonly unknown[]): Part {
+  const folders = [`classes/${slug}/`, `${privateFolder(slug)}/`];
+  return {
+    key: keyOf("class", ...common, key),
+    pages: { classes: [slug] },
+    isOwn: (path) => folders.some((folder) => path.startsWith(folder)),
+    write: async (output) => {
+      await publishClass(output, library.classView(slug), library.settings);
+      await writePhotos(library.base, output, toldPhotos(`/classes/${slug}/`, story));
+    },
+  };
+}
+
+/** The guide shows drawings of the first kit. */
+function guidePart({ base, kits, settings }: Library, common: readonly unknown[]): Part {
+  const folders = sharedPaths("guide").map((folder) => folderKey(join(base, folder)));
+  return {
+    key: keyOf("guide", ...common, settings.language, folders, kits[0]?.key),
+    pages: { guide: true },
+    isOwn: (path) => path.startsWith("guide/"),
+    write: () => undefined,
+  };
+}
+
+function sitePart(library: Library, { isServed }: Surroundings, common: readonly unknown[]): Part {
+  const { base, catalogue, kits, classes, guide, settings } = library;
+  const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file))));
+  const shown = [
+    catalogue,
+    pictures,
+    kits.map(({ card, outline }) => [card, outline]),
+    classes.map(({ card }) => card),
+    guide.map(({ name }) => name),
+  ];
+  const key = keyOf("site", ...common, shown, isServed ? kits.map((one) => one.key) : []);
+  return {
+    key,
+    pages: { site: true },
+    isOwn: (path) => !/^(kits|classes|guide|private\/classes|author\/.+)\//.test(path) && !path.startsWith("bundle/"),
+    write: async (output) => {
+      writeSchemas(output);
+      writeFinderIndex(output, kits);
+      writeSiteFiles(output, library);
+      await writeInstallable(output, settings);
+      await writePhotos(base, output, toldPhotos("/", catalogue.story));
+    },
+  };
+}

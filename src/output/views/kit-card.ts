@@ -1,0 +1,33 @@
+import type { Kit } from "../../core/kit/kit.ts";
+import type { KitView } from "./kit-view.ts";
+
+/** A kit without what is drawn and computed of it. */
+export type KitFacts = Omit<Kit, "picture" | "motifs">;
+
+/** What pages beside a kit's own tell of it. */
+export interface KitCard {
+  readonly slug: string;
+  readonly kit: KitFacts;
+  /** How many levels the pattern has. */
+  readonly levels: number;
+  readonly hasLight: boolean;
+  /** Of work, for a practised hand. */
+  readonly minutes: number;
+  readonly leaves: number;
+  readonly hours: string;
+  readonly difficulty: string;
+}
+
+export function kitCard({ slug, kit, pattern, effort, counts, figures, difficulty }: KitView): KitCard {
+  const { picture: _picture, motifs: _motifs, ...facts } = kit;
+  return {
+    slug,
+    kit: facts,
+    levels: pattern.levels.length,
+    hasLight: pattern.pocket !== undefined,
+    minutes: effort.minutes,
+    leaves: counts.leaves,
+    hours: figures.hours,
+    difficulty,
+  };
+}
