@@ -1,16 +1,16 @@
 import { makeabilityOf } from "../core/makeability/makeability.ts";
 import { toDegrees } from "../core/units/angle.ts";
-import { makeabilityLines } from "../words/findings/makeability.ts";
 import { readKit } from "../input/kit/read-kit.ts";
 import type { KitView } from "../output/views/kit-view.ts";
+import { makeabilityLines } from "../words/findings/makeability.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
 import { readAsked } from "./asked.ts";
 import { runCommand } from "./errors/command.ts";
-import { speakFirst } from "./library/first-words.ts";
 import { tellReports } from "./library/class-report.ts";
+import { speakFirst } from "./library/first-words.ts";
 import type { KitEntry } from "./library/kit-entry.ts";
 import type { Library } from "./library/library.ts";
 import { readSite } from "./read-site.ts";

@@ -1,9 +1,9 @@
-import { LICENCES } from "./licences/write-licences.ts";
 import { FINDER_INDEX } from "../output/data/finder-index.ts";
 import { makeScripts } from "./bundle/make-scripts.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
 import { KIT_STAGES } from "./kits/kit-stages.ts";
 import type { Surroundings } from "./library/page-source.ts";
+import { LICENCES } from "./licences/write-licences.ts";
 import { writeOffline } from "./offline/write-offline.ts";
 import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";

@@ -96,10 +96,12 @@ export function registerParts(
     const kit = kits[0] && view(kits[0].slug);
     return guidePagePart({ page: guidePage(stated(name)), guide, kit, reference: referenceOf, link: linkOf(page) });
   });
-  config.addFilter("missingPage", (page: string) => missingPage(
+  config.addFilter("missingPage", (page: string) =>
+    missingPage(
       opened().kits.map(({ card }) => card),
       linkOf(page),
-    ));
+    ),
+  );
   config.addFilter("absentPage", (page: string) => absentPage(linkOf(page)));
   config.addFilter("packetPage", (template: PacketPage, page: string, slug?: string, seat?: string) => {
     const packet = seat === undefined ? kitPacket(opened(), template, slug!) : seatPacket(opened(), seat);

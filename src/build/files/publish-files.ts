@@ -10,8 +10,8 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { makeabilityFile } from "./makeability-file.ts";
 import { writeCoverImage, writeSmallImage, writeSocialImage } from "../images/images.ts";
+import { makeabilityFile } from "./makeability-file.ts";
 
 /** Writes a kit's pattern for programs, and how it can be made. */
 export function writeKitFiles(folder: string, view: KitView): void {

@@ -8,7 +8,10 @@ import * as say from "../../words/messages.ts";
 import type { PageSource } from "../library/page-source.ts";
 
 /** Writes what says where the site's pages stand: site map and feed. Without an address there is neither. */
-export function writeSiteFiles(output: string, { kits: entries, classes, guide, settings }: Pick<PageSource, "kits" | "classes" | "guide" | "settings">): void {
+export function writeSiteFiles(
+  output: string,
+  { kits: entries, classes, guide, settings }: Pick<PageSource, "kits" | "classes" | "guide" | "settings">,
+): void {
   const { url } = settings;
   if (url === undefined) return;
   const kits = entries.map(({ card }) => card.kit);

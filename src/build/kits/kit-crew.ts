@@ -93,9 +93,7 @@ export class KitCrew {
       return;
     }
     const size = Math.min(BATCH, Math.ceil(all.length / this.#threads));
-    const batches = Array.from({ length: Math.ceil(all.length / size) }, (_, i) =>
-      all.slice(i * size, (i + 1) * size),
-    );
+    const batches = Array.from({ length: Math.ceil(all.length / size) }, (_, i) => all.slice(i * size, (i + 1) * size));
     while (this.#members.length < Math.min(this.#threads, batches.length))
       this.#members.push(new CrewMember(this.#facts!.base));
     const waiting = batches.values();

@@ -100,8 +100,7 @@ export class KitMaker {
       view: (slug) => {
         const { entry, folder } = taskOf(slug);
         const view =
-          views.get(slug) ??
-          withPacket(viewKit(kitRecord(this.#store, entry.key, folder, facts), facts.cautions));
+          views.get(slug) ?? withPacket(viewKit(kitRecord(this.#store, entry.key, folder, facts), facts.cautions));
         views.set(slug, view);
         return view;
       },

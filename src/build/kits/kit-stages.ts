@@ -83,7 +83,6 @@ export type KitStageName = (typeof KIT_STAGES)[number]["name"];
 /** A step that is done with one kit after the other. */
 function forEach(write: (folder: string, view: PrintedKit, batch: Batch) => Promise<void> | void): KitStage["run"] {
   return async (batch) => {
-    for (const { slug } of batch.kits)
-      await write(join(batch.output, "kits", slug), batch.source.view(slug), batch);
+    for (const { slug } of batch.kits) await write(join(batch.output, "kits", slug), batch.source.view(slug), batch);
   };
 }

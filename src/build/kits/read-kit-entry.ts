@@ -7,9 +7,6 @@ import { kitCard } from "../../output/views/kit-card.ts";
 import { type KitView, viewKit } from "../../output/views/kit-view.ts";
 import { authorDoubt } from "../../words/findings/doubts.ts";
 import { checkPhotos } from "../images/photos.ts";
-import { codeKey } from "../store/code-keys.ts";
-import { folderKey } from "../store/folder-key.ts";
-import { keyOf } from "../store/store.ts";
 import { checkLetters } from "../library/check-letters.ts";
 import type { KitEntry, KitReading } from "../library/kit-entry.ts";
 import { patternKit } from "../library/pattern-kit.ts";
@@ -17,6 +14,9 @@ import type { SiteFacts } from "../library/site-facts.ts";
 import { listedPhotos, toldPhotos } from "../library/site-photos.ts";
 import { kitTexts } from "../library/site-texts.ts";
 import { smallLetters } from "../library/small-letters.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { folderKey } from "../store/folder-key.ts";
+import { keyOf } from "../store/store.ts";
 
 /** Names all that a kit is read and computed from. */
 export function kitKey(folder: string, facts: SiteFacts): string {

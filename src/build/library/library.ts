@@ -123,7 +123,11 @@ export async function openLibrary(base: string, opening: Opening, { store, readK
     story: (page) => found([...stories], ([address]) => address === page, page)[1],
     photos: told.flatMap(([address, story]) => toldPhotos(address, story)),
     photoMessages: news.flatMap(({ photos }) => photos),
-    texts: () => [...sharedTexts(base, cautionsFile(base, settings.language)), ...folders.flatMap((one) => kitTexts(base, one)), ...classTexts(base)],
+    texts: () => [
+      ...sharedTexts(base, cautionsFile(base, settings.language)),
+      ...folders.flatMap((one) => kitTexts(base, one)),
+      ...classTexts(base),
+    ],
     warnings: [...letters, ...kits.flatMap((kit) => kit.letters)],
     strays: [...siteStrays(base, catalogue.story), ...[...kits, ...classes].flatMap(({ strays }) => strays)],
     drafts,

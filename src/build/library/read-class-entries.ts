@@ -79,7 +79,14 @@ function classKey(folder: string, { facts, kits }: ClassShelf): string {
   const texts = read.map(textOf).join("\n");
   const named = kits.filter(({ slug }) => texts.includes(slug)).map(({ slug, key }) => [slug, key]);
   const code = codeKey(import.meta.filename);
-  return keyOf("class", slugOf(folder), code, facts.key, read.map((one) => folderKey(one)), named);
+  return keyOf(
+    "class",
+    slugOf(folder),
+    code,
+    facts.key,
+    read.map((one) => folderKey(one)),
+    named,
+  );
 }
 
 function textOf(folder: string): string {

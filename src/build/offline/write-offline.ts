@@ -2,9 +2,9 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
-import { listSite, KIT_LIST, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
-import type { KitEntry } from "../library/kit-entry.ts";
+import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
 import { CLASSIC_SCRIPT } from "../bundle/classic-script.ts";
+import type { KitEntry } from "../library/kit-entry.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { keyOf, nameOf, type Store } from "../store/store.ts";
 

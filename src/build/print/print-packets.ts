@@ -19,10 +19,7 @@ export async function printPackets(
   address: string | undefined,
   log: (count: number) => PrintLog = printLog,
 ): Promise<void> {
-  const jobs = [
-    ...kits.flatMap((kit) => kitJobs(output, kit)),
-    ...classes.flatMap((view) => classJobs(output, view)),
-  ];
+  const jobs = [...kits.flatMap((kit) => kitJobs(output, kit)), ...classes.flatMap((view) => classJobs(output, view))];
   await printJobs(output, jobs, { address, log });
   for (const view of classes) await mergeSeats(output, view);
   const plans = await Promise.all(classes.map((view) => countClass(output, view)));

@@ -5,7 +5,11 @@ import { paperLabel } from "../../words/papers.ts";
 import type { Paper } from "./paper.ts";
 
 /** What stands at the foot of every printed page: title, the kit's version, the book it is for, the paper. */
-export function packetFooter(kit: Pick<Kit, "book" | "versions" | "units">, title: string, paper: Pick<Paper, "name">): string {
+export function packetFooter(
+  kit: Pick<Kit, "book" | "versions" | "units">,
+  title: string,
+  paper: Pick<Paper, "name">,
+): string {
   const { leaves, leafHeight, leafWidth } = kit.book;
   const version = kit.versions[0] ? [say.packetFooterVersion({ version: kit.versions[0].version })] : [];
   const height = formatDepth(leafHeight, kit.units);
