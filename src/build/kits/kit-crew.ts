@@ -27,7 +27,7 @@ export interface Site {
   readonly surroundings: Surroundings;
 }
 
-/** Reads and makes the kits of a site: what is kept is taken from the store, and the rest is spread over threads. */
+/** Reads and makes the kits of a site: what is kept is taken from the store, and the rest is spread over threads; without any it is made here. */
 export class KitCrew {
   readonly #store: Store;
   readonly #threads: number;
@@ -88,7 +88,7 @@ export class KitCrew {
     all: readonly T[],
     work: (batch: readonly T[], worker: Pick<KitMaker, "read" | "make">) => Promise<void>,
   ): Promise<void> {
-    if (all.length <= ALONE && this.#members.length === 0) {
+    if (this.#threads === 0 || (all.length <= ALONE && this.#members.length === 0)) {
       if (all.length > 0) await work(all, new KitMaker(this.#facts!, this.#store));
       return;
     }
