@@ -54,8 +54,8 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
 }
 
 function factsKey(base: string): string {
-  const own = folderKey(join(base, contentPath()), OF_PARTS);
-  const words = folderKey(join(base, PROJECT_CONTENT, "words"));
+  const own = folderKey(join(base, contentPath()), join(base, contentPath()), OF_PARTS);
+  const words = folderKey(join(base, PROJECT_CONTENT, "words"), base);
   return keyOf(contentPath(), own, words, process.env[URL_VARIABLE]);
 }
 

@@ -106,7 +106,7 @@ function classPart({ slug, key, story }: ClassEntry, library: Library, common: r
 
 /** The guide shows drawings of the first kit. */
 function guidePart({ base, kits, settings }: Library, common: readonly unknown[]): Part {
-  const folders = sharedPaths("guide").map((folder) => folderKey(join(base, folder)));
+  const folders = sharedPaths("guide").map((folder) => folderKey(join(base, folder), base));
   return {
     key: keyOf("guide", ...common, settings.language, folders, kits[0]?.key),
     pages: { guide: true },
@@ -117,7 +117,7 @@ function guidePart({ base, kits, settings }: Library, common: readonly unknown[]
 
 function sitePart(library: Library, { isServed }: Surroundings, common: readonly unknown[]): Part {
   const { base, catalogue, kits, classes, guide, settings } = library;
-  const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file))));
+  const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file)), base));
   const shown = [
     catalogue,
     pictures,

@@ -33,7 +33,7 @@ export function codeKey(entries: string | readonly string[], folders: readonly s
   const sorted = [...files].sort().map((file) => [relative(PROGRAM, file), moduleAt(file).hash]);
   return createHash("sha256")
     .update(JSON.stringify([process.versions.v8, sorted, lockedVersions(PROGRAM, [...packages].sort())]))
-    .update(JSON.stringify(folders.map((folder) => folderKey(join(PROGRAM, folder)))))
+    .update(JSON.stringify(folders.map((folder) => folderKey(join(PROGRAM, folder), PROGRAM))))
     .digest("hex");
 }
 
