@@ -23,14 +23,16 @@ let output = USUAL_OUTPUT;
 await runCommand(async () => {
   endWhenInterrupted();
   speakFirst(base);
-  const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
+  const words = chooseSite(base, process.argv.slice(2), CHOICES);
+  const asked = readAsked(words, ["stop-at-misfit", "no-packets"], optionNames(CHOICES));
   output = outputFolder(base, contentPath());
   clearBrowsers();
   await inTransaction({ base, output }, (folder) =>
-    runBuild({ base, output: relative(base, folder), serving: false, kits, stopAtMisfit }),
+    runBuild({ base, output: relative(base, folder), serving: false, ...asked }),
   );
   tellMade(output);
-  if (kits.length > 0) console.log(say.checkPartOfSite());
+  if (asked.kits.length > 0) console.log(say.checkPartOfSite());
+  if (!asked.packets) console.warn(say.checkWithoutPackets());
 }, nothingBuilt);
 
 /** Said without words where there are none to say it with. */

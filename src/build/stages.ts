@@ -1,6 +1,7 @@
 import Eleventy from "@11ty/eleventy";
 import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
 import { FINDER_INDEX } from "../output/data/finder-index.ts";
+import type { Asked } from "./asked.ts";
 import { bundleScripts } from "./bundle/scripts.ts";
 import { writeFinderIndex } from "./files/finder-index.ts";
 import { writeKitData } from "./files/kit-data.ts";
@@ -20,16 +21,12 @@ import { readSite } from "./read-site.ts";
 import { tellLeftOut, tellWarnings } from "./tell.ts";
 
 /** One making of a site: all that a build does, or each turn of serving it. */
-export interface Run {
+export interface Run extends Asked {
   /** The project's folder. */
   readonly base: string;
   /** Where the site is made. */
   readonly output: string;
   readonly serving: boolean;
-  /** Folders of the only kits to make; none for the whole site. */
-  readonly kits: readonly string[];
-  /** Whether a seat whose book does not fit stops the run. */
-  readonly stopAtMisfit: boolean;
 }
 
 /** A step of making a site. */
@@ -138,7 +135,8 @@ export const STAGES: readonly Stage[] = [
       "private/classes/*/{teacher,print-plan,all-seats-*,to-read-*,to-cut-out-*}.pdf",
     ],
     serving: "same",
-    run: async ({ output }) => {
+    run: async ({ output, packets }) => {
+      if (!packets) return;
       const { views, classes, settings, texts } = currentLibrary();
       await printPackets(output, views, classes, settings.url).catch((error: unknown) => {
         throw byFields(error, texts);

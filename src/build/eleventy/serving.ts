@@ -3,6 +3,7 @@ import { tellFailure } from "../errors/command.ts";
 import { isLibraryOpen } from "../library/current-library.ts";
 import { speakFirst } from "../library/first-words.ts";
 import { holdServed } from "../making/hold-served.ts";
+import { servesPackets } from "../site/served-packets.ts";
 import { type Run, runServing } from "../stages.ts";
 import type { SiteConfig } from "./site-config.ts";
 
@@ -32,7 +33,14 @@ export function registerServing(config: SiteConfig, base: string): void {
   const turn = async ({ runMode, directories }: Turn, side: "before pages" | "after pages"): Promise<void> => {
     if (runMode === "build") return;
     await hold(directories.output);
-    const run: Run = { base, output: directories.output, serving: true, kits: [], stopAtMisfit: false };
+    const run: Run = {
+      base,
+      output: directories.output,
+      serving: true,
+      kits: [],
+      stopAtMisfit: false,
+      packets: servesPackets(),
+    };
     await runServing(run, side, tell);
   };
   config.on("eleventy.before", (one: Turn) => turn(one, "before pages"));
