@@ -24,17 +24,19 @@ let output = USUAL_OUTPUT;
 await runCommand(async () => {
   endWhenInterrupted();
   speakFirst(base);
-  const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
+  const words = chooseSite(base, process.argv.slice(2), CHOICES);
+  const asked = readAsked(words, ["stop-at-misfit", "no-packets"], optionNames(CHOICES));
   output = outputFolder(base, contentPath());
   clearBrowsers();
   await inTransaction({ base, output }, async (folder) => {
     const aside = join(folder, "../aside");
     mkdirSync(aside, { recursive: true });
     const [site, beside] = [folder, aside].map((one) => relative(base, one));
-    await runBuild({ base, output: site!, aside: beside!, kits, stopAtMisfit });
+    await runBuild({ base, output: site!, aside: beside!, ...asked });
   });
   tellMade(output);
-  if (kits.length > 0) console.log(say.checkPartOfSite());
+  if (asked.kits.length > 0) console.log(say.checkPartOfSite());
+  if (!asked.packets) console.warn(say.checkWithoutPackets());
 }, nothingBuilt);
 
 /** Said without words where there are none to say it with. */

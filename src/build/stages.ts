@@ -1,4 +1,5 @@
 import { FINDER_INDEX } from "../output/data/finder-index.ts";
+import type { Asked } from "./asked.ts";
 import { makeScripts } from "./bundle/make-scripts.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
 import { KIT_STAGES } from "./kits/kit-stages.ts";
@@ -13,17 +14,13 @@ import type { NamedFile } from "./store/write-made.ts";
 import { tellWarnings } from "./tell.ts";
 
 /** One making of a site. */
-export interface Run {
+export interface Run extends Asked {
   /** The project's folder. */
   readonly base: string;
   /** Where the site is made. */
   readonly output: string;
   /** An empty folder for what is not yet part of the site. */
   readonly aside: string;
-  /** Folders of the only kits to make; none for the whole site. */
-  readonly kits: readonly string[];
-  /** Whether a seat whose book does not fit stops the run. */
-  readonly stopAtMisfit: boolean;
 }
 
 /** A run with the site that was read for it. */
@@ -88,7 +85,8 @@ export const STAGES: readonly Stage[] = [
       "classes/*/seat-*/*.pdf",
       "private/classes/*/{teacher,print-plan,all-seats-*,to-read-*,to-cut-out-*}.pdf",
     ],
-    run: async ({ output, library: { kits, classes, classView, settings, texts } }) => {
+    run: async ({ output, packets, library: { kits, classes, classView, settings, texts } }) => {
+      if (!packets) return;
       const facts = kits.map(({ card }) => card.kit);
       const views = classes.map(({ slug }) => classView(slug));
       await printPackets(output, facts, views, settings.url).catch((error: unknown) => {

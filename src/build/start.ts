@@ -6,14 +6,21 @@ import { BuildError } from "./errors/build-error.ts";
 import { runCommand } from "./errors/command.ts";
 import { speakFirst } from "./library/first-words.ts";
 import { chooseSite } from "./site/choose-site.ts";
+import { serveWithoutPackets } from "./site/served-packets.ts";
 
 /** `npm start`: has Eleventy serve the site that is chosen, and follow every change. */
 const SERVED = ".cache/serving";
+const WITHOUT_PACKETS = "--no-packets";
 
 await runCommand(async () => {
   const base = process.cwd();
   speakFirst(base);
-  const port = portOf(chooseSite(base, process.argv.slice(2), ["content", "url"]));
+  const words = chooseSite(base, process.argv.slice(2), ["content", "url"]);
+  const port = portOf(words.filter((word) => word !== WITHOUT_PACKETS));
+  if (words.includes(WITHOUT_PACKETS)) {
+    serveWithoutPackets();
+    console.warn(say.startWithoutPackets());
+  }
   const content = contentPath();
   const output = content === PROJECT_CONTENT ? SERVED : `${SERVED}-${basename(content)}`;
   const eleventy = new URL("../cmd.cjs", import.meta.resolve("@11ty/eleventy"));

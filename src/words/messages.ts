@@ -516,6 +516,10 @@ export const checkDraft = (args: { readonly folder: Word; readonly kit: Word }):
 export const checkNoKitYet = (args: { readonly folder: Word }): string => say("check-no-kit-yet", args);
 /** These are the kits that were asked for, and no classes; npm run build makes the whole site. */
 export const checkPartOfSite = (): string => say("check-part-of-site");
+/** Packets were not printed, and links to them lead nowhere: try this site, but do not publish it. */
+export const checkWithoutPackets = (): string => say("check-without-packets");
+/** Packets are not printed, and links to them lead nowhere. */
+export const startWithoutPackets = (): string => say("start-without-packets");
 /** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
 /** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
@@ -5094,7 +5098,7 @@ export const siteOutput = (args: { readonly output: Word; readonly why: Word }):
 export const siteOutputOwn = (): string => say("site-output-own");
 /** it holds something else than a site, which would be lost */
 export const siteOutputFull = (): string => say("site-output-full");
-/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
+/** There is no option “{option}”. Allowed are --content, --url, --port and --no-packets. — $option: as it was given. */
 export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
 /** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
 export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);

@@ -83,7 +83,7 @@ async function build(base: string, output: string): Promise<void> {
   try {
     for (const stage of STAGES)
       if (!["read", "print"].includes(stage.name) && stage.serving !== "only")
-        await stage.run({ base, output, serving: false, kits: [], stopAtMisfit: false });
+        await stage.run({ base, output, serving: false, kits: [], stopAtMisfit: false, packets: true });
   } finally {
     console.warn = quiet;
   }
