@@ -10,6 +10,9 @@ import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { type ReadSite, readSite } from "./read-site.ts";
 import { makeRest } from "./rest/make-rest.ts";
+import { placeParts } from "./shards/place-parts.ts";
+import type { Part } from "./shards/read-part.ts";
+import type { WholeSite } from "./shards/whole-site.ts";
 import type { NamedFile } from "./store/write-made.ts";
 import { tellWarnings } from "./tell.ts";
 
@@ -21,6 +24,10 @@ export interface Run extends Asked {
   readonly output: string;
   /** An empty folder for what is not yet part of the site. */
   readonly aside: string;
+  /** What the whole site has, where these are only some of its kits. */
+  readonly whole?: WholeSite;
+  /** Parts that kits and their packets are taken from; without them, they are made. */
+  readonly parts?: readonly Part[];
 }
 
 /** A run with the site that was read for it. */
@@ -45,7 +52,8 @@ export const STAGES: readonly Stage[] = [
   {
     name: "kits",
     makes: KIT_STAGES.flatMap(({ makes }) => makes),
-    run: async ({ crew, library, note, ...site }) => note(await crew.make(library.kits, library, site)),
+    run: async ({ crew, library, note, parts, ...site }) =>
+      note(parts ? placeParts(site.output, parts) : await crew.make(library.kits, library, site)),
   },
   {
     name: "rest",
@@ -85,9 +93,9 @@ export const STAGES: readonly Stage[] = [
       "classes/*/seat-*/*.pdf",
       "private/classes/*/{teacher,print-plan,all-seats-*,to-read-*,to-cut-out-*}.pdf",
     ],
-    run: async ({ output, packets, library: { kits, classes, classView, settings, texts } }) => {
+    run: async ({ output, packets, parts, library: { kits, classes, classView, settings, texts } }) => {
       if (!packets) return;
-      const facts = kits.map(({ card }) => card.kit);
+      const facts = (parts ? [] : kits).map(({ card }) => card.kit);
       const views = classes.map(({ slug }) => classView(slug));
       await printPackets(output, facts, views, settings.url).catch((error: unknown) => {
         throw byFields(error, texts());
@@ -103,6 +111,9 @@ export const STAGES: readonly Stage[] = [
   },
 ];
 
+/** What is made of a part of a site: fonts are what packets are printed with. */
+export const PART_STAGES = STAGES.filter(({ name }) => ["warnings", "kits", "fonts", "print"].includes(name));
+
 /** Reads the site and runs every stage. */
 export async function runBuild(run: Run, stages: readonly Stage[] = STAGES): Promise<void> {
   const site = await readSite(run.base, run.kits);
@@ -114,7 +125,13 @@ export async function runBuild(run: Run, stages: readonly Stage[] = STAGES): Pro
   };
   let used: string[] = [];
   try {
-    const making: Making = { ...run, ...site, surroundings: { hasGuide, hasFeed, isServed: false }, note, names };
+    const making: Making = {
+      ...run,
+      ...site,
+      surroundings: { hasGuide, hasFeed, ...run.whole, isServed: false },
+      note,
+      names,
+    };
     for (const stage of stages) await stage.run(making);
   } finally {
     used = await crew.close();

@@ -22,6 +22,8 @@ export interface SiteFacts {
   readonly base: string;
   /** Names all that is read here. */
   readonly key: string;
+  /** Names what of it is content, whichever address was stated for this run. */
+  readonly content: string;
   readonly settings: SiteSettings;
   /** The words of the site's language. */
   readonly words: Words;
@@ -42,9 +44,11 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
     () => readCautions(base, settings.language),
     () => [],
   );
+  const content = contentKey(base);
   return {
     base,
-    key: factsKey(base),
+    key: keyOf(content, process.env[URL_VARIABLE]),
+    content,
     settings,
     words,
     cautions,
@@ -53,10 +57,10 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
   };
 }
 
-function factsKey(base: string): string {
+function contentKey(base: string): string {
   const own = folderKey(join(base, contentPath()), OF_PARTS);
   const words = folderKey(join(base, PROJECT_CONTENT, "words"));
-  return keyOf(contentPath(), own, words, process.env[URL_VARIABLE]);
+  return keyOf(contentPath(), own, words);
 }
 
 /** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */

@@ -1,0 +1,1 @@
+import fc from "fast-check";
