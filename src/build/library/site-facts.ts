@@ -53,7 +53,8 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
   };
 }
 
-function factsKey(base: string): string {
+/** Names all that `readFacts` reads. */
+export function factsKey(base: string): string {
   const own = folderKey(join(base, contentPath()), OF_PARTS);
   const words = folderKey(join(base, PROJECT_CONTENT, "words"));
   return keyOf(contentPath(), own, words, process.env[URL_VARIABLE]);
