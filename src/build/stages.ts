@@ -13,7 +13,7 @@ import { makeRest } from "./rest/make-rest.ts";
 import { placeParts } from "./shards/place-parts.ts";
 import type { Part } from "./shards/read-part.ts";
 import type { WholeSite } from "./shards/whole-site.ts";
-import type { NamedFile } from "./store/write-made.ts";
+import { Placing } from "./store/placing.ts";
 import { tellWarnings } from "./tell.ts";
 
 /** One making of a site. */
@@ -33,9 +33,7 @@ export interface Run extends Asked {
 /** A run with the site that was read for it. */
 export interface Making extends Run, ReadSite {
   readonly surroundings: Surroundings;
-  /** Notes the names of files that were made. */
-  readonly note: (files: readonly NamedFile[]) => void;
-  readonly names: ReadonlyMap<string, string>;
+  readonly placing: Placing;
 }
 
 /** A step of making a site. */
@@ -52,8 +50,8 @@ export const STAGES: readonly Stage[] = [
   {
     name: "kits",
     makes: KIT_STAGES.flatMap(({ makes }) => makes),
-    run: async ({ crew, library, note, parts, ...site }) =>
-      note(parts ? placeParts(site.output, parts) : await crew.make(library.kits, library, site)),
+    run: ({ crew, library, parts, ...site }) =>
+      parts ? placeParts(site.placing, parts) : crew.make(library.kits, library, site),
   },
   {
     name: "rest",
@@ -73,7 +71,7 @@ export const STAGES: readonly Stage[] = [
       "assets/icons/*",
       FINDER_INDEX,
     ],
-    run: async ({ library, note, ...site }) => note(await makeRest(library, site)),
+    run: ({ library, ...site }) => makeRest(library, site),
   },
   {
     name: "fonts",
@@ -83,7 +81,7 @@ export const STAGES: readonly Stage[] = [
   {
     name: "scripts",
     makes: ["assets/scripts/**", LICENCES],
-    run: async ({ library, note, ...site }) => note(await makeScripts(library.store, library, site)),
+    run: ({ library, ...site }) => makeScripts(library.store, library, site),
   },
   {
     name: "print",
@@ -105,8 +103,8 @@ export const STAGES: readonly Stage[] = [
   {
     name: "offline",
     makes: ["sw.js", "kits/*/offline.json"],
-    run: async ({ output, library: { kits, store }, names }) => {
-      await writeOffline({ output, kits, names, store });
+    run: async ({ output, library: { kits, store }, placing }) => {
+      await writeOffline({ output, kits, names: placing.names, store });
     },
   },
 ];
@@ -119,19 +117,10 @@ export async function runBuild(run: Run, stages: readonly Stage[] = STAGES): Pro
   const site = await readSite(run.base, run.kits);
   const { library, crew } = site;
   const { hasGuide, hasFeed, store } = library;
-  const names = new Map<string, string>();
-  const note = (files: readonly NamedFile[]): void => {
-    for (const { path, name } of files) names.set(path, name);
-  };
   let used: string[] = [];
   try {
-    const making: Making = {
-      ...run,
-      ...site,
-      surroundings: { hasGuide, hasFeed, ...run.whole, isServed: false },
-      note,
-      names,
-    };
+    const surroundings = { hasGuide, hasFeed, ...run.whole, isServed: false };
+    const making: Making = { ...run, ...site, surroundings, placing: new Placing(run.output) };
     for (const stage of stages) await stage.run(making);
   } finally {
     used = await crew.close();

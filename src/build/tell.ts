@@ -1,4 +1,3 @@
-import { formatMessages } from "../input/files/format-message.ts";
 import { reservedHost } from "../input/settings/reserved-host.ts";
 import { settingsFile, URL_VARIABLE } from "../input/settings/settings.ts";
 import { WordsError } from "../input/words/words-error.ts";
@@ -56,12 +55,6 @@ export function tellStrays(): void {
     const list = more > 0 ? say.checkStraysMore({ names: shown, more }) : shown;
     console.warn(printable(say.checkNote({ note: say.checkStrays({ folder, count: names.length, names: list }) })));
   }
-}
-
-/** Tells what the library is without, as it cannot be built. */
-export function tellLeftOut(): void {
-  const { messages } = currentLibrary();
-  if (messages.length > 0) console.error([say.checkLeftOut(), formatMessages(messages)].join("\n"));
 }
 
 /** Tells what a site was made of, where it is, and what of it is not to be published. */

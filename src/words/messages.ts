@@ -5082,6 +5082,10 @@ export const cropNothing = (): string => say("crop-nothing");
 export const cropSomething = (): string => say("crop-something");
 /** draw shapes with a fill or a stroke, and see that they are not hidden */
 export const cropDrawSomething = (): string => say("crop-draw-something");
+/** Followed in {seconds} s. — $seconds: how long it took, as it is written: 0.4. */
+export const servingFollowed = (args: { readonly seconds: Word }): string => say("serving-followed", args);
+/** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
+export const servingOld = (): string => say("serving-old");
 /** {option} has no value. Write it behind: {option} {example} — $option: as it was given: --content. $example: what may stand behind it. */
 export const siteOptionEmpty = (args: { readonly option: Word; readonly example: Word }): string => say("site-option-empty", args);
 /** {option} is said twice. Say it once. */

@@ -1,9 +1,7 @@
 import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { currentLibrary } from "../../src/build/library/current-library.ts";
-import { printPackets } from "../../src/build/print/print-packets.ts";
-import { STAGES } from "../../src/build/stages.ts";
+import { runBuild, STAGES, type Stage } from "../../src/build/stages.ts";
 import { formatMessage } from "../../src/input/files/format-message.ts";
 import { speak } from "../../src/words/speak.ts";
 import { ENGLISH } from "../english-words.ts";
@@ -41,12 +39,9 @@ export async function compareCheckAndBuild({ sites, print, seed, goesOn }: Compa
     try {
       if (!(await passes(base))) return;
       tally.built += 1;
-      await build(base, join(base, "out"));
-      if (tally.printed >= print) return;
-      tally.printed += 1;
-      const { views, classes, settings } = currentLibrary();
-      const quiet = () => ({ line: () => undefined, note: () => undefined, step: () => undefined });
-      await printPackets(join(base, "out"), views, classes, settings.url, quiet);
+      const printed = tally.printed < print;
+      await build(base, printed ? STAGES : STAGES.filter(({ name }) => name !== "print"));
+      if (printed) tally.printed += 1;
     } finally {
       rmSync(base, { recursive: true, force: true });
     }
@@ -76,15 +71,14 @@ async function passes(base: string): Promise<boolean> {
   return messages.length === 0;
 }
 
-/** All stages of a build after the reading but printing. */
-async function build(base: string, output: string): Promise<void> {
-  const quiet = console.warn;
-  console.warn = () => undefined;
+async function build(base: string, stages: readonly Stage[]): Promise<void> {
+  const [warn, log] = [console.warn, console.log];
+  console.warn = console.log = () => undefined;
+  const [output, aside] = ["out", "aside"].map((name) => join(base, name));
+  for (const folder of [output!, aside!]) mkdirSync(folder, { recursive: true });
   try {
-    for (const stage of STAGES)
-      if (!["read", "print"].includes(stage.name) && stage.serving !== "only")
-        await stage.run({ base, output, serving: false, kits: [], stopAtMisfit: false, packets: true });
+    await runBuild({ base, output: output!, aside: aside!, kits: [], stopAtMisfit: false, packets: true }, stages);
   } finally {
-    console.warn = quiet;
+    [console.warn, console.log] = [warn, log];
   }
 }

@@ -44,17 +44,21 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
     () => readCautions(base, settings.language),
     () => [],
   );
-  const content = contentKey(base);
   return {
     base,
-    key: keyOf(content, process.env[URL_VARIABLE]),
-    content,
+    key: factsKey(base),
+    content: contentKey(base),
     settings,
     words,
     cautions,
     motifs: gathering.all(readMotifs(base)),
     fonts: ownFonts(base, settings.fonts),
   };
+}
+
+/** Names all that `readFacts` reads. */
+export function factsKey(base: string): string {
+  return keyOf(contentKey(base), process.env[URL_VARIABLE]);
 }
 
 function contentKey(base: string): string {

@@ -1,9 +1,10 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { deserialize } from "node:v8";
-import { knownPath, PART_SITE } from "../../input/part/part-manifest.ts";
+import { knownPath, PART_SITE, type PartFile } from "../../input/part/part-manifest.ts";
 import { entryKey } from "../kits/kit-keys.ts";
 import type { KitNews } from "../library/kit-entry.ts";
+import type { Placing } from "../store/placing.ts";
 import { nameOfHash, type Store } from "../store/store.ts";
 import type { NamedFile } from "../store/write-made.ts";
 import { readPartFile } from "./part-files.ts";
@@ -20,16 +21,23 @@ export function keepKnown(parts: readonly Part[], store: Store): void {
     }
 }
 
-/** Puts the files of parts into a site; gives back their names. @throws BuildError for a file that is not what its part says */
-export function placeParts(output: string, parts: readonly Part[]): NamedFile[] {
-  return parts.flatMap(({ folder, kits, shared }) =>
-    [...kits.flatMap(({ files }) => files), ...shared].flatMap((file) => {
-      if (!file.path.startsWith(BELOW)) return [];
+/** Puts the files of parts into a site. @throws BuildError for a file that is not what its part says */
+export function placeParts(placing: Placing, parts: readonly Part[]): void {
+  for (const { folder, kits, shared } of parts) {
+    for (const { slug, key, files } of kits)
+      placing.note({ part: `kit ${slug}`, key, files: placed(placing, folder, files) });
+    placing.note({ part: `shared ${folder}`, key: "", files: placed(placing, folder, shared) });
+  }
+}
+
+function placed({ output }: Placing, folder: string, files: readonly PartFile[]): NamedFile[] {
+  return files
+    .filter(({ path }) => path.startsWith(BELOW))
+    .map((file) => {
       const path = file.path.slice(BELOW.length);
       const target = join(output, path);
       mkdirSync(dirname(target), { recursive: true });
       writeFileSync(target, readPartFile(folder, file));
-      return [{ path, name: nameOfHash(file.sha256) }];
-    }),
-  );
+      return { path, name: nameOfHash(file.sha256) };
+    });
 }

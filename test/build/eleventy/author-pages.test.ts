@@ -1,29 +1,26 @@
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { libraryData } from "../../../src/build/eleventy/page-data.ts";
-import { holdLibrary } from "../../../src/build/library/current-library.ts";
-import type { Library } from "../../../src/build/library/library.ts";
+import { holdSource, type PageSource, type WantedPages } from "../../../src/build/library/page-source.ts";
 
-const MODE = "ELEVENTY_RUN_MODE";
-const before = process.env[MODE];
+const ALL: WantedPages = { kits: ["moon"], classes: [], guide: true, site: true };
 
-/** A library of one kit, as far as lists of pages look at it. */
-const LIBRARY = { views: [{ slug: "moon" }], classes: [], guide: [], settings: {} } as unknown as Library;
+/** What pages are made from, as far as lists of pages look at it. */
+function sourceOf(isServed: boolean, wanted: Partial<WantedPages> = {}): PageSource {
+  return { isServed, wanted: { ...ALL, ...wanted }, classes: [], guide: [], settings: {} } as unknown as PageSource;
+}
 
 describe("libraryData(): pages for authors", () => {
-  afterEach(() => {
-    if (before === undefined) delete process.env[MODE];
-    else process.env[MODE] = before;
+  it("has them where the site is served to its author alone", () => {
+    holdSource(sourceOf(true));
+    expect(libraryData()).toMatchObject({ kits: ["moon"], authored: ["moon"], authors: ["author"] });
+    holdSource(sourceOf(false));
+    expect(libraryData()).toMatchObject({ kits: ["moon"], authored: [], authors: [] });
   });
 
-  it.each([
-    ["serve", ["moon"], ["author"]],
-    ["watch", ["moon"], ["author"]],
-    ["build", [], []],
-    [undefined, [], []],
-  ] as const)("in the mode %s", (mode, authored, authors) => {
-    if (mode === undefined) delete process.env[MODE];
-    else process.env[MODE] = mode;
-    holdLibrary(LIBRARY);
-    expect(libraryData()).toMatchObject({ kits: ["moon"], authored, authors });
+  it("has the list of them among the pages of the whole site", () => {
+    holdSource(sourceOf(true, { site: false }));
+    expect(libraryData()).toMatchObject({ authored: ["moon"], authors: [], site: [] });
+    holdSource(sourceOf(true, { kits: [] }));
+    expect(libraryData()).toMatchObject({ authored: [], authors: ["author"], site: ["site"] });
   });
 });

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import nunjucks from "nunjucks";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { siteData } from "../../../src/build/eleventy/page-data.ts";
 import { registerSite } from "../../../src/build/eleventy/register.ts";
 import type { SiteConfig } from "../../../src/build/eleventy/site-config.ts";
-import { holdLibrary } from "../../../src/build/library/current-library.ts";
-import { openLibrary } from "../../../src/build/library/library.ts";
+import { holdSource } from "../../../src/build/library/page-source.ts";
+import { openedLibrary } from "../library/opened-library.ts";
 
 const LAYOUTS = join(import.meta.dirname, "../../../layouts");
 
@@ -48,7 +48,9 @@ function environment(): nunjucks.Environment {
       options = given;
     },
   };
-  holdLibrary(openLibrary(join(LAYOUTS, "..")));
+  const { library } = opened;
+  const wanted = { kits: [], classes: [], guide: true, site: true };
+  holdSource({ ...library, wanted, isServed: false, troubles: () => 0 });
   registerSite(new Proxy(config as SiteConfig, { get: (own, name) => Reflect.get(own, name) ?? (() => {}) }));
   const loader = new nunjucks.FileSystemLoader(LAYOUTS);
   const made = new nunjucks.Environment(loader, { autoescape: true, ...options });
@@ -78,8 +80,11 @@ function misspelt(text: string): { readonly name: string; readonly text: string 
   );
 }
 
+const opened = await openedLibrary(join(LAYOUTS, ".."));
+afterAll(() => opened.close());
+const engine = environment();
+
 describe("page frames", () => {
-  const engine = environment();
   const outcomes = (name: string, text: string): (string | Error)[] =>
     CONTEXTS[name]!.map((context) => {
       try {

@@ -5,7 +5,7 @@ import sharp from "sharp";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { writePhotos } from "../../../src/build/images/images.ts";
 import { checkPhotos } from "../../../src/build/images/photos.ts";
-import { sitePhotos } from "../../../src/build/library/site-photos.ts";
+import { listedPhotos } from "../../../src/build/library/site-photos.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 
 const PAGE = "content/kits/moon/index.md";
@@ -27,16 +27,11 @@ const flat = (width: number, height: number) =>
     .toBuffer();
 /** The photos of a kit whose front matter names these files. */
 const photosOf = (...files: string[]) =>
-  sitePhotos(
-    [
-      {
-        kit: { slug: "moon", photos: files.map((file) => ({ file, alt: file })) } as never,
-        file: PAGE,
-        placeOf: (path: readonly PropertyKey[]) => ({ line: 10 + Number(path[1]), column: 3 }),
-      },
-    ],
-    new Map(),
-  );
+  listedPhotos({
+    kit: { slug: "moon", photos: files.map((file) => ({ file, alt: file })) } as never,
+    file: PAGE,
+    placeOf: (path: readonly PropertyKey[]) => ({ line: 10 + Number(path[1]), column: 3 }),
+  });
 
 describe("checkPhotos(base, photos)", () => {
   it("says nothing about whole photos", async () => {

@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join, matchesGlob, relative } from "node:path";
 import { describe, expect, inject, it } from "vitest";
-import { STAGES, watchedFolders } from "../../../src/build/stages.ts";
+import { STAGES } from "../../../src/build/stages.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
 
 describe("the stages of a build", () => {
@@ -11,18 +11,16 @@ describe("the stages of a build", () => {
     .filter((entry) => entry.isFile())
     .map((entry) => relative(dist, join(entry.parentPath, entry.name)).replaceAll("\\", "/"));
 
-  const stages = STAGES.filter((stage) => stage.serving !== "only");
-
   it("make every file of the site, each by one stage", () => {
     const makers = files.map((file) => [
       file,
-      stages.filter(({ makes }) => makes.some((glob) => matchesGlob(file, glob))).map(({ name }) => name),
+      STAGES.filter(({ makes }) => makes.some((glob) => matchesGlob(file, glob))).map(({ name }) => name),
     ]);
     expect(makers.filter(([, names]) => names!.length !== 1)).toEqual([]);
   });
 
   it("make each what they state", () => {
-    const none = stages.flatMap(({ makes }) =>
+    const none = STAGES.flatMap(({ makes }) =>
       makes.filter((glob) => !/photos|pictures/.test(glob) && !files.some((file) => matchesGlob(file, glob))),
     );
     expect(none).toEqual([]);
@@ -32,8 +30,7 @@ describe("the stages of a build", () => {
     expect(stdout).toContain(`${FIXTURE_KITS.length} kits and 1 class in dist: open dist/index.html`);
   });
 
-  it("have names of their own, and read folders of the project", () => {
+  it("have names of their own", () => {
     expect(new Set(STAGES.map(({ name }) => name)).size).toBe(STAGES.length);
-    expect(watchedFolders().toSorted()).toEqual(["content", "layouts", "src"]);
   });
 });

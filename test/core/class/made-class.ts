@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { stringify } from "yaml";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
+import { offeredOf } from "../../../src/input/class/kit-named.ts";
 import { readClass, type StatedClass } from "../../../src/input/class/read-classes.ts";
 import { KitError, type KitMessage } from "../../../src/input/files/message.ts";
 import { FIXTURES, fixtureKit } from "../../input/kit/kit-folders.ts";
@@ -14,7 +15,7 @@ export const FIXTURE_CLASS = join(FIXTURES, "content/classes/winter-evenings");
 export const KITS: readonly Kit[] = ["little-gull", "harbour-moon", "evening-boat"].map(fixtureKit);
 
 export function readFixtureClass(): KitClass {
-  return readClass(FIXTURE_CLASS, FIXTURES, { kits: KITS, broken: [], drafts: [] }).plan;
+  return readClass(FIXTURE_CLASS, FIXTURES, { ...offeredOf(KITS), broken: [], drafts: [] }).plan;
 }
 
 /** A small class: one seat at the gull in the gull's own book. Tests change it. */
@@ -38,7 +39,7 @@ export function readMadeClass(matter: object | string, table?: string | Buffer, 
     const yaml = typeof matter === "string" ? matter : stringify(matter);
     writeFileSync(join(folder, "index.md"), `---\n${yaml}---\nWords.\n`);
     if (table !== undefined) writeFileSync(join(folder, name), table);
-    return readClass(folder, base, { kits: KITS, broken: [], drafts: [] }).plan;
+    return readClass(folder, base, { ...offeredOf(KITS), broken: [], drafts: [] }).plan;
   } finally {
     rmSync(base, { recursive: true, force: true });
   }
@@ -52,7 +53,7 @@ export function readAmong(classes: Readonly<Record<string, string>>): StatedClas
       mkdirSync(join(base, "content/classes", slug), { recursive: true });
       writeFileSync(join(base, "content/classes", slug, "index.md"), text);
     }
-    return readClass(join(base, "content/classes/made"), base, { kits: KITS, broken: [], drafts: [] });
+    return readClass(join(base, "content/classes/made"), base, { ...offeredOf(KITS), broken: [], drafts: [] });
   } finally {
     rmSync(base, { recursive: true, force: true });
   }

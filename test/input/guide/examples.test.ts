@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
+import { offeredOf } from "../../../src/input/class/kit-named.ts";
 import { readClasses } from "../../../src/input/class/read-classes.ts";
 import { formatMessage } from "../../../src/input/files/format-message.ts";
 import {
@@ -72,7 +73,7 @@ describe("the guide's example of a class", () => {
       mkdirSync(folder, { recursive: true });
       writeFileSync(join(folder, "index.md"), blocks(CLASS, "yaml")[0]!);
       writeFileSync(join(folder, "books.csv"), blocks(CLASS, "csv")[0]!);
-      return readClasses(join(base, "content/classes"), base, { kits, broken: [], drafts: [] });
+      return readClasses(join(base, "content/classes"), base, { ...offeredOf(kits), broken: [], drafts: [] });
     });
     expect(messages).toEqual([]);
     expect(made[0]!.plan.seats.map(({ number, kit }) => [number, kit.slug])).toEqual([

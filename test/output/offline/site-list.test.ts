@@ -4,7 +4,7 @@ import { brandMark } from "../../../src/output/drawing/brand-mark.ts";
 import { ICONS, manifestText } from "../../../src/output/offline/manifest.ts";
 import { type KitList, listSite, type SiteFile } from "../../../src/output/offline/site-list.ts";
 
-const file = (path: string, name = `${path.length}`, bytes = 1000): SiteFile => ({ path, name, bytes });
+const file = (path: string, name = `${path.length}`): SiteFile => ({ path, name, bytes: () => 1000 });
 /** A name that shows what it names, so that lists can be compared. */
 const nameOf = (text: string): string => `<${text}>`;
 
@@ -77,7 +77,7 @@ describe("listSite(files, nameOf)", () => {
 
   it("keeps as many of the kits' pictures with the shell as find room, and the others once they were seen", () => {
     // Five other files of the shell; 700,000 bytes are for all.
-    const heavy = FILES.map((one) => (one.path.endsWith("small.webp") ? { ...one, bytes: 400_000 } : one));
+    const heavy = FILES.map((one) => (one.path.endsWith("small.webp") ? { ...one, bytes: () => 400_000 } : one));
     const { shell, seen } = listSite(heavy, nameOf).site;
     expect(Object.keys(shell)).toContain("kits/gull/small.webp");
     expect(Object.keys(shell)).not.toContain("kits/moon/small.webp");

@@ -38,7 +38,7 @@ describe("authorPage(view, made, found, link)", () => {
 
 describe("authorIndex(kits, link)", () => {
   it("leads to each kit's page for its author", async () => {
-    const kits = FIXTURE_KITS.map((slug, troubles) => ({ view: fixtureView(slug), troubles }));
+    const kits = FIXTURE_KITS.map((slug, troubles) => ({ kit: fixtureView(slug).kit, troubles }));
     const page = whole(authorIndex(kits, link));
     for (const slug of FIXTURE_KITS) expect(page).toContain(`href="../author/${slug}/index.html"`);
     expect(page).toContain("nothing to look at");

@@ -6,6 +6,7 @@ import { privatePage } from "../../../../src/output/parts/class/private-page.ts"
 import { seatPage } from "../../../../src/output/parts/class/seat-page.ts";
 import { teacherPacket } from "../../../../src/output/parts/class/teacher-packet.ts";
 import { html } from "../../../../src/output/parts/markup.ts";
+import { classCard } from "../../../../src/output/views/class/class-card.ts";
 import type { ClassView } from "../../../../src/output/views/class/class-view.ts";
 import { fixtureClassView } from "./made-view.ts";
 
@@ -109,7 +110,7 @@ describe("a class whose books are still to come", () => {
     expect(count(text, 'class="seat-code"')).toBe(2);
     expect(count(text, "Handout ·")).toBe(3);
     expect(text).not.toMatch(/<table class="(shopping|costs|reach)|Shopping list|Cut sheets of|Who may need/);
-    expect(String(privatePage([announced], (target) => target))).not.toContain("all-seats");
+    expect(String(privatePage([classCard(announced)], (target) => target))).not.toContain("all-seats");
   });
 });
 
@@ -173,7 +174,7 @@ describe("seatPage(seat, view)", () => {
 });
 
 describe("privatePage(classes, link)", () => {
-  const papers = (of = view) => String(privatePage([of], (target) => `..${target}index.html`));
+  const papers = (of = view) => String(privatePage([classCard(of)], (target) => `..${target}index.html`));
 
   it("leads to each class's page and to all of its papers", () => {
     const links = [...papers().matchAll(/href="([^"]+)"/g)].map(([, link]) => link!);

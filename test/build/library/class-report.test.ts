@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { MisfitError, reportClasses } from "../../src/build/report.ts";
-import { fixtureClassView } from "../output/parts/class/made-view.ts";
+import { classReport, MisfitError, tellReports } from "../../../src/build/library/class-report.ts";
+import { fixtureClassView } from "../../output/parts/class/made-view.ts";
 
 function reported(changes: object = {}): string[] {
   const lines: string[] = [];
-  reportClasses([fixtureClassView(changes)], false, (line) => lines.push(line.replaceAll("\u00a0", " ")));
+  tellReports([classReport(fixtureClassView(changes))], false, (line) => lines.push(line.replaceAll("\u00a0", " ")));
   return lines;
 }
 
-describe("reportClasses(classes, stop, log)", () => {
+describe("tellReports(reports, stop, log)", () => {
   it("tells why a seat does not fit, and what would help, before all else", () => {
     const [why, ...rest] = reported();
     expect(why).toMatch(
@@ -47,7 +47,7 @@ describe("reportClasses(classes, stop, log)", () => {
 
   it("stops at a misfit where that is asked, and logs nothing then", () => {
     const lines: string[] = [];
-    expect(() => reportClasses([fixtureClassView()], true, (line) => lines.push(line))).toThrow(MisfitError);
+    expect(() => tellReports([classReport(fixtureClassView())], true, (line) => lines.push(line))).toThrow(MisfitError);
     expect(lines).toEqual([]);
   });
 });
