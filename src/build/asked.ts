@@ -9,21 +9,30 @@ export interface Asked {
   readonly kits: readonly string[];
   /** Whether a seat whose book does not fit stops the command. */
   readonly stopAtMisfit: boolean;
+  /** Whether packets are printed. */
+  readonly packets: boolean;
 }
 
-/** `others` are options that were read before. @throws BuildError for options that the command does not have */
-export function readAsked(words: readonly string[], others: readonly string[] = []): Asked {
-  const known = { "stop-at-misfit": { type: "boolean", default: false } } as const;
-  const { positionals, tokens, values } = parseArgs({
+/** Options without a value. */
+export type Flag = "stop-at-misfit" | "no-packets";
+
+/** `flags` are the command's, `others` options that were read before. @throws BuildError for options that the command does not have */
+export function readAsked(words: readonly string[], flags: readonly Flag[], others: readonly string[] = []): Asked {
+  const { positionals, tokens } = parseArgs({
     args: [...words],
-    options: known,
+    options: Object.fromEntries(flags.map((flag) => [flag, { type: "boolean" }] as const)),
     strict: false,
     allowPositionals: true,
     tokens: true,
   });
+  const said = new Set<string>();
   for (const token of tokens) {
-    if (token.kind !== "option" || (Object.hasOwn(known, token.name) && token.value === undefined)) continue;
-    throw new BuildError(say.askedOption({ option: token.rawName, known: rowText(["--stop-at-misfit", ...others]) }));
+    if (token.kind !== "option") continue;
+    if (token.value !== undefined || !flags.some((flag) => flag === token.name)) {
+      const known = rowText([...flags.map((flag) => `--${flag}`), ...others]);
+      throw new BuildError(say.askedOption({ option: token.rawName, known }));
+    }
+    said.add(token.name);
   }
-  return { kits: positionals, stopAtMisfit: values["stop-at-misfit"] === true };
+  return { kits: positionals, stopAtMisfit: said.has("stop-at-misfit"), packets: !said.has("no-packets") };
 }

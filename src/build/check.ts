@@ -26,7 +26,8 @@ const CHOICES = ["content", "url"] as const;
 await runCommand(async () => {
   const base = process.cwd();
   speakFirst(base);
-  const { kits, stopAtMisfit } = readAsked(chooseSite(base, process.argv.slice(2), CHOICES), optionNames(CHOICES));
+  const words = chooseSite(base, process.argv.slice(2), CHOICES);
+  const { kits, stopAtMisfit } = readAsked(words, ["stop-at-misfit"], optionNames(CHOICES));
   const { library, crew } = await readSite(base, kits);
   const used = await crew.close();
   tellNobodysAddress();

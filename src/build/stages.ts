@@ -1,4 +1,5 @@
 import { FINDER_INDEX } from "../output/data/finder-index.ts";
+import type { Asked } from "./asked.ts";
 import { makeScripts } from "./bundle/make-scripts.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
 import { KIT_STAGES } from "./kits/kit-stages.ts";
@@ -9,29 +10,30 @@ import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { type ReadSite, readSite } from "./read-site.ts";
 import { makeRest } from "./rest/make-rest.ts";
-import type { NamedFile } from "./store/write-made.ts";
+import { placeParts } from "./shards/place-parts.ts";
+import type { Part } from "./shards/read-part.ts";
+import type { WholeSite } from "./shards/whole-site.ts";
+import { Placing } from "./store/placing.ts";
 import { tellWarnings } from "./tell.ts";
 
 /** One making of a site. */
-export interface Run {
+export interface Run extends Asked {
   /** The project's folder. */
   readonly base: string;
   /** Where the site is made. */
   readonly output: string;
   /** An empty folder for what is not yet part of the site. */
   readonly aside: string;
-  /** Folders of the only kits to make; none for the whole site. */
-  readonly kits: readonly string[];
-  /** Whether a seat whose book does not fit stops the run. */
-  readonly stopAtMisfit: boolean;
+  /** What the whole site has, where these are only some of its kits. */
+  readonly whole?: WholeSite;
+  /** Parts that kits and their packets are taken from; without them, they are made. */
+  readonly parts?: readonly Part[];
 }
 
 /** A run with the site that was read for it. */
 export interface Making extends Run, ReadSite {
   readonly surroundings: Surroundings;
-  /** Notes the names of files that were made. */
-  readonly note: (files: readonly NamedFile[]) => void;
-  readonly names: ReadonlyMap<string, string>;
+  readonly placing: Placing;
 }
 
 /** A step of making a site. */
@@ -48,7 +50,8 @@ export const STAGES: readonly Stage[] = [
   {
     name: "kits",
     makes: KIT_STAGES.flatMap(({ makes }) => makes),
-    run: async ({ crew, library, note, ...site }) => note(await crew.make(library.kits, library, site)),
+    run: ({ crew, library, parts, ...site }) =>
+      parts ? placeParts(site.placing, parts) : crew.make(library.kits, library, site),
   },
   {
     name: "rest",
@@ -68,7 +71,7 @@ export const STAGES: readonly Stage[] = [
       "assets/icons/*",
       FINDER_INDEX,
     ],
-    run: async ({ library, note, ...site }) => note(await makeRest(library, site)),
+    run: ({ library, ...site }) => makeRest(library, site),
   },
   {
     name: "fonts",
@@ -78,7 +81,7 @@ export const STAGES: readonly Stage[] = [
   {
     name: "scripts",
     makes: ["assets/scripts/**", LICENCES],
-    run: async ({ library, note, ...site }) => note(await makeScripts(library.store, library, site)),
+    run: ({ library, ...site }) => makeScripts(library.store, library, site),
   },
   {
     name: "print",
@@ -88,8 +91,9 @@ export const STAGES: readonly Stage[] = [
       "classes/*/seat-*/*.pdf",
       "private/classes/*/{teacher,print-plan,all-seats-*,to-read-*,to-cut-out-*}.pdf",
     ],
-    run: async ({ output, library: { kits, classes, classView, settings, texts } }) => {
-      const facts = kits.map(({ card }) => card.kit);
+    run: async ({ output, packets, parts, library: { kits, classes, classView, settings, texts } }) => {
+      if (!packets) return;
+      const facts = (parts ? [] : kits).map(({ card }) => card.kit);
       const views = classes.map(({ slug }) => classView(slug));
       await printPackets(output, facts, views, settings.url).catch((error: unknown) => {
         throw byFields(error, texts());
@@ -99,24 +103,24 @@ export const STAGES: readonly Stage[] = [
   {
     name: "offline",
     makes: ["sw.js", "kits/*/offline.json"],
-    run: async ({ output, library: { kits, store }, names }) => {
-      await writeOffline({ output, kits, names, store });
+    run: async ({ output, library: { kits, store }, placing }) => {
+      await writeOffline({ output, kits, names: placing.names, store });
     },
   },
 ];
+
+/** What is made of a part of a site: fonts are what packets are printed with. */
+export const PART_STAGES = STAGES.filter(({ name }) => ["warnings", "kits", "fonts", "print"].includes(name));
 
 /** Reads the site and runs every stage. */
 export async function runBuild(run: Run, stages: readonly Stage[] = STAGES): Promise<void> {
   const site = await readSite(run.base, run.kits);
   const { library, crew } = site;
   const { hasGuide, hasFeed, store } = library;
-  const names = new Map<string, string>();
-  const note = (files: readonly NamedFile[]): void => {
-    for (const { path, name } of files) names.set(path, name);
-  };
   let used: string[] = [];
   try {
-    const making: Making = { ...run, ...site, surroundings: { hasGuide, hasFeed, isServed: false }, note, names };
+    const surroundings = { hasGuide, hasFeed, ...run.whole, isServed: false };
+    const making: Making = { ...run, ...site, surroundings, placing: new Placing(run.output) };
     for (const stage of stages) await stage.run(making);
   } finally {
     used = await crew.close();

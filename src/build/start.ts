@@ -1,31 +1,43 @@
-import { basename } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { basename, relative } from "node:path";
 import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
 import * as say from "../words/messages.ts";
+import { clearBrowsers } from "./browser/browser-leftovers.ts";
 import { BuildError } from "./errors/build-error.ts";
 import { runCommand } from "./errors/command.ts";
 import { speakFirst } from "./library/first-words.ts";
+import { endWhenInterrupted } from "./making/at-exit.ts";
+import { holdServed } from "./making/hold-served.ts";
+import { MakingThread } from "./serving/making-thread.ts";
+import { ServedSite } from "./serving/served-site.ts";
+import { watchProject } from "./serving/watched.ts";
 import { chooseSite } from "./site/choose-site.ts";
+import { serveWithoutPackets } from "./site/served-packets.ts";
 
-/** `npm start`: has Eleventy serve the site that is chosen, and follow every change. */
+/** `npm start`: serves the site that is chosen, and follows every change. */
 const SERVED = ".cache/serving";
+const WITHOUT_PACKETS = "--no-packets";
 
 await runCommand(async () => {
+  endWhenInterrupted();
   const base = process.cwd();
   speakFirst(base);
-  const port = portOf(chooseSite(base, process.argv.slice(2), ["content", "url"]));
+  const words = chooseSite(base, process.argv.slice(2), ["content", "url"]);
+  const port = portOf(words.filter((word) => word !== WITHOUT_PACKETS));
+  if (words.includes(WITHOUT_PACKETS)) {
+    serveWithoutPackets();
+    console.warn(say.startWithoutPackets());
+  }
   const content = contentPath();
   const output = content === PROJECT_CONTENT ? SERVED : `${SERVED}-${basename(content)}`;
-  const eleventy = new URL("../cmd.cjs", import.meta.resolve("@11ty/eleventy"));
-  const options = ["--config=.eleventy.js", "--serve", "--quiet", `--output=${output}`];
-  process.argv.splice(
-    1,
-    Infinity,
-    fileURLToPath(eleventy),
-    ...options,
-    ...(port === undefined ? [] : [`--port=${port}`]),
+  clearBrowsers();
+  const aside = relative(base, await holdServed(base, output));
+  const site = new ServedSite(output);
+  const maker = new MakingThread(
+    { base, content, output, aside },
+    { shown: () => site.show(port), nothing: (code) => process.exit(code) },
   );
-  await import(pathToFileURL(fileURLToPath(eleventy)).href);
+  await watchProject(base, (paths) => maker.follow(paths));
+  maker.follow([]);
 });
 
 /** The port behind `--port`, or none. @throws BuildError */

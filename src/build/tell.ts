@@ -1,9 +1,11 @@
-import { formatMessages } from "../input/files/format-message.ts";
 import { reservedHost } from "../input/settings/reserved-host.ts";
 import { settingsFile, URL_VARIABLE } from "../input/settings/settings.ts";
+import { WordsError } from "../input/words/words-error.ts";
+import { PRIVATE } from "../output/private-folder.ts";
 import { rowText } from "../words/lists.ts";
 import * as say from "../words/messages.ts";
 import { printable } from "../words/printable.ts";
+import { leftOut } from "./files/site-files.ts";
 import { tellReports } from "./library/class-report.ts";
 import { currentLibrary } from "./library/held-library.ts";
 
@@ -55,8 +57,20 @@ export function tellStrays(): void {
   }
 }
 
-/** Tells what the library is without, as it cannot be built. */
-export function tellLeftOut(): void {
-  const { messages } = currentLibrary();
-  if (messages.length > 0) console.error([say.checkLeftOut(), formatMessages(messages)].join("\n"));
+/** Tells what a site was made of, where it is, and what of it is not to be published. */
+export function tellMade(folder: string): void {
+  const { kits, classes, settings } = currentLibrary();
+  const left = leftOut(settings);
+  if (left) console.log(left);
+  if (classes.some(({ card }) => card.plan.state !== "closed"))
+    console.log(say.checkPrivate({ folder: `${folder}/${PRIVATE}` }));
+  const made = { kits: kits.length, output: folder, page: `${folder}/index.html` };
+  console.log(
+    classes.length === 0 ? say.checkKitCount(made) : say.checkKitsAndClasses({ ...made, classes: classes.length }),
+  );
+}
+
+/** Said without words where there are none to say it with. */
+export function nothingBuilt(error: unknown, output: string): string {
+  return error instanceof WordsError ? `Nothing was built; ${output} is as it was.` : say.checkNothingBuilt({ output });
 }

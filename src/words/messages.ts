@@ -516,6 +516,10 @@ export const checkDraft = (args: { readonly folder: Word; readonly kit: Word }):
 export const checkNoKitYet = (args: { readonly folder: Word }): string => say("check-no-kit-yet", args);
 /** These are the kits that were asked for, and no classes; npm run build makes the whole site. */
 export const checkPartOfSite = (): string => say("check-part-of-site");
+/** Packets were not printed, and links to them lead nowhere: try this site, but do not publish it. */
+export const checkWithoutPackets = (): string => say("check-without-packets");
+/** Packets are not printed, and links to them lead nowhere. */
+export const startWithoutPackets = (): string => say("start-without-packets");
 /** There is no option “{option}”. Allowed are folders of kits and {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
 /** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
@@ -5078,8 +5082,12 @@ export const cropNothing = (): string => say("crop-nothing");
 export const cropSomething = (): string => say("crop-something");
 /** draw shapes with a fill or a stroke, and see that they are not hidden */
 export const cropDrawSomething = (): string => say("crop-draw-something");
-/** {option} has no value. Write it behind: {option} sites/north — $option: as it was given: --content. */
-export const siteOptionEmpty = (args: { readonly option: Word }): string => say("site-option-empty", args);
+/** Followed in {seconds} s. — $seconds: how long it took, as it is written: 0.4. */
+export const servingFollowed = (args: { readonly seconds: Word }): string => say("serving-followed", args);
+/** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
+export const servingOld = (): string => say("serving-old");
+/** {option} has no value. Write it behind: {option} {example} — $option: as it was given: --content. $example: what may stand behind it. */
+export const siteOptionEmpty = (args: { readonly option: Word; readonly example: Word }): string => say("site-option-empty", args);
 /** {option} is said twice. Say it once. */
 export const siteOptionTwice = (args: { readonly option: Word }): string => say("site-option-twice", args);
 /** {file} cannot be read as variables: lines of NAME=value. Correct it, or move it away — $file: the name of the file. */
@@ -5088,18 +5096,48 @@ export const siteVariablesFile = (args: { readonly file: Word }): string => say(
 export const siteContentMissing = (args: { readonly content: Word }): string => say("site-content-missing", args);
 /** {content} is no folder for content: it holds the program, or is a part of it. Choose a folder of its own, such as sites/north. */
 export const siteContentOwn = (args: { readonly content: Word }): string => say("site-content-own", args);
-/** The site cannot be made in {output}: {why}. Choose a new or an empty folder with --output or LEAFLIGHT_OUTPUT. — $output: the folder as it was given. $why: one of the messages below. */
-export const siteOutput = (args: { readonly output: Word; readonly why: Word }): string => say("site-output", args);
+/** The part|The site cannot be made in {output}: {why}. Choose a new or an empty folder with --output or LEAFLIGHT_OUTPUT. — $output: the folder as it was given. $why: one of the messages below. $made: what is to be made there: part, or site. */
+export const siteOutput = (args: { readonly made: Word; readonly output: Word; readonly why: Word }): string => say("site-output", args);
 /** it holds the program or the content, or is a part of them */
 export const siteOutputOwn = (): string => say("site-output-own");
-/** it holds something else than a site, which would be lost */
-export const siteOutputFull = (): string => say("site-output-full");
-/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
+/** it holds something else than a part|site, which would be lost */
+export const siteOutputFull = (args: { readonly made: Word }): string => say("site-output-full", args);
+/** There is no option “{option}”. Allowed are --content, --url, --port and --no-packets. — $option: as it was given. */
 export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
 /** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
 export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);
 /** {host} is kept for examples, so the codes on seat cards and handouts lead nowhere. State the site’s own address: url in {file}, --url, or {variable}. — $host: of the site's address. $file: the settings. $variable: a variable of the environment. */
 export const checkNobodysAddress = (args: { readonly host: Word; readonly file: Word; readonly variable: Word }): string => say("check-nobodys-address", args);
+/** “{given}” is no part. Allowed is which part of how many, at most {most}, such as --shard 2/3. — $given: what stood behind --shard. */
+export const sitePartNoShard = (args: { readonly given: Word; readonly most: Word }): string => say("site-part-no-shard", args);
+/** Say --shard or --only, not both. */
+export const sitePartTwoWays = (): string => say("site-part-two-ways");
+/** A part’s kits are named with --only: npm run build -- --only {kit} — Names of folders stood beside --shard or --only. */
+export const sitePartAndNames = (args: { readonly kit: Word }): string => say("site-part-and-names", args);
+/** {folder} is a draft, and no part of the site. Take draft out of its front matter, or leave it out of --only. — $folder: the kit’s folder below the project. */
+export const sitePartDraft = (args: { readonly folder: Word }): string => say("site-part-draft", args);
+/** No kit was dealt to this part|{kits} kit|{kits} kits in {output}: join it with the other parts by npm run merge. */
+export const sitePartMade = (args: { readonly kits: number; readonly output: Word }): string => say("site-part-made", args);
+/** No part was named. Name the folders of all parts: npm run merge -- parts/1-of-2 parts/2-of-2 */
+export const sitePartNone = (): string => say("site-part-none");
+/** {folder} is no part of a site: it has no {file}|its {file} is of another version of Leaflight|its {file} is damaged. Make it again with npm run build -- --shard 2/3. */
+export const sitePartUnreadable = (args: { readonly folder: Word; readonly why: Word; readonly file: Word }): string => say("site-part-unreadable", args);
+/** {folder} was made from other content (settings, words, motifs, fonts, or what pages link to)|other kits: some were added, taken away, or made drafts|another address|another browser, or without packets|another version of the program, of its packages or of Node than what is here. Make all parts and join them from the same files, with the same options. */
+export const sitePartDiffers = (args: { readonly folder: Word; readonly what: Word }): string => say("site-part-differs", args);
+/** {kit} in {folder} was made from another folder {kit} than the one here. Make all parts and join them from the same files. */
+export const sitePartKitDiffers = (args: { readonly kit: Word; readonly folder: Word }): string => say("site-part-kit-differs", args);
+/** {folder} is one of {of} parts, and {other} one of {others}. Make all parts with the same count. */
+export const sitePartCounts = (args: { readonly folder: Word; readonly of: Word; readonly other: Word; readonly others: Word }): string => say("site-part-counts", args);
+/** {folder} and {other} are the same part. Leave one of them out. */
+export const sitePartTwice = (args: { readonly folder: Word; readonly other: Word }): string => say("site-part-twice", args);
+/** {kit} is in {folder} and in {other}. Leave one of the parts out. */
+export const sitePartKitTwice = (args: { readonly kit: Word; readonly folder: Word; readonly other: Word }): string => say("site-part-kit-twice", args);
+/** Part {number} of {of} is missing. Name the folders of all parts. */
+export const sitePartMissing = (args: { readonly number: Word; readonly of: Word }): string => say("site-part-missing", args);
+/** No part has {names}. Name the folders of all parts. — $names: of kits, or the beginning of a long list. */
+export const sitePartKitsMissing = (args: { readonly names: Word }): string => say("site-part-kits-missing", args);
+/** {file} is not what {manifest} says: it is not there|it has other contents. Copy the part again, or make it again. */
+export const sitePartFile = (args: { readonly file: Word; readonly manifest: Word; readonly why: Word }): string => say("site-part-file", args);
 /** Skip to content */
 export const siteSkip = (): string => say("site-skip");
 /** Every measurement is worked out for the book each kit names. */

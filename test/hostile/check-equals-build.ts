@@ -77,7 +77,7 @@ async function build(base: string, stages: readonly Stage[]): Promise<void> {
   const [output, aside] = ["out", "aside"].map((name) => join(base, name));
   for (const folder of [output!, aside!]) mkdirSync(folder, { recursive: true });
   try {
-    await runBuild({ base, output: output!, aside: aside!, kits: [], stopAtMisfit: false }, stages);
+    await runBuild({ base, output: output!, aside: aside!, kits: [], stopAtMisfit: false, packets: true }, stages);
   } finally {
     [console.warn, console.log] = [warn, log];
   }

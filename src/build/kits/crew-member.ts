@@ -2,7 +2,7 @@ import { Worker } from "node:worker_threads";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
 import type { KitNews } from "../library/kit-entry.ts";
-import type { NamedFile } from "../store/write-made.ts";
+import type { PlacedPart } from "../store/placing.ts";
 import type { KitTasks } from "./kit-maker.ts";
 
 /** What a thread is asked. */
@@ -39,8 +39,8 @@ export class CrewMember {
   }
 
   /** @throws KitError for photos that cannot be read any more */
-  make(tasks: KitTasks): Promise<NamedFile[]> {
-    return this.#ask<NamedFile[]>({ ask: "make", tasks });
+  make(tasks: KitTasks): Promise<PlacedPart[]> {
+    return this.#ask<PlacedPart[]>({ ask: "make", tasks });
   }
 
   /** Ends the thread; gives back names of what it used of the store. */

@@ -3,12 +3,12 @@ import type { KitEntry, KitNews, ReadKits } from "../library/kit-entry.ts";
 import type { Library } from "../library/library.ts";
 import type { Surroundings } from "../library/page-source.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
+import type { Placing } from "../store/placing.ts";
 import type { Store } from "../store/store.ts";
-import { type NamedFile, writeMade } from "../store/write-made.ts";
 import { CrewMember } from "./crew-member.ts";
-import { entryKey, stageKey } from "./kit-keys.ts";
+import { entryKey, kitPart, stageKey } from "./kit-keys.ts";
 import { KitMaker, type KitTask } from "./kit-maker.ts";
-import { KIT_STAGES } from "./kit-stages.ts";
+import { KIT_STAGES, type KitStageName } from "./kit-stages.ts";
 import { kitKey } from "./read-kit-entry.ts";
 
 /** So many kits are read or made at once by a thread: each call has a cost of its own, and all of them are held till its end. */
@@ -22,7 +22,7 @@ const ALONE = 6;
 
 /** Where kits are made. */
 export interface Site {
-  readonly output: string;
+  readonly placing: Placing;
   readonly aside: string;
   readonly surroundings: Surroundings;
 }
@@ -57,24 +57,29 @@ export class KitCrew {
     };
   }
 
-  /** Makes all that belongs to kits into a site; gives back the names of their files. @throws KitError */
-  async make(kits: readonly KitEntry[], { folder }: Pick<Library, "folder">, site: Site): Promise<NamedFile[]> {
-    const named: NamedFile[] = [];
+  /** Puts all that belongs to kits, or what some stages make of them, in place in a site. @throws KitError */
+  async make(
+    kits: readonly KitEntry[],
+    { folder }: Pick<Library, "folder">,
+    { placing, aside, surroundings }: Site,
+    asked: readonly KitStageName[] = KIT_STAGES.map(({ name }) => name),
+  ): Promise<void> {
     const tasks = kits.map((entry): KitTask => {
-      const stages = KIT_STAGES.filter((stage) => {
-        const kept = this.#store.take(stageKey(stage, entry.key, site.surroundings));
-        if (!kept) return true;
-        writeMade(site.output, kept.files);
-        named.push(...kept.files.map(({ path, name }) => ({ path, name })));
-        return false;
+      const stages = KIT_STAGES.filter(({ name }) => asked.includes(name)).filter((stage) => {
+        const part = kitPart(entry.slug, stage.name);
+        const key = stageKey(stage, entry.key, surroundings);
+        if (placing.stands(part, key)) return false;
+        const kept = this.#store.take(key);
+        if (kept) placing.put(part, key, kept.files);
+        return kept === undefined;
       });
       return { entry, folder: folder(entry.slug), stages: stages.map(({ name }) => name) };
     });
     const wanted = tasks.filter(({ stages }) => stages.length > 0);
     await this.#inBatches(wanted, async (batch, worker) => {
-      named.push(...(await worker.make({ ...site, kits: batch })));
+      const placed = await worker.make({ kits: batch, output: placing.output, aside, surroundings });
+      for (const part of placed) placing.note(part);
     });
-    return named;
   }
 
   /** Sends the threads home; gives back names of what they used of the store. */

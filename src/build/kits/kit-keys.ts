@@ -9,6 +9,11 @@ export function entryKey(kit: string): string {
   return keyOf("entry", kit);
 }
 
+/** What a stage makes of a kit, as a part of a site. */
+export function kitPart(slug: string, stage: string): string {
+  return `kits/${slug} ${stage}`;
+}
+
 /** Where what a stage made of a kit is kept. */
 export function stageKey({ name, code, seesSite }: KitStage, kit: string, surroundings: Surroundings): string {
   const modules = code.modules.map((module) => join(import.meta.dirname, module));

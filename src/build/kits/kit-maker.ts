@@ -1,16 +1,19 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { plainCatalogue } from "../../input/catalogue/read-catalogue.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
 import type { KitEntry, KitNews } from "../library/kit-entry.ts";
 import { kitRecord, recordKey } from "../library/kit-record.ts";
 import type { PageSource, Surroundings } from "../library/page-source.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
+import { isStill } from "../store/folder-key.ts";
 import { filesOf, gatherFiles } from "../store/gather.ts";
+import type { PlacedPart } from "../store/placing.ts";
 import type { Store } from "../store/store.ts";
-import { type NamedFile, writeMade } from "../store/write-made.ts";
-import { entryKey, stageKey } from "./kit-keys.ts";
+import { writeMade } from "../store/write-made.ts";
+import { entryKey, kitPart, stageKey } from "./kit-keys.ts";
 import { KIT_STAGES, type KitStageName } from "./kit-stages.ts";
 import { readKitEntry } from "./read-kit-entry.ts";
 
@@ -43,7 +46,9 @@ export class KitMaker {
   async read(folders: readonly string[]): Promise<KitNews[]> {
     const all: KitNews[] = [];
     for (const folder of folders) {
-      const { read, ...told } = await readKitEntry(folder, this.#facts);
+      let { read, ...told } = await readKitEntry(folder, this.#facts);
+      // What was changed while it was read must not be kept under the name of what it was.
+      while (!isStill(folder, join(this.#facts.base, contentPath()))) ({ read, ...told } = await readKitEntry(folder, this.#facts));
       const news: KitNews = { ...told, entry: read?.entry };
       if (read) this.#store.put(recordKey(read.entry.key), { files: [], data: read.kit });
       if (read && told.letters.length + told.photos.length === 0)
@@ -54,9 +59,9 @@ export class KitMaker {
   }
 
   /** Makes what is asked for, into the site. @throws KitError for photos that cannot be read any more */
-  async make({ kits, output, aside, surroundings }: KitTasks): Promise<NamedFile[]> {
+  async make({ kits, output, aside, surroundings }: KitTasks): Promise<PlacedPart[]> {
     const source = this.#sourceOf(kits, surroundings);
-    const named: NamedFile[] = [];
+    const placed: PlacedPart[] = [];
     for (const stage of KIT_STAGES) {
       const wanted = kits.filter(({ stages }) => stages.includes(stage.name));
       if (wanted.length === 0) continue;
@@ -67,15 +72,17 @@ export class KitMaker {
         const files = gatherFiles(scratch);
         for (const { entry } of wanted) {
           const own = filesOf(files, (path) => isOf(entry.slug, path));
-          this.#store.put(stageKey(stage, entry.key, surroundings), { files: own, data: undefined });
+          const key = stageKey(stage, entry.key, surroundings);
+          this.#store.put(key, { files: own, data: undefined });
           writeMade(output, own);
-          named.push(...own.map(({ path, name }) => ({ path, name })));
+          const named = own.map(({ path, name }) => ({ path, name }));
+          placed.push({ part: kitPart(entry.slug, stage.name), key, files: named });
         }
       } finally {
         rmSync(scratch, { recursive: true, force: true });
       }
     }
-    return named;
+    return placed;
   }
 
   #sourceOf(kits: readonly KitTask[], surroundings: Surroundings): PageSource {

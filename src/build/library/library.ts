@@ -59,15 +59,18 @@ export interface Library extends Omit<PageSource, "wanted" | "isServed" | "troub
 export interface Reading {
   readonly store: Store;
   readonly readKits: (facts: SiteFacts) => ReadKits;
+  /** Gives what all parts share, where that is not simply read. */
+  readonly readFacts?: typeof readFacts;
 }
 
 /**
  * Reads the site's content in the project folder `base`; from then on the site's language is spoken.
  * @throws BuildError for a kit that is not there; KitError where something is broken and that is to stop; WordsError where the program's own words are
  */
-export async function openLibrary(base: string, opening: Opening, { store, readKits }: Reading): Promise<Library> {
+export async function openLibrary(base: string, opening: Opening, reading: Reading): Promise<Library> {
+  const { store, readKits } = reading;
   const gathering = new Gathering(opening.whenBroken ?? "stop");
-  const facts = readFacts(base, gathering);
+  const facts = (reading.readFacts ?? readFacts)(base, gathering);
   const { settings } = facts;
   const { folders, drafts } = gathering.one(
     () => kitFolders(base, opening),

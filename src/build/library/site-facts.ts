@@ -22,6 +22,8 @@ export interface SiteFacts {
   readonly base: string;
   /** Names all that is read here. */
   readonly key: string;
+  /** Names what of it is content, whichever address was stated for this run. */
+  readonly content: string;
   readonly settings: SiteSettings;
   /** The words of the site's language. */
   readonly words: Words;
@@ -45,6 +47,7 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
   return {
     base,
     key: factsKey(base),
+    content: contentKey(base),
     settings,
     words,
     cautions,
@@ -53,10 +56,15 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
   };
 }
 
-function factsKey(base: string): string {
+/** Names all that `readFacts` reads. */
+export function factsKey(base: string): string {
+  return keyOf(contentKey(base), process.env[URL_VARIABLE]);
+}
+
+function contentKey(base: string): string {
   const own = folderKey(join(base, contentPath()), join(base, contentPath()), OF_PARTS);
   const words = folderKey(join(base, PROJECT_CONTENT, "words"), base);
-  return keyOf(contentPath(), own, words, process.env[URL_VARIABLE]);
+  return keyOf(contentPath(), own, words);
 }
 
 /** Settings and words of the site's language. Messages about the settings are English, as they say which language it is. */

@@ -17,18 +17,20 @@ import { writeInstallable } from "../offline/write-installable.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
 import { filesOf, gatherFiles } from "../store/gather.ts";
+import type { Placing } from "../store/placing.ts";
 import { keyOf } from "../store/store.ts";
-import { type NamedFile, writeMade } from "../store/write-made.ts";
 
 /** Where what is of no kit alone is made. */
 interface Site {
-  readonly output: string;
+  readonly placing: Placing;
   readonly aside: string;
   readonly surroundings: Surroundings;
 }
 
 /** A part of a site beside its kits, which is made as a whole. */
 interface Part {
+  /** As it is called among the parts of the site. */
+  readonly name: string;
   readonly key: string;
   /** Its pages, as Eleventy is asked for them. */
   readonly pages: Partial<WantedPages>;
@@ -38,35 +40,30 @@ interface Part {
   readonly write: (output: string) => Promise<void> | void;
 }
 
-/** Makes what belongs to no kit alone into a site: classes, the guide, the catalogue and all that is of the whole site. What is kept is taken from the store. */
-export async function makeRest(library: Library, site: Site): Promise<NamedFile[]> {
+/** Puts what belongs to no kit alone in place in a site: classes, the guide, the catalogue and all that is of the whole site. What is kept is taken from the store. */
+export async function makeRest(library: Library, { placing, aside, surroundings }: Site): Promise<void> {
   const { store } = library;
-  const named: NamedFile[] = [];
-  const place = (files: Parameters<typeof writeMade>[1]): void => {
-    writeMade(site.output, files);
-    named.push(...files.map(({ path, name }) => ({ path, name })));
-  };
-  const parts = partsOf(library, site.surroundings).filter(({ key }) => {
+  const parts = partsOf(library, surroundings).filter(({ name, key }) => {
+    if (placing.stands(name, key)) return false;
     const kept = store.take(key);
-    if (kept) place(kept.files);
+    if (kept) placing.put(name, key, kept.files);
     return kept === undefined;
   });
-  if (parts.length === 0) return named;
-  const scratch = mkdtempSync(join(site.aside, "rest-"));
+  if (parts.length === 0) return;
+  const scratch = mkdtempSync(join(aside, "rest-"));
   try {
-    const troubles = (slug: string): number => troublesToSee(join(site.output, "kits", slug));
-    await makePages(scratch, { ...library, ...site.surroundings, troubles, wanted: allOf(parts) });
+    const troubles = (slug: string): number => troublesToSee(join(placing.output, "kits", slug));
+    await makePages(scratch, { ...library, ...surroundings, troubles, wanted: allOf(parts) });
     for (const { write } of parts) await write(scratch);
     const files = gatherFiles(scratch);
-    for (const { key, isOwn } of parts) {
+    for (const { name, key, isOwn } of parts) {
       const own = filesOf(files, isOwn);
       store.put(key, { files: own, data: undefined });
-      place(own);
+      placing.put(name, key, own);
     }
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }
-  return named;
 }
 
 function allOf(parts: readonly Part[]): WantedPages {
@@ -94,6 +91,7 @@ function partsOf(library: Library, surroundings: Surroundings): Part[] {
 function classPart({ slug, key, story }: ClassEntry, library: Library, common: readonly unknown[]): Part {
   const folders = [`classes/${slug}/`, `${privateFolder(slug)}/`];
   return {
+    name: `classes/${slug}`,
     key: keyOf("class", ...common, key),
     pages: { classes: [slug] },
     isOwn: (path) => folders.some((folder) => path.startsWith(folder)),
@@ -108,6 +106,7 @@ function classPart({ slug, key, story }: ClassEntry, library: Library, common: r
 function guidePart({ base, kits, settings }: Library, common: readonly unknown[]): Part {
   const folders = sharedPaths("guide").map((folder) => folderKey(join(base, folder), base));
   return {
+    name: "guide",
     key: keyOf("guide", ...common, settings.language, folders, kits[0]?.key),
     pages: { guide: true },
     isOwn: (path) => path.startsWith("guide/"),
@@ -127,6 +126,7 @@ function sitePart(library: Library, { isServed }: Surroundings, common: readonly
   ];
   const key = keyOf("site", ...common, shown, isServed ? kits.map((one) => one.key) : []);
   return {
+    name: "site",
     key,
     pages: { site: true },
     isOwn: (path) => !/^(kits|classes|guide|private\/classes|author\/.+)\//.test(path) && !path.startsWith("bundle/"),

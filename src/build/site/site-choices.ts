@@ -5,6 +5,7 @@ import { URL_VARIABLE } from "../../input/settings/settings.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { diskFault } from "../errors/disk-fault.ts";
+import { takeOptions } from "./take-options.ts";
 
 /** What a command can be told of its site: by an option, by a variable of the environment, or by one in the project's `.env`. */
 export const SITE_VARIABLES = {
@@ -26,33 +27,17 @@ const VARIABLES_FILE = ".env";
 /** Takes `--content folder` and the like out of a command's words. @throws BuildError for one without a value or said twice */
 export function takeChoices(words: readonly string[], known: readonly SiteChoice[]): TakenChoices {
   const said: Partial<Record<SiteChoice, string>> = {};
-  const rest: string[] = [];
-  for (let i = 0; i < words.length; i += 1) {
-    const word = words[i]!;
-    const [option, stated] = parts(word);
-    const name = known.find((one) => option === `--${one}`);
-    if (name === undefined) {
-      rest.push(word);
-      continue;
-    }
-    const next = words[i + 1];
-    const value = stated ?? (next === undefined || next.startsWith("--") ? "" : next);
-    if (stated === undefined && value !== "") i += 1;
-    if (value.trim() === "") throw new BuildError(say.siteOptionEmpty({ option }));
-    if (said[name] !== undefined) throw new BuildError(say.siteOptionTwice({ option }));
+  const taken = takeOptions(words, known);
+  for (const { name, value } of taken.said) {
+    if (said[name] !== undefined) throw new BuildError(say.siteOptionTwice({ option: `--${name}` }));
     said[name] = value;
   }
-  return { said, rest };
+  return { said, rest: taken.rest };
 }
 
 /** Options as they are written. */
-export function optionNames(known: readonly SiteChoice[]): string[] {
+export function optionNames(known: readonly string[]): string[] {
   return known.map((name) => `--${name}`);
-}
-
-function parts(word: string): [option: string, value: string | undefined] {
-  const at = word.indexOf("=");
-  return word.startsWith("--") && at > 0 ? [word.slice(0, at), word.slice(at + 1)] : [word, undefined];
 }
 
 /**

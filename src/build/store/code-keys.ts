@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
-import { dirname, join, relative, resolve } from "node:path";
+import { dirname, join, relative, resolve, sep } from "node:path";
 import { folderKey } from "./folder-key.ts";
 import { lockedVersions } from "./locked-versions.ts";
 
@@ -18,12 +18,26 @@ interface Module {
 
 const modules = new Map<string, Module>();
 
+/** Names of code that was asked for, by where it starts: code that runs stays what it was when it was loaded. */
+const keys = new Map<string, string>();
+
 /**
  * Names the code that starts at modules: all files of the program that they reach, and the versions of the packages that these
  * use with those that they use in turn. `folders` of the program are read, too.
  */
 export function codeKey(entries: string | readonly string[], folders: readonly string[] = []): string {
-  const files = new Set([entries].flat());
+  const of = [entries].flat();
+  const key = keys.get(of.join("\n")) ?? keyFrom(of);
+  keys.set(of.join("\n"), key);
+  if (folders.length === 0) return key;
+  const read = folders.map((folder) => folderKey(join(PROGRAM, folder), PROGRAM));
+  return createHash("sha256")
+    .update(JSON.stringify([key, read]))
+    .digest("hex");
+}
+
+function keyFrom(entries: readonly string[]): string {
+  const files = new Set(entries);
   const packages = new Set<string>();
   for (const file of files)
     for (const name of moduleAt(file).imports) {
@@ -33,13 +47,13 @@ export function codeKey(entries: string | readonly string[], folders: readonly s
   const sorted = [...files].sort().map((file) => [relative(PROGRAM, file), moduleAt(file).hash]);
   return createHash("sha256")
     .update(JSON.stringify([process.versions.v8, sorted, lockedVersions(PROGRAM, [...packages].sort())]))
-    .update(JSON.stringify(folders.map((folder) => folderKey(join(PROGRAM, folder), PROGRAM))))
     .digest("hex");
 }
 
-/** Files of the program that change while it runs are read anew. */
-export function forgetCode(): void {
-  modules.clear();
+/** Files below a folder of the program are read anew: of code that is not run here, but bundled as it stands in its files. */
+export function forgetCode(folder: string): void {
+  for (const file of modules.keys()) if (file.startsWith(folder + sep)) modules.delete(file);
+  keys.clear();
 }
 
 function moduleAt(file: string): Module {

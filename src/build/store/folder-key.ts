@@ -5,14 +5,45 @@ import { join, sep } from "node:path";
 /** Larger files are none that a site reads: they are known by size and time, bytes. */
 const LARGE = 100_000_000;
 
+/** Names by what they are of, where they are followed. */
+let followed: Map<string, { readonly path: string; readonly key: string }> | undefined;
+
 /**
  * Names a file or a folder by all files in it: their paths and contents. Links are followed where they lead to something `within`
  * another folder; `without` are names right below it that do not count. What is not there has a name, too.
  */
 export function folderKey(path: string, within: string, without: readonly string[] = []): string {
+  const of = JSON.stringify([path, within, without]);
+  const known = followed?.get(of);
+  if (known) return known.key;
   const hash = createHash("sha256");
   addEntry(hash, path, { below: "", within: realPath(within), without, above: [] });
-  return hash.digest("hex");
+  const key = hash.digest("hex");
+  followed?.set(of, { path, key });
+  return key;
+}
+
+/** From now on this thread looks at a folder again only when it is told that something in it changed. */
+export function followFolders(): void {
+  followed ??= new Map();
+}
+
+/** Something changed at a path, or, where none is given, anywhere. */
+export function folderChanged(changed?: string): void {
+  for (const [of, { path }] of followed ?? [])
+    if (changed === undefined || isWithin(changed, path) || isWithin(path, changed)) followed!.delete(of);
+}
+
+/** Whether a followed folder is as it was named, looked at anew. */
+export function isStill(path: string, within: string): boolean {
+  const of = JSON.stringify([path, within, []]);
+  const known = followed?.get(of);
+  followed?.delete(of);
+  return known === undefined || folderKey(path, within) === known.key;
+}
+
+function isWithin(inner: string, outer: string): boolean {
+  return inner === outer || inner.startsWith(outer + sep);
 }
 
 interface Place {

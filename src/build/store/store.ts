@@ -69,5 +69,10 @@ export function keyOf(...parts: readonly unknown[]): string {
 
 /** The name of a file's contents: the same contents have the same name. */
 export function nameOf(contents: string | Uint8Array): string {
-  return createHash("sha256").update(contents).digest("hex").slice(0, NAME_LENGTH);
+  return nameOfHash(createHash("sha256").update(contents).digest("hex"));
+}
+
+/** The name of contents of which the SHA-256 is known. */
+export function nameOfHash(sha256: string): string {
+  return sha256.slice(0, NAME_LENGTH);
 }

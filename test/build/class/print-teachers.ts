@@ -6,7 +6,7 @@ import { type Making, runBuild, STAGES, type Stage } from "../../../src/build/st
 
 /** Makes the pages of the project in the current folder and prints what is of whole classes: no kit's packet and no seat's. */
 const base = process.cwd();
-const run = { base, output: "dist", aside: ".cache/aside", kits: [], stopAtMisfit: false };
+const run = { base, output: "dist", aside: ".cache/aside", kits: [], stopAtMisfit: false, packets: true };
 for (const folder of [run.output, run.aside]) mkdirSync(folder, { recursive: true });
 const printTeachers: Stage = {
   name: "print",

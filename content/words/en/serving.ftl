@@ -1,0 +1,5 @@
+### What npm start tells on the terminal, and pages that only it shows
+
+# $seconds: how long it took, as it is written: 0.4.
+serving-followed = Followed in { $seconds } s.
+serving-old = The program itself has changed. Stop it and start it again: until then nothing is made anew.

@@ -1,0 +1,70 @@
+import { join } from "node:path";
+import { parentPort, workerData } from "node:worker_threads";
+import { contentPath, readContentFrom } from "../../input/files/content-folder.ts";
+import * as say from "../../words/messages.ts";
+import { fixed } from "../../words/numbers.ts";
+import { tellFailure } from "../errors/command.ts";
+import { speakFirst } from "../library/first-words.ts";
+import { forgetCode } from "../store/code-keys.ts";
+import { folderChanged, followFolders } from "../store/folder-key.ts";
+import { changeOf, PAGE_CODE } from "./change.ts";
+import type { Asked, Told, Workplace } from "./making-thread.ts";
+import { SiteMaker } from "./site-maker.ts";
+
+/** A thread that makes the site that is served, turn by turn, as it is told of changes. */
+const { base, content, output, aside } = workerData as Workplace;
+readContentFrom(content);
+speakFirst(base);
+followFolders();
+const maker = new SiteMaker({ base, output, aside });
+
+/** What changed since the last turn began; undefined where nothing did. */
+let news: readonly string[] | undefined;
+let isBusy = false;
+let isOld = false;
+
+parentPort!.on("message", (asked: Asked) => {
+  if (asked.ask !== "follow") return;
+  news = [...(news ?? []), ...asked.paths];
+  if (!isBusy) void makeTurns();
+});
+
+function tell(told: Told): void {
+  parentPort!.postMessage(told);
+}
+
+async function makeTurns(): Promise<void> {
+  isBusy = true;
+  while (news !== undefined && !isOld) {
+    const paths = news;
+    news = undefined;
+    await makeTurn(paths);
+  }
+  isBusy = false;
+}
+
+async function makeTurn(paths: readonly string[]): Promise<void> {
+  const began = performance.now();
+  const kits = forget(paths);
+  if (isOld) return console.warn(say.servingOld());
+  try {
+    const isWhole = await maker.turn(kits, { show: () => tell({ told: "shown" }), hasNews: () => news !== undefined });
+    if (isWhole && paths.length > 0)
+      console.log(say.servingFollowed({ seconds: fixed((performance.now() - began) / 1000, 1) }));
+  } catch (error) {
+    tell({ told: "nothing", code: tellFailure(error) });
+  }
+}
+
+/** Forgets what is known of files that changed. Gives the kits in whose folders they lie. */
+function forget(paths: readonly string[]): string[] {
+  const kits = new Set<string>();
+  for (const path of paths) {
+    const change = changeOf(path, contentPath());
+    if (change.kind === "program") isOld = true;
+    if (change.kind === "scripts") forgetCode(join(import.meta.dirname, "../../..", PAGE_CODE));
+    else folderChanged(change.kind === "kit" ? join(base, path) : undefined);
+    if (change.kind === "kit") kits.add(change.slug);
+  }
+  return [...kits];
+}
