@@ -4712,6 +4712,8 @@ export const printStart = (args: { readonly count: number; readonly browser: Wor
 export const printStep = (args: { readonly done: Word; readonly count: Word; readonly title: Word }): string => say("print-step", args);
 /** Printed {count} PDF|Printed {count} PDFs */
 export const printDone = (args: { readonly count: number }): string => say("print-done", args);
+/** {variable} is “{given}”, and allowed is a whole number of browsers that print at once, from 1 to {most}. Correct it, or unset it — $variable: of the environment. $given: what it holds. */
+export const printPresses = (args: { readonly variable: Word; readonly given: Word; readonly most: Word }): string => say("print-presses", args);
 /** no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one */
 export const printNoBrowser = (): string => say("print-no-browser");
 /** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */
