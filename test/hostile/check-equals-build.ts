@@ -45,7 +45,12 @@ export async function compareCheckAndBuild({ sites, print, seed, goesOn }: Compa
       if (tally.printed >= print) return;
       tally.printed += 1;
       const { views, classes, settings } = currentLibrary();
-      const quiet = () => ({ line: () => undefined, note: () => undefined, step: () => undefined });
+      const quiet = () => ({
+        line: () => undefined,
+        note: () => undefined,
+        step: () => undefined,
+        end: () => undefined,
+      });
       await printPackets(join(base, "out"), views, classes, settings.url, quiet);
     } finally {
       rmSync(base, { recursive: true, force: true });

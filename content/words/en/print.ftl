@@ -11,6 +11,13 @@ print-start = { $count ->
    *[packaged] the packaged browser
   } { $path }
 print-step = { $done } of { $count }: { $title }
+# $left: print-left or print-left-short.
+print-step-left = { $done } of { $count }, { $left }: { $title }
+print-so-far = { $done } of { $count } PDFs printed, { $left }
+# $time: 3 min, or 1 h 20 min.
+print-left = about { $time } left
+print-left-short = less than a minute left
+print-stopped = Stopped after { $done } of { $count } PDFs
 print-done = { $count ->
     [one] Printed { $count } PDF
    *[other] Printed { $count } PDFs

@@ -11,5 +11,5 @@ for (const name of ["read", "pages", "fonts"]) await STAGES.find((stage) => stag
 const jobs = currentLibrary()
   .classes.flatMap((view) => classJobs(run.output, view))
   .filter(({ of }) => of.seat === undefined);
-const log = () => ({ line: () => {}, note: () => {}, step: () => {} });
+const log = () => ({ line: () => {}, note: () => {}, step: () => {}, end: () => {} });
 await printJobs(run.output, jobs, { address: undefined, log });
