@@ -5,7 +5,7 @@ import { failed } from "./print-error.ts";
 import { printSitting, type RawPdf } from "./print-sitting.ts";
 import type { Sitting } from "./sittings.ts";
 
-/** A press whose browser is replaced, once for a page, when it ends by itself. */
+/** A press whose browser is replaced, once for a PDF, when it ends by itself. */
 export class LastingPress {
   readonly #settings: PressSettings;
   #press: Press;
@@ -28,6 +28,7 @@ export class LastingPress {
       try {
         for await (const raw of printSitting(this.#press, left)) {
           left = left.slice(1);
+          replaced = false;
           yield raw;
         }
       } catch (error) {

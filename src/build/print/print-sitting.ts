@@ -2,6 +2,7 @@ import { countedPlan } from "../../output/parts/print-plan.ts";
 import { PAGE_ROOM, pageRule } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
 import { type CountedPacket, countPages, leaveOut, writePlan } from "./count-pages.ts";
+import { pagesIn } from "./count-pdf-pages.ts";
 import { findOverflow } from "./overflow.ts";
 import { changePaper } from "./page-rule.ts";
 import type { Press } from "./press.ts";
@@ -67,14 +68,5 @@ function sheetsOf({ sheets: { gauge, strips, templates } }: CountedPacket): numb
 function print({ started, page }: Press): Promise<Uint8Array> {
   return started.guard(
     page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: 0 }),
-  );
-}
-
-/** Pages of a PDF as Chromium writes it: each is a dictionary that says so (ISO 32000 7.7.3.3 Table 31). */
-function pagesIn(pdf: Uint8Array): number {
-  return (
-    Buffer.from(pdf)
-      .toString("latin1")
-      .match(/\/Type \/Page\b(?!s)/g)?.length ?? 0
   );
 }
