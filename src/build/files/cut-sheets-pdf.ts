@@ -33,7 +33,7 @@ export async function cutSheetsPdf(drawings: readonly NamedDrawing[]): Promise<U
     const page = pdf.addPage([drawing.width * POINTS, drawing.height * POINTS]);
     drawOn(page, { ...drawing, paths: [...nameAt(name), ...drawing.paths] });
   }
-  return await pdf.save({ addDefaultPage: false });
+  return await pdf.save({ useObjectStreams: false, addDefaultPage: false });
 }
 
 function nameAt(name: string): ToolPath[] {
