@@ -9,7 +9,7 @@ import { publishFiles } from "./files/publish-files.ts";
 import { writeRoundData } from "./files/round-files.ts";
 import { writeSiteFiles } from "./files/site-files.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
-import { writePhotos } from "./images/images.ts";
+import { writePhotos } from "./images/write-photos.ts";
 import { currentLibrary, holdLibrary } from "./library/current-library.ts";
 import { openLibrary } from "./library/library.ts";
 import { LICENCES, writeLicences } from "./licences/write-licences.ts";
@@ -88,7 +88,7 @@ export const STAGES: readonly Stage[] = [
     name: "kit files",
     reads: ["content"],
     makes: [
-      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,small.webp,social.png,kit-data.js,round-data.js}",
+      "kits/*/{pattern.json,pattern.csv,makeability.json,front.svg,front-lit.svg,cover.jpg,small.webp,social.jpg,kit-data.js,round-data.js}",
       "kits/*/cut/*",
       "schema/*",
       FINDER_INDEX,

@@ -10,17 +10,16 @@ import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { writeCoverImage, writeSmallImage, writeSocialImage } from "../images/images.ts";
+import { drawFront, type FrontPixels, writeCoverImage, writeSmallImages } from "../images/front-images.ts";
 
 /** Writes each kit's pattern, pictures and cut files beside its page, and the schemas of front matters and settings. */
 export async function publishFiles(output: string, views: readonly KitView[]): Promise<void> {
   for (const view of views) {
     const { slug, kit } = view;
     const folder = join(output, "kits", slug);
-    const finished = await writePatternFiles(folder, view);
+    const front = await writePatternFiles(folder, view);
     writeFileSync(join(folder, "makeability.json"), makeabilityJson(kit, makeabilityOf(view)));
-    await writeSmallImage(finished, join(folder, "small.webp"));
-    await writeSocialImage(finished, join(folder, "social.png"));
+    await writeSmallImages(front, { small: join(folder, "small.webp"), social: join(folder, "social.jpg") });
   }
   mkdirSync(join(output, "schema"), { recursive: true });
   writeFileSync(join(output, "schema", "kit.json"), schemaText());
@@ -28,12 +27,12 @@ export async function publishFiles(output: string, views: readonly KitView[]): P
   writeFileSync(join(output, "schema", "class.json"), classSchemaText());
 }
 
-/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book, of a `seat` with its number; the finished piece as it was drawn. */
+/** Writes pattern, front pictures, the cover's picture and cut files of a kit on a book, of a `seat` with its number; the finished piece in pixels. */
 export async function writePatternFiles(
   folder: string,
   { slug, kit, pattern, findings, supplies, effort }: KitView,
   seat?: number,
-): Promise<string> {
+): Promise<FrontPixels> {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
@@ -42,9 +41,9 @@ export async function writePatternFiles(
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);
   if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
-  const finished = lit ?? day;
-  await writeCoverImage(finished, join(folder, "cover.jpg"));
-  return finished;
+  const front = await drawFront(lit ?? day);
+  await writeCoverImage(front, join(folder, "cover.jpg"));
+  return front;
 }
 
 export function writeCutFiles(folder: string, files: readonly CutFile[]): void {

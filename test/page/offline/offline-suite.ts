@@ -64,7 +64,7 @@ export function offlineSuite(served: () => OpenedSite): void {
         .map((entry) => join(entry.parentPath, entry.name).slice(folder.length))
         .filter(
           (path) =>
-            !["offline.json", "social.png", "makeability.json", "small.webp"].includes(path) &&
+            !["offline.json", "social.jpg", "makeability.json", "small.webp"].includes(path) &&
             !/\/.*\.jpg$/.test(path),
         );
       expect([...Object.keys(list.files), ...Object.keys(list.rest)].sort()).toEqual(there.sort());
