@@ -4,7 +4,8 @@ import { makeabilityOf } from "../../core/makeability/makeability.ts";
 import { classSchemaText } from "../../input/class/schema.ts";
 import { schemaText } from "../../input/kit/schema.ts";
 import { settingsSchemaText } from "../../input/settings/settings.ts";
-import { type CutFile, cutFiles } from "../../output/cut/cut-files.ts";
+import { writtenFiles } from "../../output/cut/cut-files.ts";
+import type { CutFile } from "../../output/cut/cut-forms.ts";
 import { makeabilityJson } from "../../output/data/makeability-json.ts";
 import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
@@ -36,7 +37,7 @@ export async function writePatternFiles(
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "pattern.json"), patternJson(kit, pattern, findings, supplies, effort));
   writeFileSync(join(folder, "pattern.csv"), patternCsv(pattern));
-  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern, seat));
+  writeCutFiles(join(folder, "cut"), writtenFiles(kit, pattern, seat));
   const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);
