@@ -8,7 +8,7 @@ import { troublesToSee } from "../files/makeability-file.ts";
 import { publishClass } from "../files/publish-classes.ts";
 import { writeSchemas } from "../files/publish-files.ts";
 import { writeSiteFiles } from "../files/site-files.ts";
-import { writePhotos } from "../images/images.ts";
+import { writePhotos } from "../images/write-photos.ts";
 import type { ClassEntry } from "../library/class-entry.ts";
 import type { Library } from "../library/library.ts";
 import type { Surroundings, WantedPages } from "../library/page-source.ts";

@@ -25,7 +25,7 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
     name: kit.title,
     description: kit.summary,
     inLanguage: settings.language,
-    image: [`${page}social.png`, ...photoViews(kit.photos, "photos").map((photo) => page + photo.fallback)],
+    image: [`${page}social.jpg`, ...photoViews(kit.photos, "photos").map((photo) => page + photo.fallback)],
     ...(author ? { author } : {}),
     ...publication(kit),
     yield: say.howToYield(),

@@ -5,7 +5,8 @@ import { cardColour } from "../../../core/window/card.ts";
 import { type MotifPart, setOutlines } from "../../../core/window/motif.ts";
 import { toFront } from "../../../core/window/panel.ts";
 import type { BookWindow } from "../../../core/window/window.ts";
-import { linePath, ringsPath } from "../path.ts";
+import { linePath } from "../path.ts";
+import { shortRings } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { inMood, type Mood, rgbOf } from "./tone.ts";
 
@@ -22,7 +23,7 @@ export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood):
   const colour = rgbOf(cardColour(card, "door"));
   const motifs = window.motifs.toSorted((a, b) => a.spacers - b.spacers);
   const door = tag("path", {
-    d: ringsPath(front(window.frame.outlines)),
+    d: shortRings(front(window.frame.outlines)),
     fill: inMood(colour, mood),
     "fill-rule": "evenodd",
     stroke: inMood(colour, mood, EDGE),
@@ -34,7 +35,7 @@ export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood):
 
 function motifPath({ card }: MotifPart, area: Area, mood: Mood): string {
   return tag("path", {
-    d: ringsPath(area),
+    d: shortRings(area),
     fill: inMood(rgbOf(cardColour(card, "motif")), mood, mood === "lit" ? SILHOUETTE : 1),
     "fill-rule": "evenodd",
   });
