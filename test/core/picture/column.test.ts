@@ -96,8 +96,16 @@ describe("readColumns(map)", () => {
   });
 
   it("prepares a picture once", () => {
-    expect(readColumns(plate)).toBe(readColumns(plate));
-    expect(readColumns(mapOf())).not.toBe(readColumns(mapOf()));
+    let asked = 0;
+    const counted: LevelMap = {
+      ...plate,
+      get shapes() {
+        asked += 1;
+        return plate.shapes;
+      },
+    };
+    expect([40, 60].map((x) => read(counted, x))).toEqual(["2:10 1:30 2:50", "2:50"]);
+    expect(asked).toBe(1);
   });
 });
 
