@@ -1,5 +1,5 @@
 import type { Columns } from "../picture/column.ts";
-import { joinSpans, type Span } from "../spans/span.ts";
+import { JoinedSpans, type Span } from "../spans/span.ts";
 
 /** Where the picture sits on every leaf: mm from the head, and the leaf's whole height. */
 export interface Placing {
@@ -19,15 +19,16 @@ export function levelsOfLeaf(x: readonly number[], columns: Columns, placing: Pl
   const { head, height, pictureHeight, background } = placing;
   const scale = height / pictureHeight;
   const at = x.slice(0, -1).map((one) => columns.starts[columns.at(one)]!);
-  const spans: Span[] = [{ from: 0, to: head, level: background }];
+  const leaf = new JoinedSpans();
+  leaf.add(0, head, background);
   for (let from = 0; from < pictureHeight; ) {
     const to = nextEnd(columns, at, from, pictureHeight);
     const level = firstLevelShown(columns, at, (from + to) / 2);
-    spans.push({ from: head + from * scale, to: head + to * scale, level });
+    leaf.add(head + from * scale, head + to * scale, level);
     from = to;
   }
-  spans.push({ from: head + height, to: placing.leafHeight, level: background });
-  return joinSpans(spans);
+  leaf.add(head + height, placing.leafHeight, background);
+  return leaf.spans;
 }
 
 /** The nearest end of a run below a height. `at` is the run of each column that the last height was in; heights come in order, so it only moves on. */

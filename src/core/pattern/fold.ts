@@ -42,7 +42,8 @@ export function foldLeaves(kit: Kit, face: Face): Folded {
     const x = xs[j - first];
     const shown = x && markLeaf(levelsOfLeaf(x, columns, placing), rules);
     leaves.push(foldedLeaf(kit, face, j, rules, shown?.spans));
-    for (const span of shown?.merged ?? []) merged.push({ leaf: leafNumber(j + 1), ...span });
+    for (const { from, to, level, into } of shown?.merged ?? [])
+      merged.push({ leaf: leafNumber(j + 1), from, to, level, into });
   }
   return { leaves, merged };
 }
