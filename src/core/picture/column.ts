@@ -10,9 +10,6 @@ export interface ColumnRun {
   readonly level: number;
 }
 
-/** Reads the levels along the vertical line at x: runs in order, gapless from 0 to the picture's height. */
-export type ColumnReader = (x: number) => ColumnRun[];
-
 /** The levels along several vertical lines. */
 export interface Columns extends Runs {
   /** The number of the column at an x that was asked for. */
@@ -30,12 +27,12 @@ const prepared = new WeakMap<LevelMap, ReturnType<typeof painterOf>>();
 export function columnsAt(map: LevelMap, x: readonly number[]): Columns {
   const paint = prepared.get(map) ?? painterOf(map);
   prepared.set(map, paint);
-  const lines = Float64Array.from(x).sort();
+  const lines = new Float64Array(x).sort();
   const { starts, ends, levels } = paint(lines);
   return { starts, ends, levels, at: (one) => firstFrom(lines, one) };
 }
 
-/** The runs along the vertical line at each x as records. */
+/** The runs along the vertical line at each x as records: in order, gapless from 0 to the picture's height. */
 export function readRuns(map: LevelMap, x: readonly number[]): ColumnRun[][] {
   const { starts, ends, levels, at } = columnsAt(map, x);
   return x.map((one) => {
@@ -46,9 +43,4 @@ export function readRuns(map: LevelMap, x: readonly number[]): ColumnRun[][] {
       level: levels[first + i]!,
     }));
   });
-}
-
-/** Reads a picture line by line. */
-export function readColumns(map: LevelMap): ColumnReader {
-  return (x) => readRuns(map, [x])[0]!;
 }

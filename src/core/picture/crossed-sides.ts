@@ -17,43 +17,37 @@ export interface CrossedSides {
  * that touches a corner meets the side that starts there and not the one that ends there, so it is as if it stood just right of it.
  */
 export function crossedSides(outlines: Outlines, lines: Float64Array): CrossedSides {
-  const { x, starts, shapes } = outlines;
-  const pieces = crossedPieces(outlines, lines);
-  const most = pieces.reduce((sum, piece) => sum + starts[piece + 1]! - starts[piece]!, 0);
-  const [firsts, ends, corners, owners] = [most, most, most, most].map((length) => new Int32Array(length)) as Sides;
-  let count = 0;
-  for (const piece of pieces) {
-    let next = firstFrom(lines, x[starts[piece]!]!);
+  const { x, starts, shapes, least, most } = outlines;
+  const sides: Sides = { firsts: [], ends: [], corners: [], owners: [] };
+  for (let piece = 0; piece < shapes.length; piece += 1) {
+    let next = firstFrom(lines, least[piece]!);
+    if (next === lines.length || lines[next]! >= most[piece]!) continue;
+    next = firstFrom(lines, x[starts[piece]!]!);
     for (let corner = starts[piece]! + 1; corner < starts[piece + 1]!; corner += 1) {
       const [to, before] = [x[corner]!, next];
       while (next < lines.length && lines[next]! < to) next += 1;
       while (next > 0 && lines[next - 1]! >= to) next -= 1;
       if (next === before) continue;
-      firsts[count] = Math.min(next, before);
-      ends[count] = Math.max(next, before);
-      corners[count] = corner;
-      owners[count] = 2 * shapes[piece]! + (next > before ? 1 : 0);
-      count += 1;
+      sides.firsts.push(Math.min(next, before));
+      sides.ends.push(Math.max(next, before));
+      sides.corners.push(corner);
+      sides.owners.push(2 * shapes[piece]! + (next > before ? 1 : 0));
     }
   }
-  return inOrder(outlines, lines.length, count, [firsts, ends, corners, owners]);
+  return inOrder(outlines, lines.length, sides);
 }
 
-type Sides = [firsts: Int32Array, ends: Int32Array, corners: Int32Array, owners: Int32Array];
-
-/** Pieces that some line may meet. */
-function crossedPieces({ shapes, least, most }: Outlines, lines: Float64Array): number[] {
-  const pieces: number[] = [];
-  for (let piece = 0; piece < shapes.length; piece += 1) {
-    const next = firstFrom(lines, least[piece]!);
-    if (next < lines.length && lines[next]! < most[piece]!) pieces.push(piece);
-  }
-  return pieces;
+/** Sides as they are found. */
+interface Sides {
+  readonly firsts: number[];
+  readonly ends: number[];
+  readonly corners: number[];
+  readonly owners: number[];
 }
 
 /** Puts sides in the order of the first lines that meet them; those of one line stay in theirs. */
-function inOrder({ x, y }: Outlines, lines: number, count: number, sides: Sides): CrossedSides {
-  const [firsts, ends, corners, owners] = sides;
+function inOrder({ x, y }: Outlines, lines: number, { firsts, ends, corners, owners }: Sides): CrossedSides {
+  const count = firsts.length;
   const starts = new Int32Array(lines + 1);
   for (let i = 0; i < count; i += 1) starts[firsts[i]! + 1]! += 1;
   for (let line = 0; line < lines; line += 1) starts[line + 1]! += starts[line]!;

@@ -9,8 +9,8 @@ export interface Runs {
 /** Takes runs down, line after line. */
 export class RunList implements Runs {
   readonly starts: Int32Array;
-  ends = new Float64Array(64);
-  levels = new Int32Array(64);
+  ends = new Float64Array(8);
+  levels = new Int32Array(8);
   #line = 0;
   #count = 0;
 
