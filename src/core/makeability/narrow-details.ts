@@ -57,7 +57,7 @@ export function narrowDetails(kit: Kit, face: Face, place: PicturePlace): Narrow
   const parts: Growing[] = [];
   let above: RowRun[] = [];
   for (const [row, levels] of rowsOf(kit.picture).entries()) {
-    const runs = levels.map((run): RowRun => ({ ...run, part: undefined }));
+    const runs = levels.map(({ from, to, level }): RowRun => ({ from, to, level, part: undefined }));
     for (const run of runs) {
       const leaves = tipsWithin(tips[run.level - 1]!, run.from, run.to);
       if (leaves >= 2 || isMargin(kit, run)) continue;

@@ -68,16 +68,31 @@ export function isSlight({ kind, figure }: Trouble): boolean {
 const KINDS = ["hidden", "out-of-reach", "slivers", "narrow", "many-cuts", "springs-open"] as const;
 
 /** The same, first those that are looked at quickly. */
-const QUICK_FIRST = ["out-of-reach", "springs-open", "many-cuts", "slivers", "narrow", "hidden"] as const;
+const QUICK_FIRST: readonly Trouble["kind"][] = [
+  "out-of-reach",
+  "springs-open",
+  "many-cuts",
+  "slivers",
+  "narrow",
+  "hidden",
+];
+
+/** The kinds that are looked at more quickly than one, and the others with it. */
+export function aroundKind(kind: Trouble["kind"]): readonly [quicker: Kinds, slower: Kinds] {
+  const at = QUICK_FIRST.indexOf(kind);
+  return [QUICK_FIRST.slice(0, at), QUICK_FIRST.slice(at)];
+}
+
+export type Kinds = readonly Trouble["kind"][];
 
 /** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
 export function troublesOf(assessment: Assessment): Trouble[] {
   return KINDS.flatMap((kind) => troublesOfKind(assessment, kind));
 }
 
-/** Whether the troubles of some kind, taken together, are more than so many times what they were. No more is looked at than tells it. */
-export function hasWorse(assessment: Assessment, times: number, before: readonly Trouble[]): boolean {
-  return QUICK_FIRST.some((kind) => {
+/** Whether the troubles of one of some kinds, taken together, are more than so many times what they were. */
+export function hasWorse(assessment: Assessment, kinds: Kinds, times: number, before: readonly Trouble[]): boolean {
+  return kinds.some((kind) => {
     const same = before.filter((one) => one.kind === kind);
     return sumOf(figuresOf(assessment, kind)) > times * sumOf(same.map(({ figure }) => figure));
   });
@@ -118,25 +133,26 @@ export function troublesOfKind(assessment: Assessment, kind: Trouble["kind"]): T
   }
 }
 
-/** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. */
+/** The figure of a kind of trouble in an assessment, of which no more is looked at than it takes; of a level where the kind has one; also where it is too small to be a trouble. */
 export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 1): number {
-  const { place, seen, reach, slivers, narrow, full, opening, resting } = assessment;
   switch (kind) {
     case "hidden": {
-      const { hidden, wanted } = seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
+      const { hidden, wanted } = assessment.seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
       return wanted > 0 ? hidden / wanted : 0;
     }
     case "out-of-reach":
-      return reach[level - 1]!.missing;
-    case "slivers":
+      return assessment.reach[level - 1]!.missing;
+    case "slivers": {
+      const { place, slivers } = assessment;
       // A strip that was merged may be merged again with what it was merged with.
       return Math.min(1, slivers.reduce((sum, { area }) => sum + area, 0) / (place.width * place.height));
+    }
     case "narrow":
-      return narrow.length;
+      return assessment.narrow.length;
     case "many-cuts":
-      return full.reduce((sum, { leaves }) => sum + leaves, 0);
+      return assessment.full.reduce((sum, { leaves }) => sum + leaves, 0);
     case "springs-open":
-      return Math.max(0, resting - opening);
+      return Math.max(0, assessment.resting - assessment.opening);
   }
 }
 

@@ -4,7 +4,7 @@ import { once } from "../lazily.ts";
 import { computePattern, type FitResult } from "../pattern/compute.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import type { AuthorChange, ChangedKit } from "./change.ts";
-import { figureOf, hasWorse, type Trouble, troublesOfKind } from "./trouble.ts";
+import { aroundKind, figureOf, hasWorse, type Kinds, type Trouble, troublesOfKind } from "./trouble.ts";
 
 /** A change that was tried and helps: the trouble's figure before and after it. */
 export interface WayOut {
@@ -19,8 +19,8 @@ export interface WayOut {
 interface Trial {
   readonly changed: ChangedKit;
   readonly assessment: Assessment;
-  /** Whether some kind of trouble is new, or clearly greater than before. */
-  readonly isWorse: () => boolean;
+  /** Whether one of some kinds of trouble is new, or clearly greater than before. */
+  readonly isWorse: (kinds: Kinds) => boolean;
   /** Whether it fits with light and window, too, and is no graver. */
   readonly isWhole: () => boolean;
 }
@@ -58,12 +58,14 @@ export function seekWays(changes: readonly ChangedKit[], known: Known): (trouble
   const trials = foldAll(changes, known);
   return (trouble) => {
     const best = new Map<AuthorChange["kind"], WayOut>();
+    const [quicker, slower] = aroundKind(trouble.kind);
     for (const trial of trials) {
+      if (trial.isWorse(quicker)) continue;
       const way = wayOf(trouble, trial);
       if (isIdle(trouble, way)) continue;
       const other = best.get(way.change.kind);
       const isBest = !other || (!other.ends && way.after < other.after);
-      if (isBest && !trial.isWorse() && trial.isWhole()) best.set(way.change.kind, way);
+      if (isBest && !trial.isWorse(slower) && trial.isWhole()) best.set(way.change.kind, way);
     }
     return [...best.values()]
       .toSorted((a, b) => costsLevel(a) - costsLevel(b) || a.after - b.after)
@@ -88,7 +90,7 @@ function foldAll(changes: readonly ChangedKit[], { doubts, troubles: before, mer
       {
         changed,
         assessment,
-        isWorse: once(() => hasWorse(assessment, 1 + HELPS, before)),
+        isWorse: (kinds) => hasWorse(assessment, kinds, 1 + HELPS, before),
         isWhole: once(() => isNoGraver(whole.light || whole.insert ? computePattern(whole) : result)),
       },
     ];

@@ -1,5 +1,5 @@
+import { sortPairs } from "../geometry/sort-pairs.ts";
 import type { CrossedSides } from "./crossed-sides.ts";
-import { sortPairs } from "./sort-pairs.ts";
 
 /**
  * Goes from line to line with the sides that each line meets, from the top. They stay in order but where sides cross, end or
