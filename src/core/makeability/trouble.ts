@@ -133,7 +133,7 @@ export function troublesOfKind(assessment: Assessment, kind: Trouble["kind"]): T
   }
 }
 
-/** The figure of a kind of trouble in an assessment, of which no more is looked at than it takes; of a level where the kind has one; also where it is too small to be a trouble. */
+/** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. Nothing else of the assessment is looked at. */
 export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 1): number {
   switch (kind) {
     case "hidden": {
