@@ -1,0 +1,1 @@
+import { Clipper64, ClipType, FillRule, PathType } from "clipper2-ts";
