@@ -1,1 +1,0 @@
-import { Clipper64, ClipType, FillRule, PathType } from "clipper2-ts";
