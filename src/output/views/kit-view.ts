@@ -1,6 +1,7 @@
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit } from "../../core/kit/kit.ts";
+import { lazily, once } from "../../core/lazily.ts";
 import { patternAt } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
@@ -23,7 +24,6 @@ import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { cautionsFor } from "./cautions.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
-import { lazily, once } from "./lazily.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";

@@ -1,3 +1,4 @@
+import { lazily } from "../../core/lazily.ts";
 import { type Batch, batchesOf } from "../../core/plan/batches.ts";
 import { partsOf } from "../../core/window/window.ts";
 import { frontSymbol } from "../drawing/front/here.ts";
@@ -7,7 +8,6 @@ import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
 import { templateSheets } from "../drawing/sheets/template-sheets.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
-import { lazily } from "./lazily.ts";
 import { type TableBlock, tableBlocks } from "./table-blocks.ts";
 import { marksPerLine, type TableSize } from "./table-setting.ts";
 
