@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from "node:child_process";
+import { spawn } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -16,24 +16,21 @@ export interface Used {
 
 const USAGE = pathToFileURL(join(import.meta.dirname, "usage.ts")).href;
 
-/** A command that runs in a folder. */
-export interface Started {
-  readonly child: ChildProcess;
-  /** What it used once it has ended. @throws Error where it ended otherwise than well */
-  readonly ended: Promise<Used>;
-}
-
-/** Starts Node with these words, and measures it. */
-export function startMeasured(cwd: string, words: readonly string[]): Started {
+/** Runs Node with these words to its end, and measures it. @throws Error where it ends otherwise than well */
+export function measure(
+  cwd: string,
+  words: readonly string[],
+  variables: Readonly<Record<string, string>> = {},
+): Promise<Used> {
   const folder = mkdtempSync(join(tmpdir(), "leaflight-usage-"));
-  const env = { ...process.env, LEAFLIGHT_USAGE: folder, NODE_OPTIONS: `--import=${USAGE}` };
+  const env = { ...process.env, ...variables, LEAFLIGHT_USAGE: folder, NODE_OPTIONS: `--import=${USAGE}` };
   const start = performance.now();
   const child = spawn(process.execPath, words, { cwd, env, stdio: ["ignore", "ignore", "pipe"] });
   let told = "";
-  child.stderr!.on("data", (text: Buffer) => {
+  child.stderr.on("data", (text: Buffer) => {
     told = (told + text).slice(-4000);
   });
-  const ended = new Promise<Used>((resolve, reject) => {
+  return new Promise((resolve, reject) => {
     child.on("close", (code, signal) => {
       const wall = (performance.now() - start) / 1000;
       const used = usedIn(folder);
@@ -42,12 +39,6 @@ export function startMeasured(cwd: string, words: readonly string[]): Started {
       else reject(new Error(`${words.join(" ")} ended with ${code ?? signal}: ${told}`));
     });
   });
-  return { child, ended };
-}
-
-/** Runs Node with these words to its end. */
-export function measure(cwd: string, words: readonly string[]): Promise<Used> {
-  return startMeasured(cwd, words).ended;
 }
 
 function usedIn(folder: string): Omit<Used, "wall"> {

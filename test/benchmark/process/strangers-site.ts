@@ -1,4 +1,3 @@
-import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { makeProject, type Project } from "../../site/project.ts";
 import { type Stranger, writeStrangers } from "../../site/strangers.ts";
@@ -31,9 +30,4 @@ export function strangersSite(count: number): StrangersSite {
       return { page: `kits/${slug}/index.html`, text };
     },
   };
-}
-
-/** Lets a project forget what it kept, but for scripts, which are the same for all sites. */
-export function forget({ folder }: StrangersSite): void {
-  for (const kept of ["packets", "store"]) rmSync(join(folder, ".cache", kept), { recursive: true, force: true });
 }
