@@ -27,6 +27,8 @@ describe("isWorse(now, kept)", () => {
 
   it("compares times by their yardsticks: a machine half as fast takes twice as long for both", () => {
     expect(shareOf(time(20, 2))).toBe(10);
+    // A second is a thousand milliseconds.
+    expect(shareOf({ line: "serve-4", value: 3, yardstick: 2 })).toBe(1500);
     expect(isWorse(time(20, 2), time(10, 1))).toBe(false);
     expect(isWorse(time(20, 1), time(10, 1))).toBe(true);
   });
@@ -38,16 +40,16 @@ describe("isWorse(now, kept)", () => {
 });
 
 describe("tableOf(figures)", () => {
-  it("says goal, figure and whether it is held, in the table's order", () => {
-    const rows = tableOf([{ line: "kit-bytes", value: 2.74 }, time(12.4, 1), faster(0.42)]).split("\n");
+  it("says goal, figure, turns and whether it is held, in the table's order", () => {
+    const rows = tableOf([{ line: "kit-bytes", value: 2.74 }, time(12.4, 0.5), faster(0.42)]).split("\n");
     expect(rows.slice(2)).toEqual([
-      `| ${LINES.dots.work} | at most 10 ms | 12 ms | lost |`,
-      `| ${LINES["packets-one"].work} | at least 1 times | 0.42 times | lost |`,
-      `| ${LINES["kit-bytes"].work} | at most 1 MB | 2.74 MB | lost |`,
+      `| ${LINES.dots.work} | at most 10 ms | 12 ms | 24.8 | lost |`,
+      `| ${LINES["packets-one"].work} | at least 1 times | 0.42 times | – | lost |`,
+      `| ${LINES["kit-bytes"].work} | at most 1 MB | 2.74 MB | – | lost |`,
     ]);
   });
 
   it("says what did not end", () => {
-    expect(tableOf([{ line: "build-1000", value: Number.POSITIVE_INFINITY }])).toContain("| did not end | lost |");
+    expect(tableOf([{ line: "build-1000", value: Number.POSITIVE_INFINITY }])).toContain("| did not end | – | lost |");
   });
 });

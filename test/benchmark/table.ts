@@ -1,4 +1,4 @@
-import { type Figure, LINES, type Line, type LineId, shareOf, type Unit } from "./lines.ts";
+import { type Figure, LINES, type Line, type LineId, shareOf, turnsOf, type Unit } from "./lines.ts";
 
 const DECIMALS: Readonly<Record<Unit, number>> = { times: 2, "%": 1, ms: 0, s: 2, MiB: 0, MB: 2, kB: 0 };
 
@@ -24,6 +24,11 @@ export function inUnit(value: number, unit: Unit): string {
   return unit === "%" ? `${text} %` : `${text} ${unit}`;
 }
 
+/** Three digits are what turns are true to. */
+function inTurns(turns: number): string {
+  return Number.isFinite(turns) ? turns.toLocaleString("en", { maximumSignificantDigits: 3 }) : "–";
+}
+
 /** A goal as it is written: `at most 34 ms`. */
 export function goalOf({ goal, unit, more }: Line): string {
   return `${more ? "at least" : "at most"} ${inUnit(goal, unit)}`;
@@ -37,7 +42,15 @@ export function tableOf(figures: readonly Figure[]): string {
     .map((figure) => {
       const line: Line = LINES[figure.line];
       const held = isHeld(figure) ? "held" : "lost";
-      return `| ${line.work} | ${goalOf(line)} | ${inUnit(figure.value, line.unit)} | ${held} |`;
+      const turns = turnsOf(figure);
+      const cells = [
+        line.work,
+        goalOf(line),
+        inUnit(figure.value, line.unit),
+        turns === undefined ? "–" : inTurns(turns),
+        held,
+      ];
+      return `| ${cells.join(" | ")} |`;
     });
-  return ["| work | goal | measured | |", "| --- | --- | --- | --- |", ...rows].join("\n");
+  return ["| work | goal | measured | turns | the goal is |", "| --- | --- | --- | --- | --- |", ...rows].join("\n");
 }

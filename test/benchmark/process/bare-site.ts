@@ -1,4 +1,4 @@
-import { cpSync, globSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { globSync, linkSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { measure, type Used } from "./measured.ts";
@@ -19,7 +19,7 @@ export async function measureBare(dist: string): Promise<Used> {
     const pages = globSync("**/*.html", { cwd: dist });
     for (const page of pages) {
       mkdirSync(dirname(join(folder, "pages", page)), { recursive: true });
-      cpSync(join(dist, page), join(folder, "pages", page));
+      linkSync(join(dist, page), join(folder, "pages", page));
     }
     symlinkSync(join(ROOT, "node_modules"), join(folder, "node_modules"), "junction");
     writeFileSync(join(folder, "eleventy.config.js"), CONFIG);

@@ -9,7 +9,7 @@ export interface StrangersSite extends Omit<Project, "build"> {
   readonly strangers: readonly Stranger[];
   /** Builds it without packets, as a process of its own. */
   readonly build: () => Promise<Used>;
-  /** Changes a sentence of one kit, another one each time; gives its page, and what now stands in it. */
+  /** Changes one kit, another one each time: a sentence, and its book, so that all of it is computed anew. Gives its page, and what now stands in it. */
   readonly changeOne: () => { readonly page: string; readonly text: string };
 }
 
@@ -26,7 +26,11 @@ export function strangersSite(count: number): StrangersSite {
       const { slug, text: own } = strangers[changes % count]!;
       changes += 1;
       const text = `Change number ${changes} of the benchmark.`;
-      project.write(`content/kits/${slug}/index.md`, `${own}\n${text}\n`);
+      const higher = own.replace(
+        /^( +leafHeight: )(.*) mm$/m,
+        (_, key, height) => `${key}${Number(height) + changes} mm`,
+      );
+      project.write(`content/kits/${slug}/index.md`, `${higher}\n${text}\n`);
       return { page: `kits/${slug}/index.html`, text };
     },
   };
