@@ -1,7 +1,7 @@
 import { AT_ONCE, FRAME } from "./bounds.ts";
 
 /** How a figure is told: as a number of times, as a share of something, or in a unit that a machine changes. */
-export type Unit = "times" | "%" | "ms" | "s" | "MiB" | "MB" | "kB";
+export type Unit = "times" | "turns" | "%" | "ms" | "s" | "MiB" | "MB" | "kB";
 
 /** A line of the table. */
 export interface Line {
@@ -24,14 +24,14 @@ const builds = (kits: number) => `${kits.toLocaleString("en")} kits without pack
 export const LINES = {
   "pattern-library": {
     part: "functions",
-    work: "A pattern of 200 leaves from 10,000 edges: how many times faster than the polygon library finds the crossings",
+    work: "A pattern of 200 leaves from 10,000 edges, faster than a polygon library finds the crossings",
     unit: "times",
     goal: 5,
     more: true,
   },
   "pattern-pass": {
     part: "functions",
-    work: "The same: how many times as long as one pass that only notes every crossing",
+    work: "The same pattern, as against one pass that only notes the crossings",
     unit: "times",
     goal: 15,
   },
@@ -43,12 +43,22 @@ export const LINES = {
     unit: "ms",
     goal: 2 * FRAME,
   },
-  "key-4": { part: "page", work: "The same on a device that is 4 times slower", unit: "ms", goal: AT_ONCE },
-  "task-1": { part: "page", work: "The longest that the page does not answer meanwhile", unit: "ms", goal: 50 },
-  "task-4": { part: "page", work: "The same on the slower device", unit: "ms", goal: 50 },
+  "key-4": {
+    part: "page",
+    work: "From a key to the whole answer on a device that is 4 times slower",
+    unit: "ms",
+    goal: AT_ONCE,
+  },
+  "task-1": { part: "page", work: "The longest time meanwhile that the page answers nothing", unit: "ms", goal: 50 },
+  "task-4": {
+    part: "page",
+    work: "The longest time that the page answers nothing on the slower device",
+    unit: "ms",
+    goal: 50,
+  },
   "build-10": { part: "builds", work: `${builds(10)}: processor for a kit`, unit: "s", goal: 0.1 },
-  "build-10-bare": { part: "builds", work: "The same, as against Eleventy alone", unit: "times", goal: 2 },
-  "build-10-memory": { part: "builds", work: "The same: most memory", unit: "MiB", goal: 1024 },
+  "build-10-bare": { part: "builds", work: `${builds(10)}, as against Eleventy alone`, unit: "times", goal: 2 },
+  "build-10-memory": { part: "builds", work: `${builds(10)}: most memory`, unit: "MiB", goal: 1024 },
   "rebuild-10-none": {
     part: "builds",
     work: "10 kits built again, nothing changed, of the first build",
@@ -62,8 +72,8 @@ export const LINES = {
     goal: 8,
   },
   "build-100": { part: "builds", work: `${builds(100)}: processor for a kit`, unit: "s", goal: 0.1 },
-  "build-100-bare": { part: "builds", work: "The same, as against Eleventy alone", unit: "times", goal: 2 },
-  "build-100-memory": { part: "builds", work: "The same: most memory", unit: "MiB", goal: 1024 },
+  "build-100-bare": { part: "builds", work: `${builds(100)}, as against Eleventy alone`, unit: "times", goal: 2 },
+  "build-100-memory": { part: "builds", work: `${builds(100)}: most memory`, unit: "MiB", goal: 1024 },
   "rebuild-100-none": {
     part: "builds",
     work: "100 kits built again, nothing changed, of the first build",
@@ -77,8 +87,8 @@ export const LINES = {
     goal: 8,
   },
   "build-1000": { part: "builds", work: `${builds(1000)}: processor for a kit`, unit: "s", goal: 0.1 },
-  "build-1000-bare": { part: "builds", work: "The same, as against Eleventy alone", unit: "times", goal: 2 },
-  "build-1000-memory": { part: "builds", work: "The same: most memory", unit: "MiB", goal: 1024 },
+  "build-1000-bare": { part: "builds", work: `${builds(1000)}, as against Eleventy alone`, unit: "times", goal: 2 },
+  "build-1000-memory": { part: "builds", work: `${builds(1000)}: most memory`, unit: "MiB", goal: 1024 },
   "rebuild-1000-none": {
     part: "builds",
     work: "1,000 kits built again, nothing changed, of the first build",
@@ -120,7 +130,12 @@ export const LINES = {
     unit: "kB",
     goal: 30,
   },
-  "window-bytes": { part: "bytes", work: "The same of a kit with a window", unit: "kB", goal: 60 },
+  "window-bytes": {
+    part: "bytes",
+    work: "What a page computes a kit with a window from, packed",
+    unit: "kB",
+    goal: 60,
+  },
 } as const satisfies Readonly<Record<string, Line>>;
 
 export type LineId = keyof typeof LINES;
