@@ -48,7 +48,8 @@ export class KitMaker {
     for (const folder of folders) {
       let { read, ...told } = await readKitEntry(folder, this.#facts);
       // What was changed while it was read must not be kept under the name of what it was.
-      while (!isStill(folder, join(this.#facts.base, contentPath()))) ({ read, ...told } = await readKitEntry(folder, this.#facts));
+      while (!isStill(folder, join(this.#facts.base, contentPath())))
+        ({ read, ...told } = await readKitEntry(folder, this.#facts));
       const news: KitNews = { ...told, entry: read?.entry };
       if (read) this.#store.put(recordKey(read.entry.key), { files: [], data: read.kit });
       if (read && told.letters.length + told.photos.length === 0)
