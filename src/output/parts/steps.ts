@@ -4,7 +4,6 @@ import { stepPartName } from "../../words/step-parts.ts";
 import { toolName } from "../../words/tools.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { Step } from "../views/step.ts";
-import { dual } from "./dual.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
 
 /** The work, step by step. */
@@ -24,7 +23,7 @@ export function stepItem(step: Step, number: number, cautions: KitView["cautions
     time !== "" && html` <span class="time">${say.stepTime({ time })}</span>`
   }${
     drying !== "" && html` <span class="time">${drying}</span>`
-  }</h3><p>${dual(text)}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
+  }</h3><p>${text}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
 }
 
 /** Parts and tools of a step. */

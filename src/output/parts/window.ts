@@ -1,8 +1,6 @@
-import { dual as both } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
 import type { Figure } from "../drawing/figure.ts";
 import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
-import { dual } from "./dual.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
 
 /** What a kit has of them. */
@@ -26,13 +24,13 @@ ${window && windowMarkup(window, links)}`;
 
 function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches }: PocketView): Html {
   const most = rich(say.kitLightMost, {
-    given: dual(largest.given),
-    width: html`<strong>${dual(largest.diameter)}</strong>`,
-    height: html`<strong>${dual(largest.height)}</strong>`,
+    given: largest.given,
+    width: html`<strong>${largest.diameter}</strong>`,
+    height: html`<strong>${largest.height}</strong>`,
   });
   const text = rich(say.kitLightText, {
-    floor: html`<strong>${dual(floor)}</strong>`,
-    paper: dual(leastRemaining),
+    floor: html`<strong>${floor}</strong>`,
+    paper: leastRemaining,
   });
   return html`<h3>${say.kitLight()}</h3>
 <p>${text}</p>
@@ -44,8 +42,7 @@ function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches
 }
 
 function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
-  const place = both((unit) => say.kitNotchPlace({ ...notch[unit], unit }));
-  return html`<li>${rich(say.kitNotch, { leaf, notch: dual(place) })}</li>`;
+  return html`<li>${say.kitNotch({ leaf, notch })}</li>`;
 }
 
 function windowMarkup({ panel, layers, lit, parts, sheets }: WindowView, links: CutLinks): Html {
@@ -57,7 +54,7 @@ ${links.ofSheets(sheets)}`;
 }
 
 function partItem({ name, file, figure, count, material, size, use }: PartView, links: CutLinks): Html {
-  const words = rich(say.kitPart, { count, material, size: dual(size), use: dual(use) });
+  const words = rich(say.kitPart, { count, material, size: size, use: use });
   return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${links.ofPart(
     file,
   )}</div></li>`;
