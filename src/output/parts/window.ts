@@ -1,6 +1,7 @@
 import * as say from "../../words/messages.ts";
 import type { Figure } from "../drawing/figure.ts";
 import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
+import { drawnOnce } from "./drawn-once.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
 
 /** What a kit has of them. */
@@ -34,7 +35,7 @@ function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches
   });
   return html`<h3>${say.kitLight()}</h3>
 <p>${text}</p>
-<div class="figure-pair">${captioned(plan)}${captioned(elevation)}</div>
+<div class="figure-pair">${captioned(plan, "drawn-pocket")}${captioned(elevation, "drawn-pocket-front")}</div>
 <p class="key">${most}</p>
 <p><meter class="bar" min="0" max="100" value="${largest.share}" aria-label="${say.kitLightShare()}">${say.unitPercent(largest)}</meter></p>
 <details class="notches"><summary>${say.kitNotches({ count: notches.length })}</summary>
@@ -46,9 +47,10 @@ function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
 }
 
 function windowMarkup({ panel, layers, lit, parts, sheets }: WindowView, links: CutLinks): Html {
+  const drawnLayers = captioned(layers, "drawn-layers");
   return html`<h3>${say.kitPanes()}</h3>
 <p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
-${lit ? html`<div class="figure-pair">${captioned(layers)}${captioned(lit)}</div>` : captioned(layers)}
+${lit ? html`<div class="figure-pair">${drawnLayers}${captioned(lit)}</div>` : drawnLayers}
 <ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
 ${links.ofSheets(sheets)}`;
 }
@@ -60,6 +62,7 @@ function partItem({ name, file, figure, count, material, size, use }: PartView, 
   )}</div></li>`;
 }
 
-function captioned({ svg, label }: Figure): Html {
-  return html`<figure>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
+function captioned(figure: Figure, id?: Parameters<typeof drawnOnce>[1]): Html {
+  const drawing = id ? drawnOnce(figure, id) : raw(figure.svg);
+  return html`<figure>${drawing}<figcaption>${figure.label}</figcaption></figure>`;
 }

@@ -56,11 +56,11 @@ async function settled(page: Page): Promise<void> {
 }
 
 describe("the choice of units", () => {
-  // Own units mm and in; with light and window, and without.
+  // With light and window, with light alone, and with neither.
   it.each([
     ["harbour-moon", "in"],
     ["little-gull", "in"],
-    ["tide-and-lamp", "mm"],
+    ["tide-and-lamp", "in"],
   ] as const)("%s: every text of the page is written in %s, and back, as the build writes it", async (slug, other) => {
     const page = await site.device.newPage();
     await page.goto(`${site.host.site}kits/${slug}/index.html`, { waitUntil: "load" });
