@@ -104,7 +104,7 @@ function stepOf(view: KitView, step: Step, number: number, page: string): HowToS
     name: step.title,
     url: `${page}#step-${number}`,
     itemListElement: [
-      { "@type": "HowToDirection", text: step.text[view.kit.units] },
+      { "@type": "HowToDirection", text: step.text },
       ...cautions.map(({ title, short }) => ({
         "@type": "HowToTip" as const,
         text: say.howToTip({ title, text: short }),

@@ -44,7 +44,7 @@ function packetView(view: KitView): PacketView {
   };
 }
 
-function blocksOf({ kit, rows, tacks }: KitView, batches: readonly Batch[], size: TableSize): TableBlock[] {
-  const places = tacks.rows.map(({ number, place }) => ({ leaf: number, place: place[kit.units] }));
+function blocksOf({ rows, tacks }: KitView, batches: readonly Batch[], size: TableSize): TableBlock[] {
+  const places = tacks.rows.map(({ number: leaf, place }) => ({ leaf, place }));
   return tableBlocks(rows, batches, places, marksPerLine(rows, size));
 }

@@ -37,8 +37,8 @@ async function open(path: string): Promise<Page> {
 function tableOf(page: Page): Promise<string[]> {
   return page.evaluate(() =>
     [...document.querySelectorAll("table.pattern tbody tr")].map((row) => {
-      const marks = [...row.querySelectorAll(".marks > .u-mm .mark")].map((mark) => mark.textContent!.trim()).join(" ");
-      const folds = (row.querySelector(".folds .u-mm") ?? row.querySelector(".folds"))!.textContent!.trim();
+      const marks = [...row.querySelectorAll(".marks > .mark")].map((mark) => mark.textContent!.trim()).join(" ");
+      const folds = row.querySelector(".folds")!.textContent!.trim();
       return `${row.querySelector("th")!.textContent} | ${marks} | ${folds}`;
     }),
   );
