@@ -2,9 +2,11 @@ import { ClipType, FillRule, type PathsD, PathType } from "clipper2-ts/dist/Core
 import { ClipperD } from "clipper2-ts/dist/Engine.js";
 import type { LevelMap } from "../../src/core/picture/level-map.ts";
 
+/** Where the pass notes crossings; it grows as it must, and is used again. */
+let room = new Float64Array(1 << 16);
+
 /** One pass over all edges that notes where each meets upright lines at equal distances; gives how many crossings there are. */
 export function onePass({ width, shapes }: LevelMap, lines: number): number {
-  let room = new Float64Array(1024);
   let count = 0;
   for (const { rings } of shapes)
     for (const ring of rings) {

@@ -1,10 +1,11 @@
 import { wavyPicture } from "./drawn-pictures.ts";
+import { middleAndMost } from "./numbers.ts";
 import { onePass } from "./plain-crossings.ts";
 
 export const LEAVES = 200;
 export const EDGES = 10_000;
 
-const TURNS = 1000;
+const TURNS = 2000;
 
 /** Milliseconds of processor that this thread has used: time that other programs take does not count. Coarse, so only sums are true. */
 export function cpuTime(): number {
@@ -12,10 +13,13 @@ export function cpuTime(): number {
   return (user + system) / 1000;
 }
 
-/** What one pass over 10,000 edges takes, ms of processor: how fast this machine is just now. */
+/** What one pass over 10,000 edges takes at a middle turn, ms: how fast this machine is just now. A turn is too short to be interrupted. */
 export function yardstick(): number {
   const picture = wavyPicture(EDGES);
-  const start = cpuTime();
-  for (let i = 0; i < TURNS; i += 1) onePass(picture, LEAVES);
-  return (cpuTime() - start) / TURNS;
+  const turns = Array.from({ length: TURNS }, () => {
+    const start = performance.now();
+    onePass(picture, LEAVES);
+    return performance.now() - start;
+  });
+  return middleAndMost(turns).median;
 }
