@@ -42,15 +42,13 @@ export function partFooters(
   const [atHead, footer] = [blocks.filter(isAtHead), blocks.filter((one) => !isAtHead(one) && one.x < numberFrom - 1)];
   if (blocks.some(({ y }) => Number.isNaN(y)) || atHead.length === 0 || footer.length === 0) return undefined;
   const down = Math.min(...footer.map(({ y }) => y)) - Math.min(...atHead.map(({ y }) => y));
-  const without = (gone: readonly Block[]): string => gone.reduce((text, block) => text.replace(block.text, ""), group);
-  const lowered = atHead.reduce(
-    (text, block) => text.replace(block.text, () => atHeight(block, down)),
-    without(footer),
-  );
+  const own = atHead.reduce((text, block) => text.replace(block.text, ""), group);
+  const lowered = atHead.map((block) => atHeight(block, down)).join("");
+  const other = footer.reduce((text, block, i) => text.replace(block.text, () => (i === 0 ? lowered : "")), own);
   const place = `${tidy(Number(left) + way.x, 4)} ${tidy(Number(foot) + way.y, 4)}`;
   return {
-    own: `${scale} ${left} ${foot} cm\nq\n${without(atHead)}Q\n`,
-    other: `${scale} ${place} cm\nq\n${lowered}Q\n`,
+    own: `${scale} ${left} ${foot} cm\nq\n${own}Q\n`,
+    other: `${scale} ${place} cm\nq\n${other}Q\n`,
     rest: contents.subarray(head.length),
   };
 }

@@ -56,7 +56,7 @@ describe("partPapers(raw, from, to)", () => {
     const { contents } = await read(parts, 1);
     const lowered = block(52.9, 1034, "00B4") + block(52.9, 1048, "00B5");
     expect(contents.split("\n").slice(1).join("\n")).toBe(
-      CONTENTS.replace(FOOTER, "").replace(OTHER, lowered).split("\n").slice(1).join("\n"),
+      CONTENTS.replace(OTHER, "").replace(FOOTER, lowered).split("\n").slice(1).join("\n"),
     );
   });
 
