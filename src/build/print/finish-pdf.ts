@@ -13,8 +13,8 @@ const FIXED_DATE = new Date("2000-01-01T00:00:00Z");
  * Viewers start printing at actual size, show the title, and the file is dated the same whenever it is made. Links to other
  * pages lead to the site's `address`, where it has one.
  */
-export async function finishPdf(raw: Uint8Array, title: string, address?: string): Promise<Uint8Array> {
-  const file = readPdf(raw) ?? readPdf(await rewritten(raw));
+export async function finishPdf(raw: Uint8Array | PdfFile, title: string, address?: string): Promise<Uint8Array> {
+  const file = raw instanceof Uint8Array ? (readPdf(raw) ?? readPdf(await rewritten(raw))) : raw;
   if (!file) throw new Error("a PDF without a table of its objects");
   file.objects.set(file.info, infoOf(title));
   tellViewers(file);

@@ -1,14 +1,15 @@
 import { join } from "node:path";
 import type { KitFacts } from "../../output/views/kit-card.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
-import { PAPERS } from "../../output/views/paper.ts";
+import { PAPERS, type Paper } from "../../output/views/paper.ts";
 import * as say from "../../words/messages.ts";
-import type { PrintJob } from "./print-job.ts";
+import type { FootedPaper, PrintJob } from "./print-job.ts";
 
 /** Every kit's packet, whole and without its strips, and its table alone, in large print and in short, on A4 and US Letter. */
 export function kitJobs(output: string, kit: KitFacts): PrintJob[] {
   const { slug } = kit;
   const folder = join(output, "kits", slug);
+  const footed = (title: string, paper: Paper): FootedPaper => ({ paper, footer: packetFooter(kit, title, paper) });
   return PAPERS.flatMap((paper) =>
     [
       {
@@ -40,10 +41,10 @@ export function kitJobs(output: string, kit: KitFacts): PrintJob[] {
       page: join(folder, page),
       of: { kind: "kit" as const, slug, name: `kits/${slug}/${name}` },
       pictures: [join(folder, "cover.jpg")],
-      paper,
+      ...footed(title, paper),
+      both: [footed(title, PAPERS[0]), footed(title, PAPERS[1])] as const,
       target: join(folder, target),
       title,
-      footer: packetFooter(kit, title, paper),
       ...edition,
     })),
   );

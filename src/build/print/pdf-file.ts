@@ -1,5 +1,30 @@
-/** An object of a PDF: its text, each byte a letter; of a stream, its bytes as they are. */
-export type PdfObject = string | Buffer;
+import { promisify } from "node:util";
+import { deflate } from "node:zlib";
+
+/** An object of a PDF: its text, each byte a letter; of a stream, its bytes as they are, or what is still to be packed. */
+export type PdfObject = string | Buffer | NewStream;
+
+/** What a stream holds, packed when it is first written; files may share it. */
+export class NewStream {
+  readonly #bytes: Buffer;
+  #body: Promise<Buffer[]> | undefined;
+
+  constructor(bytes: Buffer) {
+    this.#bytes = bytes;
+  }
+
+  body(): Promise<Buffer[]> {
+    this.#body ??= packedStream("", this.#bytes);
+    return this.#body;
+  }
+}
+
+/** A packed stream (ISO 32000 7.3.8 and 7.4.4) with these keys in its dictionary, too. */
+export async function packedStream(keys: string, bytes: Buffer): Promise<Buffer[]> {
+  const packed = await promisify(deflate)(bytes);
+  const head = `<<${keys} /Filter /FlateDecode /Length ${packed.length}>>\nstream\n`;
+  return [Buffer.from(head), packed, Buffer.from("\nendstream")];
+}
 
 /** A PDF as its objects by their numbers; ISO 32000. */
 export interface PdfFile {

@@ -1,19 +1,24 @@
 import type { Paper } from "../../output/views/paper.ts";
 
 /** One PDF to print: a page of the built site, on a paper. */
-export interface PrintJob {
+export interface PrintJob extends FootedPaper {
   /** The page's file in the built site. */
   readonly page: string;
   /** What the page is of. */
   readonly of: PrintedPage;
   /** Pictures that the page shows. */
   readonly pictures: readonly string[];
-  readonly paper: Paper;
   /** Sheets that are left out. */
   readonly without?: "strips";
   readonly target: string;
   readonly title: string;
-  /** What stands at the foot of every page. */
+  /** Both papers of this edition, where it has two: they come from one printing, whichever is asked for. */
+  readonly both?: readonly [FootedPaper, FootedPaper];
+}
+
+/** A paper, and what stands at the foot of every page on it. */
+export interface FootedPaper {
+  readonly paper: Paper;
   readonly footer: string;
 }
 

@@ -4,38 +4,57 @@ import * as say from "../../words/messages.ts";
 import { type CountedPacket, countPages, leaveOut, writePlan } from "./count-pages.ts";
 import { pagesIn } from "./count-pdf-pages.ts";
 import { findOverflow } from "./overflow.ts";
-import { changePaper } from "./page-rule.ts";
+import { changeRule, ruleOfTwo } from "./page-rule.ts";
+import type { PdfFile } from "./pdf-file.ts";
 import type { Press } from "./press.ts";
 import { OverflowError, PrintError } from "./print-error.ts";
 import type { PrintJob } from "./print-job.ts";
 import type { Sitting } from "./sittings.ts";
+import { partPapers } from "./two-papers.ts";
 
-/** A PDF as the browser writes it. */
+/** A PDF as the browser writes it, or what it was parted into. */
 export interface RawPdf {
   readonly job: PrintJob;
-  readonly pdf: Uint8Array;
+  readonly pdf: Uint8Array | PdfFile;
 }
 
 /** Opens the page of a sitting and prints it for each of its jobs. @throws PrintError, BrowserError */
 export async function* printSitting(press: Press, sitting: Sitting): AsyncGenerator<RawPdf> {
-  const [first] = sitting;
-  await openPage(press, first!);
-  let counted: CountedPacket | undefined;
-  let before = first!;
-  for (const job of sitting) {
-    if (job !== first) await press.started.guard(press.page.evaluate(changePaper, pageRule(job.paper, job.footer)));
-    if (job === first || job.without !== before.without) counted = await makeReady(press, job);
-    before = job;
-    let pdf = await print(press);
-    const pages = counted && pagesIn(pdf) - sheetsOf(counted);
-    if (counted && pages !== undefined && pages !== counted.pages) {
-      // A cover that counted wrong is written anew from what was printed.
-      counted = { ...counted, pages };
-      await writeCounted(press, counted);
-      pdf = await print(press);
-    }
-    yield { job, pdf };
+  await openPage(press, sitting[0]!);
+  for (const edition of Map.groupBy(sitting, ({ without }) => without).values()) {
+    const counted = await makeReady(press, edition[0]!);
+    yield* printEdition(press, edition, counted);
   }
+}
+
+/** Two papers come from one printing, where that can be parted. */
+async function* printEdition(
+  press: Press,
+  jobs: readonly PrintJob[],
+  counted: CountedPacket | undefined,
+): AsyncGenerator<RawPdf> {
+  const both = jobs[0]!.both;
+  if (both) {
+    const [one, other] = both;
+    const pdf = await printCounted(press, ruleOfTwo(one.paper, one.footer, other.footer), counted);
+    const parted = partPapers(pdf, one.paper, other.paper);
+    if (parted) {
+      for (const job of jobs) yield { job, pdf: parted[job.paper.name === one.paper.name ? 0 : 1] };
+      return;
+    }
+  }
+  for (const job of jobs) yield { job, pdf: await printCounted(press, pageRule(job.paper, job.footer), counted) };
+}
+
+async function printCounted(press: Press, rule: string, counted: CountedPacket | undefined): Promise<Uint8Array> {
+  await press.started.guard(press.page.evaluate(changeRule, rule));
+  const pdf = await print(press);
+  if (!counted) return pdf;
+  const pages = pagesIn(pdf) - sheetsOf(counted);
+  if (pages === counted.pages) return pdf;
+  // A cover that counted wrong is written anew from what was printed.
+  await writeCounted(press, { ...counted, pages });
+  return await print(press);
 }
 
 async function openPage({ started, page, wall }: Press, { page: file, of, paper, footer }: PrintJob): Promise<void> {

@@ -1,6 +1,4 @@
-import { promisify } from "node:util";
-import { deflate } from "node:zlib";
-import type { PdfFile } from "./pdf-file.ts";
+import { NewStream, type PdfFile, packedStream } from "./pdf-file.ts";
 
 /** So many objects stand packed in one stream: a reader unpacks all of them for one. */
 const PACKED = 100;
@@ -21,7 +19,9 @@ export async function writePdf({ objects, root, info }: PdfFile): Promise<Uint8A
     for (const piece of whole) length += piece.length;
     pieces.push(...whole);
   };
-  for (const [number, body] of objects) if (typeof body !== "string") add(number, [body]);
+  const streams = [...objects].filter((entry): entry is [number, Buffer | NewStream] => typeof entry[1] !== "string");
+  const bodies = await Promise.all(streams.map(([, body]) => (body instanceof NewStream ? body.body() : [body])));
+  for (const [i, [number]] of streams.entries()) add(number, bodies[i]!);
   let next = Math.max(...objects.keys()) + 1;
   const texts = [...objects].filter((entry): entry is [number, string] => typeof entry[1] === "string");
   for (let from = 0; from < texts.length; from += PACKED) {
@@ -37,7 +37,7 @@ export async function writePdf({ objects, root, info }: PdfFile): Promise<Uint8A
   for (let number = 0; number <= next; number += 1)
     for (const [i, value] of (entries.get(number) ?? [0, 0, 0]).entries()) at = table.writeUIntBE(value, at, ENTRY[i]!);
   const keys = `/Type /XRef /Size ${next + 1} /W [${ENTRY.join(" ")}] /Root ${root} 0 R /Info ${info} 0 R`;
-  add(next, await stream(keys, table));
+  add(next, await packedStream(keys, table));
   pieces.push(Buffer.from(`startxref\n${start}\n%%EOF\n`));
   return Buffer.concat(pieces);
 }
@@ -51,11 +51,5 @@ function packObjects(objects: readonly (readonly [number: number, text: string])
   });
   const head = `${places.join(" ")}\n`;
   const all = Buffer.from(`${head}${objects.map(([, text]) => text).join("\n")}`, "latin1");
-  return stream(`/Type /ObjStm /N ${objects.length} /First ${head.length}`, all);
-}
-
-async function stream(keys: string, bytes: Buffer): Promise<Buffer[]> {
-  const packed = await promisify(deflate)(bytes, { level: 9 });
-  const head = `<<${keys} /Filter /FlateDecode /Length ${packed.length}>>\nstream\n`;
-  return [Buffer.from(head), packed, Buffer.from("\nendstream")];
+  return packedStream(`/Type /ObjStm /N ${objects.length} /First ${head.length}`, all);
 }

@@ -10,7 +10,7 @@ export interface Paper {
   readonly height: number;
 }
 
-export const PAPERS: readonly Paper[] = [
+export const PAPERS: readonly [Paper, Paper] = [
   { name: "a4", width: SHEET_SIZES.a4.width, height: SHEET_SIZES.a4.height },
   { name: "letter", width: SHEET_SIZES.letter.width, height: SHEET_SIZES.letter.height },
 ];
@@ -21,14 +21,22 @@ const ROUNDING = 1;
 /** Height of a page's content box, mm. */
 export const PAGE_ROOM = SHEET.height + ROUNDING;
 
+/** Width of a footer, mm; beside it stands the page's number. */
+export const FOOTER_WIDTH = 152;
+
+/** How far a paper's content box stands from its head, its sides and its foot, mm. */
+export function pageMargins({ width, height }: Paper): readonly [head: number, side: number, foot: number] {
+  const spare = height - PAGE_ROOM;
+  const head = spare * 0.42;
+  return [head, (width - SHEET.width) / 2, spare - head];
+}
+
 /** The page rule of a paper: the same content box of 182 × 245 mm on each, and the footer. */
 export function pageRule(paper: Paper, footer: string): string {
-  const side = (paper.width - SHEET.width) / 2;
-  const spare = paper.height - PAGE_ROOM;
-  const top = spare * 0.42;
+  const margins = pageMargins(paper).map((mm) => `${mm}mm`);
   const type = "font: 8.5pt 'Source Sans 3', sans-serif; color: #444; vertical-align: top; padding-top: 3mm;";
-  return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${top}mm ${side}mm ${spare - top}mm;
-    @bottom-left { content: ${cssText(breakable(footer))}; ${type} width: 152mm; }
+  return `@page { size: ${paper.width}mm ${paper.height}mm; margin: ${margins.join(" ")};
+    @bottom-left { content: ${cssText(breakable(footer))}; ${type} width: ${FOOTER_WIDTH}mm; }
     @bottom-right { content: ${pageNumber()}; ${type} width: 30mm; } }`;
 }
 

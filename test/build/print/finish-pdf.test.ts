@@ -2,23 +2,7 @@ import { PDFArray, PDFDict, PDFDocument, PDFName, PDFRef, PDFString } from "@can
 import { describe, expect, it } from "vitest";
 import { finishPdf } from "../../../src/build/print/finish-pdf.ts";
 import { PACKET_ORIGIN } from "../../../src/build/print/wall.ts";
-
-/** A PDF of these objects, the first its catalog and the second what tells about it, with a plain table (ISO 32000 7.5.4). */
-function plainPdf(...objects: readonly string[]): Uint8Array {
-  let text = "%PDF-1.4\n";
-  const places: number[] = [];
-  for (const [i, body] of objects.entries()) {
-    places.push(text.length);
-    text += `${i + 1} 0 obj\n${body}\nendobj\n`;
-  }
-  const entries = places.map((place) => `${String(place).padStart(10, "0")} 00000 n \n`).join("");
-  const size = objects.length + 1;
-  const table = `xref\n0 ${size}\n0000000000 65535 f \n${entries}`;
-  return Buffer.from(
-    `${text}${table}trailer\n<</Size ${size}\n/Root 1 0 R\n/Info 2 0 R>>\nstartxref\n${text.length}\n%%EOF\n`,
-    "latin1",
-  );
-}
+import { plainPdf } from "./plain-pdf.ts";
 
 const CATALOG =
   "<</Type /Catalog\n/Pages 3 0 R\n/StructTreeRoot 6 0 R\n/ViewerPreferences <</Type /ViewerPreferences>>\n/Lang (de)>>";

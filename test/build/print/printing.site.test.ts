@@ -1,14 +1,17 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { PDFDict, PDFDocument, PDFName, PDFString } from "@cantoo/pdf-lib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BrowserError } from "../../../src/build/browser/browser-error.ts";
 import { findBrowser } from "../../../src/build/browser/find-browser.ts";
 import { ownName } from "../../../src/build/making/owner.ts";
 import { OverflowError } from "../../../src/build/print/print-error.ts";
-import type { PrintJob } from "../../../src/build/print/print-job.ts";
+import type { FootedPaper, PrintJob } from "../../../src/build/print/print-job.ts";
 import { type Printing, printEach } from "../../../src/build/print/printing.ts";
 import { PAPERS } from "../../../src/output/views/paper.ts";
 import { processesWith } from "../browser/processes.ts";
 import { type MadeSite, madeSite } from "./made-site.ts";
+import { readPdf } from "./read-pdf.ts";
 
 const PAGE = (body: string, head = ""): string =>
   `<!doctype html><html lang="en"><head><title>p</title>${head}</head><body>${body}</body></html>`;
@@ -83,16 +86,16 @@ describe("printEach", () => {
     site.write("sheets.css", "section, [data-flow] { break-before: page }");
     const head = '<link rel="stylesheet" href="sheets.css">';
     site.write("packet.html", PAGE(`${plan}${flow}${sheets.join("")}`, head));
-    const work = PAPERS.flatMap((paper) => [
-      { ...site.job("packet.html"), paper, title: `whole, ${paper.name}`, footer: paper.name },
-      {
+    const footed = (edition: string): PrintJob[] => {
+      const both = PAPERS.map((paper) => ({ paper, footer: `${edition} on ${paper.name} paper` }));
+      return both.map((one) => ({
         ...site.job("packet.html"),
-        paper,
-        title: `bench, ${paper.name}`,
-        footer: paper.name,
-        without: "strips" as const,
-      },
-    ]);
+        ...one,
+        both: [both[0]!, both[1]!],
+        title: `${edition}, ${one.paper.name}`,
+      }));
+    };
+    const work = [...footed("whole"), ...footed("bench").map((job) => ({ ...job, without: "strips" as const }))];
     const together = await printed({ presses: 1 }, work);
     const alone = Object.assign({}, ...(await Promise.all(work.map((job) => printed({ presses: 1 }, [job])))));
     expect(together).toEqual(alone);
@@ -104,6 +107,52 @@ describe("printEach", () => {
     expect(await pages("whole, letter")).toEqual(whole.map(() => 792));
     expect(await pages("bench, letter")).toHaveLength(whole.length - 1);
   });
+
+  it.each([
+    ["short", "foot"],
+    ["long", `foot ${"of many words ".repeat(12)}`],
+  ])(
+    "brings what it printed on one paper onto the other as if it were printed there, with a %s footer",
+    async (_, foot) => {
+      const [a4, letter] = PAPERS.map((paper) => ({ paper, footer: `${foot} ${paper.name}` })) as [
+        FootedPaper,
+        FootedPaper,
+      ];
+      const drawing =
+        '<svg width="90mm" height="40mm"><rect x="1" y="2" width="50mm" height="20mm" fill="none" stroke="#000"/></svg>';
+      const body = `<h1>Head</h1>${"<p>line</p>".repeat(60)}${drawing}`;
+      site.write("both.html", PAGE(`<main><a href="both.html">here</a>${body}</main>`));
+      for (const one of [a4, letter]) {
+        const job = { ...site.job("both.html"), ...one };
+        const pdfs = [
+          await printed({ presses: 1 }, [job]),
+          await printed({ presses: 1 }, [{ ...job, both: [a4, letter] }]),
+        ];
+        const [plain, moved] = await Promise.all(
+          pdfs.map(async (pdf, i) => {
+            site.write(`${i}.pdf`, "");
+            writeFileSync(join(site.output, `${i}.pdf`), pdf["both.html"]!);
+            return readPdf(join(site.output, `${i}.pdf`));
+          }),
+        );
+        expect(moved!.pages.map(({ text }) => text)).toEqual(plain!.pages.map(({ text }) => text));
+        for (const [i, page] of moved!.pages.entries()) {
+          const other = plain!.pages[i]!;
+          expect([page.width, page.height]).toEqual([other.width, other.height]);
+          // Chromium rounds margins to pixels of 0.26 mm.
+          const far = [
+            ...page.words.flatMap(({ x, y }, k) => [x - other.words[k]!.x, y - other.words[k]!.y]),
+            ...page.outlines.flatMap(({ box }, k) => [
+              box.left - other.outlines[k]!.box.left,
+              box.top - other.outlines[k]!.box.top,
+            ]),
+          ].map(Math.abs);
+          expect(Math.max(...far)).toBeLessThan(0.14);
+          expect(page.words.length).toBe(other.words.length);
+        }
+      }
+    },
+  );
 
   it("stops all presses at the first failure, and leaves no browser", async () => {
     const many = ["wide.html", "one.html", "two.html", "three.html"].map(site.job);
