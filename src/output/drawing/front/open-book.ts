@@ -8,6 +8,9 @@ import { insideTone, type Mood, paperTone } from "./tone.ts";
 /** How far a folded edge laps over the one outside it, a share of its width: no dark of the faces below shines through between two. */
 const LAP = 0.1;
 
+/** How far paper runs on below the next leaf inward, in widths of the folded edge: where a pixel is as wide as that, nothing darker shines through. */
+const UNDER = 1.5;
+
 /** Where a crease runs on a folded edge, in shares of its width from outside, and how much light it takes. */
 const CREASE = { from: 0.62, to: 1.02, dark: 0.09 } as const;
 
@@ -23,12 +26,22 @@ export function openBook(pattern: Pattern, fan: Fan, mood: Mood): string {
     const { j, angle, reaches } = leaf;
     const half = angle < 0 ? 0 : 1;
     const light = (0.94 + 0.07 * Math.cos(angle + 0.5)) * grain(j);
+    // In the middle two creases would meet and look like a slit: the innermost leaves lap over each other instead.
+    const hasCrease = Math.abs(j - (fan.leaves - 1) / 2) > 0.5;
+    const inner = hasCrease ? CREASE.to : 1 + LAP;
+    const folds = reaches.map(
+      (reach) =>
+        [
+          paperTone(shareOf(reach.depth), light, mood),
+          ofEdge(reach, -LAP, next[half] ? inner + UNDER : inner),
+        ] as const,
+    );
     const faces = reaches.flatMap((reach) =>
-      openFaces(reach, next[half], leafRoot(fan, j).x).map(
+      openFaces(reach, inner, next[half], leafRoot(fan, j).x).map(
         (d) => [insideTone(shareOf(reach.depth), 0.9 * light, mood), d] as const,
       ),
     );
-    drawn = filled(faces) + folds(leaf, fan, (depth) => paperTone(shareOf(depth), light, mood)) + drawn;
+    drawn = filled(folds) + filled(faces) + creases(hasCrease ? reaches : []) + shadows(reaches) + drawn;
     next[half] = leaf;
   }
   // The dark of the book as far as all leaves reach: where two strips meet within a pixel, no cloth of the boards shines through.
@@ -36,25 +49,24 @@ export function openBook(pattern: Pattern, fan: Fan, mood: Mood): string {
   return tag("path", { d: shortStrip(sides, 0, book.leafHeight), fill: insideTone(1, 0.9, mood) }) + drawn;
 }
 
-/** What of the face behind a tip the next leaf inward does not hide. */
-function openFaces({ tip, edge, from, to }: Reach, next: DrawnLeaf | undefined, root: number): string[] {
-  if (!next) return [shortStrip([tip, root], from, to)];
+/** What of the face behind a folded edge, which ends at `inner`, the next leaf inward does not hide. */
+function openFaces({ tip, edge, from, to }: Reach, inner: number, next: DrawnLeaf | undefined, root: number): string[] {
+  const start = tip + (inner - 0.5) * edge;
+  if (!next) return (root - start) / edge > 0 ? [shortStrip([start, root], from, to)] : [];
   return next.reaches
     .filter((other) => other.from < to && other.to > from && (other.tip - (0.5 + LAP) * other.edge - tip) / edge > 0.5)
-    .map((other) => shortStrip([tip, other.tip], Math.max(from, other.from), Math.min(to, other.to)));
+    .map((other) => shortStrip([start, other.tip], Math.max(from, other.from), Math.min(to, other.to)));
 }
 
-/** Folded tips of a leaf with their creases, and the shadow that a prouder stretch above throws on a deeper one. */
-function folds({ j, reaches }: DrawnLeaf, fan: Fan, toneOf: (depth: number) => string): string {
-  // In the middle two creases would meet and look like a slit: the innermost leaves lap over each other instead.
-  const hasCrease = Math.abs(j - (fan.leaves - 1) / 2) > 0.5;
-  const inner = hasCrease ? CREASE.to : 1 + LAP;
-  const creases = hasCrease ? reaches.map((reach) => ofEdge(reach, CREASE.from, CREASE.to)) : [];
-  return (
-    filled(reaches.map((reach) => [toneOf(reach.depth), ofEdge(reach, -LAP, inner)])) +
-    (hasCrease ? tag("path", { d: creases.join(""), "fill-opacity": CREASE.dark }) : "") +
-    reaches.map((reach, i) => dropShadow(reaches[i - 1], reach)).join("")
-  );
+function creases(reaches: readonly Reach[]): string {
+  if (reaches.length === 0) return "";
+  const d = reaches.map((reach) => ofEdge(reach, CREASE.from, CREASE.to)).join("");
+  return tag("path", { d, "fill-opacity": CREASE.dark });
+}
+
+/** The shadows that prouder stretches throw on deeper ones below them. */
+function shadows(reaches: readonly Reach[]): string {
+  return reaches.map((reach, i) => dropShadow(reaches[i - 1], reach)).join("");
 }
 
 /** A path for each fill. */
