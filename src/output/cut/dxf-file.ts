@@ -27,16 +27,18 @@ const UNITS = {
 export function cutDxf(drawing: CutDrawing, unit: "mm" | "inch"): string {
   const { insunits, measurement, scale, decimals } = UNITS[unit];
   const at = (mm: number): number => Number((mm * scale).toFixed(decimals)) + 0;
-  const pairs: Pair[] = [
+  const head: Pair[] = [
     [999, comment(drawing.about)],
     ...header(drawing, insunits, measurement, at),
     ...tables(at),
     [0, "SECTION"],
     [2, "ENTITIES"],
-    ...drawing.paths.flatMap((path) => polyline(path, drawing.height, at)),
-    [0, "ENDSEC"],
-    [0, "EOF"],
   ];
+  const lines = drawing.paths.map((path) => polyline(path, drawing.height, at));
+  return `${inLines(head)}${lines.join("")}0\nENDSEC\n0\nEOF\n`;
+}
+
+function inLines(pairs: readonly Pair[]): string {
   return pairs.map(([code, value]) => `${code}\n${value}\n`).join("");
 }
 
@@ -109,24 +111,16 @@ function tables(at: Place): Pair[] {
   ];
 }
 
-function polyline(path: ToolPath, height: number, at: Place): Pair[] {
-  const vertices = path.points.flatMap(([x, y]): Pair[] => [
-    [0, "VERTEX"],
-    [8, path.operation],
-    [10, at(x)],
-    [20, at(height - y)],
-    [30, 0],
-  ]);
-  return [
+function polyline({ operation, points, closed }: ToolPath, height: number, at: Place): string {
+  const vertices = points.map(([x, y]) => `0\nVERTEX\n8\n${operation}\n10\n${at(x)}\n20\n${at(height - y)}\n30\n0\n`);
+  const head = inLines([
     [0, "POLYLINE"],
-    [8, path.operation],
+    [8, operation],
     [66, 1],
     [10, 0],
     [20, 0],
     [30, 0],
-    [70, path.closed ? 1 : 0],
-    ...vertices,
-    [0, "SEQEND"],
-    [8, path.operation],
-  ];
+    [70, closed ? 1 : 0],
+  ]);
+  return `${head}${vertices.join("")}0\nSEQEND\n8\n${operation}\n`;
 }

@@ -6,7 +6,7 @@ import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
-import { frontPicture } from "../../output/drawing/front/picture.ts";
+import { bookPicture } from "../../output/drawing/front/book-picture.ts";
 import { leafWords } from "../../words/bench.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import { readerRemedy } from "../../words/findings/reader-remedy.ts";
@@ -77,7 +77,7 @@ function effect({ plan, progress }: Desk, leaf: LeafNumber, { changed }: Recover
 }
 
 function showPicture(dialog: HTMLElement, name: "before" | "after", desk: Desk, pattern: Pattern): void {
-  const svg = frontPicture(pattern, { slug: desk.kit.slug, title: desk.kit.title, mood: "day" });
+  const svg = bookPicture(pattern, { slug: desk.kit.slug, title: desk.kit.title, mood: "day" });
   const image = part<HTMLImageElement>(dialog, `picture-${name}`);
   image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
 }

@@ -1,6 +1,5 @@
 import { fromAddress } from "../../core/refit/address.ts";
 import { refitKit } from "../../core/refit/refit.ts";
-import { frontPicture } from "../../output/drawing/front/picture.ts";
 import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
 import { packetFooter } from "../../output/views/packet-footer.ts";
 import { withPacket } from "../../output/views/packet-view.ts";
@@ -11,11 +10,12 @@ import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { viewOf } from "../kit/fitted.ts";
 import { loadKitData } from "../shared/kit-data.ts";
+import { loadScript } from "../shared/load-script.ts";
 
 /**
  * Lays a packet's page out for the book in its address, to be printed from the browser; says why where it does not fit. `bar`
  * is where the paper is chosen.
- * @throws LoadError where the kit's data cannot be loaded
+ * @throws LoadError where the kit's data, or what draws its cover, cannot be loaded
  */
 export async function layOut(target: HTMLElement, bar: HTMLElement | null): Promise<void> {
   const name = document.body.dataset["template"] as PacketPage | undefined;
@@ -24,6 +24,7 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const { refit, ignored } = fromAddress(new URLSearchParams(location.search), data.kit);
   for (const one of ignored) tell(bar, ignoredText(one, data.kit));
   if (Object.keys(refit).length === 0) return;
+  await loadScript("../../../assets/scripts/files.js", "file-maker");
   const result = viewOf(data, refitKit(data.kit, refit), drawStep);
   if ("failure" in result) {
     target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
@@ -35,8 +36,7 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const sheets = String(PACKET_PAGES[name](view));
   await pause();
   target.innerHTML = sheets;
-  const mood = view.pattern.pocket ? "lit" : "day";
-  const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood });
+  const svg = window.leaflightFile!(view.pattern.pocket ? "front-lit.svg" : "front.svg", view)!;
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
     image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
   const paper = bar?.querySelector("select");

@@ -1,4 +1,5 @@
 import { makeabilityOf } from "../../../src/core/makeability/makeability.ts";
+import { bookPicture } from "../../../src/output/drawing/front/book-picture.ts";
 import { makeabilityFigure } from "../../../src/output/drawing/front/makeability.ts";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
 import type { Mood } from "../../../src/output/drawing/front/tone.ts";
@@ -28,13 +29,14 @@ export const front: readonly Scene[] = [
 ];
 
 function picture(name: KitName, mood: Mood): Scene {
+  const of = mood === "day" ? bookPicture : frontPicture;
   return {
     room: "front",
     name: `${name}-${mood}`,
-    of: frontPicture,
+    of,
     draw: () => {
       const { kit, pattern } = galleryKit(name);
-      return frontPicture(pattern, { slug: kit.slug, title: kit.title, mood });
+      return of(pattern, { slug: kit.slug, title: kit.title, mood });
     },
   };
 }

@@ -18,15 +18,12 @@ export function wordsSpot(
   words: Size,
   isAllowed: (spot: WordsSpot) => boolean = () => true,
 ): WordsSpot | undefined {
-  const spots = [false, true].flatMap((upright) => spotsIn(place, upright ? turned(words) : words, upright));
   const middle = [(place.left + place.right) / 2, (place.top + place.bottom) / 2] as const;
-  const away = ({ x, y }: WordsSpot): number => Math.hypot(x - middle[0], y - middle[1]);
-  return spots
-    .toSorted((a, b) => away(a) - away(b))
-    .find((spot) => {
-      const box = boxAt(spot, spot.upright ? turned(words) : words);
-      return isAllowed(spot) && !lines.meets(box);
-    });
+  return [false, true]
+    .flatMap((upright) => spotsIn(place, upright ? turned(words) : words, upright))
+    .map((spot) => ({ spot, away: Math.hypot(spot.x - middle[0], spot.y - middle[1]) }))
+    .sort((a, b) => a.away - b.away)
+    .find(({ spot }) => isAllowed(spot) && !lines.meets(boxAt(spot, spot.upright ? turned(words) : words)))?.spot;
 }
 
 /** Spots of a grid at which words of a size lie in the place. */

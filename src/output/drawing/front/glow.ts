@@ -1,9 +1,9 @@
-import { type Fan, leafTip } from "../../../core/fan/fan.ts";
+import type { Fan } from "../../../core/fan/fan.ts";
 import type { Pocket } from "../../../core/light/light.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { shortStrip } from "../short-path.ts";
 import { num, tag } from "../svg-text.ts";
-import { foldWidth, leavesOutsideIn } from "./leaves.ts";
+import { leavesOutsideIn } from "./leaves.ts";
 
 /** How far the glow reaches on deep paper, as a share of the picture's height, and how far on all of it. */
 const DEEP_REACH = 0.62;
@@ -14,14 +14,10 @@ export function glow(pattern: Pattern, pocket: Pocket, fan: Fan): string {
   const { centre, light, floor } = pocket;
   const y = floor - light.height * 0.6;
   const deepFrom = pattern.levels[light.level - 1]!.depth;
-  const deep = leavesOutsideIn(pattern, fan).flatMap(({ j, reaches }) =>
+  const deep = leavesOutsideIn(pattern, fan).flatMap(({ reaches }) =>
     reaches
-      .filter((reach) => reach.depth >= deepFrom)
-      .map((reach) => {
-        const tip = leafTip(fan, j, reach.depth).x;
-        const width = foldWidth(pattern, fan, j, reach.depth) * 1.06;
-        return shortStrip([tip - width / 2, tip + width / 2], reach.from, reach.to);
-      }),
+      .filter(({ depth }) => depth >= deepFrom)
+      .map(({ tip, edge, from, to }) => shortStrip([tip - edge * 0.53, tip + edge * 0.53], from, to)),
   );
   const halo = pattern.fit.height * HALO_REACH;
   return [

@@ -4,15 +4,24 @@ import { type Fan, leafAngle, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 
-/** A stretch of one leaf as it ends toward the viewer, mm from head and fore-edge. */
-export interface Reach {
+/** A stretch of one leaf at one depth, mm from head and fore-edge. */
+interface Stretch {
   readonly from: number;
   readonly to: number;
   readonly depth: number;
 }
 
+/** A stretch as it ends toward the viewer. */
+export interface Reach extends Stretch {
+  /** Where its tip stands, x in mm. */
+  readonly tip: number;
+  /** How wide its folded edge is seen, mm inward: negative in the half where inward is to the left. */
+  readonly edge: number;
+}
+
 export interface DrawnLeaf {
   readonly j: number;
+  readonly angle: number;
   readonly reaches: readonly Reach[];
 }
 
@@ -24,13 +33,20 @@ export function leavesOutsideIn(pattern: Pattern, fan: Fan): DrawnLeaf[] {
   return Array.from({ length: pattern.book.leaves }, (_, j) => j)
     .filter((j) => !pattern.lostLeaves.includes(leafNumber(j + 1)))
     .map((j) => {
+      const angle = leafAngle(fan, j);
       const spans = folded.get(j)?.map((span) => ({ from: span.from, to: span.to, depth: depthOf(span.level) }));
-      return { j, reaches: notched(spans ?? [{ from: 0, to: pattern.book.leafHeight, depth: 0 }], notches.get(j)) };
+      const stretches = notched(spans ?? [{ from: 0, to: pattern.book.leafHeight, depth: 0 }], notches.get(j));
+      const reaches = stretches.map((stretch) => ({
+        ...stretch,
+        tip: leafTip(fan, j, stretch.depth).x,
+        edge: foldWidth(pattern, fan, j, stretch.depth) * (angle < 0 ? 1 : -1),
+      }));
+      return { j, angle, reaches };
     })
-    .sort((a, b) => Math.abs(leafAngle(fan, b.j)) - Math.abs(leafAngle(fan, a.j)));
+    .sort((a, b) => Math.abs(b.angle) - Math.abs(a.angle));
 }
 
-function notched(reaches: readonly Reach[], notch: Notch | undefined): Reach[] {
+function notched(reaches: readonly Stretch[], notch: Notch | undefined): Stretch[] {
   if (!notch) return [...reaches];
   return reaches.flatMap((reach) => {
     if (reach.to <= notch.from || reach.from >= notch.to || reach.depth >= notch.depth) return [reach];
@@ -40,7 +56,7 @@ function notched(reaches: readonly Reach[], notch: Notch | undefined): Reach[] {
 }
 
 /** How wide a folded edge is seen: body and flap fill the room halfway to the neighbours' tips. */
-export function foldWidth(pattern: Pattern, fan: Fan, j: number, depth: number): number {
+function foldWidth(pattern: Pattern, fan: Fan, j: number, depth: number): number {
   const other = j + 1 < pattern.book.leaves ? j + 1 : j - 1;
   const pitch = leafTip(fan, other, depth).x - leafTip(fan, j, depth).x;
   return Math.max(0.25, caliper(pattern.book) * 2.6, Math.abs(pitch));
