@@ -1,7 +1,6 @@
 import { firstFrom } from "./crossed-sides.ts";
 import type { LevelMap } from "./level-map.ts";
-import { painterOf } from "./paint.ts";
-import type { Runs } from "./runs.ts";
+import { painterOf, type Runs } from "./paint.ts";
 
 /** A stretch of one vertical line through the picture, in picture units from the top of the box. */
 export interface ColumnRun {
@@ -28,8 +27,7 @@ export function columnsAt(map: LevelMap, x: readonly number[]): Columns {
   const paint = prepared.get(map) ?? painterOf(map);
   prepared.set(map, paint);
   const lines = new Float64Array(x).sort();
-  const { starts, ends, levels } = paint(lines);
-  return { starts, ends, levels, at: (one) => firstFrom(lines, one) };
+  return { ...paint(lines), at: (one) => firstFrom(lines, one) };
 }
 
 /** The runs along the vertical line at each x as records: in order, gapless from 0 to the picture's height. */

@@ -19,7 +19,7 @@ export function levelExtents(map: LevelMap): readonly (Extent | undefined)[] {
   );
   const extents: (Extent | undefined)[] = [];
   for (const [i, fraction] of fractions.entries())
-    for (const level of levels.subarray(starts[i]!, starts[i + 1]!))
+    for (const level of levels.slice(starts[i]!, starts[i + 1]!))
       extents[level - 1] = [extents[level - 1]?.[0] ?? fraction, fraction];
   known.set(map, extents);
   return extents;

@@ -20,13 +20,13 @@ const SAME = 1e-6;
 
 /** Spans by number from 0, in order, of which some are gone; a last number beyond them stands for the leaf's end. */
 interface Working {
-  readonly from: Float64Array;
-  readonly exactFrom: Float64Array;
-  readonly exactTo: Float64Array;
-  readonly level: Int32Array;
+  readonly exact: readonly Span[];
+  readonly exactTo: number[];
+  readonly from: readonly number[];
+  readonly level: number[];
   /** Neighbours of each span that are left. */
-  readonly before: Int32Array;
-  readonly after: Int32Array;
+  readonly before: number[];
+  readonly after: number[];
 }
 
 /**
@@ -49,23 +49,17 @@ export function markLeaf(exact: readonly Span[], { step, leastTab, depths }: Mar
   return { spans: spansLeft(working), merged };
 }
 
-function roundBoundaries(spans: readonly Span[], step: number): Working {
-  const end = spans.at(-1)?.to ?? 0;
+function roundBoundaries(exact: readonly Span[], step: number): Working {
+  const end = exact.at(-1)?.to ?? 0;
   const mark = (at: number): number => (at === 0 || at === end ? at : Math.min(roundTo(at, step), end));
-  const count = spans.length;
-  const [from, exactFrom, exactTo] = [new Float64Array(count + 1), new Float64Array(count), new Float64Array(count)];
-  const [level, before, after] = [new Int32Array(count), new Int32Array(count), new Int32Array(count)];
-  for (let i = 0; i < count; i += 1) {
-    const span = spans[i]!;
-    from[i] = mark(span.from);
-    exactFrom[i] = span.from;
-    exactTo[i] = span.to;
-    level[i] = span.level;
-    before[i] = i - 1;
-    after[i] = i + 1;
-  }
-  from[count] = end;
-  return { from, exactFrom, exactTo, level, before, after };
+  return {
+    exact,
+    exactTo: exact.map(({ to }) => to),
+    from: [...exact.map(({ from }) => mark(from)), end],
+    level: exact.map(({ level }) => level),
+    before: exact.map((_, i) => i - 1),
+    after: exact.map((_, i) => i + 1),
+  };
 }
 
 /** One span is left, from head to tail. */
@@ -87,9 +81,9 @@ function lengthOf({ from, after }: Working, span: number): number {
 
 /** Gives a span the level of a neighbour, joins it with each neighbour of that level and lists it. Gives the span that it is a part of now. */
 function mergeSpan(working: Working, span: number, depths: readonly number[], merged: MergedSpan[]): number {
-  const { exactFrom, exactTo, level, before, after } = working;
+  const { exact, exactTo, level, before, after } = working;
   const into = level[nearestNeighbour(working, span, depths)]!;
-  merged.push({ from: tidy(exactFrom[span]!, 3), to: tidy(exactTo[span]!, 3), level: level[span]!, into });
+  merged.push({ from: tidy(exact[span]!.from, 3), to: tidy(exactTo[span]!, 3), level: level[span]!, into });
   level[span] = into;
   if (level[after[span]!] === into) takeOut(working, after[span]!);
   if (level[before[span]!] !== into) return span;
