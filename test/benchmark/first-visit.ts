@@ -40,29 +40,6 @@ export function sumOf(files: ReadonlyMap<string, number>): number {
   return [...files.values()].reduce((sum, bytes) => sum + bytes, 0);
 }
 
-/** What a device keeps after the catalogue, after the heaviest kit of the benchmark, and once everything of it was asked for. */
-export async function keptAtVisits(browser: Browser, site: string): Promise<(readonly [string, number])[]> {
-  const device = await browser.createBrowserContext();
-  const page = await device.newPage();
-  const kept = (words: string): Promise<unknown> =>
-    page.waitForFunction((wanted) => document.querySelector("[data-kept]")?.textContent?.includes(wanted), {}, words);
-  await page.goto(`${site}index.html`, { waitUntil: "load" });
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  const catalogue = await keptBytes(page);
-  await page.goto(`${site}kits/harbour-moon/index.html`, { waitUntil: "load" });
-  await kept("works offline");
-  const kit = await keptBytes(page);
-  await page.click(".kept button");
-  await kept("All of this kit");
-  const all = await keptBytes(page);
-  await device.close();
-  return [
-    ["the catalogue", catalogue],
-    ["and a kit's page", kit],
-    ["and everything of the kit", all],
-  ];
-}
-
 /** What a device keeps of the site, as it lies there. */
 export async function keptBytes(page: Page): Promise<number> {
   return page.evaluate(async () => {

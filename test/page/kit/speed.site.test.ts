@@ -35,7 +35,7 @@ describe("the scripts of a page", () => {
 
 describe("a key press in the fit panel at 200 leaves", () => {
   // In turns of a plain loop in the same page, because other programs may hold the processor for a while: they hold up
-  // both alike. `npm run bench` measures in milliseconds.
+  // both alike. `npm run benchmark` measures in milliseconds.
   it.each(TYPED)("is computed in a few turns of a loop: $name", async ({ address, fields }) => {
     const page = await site.device.newPage();
     await page.goto(`${site.host.site}${address}`, { waitUntil: "networkidle0" });
