@@ -100,6 +100,7 @@ describe("the workflows", () => {
   });
 
   it("publish-in-parts.yml: makes as many parts as it counts, hands all of them on, and joins them at the same address", () => {
+    const given = (name: string): string => `$\{{ ${name} }}`;
     const { env, jobs } = parse(readFileSync(join(FOLDER, "publish-in-parts.yml"), "utf8"));
     expect(Object.keys(env)).toEqual([URL_VARIABLE]);
     expect(jobs.part.strategy.matrix.part).toEqual([1, 2, 3, 4]);
@@ -107,9 +108,9 @@ describe("the workflows", () => {
     const build = made!.find((step) => step.run?.startsWith("npm run build"));
     expect([build!.run, build!.env]).toEqual([
       'npm run build -- --shard "$PART"',
-      { PART: "${{ matrix.part }}/${{ strategy.job-total }}" },
+      { PART: `${given("matrix.part")}/${given("strategy.job-total")}` },
     ]);
-    expect(made!.at(-1)!.with).toMatchObject({ name: "part-${{ matrix.part }}", path: "parts" });
+    expect(made!.at(-1)!.with).toMatchObject({ name: `part-${given("matrix.part")}`, path: "parts" });
     const at = (of: (step: Step) => boolean | undefined) => joined!.findIndex(of);
     const taken = at((step) => step.uses?.startsWith("actions/download-artifact@"));
     expect(joined![taken]!.with).toEqual({ pattern: "part-*", path: "parts", "merge-multiple": true });
