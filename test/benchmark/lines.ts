@@ -1,7 +1,7 @@
 import { AT_ONCE, FRAME } from "./bounds.ts";
 
 /** How a figure is told: as a number of times, as a share of something, or in a unit that a machine changes. */
-export type Unit = "times" | "turns" | "%" | "ms" | "s" | "MiB" | "MB" | "kB";
+export type Unit = "times" | "turns" | "%" | "ms" | "s" | "min" | "MiB" | "MB" | "kB";
 
 /** A line of the table. */
 export interface Line {
@@ -14,7 +14,7 @@ export interface Line {
   readonly more?: true;
 }
 
-export const PART_NAMES = ["functions", "page", "builds", "serve", "packets", "bytes"] as const;
+export const PART_NAMES = ["functions", "page", "builds", "shards", "serve", "packets", "bytes"] as const;
 
 export type PartName = (typeof PART_NAMES)[number];
 
@@ -100,6 +100,20 @@ export const LINES = {
     work: "1,000 kits built again, one changed, of the first build",
     unit: "%",
     goal: 8,
+  },
+  "part-kit": { part: "shards", work: "A part of a site, without packets: processor for a kit", unit: "s", goal: 0.1 },
+  "join-kit": { part: "shards", work: "Parts joined to a site: processor for a kit", unit: "s", goal: 0.02 },
+  "part-10000": {
+    part: "shards",
+    work: "10,000 kits without packets on 8 machines, reckoned: processor for one machine’s part",
+    unit: "min",
+    goal: 3,
+  },
+  "join-10000": {
+    part: "shards",
+    work: "10,000 kits, reckoned: processor for joining all parts",
+    unit: "min",
+    goal: 4,
   },
   "serve-4": { part: "serve", work: "`npm start` with 4 kits: from saving a file to its page", unit: "s", goal: 0.3 },
   "serve-100": {
