@@ -14,12 +14,13 @@ import { readFacts } from "./library/site-facts.ts";
 import { endWhenInterrupted } from "./making/at-exit.ts";
 import { checkParts, type Joined } from "./shards/check-parts.ts";
 import { partInputs } from "./shards/part-inputs.ts";
-import { keepKnown } from "./shards/place-parts.ts";
+import { keepKnown, placeParts } from "./shards/place-parts.ts";
 import { readPart } from "./shards/read-part.ts";
 import { wholeSite } from "./shards/whole-site.ts";
 import { chooseSite, outputFolder, USUAL_OUTPUT } from "./site/choose-site.ts";
 import { optionNames } from "./site/site-choices.ts";
 import { runBuild } from "./stages.ts";
+import { Placing } from "./store/placing.ts";
 import { Store } from "./store/store.ts";
 import { nothingBuilt, tellMade } from "./tell.ts";
 
@@ -40,8 +41,10 @@ await runCommand(
     checkParts(parts, await joinedHere(asked.packets));
     clearBrowsers();
     await inFolders(base, output, async (folders) => {
+      const joined = new Placing(folders.output);
+      placeParts(joined, parts);
       keepKnown(parts, new Store());
-      await runBuild({ base, ...folders, ...asked, kits: [], parts });
+      await runBuild({ base, ...folders, ...asked, kits: [], joined });
     });
     tellMade(output);
     if (!asked.packets) console.warn(say.checkWithoutPackets());

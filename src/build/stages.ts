@@ -10,8 +10,6 @@ import { byFields } from "./print/overflow-fields.ts";
 import { printPackets } from "./print/print-packets.ts";
 import { type ReadSite, readSite } from "./read-site.ts";
 import { makeRest } from "./rest/make-rest.ts";
-import { placeParts } from "./shards/place-parts.ts";
-import type { Part } from "./shards/read-part.ts";
 import type { WholeSite } from "./shards/whole-site.ts";
 import { Placing } from "./store/placing.ts";
 import { tellWarnings } from "./tell.ts";
@@ -26,8 +24,8 @@ export interface Run extends Asked {
   readonly aside: string;
   /** What the whole site has, where these are only some of its kits. */
   readonly whole?: WholeSite;
-  /** Parts that kits and their packets are taken from; without them, they are made. */
-  readonly parts?: readonly Part[];
+  /** The site with its kits and their packets, where they were made before, in parts. */
+  readonly joined?: Placing;
 }
 
 /** A run with the site that was read for it. */
@@ -50,8 +48,9 @@ export const STAGES: readonly Stage[] = [
   {
     name: "kits",
     makes: KIT_STAGES.flatMap(({ makes }) => makes),
-    run: ({ crew, library, parts, ...site }) =>
-      parts ? placeParts(site.placing, parts) : crew.make(library.kits, library, site),
+    run: async ({ crew, library, joined, ...site }) => {
+      if (!joined) await crew.make(library.kits, library, site);
+    },
   },
   {
     name: "rest",
@@ -91,9 +90,9 @@ export const STAGES: readonly Stage[] = [
       "classes/*/seat-*/*.pdf",
       "private/classes/*/{teacher,print-plan,all-seats-*,to-read-*,to-cut-out-*}.pdf",
     ],
-    run: async ({ output, packets, parts, library: { kits, classes, classView, settings, texts } }) => {
+    run: async ({ output, packets, joined, library: { kits, classes, classView, settings, texts } }) => {
       if (!packets) return;
-      const facts = (parts ? [] : kits).map(({ card }) => card.kit);
+      const facts = (joined ? [] : kits).map(({ card }) => card.kit);
       const views = classes.map(({ slug }) => classView(slug));
       await printPackets(output, facts, views, settings.url).catch((error: unknown) => {
         throw byFields(error, texts());
@@ -120,7 +119,7 @@ export async function runBuild(run: Run, stages: readonly Stage[] = STAGES): Pro
   let used: string[] = [];
   try {
     const surroundings = { hasGuide, hasFeed, ...run.whole, isServed: false };
-    const making: Making = { ...run, ...site, surroundings, placing: new Placing(run.output) };
+    const making: Making = { ...run, ...site, surroundings, placing: run.joined ?? new Placing(run.output) };
     for (const stage of stages) await stage.run(making);
   } finally {
     used = await crew.close();

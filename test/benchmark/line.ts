@@ -1,5 +1,5 @@
 /** How a figure is told: as a number of times, as a share of something, or in a unit that a machine changes. */
-export type Unit = "times" | "turns" | "%" | "ms" | "s" | "MiB" | "MB" | "kB";
+export type Unit = "times" | "turns" | "%" | "ms" | "s" | "min" | "MiB" | "MB" | "kB";
 
 /** A line of the table. */
 export interface Line {
@@ -12,6 +12,6 @@ export interface Line {
   readonly more?: true;
 }
 
-export const PART_NAMES = ["functions", "page", "builds", "serve", "packets", "bytes"] as const;
+export const PART_NAMES = ["functions", "page", "builds", "shards", "serve", "packets", "bytes"] as const;
 
 export type PartName = (typeof PART_NAMES)[number];

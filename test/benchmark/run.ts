@@ -13,6 +13,7 @@ import { measureFunctions } from "./parts/functions.ts";
 import { measurePackets } from "./parts/packets.ts";
 import { measurePage } from "./parts/page.ts";
 import { measureServe } from "./parts/serve.ts";
+import { measureShards } from "./parts/shards.ts";
 import type { Part } from "./scale.ts";
 import { inUnit, isWorse, tableOf } from "./table.ts";
 
@@ -21,6 +22,7 @@ const PARTS: Readonly<Record<PartName, Part>> = {
   functions: measureFunctions,
   page: measurePage,
   builds: measureBuilds,
+  shards: measureShards,
   serve: measureServe,
   packets: measurePackets,
   bytes: measureBytes,

@@ -18,8 +18,8 @@ const guide = readdirSync(join(ROOT, GUIDE)).map((file) => `${GUIDE}/${file}`);
 /** What stands between back-ticks, or in a node of a picture, and begins like a path of the project. */
 const PATH = /^(src|test|content|layouts|\.github)\/\S*$|^[\w-]+\.(md|json)$/;
 
-/** Written beside a page by a build, and named without a folder. */
-const MADE = /^(kit-data|round-data|pattern|makeability|offline|index)\.(js|json|md)$/;
+/** Written by a build, and named without a folder. */
+const MADE = /^(kit-data|round-data|pattern|makeability|offline|index|part)\.(js|json|md)$/;
 
 /** Examples that a maker or translator follows, and files that they may add. */
 const EXAMPLES =

@@ -98,4 +98,26 @@ describe("the workflows", () => {
     const [given] = hosts.netlify.steps.map((step: Step) => step.with);
     expect(given).toEqual({ name: "site", path: "site" });
   });
+
+  it("publish-in-parts.yml: makes as many parts as it counts, hands all of them on, and joins them at the same address", () => {
+    const given = (name: string): string => `$\{{ ${name} }}`;
+    const { env, jobs } = parse(readFileSync(join(FOLDER, "publish-in-parts.yml"), "utf8"));
+    expect(Object.keys(env)).toEqual([URL_VARIABLE]);
+    expect(jobs.part.strategy.matrix.part).toEqual([1, 2, 3, 4]);
+    const [made, joined]: Step[][] = [jobs.part.steps, jobs.join.steps];
+    const build = made!.find((step) => step.run?.startsWith("npm run build"));
+    expect([build!.run, build!.env]).toEqual([
+      'npm run build -- --shard "$PART"',
+      { PART: `${given("matrix.part")}/${given("strategy.job-total")}` },
+    ]);
+    expect(made!.at(-1)!.with).toMatchObject({ name: `part-${given("matrix.part")}`, path: "parts" });
+    const at = (of: (step: Step) => boolean | undefined) => joined!.findIndex(of);
+    const taken = at((step) => step.uses?.startsWith("actions/download-artifact@"));
+    expect(joined![taken]!.with).toEqual({ pattern: "part-*", path: "parts", "merge-multiple": true });
+    expect(at((step) => step.run === "npm run merge -- parts/*")).toBeGreaterThan(taken);
+    for (const steps of [made!, joined!])
+      expect(steps.find((step) => step.uses?.startsWith("actions/cache@"))!.with!["path"]).toBe(
+        ".cache/made\n.cache/packets\n",
+      );
+  });
 });

@@ -42,7 +42,9 @@ export interface Project {
   readonly read: (path: string) => string;
   /** Runs the build there, as `npm run build` does, with these variables besides the environment's and these options. */
   readonly build: (variables?: Readonly<Record<string, string>>, options?: readonly string[]) => Built;
-  /** The same, while other things go on. */
+  /** The same with another command of the program. */
+  readonly run: (command: string, variables?: Readonly<Record<string, string>>, options?: readonly string[]) => Built;
+  /** Builds while other things go on. */
   readonly buildAside: (variables?: Readonly<Record<string, string>>) => Promise<Built>;
   /** Every file below a folder with its size, sorted: to tell whether anything changed. */
   readonly list: (path: string) => string[];
@@ -79,6 +81,10 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
     timeout: PATIENCE,
     maxBuffer: 1e8,
   });
+  const run: Project["run"] = (command, variables = {}, given = []) => {
+    const ended = spawnSync(process.execPath, [command, ...given], { ...options(variables), encoding: "utf8" });
+    return { code: ended.status, stdout: ended.stdout, stderr: ended.stderr };
+  };
   return {
     folder,
     write: (path, text) => {
@@ -86,10 +92,8 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
       writeFileSync(join(folder, path), text);
     },
     read: (path) => readFileSync(join(folder, path), "utf8"),
-    build: (variables = {}, given = []) => {
-      const run = spawnSync(process.execPath, [BUILD, ...given], { ...options(variables), encoding: "utf8" });
-      return { code: run.status, stdout: run.stdout, stderr: run.stderr };
-    },
+    run,
+    build: (variables, given) => run(BUILD, variables, given),
     buildAside: (variables = {}) =>
       new Promise((resolve) => {
         const child = execFile(process.execPath, [BUILD], options(variables), (_, stdout, stderr) =>
