@@ -38,7 +38,7 @@ type Step = () => Promise<void> | void;
 
 /** What an author looks at first, and what may wait. */
 const SEEN: readonly KitStageName[] = ["pages", "data"];
-const BESIDE: readonly KitStageName[] = ["pictures", "photos", "cut files"];
+const BESIDE: readonly KitStageName[] = ["pictures", "photos", "author", "cut files"];
 
 /** What a page shows. */
 const SHOWN = /\.(html|css|js|svg|webp|jpg|png|woff2)$/;
@@ -94,13 +94,12 @@ export class SiteMaker {
   }
 
   *#steps(kits: readonly string[], show: Follower["show"]): Generator<Step> {
-    const rest: Step = () => this.#makeRest();
     const isLater = this.#isShown;
     if (isLater) yield () => this.#makeFirst(kits);
     else {
       yield () => this.#open();
       yield* this.#kitSteps(SEEN);
-      yield rest;
+      yield* this.#restSteps();
     }
     yield () => this.#show(show);
     if (isLater) {
@@ -108,7 +107,7 @@ export class SiteMaker {
       yield* this.#kitSteps(SEEN);
     }
     yield* this.#kitSteps(BESIDE);
-    yield rest;
+    yield* this.#restSteps();
     yield () => this.#makeScripts();
   }
 
@@ -154,10 +153,17 @@ export class SiteMaker {
     }
   }
 
-  async #makeRest(): Promise<void> {
+  *#restSteps(): Generator<Step> {
     const library = this.#library!;
+    const site = this.#site(library);
+    const isOfClass = (part: string): boolean => part.startsWith("classes/");
+    yield () => makeRest(library, site, (part) => !isOfClass(part));
+    for (const { slug } of library.classes) yield () => makeRest(library, site, (part) => part === `classes/${slug}`);
+    yield () => this.#copyFonts(library);
+  }
+
+  #copyFonts(library: Library): void {
     const { base, output } = this.#place;
-    await makeRest(library, this.#site(library));
     if (this.#placing.stands(FONTS, library.key)) return;
     copyFonts(base, output, library.fonts);
     retireWorker(output);
