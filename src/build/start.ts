@@ -24,11 +24,11 @@ await runCommand(async () => {
   const output = content === PROJECT_CONTENT ? SERVED : `${SERVED}-${basename(content)}`;
   clearBrowsers();
   const aside = relative(base, await holdServed(base, output));
-  const site = new ServedSite(output);
   const maker = new MakingThread(
     { base, content, output, aside },
     { shown: () => site.show(port), nothing: (code) => process.exit(code) },
   );
+  const site = new ServedSite(output, (path) => maker.print(path));
   await watchProject(base, (paths) => maker.follow(paths));
   maker.follow([]);
 });

@@ -5082,6 +5082,10 @@ export const cropDrawSomething = (): string => say("crop-draw-something");
 export const servingFollowed = (args: { readonly seconds: Word }): string => say("serving-followed", args);
 /** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
 export const servingOld = (): string => say("serving-old");
+/** This PDF could not be printed */
+export const servingUnprinted = (): string => say("serving-unprinted");
+/** Correct what is named, and load this page again. */
+export const servingUnprintedRemedy = (): string => say("serving-unprinted-remedy");
 /** {option} has no value. Write it behind: {option} sites/north — $option: as it was given: --content. */
 export const siteOptionEmpty = (args: { readonly option: Word }): string => say("site-option-empty", args);
 /** {option} is said twice. Say it once. */

@@ -119,7 +119,7 @@ export class SiteMaker {
     if (known.length === 0 || facts.key !== library.key) return;
     const news = await this.#reader(facts)(known.map(library.folder));
     const entries = news.flatMap(({ entry }) => entry ?? []);
-    await this.#crew.make(entries, library, this.#site(library), SEEN);
+    await this.#crew.make(entries, library, this.#site(library), ["pages"]);
   }
 
   async #open(): Promise<void> {
