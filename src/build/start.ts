@@ -11,31 +11,24 @@ import { MakingThread } from "./serving/making-thread.ts";
 import { ServedSite } from "./serving/served-site.ts";
 import { watchProject } from "./serving/watched.ts";
 import { chooseSite } from "./site/choose-site.ts";
-import { serveWithoutPackets } from "./site/served-packets.ts";
 
 /** `npm start`: serves the site that is chosen, and follows every change. */
 const SERVED = ".cache/serving";
-const WITHOUT_PACKETS = "--no-packets";
 
 await runCommand(async () => {
   endWhenInterrupted();
   const base = process.cwd();
   speakFirst(base);
-  const words = chooseSite(base, process.argv.slice(2), ["content", "url"]);
-  const port = portOf(words.filter((word) => word !== WITHOUT_PACKETS));
-  if (words.includes(WITHOUT_PACKETS)) {
-    serveWithoutPackets();
-    console.warn(say.startWithoutPackets());
-  }
+  const port = portOf(chooseSite(base, process.argv.slice(2), ["content", "url"]));
   const content = contentPath();
   const output = content === PROJECT_CONTENT ? SERVED : `${SERVED}-${basename(content)}`;
   clearBrowsers();
   const aside = relative(base, await holdServed(base, output));
-  const site = new ServedSite(output);
   const maker = new MakingThread(
     { base, content, output, aside },
     { shown: () => site.show(port), nothing: (code) => process.exit(code) },
   );
+  const site = new ServedSite(output, (path) => maker.print(path));
   await watchProject(base, (paths) => maker.follow(paths));
   maker.follow([]);
 });

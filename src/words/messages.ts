@@ -518,8 +518,6 @@ export const checkNoKitYet = (args: { readonly folder: Word }): string => say("c
 export const checkPartOfSite = (): string => say("check-part-of-site");
 /** Packets were not printed, and links to them lead nowhere: try this site, but do not publish it. */
 export const checkWithoutPackets = (): string => say("check-without-packets");
-/** Packets are not printed, and links to them lead nowhere. */
-export const startWithoutPackets = (): string => say("start-without-packets");
 /** There is no option “{option}”. Allowed are {known}, and names of folders. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
 /** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
@@ -5098,6 +5096,10 @@ export const cropDrawSomething = (): string => say("crop-draw-something");
 export const servingFollowed = (args: { readonly seconds: Word }): string => say("serving-followed", args);
 /** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
 export const servingOld = (): string => say("serving-old");
+/** This PDF could not be printed */
+export const servingUnprinted = (): string => say("serving-unprinted");
+/** Correct what is named, and load this page again. */
+export const servingUnprintedRemedy = (): string => say("serving-unprinted-remedy");
 /** {option} has no value. Write it behind: {option} {example} — $option: as it was given: --content. $example: what may stand behind it. */
 export const siteOptionEmpty = (args: { readonly option: Word; readonly example: Word }): string => say("site-option-empty", args);
 /** {option} is said twice. Say it once. */
@@ -5114,7 +5116,7 @@ export const siteOutput = (args: { readonly made: Word; readonly output: Word; r
 export const siteOutputOwn = (): string => say("site-output-own");
 /** it holds something else than a part|site, which would be lost */
 export const siteOutputFull = (args: { readonly made: Word }): string => say("site-output-full", args);
-/** There is no option “{option}”. Allowed are --content, --url, --port and --no-packets. — $option: as it was given. */
+/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
 export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
 /** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
 export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);

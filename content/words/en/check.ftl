@@ -113,7 +113,6 @@ check-draft = { $folder }: a draft, left out of the site; npm run check -- { $ki
 check-no-kit-yet = { $folder }: left out, as it holds no index.md yet
 check-part-of-site = These are the kits that were asked for, and no classes; npm run build makes the whole site.
 check-without-packets = Packets were not printed, and links to them lead nowhere: try this site, but do not publish it.
-start-without-packets = Packets are not printed, and links to them lead nowhere.
 # $option: as it was given. $known: the options there are.
 asked-option = There is no option “{ $option }”. Allowed are { $known }, and names of folders.
 # $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name.

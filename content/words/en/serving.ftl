@@ -3,3 +3,7 @@
 # $seconds: how long it took, as it is written: 0.4.
 serving-followed = Followed in { $seconds } s.
 serving-old = The program itself has changed. Stop it and start it again: until then nothing is made anew.
+
+## Where a PDF was asked for and could not be printed
+serving-unprinted = This PDF could not be printed
+serving-unprinted-remedy = Correct what is named, and load this page again.

@@ -4,6 +4,8 @@ declare module "@11ty/eleventy" {
     readonly logger: {
       overrideLogger(logger: Readonly<Record<"log" | "info" | "warn" | "error", (line: string) => void>>): void;
     };
+    readonly bench: { get(group: string): { setMinimumThresholdMs(least: number): void } };
+    init(): Promise<void>;
     write(): Promise<unknown>;
   }
 }

@@ -7,5 +7,8 @@ export async function makePages(output: string, source: PageSource): Promise<voi
   const eleventy = new Eleventy(undefined, output, { configPath: ".eleventy.js", quietMode: true });
   // What fails in it is told by the command, without a trace.
   eleventy.logger.overrideLogger({ log: () => {}, info: () => {}, warn: () => {}, error: () => {} });
+  await eleventy.init();
+  // Nor does it tell which filters took long.
+  eleventy.bench.get("Configuration").setMinimumThresholdMs(0);
   await eleventy.write();
 }

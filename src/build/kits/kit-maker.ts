@@ -6,7 +6,7 @@ import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
 import type { KitEntry, KitNews } from "../library/kit-entry.ts";
 import { kitRecord, recordKey } from "../library/kit-record.ts";
-import type { PageSource, Surroundings } from "../library/page-source.ts";
+import { NO_PAGES, type PageSource, type Surroundings } from "../library/page-source.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
 import { isStill } from "../store/folder-key.ts";
 import { filesOf, gatherFiles } from "../store/gather.ts";
@@ -100,7 +100,7 @@ export class KitMaker {
     return {
       ...facts,
       ...surroundings,
-      wanted: { kits: [], classes: [], guide: false, site: false },
+      wanted: NO_PAGES,
       catalogue: plainCatalogue(),
       guide: [],
       kits: kits.map(({ entry }) => entry),

@@ -6,7 +6,7 @@ import { writeKitCutFiles, writeKitFiles, writeKitPictures } from "../files/publ
 import { writeRoundData } from "../files/round-files.ts";
 import { writePhotos } from "../images/write-photos.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
-import type { PageSource } from "../library/page-source.ts";
+import { NO_PAGES, type PageSource } from "../library/page-source.ts";
 
 /** Kits of which something is made at once. */
 export interface Batch {
@@ -26,21 +26,25 @@ export interface KitStage {
   readonly code: { readonly modules: readonly string[]; readonly folders?: readonly string[] };
   /** Whether what it makes depends on what the site has beside the kit. */
   readonly seesSite: boolean;
+  /** Whether it is there only while the site is served. */
+  readonly isServed?: boolean;
   readonly run: (batch: Batch) => Promise<void>;
 }
+
+const PAGE_CODE: KitStage["code"] = {
+  modules: ["../eleventy/register.ts", "../eleventy/make-pages.ts"],
+  folders: ["layouts", ".eleventy.js"],
+};
 
 /** What is made of each kit. */
 export const KIT_STAGES = [
   {
     name: "pages",
-    makes: ["kits/*/{index.html,{make,bench,packet}/*.html}", "author/*/index.html", "bundle/**"],
-    code: { modules: ["../eleventy/register.ts", "../eleventy/make-pages.ts"], folders: ["layouts", ".eleventy.js"] },
+    makes: ["kits/*/{index.html,{make,bench,packet}/*.html}", "bundle/**"],
+    code: PAGE_CODE,
     seesSite: true,
     run: ({ output, kits, source }) =>
-      makePages(output, {
-        ...source,
-        wanted: { kits: kits.map(({ slug }) => slug), classes: [], guide: false, site: false },
-      }),
+      makePages(output, { ...source, wanted: { ...NO_PAGES, kits: kits.map(({ slug }) => slug) } }),
   },
   {
     name: "data",
@@ -75,6 +79,15 @@ export const KIT_STAGES = [
     run: async ({ base, output, kits }) => {
       for (const { photos } of kits) await writePhotos(base, output, photos);
     },
+  },
+  {
+    name: "author",
+    makes: ["author/*/index.html"],
+    code: PAGE_CODE,
+    seesSite: true,
+    isServed: true,
+    run: ({ output, kits, source }) =>
+      makePages(output, { ...source, wanted: { ...NO_PAGES, authored: kits.map(({ slug }) => slug) } }),
   },
 ] as const satisfies readonly KitStage[];
 

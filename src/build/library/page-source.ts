@@ -11,11 +11,24 @@ import type { SiteFacts } from "./site-facts.ts";
 export interface WantedPages {
   /** Names of kits and classes whose own pages are made. */
   readonly kits: readonly string[];
+  /** Names of kits whose pages for their authors are made. */
+  readonly authored: readonly string[];
   readonly classes: readonly string[];
   readonly guide: boolean;
   /** The pages that are of no kit, class or guide alone. */
   readonly site: boolean;
+  /** The list of pages for authors. */
+  readonly authors: boolean;
 }
+
+export const NO_PAGES: WantedPages = {
+  kits: [],
+  authored: [],
+  classes: [],
+  guide: false,
+  site: false,
+  authors: false,
+};
 
 /** What the site has beside a part of it, as far as the part's pages show it. */
 export interface Surroundings {

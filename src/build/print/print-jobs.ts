@@ -21,8 +21,9 @@ export async function printJobs(
   if (jobs.length === 0) return;
   const keys = new PacketKeys(output, await browserVersion(), address);
   const kept = new KeptFiles(CACHE, "pdf");
+  const asked = new Map(jobs.map((job) => [job, keys.of(job)]));
   const stale = jobs.filter((job) => {
-    const pdf = kept.take(keys.of(job));
+    const pdf = kept.take(asked.get(job)!);
     if (pdf) writeFileSync(job.target, pdf);
     return pdf === undefined;
   });
@@ -32,7 +33,9 @@ export async function printJobs(
     line(say.printStart({ count: stale.length, browser: found.source, path: found.path }));
     await printEach({ found, output, address, note }, stale, (job, pdf) => {
       writeFileSync(job.target, pdf);
-      kept.put(keys.of(job), pdf);
+      // Where pages are served, one may have changed while it was printed.
+      const key = keys.of(job);
+      if (key === asked.get(job)) kept.put(key, pdf);
       step(job.title);
     }).finally(end);
   }

@@ -11,7 +11,7 @@ import { writeSiteFiles } from "../files/site-files.ts";
 import { writePhotos } from "../images/write-photos.ts";
 import type { ClassEntry } from "../library/class-entry.ts";
 import type { Library } from "../library/library.ts";
-import type { Surroundings, WantedPages } from "../library/page-source.ts";
+import { NO_PAGES, type Surroundings, type WantedPages } from "../library/page-source.ts";
 import { toldPhotos } from "../library/site-photos.ts";
 import { writeInstallable } from "../offline/write-installable.ts";
 import { codeKey } from "../store/code-keys.ts";
@@ -40,11 +40,15 @@ interface Part {
   readonly write: (output: string) => Promise<void> | void;
 }
 
-/** Puts what belongs to no kit alone in place in a site: classes, the guide, the catalogue and all that is of the whole site. What is kept is taken from the store. */
-export async function makeRest(library: Library, { placing, aside, surroundings }: Site): Promise<void> {
+/** Puts what belongs to no kit alone in place in a site: classes, the guide, the catalogue and all that is of the whole site. What is kept is taken from the store. `isAsked` picks parts by their names. */
+export async function makeRest(
+  library: Library,
+  { placing, aside, surroundings }: Site,
+  isAsked: (part: string) => boolean = () => true,
+): Promise<void> {
   const { store } = library;
   const parts = partsOf(library, surroundings).filter(({ name, key }) => {
-    if (placing.stands(name, key)) return false;
+    if (!isAsked(name) || placing.stands(name, key)) return false;
     const kept = store.take(key);
     if (kept) placing.put(name, key, kept.files);
     return kept === undefined;
@@ -68,10 +72,11 @@ export async function makeRest(library: Library, { placing, aside, surroundings 
 
 function allOf(parts: readonly Part[]): WantedPages {
   return {
-    kits: [],
+    ...NO_PAGES,
     classes: parts.flatMap(({ pages }) => pages.classes ?? []),
     guide: parts.some(({ pages }) => pages.guide),
     site: parts.some(({ pages }) => pages.site),
+    authors: parts.some(({ pages }) => pages.authors),
   };
 }
 
@@ -84,7 +89,8 @@ function partsOf(library: Library, surroundings: Surroundings): Part[] {
   return [
     ...library.classes.map((one) => classPart(one, library, common)),
     guidePart(library, common),
-    sitePart(library, surroundings, common),
+    sitePart(library, common),
+    ...(surroundings.isServed ? [authorsPart(library, common)] : []),
   ];
 }
 
@@ -114,7 +120,7 @@ function guidePart({ base, kits, settings }: Library, common: readonly unknown[]
   };
 }
 
-function sitePart(library: Library, { isServed }: Surroundings, common: readonly unknown[]): Part {
+function sitePart(library: Library, common: readonly unknown[]): Part {
   const { base, catalogue, kits, classes, guide, settings } = library;
   const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file)), base));
   const shown = [
@@ -124,12 +130,12 @@ function sitePart(library: Library, { isServed }: Surroundings, common: readonly
     classes.map(({ card }) => card),
     guide.map(({ name }) => name),
   ];
-  const key = keyOf("site", ...common, shown, isServed ? kits.map((one) => one.key) : []);
+  const key = keyOf("site", ...common, shown);
   return {
     name: "site",
     key,
     pages: { site: true },
-    isOwn: (path) => !/^(kits|classes|guide|private\/classes|author\/.+)\//.test(path) && !path.startsWith("bundle/"),
+    isOwn: (path) => !/^(kits|classes|guide|private\/classes|author|bundle)\//.test(path),
     write: async (output) => {
       writeSchemas(output);
       writeFinderIndex(output, kits);
@@ -137,5 +143,20 @@ function sitePart(library: Library, { isServed }: Surroundings, common: readonly
       await writeInstallable(output, settings);
       await writePhotos(base, output, toldPhotos("/", catalogue.story));
     },
+  };
+}
+
+/** The list for authors says of each kit how much is to be looked at. */
+function authorsPart({ kits }: Library, common: readonly unknown[]): Part {
+  return {
+    name: "author",
+    key: keyOf(
+      "author",
+      ...common,
+      kits.map(({ key }) => key),
+    ),
+    pages: { authors: true },
+    isOwn: (path) => path.startsWith("author/"),
+    write: () => undefined,
   };
 }

@@ -4,7 +4,7 @@ import type { ServedPlace } from "./site-maker.ts";
 /** What the thread that makes a served site is asked: to follow changes of files, or to print what an address leads to. */
 export type Asked =
   | { readonly ask: "follow"; readonly paths: readonly string[] }
-  | { readonly ask: "print"; readonly path: string };
+  | { readonly ask: "print"; readonly id: number; readonly path: string };
 
 /** What it tells. */
 export type Told =
@@ -12,7 +12,7 @@ export type Told =
   /** Nothing could be read: the exit code. */
   | { readonly told: "nothing"; readonly code: number }
   /** What became of printing: a text that says why it failed. */
-  | { readonly told: "printed"; readonly path: string; readonly failure?: string };
+  | { readonly told: "printed"; readonly id: number; readonly failure: string | undefined };
 
 /** What the thread works with. */
 export interface Workplace extends ServedPlace {
@@ -30,7 +30,8 @@ export interface Audience {
 /** A thread that makes the served site, so that requests are answered meanwhile. */
 export class MakingThread {
   readonly #worker: Worker;
-  readonly #waiting = new Map<string, (failure: string | undefined) => void>();
+  readonly #waiting = new Map<number, (failure: string | undefined) => void>();
+  #asked = 0;
 
   constructor(workplace: Workplace, { shown, nothing }: Audience) {
     this.#worker = new Worker(new URL("./making-worker.ts", import.meta.url), { workerData: workplace });
@@ -41,8 +42,8 @@ export class MakingThread {
       if (told.told === "shown") shown();
       else if (told.told === "nothing") nothing(told.code);
       else {
-        this.#waiting.get(told.path)?.(told.failure);
-        this.#waiting.delete(told.path);
+        this.#waiting.get(told.id)?.(told.failure);
+        this.#waiting.delete(told.id);
       }
     });
   }
@@ -50,6 +51,16 @@ export class MakingThread {
   /** Makes what changed; the first time all. */
   follow(paths: readonly string[]): void {
     this.#ask({ ask: "follow", paths });
+  }
+
+  /** Prints the PDF at a path below the site, where a build would. Gives a page that says why that failed. */
+  print(path: string): Promise<string | undefined> {
+    this.#asked += 1;
+    const id = this.#asked;
+    return new Promise((resolve) => {
+      this.#waiting.set(id, resolve);
+      this.#ask({ ask: "print", id, path });
+    });
   }
 
   #ask(asked: Asked): void {

@@ -4,12 +4,16 @@ import { contentPath, readContentFrom } from "../../input/files/content-folder.t
 import * as say from "../../words/messages.ts";
 import { fixed } from "../../words/numbers.ts";
 import { tellFailure } from "../errors/command.ts";
+import { foreseen } from "../errors/foreseen.ts";
+import { programFault } from "../errors/program-fault.ts";
 import { speakFirst } from "../library/first-words.ts";
 import { forgetCode } from "../store/code-keys.ts";
 import { folderChanged, followFolders } from "../store/folder-key.ts";
 import { changeOf, PAGE_CODE } from "./change.ts";
 import type { Asked, Told, Workplace } from "./making-thread.ts";
+import { PressRoom } from "./press-room.ts";
 import { SiteMaker } from "./site-maker.ts";
+import { unprintedPage } from "./unprinted-page.ts";
 
 /** A thread that makes the site that is served, turn by turn, as it is told of changes. */
 const { base, content, output, aside } = workerData as Workplace;
@@ -17,6 +21,7 @@ readContentFrom(content);
 speakFirst(base);
 followFolders();
 const maker = new SiteMaker({ base, output, aside });
+const press = new PressRoom(output);
 
 /** What changed since the last turn began; undefined where nothing did. */
 let news: readonly string[] | undefined;
@@ -24,13 +29,26 @@ let isBusy = false;
 let isOld = false;
 
 parentPort!.on("message", (asked: Asked) => {
-  if (asked.ask !== "follow") return;
+  if (asked.ask === "print")
+    return void print(asked.path).then((failure) => tell({ told: "printed", id: asked.id, failure }));
   news = [...(news ?? []), ...asked.paths];
   if (!isBusy) void makeTurns();
 });
 
 function tell(told: Told): void {
   parentPort!.postMessage(told);
+}
+
+/** Gives a page that says why it cannot be printed; that is told on the terminal, too. */
+async function print(path: string): Promise<string | undefined> {
+  try {
+    if (maker.library) await press.print(path, maker.library);
+    return undefined;
+  } catch (error) {
+    const failure = foreseen(error) ?? programFault(error, base);
+    console.error(failure);
+    return unprintedPage(failure);
+  }
 }
 
 async function makeTurns(): Promise<void> {

@@ -1,18 +1,24 @@
+import type { IncomingMessage, ServerResponse } from "node:http";
 import EleventyDevServer from "@11ty/eleventy-dev-server";
+import { UNPRINTED_ADDRESS, UNPRINTED_STYLE } from "./unprinted-page.ts";
 
 /** Where a site is served unless another port is asked for. */
 const PORT = 8080;
 
-/** Serves a folder on this machine, and has pages that are open load again. */
+/** Prints a PDF below the site, where a build would; gives a page that says why that failed. */
+export type Print = (path: string) => Promise<string | undefined>;
+
+/** Serves a folder on this machine, has pages that are open load again, and PDFs printed when they are asked for. */
 export class ServedSite {
   readonly #server: EleventyDevServer;
   #isOpen = false;
 
-  constructor(folder: string) {
+  constructor(folder: string, print: Print) {
     this.#server = new EleventyDevServer("Leaflight", folder, {
       // Scripts fill pages: changes in their markup alone would not show.
       domDiff: false,
       logger: { info: console.log, log: console.log, error: () => undefined },
+      middleware: [(request, response, next) => void answer(request, response, next, print)],
     });
   }
 
@@ -21,5 +27,33 @@ export class ServedSite {
     if (this.#isOpen) this.#server.reload();
     else this.#server.serve(port);
     this.#isOpen = true;
+  }
+}
+
+async function answer(
+  request: IncomingMessage,
+  response: ServerResponse,
+  next: () => void,
+  print: Print,
+): Promise<void> {
+  const path = pathOf(request.url ?? "/");
+  if (path === UNPRINTED_ADDRESS) {
+    response.setHeader("Content-Type", "text/css; charset=utf-8");
+    response.end(UNPRINTED_STYLE);
+    return;
+  }
+  const failure = path?.endsWith(".pdf") ? await print(path.slice(1)) : undefined;
+  if (failure === undefined) return next();
+  response.statusCode = 500;
+  response.setHeader("Content-Type", "text/html; charset=utf-8");
+  response.end(failure);
+}
+
+/** The path of an address; undefined for one that is none. */
+function pathOf(address: string): string | undefined {
+  try {
+    return decodeURIComponent(new URL(address, "http://localhost").pathname);
+  } catch {
+    return undefined;
   }
 }

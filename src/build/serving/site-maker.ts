@@ -2,20 +2,14 @@ import { contentPath } from "../../input/files/content-folder.ts";
 import { makeScripts } from "../bundle/make-scripts.ts";
 import { tellFailure } from "../errors/command.ts";
 import { copyFonts } from "../fonts/copy-fonts.ts";
-import { KitCrew, type Site } from "../kits/kit-crew.ts";
+import type { Site } from "../kits/kit-crew.ts";
 import type { KitStageName } from "../kits/kit-stages.ts";
-import { Gathering } from "../library/gathering.ts";
-import { holdLibrary } from "../library/held-library.ts";
-import type { KitEntry, ReadKits } from "../library/kit-entry.ts";
-import { type Library, openLibrary } from "../library/library.ts";
-import type { SiteFacts } from "../library/site-facts.ts";
+import type { KitEntry } from "../library/kit-entry.ts";
+import type { Library } from "../library/library.ts";
 import { retireWorker } from "../offline/write-offline.ts";
 import { makeRest } from "../rest/make-rest.ts";
 import { Placing } from "../store/placing.ts";
-import { Store } from "../store/store.ts";
-import { HeldFacts } from "./held-facts.ts";
-import { HeldKits } from "./held-kits.ts";
-import { tellLeftOut } from "./tell-left-out.ts";
+import { SiteReader } from "./site-reader.ts";
 
 /** Where a site is made that is served. */
 export interface ServedPlace {
@@ -36,9 +30,9 @@ export interface Follower {
 
 type Step = () => Promise<void> | void;
 
-/** What an author looks at first, and what may wait. */
-const SEEN: readonly KitStageName[] = ["pages", "data"];
-const BESIDE: readonly KitStageName[] = ["pictures", "photos", "cut files"];
+/** What of a kit is made first, and what may wait. */
+const FIRST: readonly KitStageName[] = ["pages", "data"];
+const LATER: readonly KitStageName[] = ["pictures", "photos", "author", "cut files"];
 
 /** What a page shows. */
 const SHOWN = /\.(html|css|js|svg|webp|jpg|png|woff2)$/;
@@ -52,22 +46,19 @@ const AT_ONCE = 16;
 /** Makes a site in the folder that it is served from, turn by turn: each makes what changed, and the pages of kits that changed first. */
 export class SiteMaker {
   readonly #place: ServedPlace;
-  readonly #store = new Store();
-  readonly #crew = new KitCrew(this.#store);
-  readonly #facts = new HeldFacts();
-  readonly #kits = new HeldKits();
+  readonly #reader: SiteReader;
   readonly #placing: Placing;
-  #library: Library | undefined;
   #isShown = false;
 
   constructor(place: ServedPlace) {
     this.#place = place;
+    this.#reader = new SiteReader(place.base);
     this.#placing = new Placing(place.output);
   }
 
   /** The site as it was read last; undefined before the first turn. */
   get library(): Library | undefined {
-    return this.#library;
+    return this.#reader.library;
   }
 
   /**
@@ -76,11 +67,11 @@ export class SiteMaker {
    */
   async turn(kits: readonly string[], { show, hasNews }: Follower): Promise<boolean> {
     let isWhole = true;
-    for (const step of this.#steps(kits, show)) {
+    for (const step of this.#isShown ? this.#laterTurn(kits, show) : this.#firstTurn(show)) {
       try {
         await step();
       } catch (error) {
-        if (!this.#library) throw error;
+        if (!this.library) throw error;
         tellFailure(error);
         isWhole = false;
       }
@@ -89,91 +80,78 @@ export class SiteMaker {
     // What failed was not asked for, and would be taken away.
     if (isWhole) this.#placing.sweep();
     this.#show(show);
-    this.#store.close(await this.#crew.close());
+    await this.#reader.rest();
     return isWhole;
   }
 
-  *#steps(kits: readonly string[], show: Follower["show"]): Generator<Step> {
-    const rest: Step = () => this.#makeRest();
-    const isLater = this.#isShown;
-    if (isLater) yield () => this.#makeFirst(kits);
-    else {
-      yield () => this.#open();
-      yield* this.#kitSteps(SEEN);
-      yield rest;
-    }
+  /** What is needed to look around, before all else. */
+  *#firstTurn(show: Follower["show"]): Generator<Step> {
+    yield () => this.#reader.open();
+    yield* this.#kitSteps(FIRST);
+    yield* this.#otherSteps();
     yield () => this.#show(show);
-    if (isLater) {
-      yield () => this.#open();
-      yield* this.#kitSteps(SEEN);
-    }
-    yield* this.#kitSteps(BESIDE);
-    yield rest;
+    yield* this.#kitSteps(LATER);
     yield () => this.#makeScripts();
   }
 
-  /** Makes the pages of kits before the rest of the site is read again. */
-  async #makeFirst(kits: readonly string[]): Promise<void> {
-    const library = this.#library!;
-    const facts = this.#facts.read(this.#place.base, new Gathering("leave out"));
-    const known = kits.filter((slug) => library.kits.some((kit) => kit.slug === slug));
-    if (known.length === 0 || facts.key !== library.key) return;
-    const news = await this.#reader(facts)(known.map(library.folder));
-    const entries = news.flatMap(({ entry }) => entry ?? []);
-    await this.#crew.make(entries, library, this.#site(library), SEEN);
+  /** Pages of kits that changed, before the site is read again and all else is looked through. */
+  *#laterTurn(kits: readonly string[], show: Follower["show"]): Generator<Step> {
+    yield () => this.#makePages(kits);
+    yield () => this.#show(show);
+    yield () => this.#reader.open();
+    yield* this.#kitSteps(FIRST);
+    yield* this.#kitSteps(LATER);
+    yield* this.#otherSteps();
+    yield () => this.#makeScripts();
   }
 
-  async #open(): Promise<void> {
-    const { base } = this.#place;
-    const facts = this.#facts.read(base, new Gathering("leave out"));
-    // Threads hold what all parts shared when they were started.
-    if (facts.key !== this.#library?.key) this.#store.close(await this.#crew.close());
-    const reading = {
-      store: this.#store,
-      readFacts: this.#facts.read,
-      readKits: (facts: SiteFacts) => this.#reader(facts),
-    };
-    const library = await openLibrary(base, { whenBroken: "leave out", drafts: "take" }, reading);
-    this.#library = library;
-    holdLibrary(library);
-    tellLeftOut(library);
+  async #makePages(slugs: readonly string[]): Promise<void> {
+    const kits = await this.#reader.readAgain(slugs);
+    await this.#reader.crew.make(kits, this.library!, this.#site(), ["pages"]);
   }
 
   *#kitSteps(stages: readonly KitStageName[]): Generator<Step> {
-    const library = this.#library!;
+    const { kits, photoMessages } = this.library!;
     // Photos that cannot be read were told when the site was read.
     const isSound = ({ slug }: KitEntry): boolean =>
-      library.photoMessages.every(({ file }) => file !== contentPath(`kits/${slug}/index.md`));
-    for (let i = 0; i < library.kits.length; i += AT_ONCE) {
-      const { sound = [], unsound = [] } = Object.groupBy(library.kits.slice(i, i + AT_ONCE), (kit) =>
+      photoMessages.every(({ file }) => file !== contentPath(`kits/${slug}/index.md`));
+    const make = (some: readonly KitEntry[], made: readonly KitStageName[]): Promise<void> =>
+      this.#reader.crew.make(some, this.library!, this.#site(), made);
+    for (let i = 0; i < kits.length; i += AT_ONCE) {
+      const { sound = [], unsound = [] } = Object.groupBy(kits.slice(i, i + AT_ONCE), (kit) =>
         isSound(kit) ? "sound" : "unsound",
       );
-      const others = stages.filter((stage) => stage !== "photos");
-      yield () => this.#crew.make(sound, library, this.#site(library), stages);
-      yield () => this.#crew.make(unsound, library, this.#site(library), others);
+      yield () => make(sound, stages);
+      yield () =>
+        make(
+          unsound,
+          stages.filter((stage) => stage !== "photos"),
+        );
     }
   }
 
-  async #makeRest(): Promise<void> {
-    const library = this.#library!;
-    const { base, output } = this.#place;
-    await makeRest(library, this.#site(library));
-    if (this.#placing.stands(FONTS, library.key)) return;
-    copyFonts(base, output, library.fonts);
-    retireWorker(output);
-    this.#placing.note({ part: FONTS, key: library.key, files: [] });
+  *#otherSteps(): Generator<Step> {
+    const library = this.library!;
+    const isOfClass = (part: string): boolean => part.startsWith("classes/");
+    const make = (isAsked: (part: string) => boolean): Promise<void> => makeRest(library, this.#site(), isAsked);
+    yield () => make((part) => !isOfClass(part));
+    for (const { slug } of library.classes) yield () => make((part) => part === `classes/${slug}`);
+    yield () => this.#copyFonts(library);
+  }
+
+  #copyFonts({ key, fonts }: Library): void {
+    if (this.#placing.stands(FONTS, key)) return;
+    copyFonts(this.#place.base, this.#place.output, fonts);
+    retireWorker(this.#place.output);
+    this.#placing.note({ part: FONTS, key, files: [] });
   }
 
   async #makeScripts(): Promise<void> {
-    const library = this.#library!;
-    await makeScripts(this.#store, library, this.#site(library));
+    await makeScripts(this.#reader.store, this.library!, this.#site());
   }
 
-  #reader(facts: SiteFacts): ReadKits {
-    return this.#kits.reader(facts, this.#crew.reader(facts));
-  }
-
-  #site({ hasGuide, hasFeed }: Library): Site {
+  #site(): Site {
+    const { hasGuide, hasFeed } = this.library!;
     const surroundings = { hasGuide, hasFeed, isServed: true };
     return { placing: this.#placing, aside: this.#place.aside, surroundings };
   }

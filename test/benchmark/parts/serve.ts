@@ -38,7 +38,7 @@ export async function measureServe({ quick }: Scale): Promise<Figure[]> {
 /** Seconds from each of some changes to the page that has it; each begins when nothing of the last goes on. */
 async function timeChanges(site: StrangersSite, changes: number): Promise<number[]> {
   const port = await freePort();
-  const served = spawn(process.execPath, ["src/build/start.ts", "--no-packets", "--port", String(port)], {
+  const served = spawn(process.execPath, ["src/build/start.ts", "--port", String(port)], {
     cwd: site.folder,
     stdio: "ignore",
   });

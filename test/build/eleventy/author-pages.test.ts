@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { libraryData } from "../../../src/build/eleventy/page-data.ts";
 import { holdSource, type PageSource, type WantedPages } from "../../../src/build/library/page-source.ts";
 
-const ALL: WantedPages = { kits: ["moon"], classes: [], guide: true, site: true };
+const ALL: WantedPages = { kits: ["moon"], authored: ["moon"], classes: [], guide: true, site: true, authors: true };
 
 /** What pages are made from, as far as lists of pages look at it. */
 function sourceOf(isServed: boolean, wanted: Partial<WantedPages> = {}): PageSource {
@@ -17,10 +17,10 @@ describe("libraryData(): pages for authors", () => {
     expect(libraryData()).toMatchObject({ kits: ["moon"], authored: [], authors: [] });
   });
 
-  it("has the list of them among the pages of the whole site", () => {
-    holdSource(sourceOf(true, { site: false }));
-    expect(libraryData()).toMatchObject({ authored: ["moon"], authors: [], site: [] });
-    holdSource(sourceOf(true, { kits: [] }));
+  it("has the list of them beside them", () => {
+    holdSource(sourceOf(true, { authors: false }));
+    expect(libraryData()).toMatchObject({ authored: ["moon"], authors: [], site: ["site"] });
+    holdSource(sourceOf(true, { authored: [] }));
     expect(libraryData()).toMatchObject({ authored: [], authors: ["author"], site: ["site"] });
   });
 });

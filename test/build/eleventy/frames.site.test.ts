@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { siteData } from "../../../src/build/eleventy/page-data.ts";
 import { registerSite } from "../../../src/build/eleventy/register.ts";
 import type { SiteConfig } from "../../../src/build/eleventy/site-config.ts";
-import { holdSource } from "../../../src/build/library/page-source.ts";
+import { holdSource, NO_PAGES } from "../../../src/build/library/page-source.ts";
 import { openedLibrary } from "../library/opened-library.ts";
 
 const LAYOUTS = join(import.meta.dirname, "../../../layouts");
@@ -49,7 +49,7 @@ function environment(): nunjucks.Environment {
     },
   };
   const { library } = opened;
-  const wanted = { kits: [], classes: [], guide: true, site: true };
+  const wanted = { ...NO_PAGES, guide: true, site: true };
   holdSource({ ...library, wanted, isServed: false, troubles: () => 0 });
   registerSite(new Proxy(config as SiteConfig, { get: (own, name) => Reflect.get(own, name) ?? (() => {}) }));
   const loader = new nunjucks.FileSystemLoader(LAYOUTS);

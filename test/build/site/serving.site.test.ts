@@ -1,4 +1,4 @@
-import { rmSync } from "node:fs";
+import { existsSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { fixtureText } from "../../input/kit/kit-folders.ts";
@@ -17,7 +17,7 @@ seats: [{ seat: 1 }]
 ---
 `;
 /** What ends a turn. */
-const MADE = /\[11ty\] (Copied|Wrote) .* seconds|\[11ty\] Watching/;
+const MADE = /^Followed in \d+\.\d s\.$/m;
 
 describe("serving a site some of which is broken", () => {
   let project: Project;
@@ -67,6 +67,42 @@ describe("serving a site some of which is broken", () => {
     expect(told).toContain("Left out until this is corrected:");
     await expect.poll(() => site.page("/"), { timeout: 120_000 }).not.toContain("kits/little-gull/");
     expect(await site.page("/")).toContain("kits/evening-boat/");
+  });
+
+  it("prints a PDF when it is asked for, and again when its page changed", async () => {
+    const [one, same] = await Promise.all([1, 2].map(() => site.get("/kits/evening-boat/table-compact-a4.pdf")));
+    expect(one!.headers.get("content-type")).toBe("application/pdf");
+    const before = Buffer.from(await one!.arrayBuffer());
+    expect(Buffer.from(await same!.arrayBuffer()).equals(before)).toBe(true);
+    expect(await site.status("/kits/evening-boat/packet-a3.pdf")).toBe(404);
+    expect(site.told().match(/^Printing 1 PDF with/gm)).toHaveLength(1);
+    project.write(BOAT, fixtureText("evening-boat").replace("title: Evening Boat", "title: Morning Boat"));
+    await site.says(MADE);
+    const after = Buffer.from(await (await site.get("/kits/evening-boat/table-compact-a4.pdf")).arrayBuffer());
+    expect(after.equals(before)).toBe(false);
+    expect(site.told().match(/^Printing 1 PDF with/gm)).toHaveLength(2);
+  });
+
+  it("makes what changed, and nothing else", async () => {
+    const file = (path: string): string => join(project.folder, ".cache/serving", path);
+    project.write(GULL, fixtureText("little-gull"));
+    await site.says(MADE);
+    const untouched = ["kits/little-gull/index.html", "kits/little-gull/front.svg", "pieces/index.html"];
+    const before = [...untouched, "kits/evening-boat/index.html"].map((path) => statSync(file(path)).mtimeMs);
+    project.write(BOAT, `${fixtureText("evening-boat")}\nIt comes home at seven.\n`);
+    await site.says(MADE);
+    expect(await site.page("/kits/evening-boat/")).toContain("It comes home at seven.");
+    const after = [...untouched, "kits/evening-boat/index.html"].map((path) => statSync(file(path)).mtimeMs);
+    expect(after.slice(0, -1)).toEqual(before.slice(0, -1));
+    expect(after.at(-1)).toBeGreaterThan(before.at(-1)!);
+  });
+
+  it("takes away what a kit had that is removed", async () => {
+    rmSync(join(project.folder, "content/kits/little-gull"), { recursive: true });
+    await site.says(MADE);
+    expect(existsSync(join(project.folder, ".cache/serving/kits/little-gull/index.html"))).toBe(false);
+    expect(await site.status("/kits/little-gull/")).toBe(404);
+    expect(await site.page("/")).not.toContain("little-gull");
   });
 
   it("shows no trace of the program's own steps", () => {

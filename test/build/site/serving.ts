@@ -8,6 +8,7 @@ export interface Serving {
   readonly says: (part: string | RegExp) => Promise<string>;
   /** All that the terminal said so far. */
   readonly told: () => string;
+  readonly get: (path: string) => Promise<Response>;
   readonly status: (path: string) => Promise<number>;
   readonly page: (path: string) => Promise<string>;
   readonly stop: () => Promise<void>;
@@ -36,6 +37,7 @@ export async function serveProject(project: Project): Promise<Serving> {
       throw new Error(`waited for ${part}; the terminal says:\n${told}`);
     },
     told: () => told,
+    get,
     status: async (path) => (await get(path)).status,
     page: async (path) => (await get(path)).text(),
     stop: async () => {
