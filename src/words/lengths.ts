@@ -3,6 +3,7 @@ import {
   type LengthStyle,
   MM_PER_INCH,
   roundTo,
+  stepFor,
   tidy,
   type UnitSystem,
 } from "../core/units/length.ts";
@@ -28,6 +29,11 @@ export function formatNumber(mm: number, style: LengthStyle): string {
 /** Writes a length with its unit: `46.5 mm`, `1 13/16 in`. The space before the unit does not break. */
 export function formatLength(mm: number, style: LengthStyle): string {
   return `${formatNumber(mm, style)}\u00a0${style.units}`;
+}
+
+/** How a unit system writes marks that were made at a step. */
+export function styleFor(units: UnitSystem, step: number): LengthStyle {
+  return { units, step: stepFor(units, step) };
 }
 
 /** Writes a depth or other length that is no mark: as many decimals as it needs, at most one; inches to the nearest 1/32. */

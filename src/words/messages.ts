@@ -4710,8 +4710,20 @@ export const preparationCaliper = (args: { readonly thickness: Word }): string =
 export const printStart = (args: { readonly count: number; readonly browser: Word; readonly path: Word }): string => say("print-start", args);
 /** {done} of {count}: {title} */
 export const printStep = (args: { readonly done: Word; readonly count: Word; readonly title: Word }): string => say("print-step", args);
+/** {done} of {count}, {left}: {title} — $left: print-left or print-left-short. */
+export const printStepLeft = (args: { readonly done: Word; readonly count: Word; readonly left: Word; readonly title: Word }): string => say("print-step-left", args);
+/** {done} of {count} PDFs printed, {left} */
+export const printSoFar = (args: { readonly done: Word; readonly count: Word; readonly left: Word }): string => say("print-so-far", args);
+/** about {time} left — $time: 3 min, or 1 h 20 min. */
+export const printLeft = (args: { readonly time: Word }): string => say("print-left", args);
+/** less than a minute left */
+export const printLeftShort = (): string => say("print-left-short");
+/** Stopped after {done} of {count} PDFs */
+export const printStopped = (args: { readonly done: Word; readonly count: Word }): string => say("print-stopped", args);
 /** Printed {count} PDF|Printed {count} PDFs */
 export const printDone = (args: { readonly count: number }): string => say("print-done", args);
+/** {variable} is “{given}”, and allowed is a whole number of browsers that print at once, from 1 to {most}. Correct it, or unset it — $variable: of the environment. $given: what it holds. */
+export const printPresses = (args: { readonly variable: Word; readonly given: Word; readonly most: Word }): string => say("print-presses", args);
 /** no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one */
 export const printNoBrowser = (): string => say("print-no-browser");
 /** LEAFLIGHT_BROWSER names "{path}", and no file is there: correct the path or unset it */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readAsked } from "./asked.ts";
-import { LINES, PART_NAMES } from "./lines.ts";
+import { PART_NAMES } from "./line.ts";
+import { LINES } from "./lines.ts";
 
 describe("readAsked(args)", () => {
   it("measures every part where none is named, else those that are", () => {

@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import { PART_NAMES, type PartName } from "./lines.ts";
+import { PART_NAMES, type PartName } from "./line.ts";
 
 /** What is asked of the benchmark behind `--`. */
 export interface Asked {

@@ -2,7 +2,8 @@ import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join } from "node:path";
-import { type Figure, LINES } from "./lines.ts";
+import type { Figure } from "./figure.ts";
+import { LINES } from "./lines.ts";
 
 /** Figures that were accepted, and what they were measured on. */
 export interface Kept {

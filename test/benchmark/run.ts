@@ -1,10 +1,12 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { readAsked } from "./asked.ts";
+import { type Asked, readAsked } from "./asked.ts";
+import type { Figure } from "./figure.ts";
 import { FixturesSite } from "./fixtures-site.ts";
 import { writeGuide } from "./guide-part.ts";
 import { keep, readKept } from "./kept.ts";
-import { type Figure, LINES, type PartName } from "./lines.ts";
+import type { PartName } from "./line.ts";
+import { LINES } from "./lines.ts";
 import { measureBuilds } from "./parts/builds.ts";
 import { measureBytes } from "./parts/bytes.ts";
 import { measureFunctions } from "./parts/functions.ts";
@@ -28,7 +30,7 @@ const PARTS: Readonly<Record<PartName, Part>> = {
 
 const RESULT = join(import.meta.dirname, "../../.cache/benchmark.json");
 
-const asked = readAsked(process.argv.slice(2));
+const asked = askedFor(process.argv.slice(2));
 const site = new FixturesSite();
 const figures: Figure[] = [];
 try {
@@ -44,6 +46,15 @@ writeFileSync(RESULT, `${JSON.stringify(figures, undefined, 2)}\n`);
 console.log(tableOf(figures));
 if (asked.accept) writeGuide(keep(figures));
 else tellWorse(figures);
+
+function askedFor(args: readonly string[]): Asked {
+  try {
+    return readAsked(args);
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exit(1);
+  }
+}
 
 function tellWorse(now: readonly Figure[]): void {
   const kept = new Map(readKept().figures.map((one) => [one.line, one]));

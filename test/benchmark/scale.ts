@@ -1,5 +1,5 @@
+import type { Figure } from "./figure.ts";
 import type { FixturesSite } from "./fixtures-site.ts";
-import type { Figure } from "./lines.ts";
 
 /** How much is measured. */
 export interface Scale {

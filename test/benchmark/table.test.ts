@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type Figure, LINES, shareOf } from "./lines.ts";
+import { type Figure, shareOf } from "./figure.ts";
+import { LINES } from "./lines.ts";
 import { isHeld, isWorse, tableOf } from "./table.ts";
 
 const times = (value: number): Figure => ({ line: "pattern-pass", value });

@@ -1,4 +1,6 @@
-import { type Figure, LINES, type Line, type LineId, shareOf, turnsOf, type Unit } from "./lines.ts";
+import { type Figure, shareOf, turnsOf } from "./figure.ts";
+import type { Line, Unit } from "./line.ts";
+import { LINES, type LineId } from "./lines.ts";
 
 /** How much worse than what is kept a line may be, as a share. */
 const SLACK = 1 / 3;

@@ -1,19 +1,14 @@
 import type { Point } from "../core/geometry/plane.ts";
 
 const COMMAND = /([A-Za-z])([^A-Za-z]*)/g;
+const NUMBER = /-?(\d+\.?\d*|\.\d+)/g;
 const STEPS = 8;
 
 /** The lines of path data (SVG 2, "Path data") as points; curves of one or two handles as pieces of straight lines. @throws at any other command */
 export function linesIn(data: string): Point[][] {
   const lines: Point[][] = [];
   for (const [, command, rest] of data.matchAll(COMMAND)) {
-    const values =
-      rest!.trim() === ""
-        ? []
-        : rest!
-            .trim()
-            .split(/[\s,]+/)
-            .map(Number);
+    const values = [...rest!.matchAll(NUMBER)].map(([number]) => Number(number));
     if (command === "M") lines.push([[values[0]!, values[1]!]]);
     else lines.at(-1)!.push(...next(command!, values, lines.at(-1)!));
   }
@@ -24,6 +19,7 @@ function next(command: string, values: readonly number[], line: readonly Point[]
   const [x, y] = line.at(-1)!;
   const [a, b] = values as [number, number];
   if (command === "L") return [[a, b]];
+  if (command === "l") return steps([x, y], values);
   if (command === "H") return [[a, y]];
   if (command === "V") return [[x, a]];
   if (command === "h") return [[x + a, y]];
@@ -31,6 +27,15 @@ function next(command: string, values: readonly number[], line: readonly Point[]
   if (command === "Q" || command === "C") return curve([x, y], values);
   if (command.toLowerCase() === "z") return [line[0]!];
   throw new Error(`no path command ${command}`);
+}
+
+/** Points told each from the one before it. */
+function steps([x, y]: Point, values: readonly number[]): Point[] {
+  let at: Point = [x, y];
+  return Array.from({ length: values.length / 2 }, (_, i) => {
+    at = [at[0] + values[2 * i]!, at[1] + values[2 * i + 1]!];
+    return at;
+  });
 }
 
 /** Points of a Bézier curve by de Casteljau's construction. */

@@ -11,10 +11,19 @@ print-start = { $count ->
    *[packaged] the packaged browser
   } { $path }
 print-step = { $done } of { $count }: { $title }
+# $left: print-left or print-left-short.
+print-step-left = { $done } of { $count }, { $left }: { $title }
+print-so-far = { $done } of { $count } PDFs printed, { $left }
+# $time: 3 min, or 1 h 20 min.
+print-left = about { $time } left
+print-left-short = less than a minute left
+print-stopped = Stopped after { $done } of { $count } PDFs
 print-done = { $count ->
     [one] Printed { $count } PDF
    *[other] Printed { $count } PDFs
   }
+# $variable: of the environment. $given: what it holds.
+print-presses = { $variable } is “{ $given }”, and allowed is a whole number of browsers that print at once, from 1 to { $most }. Correct it, or unset it
 print-no-browser = no browser to print with: install Chrome or Chromium, or set LEAFLIGHT_BROWSER to the path of one
 print-no-setting = LEAFLIGHT_BROWSER names "{ $path }", and no file is there: correct the path or unset it
 # $fault: what the system calls it.

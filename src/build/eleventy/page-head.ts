@@ -50,8 +50,8 @@ function previewOf(
     property("url", canonical),
     ...(shown
       ? [
-          property("image", `${settings.url}kits/${shown.slug}/social.png`),
-          property("image:type", "image/png"),
+          property("image", `${settings.url}kits/${shown.slug}/social.jpg`),
+          property("image:type", "image/jpeg"),
           property("image:width", SOCIAL.width),
           property("image:height", SOCIAL.height),
           property("image:alt", say.sitePreviewPicture({ title: shown.kit.title })),

@@ -24,7 +24,6 @@ import { stated } from "./stated.ts";
 interface FramedPrint {
   readonly head: PageHead;
   readonly heading: string;
-  readonly units: string;
   readonly main: Html;
 }
 
@@ -74,11 +73,11 @@ function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T 
 }
 
 function framedPrint(library: PageSource, name: Print, page: string, view: ClassView): FramedPrint {
-  const { title, summary, units } = view.plan;
+  const { title, summary } = view.plan;
   const { heading: headingOf, part } = PRINTS[name];
   const heading = headingOf({ title });
   const link = (target: string): string => relativeUrl(target, page);
-  return { head: pageHead(library, page, { title: heading, summary, link }), heading, units, main: part(view) };
+  return { head: pageHead(library, page, { title: heading, summary, link }), heading, main: part(view) };
 }
 
 function addPages(config: SiteConfig, viewOf: (slug: string) => ClassView, titleOf: (key: string) => string): void {

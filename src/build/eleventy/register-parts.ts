@@ -34,7 +34,6 @@ import { stated } from "./stated.ts";
 interface Packet extends PacketOf {
   readonly heading: string;
   readonly summary: string;
-  readonly units: string;
   readonly main: Html;
 }
 
@@ -119,7 +118,7 @@ function kitPacket(library: PageSource, template: PacketPage, slug: string): Pac
   const view = library.view(slug);
   const { title, summary } = view.kit;
   const main = PACKET_PAGES[template](view);
-  return { heading: say.packetTitle({ title }), summary, units: view.kit.units, main, kit: view.kit, seat: undefined };
+  return { heading: say.packetTitle({ title }), summary, main, kit: view.kit, seat: undefined };
 }
 
 /** `key` is the seat's: its class and its number. */
@@ -131,7 +130,6 @@ function seatPacket({ classView }: PageSource, key: string): Packet {
   return {
     heading: say.packetSeatTitle({ seat: seat.number, title: kit.title }),
     summary: kit.summary,
-    units: kit.units,
     main: seatPacketPart(seat, seat.inClass, own.plan),
     kit,
     seat: say.seatNumber({ seat: seat.number }),

@@ -1,6 +1,7 @@
 import { PDFDocument, type PDFPage, rgb } from "@cantoo/pdf-lib";
 import { type CutDrawing, OPERATIONS, type Operation, type ToolPath } from "../../core/packing/operation.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
+import type { NamedDrawing } from "../../output/cut/cut-forms.ts";
 import { inStrokes, strokesOf } from "../../output/cut/stroke-letters.ts";
 import { linePath, ringPath } from "../../output/drawing/path.ts";
 
@@ -20,12 +21,6 @@ const LOOK: Readonly<
 /** Where a sheet's name stands in its free edge, and the height of its letters, mm. */
 const NAME = { left: 8, top: 2.5, height: 3 } as const;
 
-/** A drawing with the name of its file. */
-export interface NamedDrawing {
-  readonly name: string;
-  readonly drawing: CutDrawing;
-}
-
 /** Drawings for cutters as one PDF for a knife: a page of each drawing's own size, lines at true scale, the file's name at its head. */
 export async function cutSheetsPdf(drawings: readonly NamedDrawing[]): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
@@ -33,7 +28,7 @@ export async function cutSheetsPdf(drawings: readonly NamedDrawing[]): Promise<U
     const page = pdf.addPage([drawing.width * POINTS, drawing.height * POINTS]);
     drawOn(page, { ...drawing, paths: [...nameAt(name), ...drawing.paths] });
   }
-  return await pdf.save({ addDefaultPage: false });
+  return await pdf.save({ useObjectStreams: false, addDefaultPage: false });
 }
 
 function nameAt(name: string): ToolPath[] {

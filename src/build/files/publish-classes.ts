@@ -4,8 +4,9 @@ import { isOver } from "../../core/class/class-state.ts";
 import type { NamedSheet } from "../../core/class/preparation.ts";
 import { type CutDrawing, OPERATIONS } from "../../core/packing/operation.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
-import { versions } from "../../output/cut/cut-files.ts";
+import { filesOf } from "../../output/cut/cut-forms.ts";
 import { withNames } from "../../output/cut/pencil-names.ts";
+import { CUT_FORMS } from "../../output/cut/written-forms.ts";
 import { classCalendar } from "../../output/feeds/calendar.ts";
 import { CALENDAR } from "../../output/feeds/calendar-file.ts";
 import { CUT_SHEETS } from "../../output/parts/class/print-plan-page.ts";
@@ -32,13 +33,13 @@ export async function publishClass(output: string, view: ClassView, settings: Si
   await writeSheets(join(output, privateFolder(view.slug)), view);
 }
 
-/** The cut sheets as files for cutters, and all in one PDF at true size for a knife. */
+/** The cut sheets as files for cutters, in every form, as no page makes them, and all in one PDF at true size for a knife. */
 async function writeSheets(folder: string, view: ClassView): Promise<void> {
   if (view.sheets.length === 0) return;
   const drawings = view.sheets.map((sheet) => ({ name: sheet.name, drawing: sheetDrawing(view, sheet) }));
   writeCutFiles(
     join(folder, "cut"),
-    drawings.flatMap(({ name, drawing }) => versions(name, drawing)),
+    drawings.flatMap((one) => filesOf(one, CUT_FORMS)),
   );
   const pdf = await cutSheetsPdf(drawings);
   writeFileSync(join(folder, CUT_SHEETS), await finishPdf(pdf, say.printCutSheets({ title: view.plan.title })));

@@ -4,13 +4,14 @@ import { makeabilityOf } from "../../core/makeability/makeability.ts";
 import { classSchemaText } from "../../input/class/schema.ts";
 import { schemaText } from "../../input/kit/schema.ts";
 import { settingsSchemaText } from "../../input/settings/settings.ts";
-import { type CutFile, cutFiles } from "../../output/cut/cut-files.ts";
+import { writtenFiles } from "../../output/cut/cut-files.ts";
+import type { CutFile } from "../../output/cut/cut-forms.ts";
 import { makeabilityJson } from "../../output/data/makeability-json.ts";
 import { patternCsv } from "../../output/data/pattern-csv.ts";
 import { patternJson } from "../../output/data/pattern-json.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import type { KitView } from "../../output/views/kit-view.ts";
-import { writeCoverImage, writeSmallImage, writeSocialImage } from "../images/images.ts";
+import { drawFront, type FrontPixels, writeCoverImage, writeSmallImages } from "../images/front-images.ts";
 import { makeabilityFile } from "./makeability-file.ts";
 
 /** Writes a kit's pattern for programs, and how it can be made. */
@@ -21,9 +22,8 @@ export function writeKitFiles(folder: string, view: KitView): void {
 
 /** Draws a kit's front: as it was computed, for the cover of its packet, for the catalogue and for link previews. */
 export async function writeKitPictures(folder: string, view: KitView): Promise<void> {
-  const finished = await writeFronts(folder, view);
-  await writeSmallImage(finished, join(folder, "small.webp"));
-  await writeSocialImage(finished, join(folder, "social.png"));
+  const front = await writeFronts(folder, view);
+  await writeSmallImages(front, { small: join(folder, "small.webp"), social: join(folder, "social.jpg") });
 }
 
 /** Writes the schemas of front matters and settings. */
@@ -49,19 +49,19 @@ function writePatternFiles(folder: string, { kit, pattern, findings, supplies, e
 
 /** Writes what a cutter reads of a kit, of a `seat` with its number. */
 export function writeKitCutFiles(folder: string, { kit, pattern }: KitView, seat?: number): void {
-  writeCutFiles(join(folder, "cut"), cutFiles(kit, pattern, seat));
+  writeCutFiles(join(folder, "cut"), writtenFiles(kit, pattern, seat));
 }
 
-/** Draws the front by day, lit where there is a light, and for the cover; gives back the finished piece as it was drawn. */
-async function writeFronts(folder: string, { slug, kit, pattern }: KitView): Promise<string> {
+/** Draws the front by day, lit where there is a light, and for the cover; gives back the finished piece in pixels. */
+async function writeFronts(folder: string, { slug, kit, pattern }: KitView): Promise<FrontPixels> {
   mkdirSync(folder, { recursive: true });
   const day = frontPicture(pattern, { slug, title: kit.title, mood: "day" });
   const lit = pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);
   if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
-  const finished = lit ?? day;
-  await writeCoverImage(finished, join(folder, "cover.jpg"));
-  return finished;
+  const front = await drawFront(lit ?? day);
+  await writeCoverImage(front, join(folder, "cover.jpg"));
+  return front;
 }
 
 export function writeCutFiles(folder: string, files: readonly CutFile[]): void {

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { type RoundData, roundData, roundScript } from "../../output/data/round-data.ts";
+import { type RoundData, roundData } from "../../output/data/round-data.ts";
+import { roundScript } from "../../output/data/round-script.ts";
 
 /** Writes a kit's data of the view in the round from its pattern.json, as a script that also loads from the disk. */
 export function writeRoundData(folder: string): void {

@@ -73,8 +73,10 @@ export class KeptFiles {
     const hash = hashOf(bytes);
     const name = `${key}.${hash}.${this.#ending}`;
     this.#used.add(name);
-    this.#entries.set(key, [{ name, key, hash }]);
-    this.#try(() => writeAside(join(this.#folder, name), `${name}.${ownName()}`, bytes));
+    this.#try(() => {
+      writeAside(join(this.#folder, name), `${name}.${ownName()}`, bytes);
+      this.#entries.set(key, [{ name, key, hash }]);
+    });
   }
 
   /** Names of all that this run used. */

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { plainCatalogue } from "../../input/catalogue/read-catalogue.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { viewKit } from "../../output/views/kit-view.ts";
 import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
 import type { KitEntry, KitNews } from "../library/kit-entry.ts";
@@ -47,7 +48,8 @@ export class KitMaker {
     for (const folder of folders) {
       let { read, ...told } = await readKitEntry(folder, this.#facts);
       // What was changed while it was read must not be kept under the name of what it was.
-      while (!isStill(folder)) ({ read, ...told } = await readKitEntry(folder, this.#facts));
+      while (!isStill(folder, join(this.#facts.base, contentPath())))
+        ({ read, ...told } = await readKitEntry(folder, this.#facts));
       const news: KitNews = { ...told, entry: read?.entry };
       if (read) this.#store.put(recordKey(read.entry.key), { files: [], data: read.kit });
       if (read && told.letters.length + told.photos.length === 0)

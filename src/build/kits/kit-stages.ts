@@ -4,7 +4,7 @@ import { makePages } from "../eleventy/make-pages.ts";
 import { writeKitData } from "../files/kit-data.ts";
 import { writeKitCutFiles, writeKitFiles, writeKitPictures } from "../files/publish-files.ts";
 import { writeRoundData } from "../files/round-files.ts";
-import { writePhotos } from "../images/images.ts";
+import { writePhotos } from "../images/write-photos.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
 import type { PageSource } from "../library/page-source.ts";
 
@@ -55,7 +55,7 @@ export const KIT_STAGES = [
   },
   {
     name: "pictures",
-    makes: ["kits/*/{front.svg,front-lit.svg,cover.jpg,small.webp,social.png}"],
+    makes: ["kits/*/{front.svg,front-lit.svg,cover.jpg,small.webp,social.jpg}"],
     code: { modules: ["../files/publish-files.ts"] },
     seesSite: false,
     run: forEach(writeKitPictures),
@@ -70,7 +70,7 @@ export const KIT_STAGES = [
   {
     name: "photos",
     makes: ["kits/*/{photos,pictures}/*"],
-    code: { modules: ["../images/images.ts"] },
+    code: { modules: ["../images/write-photos.ts"] },
     seesSite: false,
     run: async ({ base, output, kits }) => {
       for (const { photos } of kits) await writePhotos(base, output, photos);

@@ -1,5 +1,7 @@
+import { join } from "node:path";
 import { outlineOf } from "../../core/finder/outline.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { slugOf } from "../../input/files/folders.ts";
 import { KitError } from "../../input/files/message.ts";
 import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
@@ -20,7 +22,13 @@ import { keyOf } from "../store/store.ts";
 
 /** Names all that a kit is read and computed from. */
 export function kitKey(folder: string, facts: SiteFacts): string {
-  return keyOf("kit", slugOf(folder), codeKey(import.meta.filename), facts.key, folderKey(folder));
+  return keyOf(
+    "kit",
+    slugOf(folder),
+    codeKey(import.meta.filename),
+    facts.key,
+    folderKey(folder, join(facts.base, contentPath())),
+  );
 }
 
 /** Reads a kit's folder and computes its pattern. */

@@ -170,7 +170,8 @@ function storiesOf(
 /** What may disappoint in texts and words that are of no kit; letters that could not be printed are gathered. */
 function lettersOf(facts: SiteFacts, store: Store, isPart: boolean, gathering: Gathering): readonly string[] {
   const { base, settings, fonts } = facts;
-  const of = [folderKey(join(base, contentPath("index.md"))), folderKey(join(base, contentPath("classes")))];
+  const content = join(base, contentPath());
+  const of = ["index.md", "classes"].map((name) => folderKey(join(content, name), content));
   const key = keyOf("letters", codeKey(import.meta.filename), facts.key, of, isPart);
   const words = gathering.one(
     () => statedWords(base, settings.language),

@@ -1,9 +1,10 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Kit } from "../../core/kit/kit.ts";
 import { readClass, type StatedClass } from "../../input/class/read-classes.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
-import { foldersIn, slugOf } from "../../input/files/folders.ts";
+import { FileError } from "../../input/files/file-error.ts";
+import { foldersIn, pathBelow, slugOf } from "../../input/files/folders.ts";
+import { readText } from "../../input/files/read-file.ts";
 import { type Readings, readListed } from "../../input/files/readings.ts";
 import { classCard } from "../../output/views/class/class-card.ts";
 import { type ClassView, viewClass } from "../../output/views/class/class-view.ts";
@@ -74,9 +75,9 @@ function viewOf({ plan }: StatedClass, { facts: { cautions, settings }, view }: 
 /** Names all that a class is read and computed from: also the kits that it names, and the classes where it takes over from one. */
 function classKey(folder: string, { facts, kits }: ClassShelf): string {
   const root = join(folder, "..");
-  const isAlone = !/^from:/m.test(textOf(folder));
+  const isAlone = !/^from:/m.test(textOf(folder, facts.base));
   const read = isAlone ? [folder] : foldersIn(root, facts.base);
-  const texts = read.map(textOf).join("\n");
+  const texts = read.map((one) => textOf(one, facts.base)).join("\n");
   const named = kits.filter(({ slug }) => texts.includes(slug)).map(({ slug, key }) => [slug, key]);
   const code = codeKey(import.meta.filename);
   return keyOf(
@@ -84,16 +85,18 @@ function classKey(folder: string, { facts, kits }: ClassShelf): string {
     slugOf(folder),
     code,
     facts.key,
-    read.map((one) => folderKey(one)),
+    read.map((one) => folderKey(one, root)),
     named,
   );
 }
 
-function textOf(folder: string): string {
+/** A class's file; what cannot be read is told by who reads it for use. */
+function textOf(folder: string, base: string): string {
+  const file = pathBelow(base, join(folder, "index.md"));
   try {
-    return readFileSync(join(folder, "index.md"), "utf8");
-  } catch {
-    // What cannot be read is told by who reads it for use.
-    return "";
+    return readText({ base, file, kind: "page", home: pathBelow(base, folder) });
+  } catch (error) {
+    if (error instanceof FileError) return "";
+    throw error;
   }
 }

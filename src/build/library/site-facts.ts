@@ -62,8 +62,8 @@ export function factsKey(base: string): string {
 }
 
 function contentKey(base: string): string {
-  const own = folderKey(join(base, contentPath()), OF_PARTS);
-  const words = folderKey(join(base, PROJECT_CONTENT, "words"));
+  const own = folderKey(join(base, contentPath()), join(base, contentPath()), OF_PARTS);
+  const words = folderKey(join(base, PROJECT_CONTENT, "words"), base);
   return keyOf(contentPath(), own, words);
 }
 

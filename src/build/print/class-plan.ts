@@ -1,20 +1,20 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { PDFDocument } from "@cantoo/pdf-lib";
 import { type CountedFile, PLANNED_FILES, type PlannedFile } from "../../core/class/print-plan.ts";
 import { printPlanPage } from "../../output/parts/class/print-plan-page.ts";
 import { privateFolder } from "../../output/private-folder.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { classSheetJob } from "./class-packets.ts";
+import { countPdfPages } from "./count-pdf-pages.ts";
 import type { PrintJob } from "./print-job.ts";
 
 /** Counts the pages of a class's printed files into its print plan; the job that prints the plan. None where it is closed. */
-export async function countClass(output: string, view: ClassView): Promise<PrintJob[]> {
+export function countClass(output: string, view: ClassView): PrintJob[] {
   if (view.plan.state === "closed") return [];
   const job = classSheetJob(output, view, "print-plan");
   const files: CountedFile[] = [];
   for (const file of PLANNED_FILES) {
-    const pages = await pagesOf(join(output, placeOf(file, view)));
+    const pages = pagesOf(join(output, placeOf(file, view)));
     if (pages > 0) files.push({ file, pages });
   }
   const html = readFileSync(job.page, "utf8");
@@ -33,12 +33,6 @@ function placeOf(file: PlannedFile, { slug, plan }: ClassView): string {
 }
 
 /** Pages of a PDF; 0 where there is none. */
-async function pagesOf(path: string): Promise<number> {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(path);
-  } catch {
-    return 0;
-  }
-  return (await PDFDocument.load(bytes, { updateMetadata: false })).getPageCount();
+function pagesOf(path: string): number {
+  return existsSync(path) ? countPdfPages(readFileSync(path)) : 0;
 }

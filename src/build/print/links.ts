@@ -1,23 +1,37 @@
-import { PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
+import { PDFDict, PDFHexString, PDFName, PDFRef, PDFString } from "@cantoo/pdf-lib";
+import { parseDict } from "./parse-dict.ts";
+import type { PdfFile } from "./pdf-file.ts";
 import { PACKET_ORIGIN } from "./wall.ts";
 
 /** What a link of a printed page may lead to. */
 const PUBLIC = /^(https?|mailto):/i;
 
+const LINK = /\/Subtype\s*\/Link\b/;
+
 /**
  * Links to the site's own pages carry the place where they were printed: they are given the site's address, or, where it has
  * none, lead nowhere, as do links that are no public addresses.
  */
-export function mendLinks(pdf: PDFDocument, address: string | undefined): void {
-  for (const [, value] of pdf.context.enumerateIndirectObjects()) {
-    if (!(value instanceof PDFDict) || value.get(PDFName.of("Subtype")) !== PDFName.of("Link")) continue;
-    const action = value.lookupMaybe(PDFName.of("A"), PDFDict);
-    const uri = action?.lookupMaybe(PDFName.of("URI"), PDFString, PDFHexString);
-    if (!action || !uri) continue;
-    const target = publicTarget(uri.asString(), address);
-    if (target === undefined) value.delete(PDFName.of("A"));
-    else if (target !== uri.asString()) action.set(PDFName.of("URI"), PDFString.of(target));
+export function mendLinks(file: PdfFile, address: string | undefined): void {
+  for (const [number, text] of file.objects)
+    if (typeof text === "string" && LINK.test(text)) file.objects.set(number, mended(text, file, address));
+}
+
+function mended(text: string, { objects }: PdfFile, address: string | undefined): string {
+  const link = parseDict(text);
+  const stated = link.get(PDFName.of("A"));
+  const action = stated instanceof PDFRef ? parseDict(String(objects.get(stated.objectNumber))) : stated;
+  if (!(action instanceof PDFDict)) return text;
+  const uri = action.lookupMaybe(PDFName.of("URI"), PDFString, PDFHexString)?.asString();
+  if (uri === undefined) return text;
+  const target = publicTarget(uri, address);
+  if (target === uri) return text;
+  if (target === undefined) link.delete(PDFName.of("A"));
+  else {
+    action.set(PDFName.of("URI"), PDFString.of(target));
+    link.set(PDFName.of("A"), action);
   }
+  return link.toString();
 }
 
 function publicTarget(uri: string, address: string | undefined): string | undefined {

@@ -119,5 +119,5 @@ async function merge({ from, until, bothSides }: Merged, packets: readonly Loade
     const { width, height } = pages[0]!.getSize();
     merged.addPage([width, height]);
   }
-  return await merged.save({ addDefaultPage: false });
+  return await merged.save({ useObjectStreams: false, addDefaultPage: false });
 }

@@ -1,4 +1,5 @@
 import * as say from "../../words/messages.ts";
+import type { FoundBrowser } from "../browser/find-browser.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { type Overflow, sayOverflow } from "./overflow.ts";
 import type { PrintedPage } from "./print-job.ts";
@@ -16,4 +17,10 @@ export class OverflowError extends PrintError {
     this.page = page;
     this.boxes = boxes;
   }
+}
+
+/** What a browser or a reader of PDFs fails with, as an error of the page's printing. */
+export function failed(error: unknown, { name }: PrintedPage, { path }: FoundBrowser): PrintError {
+  const fault = (error instanceof Error ? error.message : String(error)).split("\n")[0]!.slice(0, 200);
+  return new PrintError(say.printFailed({ page: name, path, fault }));
 }

@@ -27,14 +27,14 @@ export async function printJobs(
     return pdf === undefined;
   });
   if (stale.length > 0) {
-    const { line, note, step } = log(stale.length);
+    const { line, note, step, end } = log(stale.length);
     const found = await findBrowser();
     line(say.printStart({ count: stale.length, browser: found.source, path: found.path }));
     await printEach({ found, output, address, note }, stale, (job, pdf) => {
       writeFileSync(job.target, pdf);
       kept.put(keys.of(job), pdf);
       step(job.title);
-    });
+    }).finally(end);
   }
   kept.close();
 }

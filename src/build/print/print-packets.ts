@@ -22,6 +22,9 @@ export async function printPackets(
   const jobs = [...kits.flatMap((kit) => kitJobs(output, kit)), ...classes.flatMap((view) => classJobs(output, view))];
   await printJobs(output, jobs, { address, log });
   for (const view of classes) await mergeSeats(output, view);
-  const plans = await Promise.all(classes.map((view) => countClass(output, view)));
-  await printJobs(output, plans.flat(), { address, log });
+  await printJobs(
+    output,
+    classes.flatMap((view) => countClass(output, view)),
+    { address, log },
+  );
 }

@@ -8,7 +8,7 @@ import { troublesToSee } from "../files/makeability-file.ts";
 import { publishClass } from "../files/publish-classes.ts";
 import { writeSchemas } from "../files/publish-files.ts";
 import { writeSiteFiles } from "../files/site-files.ts";
-import { writePhotos } from "../images/images.ts";
+import { writePhotos } from "../images/write-photos.ts";
 import type { ClassEntry } from "../library/class-entry.ts";
 import type { Library } from "../library/library.ts";
 import type { Surroundings, WantedPages } from "../library/page-source.ts";
@@ -104,7 +104,7 @@ function classPart({ slug, key, story }: ClassEntry, library: Library, common: r
 
 /** The guide shows drawings of the first kit. */
 function guidePart({ base, kits, settings }: Library, common: readonly unknown[]): Part {
-  const folders = sharedPaths("guide").map((folder) => folderKey(join(base, folder)));
+  const folders = sharedPaths("guide").map((folder) => folderKey(join(base, folder), base));
   return {
     name: "guide",
     key: keyOf("guide", ...common, settings.language, folders, kits[0]?.key),
@@ -116,7 +116,7 @@ function guidePart({ base, kits, settings }: Library, common: readonly unknown[]
 
 function sitePart(library: Library, { isServed }: Surroundings, common: readonly unknown[]): Part {
   const { base, catalogue, kits, classes, guide, settings } = library;
-  const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file))));
+  const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file)), base));
   const shown = [
     catalogue,
     pictures,

@@ -27,7 +27,7 @@ export async function partInputs({ facts, whole, folders, packets }: SharedInput
     content: keyOf(facts.content, whole),
     program: keyOf(
       process.version,
-      OF_PROGRAM.map((name) => folderKey(join(PROGRAM, name))),
+      OF_PROGRAM.map((name) => folderKey(join(PROGRAM, name), PROGRAM)),
     ),
     address: process.env[URL_VARIABLE] ?? "",
     browser: packets ? await browserVersion() : "",

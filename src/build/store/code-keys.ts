@@ -30,7 +30,7 @@ export function codeKey(entries: string | readonly string[], folders: readonly s
   const key = keys.get(of.join("\n")) ?? keyFrom(of);
   keys.set(of.join("\n"), key);
   if (folders.length === 0) return key;
-  const read = folders.map((folder) => folderKey(join(PROGRAM, folder)));
+  const read = folders.map((folder) => folderKey(join(PROGRAM, folder), PROGRAM));
   return createHash("sha256")
     .update(JSON.stringify([key, read]))
     .digest("hex");

@@ -1,23 +1,23 @@
 import { createHash, type Hash } from "node:crypto";
-import { readdirSync, readFileSync, statSync } from "node:fs";
+import { lstatSync, readdirSync, readFileSync, readlinkSync, realpathSync, type Stats, statSync } from "node:fs";
 import { join, sep } from "node:path";
 
-/** Longer than links lead through each other in anybody's content. */
-const DEEPEST = 20;
+/** Larger files are none that a site reads: they are known by size and time, bytes. */
+const LARGE = 100_000_000;
 
 /** Names by what they are of, where they are followed. */
 let followed: Map<string, { readonly path: string; readonly key: string }> | undefined;
 
 /**
- * Names a folder by all files in it: their paths and contents, also behind links. `without` are names right below it that do not
- * count. A folder or file that is not there has a name, too.
+ * Names a file or a folder by all files in it: their paths and contents. Links are followed where they lead to something `within`
+ * another folder; `without` are names right below it that do not count. What is not there has a name, too.
  */
-export function folderKey(path: string, without: readonly string[] = []): string {
-  const of = JSON.stringify([path, without]);
+export function folderKey(path: string, within: string, without: readonly string[] = []): string {
+  const of = JSON.stringify([path, within, without]);
   const known = followed?.get(of);
   if (known) return known.key;
   const hash = createHash("sha256");
-  addEntry(hash, path, { below: "", depth: 0, without });
+  addEntry(hash, path, { below: "", within: realPath(within), without, above: [] });
   const key = hash.digest("hex");
   followed?.set(of, { path, key });
   return key;
@@ -35,37 +35,66 @@ export function folderChanged(changed?: string): void {
 }
 
 /** Whether a followed folder is as it was named, looked at anew. */
-export function isStill(path: string): boolean {
-  const of = JSON.stringify([path, []]);
+export function isStill(path: string, within: string): boolean {
+  const of = JSON.stringify([path, within, []]);
   const known = followed?.get(of);
   followed?.delete(of);
-  return known === undefined || folderKey(path) === known.key;
+  return known === undefined || folderKey(path, within) === known.key;
 }
 
 function isWithin(inner: string, outer: string): boolean {
   return inner === outer || inner.startsWith(outer + sep);
 }
 
-function addEntry(
-  hash: Hash,
-  path: string,
-  { below, depth, without }: { readonly below: string; readonly depth: number; readonly without: readonly string[] },
-): void {
-  const found = statSync(path, { throwIfNoEntry: false });
-  if (found?.isDirectory() && depth < DEEPEST) {
-    for (const name of readdirSync(path).sort())
-      if (!without.includes(name))
-        addEntry(hash, join(path, name), { below: `${below}/${name}`, depth: depth + 1, without: [] });
-    return;
-  }
-  hash.update(`${JSON.stringify(below)}${found?.isFile() ? digest(path) : "nothing"}\n`);
+interface Place {
+  /** The path below the folder that is named. */
+  readonly below: string;
+  readonly within: string | undefined;
+  readonly without: readonly string[];
+  /** Folders that it stands in, as they are behind links. */
+  readonly above: readonly string[];
 }
 
-function digest(path: string): string {
+function addEntry(hash: Hash, path: string, place: Place): void {
+  const { below, within, without, above } = place;
+  const note = (text: string): unknown => hash.update(`${JSON.stringify([below, text])}\n`);
+  const own = lstatSync(path, { throwIfNoEntry: false });
+  const real = realPath(path);
+  if (own?.isSymbolicLink()) {
+    note(readlinkSync(path));
+    if (real === undefined || within === undefined || !real.startsWith(within + sep)) return;
+  }
+  const found = real === undefined ? undefined : statSync(real, { throwIfNoEntry: false });
+  if (!found?.isDirectory()) return void note(found?.isFile() ? digest(path, found) : "nothing");
+  if (above.includes(real!)) return;
+  for (const name of namesIn(path))
+    if (!without.includes(name))
+      addEntry(hash, join(path, name), { below: `${below}/${name}`, within, without: [], above: [...above, real!] });
+}
+
+/** Undefined where a path leads nowhere. */
+function realPath(path: string): string | undefined {
+  try {
+    return realpathSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
+/** What cannot be read is told by who reads it for use. */
+function namesIn(folder: string): string[] {
+  try {
+    return readdirSync(folder).sort();
+  } catch {
+    return [];
+  }
+}
+
+function digest(path: string, { size, mtimeMs }: Stats): string {
+  if (size > LARGE) return `${size} ${mtimeMs}`;
   try {
     return createHash("sha256").update(readFileSync(path)).digest("hex");
   } catch (error) {
-    // What cannot be read is told by who reads it for use.
     return String((error as NodeJS.ErrnoException).code);
   }
 }

@@ -1,3 +1,4 @@
+import { sortPairs } from "../geometry/sort-pairs.ts";
 import type { Span } from "../spans/span.ts";
 
 export interface Stack {
@@ -18,17 +19,22 @@ export interface Stack {
  * S falls as r grows except where a flap begins, so only the flaps' inner ends W − 2d need looking at.
  */
 export function restingOpening(stack: Stack, leaves: readonly (readonly Span[])[]): number {
+  const spans = leaves.flat();
+  const [heights, levels] = [new Float64Array(2 * spans.length), new Int32Array(2 * spans.length)];
+  // Twice the number of the level that begins at each height, and 1 more of one that ends there.
+  for (const [i, { from, to, level }] of spans.entries()) {
+    heights[2 * i] = from;
+    levels[2 * i] = 2 * (level - 1);
+    heights[2 * i + 1] = to;
+    levels[2 * i + 1] = 2 * (level - 1) + 1;
+  }
+  sortPairs(heights, levels, heights.length);
   const counts = stack.depths.map(() => 0);
-  const events = leaves.flat().flatMap((span) => [
-    { at: span.from, level: span.level - 1, change: 1 },
-    { at: span.to, level: span.level - 1, change: -1 },
-  ]);
-  events.sort((a, b) => a.at - b.at);
   let greatest = 0;
-  events.forEach((event, index) => {
-    counts[event.level]! += event.change;
-    if (events[index + 1]?.at !== event.at) greatest = Math.max(greatest, openingForced(stack, counts));
-  });
+  for (let i = 0; i < heights.length; i += 1) {
+    counts[levels[i]! >> 1]! += (levels[i]! & 1) === 0 ? 1 : -1;
+    if (heights[i + 1] !== heights[i]) greatest = Math.max(greatest, openingForced(stack, counts));
+  }
   return greatest;
 }
 

@@ -1,5 +1,5 @@
-import type { ColumnReader, ColumnRun } from "../picture/column.ts";
-import { joinSpans, type Span } from "../spans/span.ts";
+import type { Columns } from "../picture/column.ts";
+import { JoinedSpans, type Span } from "../spans/span.ts";
 
 /** Where the picture sits on every leaf: mm from the head, and the leaf's whole height. */
 export interface Placing {
@@ -11,32 +11,40 @@ export interface Placing {
 }
 
 /**
- * The exact spans of one leaf. `columns[k]` is the picture's x (picture units) where this leaf's level-(k+1) tip is seen.
- * At each height the leaf gets the smallest level k whose own tip lies on a part of the picture of level ≤ k.
+ * The exact spans of one leaf. `x[k]` is the picture's x (picture units) where this leaf's level-(k+1) tip is seen; those of
+ * all levels but the last are among the columns.
+ * At each height the leaf gets the smallest level k whose own tip lies on a part of the picture of level ≤ k: at the latest the last.
  */
-export function levelsOfLeaf(columns: readonly number[], read: ColumnReader, placing: Placing): Span[] {
-  const scale = placing.height / placing.pictureHeight;
-  const runs = columns.map((x) => read(x));
-  const bounds = Float64Array.from(runs.flatMap((own) => own.flatMap((run) => [run.from, run.to]))).sort();
-  const spans: Span[] = [{ from: 0, to: placing.head, level: placing.background }];
-  const at = runs.map(() => 0);
-  for (let i = 0; i + 1 < bounds.length; i += 1) {
-    const [from, to] = [bounds[i]!, bounds[i + 1]!];
-    if (from === to) continue;
-    const level = firstLevelShown(runs, at, (from + to) / 2);
-    spans.push({ from: placing.head + from * scale, to: placing.head + to * scale, level });
+export function levelsOfLeaf(x: readonly number[], columns: Columns, placing: Placing): Span[] {
+  const { head, height, pictureHeight, background } = placing;
+  const scale = height / pictureHeight;
+  const at = x.slice(0, -1).map((one) => columns.starts[columns.at(one)]!);
+  const leaf = new JoinedSpans();
+  leaf.add(0, head, background);
+  for (let from = 0; from < pictureHeight; ) {
+    const to = nextEnd(columns, at, from, pictureHeight);
+    const level = firstLevelShown(columns, at, (from + to) / 2);
+    leaf.add(head + from * scale, head + to * scale, level);
+    from = to;
   }
-  spans.push({ from: placing.head + placing.height, to: placing.leafHeight, level: placing.background });
-  return joinSpans(spans);
+  leaf.add(head + height, placing.leafHeight, background);
+  return leaf.spans;
 }
 
-/** `at` is the run of each column that the last height was in; heights come in order, so it only moves on. */
-function firstLevelShown(runs: readonly (readonly ColumnRun[])[], at: number[], y: number): number {
-  for (let k = 0; k < runs.length; k += 1) {
-    const own = runs[k]!;
-    while (at[k]! < own.length && own[at[k]!]!.to <= y) at[k]! += 1;
-    const run = own[at[k]!];
-    if (run && run.from <= y && run.level <= k + 1) return k + 1;
+/** The nearest end of a run below a height. `at` is the run of each column that the last height was in; heights come in order, so it only moves on. */
+function nextEnd({ ends }: Columns, at: number[], y: number, foot: number): number {
+  let next = foot;
+  for (let k = 0; k < at.length; k += 1) {
+    while (ends[at[k]!]! <= y) at[k]! += 1;
+    next = Math.min(next, ends[at[k]!]!);
   }
-  return runs.length;
+  return next;
+}
+
+function firstLevelShown({ ends, levels }: Columns, at: number[], y: number): number {
+  for (let k = 0; k < at.length; k += 1) {
+    while (ends[at[k]!]! <= y) at[k]! += 1;
+    if (levels[at[k]!]! <= k + 1) return k + 1;
+  }
+  return at.length + 1;
 }

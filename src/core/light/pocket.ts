@@ -6,7 +6,7 @@ import type { Outcome } from "../findings/outcome.ts";
 import type { Span } from "../spans/span.ts";
 import { tidy } from "../units/length.ts";
 import type { LightWish, Notch, Pocket } from "./light.ts";
-import type { RegionRows } from "./region-rows.ts";
+import { type RegionRows, ROW_STEP } from "./region-rows.ts";
 
 /** Paper that must remain between a notch and the gutter, mm. */
 export const LEAST_REMAINING = 15;
@@ -123,17 +123,14 @@ const JUST_ABOVE = 1e-3;
 
 function leastWidth(light: LightWish, book: PocketBook, floor: number): number {
   let least = Number.POSITIVE_INFINITY;
-  for (let height = floor - JUST_ABOVE; height >= floor - light.height; height -= SCAN) {
+  for (let height = floor - JUST_ABOVE; height >= floor - light.height; height -= ROW_STEP) {
     const run = book.rows(height);
     least = Math.min(least, run ? run.to - run.from : 0);
   }
   return tidy(least, 3);
 }
 
-/** Heights are tried at this spacing, mm; the edge between too narrow and wide enough is then found exactly. */
-const SCAN = 0.1;
-
-/** The greatest height from the head at which the region is wide enough over all heights the light fills; a multiple of the step. */
+/** The greatest height from the head at which the region is wide enough over all heights the light fills, a multiple of the step: rows are tried, and the edge between too narrow and wide enough is then found exactly. */
 function lowestFloor(light: LightWish, book: PocketBook): number | undefined {
   const need = light.diameter + 2 * light.clearance;
   const wide = (height: number): boolean => {
@@ -141,7 +138,7 @@ function lowestFloor(light: LightWish, book: PocketBook): number | undefined {
     return run !== undefined && run.to - run.from >= need - 1e-9;
   };
   let bottom: number | undefined;
-  for (let height = book.bottom; height >= book.top - SCAN; height -= SCAN) {
+  for (let height = book.bottom; height >= book.top - ROW_STEP; height -= ROW_STEP) {
     const at = Math.max(height, book.top);
     const fits =
       bottom !== undefined &&
@@ -149,7 +146,7 @@ function lowestFloor(light: LightWish, book: PocketBook): number | undefined {
       wide(floorFor(bottom, book.markStep) - light.height);
     if (fits) return floorFor(bottom!, book.markStep);
     if (!wide(at)) bottom = undefined;
-    else bottom ??= lowestWide(wide, at, Math.min(at + SCAN, book.bottom));
+    else bottom ??= lowestWide(wide, at, Math.min(at + ROW_STEP, book.bottom));
   }
   return undefined;
 }

@@ -1,4 +1,4 @@
-import { type ColumnReader, readColumns } from "../picture/column.ts";
+import { type Columns, columnsAt } from "../picture/column.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 
 /** A stretch of one height at which a level stands, mm from the picture's left edge as the viewer sees it. */
@@ -13,6 +13,12 @@ export interface PictureBox {
   readonly height: number;
   readonly width: number;
 }
+
+/** Rows are mostly asked for one after the other, each so many mm above the last one. */
+export const ROW_STEP = 0.1;
+
+/** So many are read at once then. */
+const ROWS = 64;
 
 /** The widest stretch of a level at a height (mm from the head), or nothing where the level does not stand there. */
 export type RegionRows = (height: number) => RegionRun | undefined;
@@ -32,23 +38,38 @@ export function regionRows(map: LevelMap, level: number, box: PictureBox): Regio
 }
 
 function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
-  const read: ColumnReader = readColumns(turned(map));
   const known = new Map<number, RegionRun | undefined>();
-  const rowAt = (height: number): RegionRun | undefined => {
-    const y = ((height - box.head) / box.height) * map.height;
-    if (y < 0 || y > map.height) return undefined;
-    const scale = box.width / map.width;
-    const runs = read(y).filter((run) => run.level === level);
-    const widest = runs.reduce<RegionRun | undefined>(
-      (best, run) => (best && best.to - best.from >= run.to - run.from ? best : run),
-      undefined,
-    );
-    return widest && { from: widest.from * scale, to: widest.to * scale };
+  const scale = box.width / map.width;
+  const read = (heights: readonly number[]): void => {
+    const ys = heights.map((height) => ((height - box.head) / box.height) * map.height);
+    const columns = columnsAt(turned(map), ys);
+    for (const [i, y] of ys.entries()) {
+      const widest = y < 0 || y > map.height ? undefined : widestRun(columns, columns.at(y), level);
+      known.set(heights[i]!, widest && { from: widest.from * scale, to: widest.to * scale });
+    }
   };
+  let next = Number.NaN;
   return (height) => {
-    if (!known.has(height)) known.set(height, rowAt(height));
-    return known.get(height);
+    const found = known.get(height);
+    if (!found && !known.has(height)) {
+      const heights = [height];
+      if (height === next) while (heights.length < ROWS) heights.push(heights.at(-1)! - ROW_STEP);
+      read(heights);
+      next = heights.at(-1)! - ROW_STEP;
+      return known.get(height);
+    }
+    return found;
   };
+}
+
+/** The widest run of a level in a column, the first among equals. */
+function widestRun({ starts, ends, levels }: Columns, column: number, level: number): RegionRun | undefined {
+  let widest: RegionRun | undefined;
+  for (let i = starts[column]!; i < starts[column + 1]!; i += 1) {
+    const [from, to] = [i === starts[column] ? 0 : ends[i - 1]!, ends[i]!];
+    if (levels[i] === level && !(widest && widest.to - widest.from >= to - from)) widest = { from, to };
+  }
+  return widest;
 }
 
 /** A picture turned on its side: its columns are the rows of the picture, from the left. A picture is turned once. */

@@ -1,5 +1,6 @@
 import type { Doubt } from "../findings/doubt.ts";
 import type { Kit } from "../kit/kit.ts";
+import { lazily, once } from "../lazily.ts";
 import { type Face, faceOf, layOutPicture } from "../pattern/face.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type FullLeaves, fullLeaves } from "./full-leaves.ts";
@@ -27,24 +28,24 @@ export interface Assessment {
   readonly resting: number;
 }
 
-/** Looks at a kit with its pattern and what may disappoint in it. */
+/** Looks at a kit with its pattern and what may disappoint in it, at each figure when it is first asked for. */
 export function assess(kit: Kit, pattern: Pattern, doubts: readonly Doubt[]): Assessment {
   const face = faceFor(kit);
-  const columns = columnsOnFront(kit, face);
   const place = placePicture(kit, face);
-  const areas = levelAreas(kit, columns);
-  return {
-    place,
-    areas,
-    seen: keptLevels(kit, { pattern, face, columns }),
-    slivers: sliversOf(pattern, place, areas),
-    narrow: narrowDetails(kit, face, place),
-    full: fullLeaves(pattern, place),
-    reach: levelReaches(kit, doubts),
-    pitch: face.solution.width / face.range.count,
-    opening: pattern.fit.opening,
-    resting: pattern.fit.restingOpening,
-  };
+  const columns = once(() => columnsOnFront(kit, face));
+  const assessment: Assessment = lazily<Assessment>({
+    place: () => place,
+    areas: () => levelAreas(kit, columns()),
+    seen: () => keptLevels(kit, { pattern, face, columns: columns() }),
+    slivers: () => sliversOf(pattern, place, assessment.areas),
+    narrow: () => narrowDetails(kit, face, place),
+    full: () => fullLeaves(pattern, place),
+    reach: () => levelReaches(kit, doubts),
+    pitch: () => face.solution.width / face.range.count,
+    opening: () => pattern.fit.opening,
+    resting: () => pattern.fit.restingOpening,
+  });
+  return assessment;
 }
 
 /** The face of a kit that has a pattern. */

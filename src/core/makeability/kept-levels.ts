@@ -104,7 +104,7 @@ function isReached({ rows, picture }: Standing, level: number, ray: number, back
 
 function levelSeen(level: number, sum: Readonly<Record<Fate, number>>, lost: readonly LostBox[]): LevelSeen {
   const wanted = sum.kept + sum.hidden + sum.unreached + sum.changed;
-  const own = lost.filter((box) => box.level === level && box.fate === "hidden");
+  const own = sum.hidden === 0 ? [] : lost.filter((box) => box.level === level && box.fate === "hidden");
   return { level, wanted, ...sum, share: wanted === 0 ? 1 : sum.kept / wanted, hiddenAt: placesOf(own) };
 }
 

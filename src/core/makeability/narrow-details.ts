@@ -1,7 +1,7 @@
 import type { Kit } from "../kit/kit.ts";
 import { turned } from "../light/region-rows.ts";
 import type { Face } from "../pattern/face.ts";
-import { type ColumnRun, readColumns } from "../picture/column.ts";
+import { type ColumnRun, readRuns } from "../picture/column.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import type { PicturePlace } from "./picture-place.ts";
 import { tipsOnPicture, tipsWithin } from "./tips-on-picture.ts";
@@ -57,7 +57,7 @@ export function narrowDetails(kit: Kit, face: Face, place: PicturePlace): Narrow
   const parts: Growing[] = [];
   let above: RowRun[] = [];
   for (const [row, levels] of rowsOf(kit.picture).entries()) {
-    const runs = levels.map((run): RowRun => ({ ...run, part: undefined }));
+    const runs = levels.map(({ from, to, level }): RowRun => ({ from, to, level, part: undefined }));
     for (const run of runs) {
       const leaves = tipsWithin(tips[run.level - 1]!, run.from, run.to);
       if (leaves >= 2 || isMargin(kit, run)) continue;
@@ -91,8 +91,8 @@ export function narrowDetails(kit: Kit, face: Face, place: PicturePlace): Narrow
 
 /** From the top; a picture is read once. */
 function rowsOf(picture: LevelMap): readonly (readonly ColumnRun[])[] {
-  const read = readColumns(turned(picture));
-  const rows = known.get(picture) ?? Array.from({ length: ROWS }, (_, i) => read(((i + 0.5) / ROWS) * picture.height));
+  const heights = Array.from({ length: ROWS }, (_, i) => ((i + 0.5) / ROWS) * picture.height);
+  const rows = known.get(picture) ?? readRuns(turned(picture), heights);
   known.set(picture, rows);
   return rows;
 }

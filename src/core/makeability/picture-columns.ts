@@ -1,6 +1,6 @@
 import type { Kit } from "../kit/kit.ts";
 import type { Face } from "../pattern/face.ts";
-import { type ColumnRun, readColumns } from "../picture/column.ts";
+import { type ColumnRun, readRuns } from "../picture/column.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 
 /** An upright strip of the picture as it lies on the front, from the viewer's left. */
@@ -38,22 +38,26 @@ export function levelAreas(kit: Kit, columns: readonly PictureColumn[]): number[
 
 /** The same for every book; a picture is read once. */
 function evenColumns(picture: LevelMap): readonly (readonly ColumnRun[])[] {
-  const read = readColumns(picture);
   const columns =
-    known.get(picture) ?? Array.from({ length: COLUMNS }, (_, i) => read(((i + 0.5) / COLUMNS) * picture.width));
+    known.get(picture) ??
+    readRuns(
+      picture,
+      Array.from({ length: COLUMNS }, (_, i) => ((i + 0.5) / COLUMNS) * picture.width),
+    );
   known.set(picture, columns);
   return columns;
 }
 
 /** Where the picture closes over lost leaves, each leaf has a map of its own. */
-function closedColumns(kit: Kit, face: Face, width: number): ColumnRun[][] {
+function closedColumns(kit: Kit, face: Face, width: number): readonly (readonly ColumnRun[])[] {
   const { edges } = face.front;
   const ltr = kit.book.direction === "ltr";
-  return Array.from({ length: COLUMNS }, (_, i) => {
+  const xs = Array.from({ length: COLUMNS }, (_, i) => {
     const across = (i + 0.5) * width;
     const station = ltr ? across : face.front.width - across;
     const cell = edges.findIndex((edge) => edge > station) - 1;
     const fraction = face.faces[Math.max(0, cell)]!(station);
-    return face.read((ltr ? fraction : 1 - fraction) * kit.picture.width);
+    return (ltr ? fraction : 1 - fraction) * kit.picture.width;
   });
+  return readRuns(kit.picture, xs);
 }

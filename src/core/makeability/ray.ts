@@ -11,11 +11,6 @@ export interface SeenRun {
   readonly met: Met;
 }
 
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
 /**
  * What the viewer's ray meets at each height between two, from the head.
  *
@@ -31,39 +26,48 @@ export function castRay(standing: Standing, ray: number, from: number, to: numbe
   const cells = rows.map((row) => cellAt(row, ray));
   const outward = ray < 0 ? -1 : 1;
   const met: SeenRun[] = [];
-  let open: readonly Stretch[] = [{ from, to }];
+  // Where no leaf is met yet: each stretch from one place to the next.
+  let open: readonly number[] = [from, to];
   let at = Math.min(spans.length - 1, Math.max(0, cells[proudest]!));
   while (open.length > 0 && at >= 0 && at < spans.length) {
-    open = meetLeaf(open, spans[at]!, (level) => (at - cells[level]!) * outward, met);
+    open = meetLeaf(open, spans[at]!, { at, outward, cells }, met);
     at += outward;
   }
-  for (const stretch of open) met.push({ ...stretch, met: "nothing" });
+  for (let i = 0; i < open.length; i += 2) met.push({ from: open[i]!, to: open[i + 1]!, met: "nothing" });
   return met.sort((a, b) => a.from - b.from);
 }
 
-/** Takes from the open heights those at which a leaf is met. `behind` is how many leaves behind the cell of a level it stands. */
+/** How a ray meets a leaf: the leaf, which way the ray passes the leaves, and its cell of each level. */
+interface Meeting {
+  readonly at: number;
+  readonly outward: number;
+  readonly cells: readonly number[];
+}
+
+/** Takes from the open heights those at which a leaf is met: at a level whose cell the ray is in there, or has left behind. */
 function meetLeaf(
-  open: readonly Stretch[],
+  open: readonly number[],
   spans: readonly Span[],
-  behind: (level: number) => number,
+  { at, outward, cells }: Meeting,
   met: SeenRun[],
-): Stretch[] {
-  const left: Stretch[] = [];
+): readonly number[] {
+  const left: number[] = [];
   let first = 0;
-  for (const stretch of open) {
-    let begun = stretch.from;
+  for (let k = 0; k < open.length; k += 2) {
+    let begun = open[k]!;
+    const end = open[k + 1]!;
     while (first < spans.length && spans[first]!.to <= begun) first += 1;
-    for (let i = first; i < spans.length && spans[i]!.from < stretch.to; i += 1) {
+    for (let i = first; i < spans.length && spans[i]!.from < end; i += 1) {
       const span = spans[i]!;
-      const by = behind(span.level);
-      if (by < 0) continue;
+      const behind = (at - cells[span.level]!) * outward;
+      if (behind < 0) continue;
       const from = Math.max(begun, span.from);
-      const to = Math.min(stretch.to, span.to);
-      if (from > begun) left.push({ from: begun, to: from });
-      met.push({ from, to, met: by === 0 ? span.level : "side" });
+      const to = Math.min(end, span.to);
+      if (from > begun) left.push(begun, from);
+      met.push({ from, to, met: behind === 0 ? span.level : "side" });
       begun = to;
     }
-    if (begun < stretch.to) left.push({ from: begun, to: stretch.to });
+    if (begun < end) left.push(begun, end);
   }
   return left;
 }

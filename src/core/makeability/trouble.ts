@@ -64,50 +64,95 @@ export function isSlight({ kind, figure }: Trouble): boolean {
   return kind === "slivers" && figure < SEEN_SHARE;
 }
 
-/** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
-export function troublesOf(assessment: Assessment): Trouble[] {
-  const { seen, reach, slivers, narrow, full, pitch, opening, resting } = assessment;
-  const figure = (kind: Trouble["kind"], level?: number): number => figureOf(assessment, kind, level);
-  const strips = slivers.reduce((sum, sliver) => sum + sliver.strips, 0);
-  const unseen = narrow.filter(({ leaves }) => leaves === 0).length;
-  const hidden = (seen?.levels ?? []).filter(({ wanted, hidden: area }) => isHidden(area, wanted));
-  return [
-    ...hidden.map(({ level, share }): Trouble => ({ kind: "hidden", level, figure: figure("hidden", level), share })),
-    ...reach
-      .filter(({ missing }) => missing > 0)
-      .map(({ level, missing }): Trouble => ({ kind: "out-of-reach", level, figure: missing })),
-    ...present({
-      kind: "slivers",
-      figure: figure("slivers"),
-      strips,
-      places: slivers.length,
-      ...mostLost(assessment),
-    }),
-    ...present({ kind: "narrow", figure: narrow.length, unseen, pitch }),
-    ...present({ kind: "many-cuts", figure: figure("many-cuts"), most: Math.max(0, ...full.map(({ most }) => most)) }),
-    ...present({ kind: "springs-open", figure: figure("springs-open"), opening, resting }),
-  ];
+/** The kinds of trouble in the order in which they are told. */
+const KINDS = ["hidden", "out-of-reach", "slivers", "narrow", "many-cuts", "springs-open"] as const;
+
+/** The same, first those that are looked at quickly. */
+const QUICK_FIRST: readonly Trouble["kind"][] = [
+  "out-of-reach",
+  "springs-open",
+  "many-cuts",
+  "slivers",
+  "narrow",
+  "hidden",
+];
+
+/** The kinds that are looked at more quickly than one, and the others with it. */
+export function aroundKind(kind: Trouble["kind"]): readonly [quicker: Kinds, slower: Kinds] {
+  const at = QUICK_FIRST.indexOf(kind);
+  return [QUICK_FIRST.slice(0, at), QUICK_FIRST.slice(at)];
 }
 
-/** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. */
+export type Kinds = readonly Trouble["kind"][];
+
+/** The troubles of an assessment: of levels from front to back, then of strips, parts, leaves and the book. */
+export function troublesOf(assessment: Assessment): Trouble[] {
+  return KINDS.flatMap((kind) => troublesOfKind(assessment, kind));
+}
+
+/** Whether the troubles of one of some kinds, taken together, are more than so many times what they were. */
+export function hasWorse(assessment: Assessment, kinds: Kinds, times: number, before: readonly Trouble[]): boolean {
+  return kinds.some((kind) => {
+    const same = before.filter((one) => one.kind === kind);
+    return sumOf(figuresOf(assessment, kind)) > times * sumOf(same.map(({ figure }) => figure));
+  });
+}
+
+/** The figures of the troubles of one kind. */
+function figuresOf(assessment: Assessment, kind: Trouble["kind"]): number[] {
+  if (kind === "hidden" || kind === "out-of-reach") return troublesOfKind(assessment, kind).map(({ figure }) => figure);
+  return [figureOf(assessment, kind)];
+}
+
+function sumOf(figures: readonly number[]): number {
+  return figures.reduce((sum, figure) => sum + figure, 0);
+}
+
+/** The troubles of one kind. */
+export function troublesOfKind(assessment: Assessment, kind: Trouble["kind"]): Trouble[] {
+  const figure = (level?: number): number => figureOf(assessment, kind, level);
+  switch (kind) {
+    case "hidden":
+      return (assessment.seen?.levels ?? [])
+        .filter(({ wanted, hidden }) => isHidden(hidden, wanted))
+        .map(({ level, share }) => ({ kind, level, figure: figure(level), share }));
+    case "out-of-reach":
+      return assessment.reach
+        .filter(({ missing }) => missing > 0)
+        .map(({ level, missing }) => ({ kind, level, figure: missing }));
+    case "slivers":
+      return figure() > 0 ? [{ kind, figure: figure(), ...stripsOf(assessment), ...mostLost(assessment) }] : [];
+    case "narrow": {
+      const unseen = assessment.narrow.filter(({ leaves }) => leaves === 0).length;
+      return present({ kind, figure: figure(), unseen, pitch: assessment.pitch });
+    }
+    case "many-cuts":
+      return present({ kind, figure: figure(), most: Math.max(0, ...assessment.full.map(({ most }) => most)) });
+    case "springs-open":
+      return present({ kind, figure: figure(), opening: assessment.opening, resting: assessment.resting });
+  }
+}
+
+/** The figure of a kind of trouble in an assessment, of a level where the kind has one; also where it is too small to be a trouble. Nothing else of the assessment is looked at. */
 export function figureOf(assessment: Assessment, kind: Trouble["kind"], level = 1): number {
-  const { place, seen, reach, slivers, narrow, full, opening, resting } = assessment;
   switch (kind) {
     case "hidden": {
-      const { hidden, wanted } = seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
+      const { hidden, wanted } = assessment.seen?.levels[level - 1] ?? { hidden: 0, wanted: 0 };
       return wanted > 0 ? hidden / wanted : 0;
     }
     case "out-of-reach":
-      return reach[level - 1]!.missing;
-    case "slivers":
+      return assessment.reach[level - 1]!.missing;
+    case "slivers": {
+      const { place, slivers } = assessment;
       // A strip that was merged may be merged again with what it was merged with.
       return Math.min(1, slivers.reduce((sum, { area }) => sum + area, 0) / (place.width * place.height));
+    }
     case "narrow":
-      return narrow.length;
+      return assessment.narrow.length;
     case "many-cuts":
-      return full.reduce((sum, { leaves }) => sum + leaves, 0);
+      return assessment.full.reduce((sum, { leaves }) => sum + leaves, 0);
     case "springs-open":
-      return Math.max(0, resting - opening);
+      return Math.max(0, assessment.resting - assessment.opening);
   }
 }
 
@@ -117,6 +162,10 @@ function isHidden(area: number, wanted: number): boolean {
 
 function present(trouble: Trouble): Trouble[] {
   return trouble.figure > 0 ? [trouble] : [];
+}
+
+function stripsOf({ slivers }: Assessment): { readonly strips: number; readonly places: number } {
+  return { strips: slivers.reduce((sum, sliver) => sum + sliver.strips, 0), places: slivers.length };
 }
 
 /** A strip may be merged more than once, so no level loses more by it than what is seen as another level. */

@@ -1,9 +1,10 @@
 import { type Doubt, isGrave } from "../findings/doubt.ts";
 import type { Kit } from "../kit/kit.ts";
-import { computePattern } from "../pattern/compute.ts";
+import { once } from "../lazily.ts";
+import { computePattern, type FitResult } from "../pattern/compute.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import type { AuthorChange, ChangedKit } from "./change.ts";
-import { figureOf, type Trouble, troublesOf } from "./trouble.ts";
+import { aroundKind, figureOf, hasWorse, type Kinds, type Trouble, troublesOfKind } from "./trouble.ts";
 
 /** A change that was tried and helps: the trouble's figure before and after it. */
 export interface WayOut {
@@ -18,11 +19,10 @@ export interface WayOut {
 interface Trial {
   readonly changed: ChangedKit;
   readonly assessment: Assessment;
-  readonly troubles: readonly Trouble[];
-}
-
-interface Tried extends WayOut {
-  readonly kit: Kit;
+  /** Whether one of some kinds of trouble is new, or clearly greater than before. */
+  readonly isWorse: (kinds: Kinds) => boolean;
+  /** Whether it fits with light and window, too, and is no graver. */
+  readonly isWhole: () => boolean;
 }
 
 /** What is known of the kit as it stands. */
@@ -56,33 +56,44 @@ const HELPS_FOR_LEVEL = 0.5;
  */
 export function seekWays(changes: readonly ChangedKit[], known: Known): (trouble: Trouble) => WayOut[] {
   const trials = foldAll(changes, known);
-  const whole = wholeFits(known.doubts);
   return (trouble) => {
-    const best = new Map<AuthorChange["kind"], Tried>();
+    const best = new Map<AuthorChange["kind"], WayOut>();
+    const [quicker, slower] = aroundKind(trouble.kind);
     for (const trial of trials) {
+      if (trial.isWorse(quicker)) continue;
       const way = wayOf(trouble, trial);
       if (isIdle(trouble, way)) continue;
       const other = best.get(way.change.kind);
-      if (!other || (!other.ends && way.after < other.after)) if (whole(way.kit)) best.set(way.change.kind, way);
+      const isBest = !other || (!other.ends && way.after < other.after);
+      if (isBest && !trial.isWorse(slower) && trial.isWhole()) best.set(way.change.kind, way);
     }
     return [...best.values()]
       .toSorted((a, b) => costsLevel(a) - costsLevel(b) || a.after - b.after)
-      .slice(0, MOST_WAYS)
-      .map(({ kit: _, ...way }) => way);
+      .slice(0, MOST_WAYS);
   };
 }
 
-function foldAll(changes: readonly ChangedKit[], { troubles: before, merged }: Known): Trial[] {
+function foldAll(changes: readonly ChangedKit[], { doubts, troubles: before, merged }: Known): Trial[] {
+  const grave = new Set(doubts.filter(isGrave).map(({ kind }) => kind));
+  const isNoGraver = (result: FitResult): boolean =>
+    result.fits && result.findings.every((doubt) => !isGrave(doubt) || grave.has(doubt.kind));
   let left = MOST_LEAVES;
   return changes.flatMap((changed): Trial[] => {
     left -= workOf(changed.kit, merged);
     if (left < 0) return [];
-    const kit = { ...changed.kit, light: undefined, insert: undefined };
+    const { kit: whole } = changed;
+    const kit = { ...whole, light: undefined, insert: undefined };
     const result = computePattern(kit);
     if (!result.fits) return [];
     const assessment = assess(kit, result.pattern, result.findings);
-    const troubles = troublesOf(assessment);
-    return worsens(troubles, before) ? [] : [{ changed, assessment, troubles }];
+    return [
+      {
+        changed,
+        assessment,
+        isWorse: (kinds) => hasWorse(assessment, kinds, 1 + HELPS, before),
+        isWhole: once(() => isNoGraver(whole.light || whole.insert ? computePattern(whole) : result)),
+      },
+    ];
   });
 }
 
@@ -95,36 +106,13 @@ function workOf({ book, picture }: Kit, merged: number): number {
   return book.leaves * (1 + corners / CORNERS + (merged / book.leaves / STRIPS) ** 2);
 }
 
-/** Whether a kit is a kit of its own, light and window included, and no graver; each kit is computed when it is first asked for. */
-function wholeFits(doubts: readonly Doubt[]): (kit: Kit) => boolean {
-  const grave = new Set(doubts.filter(isGrave).map(({ kind }) => kind));
-  const known = new Map<Kit, boolean>();
-  const fits = (kit: Kit): boolean => {
-    const result = computePattern(kit);
-    return result.fits && result.findings.every((doubt) => !isGrave(doubt) || grave.has(doubt.kind));
-  };
-  return (kit) => {
-    const one = known.get(kit) ?? fits(kit);
-    known.set(kit, one);
-    return one;
-  };
-}
-
-/** Whether some kind of trouble is new, or clearly greater than before. */
-function worsens(after: readonly Trouble[], before: readonly Trouble[]): boolean {
-  const sum = (list: readonly Trouble[], kind: Trouble["kind"]): number =>
-    list.filter((one) => one.kind === kind).reduce((total, { figure }) => total + figure, 0);
-  return after.some(({ kind }) => sum(after, kind) > (1 + HELPS) * sum(before, kind));
-}
-
-function wayOf(trouble: Trouble, { changed, assessment, troubles }: Trial): Tried {
+function wayOf(trouble: Trouble, { changed, assessment }: Trial): WayOut {
   const level = "level" in trouble ? changed.levelOf(trouble.level) : undefined;
   return {
     change: changed.change,
     before: trouble.figure,
     after: figureOf(assessment, trouble.kind, level),
-    ends: !troubles.some((one) => one.kind === trouble.kind && (!("level" in one) || one.level === level)),
-    kit: changed.kit,
+    ends: !troublesOfKind(assessment, trouble.kind).some((one) => !("level" in one) || one.level === level),
   };
 }
 

@@ -6,7 +6,6 @@ import { type FaceMap, layFaces } from "../fit/face.ts";
 import { type Solution, solveFit } from "../fit/solve.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { PictureBox } from "../light/region-rows.ts";
-import { type ColumnReader, readColumns } from "../picture/column.ts";
 import { roundTo } from "../units/length.ts";
 import {
   advisedOnLeaf,
@@ -30,7 +29,6 @@ export interface Layout {
 export interface Face extends Layout {
   readonly front: Front;
   readonly faces: readonly FaceMap[];
-  readonly read: ColumnReader;
 }
 
 /** Lays a kit's picture out on its book without folding a leaf, or says why it cannot be. */
@@ -66,7 +64,7 @@ export function layOutPicture(kit: Kit): Outcome<Layout> {
 export function faceOf(kit: Kit, layout: Layout): Face {
   const front = layFront(layout.fan, layout.range, kit.levels[0]!.depth, kit.fit.view);
   const lost = kit.fit.lostLeaves.map((leaf) => leaf - 1 - layout.range.first);
-  return { ...layout, front, faces: layFaces(front, lost), read: readColumns(kit.picture) };
+  return { ...layout, front, faces: layFaces(front, lost) };
 }
 
 /** The curve through a face's front tips. */

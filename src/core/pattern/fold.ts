@@ -4,8 +4,9 @@ import { leafTip } from "../fan/fan.ts";
 import { stationAt } from "../fan/front.ts";
 import { levelsOfLeaf, type Placing } from "../fit/leaf-levels.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
+import { columnsAt } from "../picture/column.ts";
 import { type MarkRules, markLeaf } from "../spans/marks.ts";
-import { cutsBetween } from "../spans/span.ts";
+import { cutsBetween, type Span } from "../spans/span.ts";
 import type { Face } from "./face.ts";
 import { depthsOf, type MergedOnLeaf, type PatternLeaf } from "./pattern.ts";
 
@@ -29,34 +30,33 @@ export function foldLeaves(kit: Kit, face: Face): Folded {
   };
   const merged: MergedOnLeaf[] = [];
   const leaves: FoldedLeaf[] = [];
-  const end = face.range.first + face.range.count + kit.fit.borderLeaves[1];
+  const { first, count } = face.range;
+  const xs = Array.from({ length: count }, (_, i) => pictureColumns(kit, face, first + i));
+  const columns = columnsAt(
+    kit.picture,
+    xs.flatMap((x) => x.slice(0, -1)),
+  );
+  const end = first + count + kit.fit.borderLeaves[1];
   for (let j = 0; j < end; j += 1) {
     if (kit.fit.lostLeaves.includes(leafNumber(j + 1))) continue;
-    const folded = foldLeaf(kit, face, j, rules, placing);
-    leaves.push(folded.leaf);
-    merged.push(...folded.merged);
+    const x = xs[j - first];
+    const shown = x && markLeaf(levelsOfLeaf(x, columns, placing), rules);
+    leaves.push(foldedLeaf(kit, face, j, rules, shown?.spans));
+    for (const { from, to, level, into } of shown?.merged ?? [])
+      merged.push({ leaf: leafNumber(j + 1), from, to, level, into });
   }
   return { leaves, merged };
 }
 
-function foldLeaf(
-  kit: Kit,
-  face: Face,
-  j: number,
-  rules: MarkRules,
-  placing: Placing,
-): { readonly leaf: FoldedLeaf; readonly merged: readonly MergedOnLeaf[] } {
-  const x = rules.depths.map((depth) => leafTip(face.fan, j, depth).x);
-  const leaf = leafNumber(j + 1);
-  const i = j - face.range.first;
-  if (i < 0 || i >= face.range.count) {
-    const spans = [{ from: 0, to: kit.book.leafHeight, level: placing.background }];
-    return { leaf: { leaf, patternPage: null, x, spans, cuts: [] }, merged: [] };
-  }
-  const { spans, merged } = markLeaf(levelsOfLeaf(pictureColumns(kit, face, j), face.read, placing), rules);
+/** A leaf with the picture's spans, or a border leaf, which has the background alone. */
+function foldedLeaf(kit: Kit, face: Face, j: number, { depths }: MarkRules, shown?: readonly Span[]): FoldedLeaf {
+  const spans = shown ?? [{ from: 0, to: kit.book.leafHeight, level: backgroundLevel(kit.levels) }];
   return {
-    leaf: { leaf, patternPage: patternPageOf(i + 1), x, spans, cuts: cutsBetween(spans, rules.depths) },
-    merged: merged.map((span) => ({ leaf, ...span })),
+    leaf: leafNumber(j + 1),
+    patternPage: shown ? patternPageOf(j - face.range.first + 1) : null,
+    x: depths.map((depth) => leafTip(face.fan, j, depth).x),
+    spans,
+    cuts: cutsBetween(spans, depths),
   };
 }
 

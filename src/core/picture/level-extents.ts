@@ -1,4 +1,4 @@
-import { readColumns } from "./column.ts";
+import { columnsAt } from "./column.ts";
 import type { LevelMap } from "./level-map.ts";
 
 /** From where to where a level shows, as fractions of the picture's width from the left; undefined where it shows nowhere. */
@@ -12,13 +12,15 @@ const known = new WeakMap<LevelMap, readonly (Extent | undefined)[]>();
 export function levelExtents(map: LevelMap): readonly (Extent | undefined)[] {
   const found = known.get(map);
   if (found) return found;
-  const read = readColumns(map);
+  const fractions = Array.from({ length: SAMPLES }, (_, i) => (i + 0.5) / SAMPLES);
+  const { starts, levels } = columnsAt(
+    map,
+    fractions.map((fraction) => fraction * map.width),
+  );
   const extents: (Extent | undefined)[] = [];
-  for (let i = 0; i < SAMPLES; i += 1) {
-    const fraction = (i + 0.5) / SAMPLES;
-    for (const { level } of read(fraction * map.width))
+  for (const [i, fraction] of fractions.entries())
+    for (const level of levels.subarray(starts[i]!, starts[i + 1]!))
       extents[level - 1] = [extents[level - 1]?.[0] ?? fraction, fraction];
-  }
   known.set(map, extents);
   return extents;
 }

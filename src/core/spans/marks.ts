@@ -18,10 +18,15 @@ export interface MarkedLeaf {
 /** Lengths (mm) that differ by less are the same: binary dust. */
 const SAME = 1e-6;
 
-/** A span with its rounded marks beside the exact ones. */
-interface Working extends Span {
-  readonly exactFrom: number;
-  readonly exactTo: number;
+/** Spans by number from 0, in order, of which some are gone; a last number beyond them stands for the leaf's end. */
+interface Working {
+  readonly from: Float64Array;
+  readonly exactFrom: Float64Array;
+  readonly exactTo: Float64Array;
+  readonly level: Int32Array;
+  /** Neighbours of each span that are left. */
+  readonly before: Int32Array;
+  readonly after: Int32Array;
 }
 
 /**
@@ -30,60 +35,90 @@ interface Working extends Span {
  * least tab is merged with the neighbour whose depth is nearest, the longer one among equals, else the one toward the head.
  * A span that rounding closes up has no length left, so it is merged and listed like the others.
  */
-export function markLeaf(exact: readonly Span[], rules: MarkRules): MarkedLeaf {
-  const working = roundBoundaries(joinSpans(exact), rules.step);
+export function markLeaf(exact: readonly Span[], { step, leastTab, depths }: MarkRules): MarkedLeaf {
+  const working = roundBoundaries(joinSpans(exact), step);
   const merged: MergedSpan[] = [];
-  for (;;) {
-    const index = shortest(working, rules.leastTab);
-    if (index < 0) break;
-    const span = working[index]!;
-    const into = nearestNeighbour(working, index, rules.depths);
-    merged.push({ from: tidy(span.exactFrom, 3), to: tidy(span.exactTo, 3), level: span.level, into: into.level });
-    merge(working, index, into.level);
+  const least = Math.max(leastTab - SAME, SAME);
+  // Merging makes no span that is shorter, so all of one length are merged on one way down the leaf.
+  for (let length = shortest(working); length < least; length = shortest(working)) {
+    for (let i = 0; i < working.level.length && !isWhole(working); ) {
+      if (lengthOf(working, i) > length + SAME) i = working.after[i]!;
+      else i = mergeSpan(working, i, depths, merged);
+    }
   }
-  const spans = working.map(({ from, to, level }) => ({ from, to, level }));
-  return { spans, merged };
+  return { spans: spansLeft(working), merged };
 }
 
-function roundBoundaries(spans: readonly Span[], step: number): Working[] {
+function roundBoundaries(spans: readonly Span[], step: number): Working {
   const end = spans.at(-1)?.to ?? 0;
   const mark = (at: number): number => (at === 0 || at === end ? at : Math.min(roundTo(at, step), end));
-  return spans.map(({ from, to, level }) => ({ from: mark(from), to: mark(to), level, exactFrom: from, exactTo: to }));
-}
-
-function shortest(spans: readonly Working[], leastTab: number): number {
-  if (spans.length < 2) return -1;
-  let found = -1;
-  let least = Math.max(leastTab - SAME, SAME);
-  for (let i = 0; i < spans.length; i += 1) {
-    const length = spans[i]!.to - spans[i]!.from;
-    if (length >= least) continue;
-    found = i;
-    least = length - SAME;
+  const count = spans.length;
+  const [from, exactFrom, exactTo] = [new Float64Array(count + 1), new Float64Array(count), new Float64Array(count)];
+  const [level, before, after] = [new Int32Array(count), new Int32Array(count), new Int32Array(count)];
+  for (let i = 0; i < count; i += 1) {
+    const span = spans[i]!;
+    from[i] = mark(span.from);
+    exactFrom[i] = span.from;
+    exactTo[i] = span.to;
+    level[i] = span.level;
+    before[i] = i - 1;
+    after[i] = i + 1;
   }
-  return found;
+  from[count] = end;
+  return { from, exactFrom, exactTo, level, before, after };
 }
 
-function nearestNeighbour(spans: readonly Working[], index: number, depths: readonly number[]): Working {
-  const span = spans[index]!;
-  const before = spans[index - 1];
-  const after = spans[index + 1];
-  if (!before || !after) return (before ?? after)!;
-  const change = (other: Working): number => Math.abs(depths[other.level - 1]! - depths[span.level - 1]!);
+/** One span is left, from head to tail. */
+function isWhole({ level, after }: Working): boolean {
+  return after[0] === level.length;
+}
+
+/** The least length; of a span alone it does not matter. */
+function shortest(working: Working): number {
+  let least = Number.POSITIVE_INFINITY;
+  if (isWhole(working)) return least;
+  for (let i = 0; i < working.level.length; i = working.after[i]!) least = Math.min(least, lengthOf(working, i));
+  return least;
+}
+
+function lengthOf({ from, after }: Working, span: number): number {
+  return from[after[span]!]! - from[span]!;
+}
+
+/** Gives a span the level of a neighbour, joins it with each neighbour of that level and lists it. Gives the span that it is a part of now. */
+function mergeSpan(working: Working, span: number, depths: readonly number[], merged: MergedSpan[]): number {
+  const { exactFrom, exactTo, level, before, after } = working;
+  const into = level[nearestNeighbour(working, span, depths)]!;
+  merged.push({ from: tidy(exactFrom[span]!, 3), to: tidy(exactTo[span]!, 3), level: level[span]!, into });
+  level[span] = into;
+  if (level[after[span]!] === into) takeOut(working, after[span]!);
+  if (level[before[span]!] !== into) return span;
+  takeOut(working, span);
+  return before[span]!;
+}
+
+function nearestNeighbour(working: Working, span: number, depths: readonly number[]): number {
+  const { level } = working;
+  const [before, after] = [working.before[span]!, working.after[span]!];
+  if (before < 0) return after;
+  if (after === level.length) return before;
+  const change = (other: number): number => Math.abs(depths[level[other]! - 1]! - depths[level[span]! - 1]!);
   const nearer = change(before) - change(after);
   if (Math.abs(nearer) > SAME) return nearer < 0 ? before : after;
-  return after.to - after.from > before.to - before.from + SAME ? after : before;
+  return lengthOf(working, after) > lengthOf(working, before) + SAME ? after : before;
 }
 
-/** Gives a span the level of a neighbour, and joins it with each neighbour of that level. No two neighbours have one level before, nor after. */
-function merge(spans: Working[], index: number, level: number): void {
-  spans[index] = { ...spans[index]!, level };
-  joinWithNext(spans, index);
-  joinWithNext(spans, index - 1);
+/** Joins a span with the one before it. */
+function takeOut({ exactTo, level, before, after }: Working, gone: number): void {
+  const [first, next] = [before[gone]!, after[gone]!];
+  exactTo[first] = exactTo[gone]!;
+  after[first] = next;
+  if (next < level.length) before[next] = first;
 }
 
-function joinWithNext(spans: Working[], index: number): void {
-  const [span, next] = [spans[index], spans[index + 1]];
-  if (span && next && span.level === next.level)
-    spans.splice(index, 2, { ...span, to: next.to, exactTo: next.exactTo });
+function spansLeft({ from, level, after }: Working): Span[] {
+  const spans: Span[] = [];
+  for (let i = 0; i < level.length; i = after[i]!)
+    spans.push({ from: from[i]!, to: from[after[i]!]!, level: level[i]! });
+  return spans;
 }

@@ -19,16 +19,22 @@ export interface MergedSpan {
   readonly into: number;
 }
 
-/** Joins neighbours of the same level and drops spans without length. Spans are in order and gapless. */
-export function joinSpans(spans: readonly Span[]): Span[] {
-  const joined: Span[] = [];
-  for (const span of spans) {
-    const last = joined.at(-1);
-    if (span.to <= span.from) continue;
-    if (last && last.level === span.level) joined[joined.length - 1] = { ...last, to: span.to };
-    else joined.push(span);
+/** Spans in order and gapless, as they are added: neighbours of the same level are joined, and what has no length is dropped. */
+export class JoinedSpans {
+  readonly spans: { from: number; to: number; level: number }[] = [];
+
+  add(from: number, to: number, level: number): void {
+    const last = this.spans[this.spans.length - 1];
+    if (to <= from) return;
+    if (last && last.level === level) last.to = to;
+    else this.spans.push({ from, to, level });
   }
-  return joined;
+}
+
+export function joinSpans(spans: readonly Span[]): Span[] {
+  const joined = new JoinedSpans();
+  for (const { from, to, level } of spans) joined.add(from, to, level);
+  return joined.spans;
 }
 
 /** Cut at each boundary between different levels, to the deeper of the two; none at head or tail. `depths` by level, 0-based. */

@@ -84,8 +84,11 @@ export function roundTo(value: number, step: number): number {
   return tidy(Math.round(value / step + 1e-9) * step);
 }
 
+/** Powers of ten, as a power is slow to compute. */
+const SCALES = Array.from({ length: 16 }, (_, decimals) => 10 ** decimals);
+
 /** Removes binary dust below 1e-5. */
 export function tidy(value: number, decimals = 5): number {
-  const scale = 10 ** decimals;
+  const scale = SCALES[decimals]!;
   return Math.round(value * scale) / scale + 0;
 }

@@ -9,6 +9,7 @@ import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-
 import { drawFile, type PictureFiles } from "./draw-file.ts";
 import { askedOf, drawSource } from "./draw-source.ts";
 import { hiddenLayers, hiddenLevels } from "./hidden.ts";
+import { inDigits } from "./in-digits.ts";
 import { levelChoice } from "./level-choice.ts";
 import { FILLING } from "./place.ts";
 import { mapOfLayers, placedNotes, readLayers } from "./read-layers.ts";
@@ -26,11 +27,17 @@ export interface KitPicture {
 const AT: FieldPath = ["picture"];
 
 /** Reads the picture that a front matter states; `tall` is about its height on the book, mm. @throws ProblemError, KitError */
-export function kitPicture(
-  files: PictureFiles,
-  matter: PictureMatter,
-  { levels, tall }: { readonly levels: readonly Level[]; readonly tall: number },
-): KitPicture {
+export function kitPicture(files: PictureFiles, matter: PictureMatter, wanted: Wanted): KitPicture {
+  const { map, notes } = drawnPicture(files, matter, wanted);
+  return { map: inDigits(map), notes };
+}
+
+interface Wanted {
+  readonly levels: readonly Level[];
+  readonly tall: number;
+}
+
+function drawnPicture(files: PictureFiles, matter: PictureMatter, { levels, tall }: Wanted): KitPicture {
   stopAt(formOf(matter));
   const background = levels.findIndex((level) => level.background) + 1;
   if (matter.layers) {

@@ -12,34 +12,40 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName } from "../../words/parts.ts";
 import { seatPartNames } from "../../words/seats.ts";
-import { cutDxf } from "./dxf-file.ts";
+import { type CutFile, filesOf, type NamedDrawing } from "./cut-forms.ts";
 import { pencilled, withNames } from "./pencil-names.ts";
 import { cutRevision } from "./revision.ts";
-import { cutSvg } from "./svg-file.ts";
+import { CUT_FORMS, writtenForms } from "./written-forms.ts";
 
-export interface CutFile {
-  readonly name: string;
-  readonly text: string;
+/** A kit's drawing, and for which of the kit's papers it is laid out; 0 where it is a part by itself. */
+export interface KitDrawing extends NamedDrawing {
+  readonly paper: number;
 }
 
 /** Free edge round a single part's drawing, mm. */
 const EDGE = 5;
 
 /**
- * Every cut file of a kit: each part by itself, and the parts laid on each of the kit's sheets. A drawing comes as SVG in
- * mm, as SVG in 1/72 in for readers that ignore units, and as DXF in mm and in inches; the name says which. Parts carry their
+ * Every drawing of a kit for cutters: each part by itself, and the parts laid on each of the kit's sheets. Parts carry their
  * names in pencil, before them the number of the `seat` that they are for.
  */
-export function cutFiles(kit: Kit, pattern: Pattern, seat?: number): CutFile[] {
-  if (!pattern.window) return [];
-  const parts = partsOf(pattern.window);
-  const about = aboutKit(kit, pattern, pattern.window);
+export function cutDrawings(kit: Kit, pattern: Pattern, seat?: number): KitDrawing[] {
+  const { window } = pattern;
+  if (!window) return [];
+  const parts = partsOf(window);
+  const about = aboutKit(kit, pattern, window);
   const namesOf = (part: Part): string[] => (seat === undefined ? [partName(part)] : seatPartNames({ ...part, seat }));
-  const single = parts.flatMap((part) => versions(part.id, partDrawing(part, kit, about, namesOf(part))));
+  const single = parts.map((part) => ({
+    name: part.id,
+    paper: 0,
+    drawing: partDrawing(part, kit, about, namesOf(part)),
+  }));
   const names = sheetNames(kit.sheets);
   const sheets = kit.sheets.flatMap((size, i) =>
-    layOut(parts, size).sheets.flatMap((sheet) =>
-      versions(`sheet-${names[i]!}-${sheet.material}-${sheet.number}`, {
+    layOut(parts, size).sheets.map((sheet) => ({
+      name: `sheet-${names[i]!}-${sheet.material}-${sheet.number}`,
+      paper: i,
+      drawing: {
         title: say.cutSheetTitle({
           title: kit.title,
           material: materialName(sheet),
@@ -51,20 +57,22 @@ export function cutFiles(kit: Kit, pattern: Pattern, seat?: number): CutFile[] {
         width: size.width,
         height: size.height,
         paths: withNames(sheet, size, namesOf),
-      }),
-    ),
+      },
+    })),
   );
   return [...single, ...sheets];
 }
 
-/** A drawing as SVG in mm and in 1/72 in, and as DXF in mm and inches. */
-export function versions(name: string, drawing: CutDrawing): CutFile[] {
-  return [
-    { name: `${name}-mm.svg`, text: cutSvg(drawing, "mm") },
-    { name: `${name}-72dpi.svg`, text: cutSvg(drawing, "72") },
-    { name: `${name}-mm.dxf`, text: cutDxf(drawing, "mm") },
-    { name: `${name}-inch.dxf`, text: cutDxf(drawing, "inch") },
-  ];
+/** The files that a build writes beside the page of a kit, or of a `seat`. */
+export function writtenFiles(kit: Kit, pattern: Pattern, seat?: number): CutFile[] {
+  return cutDrawings(kit, pattern, seat).flatMap((one) => filesOf(one, writtenForms(one.paper)));
+}
+
+/** A kit's cut file by its name, in whatever form; undefined where there is no drawing of this name. */
+export function cutFile(kit: Kit, pattern: Pattern, name: string): CutFile | undefined {
+  const form = CUT_FORMS.find((ending) => name.endsWith(`-${ending}`));
+  const drawing = form && cutDrawings(kit, pattern).find((one) => name === `${one.name}-${form}`);
+  return drawing && filesOf(drawing, [form])[0];
 }
 
 function partDrawing(part: Part, kit: Kit, about: string, names: readonly string[]): CutDrawing {

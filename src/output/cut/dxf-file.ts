@@ -17,26 +17,27 @@ const LINE_TYPES: Readonly<Record<string, readonly number[]>> = {
   DOT: [0, -0.75],
 };
 
-/** `$INSUNITS` and `$MEASUREMENT` of the two units (DXF header variables: 1 inch, 4 millimetres). */
+/** `$INSUNITS` and `$MEASUREMENT` of the two units (DXF header variables: 1 inch, 4 millimetres), and decimals for a thousandth of a millimetre. */
 const UNITS = {
-  mm: { insunits: 4, measurement: 1, scale: 1 },
-  inch: { insunits: 1, measurement: 0, scale: 1 / MM_PER_INCH },
+  mm: { insunits: 4, measurement: 1, scale: 1, decimals: 3 },
+  inch: { insunits: 1, measurement: 0, scale: 1 / MM_PER_INCH, decimals: 5 },
 } as const;
 
 /** A cut file as DXF R12: a layer an operation, closed POLYLINEs, y up, no text, blocks or splines. */
 export function cutDxf(drawing: CutDrawing, unit: "mm" | "inch"): string {
-  const { insunits, measurement, scale } = UNITS[unit];
+  const { insunits, measurement, scale, decimals } = UNITS[unit];
+  const at = (mm: number): number => Number((mm * scale).toFixed(decimals)) + 0;
   const pairs: Pair[] = [
     [999, comment(drawing.about)],
-    ...header(drawing, insunits, measurement, scale),
-    ...tables(scale),
+    ...header(drawing, insunits, measurement, at),
+    ...tables(at),
     [0, "SECTION"],
     [2, "ENTITIES"],
-    ...drawing.paths.flatMap((path) => polyline(path, drawing.height, scale)),
+    ...drawing.paths.flatMap((path) => polyline(path, drawing.height, at)),
     [0, "ENDSEC"],
     [0, "EOF"],
   ];
-  return pairs.map(([code, value]) => `${code}\r\n${value}\r\n`).join("");
+  return pairs.map(([code, value]) => `${code}\n${value}\n`).join("");
 }
 
 /** Comments of R12 are read in many code pages, so other letters than ASCII are written as DXF writes them elsewhere: `\U+00E9`. */
@@ -46,9 +47,12 @@ function comment(words: string): string {
     .replace(/[^ -~]/g, (letter) => `\\U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`);
 }
 
+/** From mm to the file's unit. */
+type Place = (mm: number) => number;
+
 type Pair = readonly [code: number, value: string | number];
 
-function header(drawing: CutDrawing, insunits: number, measurement: number, scale: number): Pair[] {
+function header(drawing: CutDrawing, insunits: number, measurement: number, at: Place): Pair[] {
   return [
     [0, "SECTION"],
     [2, "HEADER"],
@@ -63,14 +67,14 @@ function header(drawing: CutDrawing, insunits: number, measurement: number, scal
     [20, 0],
     [30, 0],
     [9, "$EXTMAX"],
-    [10, round(drawing.width * scale)],
-    [20, round(drawing.height * scale)],
+    [10, at(drawing.width)],
+    [20, at(drawing.height)],
     [30, 0],
     [0, "ENDSEC"],
   ];
 }
 
-function tables(scale: number): Pair[] {
+function tables(at: Place): Pair[] {
   const types = Object.entries(LINE_TYPES).flatMap(([name, dashes]): Pair[] => [
     [0, "LTYPE"],
     [2, name],
@@ -78,8 +82,8 @@ function tables(scale: number): Pair[] {
     [3, name.toLowerCase()],
     [72, 65],
     [73, dashes.length],
-    [40, round(dashes.reduce((sum, dash) => sum + Math.abs(dash), 0) * scale)],
-    ...dashes.map((dash): Pair => [49, round(dash * scale)]),
+    [40, at(dashes.reduce((sum, dash) => sum + Math.abs(dash), 0))],
+    ...dashes.map((dash): Pair => [49, at(dash)]),
   ]);
   const layers = OPERATIONS.flatMap((operation): Pair[] => [
     [0, "LAYER"],
@@ -105,12 +109,12 @@ function tables(scale: number): Pair[] {
   ];
 }
 
-function polyline(path: ToolPath, height: number, scale: number): Pair[] {
+function polyline(path: ToolPath, height: number, at: Place): Pair[] {
   const vertices = path.points.flatMap(([x, y]): Pair[] => [
     [0, "VERTEX"],
     [8, path.operation],
-    [10, round(x * scale)],
-    [20, round((height - y) * scale)],
+    [10, at(x)],
+    [20, at(height - y)],
     [30, 0],
   ]);
   return [
@@ -125,8 +129,4 @@ function polyline(path: ToolPath, height: number, scale: number): Pair[] {
     [0, "SEQEND"],
     [8, path.operation],
   ];
-}
-
-function round(value: number): number {
-  return Number(value.toFixed(6)) + 0;
 }

@@ -14,6 +14,9 @@ const LOOK: Readonly<Record<Operation, { readonly colour: string; readonly dash:
 
 const STROKE = 0.25;
 
+/** Thousandths of a millimetre, or of a point. */
+const DECIMALS = 3;
+
 /** Points of a typographic inch: readers that ignore units take a number for this many to the inch. */
 const PER_INCH = 72;
 
@@ -23,7 +26,7 @@ const PER_INCH = 72;
  */
 export function cutSvg(drawing: CutDrawing, unit: "mm" | "72"): string {
   const scale = unit === "mm" ? 1 : PER_INCH / MM_PER_INCH;
-  const size = (value: number): string => num(value * scale, 4);
+  const size = (value: number): string => num(value * scale, DECIMALS);
   const suffix = unit === "mm" ? "mm" : "";
   const layers = OPERATIONS.toReversed().map((operation) => {
     const paths = drawing.paths.filter((path) => path.operation === operation);
@@ -45,5 +48,5 @@ ${layers.join("")}</svg>
 
 function pathData({ points, closed }: ToolPath, scale: number): string {
   const placed = points.map(([x, y]) => [x * scale, y * scale] as const);
-  return closed ? ringPath(placed, 4) : linePath(placed, 4);
+  return closed ? ringPath(placed, DECIMALS) : linePath(placed, DECIMALS);
 }

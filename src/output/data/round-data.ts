@@ -1,4 +1,5 @@
 import type { Point } from "../../core/geometry/point.ts";
+import { thinOut } from "../../core/geometry/simplify.ts";
 import type { Card } from "../../core/window/card.ts";
 import type { PartKind } from "../../core/window/part.ts";
 
@@ -75,6 +76,9 @@ export interface RoundPart {
 /** Parts of the window that the view shows in place. */
 const SHOWN_PARTS: readonly PartKind[] = ["base-frame", "glazing", "door", "largest-motif", "motif"];
 
+/** How far the view's outlines may run beside those that are cut, mm: less than is seen. */
+const ROUGH = 0.03;
+
 /** Takes from a published pattern what the view needs. */
 export function roundData(published: RoundData): RoundData {
   const { kit, title, book, levels, fit, leaves, light, insert, lostLeaves } = published;
@@ -110,11 +114,6 @@ export function roundData(published: RoundData): RoundData {
   };
 }
 
-/** A classic script that hands the data to the view: unlike a fetch, it also loads from a page opened from the disk. */
-export function roundScript(data: RoundData): string {
-  return `(globalThis.leaflightRound??={}).data=${JSON.stringify(data)};\n`;
-}
-
 function lightOf({ diameter, height, floor, centre, notches }: RoundLight): RoundLight {
   return {
     diameter,
@@ -133,7 +132,7 @@ function insertOf({ hinge, panel, parts }: RoundInsert): RoundInsert {
       .filter(({ kind }) => SHOWN_PARTS.includes(kind))
       .map(({ kind, outlines, scores, card, seat, spacers }) => ({
         kind,
-        outlines,
+        outlines: thinOut(outlines, ROUGH),
         scores,
         ...(card ? { card } : {}),
         ...(seat ? { seat, spacers: spacers ?? 0 } : {}),

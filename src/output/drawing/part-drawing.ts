@@ -10,17 +10,20 @@ import { tag, text } from "./svg-text.ts";
 /** Decimals of a millimetre that cut lines keep. */
 const FINE = 3;
 
-/** A part's lines at a place: cut lines full, scores dashed, positions dash-dot with their labels. `times` as strong, for small figures. */
-export function partDrawing(
-  part: Part,
-  place: (point: Point) => Point,
-  options: { readonly times?: number; readonly labels?: boolean; readonly fill?: string } = {},
-): string {
-  const { times = 1, labels = true, fill = "none" } = options;
-  const outline = ringsPath(
-    part.outlines.map((ring) => ring.map(place)),
-    FINE,
-  );
+/** How a part is drawn. */
+interface PartLook {
+  /** Lines so many times as strong as on sheets to cut by. */
+  readonly times?: number;
+  readonly labels?: boolean;
+  readonly fill?: string;
+  /** Writes the outlines; as they are cut where nothing is given. */
+  readonly outline?: (rings: readonly (readonly Point[])[]) => string;
+}
+
+/** A part's lines at a place: cut lines full, scores dashed, positions dash-dot with their labels. */
+export function partDrawing(part: Part, place: (point: Point) => Point, options: PartLook = {}): string {
+  const { times = 1, labels = true, fill = "none", outline: drawn = toCut } = options;
+  const outline = drawn(part.outlines.map((ring) => ring.map(place)));
   const line = (points: readonly Point[]): string => linePath(points.map(place), FINE);
   const labelled = labels ? part.marks.filter((mark) => mark.kind && labelFits(mark)) : [];
   return [
@@ -29,6 +32,10 @@ export function partDrawing(
     ...part.marks.map((mark) => tag("path", { d: line(mark.line), ...lineLook("position", times) })),
     ...labelled.map((mark) => markLabel(mark, place)),
   ].join("");
+}
+
+function toCut(rings: readonly (readonly Point[])[]): string {
+  return ringsPath(rings, FINE);
 }
 
 /** Width of a label's letters, as a share of their size. */

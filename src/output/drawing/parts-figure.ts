@@ -1,3 +1,4 @@
+import type { Area } from "../../core/geometry/area.ts";
 import { extentOf } from "../../core/packing/pack.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { Part } from "../../core/window/part.ts";
@@ -5,6 +6,7 @@ import type { BookWindow } from "../../core/window/window.ts";
 import * as say from "../../words/messages.ts";
 import { partName, partUse } from "../../words/parts.ts";
 import { type Figure, figureOf } from "./figure.ts";
+import { lookedAt } from "./looked-at.ts";
 import { MATERIAL } from "./material-tints.ts";
 import { partDrawing } from "./part-drawing.ts";
 
@@ -14,6 +16,10 @@ const PAD = 3;
 /** Figures of parts are printed this large, and their lines at this share of the sheets'. */
 const PRINTED = 16;
 const FINER = 0.4;
+
+/** How high such a figure is shown, CSS px (`.parts .figure` in site.css), and how much of one is not seen. */
+const SHOWN = 104;
+const UNSEEN = 0.3;
 
 /** One part of a window in a small figure of its own. */
 export function partFigure(part: Part, window: BookWindow, units: UnitSystem): Figure {
@@ -26,7 +32,13 @@ export function partFigure(part: Part, window: BookWindow, units: UnitSystem): F
   };
   const label = say.drawPart({ part: partName(part), use: partUse(part, window, units) });
   const times = (FINER * Math.max(field.width, field.height)) / PRINTED;
-  const look = { times, labels: false, fill: MATERIAL[part.material] };
+  const rough = (UNSEEN * field.height) / SHOWN;
+  const look = {
+    times,
+    labels: false,
+    fill: MATERIAL[part.material],
+    outline: (rings: Area) => lookedAt(rings, rough),
+  };
   return figureOf(
     field,
     label,

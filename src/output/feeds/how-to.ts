@@ -25,7 +25,7 @@ export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo>
     name: kit.title,
     description: kit.summary,
     inLanguage: settings.language,
-    image: [`${page}social.png`, ...photoViews(kit.photos, "photos").map((photo) => page + photo.fallback)],
+    image: [`${page}social.jpg`, ...photoViews(kit.photos, "photos").map((photo) => page + photo.fallback)],
     ...(author ? { author } : {}),
     ...publication(kit),
     yield: say.howToYield(),
@@ -104,7 +104,7 @@ function stepOf(view: KitView, step: Step, number: number, page: string): HowToS
     name: step.title,
     url: `${page}#step-${number}`,
     itemListElement: [
-      { "@type": "HowToDirection", text: step.text[view.kit.units] },
+      { "@type": "HowToDirection", text: step.text },
       ...cautions.map(({ title, short }) => ({
         "@type": "HowToTip" as const,
         text: say.howToTip({ title, text: short }),

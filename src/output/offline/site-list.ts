@@ -64,7 +64,7 @@ const RARE_LETTERS =
   /^assets\/fonts\/(own-|.*-(latin-ext|vietnamese|greek|greek-ext|cyrillic|cyrillic-ext)(-\d+)?\.woff2$)/;
 /** For link previews, authors, editors, teachers, other programs, terms of licences, missing addresses, and photos in the format that no browser with a worker asks for. */
 const NOT_KEPT =
-  /^(schema|private)\/|^(404\.html|sitemap\.xml|feed\.xml|licences\.txt)$|^kits\/[^/]+\/((social\.png|makeability\.json)$|(photos|pictures)\/.*\.jpg$)/;
+  /^(schema|private)\/|^(404\.html|sitemap\.xml|feed\.xml|licences\.txt)$|^kits\/[^/]+\/((social\.jpg|makeability\.json)$|(photos|pictures)\/.*\.jpg$)/;
 
 /** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named; `editions` are by slug. */
 export function listSite(

@@ -21,7 +21,7 @@ export function coverPart(view: PrintedKit, seat: number | undefined): Html {
 <h1 dir="auto"${longClass(kit.title, MOST.title)}>${kit.title}</h1>
 <p class="${anyLonger([kit.summary], MOST.summary) ? "lede long" : "lede"}" dir="auto">${kit.summary}</p>
 <img class="cover-picture" src="../cover.jpg" alt="${say.kitFrontAlt({ title: kit.title })}">
-${factList(figures.key, "figures", (value) => value[kit.units])}
+${factList(figures.key, "figures")}
 <div class="plan"><h2>${say.packetPlan()}</h2><ul data-print-plan="${JSON.stringify(sheets)}">${printPlan(sheets)}</ul></div>
 <p class="${anyLonger(told, MOST.told) ? "tagline long" : "tagline"}">${tagline(view)}${told.map((one) => ` · ${one}`)}</p>
 </section>`;

@@ -1,12 +1,11 @@
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
-import { dual } from "./dual.ts";
 import { factList } from "./facts.ts";
 import { type Html, html, rich } from "./markup.ts";
 
 /** What a kit's page shows first: the figures that kits are compared by, and a line on the kind of work. */
 export function figuresPart(view: Pick<KitView, "figures" | "difficulty" | "pattern">): Html {
-  return html`${factList(view.figures.key, "figures", dual)}
+  return html`${factList(view.figures.key, "figures")}
 <p class="tagline">${tagline(view)}</p>`;
 }
 

@@ -1,6 +1,7 @@
 import type { KitView } from "../views/kit-view.ts";
 import { bookPart } from "./book.ts";
 import { cautionsPart } from "./cautions.ts";
+import { drawnAgain } from "./drawn-once.ts";
 import { figuresPart } from "./figures.ts";
 import { GIST_PARTS } from "./gists.ts";
 import type { Html } from "./markup.ts";
@@ -15,6 +16,8 @@ import { withTerms } from "./terms.ts";
 import { warningsPart } from "./warnings.ts";
 import { windowPart } from "./window-part.ts";
 
+type Steps = Parameters<typeof stepsPart>[0];
+
 /** The glossary as a kit's page links to it. */
 const GLOSSARY = "../../glossary/index.html";
 
@@ -28,7 +31,7 @@ export const KIT_PARTS = {
   measure: measurePart,
   pattern: patternPart,
   preparation: explained(preparationPart),
-  steps: explained(stepsPart),
+  steps: explained((view: Steps) => stepsPart(view, drawnAgain)),
   supplies: explained(suppliesPart),
   tacks: explained(tacksPart),
   takes: takesPart,

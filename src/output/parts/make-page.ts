@@ -4,7 +4,6 @@ import * as say from "../../words/messages.ts";
 import { stageTitle } from "../../words/stages.ts";
 import { unitName } from "../../words/units.ts";
 import type { KitView } from "../views/kit-view.ts";
-import { dual } from "./dual.ts";
 import { makeBook, suppliesToTick } from "./make-parts.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
 import { stepItem } from "./steps.ts";
@@ -19,7 +18,7 @@ export function makePage(view: KitView): Html {
   return html`<main id="main" class="wrap make" data-make>
 <p class="over"><a href="../index.html" data-home>‹ ${say.makeBack({ title: kit.title })}</a></p>
 <h1>${say.makeTitle({ title: kit.title })}</h1>
-<p class="lede"><span data-name></span> <span data-book>${dual(makeBook(kit.book))}</span></p>
+<p class="lede"><span data-name></span> <span data-book>${makeBook(kit.book, kit.units)}</span></p>
 <noscript><p class="panel warn">${withoutScript()}</p></noscript>
 <div class="panel warn" data-wait role="status" hidden></div>
 <div data-piece hidden></div>

@@ -1,13 +1,18 @@
 import type { Book } from "../../core/book/book.ts";
-import { type Dual, dual, dualDepth } from "../../words/dual.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import type { SupplyView } from "../views/supply-view.ts";
 import { type Html, html, raw } from "./markup.ts";
 
 /** Whose book a piece is made in. */
-export function makeBook({ leaves, leafHeight, leafWidth, blockThickness }: Book): Dual {
-  const [height, width, thickness] = [leafHeight, leafWidth, blockThickness].map(dualDepth) as [Dual, Dual, Dual];
-  return dual((unit) => say.makeBook({ leaves, height: height[unit], width: width[unit], thickness: thickness[unit] }));
+export function makeBook({ leaves, leafHeight, leafWidth, blockThickness }: Book, units: UnitSystem): string {
+  return say.makeBook({
+    leaves,
+    height: formatSize(leafHeight, units),
+    width: formatSize(leafWidth, units),
+    thickness: formatSize(blockThickness, units),
+  });
 }
 
 /** What is laid out before the work begins, to be ticked; `ticked` are those at hand, by their names. */

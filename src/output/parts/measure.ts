@@ -1,7 +1,8 @@
 import type { KitView } from "../views/kit-view.ts";
-import { type Html, raw } from "./markup.ts";
+import { drawnOnce } from "./drawn-once.ts";
+import type { Html } from "./markup.ts";
 
 /** What is measured on a book. */
 export function measurePart({ measuring }: Pick<KitView, "measuring">): Html {
-  return raw(measuring.svg);
+  return drawnOnce(measuring, "drawn-book");
 }

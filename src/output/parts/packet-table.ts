@@ -39,13 +39,13 @@ function kindOf({ batch, rows }: TableBlock): string {
   return rows.reduce((sum, { lines }) => sum + lines.length, 0) > HALF_PAGE ? " long" : "";
 }
 
-function heading({ kit, shown, preparation }: PrintedKit, { batch, rows }: TableBlock, size: TableSize): Html {
+function heading({ shown, preparation }: PrintedKit, { batch, rows }: TableBlock, size: TableSize): Html {
   const [first, last] = [rows[0]!.first.leaf, rows.at(-1)!.last.leaf];
   if (!batch)
     return headed(say.packetTableBorder({ place: first === shown.leaves[0]!.leaf ? "opening" : "closing" }), size);
   const { number } = batch;
   const { packing, pieces } = preparation.batches[number - 1]!;
-  const packed = say.packetTablePacking({ packing: packing[kit.units], pieces: pieces ?? 0 });
+  const packed = say.packetTablePacking({ packing, pieces: pieces ?? 0 });
   return html`<header>${raw(hereDrawing(shown, batch))}${headed(say.packetTableBatch({ number, first, last }), size)}<p>${packed}</p></header>`;
 }
 

@@ -1,7 +1,6 @@
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { Preparation } from "../views/preparation.ts";
-import { dual } from "./dual.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** How the book is made ready: where the pages are, what is scored, and the packing for each batch. */
@@ -17,7 +16,7 @@ ${borders(preparation)}</div>
 ${scoring(preparation)}
 <p class="note">${say.preparationScoringNote()}</p>
 ${packing}
-<p class="note">${rich(say.preparationCaliper, { thickness: dual(preparation.caliper) })}</p>`;
+<p class="note">${rich(say.preparationCaliper, { thickness: preparation.caliper })}</p>`;
 }
 
 function places({ firstLeaf, lastLeaf, lastPatternPage }: Preparation): Html {
@@ -53,7 +52,7 @@ function scoring({ scoring }: Preparation): Html {
   ];
   const rows = scoring.map(
     ({ line, depth, name, runs, leaves }) =>
-      html`<tr><th scope="row" data-label="${say.preparationLine()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepth()}">${dual(depth)}</td><td class="named" data-label="${say.preparationLevel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCount()}">${leaves}</td></tr>`,
+      html`<tr><th scope="row" data-label="${say.preparationLine()}">${line ?? say.preparationLineFree()}</th><td data-label="${say.preparationDepth()}">${depth}</td><td class="named" data-label="${say.preparationLevel()}">${name}</td><td>${runs.join("; ")}</td><td data-label="${say.preparationCount()}">${leaves}</td></tr>`,
   );
   return table(say.preparationScoring(), heads, rows);
 }
@@ -65,11 +64,11 @@ function batches({ batches, piece }: Preparation): Html {
     say.preparationTo(),
     say.preparationLeaves(),
     say.preparationPacking(),
-    ...(piece ? [rich(say.preparationPiecesOf, { size: dual(piece) })] : []),
+    ...(piece ? [rich(say.preparationPiecesOf, { size: piece })] : []),
   ];
   const rows = batches.map(
     ({ number, from, to, count, packing, pieces }) =>
-      html`<tr><th scope="row" data-label="${say.preparationBatch()}">${number}</th><td data-label="${say.preparationFrom()}">${from}</td><td data-label="${say.preparationTo()}">${to}</td><td data-label="${say.preparationLeaves()}">${count}</td><td data-label="${say.preparationPacking()}">${dual(packing)}</td>${
+      html`<tr><th scope="row" data-label="${say.preparationBatch()}">${number}</th><td data-label="${say.preparationFrom()}">${from}</td><td data-label="${say.preparationTo()}">${to}</td><td data-label="${say.preparationLeaves()}">${count}</td><td data-label="${say.preparationPacking()}">${packing}</td>${
         piece && html`<td data-label="${say.preparationPieces()}">${pieces}</td>`
       }</tr>`,
   );

@@ -1,5 +1,5 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { dualDepth } from "../../words/dual.ts";
+import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { paperLabel } from "../../words/papers.ts";
 import { PAPERS } from "../views/paper.ts";
@@ -20,7 +20,7 @@ ${seat === undefined && whose(kit)}<form class="print-bar" data-print-bar hidden
 
 /** Without scripts an address that carries a book changes nothing: the reader is told. */
 function whose({ book, units }: Kit): Markup {
-  const size = (mm: number): string => dualDepth(mm)[units];
+  const size = (mm: number): string => formatSize(mm, units);
   const told = say.packetWhose({
     leaves: book.leaves,
     height: size(book.leafHeight),

@@ -1,20 +1,29 @@
+import type { StepId } from "../../core/steps/work-step.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { stepPartName } from "../../words/step-parts.ts";
 import { toolName } from "../../words/tools.ts";
+import type { Figure } from "../drawing/figure.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { Step } from "../views/step.ts";
-import { dual } from "./dual.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
 
-/** The work, step by step. */
-export function stepsPart({ steps, legend, cautions }: Pick<KitView, "steps" | "legend" | "cautions">): Html {
+/** Markup of a step's drawing. */
+type DrawnStep = (step: StepId, figure: Figure) => string;
+
+const whole: DrawnStep = (_, { svg }) => svg;
+
+/** The work, step by step. `drawn` writes a step's drawing. */
+export function stepsPart(
+  { steps, legend, cautions }: Pick<KitView, "steps" | "legend" | "cautions">,
+  drawn: DrawnStep = whole,
+): Html {
   return html`<div class="work"><div class="legend drawn"><p>${say.stepLegend()}</p>${raw(legend.svg)}</div>
-<ol class="steps">${steps.map((step, i) => stepItem(step, i + 1, cautions))}</ol></div>`;
+<ol class="steps">${steps.map((step, i) => stepItem(step, i + 1, cautions, drawn))}</ol></div>`;
 }
 
 /** A step with its number and the cautions that belong to it, in short; they are looked up among `cautions`. */
-export function stepItem(step: Step, number: number, cautions: KitView["cautions"]): Html {
+export function stepItem(step: Step, number: number, cautions: KitView["cautions"], drawn: DrawnStep = whole): Html {
   const { title, time, drying, text, figure } = step;
   const care = step.cautions
     .flatMap((id) => cautions.filter((caution) => caution.id === id))
@@ -24,7 +33,7 @@ export function stepItem(step: Step, number: number, cautions: KitView["cautions
     time !== "" && html` <span class="time">${say.stepTime({ time })}</span>`
   }${
     drying !== "" && html` <span class="time">${drying}</span>`
-  }</h3><p>${dual(text)}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div></li>`;
+  }</h3><p>${text}</p>${needs(step)}${care}</div>${figure && html`<div class="drawn">${raw(drawn(step.id, figure))}</div>`}</div></li>`;
 }
 
 /** Parts and tools of a step. */

@@ -1,6 +1,7 @@
 import { OPERATIONS, type Operation, REFERENCE } from "../../core/packing/operation.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
+import { CUT_FORMS, type CutForm, writtenForms } from "../cut/written-forms.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { pocketView, type WindowView, windowView } from "../views/window-view.ts";
 import { type Html, html } from "./markup.ts";
@@ -17,16 +18,19 @@ export function windowPart({ kit, pattern }: Pick<KitView, "kit" | "pattern">): 
 
 /** Links to the files of one part. */
 function partFiles(file: string): Html {
-  const inMm = say.kitFileUnit({ format: "DXF", unit: "mm" });
-  const inInches = say.kitFileUnit({ format: "DXF", unit: say.kitFileInch() });
-  return html`<p class="files">${link(file, "mm.svg", "SVG")} · ${link(file, "72dpi.svg", say.kitFile72())} · ${link(file, "mm.dxf", inMm)} · ${link(file, "inch.dxf", inInches)}</p>`;
+  return html`<p class="files">${links(file, 0, " · ", {
+    "mm.svg": "SVG",
+    "mm.dxf": say.kitFileUnit({ format: "DXF", unit: "mm" }),
+    "72dpi.svg": say.kitFile72(),
+    "inch.dxf": say.kitFileUnit({ format: "DXF", unit: say.kitFileInch() }),
+  })}</p>`;
 }
 
 /** Links to the files of all parts laid out on sheets. */
 function sheetFiles(sheets: WindowView["sheets"]): Html {
-  const items = sheets.map(({ name, note, files }) => {
-    const links = files.map((file, i) => html`${i > 0 && ", "}${ofSheet(file)}`);
-    return html`<li><b>${name}</b>${note !== "" && ` (${note})`}: ${links}</li>`;
+  const items = sheets.map(({ name, note, files }, paper) => {
+    const ofSheets = files.map((file, i) => html`${i > 0 && ", "}${ofSheet(file, paper)}`);
+    return html`<li><b>${name}</b>${note !== "" && ` (${note})`}: ${ofSheets}</li>`;
   });
   const size = say.figureSides({ ...REFERENCE, unit: "mm" });
   const layers = rowText(OPERATIONS.filter((layer) => layer !== CHECK));
@@ -35,12 +39,18 @@ function sheetFiles(sheets: WindowView["sheets"]): Html {
 <p class="note">${say.kitFilesText({ layers, check: CHECK, size })}</p>`;
 }
 
-function ofSheet(file: string): Html {
-  const inMm = say.kitFileShortUnit({ format: "DXF", unit: "mm" });
-  const inInches = say.kitFileShortUnit({ format: "DXF", unit: say.kitFileInch() });
-  return html`<span class="files">${file} (${link(file, "mm.svg", "SVG")}, ${link(file, "mm.dxf", inMm)}, ${link(file, "inch.dxf", inInches)}, ${link(file, "72dpi.svg", say.kitFileShort72())})</span>`;
+function ofSheet(file: string, paper: number): Html {
+  return html`<span class="files">${file} (${links(file, paper, ", ", {
+    "mm.svg": "SVG",
+    "mm.dxf": say.kitFileShortUnit({ format: "DXF", unit: "mm" }),
+    "72dpi.svg": say.kitFileShort72(),
+    "inch.dxf": say.kitFileShortUnit({ format: "DXF", unit: say.kitFileInch() }),
+  })})</span>`;
 }
 
-function link(file: string, ending: string, words: string): Html {
-  return html`<a href="cut/${file}-${ending}">${words}</a>`;
+/** Links to a drawing in all forms; those that the page makes are there only where scripts are. */
+function links(file: string, paper: number, between: string, words: Readonly<Record<CutForm, string>>): Html {
+  const written = writtenForms(paper);
+  const made = CUT_FORMS.filter((form) => !written.includes(form));
+  return html`${written.map((form, i) => html`${i > 0 && between}<a href="cut/${file}-${form}">${words[form]}</a>`)}<span class="made">${made.map((form) => html`${between}<a href="cut/${file}-${form}" data-made>${words[form]}</a>`)}</span>`;
 }

@@ -1,8 +1,7 @@
-import { dual as both } from "../../words/dual.ts";
 import * as say from "../../words/messages.ts";
 import type { Figure } from "../drawing/figure.ts";
 import type { PartView, PocketView, WindowView } from "../views/window-view.ts";
-import { dual } from "./dual.ts";
+import { drawnOnce } from "./drawn-once.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
 
 /** What a kit has of them. */
@@ -26,17 +25,17 @@ ${window && windowMarkup(window, links)}`;
 
 function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches }: PocketView): Html {
   const most = rich(say.kitLightMost, {
-    given: dual(largest.given),
-    width: html`<strong>${dual(largest.diameter)}</strong>`,
-    height: html`<strong>${dual(largest.height)}</strong>`,
+    given: largest.given,
+    width: html`<strong>${largest.diameter}</strong>`,
+    height: html`<strong>${largest.height}</strong>`,
   });
   const text = rich(say.kitLightText, {
-    floor: html`<strong>${dual(floor)}</strong>`,
-    paper: dual(leastRemaining),
+    floor: html`<strong>${floor}</strong>`,
+    paper: leastRemaining,
   });
   return html`<h3>${say.kitLight()}</h3>
 <p>${text}</p>
-<div class="figure-pair">${captioned(plan)}${captioned(elevation)}</div>
+<div class="figure-pair">${captioned(plan, "drawn-pocket")}${captioned(elevation, "drawn-pocket-front")}</div>
 <p class="key">${most}</p>
 <p><meter class="bar" min="0" max="100" value="${largest.share}" aria-label="${say.kitLightShare()}">${say.unitPercent(largest)}</meter></p>
 <details class="notches"><summary>${say.kitNotches({ count: notches.length })}</summary>
@@ -44,25 +43,26 @@ function pocketMarkup({ floor, leastRemaining, plan, elevation, largest, notches
 }
 
 function notchItem({ leaf, notch }: PocketView["notches"][number]): Html {
-  const place = both((unit) => say.kitNotchPlace({ ...notch[unit], unit }));
-  return html`<li>${rich(say.kitNotch, { leaf, notch: dual(place) })}</li>`;
+  return html`<li>${say.kitNotch({ leaf, notch })}</li>`;
 }
 
 function windowMarkup({ panel, layers, lit, parts, sheets }: WindowView, links: CutLinks): Html {
+  const drawnLayers = captioned(layers, "drawn-layers");
   return html`<h3>${say.kitPanes()}</h3>
 <p>${panel === "wrap" ? say.kitPanesWrap() : say.kitPanesFlat()}</p>
-${lit ? html`<div class="figure-pair">${captioned(layers)}${captioned(lit)}</div>` : captioned(layers)}
+${lit ? html`<div class="figure-pair">${drawnLayers}${captioned(lit)}</div>` : drawnLayers}
 <ul class="parts">${parts.map((part) => partItem(part, links))}</ul>
 ${links.ofSheets(sheets)}`;
 }
 
 function partItem({ name, file, figure, count, material, size, use }: PartView, links: CutLinks): Html {
-  const words = rich(say.kitPart, { count, material, size: dual(size), use: dual(use) });
+  const words = rich(say.kitPart, { count, material, size: size, use: use });
   return html`<li><div class="part-figure">${raw(figure.svg)}</div><div><h4>${name}</h4><p>${words}</p>${links.ofPart(
     file,
   )}</div></li>`;
 }
 
-function captioned({ svg, label }: Figure): Html {
-  return html`<figure>${raw(svg)}<figcaption>${label}</figcaption></figure>`;
+function captioned(figure: Figure, id?: Parameters<typeof drawnOnce>[1]): Html {
+  const drawing = id ? drawnOnce(figure, id) : raw(figure.svg);
+  return html`<figure>${drawing}<figcaption>${figure.label}</figcaption></figure>`;
 }

@@ -1,6 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import { depthsOf, type Pattern } from "../../core/pattern/pattern.ts";
-import { dual, dualDepth, same } from "../../words/dual.ts";
+import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import type { Fact } from "./figures.ts";
 
@@ -9,24 +9,24 @@ export function bookFacts(kit: Kit, pattern: Pattern): Fact[] {
   const { book, fit } = pattern;
   const [before, after] = kit.fit.borderLeaves;
   const picture = fit.lastLeaf - fit.firstLeaf + 1;
-  const inUnits = (mm: number): string => dualDepth(mm)[kit.units];
+  const inUnits = (mm: number): string => formatSize(mm, kit.units);
   return [
     {
       label: say.figureLeaves(),
-      value: same(String(book.leaves)),
+      value: String(book.leaves),
       note: say.figureLeavesNote({ before, picture, after, needed: fit.lastLeaf + after }),
     },
     {
       label: say.figureHeight(),
-      value: dual((units) => say.figureHeightLeast({ height: dualDepth(fit.head + fit.height)[units] })),
+      value: say.figureHeightLeast({ height: inUnits(fit.head + fit.height) }),
       note: say.figureHeightNote({ height: inUnits(book.leafHeight) }),
     },
     {
       label: say.figureWidth(),
-      value: dualDepth(book.leafWidth),
+      value: inUnits(book.leafWidth),
       note: say.figureWidthNote({ width: inUnits(flapReach(pattern) + kit.fit.gutterClearance) }),
     },
-    { label: say.figureThickness(), value: dualDepth(book.blockThickness), note: say.figureThicknessNote() },
+    { label: say.figureThickness(), value: inUnits(book.blockThickness), note: say.figureThicknessNote() },
   ];
 }
 

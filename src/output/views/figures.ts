@@ -4,15 +4,15 @@ import type { Counts, Effort } from "../../core/plan/effort.ts";
 import { dryingOf } from "../../core/steps/work.ts";
 import type { WorkStep } from "../../core/steps/work-step.ts";
 import { toDegrees } from "../../core/units/angle.ts";
-import { type Dual, dual, dualByHand, same } from "../../words/dual.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import { hoursText, timeText } from "../../words/hours.ts";
-import { formatDepth } from "../../words/lengths.ts";
+import { formatByHand, formatDepth } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 
-/** A figure with its name; plain text or in both unit systems. */
+/** A figure with its name, as text. */
 export interface Fact {
   readonly label: string;
-  readonly value: Dual;
+  readonly value: string;
   /** What it means or how it is measured, in a few words. */
   readonly note: string;
 }
@@ -31,29 +31,35 @@ export function figuresOf(
 ): KitFigures {
   const hours = hoursText(effort.minutes);
   return {
-    key: keyFacts(pattern, counts, hours, timeNote(hoursText(effort.minutes * kit.rates.first), work)),
+    key: keyFacts(pattern, kit.units, {
+      counts,
+      hours,
+      timeNote: timeNote(hoursText(effort.minutes * kit.rates.first), work),
+    }),
     hours,
     opening: say.unitDegree({ degrees: Math.round(toDegrees(pattern.fit.opening)) }),
   };
 }
 
-function keyFacts(pattern: Pattern, counts: Counts, hours: string, timeNote: string): Fact[] {
+function keyFacts(
+  pattern: Pattern,
+  unit: UnitSystem,
+  { counts, hours, timeNote }: { readonly counts: Counts; readonly hours: string; readonly timeNote: string },
+): Fact[] {
   const { width, height, holdWidth } = pattern.fit;
   const pictured = pictureLeaves(pattern).length;
-  const size = dual((unit) =>
-    say.figureSides({ width: formatDepth(width, unit), height: formatDepth(height, unit), unit }),
-  );
+  const size = say.figureSides({ width: formatDepth(width, unit), height: formatDepth(height, unit), unit });
   return [
     { label: say.figurePicture(), value: size, note: say.figurePictureNote() },
-    { label: say.figureLevels(), value: same(String(pattern.levels.length)), note: say.figureLevelsNote() },
+    { label: say.figureLevels(), value: String(pattern.levels.length), note: say.figureLevelsNote() },
     {
       label: say.figurePictureLeaves(),
-      value: same(String(pictured)),
+      value: String(pictured),
       note: say.figurePictureLeavesNote({ count: counts.leaves - pictured }),
     },
-    { label: say.figureCuts(), value: same(String(counts.cuts)), note: say.figureCutsNote(counts) },
-    { label: say.figureHoldWidth(), value: dualByHand(holdWidth), note: say.figureHoldWidthNote() },
-    { label: say.figureTime(), value: same(hours), note: timeNote },
+    { label: say.figureCuts(), value: String(counts.cuts), note: say.figureCutsNote(counts) },
+    { label: say.figureHoldWidth(), value: formatByHand(holdWidth, unit), note: say.figureHoldWidthNote() },
+    { label: say.figureTime(), value: hours, note: timeNote },
   ];
 }
 

@@ -4,9 +4,9 @@ import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
 import type { Counts } from "../../core/plan/effort.ts";
 import type { StepId } from "../../core/steps/work-step.ts";
-import { type Dual, dual, dualByHand } from "../../words/dual.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import { leafAndPage } from "../../words/leaves.ts";
-import { formatOnRuler } from "../../words/lengths.ts";
+import { formatByHand, formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { foldSteps } from "../drawing/diagrams/fold-steps.ts";
 import { holdWidth } from "../drawing/diagrams/hold-width.ts";
@@ -18,10 +18,11 @@ import { tucking } from "../drawing/diagrams/tucking.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps from the closed book to the open one say. */
-export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): Told["text"] {
+export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cuts, tacks }: Counts): string {
+  const { units } = kit;
   switch (id) {
     case "check":
-      return checkText(pattern);
+      return checkText(pattern, units);
     case "find":
       return findText(pattern);
     case "gauge":
@@ -29,15 +30,15 @@ export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cu
     case "score":
       return say.stepScoreText({ count: scores });
     case "borderBefore":
-      return borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText);
+      return borderText(kit.fit.borderLeaves[0], pattern, say.stepBorderBeforeText, units);
     case "borderAfter":
-      return borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText);
+      return borderText(kit.fit.borderLeaves[1], pattern, say.stepBorderAfterText, units);
     case "notch":
-      return notchText(pattern.pocket!);
+      return notchText(pattern.pocket!, units);
     case "tack":
       return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
     case "hold":
-      return holdText(pattern);
+      return holdText(pattern, units);
     default:
       return foldText(kit, pattern, cuts > 0);
   }
@@ -65,16 +66,14 @@ export function foldingFigure(id: StepId, kit: Kit, pattern: Pattern): Told["fig
   }
 }
 
-function checkText({ book }: Pattern): Dual {
+function checkText({ book }: Pattern, units: UnitSystem): string {
   const { leaves, leafHeight, leafWidth, blockThickness } = book;
-  return dual((units) =>
-    say.stepCheckText({
-      leaves,
-      height: formatOnRuler(leafHeight, units),
-      width: formatOnRuler(leafWidth, units),
-      thickness: formatOnRuler(blockThickness, units),
-    }),
-  );
+  return say.stepCheckText({
+    leaves,
+    height: formatOnRuler(leafHeight, units),
+    width: formatOnRuler(leafWidth, units),
+    thickness: formatOnRuler(blockThickness, units),
+  });
 }
 
 function findText(pattern: Pattern): string {
@@ -83,46 +82,33 @@ function findText(pattern: Pattern): string {
   return say.stepFindText({ first: leafAndPage(leaves[0]!), last: leafAndPage(last), page: last.patternPage! });
 }
 
-function gaugeText({ levels }: Kit): Dual {
-  return dual((units) => {
-    const lines = levels.map(({ name, line, depth: mm }, i) => {
-      const told = { number: i + 1, name, depth: formatOnRuler(mm, units) };
-      return line === undefined ? say.stepGaugeFreeLine(told) : say.stepGaugeLine({ ...told, line });
-    });
-    return say.stepGaugeText({ lines: lines.join("; ") });
+function gaugeText({ levels, units }: Kit): string {
+  const lines = levels.map(({ name, line, depth: mm }, i) => {
+    const told = { number: i + 1, name, depth: formatOnRuler(mm, units) };
+    return line === undefined ? say.stepGaugeFreeLine(told) : say.stepGaugeLine({ ...told, line });
   });
+  return say.stepGaugeText({ lines: lines.join("; ") });
 }
 
-function borderText(count: number, pattern: Pattern, text: typeof say.stepBorderBeforeText): Dual {
+function borderText(count: number, pattern: Pattern, text: typeof say.stepBorderBeforeText, units: UnitSystem): string {
   const { name: level, depth } = pattern.levels[pattern.background - 1]!;
-  return dual((units) => text({ count, level, depth: formatOnRuler(depth, units) }));
+  return text({ count, level, depth: formatOnRuler(depth, units) });
 }
 
-function foldText(kit: Kit, pattern: Pattern, cuts: boolean): Dual {
+function foldText({ fit: { batch, cutWith }, units }: Kit, pattern: Pattern, cuts: boolean): string {
   const front = pattern.levels[0]!;
-  const { batch, cutWith } = kit.fit;
-  const cut = benchCutDepth(pattern, pattern.levels.at(-1)!.depth);
-  return dual((units) => {
-    const deepest = formatOnRuler(cut, units);
-    return cuts && pattern.fit.foldStyle === "stepped"
-      ? say.stepFoldTextStepped({
-          batch,
-          front: front.name,
-          depth: formatOnRuler(front.depth, units),
-          deepest,
-          cutWith,
-        })
-      : say.stepFoldText({ batch, deepest, cutWith: cuts ? cutWith : "nothing" });
-  });
+  const deepest = formatOnRuler(benchCutDepth(pattern, pattern.levels.at(-1)!.depth), units);
+  return cuts && pattern.fit.foldStyle === "stepped"
+    ? say.stepFoldTextStepped({ batch, front: front.name, depth: formatOnRuler(front.depth, units), deepest, cutWith })
+    : say.stepFoldText({ batch, deepest, cutWith: cuts ? cutWith : "nothing" });
 }
 
-function notchText({ notches, floor }: Pocket): Dual {
+function notchText({ notches, floor }: Pocket, units: UnitSystem): string {
   const leaves = { count: notches.length, first: notches[0]?.leaf ?? 0, last: notches.at(-1)?.leaf ?? 0 };
-  return dual((units) => say.stepNotchText({ ...leaves, floor: formatOnRuler(floor, units) }));
+  return say.stepNotchText({ ...leaves, floor: formatOnRuler(floor, units) });
 }
 
-function holdText({ fit, window }: Pattern): Dual {
-  const [width, boards] = [dualByHand(fit.holdWidth), dualByHand(fit.boardWidth)];
-  const holder = window ? "yes" : "no";
-  return dual((units) => say.stepHoldText({ width: width[units], boards: boards[units], holder }));
+function holdText({ fit, window }: Pattern, units: UnitSystem): string {
+  const [width, boards] = [formatByHand(fit.holdWidth, units), formatByHand(fit.boardWidth, units)];
+  return say.stepHoldText({ width, boards, holder: window ? "yes" : "no" });
 }

@@ -71,7 +71,7 @@ type Told = Pick<ItemCard, "of" | "title" | "lines" | "leaves">;
 function toldOf(plan: BenchPlan, progress: Progress, item: BenchItem, style: LengthStyle): Told {
   switch (item.kind) {
     case "step":
-      return stepTold(plan, item, style);
+      return stepTold(plan, item);
     case "score":
       return scoreTold(plan, progress, item, style);
     case "leaves":
@@ -79,13 +79,13 @@ function toldOf(plan: BenchPlan, progress: Progress, item: BenchItem, style: Len
   }
 }
 
-function stepTold({ kit, pattern }: BenchPlan, { step }: BenchItem, { units }: LengthStyle): Told {
+function stepTold({ kit, pattern }: BenchPlan, { step }: BenchItem): Told {
   const { id, section } = step;
   const text = windowText(id, kit, pattern) ?? foldingText(id, kit, pattern, countsOf(pattern));
   return {
     of: sectionName(section),
     title: stepTitle(id),
-    lines: [typeof text === "string" ? text : text[units]],
+    lines: [text],
     leaves: [],
   };
 }

@@ -1,6 +1,7 @@
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit } from "../../core/kit/kit.ts";
+import { lazily, once } from "../../core/lazily.ts";
 import { patternAt } from "../../core/pattern/compute.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
@@ -10,11 +11,11 @@ import { tackList } from "../../core/plan/tack-list.ts";
 import { workOf } from "../../core/steps/work.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
+import type { LengthStyle } from "../../core/units/length.ts";
 import { difficultyWord } from "../../words/difficulty.ts";
-import { type Dual, dual, styleFor } from "../../words/dual.ts";
 import { doubtText } from "../../words/findings/doubts.ts";
 import { leafAndPage } from "../../words/leaves.ts";
-import { formatLength, formatNumber } from "../../words/lengths.ts";
+import { formatLength, formatNumber, styleFor } from "../../words/lengths.ts";
 import { money } from "../../words/money.ts";
 import { cutDepth } from "../drawing/diagrams/cut-depth.ts";
 import { lineLegend } from "../drawing/diagrams/line-legend.ts";
@@ -23,7 +24,6 @@ import { wholeLeaf } from "../drawing/diagrams/whole-leaf.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { cautionsFor } from "./cautions.ts";
 import { figuresOf, type KitFigures } from "./figures.ts";
-import { lazily, once } from "./lazily.ts";
 import { type Preparation, preparationOf } from "./preparation.ts";
 import { type Row, rowOf } from "./row.ts";
 import type { Step } from "./step.ts";
@@ -68,13 +68,13 @@ export interface KitView {
 
 export interface MergedView {
   readonly leaf: LeafNumber;
-  readonly place: Dual;
+  readonly place: string;
   readonly level: number;
   readonly into: number;
 }
 
 export interface TackView {
-  readonly rows: readonly { readonly number: LeafNumber; readonly leaf: string; readonly place: Dual }[];
+  readonly rows: readonly { readonly number: LeafNumber; readonly leaf: string; readonly place: string }[];
   /** Free stretches too short to need glue. */
   readonly held: number;
 }
@@ -129,16 +129,18 @@ function marksOf({ marks, cuts, folds }: Counts): Pick<Counts, "marks" | "cuts" 
 function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
   return pattern.merged.map(({ leaf, from, to, level, into }) => ({
     leaf,
-    place: stretch(from, to, kit.fit.markStep),
+    place: stretch(from, to, styleFor(kit.units, kit.fit.markStep)),
     level,
     into,
   }));
 }
 
-/** The pattern with marks that a ruler in the kit's units has: rounded from the picture, not from other marks. */
+/** The pattern with marks that a ruler in the kit's units has: rounded from the picture, not from other marks. Pocket and window stay. */
 function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   if (Math.abs(markStep - kit.fit.markStep) < 1e-6) return pattern;
-  return patternAt({ ...kit, fit: { ...kit.fit, markStep, head: pattern.fit.head } });
+  const fit = { ...kit.fit, markStep, head: pattern.fit.head };
+  const { pocket, window } = pattern;
+  return { ...patternAt({ ...kit, light: undefined, insert: undefined, fit }), pocket, window };
 }
 
 function costText(kit: Kit, supplies: readonly Supply[]): string {
@@ -152,13 +154,13 @@ function tackView(kit: Kit, pattern: Pattern): TackView {
     rows: glued.map((tack) => ({
       number: tack.leaf.leaf,
       leaf: leafAndPage(tack.leaf),
-      place: stretch(tack.from, tack.to, kit.fit.markStep),
+      place: stretch(tack.from, tack.to, styleFor(kit.units, kit.fit.markStep)),
     })),
     held,
   };
 }
 
 /** `46.5–62 mm` from the head. */
-function stretch(from: number, to: number, step: number): Dual {
-  return dual((units) => `${formatNumber(from, styleFor(units, step))}–${formatLength(to, styleFor(units, step))}`);
+function stretch(from: number, to: number, style: LengthStyle): string {
+  return `${formatNumber(from, style)}–${formatLength(to, style)}`;
 }

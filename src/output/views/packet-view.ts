@@ -1,3 +1,4 @@
+import { lazily } from "../../core/lazily.ts";
 import { type Batch, batchesOf } from "../../core/plan/batches.ts";
 import { partsOf } from "../../core/window/window.ts";
 import { frontSymbol } from "../drawing/front/here.ts";
@@ -7,7 +8,6 @@ import type { TemplateSheet } from "../drawing/sheets/template-sheet.ts";
 import { templateSheets } from "../drawing/sheets/template-sheets.ts";
 import { SHEET } from "../drawing/sheets/true-scale.ts";
 import type { KitView } from "./kit-view.ts";
-import { lazily } from "./lazily.ts";
 import { type TableBlock, tableBlocks } from "./table-blocks.ts";
 import { marksPerLine, type TableSize } from "./table-setting.ts";
 
@@ -44,7 +44,7 @@ function packetView(view: KitView): PacketView {
   };
 }
 
-function blocksOf({ kit, rows, tacks }: KitView, batches: readonly Batch[], size: TableSize): TableBlock[] {
-  const places = tacks.rows.map(({ number, place }) => ({ leaf: number, place: place[kit.units] }));
+function blocksOf({ rows, tacks }: KitView, batches: readonly Batch[], size: TableSize): TableBlock[] {
+  const places = tacks.rows.map(({ number: leaf, place }) => ({ leaf, place }));
   return tableBlocks(rows, batches, places, marksPerLine(rows, size));
 }

@@ -5,9 +5,9 @@ import type { Kit } from "../../core/kit/kit.ts";
 import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { batchesOf } from "../../core/plan/batches.ts";
 import { type LeafRun, scoringPlan } from "../../core/plan/scoring.ts";
-import { MM_PER_INCH } from "../../core/units/length.ts";
-import { type Dual, dual, dualDepth, dualLength } from "../../words/dual.ts";
+import { MM_PER_INCH, type UnitSystem } from "../../core/units/length.ts";
 import { leafAndPage, leafRun } from "../../words/leaves.ts";
+import { formatLength, formatSize, styleFor } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { fixed } from "../../words/numbers.ts";
 
@@ -23,9 +23,9 @@ export interface Preparation {
   readonly scoring: readonly ScoredLevel[];
   readonly batches: readonly BatchRow[];
   /** Thickness of one leaf. */
-  readonly caliper: Dual;
+  readonly caliper: string;
   /** Thickness of the maker's own packing pieces, where the kit states it. */
-  readonly piece: Dual | undefined;
+  readonly piece: string | undefined;
 }
 
 /** A level's line of the gauge and the leaves that need it. */
@@ -33,7 +33,7 @@ export interface ScoredLevel {
   /** Number of the gauge's line; undefined where the gauge has none at this depth. */
   readonly line: number | undefined;
   readonly name: string;
-  readonly depth: Dual;
+  readonly depth: string;
   readonly runs: readonly string[];
   readonly leaves: number;
 }
@@ -44,7 +44,7 @@ export interface BatchRow {
   readonly from: string;
   readonly to: string;
   readonly count: number;
-  readonly packing: Dual;
+  readonly packing: string;
   readonly pieces: number | undefined;
 }
 
@@ -61,17 +61,17 @@ export function preparationOf(kit: Kit, pattern: Pattern): Preparation {
       text: offsetText(offset),
     })),
     borders: borderRuns(kit, pattern).map((run) => ({ leaves: runText(run), count: run.last - run.first + 1 })),
-    scoring: scoredLevels(pattern, runText),
+    scoring: scoredLevels(pattern, kit.units, runText),
     batches: batchesOf(pattern, kit.fit.batch, kit.gaugeTile).map((batch) => ({
       number: batch.number,
       from: leafAndPage(batch.first),
       to: leafAndPage(batch.last),
       count: batch.count,
-      packing: dualLength(batch.packing, kit.fit.markStep),
+      packing: formatLength(batch.packing, styleFor(kit.units, kit.fit.markStep)),
       pieces: batch.tiles,
     })),
-    caliper: thickness(caliper(pattern.book)),
-    piece: kit.gaugeTile === undefined ? undefined : dualDepth(kit.gaugeTile),
+    caliper: thickness(caliper(pattern.book), kit.units),
+    piece: kit.gaugeTile === undefined ? undefined : formatSize(kit.gaugeTile, kit.units),
   };
 }
 
@@ -83,7 +83,7 @@ function borderRuns({ fit: { borderLeaves } }: Kit, { fit }: Pattern): LeafRun[]
   ].filter((run) => run.last >= run.first);
 }
 
-function scoredLevels(pattern: Pattern, runText: (run: LeafRun) => string): ScoredLevel[] {
+function scoredLevels(pattern: Pattern, units: UnitSystem, runText: (run: LeafRun) => string): ScoredLevel[] {
   return scoringPlan(pattern)
     .filter((row) => row.leaves > 0)
     .map((row) => {
@@ -91,7 +91,7 @@ function scoredLevels(pattern: Pattern, runText: (run: LeafRun) => string): Scor
       return {
         line,
         name: say.preparationLevelName({ number: row.level, name }),
-        depth: dualDepth(depth),
+        depth: formatSize(depth, units),
         runs: row.runs.map(runText),
         leaves: row.leaves,
       };
@@ -121,6 +121,6 @@ function offsetText(offset: number | null): string {
 }
 
 /** A leaf is thin: more decimals than other lengths have. */
-function thickness(mm: number): Dual {
-  return dual((units) => (units === "mm" ? `${fixed(mm, 3)}\u00a0mm` : `${fixed(mm / MM_PER_INCH, 4)}\u00a0in`));
+function thickness(mm: number, units: UnitSystem): string {
+  return units === "mm" ? `${fixed(mm, 3)}\u00a0mm` : `${fixed(mm / MM_PER_INCH, 4)}\u00a0in`;
 }

@@ -1,7 +1,6 @@
 import type { SupplyId } from "../../core/kit/supply-id.ts";
 import type { Effort } from "../../core/plan/effort.ts";
 import type { MadePart, StepId, StepSection, WorkStep } from "../../core/steps/work-step.ts";
-import { type Dual, same } from "../../words/dual.ts";
 import { hoursText, timeText } from "../../words/hours.ts";
 import * as say from "../../words/messages.ts";
 import { stepTitle } from "../../words/steps.ts";
@@ -12,7 +11,7 @@ export interface Step {
   readonly id: StepId;
   readonly section: StepSection;
   readonly title: string;
-  readonly text: Dual;
+  readonly text: string;
   /** The stage that a teacher may have ready, so that nothing is left to do here. */
   readonly ready: WorkStep["ready"];
   /** Estimated time, or empty. */
@@ -26,9 +25,9 @@ export interface Step {
   readonly cautions: readonly string[];
 }
 
-/** What a step says and shows; the text is in both unit systems where they differ. */
+/** What a step says and shows. */
 export interface Told {
-  readonly text: Dual | string;
+  readonly text: string;
   readonly figure: Figure | undefined;
 }
 
@@ -40,7 +39,7 @@ export function stepOf(work: WorkStep, { text, figure }: Told, { byStage }: Effo
     id,
     section,
     title: stepTitle(id),
-    text: typeof text === "string" ? same(text) : text,
+    text,
     ready,
     time: minutes > 0 ? hoursText(minutes) : "",
     drying: dries > 0 ? say.stepDrying({ time: timeText(dries), times }) : "",

@@ -5,7 +5,6 @@ import type { StepId } from "../../core/steps/work-step.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import type { MotifPart } from "../../core/window/motif.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
-import { type Dual, dual, dualByHand } from "../../words/dual.ts";
 import { formatByHand, formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
@@ -18,25 +17,25 @@ import { windowLayers } from "../drawing/diagrams/window-layers.ts";
 import type { Told } from "./step.ts";
 
 /** What the steps of the window and the light say; undefined for a step of the book. */
-export function windowText(id: StepId, kit: Kit, pattern: Pattern): Told["text"] | undefined {
+export function windowText(id: StepId, kit: Kit, pattern: Pattern): string | undefined {
   if (id === "light") return lightText(kit);
-  return pattern.window && closingText(id, pattern.window);
+  return pattern.window && closingText(id, pattern.window, kit.units);
 }
 
-function closingText(id: StepId, window: BookWindow): Told["text"] | undefined {
+function closingText(id: StepId, window: BookWindow, units: UnitSystem): string | undefined {
   switch (id) {
     case "cut":
       return cutText(window);
     case "frame":
-      return frameText(window);
+      return frameText(window, units);
     case "glaze":
       return say.stepGlazeText(window.wish);
     case "decorate":
-      return decorateText(window);
+      return decorateText(window, units);
     case "hang":
       return say.stepHangText(window.wish);
     case "close":
-      return closeText(window);
+      return closeText(window, units);
     default:
       return undefined;
   }
@@ -66,13 +65,13 @@ function cutText(window: BookWindow): string {
   return say.stepCutText({ count: partsOf(window).filter((part) => part.material === "card").length });
 }
 
-function frameText({ wish }: BookWindow): Dual {
-  return dual((units) => say.stepFrameText({ lip: formatOnRuler(wish.lip, units) }));
+function frameText({ wish }: BookWindow, units: UnitSystem): string {
+  return say.stepFrameText({ lip: formatOnRuler(wish.lip, units) });
 }
 
-function decorateText({ motifs, frame }: BookWindow): Dual {
+function decorateText({ motifs, frame }: BookWindow, units: UnitSystem): string {
   const { left, top } = boxOf(frame.outlines);
-  const set = ({ motif, material, card, spacers, seat }: MotifPart, i: number, units: UnitSystem): string =>
+  const set = ({ motif, material, card, spacers, seat }: MotifPart, i: number): string =>
     say.stepDecorateMotif({
       number: i + 1,
       motif: motif ?? "",
@@ -81,21 +80,13 @@ function decorateText({ motifs, frame }: BookWindow): Dual {
       left: formatByHand(seat[0] - left, units),
       top: formatByHand(seat[1] - top, units),
     });
-  return dual((units) =>
-    [
-      say.stepDecorateGuide(),
-      say.stepDecorateMeasure(),
-      ...motifs.map((motif, i) => set(motif, i, units)),
-      say.stepDecorateDry(),
-    ].join(" "),
-  );
+  return [say.stepDecorateGuide(), say.stepDecorateMeasure(), ...motifs.map(set), say.stepDecorateDry()].join(" ");
 }
 
-function closeText({ stringLength }: BookWindow): Dual {
-  const string = dualByHand(stringLength);
-  return dual((units) => say.stepCloseText({ string: string[units] }));
+function closeText({ stringLength }: BookWindow, units: UnitSystem): string {
+  return say.stepCloseText({ string: formatByHand(stringLength, units) });
 }
 
-function lightText(kit: Kit): Dual {
-  return dual((units) => say.stepLightText({ setback: formatOnRuler(kit.light!.setback, units) }));
+function lightText({ light, units }: Kit): string {
+  return say.stepLightText({ setback: formatOnRuler(light!.setback, units) });
 }

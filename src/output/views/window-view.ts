@@ -7,8 +7,8 @@ import type { UnitSystem } from "../../core/units/length.ts";
 import type { PanelKind } from "../../core/window/panel.ts";
 import { type Part, sizeOfPart } from "../../core/window/part.ts";
 import { type BookWindow, partsOf } from "../../core/window/window.ts";
-import { type Dual, dual, dualDepth, dualLength, styleFor } from "../../words/dual.ts";
 import { leafAndPage } from "../../words/leaves.ts";
+import { formatLength, formatSize, styleFor } from "../../words/lengths.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName, partName, partUse } from "../../words/parts.ts";
@@ -18,16 +18,21 @@ import { windowLayers } from "../drawing/diagrams/window-layers.ts";
 import type { Figure } from "../drawing/figure.ts";
 import { litWindow } from "../drawing/front/lit-window.ts";
 import { partFigure } from "../drawing/parts-figure.ts";
-import { type NotchText, notchText } from "./row.ts";
+import { notchText } from "./row.ts";
 
 /** The light's pocket as the page and the packet show it. */
 export interface PocketView {
   readonly plan: Figure;
   readonly elevation: Figure;
-  readonly floor: Dual;
-  readonly notches: readonly { readonly leaf: string; readonly notch: Dual<NotchText> }[];
-  readonly leastRemaining: Dual;
-  readonly largest: { readonly diameter: Dual; readonly height: Dual; readonly share: number; readonly given: Dual };
+  readonly floor: string;
+  readonly notches: readonly { readonly leaf: string; readonly notch: string }[];
+  readonly leastRemaining: string;
+  readonly largest: {
+    readonly diameter: string;
+    readonly height: string;
+    readonly share: number;
+    readonly given: string;
+  };
 }
 
 /** The window as the page and the packet show it. */
@@ -47,32 +52,37 @@ export interface PartView {
   readonly file: string;
   readonly count: number;
   readonly material: string;
-  readonly use: Dual;
-  readonly size: Dual;
+  readonly use: string;
+  readonly size: string;
   readonly figure: Figure;
 }
 
 export function pocketView(kit: Kit, pattern: Pattern): PocketView | undefined {
   const { pocket } = pattern;
   if (!pocket) return undefined;
+  const { units } = kit;
+  const style = styleFor(units, kit.fit.markStep);
   const leafOf = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
   const name = (leaf: LeafNumber): string => {
     const found = leafOf.get(leaf);
     return found ? leafAndPage(found) : say.leafNotFolded({ leaf });
   };
   return {
-    plan: pocketPlan(pattern, pocket, kit.units),
-    elevation: pocketElevation(pattern, pocket, kit.units),
-    floor: dualLength(pocket.floor, kit.fit.markStep),
+    plan: pocketPlan(pattern, pocket, units),
+    elevation: pocketElevation(pattern, pocket, units),
+    floor: formatLength(pocket.floor, style),
     notches: pocket.notches.map((notch) => ({
       leaf: name(notch.leaf),
-      notch: dual((units) => notchText(notch, styleFor(units, kit.fit.markStep))!),
+      notch: say.kitNotchPlace({ ...notchText(notch, style)!, unit: units }),
     })),
-    leastRemaining: dualDepth(Math.min(pattern.book.leafWidth, ...pocket.notches.map((notch) => notch.remaining))),
+    leastRemaining: formatSize(
+      Math.min(pattern.book.leafWidth, ...pocket.notches.map((notch) => notch.remaining)),
+      units,
+    ),
     largest: {
-      diameter: dualDepth(pocket.largest.diameter),
-      height: dualDepth(pocket.largest.height),
-      given: dualDepth(pocket.light.diameter),
+      diameter: formatSize(pocket.largest.diameter, units),
+      height: formatSize(pocket.largest.height, units),
+      given: formatSize(pocket.light.diameter, units),
       share: Math.round((100 * pocket.light.diameter) / pocket.largest.diameter),
     },
   };
@@ -106,8 +116,8 @@ function partView(part: Part, window: BookWindow, units: UnitSystem): PartView {
     file: part.id,
     count: part.count,
     material: materialName(part),
-    use: dual((system) => partUse(part, window, system)),
-    size: dual((system) => say.kitPartSize({ width: dualDepth(width)[system], height: dualDepth(height)[system] })),
+    use: partUse(part, window, units),
+    size: say.kitPartSize({ width: formatSize(width, units), height: formatSize(height, units) }),
     figure: partFigure(part, window, units),
   };
 }

@@ -119,11 +119,14 @@ class RefitPage {
     this.#form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = !kept;
   }
 
-  /** A link to a file of the kit gives the file for the reader's book. */
+  /** A link to a file of the kit gives the file for the reader's book, and in a form that no build wrote for the kit's own, too. */
   async giveFile(event: Event): Promise<void> {
-    const address = (event.target as Element).closest("a[href]")?.getAttribute("href") ?? "";
-    if ((Object.keys(this.#refit).length === 0 && !isHeld()) || !isFitted(address)) return;
+    const link = (event.target as Element).closest<HTMLAnchorElement>("a[href]");
+    const address = link?.getAttribute("href") ?? "";
+    const isMade = link?.dataset["made"] !== undefined;
+    if ((Object.keys(this.#refit).length === 0 && !isHeld() && !isMade) || !isFitted(address)) return;
     event.preventDefault();
+    if (isMade && !this.#view && !isHeld()) await this.show({ refit: this.#refit, ignored: [] });
     this.#settle?.();
     if (isHeld() || !this.#view) {
       this.#answer.add(say.fitPanelFilesWait());

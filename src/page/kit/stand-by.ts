@@ -23,6 +23,8 @@ export function standBy(panel: HTMLFormElement): void {
   const waiting = new Waiting(panel);
   for (const kind of ["focusin", "pointerdown"]) panel.addEventListener(kind, () => waiting.wake());
   for (const kind of ["input", "click"]) panel.addEventListener(kind, (event) => waiting.take(event));
+  document.querySelector("main")?.addEventListener("click", (event) => waiting.takeFile(event));
+  document.documentElement.classList.add("makes-files");
   panel.querySelector("[data-measure]")?.addEventListener("click", () => askBook(panel, waiting));
   for (const radio of radios) radio.addEventListener("change", () => waiting.wake());
   // What was kept from another page may differ from the units that this page was built in.
@@ -60,6 +62,15 @@ class Waiting {
     if (this.#show || !event.target) return;
     const isAct = event.target instanceof HTMLButtonElement && event.target.dataset["measure"] === undefined;
     if (event.type === "input" || isAct) this.#done.set(event.target, event.type);
+    this.wake();
+  }
+
+  /** A file that no build wrote is made by the script that is waited for. */
+  takeFile(event: Event): void {
+    const link = (event.target as Element).closest("a[data-made]");
+    if (this.#show || !link) return;
+    event.preventDefault();
+    this.#done.set(link, "click");
     this.wake();
   }
 

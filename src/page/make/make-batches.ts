@@ -3,8 +3,7 @@ import { type Desk, deskStyle } from "../../core/bench/desk.ts";
 import { tickUntimed } from "../../core/bench/progress.ts";
 import { type BatchProgress, batchProgress } from "../../core/bench/stage-progress.ts";
 import { leavesTable } from "../../output/parts/pattern.ts";
-import { type DualRow, dualRows } from "../../output/views/dual-rows.ts";
-import { rowOf } from "../../output/views/row.ts";
+import { type Row, rowOf } from "../../output/views/row.ts";
 import { leafWords } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
 import { button, make } from "../shared/dom.ts";
@@ -31,7 +30,7 @@ function batchItem(desk: Desk, { batch, done, of }: BatchProgress, change: Chang
   table.dataset["batch"] = String(number);
   table.addEventListener("toggle", () => {
     if (!table.open || table.childElementCount > 1) return;
-    const rows = rowsOf(desk).filter(({ row }) => row.leaf >= first.leaf && row.leaf <= last.leaf);
+    const rows = rowsOf(desk).filter(({ leaf }) => leaf >= first.leaf && leaf <= last.leaf);
     table.append(tableOf(name, rows));
   });
   const item = make("li", done === of ? "done" : "", make("p", "", make("b", "", name), " ", counted(done, of)), table);
@@ -47,24 +46,18 @@ function counted(done: number, count: number): HTMLElement {
   return make("span", "gist", say.makeBatchDone({ done, count }));
 }
 
-function tableOf(caption: string, rows: readonly DualRow[]): HTMLElement {
+function tableOf(caption: string, rows: readonly Row[]): HTMLElement {
   const place = make("div", "");
   place.innerHTML = String(leavesTable(caption, rows));
   return place;
 }
 
 /** The rows of a plan's leaves, computed once. */
-const ROWS = new WeakMap<BenchPlan, readonly DualRow[]>();
+const ROWS = new WeakMap<BenchPlan, readonly Row[]>();
 
-function rowsOf(desk: Desk): readonly DualRow[] {
-  const { kit, pattern } = desk.plan;
-  const rows =
-    ROWS.get(desk.plan) ??
-    dualRows(
-      kit,
-      pattern,
-      pattern.leaves.map((leaf) => rowOf(leaf, pattern, deskStyle(desk))),
-    );
+function rowsOf(desk: Desk): readonly Row[] {
+  const { pattern } = desk.plan;
+  const rows = ROWS.get(desk.plan) ?? pattern.leaves.map((leaf) => rowOf(leaf, pattern, deskStyle(desk)));
   ROWS.set(desk.plan, rows);
   return rows;
 }

@@ -67,8 +67,7 @@ export class MakePage {
     part(this.#root, "stage-name").textContent = here ? stageTitle(here) : say.makeFinished();
     part(this.#root, "told").textContent = toldOf(this.#desk);
     part<HTMLProgressElement>(this.#root, "percent").value = summaryOf(this.#desk).percent ?? 0;
-    const { mm, in: inches } = makeBook(plan.kit.book);
-    part(this.#root, "book").textContent = this.#desk.units === "mm" ? mm : inches;
+    part(this.#root, "book").textContent = makeBook(plan.kit.book, this.#desk.units);
     this.#stages.show(this.#desk, stages);
     this.#supplies.show(this.#desk);
     this.#showLinks();

@@ -39,7 +39,6 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const svg = frontPicture(view.pattern, { slug: view.slug, title: view.kit.title, mood });
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
     image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
-  document.body.className = `${view.kit.units}-kit`;
   const paper = bar?.querySelector("select");
   const sheet = new CSSStyleSheet();
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];

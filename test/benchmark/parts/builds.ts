@@ -1,4 +1,5 @@
-import type { Figure, LineId } from "../lines.ts";
+import { type BuildLineId, buildLines, COUNTS, type Count } from "../build-lines.ts";
+import type { Figure } from "../figure.ts";
 import { middleAndMost } from "../numbers.ts";
 import { measureBare } from "../process/bare-site.ts";
 import { type StrangersSite, strangersSite } from "../process/strangers-site.ts";
@@ -10,16 +11,18 @@ const MEBIBYTE = 2 ** 20;
 /** Turns of bare Eleventy, which takes little. */
 const BARE_TURNS = 3;
 
-type Count = 10 | 100 | 1000;
-
 /** Whole builds without packets, first and again, beside Eleventy that writes the same pages and does nothing else. */
 export async function measureBuilds({ quick, full }: Scale): Promise<Figure[]> {
-  const counts: readonly Count[] = quick ? [10] : full ? [10, 100, 1000] : [10, 100];
+  const counts = COUNTS.slice(0, quick ? 1 : full ? 3 : 2);
   const figures: Figure[] = [];
+  let memory: number | undefined;
   for (const count of counts) {
     const site = strangersSite(count);
     try {
-      figures.push(...(await measureCount(site, count)));
+      const { peak, ...own } = await measureCount(site, count);
+      figures.push(...own.figures);
+      if (memory !== undefined) figures.push({ line: `build-${count}-flat`, value: peak / memory });
+      memory = peak;
     } catch (error) {
       console.error(String(error));
       figures.push(...notEnded(count));
@@ -30,7 +33,10 @@ export async function measureBuilds({ quick, full }: Scale): Promise<Figure[]> {
   return figures;
 }
 
-async function measureCount(site: StrangersSite, count: Count): Promise<Figure[]> {
+async function measureCount(
+  site: StrangersSite,
+  count: Count,
+): Promise<{ readonly peak: number; readonly figures: readonly Figure[] }> {
   const turn = yardstick();
   const first = await site.build();
   const bare = await barely(site);
@@ -38,13 +44,15 @@ async function measureCount(site: StrangersSite, count: Count): Promise<Figure[]
   site.changeOne();
   const one = await site.build();
   const share = (cpu: number): number => (100 * cpu) / first.cpu;
-  return [
+  const peak = Math.max(first.peak, none.peak, one.peak);
+  const figures: Figure[] = [
     { line: `build-${count}`, value: first.cpu / count, yardstick: turn },
-    ...(bare === undefined ? [] : [{ line: `build-${count}-bare`, value: first.cpu / bare } as const]),
-    { line: `build-${count}-memory`, value: Math.max(first.peak, none.peak, one.peak) / MEBIBYTE },
-    { line: `rebuild-${count}-none`, value: share(none.cpu) },
-    { line: `rebuild-${count}-one`, value: share(one.cpu) },
+    { line: `build-${count}-memory`, value: peak / MEBIBYTE },
+    { line: `build-${count}-none`, value: share(none.cpu) },
+    { line: `build-${count}-one`, value: share(one.cpu) },
   ];
+  if (bare !== undefined) figures.push({ line: `build-${count}-bare`, value: first.cpu / bare });
+  return { peak, figures };
 }
 
 /** Processor that bare Eleventy takes for the same pages, s; undefined where they are too many for it. */
@@ -61,12 +69,7 @@ async function barely({ dist }: StrangersSite): Promise<number | undefined> {
 
 /** A build that did not end, for want of memory or time, has lost every line. */
 function notEnded(count: Count): Figure[] {
-  const lines: readonly LineId[] = [
-    `build-${count}`,
-    `build-${count}-bare`,
-    `build-${count}-memory`,
-    `rebuild-${count}-none`,
-    `rebuild-${count}-one`,
-  ];
+  const all = Object.keys(buildLines(count)) as BuildLineId[];
+  const lines = all.filter((line) => count > COUNTS[0] || !line.endsWith("-flat"));
   return lines.map((line) => ({ line, value: Number.POSITIVE_INFINITY }));
 }

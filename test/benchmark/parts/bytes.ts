@@ -1,8 +1,8 @@
 import { globSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
+import type { Figure } from "../figure.ts";
 import type { FixturesSite } from "../fixtures-site.ts";
-import type { Figure } from "../lines.ts";
 import type { Scale } from "../scale.ts";
 import { bytesOf } from "../sizes.ts";
 

@@ -4,7 +4,7 @@ import { computePattern } from "../../../src/core/pattern/compute.ts";
 import type { LevelMap } from "../../../src/core/picture/level-map.ts";
 import { madeKit } from "../../core/kit/made-kit.ts";
 import { dottedPicture, freshCopy, hatchedPicture, wavyPicture } from "../drawn-pictures.ts";
-import type { Figure } from "../lines.ts";
+import type { Figure } from "../figure.ts";
 import { askLibrary, onePass } from "../plain-crossings.ts";
 import type { Scale } from "../scale.ts";
 import { cpuTime, EDGES, LEAVES } from "../yardstick.ts";

@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { openBrowser } from "../../site/open-browser.ts";
 import { makeProject, PACKETS, type Project } from "../../site/project.ts";
-import type { Figure } from "../lines.ts";
+import type { Figure } from "../figure.ts";
 import { middleAndMost } from "../numbers.ts";
 import { measure } from "../process/measured.ts";
 import type { Scale } from "../scale.ts";

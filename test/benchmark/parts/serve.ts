@@ -1,7 +1,7 @@
 import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { setTimeout as wait } from "node:timers/promises";
-import type { Figure } from "../lines.ts";
+import type { Figure } from "../figure.ts";
 import { middleAndMost } from "../numbers.ts";
 import { idle } from "../process/idle.ts";
 import { type StrangersSite, strangersSite } from "../process/strangers-site.ts";

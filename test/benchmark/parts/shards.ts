@@ -1,6 +1,6 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
-import type { Figure } from "../lines.ts";
+import type { Figure } from "../figure.ts";
 import { measure } from "../process/measured.ts";
 import { strangersSite } from "../process/strangers-site.ts";
 import { type Point, reckon } from "../reckon.ts";

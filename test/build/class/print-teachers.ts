@@ -15,7 +15,7 @@ const printTeachers: Stage = {
     const jobs = classes
       .flatMap(({ slug }) => classJobs(join(base, "dist"), classView(slug)))
       .filter(({ of }) => of.seat === undefined);
-    const log = () => ({ line: () => {}, note: () => {}, step: () => {} });
+    const log = () => ({ line: () => {}, note: () => {}, step: () => {}, end: () => {} });
     await printJobs(join(base, "dist"), jobs, { address: undefined, log });
   },
 };

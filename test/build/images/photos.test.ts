@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { writePhotos } from "../../../src/build/images/images.ts";
 import { checkPhotos } from "../../../src/build/images/photos.ts";
+import { writePhotos } from "../../../src/build/images/write-photos.ts";
 import { listedPhotos } from "../../../src/build/library/site-photos.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { createServer, type Server } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -11,6 +11,7 @@ export interface MadeSite {
   /** A file outside the site. */
   readonly secret: string;
   readonly write: (path: string, text: string) => void;
+  readonly read: (path: string) => string;
   /** A job for a page of the site. */
   readonly job: (path: string) => PrintJob;
   readonly remove: () => void;
@@ -33,6 +34,7 @@ export function madeSite(): MadeSite {
     output,
     secret,
     write,
+    read: (path) => readFileSync(join(output, path), "utf8"),
     job: (path) => ({
       page: join(output, path),
       of: { kind: "kit", slug: "made", name: path },

@@ -4,7 +4,9 @@ import { BrowserError } from "../../../src/build/browser/browser-error.ts";
 import { findBrowser } from "../../../src/build/browser/find-browser.ts";
 import { ownName } from "../../../src/build/making/owner.ts";
 import { OverflowError } from "../../../src/build/print/print-error.ts";
+import type { PrintJob } from "../../../src/build/print/print-job.ts";
 import { type Printing, printEach } from "../../../src/build/print/printing.ts";
+import { PAPERS } from "../../../src/output/views/paper.ts";
 import { processesWith } from "../browser/processes.ts";
 import { type MadeSite, madeSite } from "./made-site.ts";
 
@@ -49,16 +51,69 @@ describe("printEach", () => {
   const jobs = (): ReturnType<MadeSite["job"]>[] => ["one.html", "two.html", "three.html"].map(site.job);
   const own = (): number[] => processesWith(`leaflight-${ownName()}`);
 
-  it("prints the same bytes again, and again where the browser was killed on the way", async () => {
-    const first: Uint8Array[] = [];
-    await printEach(printing, jobs(), (_, pdf) => first.push(pdf));
-    const second: Uint8Array[] = [];
-    await printEach(printing, jobs(), (_, pdf) => {
-      second.push(pdf);
-      if (second.length === 1) for (const number of own()) process.kill(number, "SIGKILL");
+  /** What a run prints, by titles. */
+  const printed = async (
+    with_: Partial<Printing>,
+    work: readonly PrintJob[],
+    done?: (count: number) => void,
+  ): Promise<Record<string, Uint8Array>> => {
+    const pdfs: Record<string, Uint8Array> = {};
+    await printEach({ ...printing, ...with_ }, work, ({ title }, pdf) => {
+      pdfs[title] = pdf;
+      done?.(Object.keys(pdfs).length);
     });
-    expect(second).toEqual(first);
+    return pdfs;
+  };
+
+  it("prints the same bytes on one press and on two, and where the browser was killed on the way", async () => {
+    const first = await printed({ presses: 1 }, jobs());
+    expect(Object.keys(first)).toEqual(["one.html", "two.html", "three.html"]);
+    expect(await printed({ presses: 2 }, jobs())).toEqual(first);
+    const killed = await printed({ presses: 1 }, jobs(), (count) => {
+      if (count === 1) for (const number of own()) process.kill(number, "SIGKILL");
+    });
+    expect(killed).toEqual(first);
     expect(own()).toEqual([]);
+  });
+
+  it("prints a page's papers and editions from one opening as from one each", async () => {
+    const plan = `<ul data-print-plan='${JSON.stringify({ gauge: 1, strips: 1, templates: 0 })}'></ul>`;
+    const flow = `<div data-flow>${"<p>line</p>".repeat(90)}</div>`;
+    const sheets = ["gauge", "strips"].map((name) => `<section data-sheet="${name}"><h2>${name}</h2></section>`);
+    site.write("sheets.css", "section, [data-flow] { break-before: page }");
+    const head = '<link rel="stylesheet" href="sheets.css">';
+    site.write("packet.html", PAGE(`${plan}${flow}${sheets.join("")}`, head));
+    const work = PAPERS.flatMap((paper) => [
+      { ...site.job("packet.html"), paper, title: `whole, ${paper.name}`, footer: paper.name },
+      {
+        ...site.job("packet.html"),
+        paper,
+        title: `bench, ${paper.name}`,
+        footer: paper.name,
+        without: "strips" as const,
+      },
+    ]);
+    const together = await printed({ presses: 1 }, work);
+    const alone = Object.assign({}, ...(await Promise.all(work.map((job) => printed({ presses: 1 }, [job])))));
+    expect(together).toEqual(alone);
+    const pages = async (title: string): Promise<number[]> =>
+      (await PDFDocument.load(together[title]!)).getPages().map((page) => Math.round(page.getHeight()));
+    // A4 and US Letter in points: 297 and 279.4 mm.
+    const whole = await pages("whole, a4");
+    expect(new Set(whole)).toEqual(new Set([842]));
+    expect(await pages("whole, letter")).toEqual(whole.map(() => 792));
+    expect(await pages("bench, letter")).toHaveLength(whole.length - 1);
+  });
+
+  it("stops all presses at the first failure, and leaves no browser", async () => {
+    const many = ["wide.html", "one.html", "two.html", "three.html"].map(site.job);
+    const titles: string[] = [];
+    const run = printEach({ ...printing, presses: 2 }, many, ({ title }) => titles.push(title));
+    await expect(run).rejects.toBeInstanceOf(OverflowError);
+    expect(own()).toEqual([]);
+    const ended = titles.length;
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect(titles).toHaveLength(ended);
   });
 
   it("tells in one message of a browser that is stopped on the way", async () => {

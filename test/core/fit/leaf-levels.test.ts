@@ -1,22 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { levelsOfLeaf } from "../../../src/core/fit/leaf-levels.ts";
-import type { ColumnReader } from "../../../src/core/picture/column.ts";
+import type { Columns } from "../../../src/core/picture/column.ts";
 
 const PLACING = { head: 40, height: 100, leafHeight: 200, pictureHeight: 10, background: 2 };
 
 /** A picture of vertical bands: at each x the runs that are given for it. */
-const bands =
-  (columns: Record<number, [to: number, level: number][]>): ColumnReader =>
-  (x) => {
-    let from = 0;
-    return columns[x]!.map(([to, level]) => {
-      const run = { from, to, level };
-      from = to;
-      return run;
-    });
-  };
+const bands = (columns: Record<number, [to: number, level: number][]>): Columns => {
+  const runs = Object.values(columns);
+  const starts = Int32Array.from([0, ...runs], (_, i) => runs.slice(0, i).flat().length);
+  const ends = Float64Array.from(runs.flat(), ([to]) => to);
+  const levels = Int32Array.from(runs.flat(), ([, level]) => level);
+  return { starts, ends, levels, at: (x) => Object.keys(columns).indexOf(String(x)) };
+};
 
-describe("levelsOfLeaf(columns, read, placing)", () => {
+describe("levelsOfLeaf(x, columns, placing)", () => {
   it("has the background above and below the picture and joins it", () => {
     const read = bands({
       1: [

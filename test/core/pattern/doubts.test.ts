@@ -31,7 +31,6 @@ const FACE: Face = {
   solution: { pictureLeaves: 4, height: 100, opening: 2, width: 160, stretch: 1 },
   head: 0,
   faces: [],
-  read: () => [],
 };
 
 interface Changes {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readColumns } from "../../../src/core/picture/column.ts";
+import { readRuns } from "../../../src/core/picture/column.ts";
 import { levelExtents } from "../../../src/core/picture/level-extents.ts";
 import type { LevelMap, LevelShape } from "../../../src/core/picture/level-map.ts";
 import { circleRing, type Ring } from "../geometry/plane.ts";
@@ -11,7 +11,7 @@ const mapOf = (...shapes: LevelShape[]): LevelMap => ({ width: 100, height: 50, 
 
 /** Runs as text: levels with where each ends. */
 const read = (map: LevelMap, x: number): string =>
-  readColumns(map)(x)
+  readRuns(map, [x])[0]!
     .map(({ from, to, level }, i, runs) => {
       expect(from).toBe(i === 0 ? 0 : runs[i - 1]!.to);
       return `${level}:${Math.round(to * 1e6) / 1e6}`;
@@ -19,7 +19,7 @@ const read = (map: LevelMap, x: number): string =>
     .join(" ");
 
 // By hand; a column that runs through a corner reads the picture just right of it.
-describe("readColumns(map)", () => {
+describe("readRuns(map, x)", () => {
   const plate = mapOf(shape(1, box(20, 10, 60, 30)));
 
   it.each([
@@ -90,14 +90,22 @@ describe("readColumns(map)", () => {
     const disc = mapOf(shape(1, circleRing(50, 25, 20, 20_000)));
     for (let x = 30.37; x < 70; x += 0.71) {
       const half = Math.sqrt(400 - (x - 50) ** 2);
-      const [, run] = readColumns(disc)(x);
+      const [, run] = readRuns(disc, [x])[0]!;
       expect([run!.from, run!.to]).toEqual([expect.closeTo(25 - half, 3), expect.closeTo(25 + half, 3)]);
     }
   });
 
   it("prepares a picture once", () => {
-    expect(readColumns(plate)).toBe(readColumns(plate));
-    expect(readColumns(mapOf())).not.toBe(readColumns(mapOf()));
+    let asked = 0;
+    const counted: LevelMap = {
+      ...plate,
+      get shapes() {
+        asked += 1;
+        return plate.shapes;
+      },
+    };
+    expect([40, 60].map((x) => read(counted, x))).toEqual(["2:10 1:30 2:50", "2:50"]);
+    expect(asked).toBe(1);
   });
 });
 

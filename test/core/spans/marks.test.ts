@@ -233,3 +233,76 @@ describe("markLeaf(exact, rules): properties", () => {
     });
   });
 });
+
+/** Of spans in which no two neighbours have one level: the first of the shortest that is too short, merged, until there is none. */
+function plainMarks(exact: readonly Span[], { step, leastTab, depths }: MarkRules) {
+  const end = exact.at(-1)!.to;
+  const onStep = (at: number): number => Math.round(Math.round(at / step + 1e-9) * step * 1e5) / 1e5;
+  const mark = (at: number): number => (at === end ? at : Math.min(onStep(at), end));
+  const spans = exact.map((span) => ({ from: mark(span.from), to: mark(span.to), level: span.level, drawn: span }));
+  const merged = [];
+  const length = (i: number): number => (spans[i] ? spans[i].to - spans[i].from : Number.NaN);
+  while (spans.length > 1) {
+    const least = Math.min(...spans.map((_, i) => length(i)));
+    if (least >= leastTab - 1e-6 && least >= 1e-6) break;
+    const i = spans.findIndex((_, one) => length(one) < least + 1e-6);
+    const [before, own, after] = [spans[i - 1], spans[i]!, spans[i + 1]];
+    const change = (other: typeof own | undefined): number =>
+      other ? Math.abs(depths[other.level - 1]! - depths[own.level - 1]!) : Number.POSITIVE_INFINITY;
+    const nearer = change(after) - change(before);
+    const isAfter = Math.abs(nearer) > 1e-6 ? nearer < 0 : length(i + 1) > length(i - 1) + 1e-6;
+    const into = (isAfter ? after : before)!;
+    merged.push({ ...own.drawn, level: own.level, into: into.level });
+    own.level = into.level;
+    for (const first of [i, i - 1]) {
+      const [one, next] = [spans[first], spans[first + 1]];
+      if (!one || !next || one.level !== next.level) continue;
+      spans.splice(first, 2, { ...one, to: next.to, drawn: { ...one.drawn, to: next.drawn.to } });
+    }
+  }
+  return { spans: spans.map(({ from, to, level }) => ({ from, to, level })), merged };
+}
+
+describe("markLeaf(exact, rules) of any leaf", () => {
+  const anyLeaf = fc.record({
+    steps: fc.array(
+      fc.tuple(
+        fc.oneof(
+          fc.integer({ min: 1, max: 12 }).map((n) => n / 4),
+          fc.double({ min: 0.05, max: 9, noNaN: true }),
+        ),
+        fc.integer({ min: 1, max: 4 }),
+      ),
+      { minLength: 1, maxLength: 60 },
+    ),
+    step: fc.constantFrom(0.1, 0.5, 1, 25.4 / 32, 25.4 / 16, 1 / 3),
+    leastTab: fc.constantFrom(0, 1, 3, 5, 12),
+    depths: fc.constantFrom([10, 18, 27, 42], [10, 20, 30, 40]),
+  });
+
+  it("merges one span after the other, as a plain way does", () => {
+    fc.assert(
+      fc.property(anyLeaf, ({ steps, step, leastTab, depths }) => {
+        let end = 0;
+        const own = steps.filter(([, level], i) => level !== steps[i - 1]?.[1]);
+        const exact = spansTo(
+          ...own.map(([length, level]): [number, number] => {
+            end += length;
+            return [end, level];
+          }),
+        );
+        const { spans, merged } = markLeaf(exact, { step, leastTab, depths });
+        const plain = plainMarks(exact, { step, leastTab, depths });
+        expect(spans).toEqual(plain.spans);
+        expect(merged.map(({ level, into }) => [level, into])).toEqual(
+          plain.merged.map(({ level, into }) => [level, into]),
+        );
+        for (const [i, { from, to }] of merged.entries()) {
+          expect(from).toBeCloseTo(plain.merged[i]!.from, 2);
+          expect(to).toBeCloseTo(plain.merged[i]!.to, 2);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});

@@ -2,11 +2,11 @@ import { classLayouts, seatParts } from "../../../src/core/class/class-sheets.ts
 import { fitSeats } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { type NamedSheet, namedSheets } from "../../../src/core/class/preparation.ts";
+import { once } from "../../../src/core/lazily.ts";
 import { cutSheetFigure } from "../../../src/output/drawing/class/cut-sheet.ts";
 import { printedRuler } from "../../../src/output/drawing/class/ruler.ts";
 import { seatCode } from "../../../src/output/drawing/class/seat-code.ts";
 import { SHEET } from "../../../src/output/drawing/sheets/true-scale.ts";
-import { once } from "../../../src/output/views/lazily.ts";
 import { readFixtureClass, readMadeClass, smallClass } from "../../core/class/made-class.ts";
 import { CUT_SHEET, figureIn, onSheet, type Scene, SEAT_CODE } from "../scene.ts";
 

@@ -49,6 +49,6 @@ export function readDxfCut(text: string): DxfSheet {
 
 /** Group codes and values of a DXF file as it stands, without a reader's help. */
 export function dxfPairs(text: string): readonly (readonly [code: number, value: string])[] {
-  const lines = text.split("\r\n");
+  const lines = text.split("\n");
   return Array.from({ length: Math.floor(lines.length / 2) }, (_, i) => [Number(lines[2 * i]), lines[2 * i + 1]!]);
 }

@@ -1,7 +1,18 @@
 import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
-import { roundScript } from "../../../src/output/data/round-data.ts";
+import { roundScript } from "../../../src/output/data/round-script.ts";
 import { dataOf } from "../../page/view3d/made.ts";
+
+/** An outline that is cut, and as the view has it: a corner that stands 0.02 mm out of a side is not seen. */
+const outlines = (i: number): [number, number][][] => [
+  [
+    [i, 0],
+    [i + 5, 0.02],
+    [i + 10, 0],
+    [i + 10, 8],
+  ],
+];
+const seen = (i: number): [number, number][][] => [outlines(i)[0]!.filter(([, y]) => y !== 0.02)];
 
 /** A pattern as it is published, by hand, with more than the view needs. */
 const PUBLISHED = {
@@ -71,7 +82,7 @@ const PUBLISHED = {
       name: kind,
       kind,
       material: "card",
-      outlines: [[[i, 0]]],
+      outlines: outlines(i),
       scores: [[[0, i]]],
       width: 9,
       height: 9,
@@ -82,7 +93,7 @@ const PUBLISHED = {
 
 describe("roundData(published)", () => {
   it("takes over what the view shows, and nothing else", () => {
-    const part = (kind: string, i: number) => ({ kind, outlines: [[[i, 0]]], scores: [[[0, i]]] });
+    const part = (kind: string, i: number) => ({ kind, outlines: seen(i), scores: [[[0, i]]] });
     expect(dataOf(PUBLISHED)).toStrictEqual({
       kit: "made",
       title: "Made",

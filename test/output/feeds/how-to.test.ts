@@ -136,10 +136,10 @@ describe("howTo(view, settings)", () => {
 
   it("has addresses of the site, or without one relative to the page", () => {
     const view = fixtureView("little-gull");
-    expect(published(view, SETTINGS).image).toEqual([`${SITE}kits/little-gull/social.png`]);
+    expect(published(view, SETTINGS).image).toEqual([`${SITE}kits/little-gull/social.jpg`]);
     const { url: _, ...nowhere } = SETTINGS;
     const relative = published(view, nowhere);
-    expect(relative.image).toEqual(["social.png"]);
+    expect(relative.image).toEqual(["social.jpg"]);
     expect(relative.step[0].itemListElement[0].url).toBe("#step-1");
     expect(relative).not.toHaveProperty("url");
   });

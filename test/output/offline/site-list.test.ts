@@ -23,7 +23,7 @@ const FILES = [
   "kits/gull/index.html",
   "kits/gull/kit-data.js",
   "kits/gull/front.svg",
-  "kits/gull/social.png",
+  "kits/gull/social.jpg",
   "kits/gull/offline.json",
   "kits/gull/bench/index.html",
   "kits/gull/cut/door-mm.svg",

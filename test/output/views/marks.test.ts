@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { PatternedKit } from "../../../src/core/pattern/patterned-kit.ts";
 import { KitError } from "../../../src/input/files/message.ts";
-import { dualRows } from "../../../src/output/views/dual-rows.ts";
 import { viewKit } from "../../../src/output/views/kit-view.ts";
 import { fixtureFolder, fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
 
@@ -28,8 +27,7 @@ function toMillimetres(text: string, units: "mm" | "in"): number {
 
 /** The marks of each leaf that page and packet show in the kit's units. */
 function shownMarks(folder: PatternedKit, units: "mm" | "in"): number[][] {
-  const { kit, pattern, rows } = viewKit(folder, []);
-  return dualRows(kit, pattern, rows).map((row) => row.marks[units].map((mark) => toMillimetres(mark.at, units)));
+  return viewKit(folder, []).rows.map((row) => row.marks.map((mark) => toMillimetres(mark.at, units)));
 }
 
 /** The marks of each leaf that are published, as a matcher. */

@@ -13,31 +13,36 @@ import { fixtureView } from "../feeds/made-kits.ts";
 describe("stepsOf(kit, pattern, counts, effort)", () => {
   it.each(FIXTURE_KITS)("%s: each step is there once, with words of its own for all that it needs", (slug) => {
     const { steps } = fixtureView(slug);
+    const inInches = fixtureView(slug, { units: "in" }).steps;
+    expect(inInches.map(({ id }) => id)).toEqual(steps.map(({ id }) => id));
     expect(new Set(steps.map(({ id }) => id)).size).toBe(steps.length);
-    for (const { id, title, text, parts, tools } of steps) {
-      expect([title, text.mm, text.in, stepGist(id)].every((words) => words.length > 5)).toBe(true);
+    for (const { id, title, text, parts, tools } of [...steps, ...inInches]) {
+      expect([title, text, stepGist(id)].every((words) => words.length > 5)).toBe(true);
       for (const name of [...parts.map(stepPartName), ...tools.map(toolName)]) expect(name).toMatch(/^\S.*\S$/);
     }
   });
 
   it.each(FIXTURE_KITS)("%s: says the hold width and the string in whole millimetres", (slug) => {
-    const { steps, pattern } = fixtureView(slug);
-    const text = (wanted: string): string => steps.find(({ id }) => id === wanted)?.text.mm ?? "";
+    const { steps, pattern } = fixtureView(slug, { units: "mm" });
+    const text = (wanted: string): string => steps.find(({ id }) => id === wanted)?.text ?? "";
     expect(text("hold")).toContain(`are ${Math.round(pattern.fit.holdWidth)}\u00a0mm apart at the head edge`);
     const string = pattern.window?.stringLength;
     if (string !== undefined) expect(text("close")).toContain(`Tie ${Math.round(string)}\u00a0mm of string`);
   });
 
   it.each(FIXTURE_KITS)("%s: steps and supplies have no length that is finer than a ruler", (slug) => {
-    const { steps, supplies } = fixtureView(slug);
-    const told = [...steps.flatMap(({ text }) => [text.mm, text.in]), ...supplies.map(({ note }) => note)];
+    const views = [fixtureView(slug, { units: "mm" }), fixtureView(slug, { units: "in" })];
+    const told = views.flatMap(({ steps, supplies }) => [
+      ...steps.map(({ text }) => text),
+      ...supplies.map(({ note }) => note),
+    ]);
     expect(told.join("\n").match(/\d[.,](?!5\b)\d*\u00a0mm|\/(?!2\b|4\b|8\b|16\b|32\b)\d+\u00a0in/g)).toBeNull();
   });
 
   it("names the knife for notches and window also where leaves are cut with scissors", () => {
     const { kit } = fixtureView("harbour-moon");
     const { steps } = fixtureView("harbour-moon", { fit: { ...kit.fit, cutWith: "scissors" } });
-    const text = (wanted: string): string => steps.find(({ id }) => id === wanted)?.text.mm ?? "";
+    const text = (wanted: string): string => steps.find(({ id }) => id === wanted)?.text ?? "";
     expect(text("fold")).toContain("short sharp scissors");
     expect(text("fold")).not.toContain("mat");
     for (const id of ["notch", "cut"]) expect(text(id).toLowerCase()).toContain("with the knife");
@@ -49,7 +54,7 @@ describe("stepsOf(kit, pattern, counts, effort)", () => {
     const counts = countsOf(whole);
     const work = workOf(kit, whole, counts);
     const steps = stepsOf(kit, whole, work, { counts, effort: effortOf(counts, kit.rates) }, drawStep);
-    const told = steps.flatMap(({ id, title, text }) => (id === "gauge" ? [] : [title, text.mm, text.in]));
+    const told = steps.flatMap(({ id, title, text }) => (id === "gauge" ? [] : [title, text]));
     expect(told.filter((words) => /\b(cut|knife|scissors|mat)\b/i.test(words))).toEqual([]);
     expect(steps.flatMap(({ cautions }) => cautions)).not.toContain("blade");
     expect(suppliesOf(kit, whole, counts).map(({ id }) => id)).not.toContain("blades");

@@ -53,7 +53,7 @@ describe("the fit panel under a reader's hands", () => {
     const mine = await page.$eval("[data-my-packet] a", (link) => link.getAttribute("href")!);
     expect(mine).toBe("packet/index.html?units=in");
     await visit(site, page, "kits/little-gull/packet/index.html?units=in");
-    await page.waitForFunction(() => document.body.className === "in-kit");
+    await page.waitForFunction(() => document.querySelector(".figures")?.textContent?.includes("\u00a0in"));
     await visit(site, page, GULL);
     await page.waitForFunction(() => document.querySelector<HTMLElement>("[data-own-packets]")?.hidden);
     await page.click("#units-mm");

@@ -1,3 +1,4 @@
+import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "puppeteer";
@@ -9,6 +10,7 @@ import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
+import { cutFile } from "../../../src/output/cut/cut-files.ts";
 import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
 import { patternOf } from "../../core/pattern/computed.ts";
@@ -35,8 +37,8 @@ async function open(path: string): Promise<Page> {
 function tableOf(page: Page): Promise<string[]> {
   return page.evaluate(() =>
     [...document.querySelectorAll("table.pattern tbody tr")].map((row) => {
-      const marks = [...row.querySelectorAll(".marks > .u-mm .mark")].map((mark) => mark.textContent!.trim()).join(" ");
-      const folds = (row.querySelector(".folds .u-mm") ?? row.querySelector(".folds"))!.textContent!.trim();
+      const marks = [...row.querySelectorAll(".marks > .mark")].map((mark) => mark.textContent!.trim()).join(" ");
+      const folds = row.querySelector(".folds")!.textContent!.trim();
       return `${row.querySelector("th")!.textContent} | ${marks} | ${folds}`;
     }),
   );
@@ -198,6 +200,45 @@ describe("a kit page with a reader's book in its address", () => {
     const { refit } = fromAddress(new URLSearchParams("leaves=128&thick=14.2&last=250"), kit);
     expect(text).toBe(patternCsv(patternOf(refitKit(kit, refit))));
     await page.close();
+  });
+
+  it.each(["host", "disk"])("makes the kit's own cut files in forms that no build wrote, from a %s", async (from) => {
+    const moon = "harbour-moon";
+    const { kit, pattern } = readKit(join(site.folder, "content/kits", moon), site.folder);
+    const page = await site.device.newPage();
+    const base = from === "host" ? site.host.site : `${pathToFileURL(join(site.folder, "dist")).href}/`;
+    await page.goto(`${base}kits/${moon}/index.html`, { waitUntil: "load" });
+    const give = (file: string) =>
+      page.evaluate(
+        (address) =>
+          new Promise<string>((resolve) => {
+            URL.createObjectURL = (blob) => {
+              if (blob instanceof Blob && blob.type === "text/plain") resolve(blob.text());
+              return "#";
+            };
+            document.querySelector<HTMLElement>(`a[href="cut/${address}"]`)!.click();
+          }),
+        file,
+      );
+    for (const file of ["door-inch.dxf", "motif-gull-72dpi.svg", "sheet-letter-card-1-mm.dxf"]) {
+      expect(existsSync(join(site.folder, "dist/kits", moon, "cut", file))).toBe(false);
+      expect(await give(file)).toBe(cutFile(kit, pattern, file)!.text);
+    }
+    await page.close();
+  });
+
+  it("offers without scripts the cut files that are there, and no others", async () => {
+    const page = await site.device.newPage();
+    await page.setJavaScriptEnabled(false);
+    await page.goto(`${site.host.site}kits/harbour-moon/index.html#light`, { waitUntil: "load" });
+    const offered = await page.$$eval('a[href^="cut/"]', (links) =>
+      links
+        .filter((link) => getComputedStyle(link.parentElement!).display !== "none")
+        .map((link) => link.getAttribute("href")!),
+    );
+    await page.close();
+    const there = readdirSync(join(site.folder, "dist/kits/harbour-moon/cut")).map((name) => `cut/${name}`);
+    expect(offered.toSorted()).toEqual(there.sort());
   });
 
   it("follows the choice of units with panel, drawings, supplies and reasons", async () => {

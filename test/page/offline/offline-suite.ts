@@ -64,7 +64,7 @@ export function offlineSuite(served: () => OpenedSite): void {
         .map((entry) => join(entry.parentPath, entry.name).slice(folder.length))
         .filter(
           (path) =>
-            !["offline.json", "social.png", "makeability.json", "small.webp"].includes(path) &&
+            !["offline.json", "social.jpg", "makeability.json", "small.webp"].includes(path) &&
             !/\/.*\.jpg$/.test(path),
         );
       expect([...Object.keys(list.files), ...Object.keys(list.rest)].sort()).toEqual(there.sort());
@@ -90,7 +90,7 @@ export function offlineSuite(served: () => OpenedSite): void {
       await page.type("#fit-leaves", "196");
       await textOf(page, "[data-refit-state]", /worked out for your book/);
 
-      for (const file of ["pattern.json", "pattern.csv", "cut/door-mm.svg", "cut/door-inch.dxf", "front-lit.svg"]) {
+      for (const file of ["pattern.json", "pattern.csv", "cut/door-mm.svg", "cut/door-mm.dxf", "front-lit.svg"]) {
         const text = await page.evaluate(async (path) => (await fetch(path)).text(), file);
         expect(text, file).toBe(readFileSync(join(served().dist, MOON, file), "utf8"));
       }

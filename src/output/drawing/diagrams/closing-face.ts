@@ -3,7 +3,7 @@ import type { Ring } from "../../../core/geometry/point.ts";
 import type { Part } from "../../../core/window/part.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
-import { ringPath, ringsPath } from "../path.ts";
+import { lookedAt } from "../looked-at.ts";
 import { tag } from "../svg-text.ts";
 import { BUTTON, type ClosingPlace, STRING, TAB_GLUED } from "./closing-place.ts";
 import { ACETATE, type At, CARD, NO_LINE, PAPER, POSITION, THIN } from "./ink.ts";
@@ -97,8 +97,8 @@ function doorEdge(pen: Pen, door: Part, { button, out }: ClosingPlace, scale: nu
   return tag(
     "svg",
     { x, y, width, height, viewBox: `${x} ${y} ${width} ${height}` },
-    tag("path", { d: ringPath(place(widest)), fill: ACETATE, ...NO_LINE }) +
-      tag("path", { d: ringsPath(door.outlines.map(place)), ...THIN, fill: CARD, "fill-rule": "evenodd" }),
+    tag("path", { d: lookedAt([place(widest)]), fill: ACETATE, ...NO_LINE }) +
+      tag("path", { d: lookedAt(door.outlines.map(place)), ...THIN, fill: CARD, "fill-rule": "evenodd" }),
   );
 }
 

@@ -6,7 +6,7 @@ import { type MotifPart, setOutlines } from "../../../core/window/motif.ts";
 import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
-import { ringsPath } from "../path.ts";
+import { lookedAt } from "../looked-at.ts";
 import { tag } from "../svg-text.ts";
 import { type At, diagram, FAINT, type Look, POSITION, SCORE, THIN, WIDTH } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
@@ -76,7 +76,7 @@ function bySpacers(a: Numbered, b: Numbered): number {
 }
 
 function card(outlines: readonly (readonly At[])[], colour: string, edge: Look): string {
-  return tag("path", { d: ringsPath(outlines), ...edge, fill: colour, "fill-opacity": PALE, "fill-rule": "evenodd" });
+  return tag("path", { d: lookedAt(outlines), ...edge, fill: colour, "fill-opacity": PALE, "fill-rule": "evenodd" });
 }
 
 /** Rows below the frame: the one that reaches furthest stands uppermost, so that no line runs through words. */

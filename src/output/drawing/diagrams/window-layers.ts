@@ -5,8 +5,8 @@ import type { BookWindow } from "../../../core/window/window.ts";
 import * as say from "../../../words/messages.ts";
 import { partName } from "../../../words/parts.ts";
 import type { Figure } from "../figure.ts";
+import { lookedAt } from "../looked-at.ts";
 import { MATERIAL } from "../material-tints.ts";
-import { ringsPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { linesWithin } from "../words-width.ts";
 import { type At, diagram, SCORE, TEXT, THIN, WIDTH } from "./ink.ts";
@@ -56,7 +56,7 @@ function layer(pen: Pen, part: Part, [at, level]: At, scale: number): string {
     at + (px - x) * NARROWER * scale,
     level + (py - y + (px - x) * SLANT) * scale,
   ];
-  const outline = ringsPath(part.outlines.map((ring) => ring.map(place)));
+  const outline = lookedAt(part.outlines.map((ring) => ring.map(place)));
   return [
     tag("path", { d: outline, ...THIN, fill: MATERIAL[part.material], "fill-rule": "evenodd" }),
     ...part.scores.map((line) => pen.line(line.map(place), SCORE)),

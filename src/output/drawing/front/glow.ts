@@ -1,8 +1,9 @@
 import { type Fan, leafTip } from "../../../core/fan/fan.ts";
 import type { Pocket } from "../../../core/light/light.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
+import { shortStrip } from "../short-path.ts";
 import { num, tag } from "../svg-text.ts";
-import { foldWidth, leavesOutsideIn, stripPath } from "./leaves.ts";
+import { foldWidth, leavesOutsideIn } from "./leaves.ts";
 
 /** How far the glow reaches on deep paper, as a share of the picture's height, and how far on all of it. */
 const DEEP_REACH = 0.62;
@@ -19,7 +20,7 @@ export function glow(pattern: Pattern, pocket: Pocket, fan: Fan): string {
       .map((reach) => {
         const tip = leafTip(fan, j, reach.depth).x;
         const width = foldWidth(pattern, fan, j, reach.depth) * 1.06;
-        return stripPath(tip - width / 2, tip + width / 2, reach);
+        return shortStrip([tip - width / 2, tip + width / 2], reach.from, reach.to);
       }),
   );
   const halo = pattern.fit.height * HALO_REACH;

@@ -1,10 +1,8 @@
 import { caliper } from "../../../core/book/book.ts";
 import { leafNumber } from "../../../core/book/leaf-number.ts";
-import { type Fan, leafAngle, leafRoot, leafTip } from "../../../core/fan/fan.ts";
+import { type Fan, leafAngle, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
-import { boxPath } from "../path.ts";
-import { insideTone, type Mood, paperTone } from "./tone.ts";
 
 /** A stretch of one leaf as it ends toward the viewer, mm from head and fore-edge. */
 export interface Reach {
@@ -41,63 +39,9 @@ function notched(reaches: readonly Reach[], notch: Notch | undefined): Reach[] {
   });
 }
 
-/** One leaf: its faces toward the spine, its folded tips, and the shadow that a prouder stretch above throws on a deeper one. */
-export function drawLeaf(pattern: Pattern, fan: Fan, { j, reaches }: DrawnLeaf, mood: Mood): string {
-  const angle = leafAngle(fan, j);
-  const root = leafRoot(fan, j).x;
-  const inward = angle < 0 ? 1 : -1;
-  // In the middle two creases would meet and look like a slit: the innermost leaves lap over each other instead.
-  const hasCrease = Math.abs(leafAngle(fan, j + inward)) < Math.abs(angle) - 1e-9;
-  const light = (0.94 + 0.07 * Math.cos(angle + 0.5)) * grain(j);
-  return reaches
-    .map((reach, i) => {
-      const share = depthShare(pattern, reach.depth);
-      const tip = leafTip(fan, j, reach.depth).x;
-      const edge = inward * foldWidth(pattern, fan, j, reach.depth);
-      const face = strip(tip, root, reach, insideTone(share, 0.9 * light, mood));
-      const outer = tip - edge / 2;
-      const inner = outer + edge * (hasCrease ? 1 : 1 + LAP);
-      const fold = strip(outer - LAP * edge, inner, reach, paperTone(share, light, mood));
-      const crease = hasCrease
-        ? strip(outer + edge * 0.62, outer + edge * 1.02, reach, paperTone(share, 0.91 * light, mood))
-        : "";
-      return face + fold + crease + dropShadow(reaches[i - 1], reach, outer, edge);
-    })
-    .join("");
-}
-
-/** How far a folded edge laps over the one outside it, a share of its width: no dark of the faces below shines through between two. */
-const LAP = 0.1;
-
-/** Paper is not even from leaf to leaf. What comes in a regular turn would beat with a screen's pixels, so this does not. */
-function grain(j: number): number {
-  return 1 - 0.03 * (((j * j * 37 + j * 101) % 127) / 126);
-}
-
 /** How wide a folded edge is seen: body and flap fill the room halfway to the neighbours' tips. */
 export function foldWidth(pattern: Pattern, fan: Fan, j: number, depth: number): number {
   const other = j + 1 < pattern.book.leaves ? j + 1 : j - 1;
   const pitch = leafTip(fan, other, depth).x - leafTip(fan, j, depth).x;
   return Math.max(0.25, caliper(pattern.book) * 2.6, Math.abs(pitch));
-}
-
-/** 0 at the proudest level, 1 at the deepest; notches are deeper still but no darker. */
-function depthShare(pattern: Pattern, depth: number): number {
-  const front = pattern.levels[0]!.depth;
-  const deepest = pattern.levels.at(-1)!.depth;
-  return Math.min(1, Math.max(0, (depth - front) / Math.max(1, deepest - front)));
-}
-
-function dropShadow(above: Reach | undefined, reach: Reach, outer: number, edge: number): string {
-  if (!above || above.depth >= reach.depth || above.depth === 0) return "";
-  const length = Math.min(reach.to - reach.from, (reach.depth - above.depth) * 0.45);
-  return strip(outer, outer + edge, { ...reach, to: reach.from + length }, "url(#drop)");
-}
-
-function strip(a: number, b: number, reach: Reach, fill: string): string {
-  return `<path d="${stripPath(a, b, reach)}" fill="${fill}"/>`;
-}
-
-export function stripPath(a: number, b: number, reach: Pick<Reach, "from" | "to">): string {
-  return boxPath(Math.min(a, b), reach.from, Math.abs(b - a), reach.to - reach.from);
 }

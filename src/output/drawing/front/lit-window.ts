@@ -1,7 +1,6 @@
-import { outlinesOf } from "../../../core/geometry/area.ts";
+import { type Area, outlinesOf } from "../../../core/geometry/area.ts";
 import { type Box, boxOf } from "../../../core/geometry/box.ts";
 import type { Point } from "../../../core/geometry/point.ts";
-import { simplify } from "../../../core/geometry/simplify.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pocket } from "../../../core/light/light.ts";
 import { curveOf } from "../../../core/pattern/fan-of.ts";
@@ -9,7 +8,8 @@ import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { toFront } from "../../../core/window/panel.ts";
 import * as say from "../../../words/messages.ts";
 import { type Figure, figureOf } from "../figure.ts";
-import { boxPath, ringsPath } from "../path.ts";
+import { lookedAt } from "../looked-at.ts";
+import { boxPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { closedWindow } from "./window.ts";
 
@@ -27,8 +27,8 @@ const SHINE = "#ffe2a0";
 const RINGS = Array.from({ length: 20 }, (_, i) => 1 - 0.038 * i);
 const FAINT = "0.03";
 
-/** Outlines of the picture are this rough in so small a figure, mm. */
-const ROUGH = 0.1;
+/** How far outlines may lie from the true ones in so small a figure, mm. */
+const ROUGH = 0.16;
 
 /** The window closed with its light on, as it is seen in a dark room. Undefined without a light or a window. */
 export function litWindow(kit: Kit, pattern: Pattern): Figure | undefined {
@@ -43,7 +43,7 @@ export function litWindow(kit: Kit, pattern: Pattern): Figure | undefined {
     width: box.right - box.left + 2 * PAD,
     height: box.bottom - box.top + 2 * PAD,
   };
-  const room = boxPath(field.left, field.top, field.width, field.height) + ringsPath(outer);
+  const room = boxPath(field.left, field.top, field.width, field.height) + outline(outer);
   return figureOf(
     field,
     say.drawLitWindow({ motifs: window.motifs.length }),
@@ -51,9 +51,13 @@ export function litWindow(kit: Kit, pattern: Pattern): Figure | undefined {
       paper(kit, pattern, pocket),
       shine(pocket, box),
       tag("path", { d: room, fill: ROOM, "fill-rule": "evenodd" }),
-      closedWindow(window, curve, "lit"),
+      closedWindow(window, curve, "lit", outline),
     ].join(""),
   );
+}
+
+function outline(rings: Area): string {
+  return lookedAt(rings, ROUGH);
 }
 
 /** The picture's levels behind the glazing: bright where the light stands and deeper, dimmer the prouder. */
@@ -71,12 +75,7 @@ function paper({ picture }: Kit, pattern: Pattern, { light }: Pocket): string {
     tag("path", { d: ground, fill: toneOf(picture.background) }),
     ...picture.shapes.map(({ level, rings, rule }) =>
       tag("path", {
-        d: ringsPath(
-          simplify(
-            rings.map((ring) => ring.map(place)),
-            ROUGH,
-          ),
-        ),
+        d: outline(rings.map((ring) => ring.map(place))),
         fill: toneOf(level),
         "fill-rule": rule,
       }),

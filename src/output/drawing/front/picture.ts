@@ -5,7 +5,7 @@ import { escapeXml } from "../../xml.ts";
 import { num } from "../svg-text.ts";
 import { boards } from "./boards.ts";
 import { glow, lightBody } from "./glow.ts";
-import { drawLeaf, leavesOutsideIn } from "./leaves.ts";
+import { openBook } from "./open-book.ts";
 import type { Mood } from "./tone.ts";
 import { closedWindow } from "./window.ts";
 
@@ -28,7 +28,6 @@ export function frontPicture(pattern: Pattern, options: FrontOptions): string {
   const reach = fit.boardWidth / 2 + 3;
   const margin = book.square + 4;
   const height = book.leafHeight + 2 * margin;
-  const leaves = leavesOutsideIn(pattern, fan).map((leaf) => drawLeaf(pattern, fan, leaf, mood));
   const inside = mood === "lit" && pattern.pocket ? glow(pattern, pattern.pocket, fan) + lightBody(pattern.pocket) : "";
   const window = mood === "lit" && pattern.window ? closedWindow(pattern.window, curveOf(pattern), mood) : "";
   return [
@@ -36,7 +35,7 @@ export function frontPicture(pattern: Pattern, options: FrontOptions): string {
     `<title>${escapeXml(titleOf(pattern, title, mood))}</title>`,
     DEFINITIONS,
     boards(pattern, fan, slug, mood),
-    ...leaves,
+    openBook(pattern, fan, mood),
     inside,
     window,
     "</svg>\n",

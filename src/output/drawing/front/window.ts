@@ -5,7 +5,8 @@ import { cardColour } from "../../../core/window/card.ts";
 import { type MotifPart, setOutlines } from "../../../core/window/motif.ts";
 import { toFront } from "../../../core/window/panel.ts";
 import type { BookWindow } from "../../../core/window/window.ts";
-import { linePath, ringsPath } from "../path.ts";
+import { linePath } from "../path.ts";
+import { shortRings } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { inMood, type Mood, rgbOf } from "./tone.ts";
 
@@ -15,26 +16,31 @@ const SILHOUETTE = 0.5;
 /** Edges of card catch this much more light than its face. */
 const EDGE = 1.45;
 
-/** The window closed: sheen of the glazing, the door's card over the base frame, motifs; as seen from the front. */
-export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood): string {
+/** The window closed: sheen of the glazing, the door's card over the base frame, motifs; as seen from the front. `outline` writes its outlines. */
+export function closedWindow(
+  window: BookWindow,
+  curve: FrontCurve,
+  mood: Mood,
+  outline = (area: Area): string => shortRings(area),
+): string {
   const { panel, card } = window.wish;
   const front = (area: Area): Area => toFront(area, curve, panel);
   const colour = rgbOf(cardColour(card, "door"));
   const motifs = window.motifs.toSorted((a, b) => a.spacers - b.spacers);
   const door = tag("path", {
-    d: ringsPath(front(window.frame.outlines)),
+    d: outline(front(window.frame.outlines)),
     fill: inMood(colour, mood),
     "fill-rule": "evenodd",
     stroke: inMood(colour, mood, EDGE),
     "stroke-width": 0.5,
   });
-  const set = motifs.map((motif) => motifPath(motif, front(setOutlines(motif)), mood));
+  const set = motifs.map((motif) => motifPath(motif, outline(front(setOutlines(motif))), mood));
   return [sheen(boxOf(front(window.guide.outlines))), door, ...set].join("");
 }
 
-function motifPath({ card }: MotifPart, area: Area, mood: Mood): string {
+function motifPath({ card }: MotifPart, d: string, mood: Mood): string {
   return tag("path", {
-    d: ringsPath(area),
+    d,
     fill: inMood(rgbOf(cardColour(card, "motif")), mood, mood === "lit" ? SILHOUETTE : 1),
     "fill-rule": "evenodd",
   });

@@ -27,7 +27,7 @@ function inShort(
 <p class="over">${say.packetSeatOver({ seat: number, class: plan.title })}</p>
 <h1 dir="auto">${kit.title}</h1>
 <p class="words">${say.packetSeatBook({ book })}</p>
-${factList(figures.key, "figures", (value) => value[kit.units])}
+${factList(figures.key, "figures")}
 <h2>${say.kitSupplies()}</h2>
 ${supplies}
 <h2>${say.kitTable()}</h2>

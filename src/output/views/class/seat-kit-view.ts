@@ -1,6 +1,7 @@
 import { classKit, suppliesLeft, workLeft } from "../../../core/class/class-kit.ts";
 import type { FittingSeat } from "../../../core/class/fit-seats.ts";
 import type { KitClass } from "../../../core/class/kit-class.ts";
+import { lazily, once } from "../../../core/lazily.ts";
 import type { Caution } from "../../../core/plan/caution.ts";
 import { workOf } from "../../../core/steps/work.ts";
 import { suppliesOf } from "../../../core/supplies/supplies.ts";
@@ -8,7 +9,6 @@ import * as say from "../../../words/messages.ts";
 import { cautionsFor } from "../cautions.ts";
 import { figuresOf, type KitFigures } from "../figures.ts";
 import { type KitView, viewKit } from "../kit-view.ts";
-import { lazily, once } from "../lazily.ts";
 import { type PrintedKit, withPacket } from "../packet-view.ts";
 import { drawStep } from "../step-drawing.ts";
 import { stepsOf } from "../steps.ts";

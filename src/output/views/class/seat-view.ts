@@ -4,9 +4,9 @@ import type { SeatSchedule } from "../../../core/class/schedule.ts";
 import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
 import { bookText } from "../../../words/books.ts";
-import { dualByHand } from "../../../words/dual.ts";
 import { doubtText } from "../../../words/findings/doubts.ts";
 import { hoursText } from "../../../words/hours.ts";
+import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
 import type { Figure } from "../../drawing/figure.ts";
@@ -62,7 +62,7 @@ export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, settin
     misfit: undefined,
     doubts: findings.map((doubt) => doubtText(doubt, { units, levels: kit.levels })),
     hours: hoursText(schedule.minutes),
-    holdWidth: dualByHand(pattern.fit.holdWidth)[units],
+    holdWidth: formatByHand(pattern.fit.holdWidth, units),
   };
 }
 

@@ -1,7 +1,7 @@
+import { once } from "../../../../src/core/lazily.ts";
 import { computePattern } from "../../../../src/core/pattern/compute.ts";
 import { type ClassView, viewClass } from "../../../../src/output/views/class/class-view.ts";
 import { type KitView, viewKit } from "../../../../src/output/views/kit-view.ts";
-import { once } from "../../../../src/output/views/lazily.ts";
 import { KITS, readFixtureClass } from "../../../core/class/made-class.ts";
 
 const CAUTION = {

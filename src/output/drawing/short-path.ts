@@ -1,0 +1,41 @@
+import type { Point } from "../../core/geometry/point.ts";
+
+/** Path data of upright strips and of outlines in as few letters as SVG 2 allows ("The grammar for path data"), for fills. */
+
+/** Path data of a strip from one side to the other, kept to 0.01, and from its top to its foot, kept to 0.1; a fill closes it. */
+export function shortStrip(sides: readonly [number, number], from: number, to: number): string {
+  const [left, right] = sides[0] < sides[1] ? sides : [sides[1], sides[0]];
+  const across = shortNum(right - left, 2);
+  const start = joined([shortNum(left, 2), shortNum(from, 1)]);
+  return `M${start}h${across}V${shortNum(to, 1)}h-${across}`;
+}
+
+/** Path data of closed outlines, each point told from the one before it. Rounding does not add up; what is too small to show is left out. */
+export function shortRings(rings: readonly (readonly Point[])[], decimals = 2): string {
+  return rings.map((ring) => shortRing(ring, decimals)).join("");
+}
+
+function shortRing(ring: readonly Point[], decimals: number): string {
+  const scale = 10 ** decimals;
+  const steps: string[] = [];
+  const [first, ...rest] = ring.map(([x, y]) => [Math.round(x * scale), Math.round(y * scale)] as const);
+  if (!first) return "";
+  let [atX, atY] = first;
+  for (const [x, y] of rest) {
+    if (x === atX && y === atY) continue;
+    steps.push(shortNum((x - atX) / scale, decimals), shortNum((y - atY) / scale, decimals));
+    [atX, atY] = [x, y];
+  }
+  const start = joined(first.map((part) => shortNum(part / scale, decimals)));
+  return steps.length === 0 ? "" : `M${start}l${joined(steps)}z`;
+}
+
+/** A number without what a reader of path data can do without: `.5`, `-.25`. */
+function shortNum(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)) + 0).replace(/^(-?)0\./, "$1.");
+}
+
+/** Numbers in a row; a minus sign parts two as well as a space. */
+function joined(numbers: readonly string[]): string {
+  return numbers.map((number, i) => (i === 0 || number.startsWith("-") ? number : ` ${number}`)).join("");
+}
