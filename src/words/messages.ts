@@ -520,7 +520,7 @@ export const checkPartOfSite = (): string => say("check-part-of-site");
 export const checkWithoutPackets = (): string => say("check-without-packets");
 /** Packets are not printed, and links to them lead nowhere. */
 export const startWithoutPackets = (): string => say("start-without-packets");
-/** There is no option “{option}”. Allowed are {known}, and names of folders. — $option: as it was given. $known: the options there are. */
+/** There is no option “{option}”. Allowed are names of folders, {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
 /** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
 export const askedKit = (args: { readonly folder: Word; readonly kits: Word }): string => say("asked-kit", args);

@@ -115,7 +115,7 @@ check-part-of-site = These are the kits that were asked for, and no classes; npm
 check-without-packets = Packets were not printed, and links to them lead nowhere: try this site, but do not publish it.
 start-without-packets = Packets are not printed, and links to them lead nowhere.
 # $option: as it was given. $known: the options there are.
-asked-option = There is no option “{ $option }”. Allowed are { $known }, and names of folders.
+asked-option = There is no option “{ $option }”. Allowed are names of folders, { $known }.
 # $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name.
 asked-kit = No kit has the folder { $folder }. There are: { $kits }.
 asked-kit-meant = No kit has the folder { $folder }. Did you mean { $meant }?
