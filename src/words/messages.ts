@@ -518,7 +518,7 @@ export const checkNoKitYet = (args: { readonly folder: Word }): string => say("c
 export const checkPartOfSite = (): string => say("check-part-of-site");
 /** Packets were not printed, and links to them lead nowhere: try this site, but do not publish it. */
 export const checkWithoutPackets = (): string => say("check-without-packets");
-/** There is no option “{option}”. Allowed are {known}, and names of folders. — $option: as it was given. $known: the options there are. */
+/** There is no option “{option}”. Allowed are names of folders, {known}. — $option: as it was given. $known: the options there are. */
 export const askedOption = (args: { readonly option: Word; readonly known: Word }): string => say("asked-option", args);
 /** No kit has the folder {folder}. There are: {kits}. — $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name. */
 export const askedKit = (args: { readonly folder: Word; readonly kits: Word }): string => say("asked-kit", args);

@@ -1,6 +1,7 @@
 import { AT_ONCE, FRAME } from "./bounds.ts";
 import { BUILD_LINES } from "./build-lines.ts";
 import type { Line } from "./line.ts";
+import { SHARD_LINES } from "./shard-lines.ts";
 
 /** Every line of the table, in its order. */
 export const LINES = {
@@ -39,20 +40,7 @@ export const LINES = {
     goal: 50,
   },
   ...BUILD_LINES,
-  "part-kit": { part: "shards", work: "A part of a site, without packets: processor for a kit", unit: "s", goal: 0.1 },
-  "join-kit": { part: "shards", work: "Parts joined to a site: processor for a kit", unit: "s", goal: 0.02 },
-  "part-10000": {
-    part: "shards",
-    work: "10,000 kits without packets on 8 machines, reckoned: processor for one machine’s part",
-    unit: "min",
-    goal: 3,
-  },
-  "join-10000": {
-    part: "shards",
-    work: "10,000 kits, reckoned: processor for joining all parts",
-    unit: "min",
-    goal: 4,
-  },
+  ...SHARD_LINES,
   "serve-4": { part: "serve", work: "`npm start` with 4 kits: from saving a file to its page", unit: "s", goal: 0.3 },
   "serve-100": {
     part: "serve",

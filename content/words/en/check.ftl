@@ -114,7 +114,7 @@ check-no-kit-yet = { $folder }: left out, as it holds no index.md yet
 check-part-of-site = These are the kits that were asked for, and no classes; npm run build makes the whole site.
 check-without-packets = Packets were not printed, and links to them lead nowhere: try this site, but do not publish it.
 # $option: as it was given. $known: the options there are.
-asked-option = There is no option “{ $option }”. Allowed are { $known }, and names of folders.
+asked-option = There is no option “{ $option }”. Allowed are names of folders, { $known }.
 # $folder: of the kit that was asked for. $kits: the folders there are. $meant: the one of a similar name.
 asked-kit = No kit has the folder { $folder }. There are: { $kits }.
 asked-kit-meant = No kit has the folder { $folder }. Did you mean { $meant }?
