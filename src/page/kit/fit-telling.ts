@@ -3,9 +3,8 @@ import { whyText } from "../../words/findings/failure-why.ts";
 import { readAgain } from "../../words/findings/read-again.ts";
 import * as say from "../../words/messages.ts";
 import type { FitAnswer, Ways } from "./fit-answer.ts";
-import type { Fitting, Misfit } from "./fitted.ts";
+import type { FitMade } from "./fit-maker.ts";
 import { holdPage } from "./held.ts";
-import { verdictWords } from "./verdict-words.ts";
 
 /** Tells in the panel what became of a book, and marks the page where it stays behind. */
 export class FitTelling {
@@ -17,15 +16,20 @@ export class FitTelling {
     this.#act = act;
   }
 
-  /** How the kit comes out, and what would come out better; `own` is the author's kit where the book is another than hers. */
-  fit({ view, judgement, offers }: Fitting, own: Kit | undefined): void {
+  /** How the kit comes out on another book than its own, and what would come out better. */
+  fit({ words, offers }: Extract<FitMade, { readonly words: unknown }>, kit: Kit): void {
     holdPage(false);
-    if (own) this.#answer.say(verdictWords(own, view, judgement), this.#ways(offers, view.kit, say.fitPanelBetter));
-    else this.#answer.say([say.fitPanelOwn()]);
+    this.#answer.say(words, this.#ways(offers, kit, say.fitPanelBetter));
+  }
+
+  /** That the page shows the kit's own book. */
+  own(): void {
+    holdPage(false);
+    this.#answer.say([say.fitPanelOwn()]);
   }
 
   /** Why the kit does not fit, and what would help. */
-  misfit({ failure, kit, offers }: Misfit): void {
+  misfit({ failure, offers }: Extract<FitMade, { readonly failure: unknown }>, kit: Kit): void {
     holdPage(true);
     const ways = this.#ways(offers, kit, say.fitPanelWays);
     const rest = ways || !offers ? [] : [readAgain(failure, kit) ?? say.fitPanelNoWay()];
@@ -38,7 +42,7 @@ export class FitTelling {
     this.#answer.say([say.fitPanelWrongField()], undefined, true);
   }
 
-  #ways(offers: Misfit["offers"], { units }: Kit, lead: (told: { count: number }) => string): Ways | undefined {
+  #ways(offers: FitMade["offers"], { units }: Kit, lead: (told: { count: number }) => string): Ways | undefined {
     return offers?.length ? { lead: lead({ count: offers.length }), offers, units, ...this.#act } : undefined;
   }
 }

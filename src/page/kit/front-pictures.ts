@@ -1,30 +1,48 @@
-import type { KitView } from "../../output/views/kit-view.ts";
-import { fileText } from "./give-file.ts";
-
 /** The pictures of the opened book at the head of a kit's page, and the file that each shows. */
 const PICTURES = [
   [".hero-picture .day", "front.svg"],
   [".hero-picture .lit", "front-lit.svg"],
 ] as const;
 
-/** Draws these pictures for the reader's book. */
+/** Draws a file of the reader's book; undefined where a newer book was asked for. */
+type DrawFile = (file: string) => Promise<string | undefined>;
+
+/** Draws these pictures for the reader's book: the one that is seen, and the other when it is. */
 export class FrontPictures {
-  #addresses: string[] = [];
-  /** The book that was asked for last. */
-  #asked: KitView | undefined;
+  readonly #addresses = new Map<HTMLImageElement, string>();
+  /** Those that show the book that was asked for last. */
+  #drawn = new Set<HTMLImageElement>();
+  #draw: DrawFile | undefined;
+
+  /** `failed` hears where what draws cannot be loaded. */
+  constructor(failed: (error: unknown) => void) {
+    document.querySelector(".moods")?.addEventListener("change", () => this.#showSeen().catch(failed));
+  }
 
   /** @throws LoadError where what draws them cannot be loaded */
-  async draw(view: KitView): Promise<void> {
-    this.#asked = view;
-    const drawn: (readonly [HTMLImageElement, string])[] = [];
+  async draw(draw: DrawFile): Promise<void> {
+    this.#draw = draw;
+    this.#drawn = new Set();
+    await this.#showSeen();
+  }
+
+  async #showSeen(): Promise<void> {
+    const draw = this.#draw;
     for (const [place, file] of PICTURES) {
       const image = document.querySelector<HTMLImageElement>(place);
-      const svg = image && (await fileText(file, view));
-      if (this.#asked !== view) return;
-      if (svg) drawn.push([image, URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }))]);
+      if (!draw || !image?.checkVisibility() || this.#drawn.has(image)) continue;
+      const svg = await draw(file);
+      if (this.#draw !== draw) return;
+      if (svg !== undefined) this.#put(image, svg);
     }
-    for (const address of this.#addresses) URL.revokeObjectURL(address);
-    this.#addresses = drawn.map(([, address]) => address);
-    for (const [image, address] of drawn) image.src = address;
+  }
+
+  #put(image: HTMLImageElement, svg: string): void {
+    const before = this.#addresses.get(image);
+    if (before !== undefined) URL.revokeObjectURL(before);
+    const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
+    this.#addresses.set(image, address);
+    this.#drawn.add(image);
+    image.src = address;
   }
 }

@@ -15,17 +15,14 @@ export function isFitted(address: string): boolean {
 }
 
 /** The text of a file of the kit for the reader's own book; undefined for another address. @throws LoadError where its script cannot be loaded */
-export async function fileText(address: string, view: KitView): Promise<string | undefined> {
-  if (!window.leaflightFile) await loadScript("../../assets/scripts/files.js", "file-maker");
-  return window.leaflightFile?.(address, view);
+export async function fileText(address: string, view: KitView, load = loadScript): Promise<string | undefined> {
+  if (!self.leaflightFile) await load("../../assets/scripts/files.js", "file-maker");
+  return self.leaflightFile?.(address, view);
 }
 
-/** Gives a file of the kit for the reader's own book; says whether there is one. @throws LoadError where its script cannot be loaded */
-export async function giveFile(address: string, view: KitView): Promise<boolean> {
-  const text = await fileText(address, view);
-  if (text === undefined) return false;
+/** Gives a file of a kit. */
+export function giveFile(address: string, text: string, slug: string): void {
   const link = document.createElement("a");
-  offerFile(link, text, `${view.slug}-${address.split("/").at(-1)}`);
+  offerFile(link, text, `${slug}-${address.split("/").at(-1)}`);
   link.click();
-  return true;
 }

@@ -1,7 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
-import { fetchStepDrawings } from "../shared/step-drawings.ts";
-import { renderPart } from "./render.ts";
+import type { FitMade } from "./fit-maker.ts";
+import { putMarkup } from "./put-markup.ts";
 
 /** How much of the page follows at once: at a key press only what is in sight. */
 export type Reach = "in sight" | "all";
@@ -17,27 +16,36 @@ export function isSlow(kit: Kit): boolean {
   return kit.insert !== undefined || kit.light !== undefined;
 }
 
-/** Parts of the page to fill again: at the key those in sight, but none that light or window change; never the steps. */
-export function partsToFill(kit: Kit, reach: Reach): HTMLElement[] {
+/** Names of the parts of the page to fill again: at the key those in sight, but none that light or window change; never the steps. */
+export function partsToFill(kit: Kit, reach: Reach): string[] {
   const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
-  if (reach === "all") return parts.filter((part) => part.dataset["part"] !== "steps");
-  const waits = isSlow(kit) ? SLOW_PARTS : ["steps"];
-  return parts.filter((part) => isInSight(part) && !waits.includes(part.dataset["part"]!));
+  const waits = reach === "in sight" && isSlow(kit) ? SLOW_PARTS : ["steps"];
+  return parts
+    .filter((part) => reach === "all" || isInSight(part))
+    .map((part) => part.dataset["part"]!)
+    .filter((name) => !waits.includes(name));
 }
 
-/** Fills the steps, whose drawings are a script of their own. */
-export async function fillSteps(view: KitView, wanted: () => boolean): Promise<void> {
-  await fetchStepDrawings("../../");
-  const place = document.querySelector<HTMLElement>('[data-part="steps"]');
-  if (place && wanted()) place.innerHTML = renderPart("steps", view);
+/** Fills parts with their new markup: those in sight at once, the others each in a task of its own for as long as they are `wanted`. */
+export async function fillParts(
+  made: Extract<FitMade, { readonly parts: unknown }>["parts"],
+  wanted: () => boolean,
+): Promise<void> {
+  const parts = made.flatMap(([name, markup]) => {
+    const part = partOf(name);
+    return part ? [{ part, markup, inSight: isInSight(part) }] : [];
+  });
+  for (const { part, markup, inSight } of parts) if (inSight) putMarkup(part, markup);
+  for (const { part, markup, inSight } of parts) {
+    if (inSight) continue;
+    await new Promise((resolve) => setTimeout(resolve));
+    if (!wanted()) return;
+    putMarkup(part, markup);
+  }
 }
 
-/** The parts with their new markup, which is not in the page yet. */
-export function fillParts(
-  parts: readonly HTMLElement[],
-  view: KitView,
-): { readonly part: HTMLElement; readonly text: string }[] {
-  return parts.map((part) => ({ part, text: renderPart(part.dataset["part"]!, view) }));
+export function partOf(name: string): HTMLElement | null {
+  return document.querySelector<HTMLElement>(`[data-part="${name}"]`);
 }
 
 /** What is in a closed chapter has a place on the page, too. */

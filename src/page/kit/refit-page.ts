@@ -1,27 +1,31 @@
 import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
+import { fetchedStep } from "../shared/step-drawings.ts";
 import { showOwnBook } from "../view3d/follow.ts";
 import { FitAnswer } from "./fit-answer.ts";
+import type { FitMade } from "./fit-maker.ts";
 import { readPanel, touchedBy, writePanel } from "./fit-panel.ts";
 import { FitTelling } from "./fit-telling.ts";
-import { fitted } from "./fitted.ts";
+import { FitWork } from "./fit-work.ts";
+import { viewOf } from "./fitted.ts";
 import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
 import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
-import { fillParts, fillSteps, isSlow, partsToFill, type Reach } from "./page-parts.ts";
+import { fillParts, isSlow, partOf, partsToFill, type Reach } from "./page-parts.ts";
+import { knowMarkup, putMarkup } from "./put-markup.ts";
 import { drawWays } from "./way-pictures.ts";
 
-/** What is out of sight, light and window follow this long after the last key, ms; what is in sight follows at once. */
-const REST = 200;
+/** This script, as a kit's page finds it: a worker runs it, too. */
+const SCRIPT = "../../assets/scripts/refit.js";
+const DATA = "kit-data.js";
 
 /** Binds the fit panel of a kit page, and shows the book that the page was opened with. What it gives takes figures of another. */
 export function bindRefit(form: HTMLFormElement): (book: Refit) => void {
@@ -39,6 +43,7 @@ export function bindRefit(form: HTMLFormElement): (book: Refit) => void {
   // What was kept from another page may differ from the units that this page was built in.
   const other = radios.find((radio) => radio.checked && !radio.defaultChecked);
   if (other || location.search.length > 1) page.open(other && otherUnits(other));
+  else page.wake();
   return (book) => page.take(book);
 }
 
@@ -52,11 +57,12 @@ class RefitPage {
   #refit: Refit = {};
   /** The reader's choice; undefined while it is the kit's own. */
   #units: UnitSystem | undefined;
-  #view: KitView | undefined;
-  #timer: ReturnType<typeof setTimeout> | undefined;
-  /** Paints at once what still waits; undefined where nothing waits. */
-  #settle: (() => void) | undefined;
-  #pictures = new FrontPictures();
+  #work: FitWork | undefined;
+  /** Counts what was asked for: an answer to an older one comes too late. */
+  #turn = 0;
+  /** Light and window included: is done when the page shows what was asked for last. */
+  #settled: Promise<void> = Promise.resolve();
+  #pictures = new FrontPictures((error) => this.#notDrawn(error));
   #answer: FitAnswer;
   #telling: FitTelling;
   /** The refit that the page was last shown for, light and window included; at first the kit's own book. */
@@ -71,7 +77,10 @@ class RefitPage {
     this.#answer = new FitAnswer(form.querySelector<HTMLElement>("[data-refit-state]")!);
     this.#telling = new FitTelling(this.#answer, {
       take: (refit) => this.show({ refit, ignored: [] }),
-      draw: async (ways) => drawWays((await this.#data())!, ways),
+      draw: async (ways) => {
+        const [turn, units] = [this.#turn, this.#units];
+        await drawWays(ways, (refit) => this.#work!.make(turn, "front", { refit, units }));
+      },
     });
   }
 
@@ -82,6 +91,16 @@ class RefitPage {
     if (!data) return;
     const asked = fromAddress(new URLSearchParams(location.search), data.kit);
     if (units || asked.ignored.length > 0 || Object.keys(asked.refit).length > 0) this.#put(data, asked);
+  }
+
+  /** Has a worker make the page as it stands, so that it need not be written anew where it stays the same. */
+  async wake(): Promise<void> {
+    const data = await this.#data();
+    if (!data || this.#turn > 0 || !this.#work!.isBeside) return;
+    const parts = partsToFill(data.kit, "all");
+    const made = await this.#work!.make(0, "fit", { refit: {}, units: undefined, parts, quick: false });
+    if (this.#turn > 0 || !made || "failure" in made) return;
+    for (const [name, markup] of made.parts) knowMarkup(partOf(name)!, markup);
   }
 
   /** Follows what stands in the panel. */
@@ -126,14 +145,17 @@ class RefitPage {
     const isMade = link?.dataset["made"] !== undefined;
     if ((Object.keys(this.#refit).length === 0 && !isHeld() && !isMade) || !isFitted(address)) return;
     event.preventDefault();
-    if (isMade && !this.#view && !isHeld()) await this.show({ refit: this.#refit, ignored: [] });
-    this.#settle?.();
-    if (isHeld() || !this.#view) {
+    if (isMade && this.#turn === 0 && !isHeld()) await this.show({ refit: this.#refit, ignored: [] });
+    await this.#settled;
+    if (isHeld() || !this.#work) {
       this.#answer.add(say.fitPanelFilesWait());
       return;
     }
     try {
-      if (!(await giveFile(address, this.#view))) this.#answer.add(say.fitPanelNoFile());
+      const text = await this.#work.make(this.#turn, "file", address);
+      const { kit } = (await this.#data())!;
+      if (text === undefined) this.#answer.add(say.fitPanelNoFile());
+      else giveFile(address, text, kit.slug);
     } catch (error) {
       if (!(error instanceof LoadError)) throw error;
       this.#answer.add(say.loadFileMaker());
@@ -142,7 +164,8 @@ class RefitPage {
 
   async #data(): Promise<KitData | undefined> {
     try {
-      const data = await loadKitData("kit-data.js");
+      const data = await loadKitData(DATA);
+      this.#work ??= new FitWork(data, SCRIPT, DATA);
       return this.#units ? { ...data, kit: { ...data.kit, units: this.#units } } : data;
     } catch (error) {
       if (!(error instanceof LoadError)) throw error;
@@ -159,68 +182,98 @@ class RefitPage {
   }
 
   #apply(data: KitData, refit: Refit): void {
-    clearTimeout(this.#timer);
     this.#refit = refit;
+    this.#turn += 1;
     writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
-    this.#paint(data, "in sight");
-    this.#settle = () => {
-      clearTimeout(this.#timer);
-      this.#settle = undefined;
-      this.#paint(data, "all");
-      const view = this.#view;
-      // A task of its own: with thousands of leaves each takes a while.
-      this.#timer = setTimeout(() => this.#draw(view));
-    };
-    this.#timer = setTimeout(this.#settle, REST);
+    this.#settled = this.#follow(data, this.#turn);
     const address = toAddress(refit);
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
-  async #draw(view: KitView | undefined): Promise<void> {
-    try {
-      if (view) await fillSteps(view, () => this.#view === view);
-      if (view) await this.#pictures.draw(view);
-    } catch (error) {
-      if (!(error instanceof LoadError)) throw error;
-      this.#answer.add(say.loadFrontPicture());
+  /** Paints what is in sight, then everything, then the drawings; stops where another book is asked for meanwhile. */
+  async #follow(data: KitData, turn: number): Promise<void> {
+    const reaches = (["in sight", "all"] as const).map((reach) => [reach, this.#make(data, reach)] as const);
+    for (const [reach, made] of reaches) {
+      const result = await made;
+      if (!result || turn !== this.#turn) return;
+      await this.#paint(data, result, reach);
     }
-    performance.mark("fit settled");
+    if (turn === this.#turn) void this.#draw(turn);
   }
 
-  #paint(data: KitData, reach: Reach): void {
+  async #make({ kit }: KitData, reach: Reach): Promise<FitMade | undefined> {
     const start = performance.now();
-    const result = fitted(data, this.#refit, reach === "in sight");
-    const filled = "view" in result ? fillParts(partsToFill(data.kit, reach), result.view) : [];
+    const [refit, units, parts] = [this.#refit, this.#units, partsToFill(kit, reach)];
+    const made = await this.#work!.make(this.#turn, "fit", { refit, units, parts, quick: reach === "in sight" });
     performance.measure(`fit ${reach}`, { start });
-    this.#view = "view" in result ? result.view : undefined;
-    if ("failure" in result) {
-      if (reach === "all") this.#goBack(data);
-      this.#telling.misfit(result);
+    return made;
+  }
+
+  async #draw(turn: number): Promise<void> {
+    try {
+      if (!isHeld()) {
+        await this.#fillSteps(turn);
+        await this.#pictures.draw((file) => this.#work!.make(turn, "file", file));
+      }
+    } catch (error) {
+      this.#notDrawn(error);
+    }
+    if (turn === this.#turn) performance.mark("fit settled");
+  }
+
+  #notDrawn(error: unknown): void {
+    if (!(error instanceof LoadError)) throw error;
+    this.#answer.add(say.loadFrontPicture());
+  }
+
+  /** The steps, whose drawings are a script of their own. */
+  async #fillSteps(turn: number): Promise<void> {
+    const steps = await this.#work!.make(turn, "steps");
+    const place = partOf("steps");
+    if (place && steps !== undefined && turn === this.#turn) putMarkup(place, steps);
+  }
+
+  async #paint(data: KitData, made: FitMade, reach: Reach): Promise<void> {
+    const kit = refitKit(data.kit, this.#refit);
+    if ("failure" in made) {
+      this.#telling.misfit(made, kit);
+      if (reach === "all") await this.#goBack(data);
       return;
     }
-    for (const { part, text } of filled) part.innerHTML = text;
-    this.#ahead = reach === "in sight";
-    if (reach === "all") this.#show(result.view);
+    const turn = this.#turn;
     const changed = Object.keys(this.#refit).length > 0;
+    this.#ahead ||= reach === "in sight";
     this.#form.querySelector<HTMLElement>("[data-refit-keep]")!.hidden = !changed;
     if (hasWrongField(this.#form)) this.#telling.wrongField();
-    else if (reach === "all" || !isSlow(data.kit)) this.#telling.fit(result, changed ? data.kit : undefined);
+    else if (reach === "all" || !isSlow(data.kit)) {
+      if (changed) this.#telling.fit(made, kit);
+      else this.#telling.own();
+    }
+    if (reach === "all") this.#show(data);
+    await fillParts(made.parts, () => turn === this.#turn);
   }
 
   /** What leads on from the page follows only a book that fits with light and window. */
-  #show(view: KitView): void {
-    this.#shown = this.#refit;
-    showOwnBook(view);
-    carryBook(toAddress({ ...this.#refit, ...(this.#units && { units: this.#units }) }));
+  #show(data: KitData): void {
+    const refit = this.#refit;
+    this.#shown = refit;
+    this.#ahead = false;
+    showOwnBook(() => {
+      const result = viewOf(data, refitKit(data.kit, refit), fetchedStep);
+      if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
+      return result.view;
+    });
+    carryBook(toAddress({ ...refit, ...(this.#units && { units: this.#units }) }));
   }
 
   /** Fills the parts again that follow a book that did not fit after all, or stand in other units. */
-  #goBack(data: KitData): void {
+  async #goBack({ kit }: KitData): Promise<void> {
     if (!this.#ahead) return;
     this.#ahead = false;
-    const last = fitted(data, this.#shown);
-    if ("failure" in last) return;
-    for (const { part, text } of fillParts(partsToFill(data.kit, "all"), last.view)) part.innerHTML = text;
-    void fillSteps(last.view, () => this.#view === undefined);
+    const [turn, units, parts] = [this.#turn, this.#units, partsToFill(kit, "all")];
+    const last = await this.#work!.make(turn, "fit", { refit: this.#shown, units, parts, quick: false });
+    if (!last || "failure" in last || turn !== this.#turn) return;
+    await fillParts(last.parts, () => turn === this.#turn);
+    await this.#fillSteps(turn);
   }
 }

@@ -13,9 +13,9 @@ interface Drawn {
 }
 
 /** Fetches what draws the steps, once; `site` leads to the site's folder. Without it the words stand alone. */
-export async function fetchStepDrawings(site: string): Promise<void> {
+export async function fetchStepDrawings(site: string, load = loadScript): Promise<void> {
   try {
-    if (!window.leaflightStepFigure) await loadScript(`${site}assets/scripts/step-figures.js`, "figures");
+    if (!self.leaflightStepFigure) await load(`${site}assets/scripts/step-figures.js`, "figures");
   } catch (error) {
     if (!(error instanceof LoadError)) throw error;
   }
@@ -23,6 +23,6 @@ export async function fetchStepDrawings(site: string): Promise<void> {
 
 /** Draws a step with what was fetched. */
 export const fetchedStep: DrawStep = (id, kit, pattern) => {
-  const svg = window.leaflightStepFigure?.(id, { kit, pattern }) ?? "";
+  const svg = self.leaflightStepFigure?.(id, { kit, pattern }) ?? "";
   return svg === "" ? undefined : { svg, label: "" };
 };

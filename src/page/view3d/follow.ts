@@ -1,8 +1,14 @@
 import type { KitView } from "../../output/views/kit-view.ts";
+import { once } from "../../output/views/lazily.ts";
 import { BOOK_CHANGED, shared } from "./shared.ts";
 
-/** Hands the reader's own book to the view: an open one shows it at once, a closed one when it is opened. */
-export function showOwnBook(view: KitView): void {
-  shared().data = { own: view };
+/** Hands the reader's own book to the view: an open one shows it at once, a closed one works it out when it is opened. */
+export function showOwnBook(work: () => KitView): void {
+  const view = once(work);
+  shared().data = {
+    get own() {
+      return view();
+    },
+  };
   document.dispatchEvent(new Event(BOOK_CHANGED));
 }

@@ -19,7 +19,9 @@ async function openWith(late: (request: HTTPRequest) => void): Promise<{ page: P
   await page.setBypassServiceWorker(true);
   await page.setRequestInterception(true);
   page.on("request", (request) => {
-    if (!request.url().endsWith("/refit.js")) return void request.continue();
+    // Its worker asks for the same script.
+    if (!request.url().endsWith("/refit.js") || request.resourceType() !== "script" || !request.frame())
+      return void request.continue();
     count++;
     late(request);
   });

@@ -1,5 +1,5 @@
 import type { Book } from "../../../core/book/book.ts";
-import { lookedLine, lookedShape } from "../looked-at.ts";
+import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { arrowAlong } from "./arrow.ts";
 import { levelDimension, levelDimensionWords, type Side, uprightDimension } from "./dimension.ts";
@@ -59,9 +59,9 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
   const flip = direction === "rtl";
   const place = ([x, y]: At): At => [area.left + (flip ? area.width - x : x), area.top + y];
   const line = (points: readonly At[], look: Look): string =>
-    tag("path", { d: lookedLine(points.map(place)), ...look });
+    tag("path", { d: linePath(points.map(place), 1), ...look });
   const shape = (points: readonly At[], fill: string, look: Look = THIN): string =>
-    tag("path", { d: lookedShape(points.map(place)), ...look, fill });
+    tag("path", { d: ringPath(points.map(place), 1), ...look, fill });
   const words = (at: At, content: string, style: WordsStyle = {}): string =>
     levelWords(place(at), content, style, flip);
   const upright = (at: At, content: string, style: WordsStyle = {}): string => uprightWords(place(at), content, style);
@@ -83,7 +83,7 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
         ],
         look,
       ),
-    leaf: (points, next) => edgeOn(lookedLine(points.map(place)), next),
+    leaf: (points, next) => edgeOn(linePath(points.map(place), 1), next),
     shape,
     words,
     wrapped: (at, content, width, style = {}) => wrappedWords(place(at), content, width, style, flip),

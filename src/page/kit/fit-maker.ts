@@ -1,0 +1,89 @@
+import type { Failure } from "../../core/findings/failure.ts";
+import type { Offer } from "../../core/refit/offer.ts";
+import { type Refit, refitKit } from "../../core/refit/refit.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
+import type { KitData } from "../shared/kit-data.ts";
+import type { loadScript } from "../shared/load-script.ts";
+import { fetchedStep, fetchStepDrawings } from "../shared/step-drawings.ts";
+import { fitted, viewOf } from "./fitted.ts";
+import { fileText } from "./give-file.ts";
+import { renderPart } from "./render.ts";
+import { verdictWords } from "./verdict-words.ts";
+
+/** A book that a page asks for. `units` are the reader's choice; undefined for the kit's own. */
+export interface AskedBook {
+  readonly refit: Refit;
+  readonly units: UnitSystem | undefined;
+}
+
+/** What is to be made of it: the parts by their names; `quick` leaves light, window and offers out. */
+export interface FitAsk extends AskedBook {
+  readonly parts: readonly string[];
+  readonly quick: boolean;
+}
+
+/** What a page shows of a book: plain text, so that it may come from a worker. */
+export type FitMade = Made | NotMade;
+
+interface Made {
+  /** Each part's name with its markup. */
+  readonly parts: readonly (readonly [string, string])[];
+  /** How the kit comes out, beside its author's book. */
+  readonly words: readonly [string, ...string[]];
+  readonly offers: readonly Offer[] | undefined;
+}
+
+interface NotMade {
+  readonly failure: Failure;
+  readonly offers: readonly Offer[] | undefined;
+}
+
+/** Makes what a kit's page shows of a reader's book; knows nothing of the page. */
+export class FitMaker {
+  readonly #data: KitData;
+  readonly #load: typeof loadScript;
+  /** The last book that was made whole. */
+  #view: KitView | undefined;
+
+  /** `load` fetches scripts where this works. */
+  constructor(data: KitData, load: typeof loadScript) {
+    this.#data = data;
+    this.#load = load;
+  }
+
+  fit({ refit, units, parts, quick }: FitAsk): FitMade {
+    const data = this.#in(units);
+    const result = fitted(data, refit, quick);
+    if (!quick) this.#view = "view" in result ? result.view : undefined;
+    if ("failure" in result) return { failure: result.failure, offers: result.offers };
+    const { view, judgement, offers } = result;
+    return {
+      parts: parts.map((name) => [name, renderPart(name, view)] as const),
+      words: verdictWords(data.kit, view, judgement),
+      offers,
+    };
+  }
+
+  /** The steps of the last book, with their drawings. */
+  async steps(): Promise<string | undefined> {
+    await fetchStepDrawings("../../", this.#load);
+    return this.#view && renderPart("steps", this.#view);
+  }
+
+  /** A file of the last book. @throws LoadError */
+  async file(address: string): Promise<string | undefined> {
+    return this.#view && fileText(address, this.#view, this.#load);
+  }
+
+  /** The front of another book, as a picture. @throws LoadError */
+  async front({ refit, units }: AskedBook): Promise<string | undefined> {
+    const data = this.#in(units);
+    const result = viewOf(data, refitKit(data.kit, refit), fetchedStep);
+    return "view" in result ? fileText("front.svg", result.view, this.#load) : undefined;
+  }
+
+  #in(units: UnitSystem | undefined): KitData {
+    return units ? { ...this.#data, kit: { ...this.#data.kit, units } } : this.#data;
+  }
+}
