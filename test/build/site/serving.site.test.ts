@@ -96,7 +96,7 @@ describe("serving a site some of which is broken", () => {
     project.write(GULL, fixtureText("little-gull"));
     await followed(async () => String(await site.status("/kits/little-gull/")), "200");
     expect(await site.status("/kits/little-gull/table-compact-a4.pdf")).toBe(200);
-    const untouched = ["kits/little-gull/index.html", "kits/little-gull/front.svg", "pieces/index.html"];
+    const untouched = ["kits/little-gull/index.html", "kits/little-gull/front.svg", "glossary/index.html"];
     const before = [...untouched, "kits/evening-boat/index.html"].map((path) => statSync(file(path)).mtimeMs);
     project.write(BOAT, `${fixtureText("evening-boat")}\nIt comes home at seven.\n`);
     await followed(() => site.page("/kits/evening-boat/"), "It comes home at seven.");
