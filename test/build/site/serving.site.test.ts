@@ -93,6 +93,8 @@ describe("serving a site some of which is broken", () => {
 
   it("makes what changed, and nothing else", async () => {
     const file = (path: string): string => join(project.folder, ".cache/serving", path);
+    // Its title stands on pages of the whole site.
+    project.write(BOAT, fixtureText("evening-boat"));
     project.write(GULL, fixtureText("little-gull"));
     await followed(async () => String(await site.status("/kits/little-gull/")), "200");
     expect(await site.status("/kits/little-gull/table-compact-a4.pdf")).toBe(200);
