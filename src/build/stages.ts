@@ -2,7 +2,7 @@ import { FINDER_INDEX } from "../output/data/finder-index.ts";
 import type { Asked } from "./asked.ts";
 import { makeScripts } from "./bundle/make-scripts.ts";
 import { copyFonts } from "./fonts/copy-fonts.ts";
-import { KIT_STAGES } from "./kits/kit-stages.ts";
+import { PUBLISHED_STAGES } from "./kits/kit-stages.ts";
 import type { Surroundings } from "./library/page-source.ts";
 import { LICENCES } from "./licences/write-licences.ts";
 import { writeOffline } from "./offline/write-offline.ts";
@@ -47,7 +47,7 @@ export const STAGES: readonly Stage[] = [
   { name: "warnings", makes: [], run: tellWarnings },
   {
     name: "kits",
-    makes: KIT_STAGES.flatMap(({ makes }) => makes),
+    makes: PUBLISHED_STAGES.flatMap(({ makes }) => makes),
     run: async ({ crew, library, joined, ...site }) => {
       if (!joined) await crew.make(library.kits, library, site);
     },
@@ -62,7 +62,6 @@ export const STAGES: readonly Stage[] = [
       "classes/*/measuring-card/index.html",
       "classes/*/seat-*/{index.html,packet/*.html,pattern.json,pattern.csv,front.svg,front-lit.svg,cover.jpg,cut/*}",
       "private/classes/*/{cut/*,cut-sheets.pdf,*/index.html}",
-      "author/index.html",
       "{sitemap,feed}.xml",
       "schema/*",
       "pictures/*",

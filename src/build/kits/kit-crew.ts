@@ -8,7 +8,7 @@ import type { Store } from "../store/store.ts";
 import { CrewMember } from "./crew-member.ts";
 import { entryKey, kitPart, stageKey } from "./kit-keys.ts";
 import { KitMaker, type KitTask } from "./kit-maker.ts";
-import { KIT_STAGES, type KitStage, type KitStageName } from "./kit-stages.ts";
+import { KIT_STAGES, type KitStageName, PUBLISHED_STAGES } from "./kit-stages.ts";
 import { kitKey } from "./read-kit-entry.ts";
 
 /** So many kits are read or made at once by a thread: each call has a cost of its own, and all of them are held till its end. */
@@ -19,9 +19,6 @@ const MOST_THREADS = 8;
 
 /** Up to so many kits, starting threads takes longer than making them. */
 const ALONE = 6;
-
-/** What is made of kits to be published. */
-const PUBLISHED = KIT_STAGES.filter((stage: KitStage) => !stage.isServed).map(({ name }) => name);
 
 /** Where kits are made. */
 export interface Site {
@@ -65,7 +62,7 @@ export class KitCrew {
     kits: readonly KitEntry[],
     { folder }: Pick<Library, "folder">,
     { placing, aside, surroundings }: Site,
-    asked: readonly KitStageName[] = PUBLISHED,
+    asked: readonly KitStageName[] = PUBLISHED_STAGES.map(({ name }) => name),
   ): Promise<void> {
     const tasks = kits.map((entry): KitTask => {
       const stages = KIT_STAGES.filter(({ name }) => asked.includes(name)).filter((stage) => {

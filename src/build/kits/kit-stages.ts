@@ -91,6 +91,11 @@ export const KIT_STAGES = [
   },
 ] as const satisfies readonly KitStage[];
 
+/** What is made of kits to be published. */
+export const PUBLISHED_STAGES: readonly (typeof KIT_STAGES)[number][] = KIT_STAGES.filter(
+  (stage: KitStage) => !stage.isServed,
+);
+
 export type KitStageName = (typeof KIT_STAGES)[number]["name"];
 
 /** A step that is done with one kit after the other. */

@@ -1,3 +1,4 @@
+import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { Library } from "../library/library.ts";
@@ -20,6 +21,8 @@ export class PressRoom {
   readonly #output: string;
   /** Under way, by their paths. */
   readonly #printing = new Map<string, Promise<void>>();
+  /** What was printed since the start, by its path: its kit or class may be gone. */
+  readonly #printed = new Set<string>();
   #last: Promise<void> = Promise.resolve();
 
   constructor(output: string) {
@@ -33,6 +36,7 @@ export class PressRoom {
     // One after the other: they may need the same packets.
     const printing = this.#last
       .then(() => this.#print(path, library))
+      .then((isPrinted) => this.#note(path, isPrinted))
       .catch((error: unknown) => {
         throw byFields(error, library.texts());
       })
@@ -42,25 +46,35 @@ export class PressRoom {
     return printing;
   }
 
-  async #print(path: string, library: Library): Promise<void> {
-    const run = (jobs: readonly PrintJob[]): Promise<void> =>
-      printJobs(this.#output, jobs, { address: library.settings.url, log: printLog });
+  /** Of what a build would not print any more nothing stays. */
+  #note(path: string, isPrinted: boolean): void {
+    if (isPrinted) this.#printed.add(path);
+    else if (this.#printed.delete(path)) rmSync(join(this.#output, path), { force: true });
+  }
+
+  /** @returns whether a build would print it */
+  async #print(path: string, library: Library): Promise<boolean> {
+    const run = async (jobs: readonly PrintJob[]): Promise<boolean> => {
+      await printJobs(this.#output, jobs, { address: library.settings.url, log: printLog });
+      return jobs.length > 0;
+    };
     const only = (jobs: readonly PrintJob[]): PrintJob[] =>
       jobs.filter(({ target }) => target === join(this.#output, path));
     const kit = library.kits.find(({ slug }) => slug === OF_KIT.exec(path)?.[1]);
     if (kit) return run(only(kitJobs(this.#output, kit.card.kit)));
     const [, slug, name] = OF_CLASS.exec(path) ?? [];
     const view = library.classes.some((one) => one.slug === slug) && library.classView(slug!);
-    if (!view || view.plan.state === "closed") return;
+    if (!view || view.plan.state === "closed") return false;
     if (name === "print-plan") return run(await this.#countAll(view, run));
     const jobs = classJobs(this.#output, view);
     if (!MERGED.test(name!)) return run(only(jobs));
     await run(jobs);
     await mergeSeats(this.#output, view);
+    return existsSync(join(this.#output, path));
   }
 
   /** A plan counts the pages of all that is printed of its class. */
-  async #countAll(view: ClassView, run: (jobs: readonly PrintJob[]) => Promise<void>): Promise<PrintJob[]> {
+  async #countAll(view: ClassView, run: (jobs: readonly PrintJob[]) => Promise<boolean>): Promise<PrintJob[]> {
     await run(classJobs(this.#output, view));
     await mergeSeats(this.#output, view);
     return countClass(this.#output, view);

@@ -23,9 +23,12 @@ export function folderKey(path: string, within: string, without: readonly string
   return key;
 }
 
-/** From now on this thread looks at a folder again only when it is told that something in it changed. */
-export function followFolders(): void {
+/** From now on, until the answer is called, this thread looks at a folder again only when it is told that something in it changed. */
+export function followFolders(): () => void {
   followed ??= new Map();
+  return () => {
+    followed = undefined;
+  };
 }
 
 /** Something changed at a path, or, where none is given, anywhere. */

@@ -5,7 +5,11 @@ import { afterAll, describe, expect, it } from "vitest";
 import { folderChanged, folderKey, followFolders, isStill } from "../../../src/build/store/folder-key.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "leaflight-followed-"));
-afterAll(() => rmSync(folder, { recursive: true }));
+let end: () => void;
+afterAll(() => {
+  end();
+  rmSync(folder, { recursive: true });
+});
 
 const kit = join(folder, "kits/moon");
 
@@ -20,7 +24,7 @@ describe("a folder that is followed", () => {
     const unfollowed = folderKey(kit, folder);
     write("two");
     expect(folderKey(kit, folder)).not.toBe(unfollowed);
-    followFolders();
+    end = followFolders();
     const two = folderKey(kit, folder);
     write("three");
     expect(folderKey(kit, folder)).toBe(two);
