@@ -1,5 +1,5 @@
-import type { KitView } from "../../output/views/kit-view.ts";
 import { once } from "../../core/lazily.ts";
+import type { KitView } from "../../output/views/kit-view.ts";
 import { BOOK_CHANGED, shared } from "./shared.ts";
 
 /** Hands the reader's own book to the view: an open one shows it at once, a closed one works it out when it is opened. */
