@@ -24,14 +24,31 @@ export type ArgumentKinds = ReadonlyMap<string, "number" | "word">;
 
 const PLURALS: readonly string[] = ["zero", "one", "two", "few", "many", "other"];
 
+/** Files that were read, by name and text: a run reads the same words several times, and many runs may share a process. */
+const read = new Map<string, readonly WordsEntry[]>();
+
+/** More files than a site has words in. */
+const MOST_HELD = 500;
+
 /**
  * Reads a file of words (Project Fluent, syntax 1.0): messages with arguments, terms, and choices by number, plural or word.
  * Attributes and functions are not used here. @throws WordsError with every place that cannot be read
  */
-export function readFluent(file: string, text: string): WordsEntry[] {
+export function readFluent(file: string, text: string): readonly WordsEntry[] {
+  const name = `${file}\n${text}`;
+  const known = read.get(name);
+  if (known) return known;
+  const entries = parsed(file, text);
+  if (read.size >= MOST_HELD) read.clear();
+  read.set(name, entries);
+  return entries;
+}
+
+function parsed(file: string, text: string): readonly WordsEntry[] {
   const resource = new FluentParser().parse(text);
   const problems: KitMessage[] = [];
-  const lineOf = (entry: Entry): number => text.slice(0, entry.span?.start ?? 0).split("\n").length;
+  const ends = [...text.matchAll(/\n/g)].map(({ index }) => index);
+  const lineOf = ({ span }: Entry): number => 1 + ends.filter((end) => end < (span?.start ?? 0)).length;
   const terms = new Map<string, MessageParts>();
   const entries: WordsEntry[] = [];
   const tell = (entry: Entry, field: string, given: string, allowed: string): void => {

@@ -66,7 +66,7 @@ function noWords(folder: string): WordsError {
   return new WordsError([{ ...about, given: "no words there", allowed, remedy }]);
 }
 
-function readFile(base: string, file: string): WordsEntry[] {
+function readFile(base: string, file: string): readonly WordsEntry[] {
   return isThere(base, file)
     ? readFluent(
         file,
