@@ -1,3 +1,4 @@
+import { lazily } from "../lazily.ts";
 import type { PatternedKit } from "../pattern/patterned-kit.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import { changesOf } from "./changes.ts";
@@ -17,19 +18,26 @@ export interface Makeability extends Assessment {
 
 const known = new WeakMap<PatternedKit["pattern"], Makeability>();
 
-/** Looks at a kit on its own book and tries ways out of each trouble; a pattern is looked at once. */
+/** Looks at a kit on its own book, and tries ways out of each trouble when they are asked for; a pattern is looked at once. */
 export function makeabilityOf({ kit, pattern, findings }: Omit<PatternedKit, "pictureNotes">): Makeability {
   const found = known.get(pattern);
   if (found) return found;
   const assessment = assess(kit, pattern, findings);
+  const made = lazily<Pick<Makeability, "troubles">, Assessment>(
+    { troubles: () => troublesWithWays(assessment, { kit, pattern, findings }) },
+    assessment,
+  );
+  known.set(pattern, made);
+  return made;
+}
+
+function troublesWithWays(
+  assessment: Assessment,
+  { kit, pattern, findings }: Omit<PatternedKit, "pictureNotes">,
+): TroubleWithWays[] {
   const troubles = troublesOf(assessment);
   const waysOut = troubles.every(isSlight)
     ? () => []
     : seekWays(changesOf(kit, pattern), { doubts: findings, troubles, merged: pattern.merged.length });
-  const made = {
-    ...assessment,
-    troubles: troubles.map((trouble) => ({ trouble, ways: isSlight(trouble) ? [] : waysOut(trouble) })),
-  };
-  known.set(pattern, made);
-  return made;
+  return troubles.map((trouble) => ({ trouble, ways: isSlight(trouble) ? [] : waysOut(trouble) }));
 }
