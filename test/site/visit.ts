@@ -31,13 +31,15 @@ export async function textOf(page: Page, selector: string, wanted: RegExp = /./)
 }
 
 /**
- * Waits until a page has done what a key or a press set off: nothing more was fetched, and timers that were set before
- * this one have fired (the pages' longest wait is 200 ms). A slow machine takes longer, and no part is left out.
+ * Waits until a page has done what a key or a press set off: nothing more was fetched, timers that were set before this one have
+ * fired (the pages' longest wait is 200 ms), and what the page has its worker make has come. A slow machine takes longer, and no
+ * part is left out.
  */
 export function settled(page: Page): Promise<void> {
   return page.evaluate(async () => {
     const fetched = (): number => performance.getEntriesByType("resource").length;
-    for (let before = -1; before !== fetched(); ) {
+    const last = (mark: string): number => performance.getEntriesByName(mark).at(-1)?.startTime ?? 0;
+    for (let before = -1; before !== fetched() || last("fit settled") < last("fit asked"); ) {
       before = fetched();
       await new Promise((resolve) => setTimeout(resolve, 250));
     }

@@ -184,6 +184,7 @@ class RefitPage {
   #apply(data: KitData, refit: Refit): void {
     this.#refit = refit;
     this.#turn += 1;
+    performance.mark("fit asked");
     writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
     this.#settled = this.#follow(data, this.#turn);
     const address = toAddress(refit);
