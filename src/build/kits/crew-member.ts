@@ -1,6 +1,7 @@
 import { Worker } from "node:worker_threads";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
+import { BuildError } from "../errors/build-error.ts";
 import type { KitNews } from "../library/kit-entry.ts";
 import type { PlacedPart } from "../store/placing.ts";
 import type { KitTasks } from "./kit-maker.ts";
@@ -11,11 +12,12 @@ export type Asked =
   | { readonly ask: "make"; readonly tasks: KitTasks }
   | { readonly ask: "used" };
 
-/** What it answers: or what is wrong with the content, or a fault of the program as it was thrown. */
+/** What it answers: or what is wrong with the content or on the machine, or a fault as it was thrown, with what the system says of it. */
 export type Answer =
   | { readonly done: unknown }
   | { readonly messages: readonly KitMessage[] }
-  | { readonly fault: unknown };
+  | { readonly refused: string }
+  | { readonly fault: unknown; readonly system: object };
 
 /** What a thread works with. */
 export interface Workplace {
@@ -23,13 +25,16 @@ export interface Workplace {
   readonly content: string;
 }
 
+/** Most of what is new in a kit is soon done with: the less is let lie, the smaller a thread stays, MB. */
+const LIMITS = { maxYoungGenerationSizeMb: 16 } as const;
+
 /** A thread that reads and makes kits, asked one thing after the other. */
 export class CrewMember {
   readonly #worker: Worker;
 
   constructor(base: string) {
     const workerData: Workplace = { base, content: contentPath() };
-    this.#worker = new Worker(new URL("./kit-worker.ts", import.meta.url), { workerData });
+    this.#worker = new Worker(new URL("./kit-worker.ts", import.meta.url), { workerData, resourceLimits: LIMITS });
     // Its end is told to whoever waits for an answer.
     this.#worker.on("error", () => undefined);
   }
@@ -68,5 +73,8 @@ export class CrewMember {
 
 function settle(answer: Answer, resolve: (done: unknown) => void, reject: (error: unknown) => void): void {
   if ("done" in answer) resolve(answer.done);
-  else reject("messages" in answer ? new KitError(answer.messages) : answer.fault);
+  else if ("messages" in answer) reject(new KitError(answer.messages));
+  else if ("refused" in answer) reject(new BuildError(answer.refused));
+  // What is sent from a thread loses all but its message: the disk's faults are known by their codes.
+  else reject(answer.fault instanceof Error ? Object.assign(answer.fault, answer.system) : answer.fault);
 }

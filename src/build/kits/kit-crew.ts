@@ -12,7 +12,7 @@ import { KIT_STAGES, type KitStageName, PUBLISHED_STAGES } from "./kit-stages.ts
 import { kitKey } from "./read-kit-entry.ts";
 
 /** So many kits are read or made at once by a thread: each call has a cost of its own, and all of them are held till its end. */
-const BATCH = 8;
+const BATCH = 4;
 
 /** More threads than that wait for the disk. */
 const MOST_THREADS = 8;

@@ -1,6 +1,8 @@
 import { parentPort, workerData } from "node:worker_threads";
+import sharp from "sharp";
 import { readContentFrom } from "../../input/files/content-folder.ts";
 import { KitError } from "../../input/files/message.ts";
+import { BuildError } from "../errors/build-error.ts";
 import { speakFirst } from "../library/first-words.ts";
 import { Gathering } from "../library/gathering.ts";
 import { readFacts } from "../library/site-facts.ts";
@@ -10,6 +12,9 @@ import { KitMaker } from "./kit-maker.ts";
 
 /** A thread that reads and makes kits of one site, one thing after the other as it is asked. */
 const { base, content } = workerData as Workplace;
+// Each thread draws by itself, and no picture is drawn twice.
+sharp.cache(false);
+sharp.concurrency(1);
 speakFirst(base);
 readContentFrom(content);
 const store = new Store();
@@ -25,6 +30,9 @@ async function answerTo(asked: Asked): Promise<Answer> {
     if (asked.ask === "make") return { done: await maker.make(asked.tasks) };
     return { done: store.used() };
   } catch (fault) {
-    return fault instanceof KitError ? { messages: fault.messages } : { fault };
+    if (fault instanceof KitError) return { messages: fault.messages };
+    if (fault instanceof BuildError) return { refused: fault.message };
+    const { code, path, syscall, errno } = fault as NodeJS.ErrnoException;
+    return { fault, system: { code, path, syscall, errno } };
   }
 }

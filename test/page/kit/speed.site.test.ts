@@ -10,8 +10,8 @@ import { timeTurns } from "../turns.ts";
 /** Pages that fetch what fits them to a reader's book only for her. */
 const FITS_ANEW = /^kits\/[^/]+\/(index|packet\/.*)\.html$/;
 
-/** Most turns of the loop that a computation at a key takes; a turn is about half a frame on a machine of 2025. */
-const MOST_TURNS = 4;
+/** A frame in turns of the loop below is about four; as much again for the way to the worker and back on a busy machine. */
+const MOST_TURNS = 8;
 
 let site: OpenedSite;
 
