@@ -10,7 +10,7 @@ import { timeTurns } from "../turns.ts";
 /** Pages that fetch what fits them to a reader's book only for her. */
 const FITS_ANEW = /^kits\/[^/]+\/(index|packet\/.*)\.html$/;
 
-/** A frame in turns of the loop below is about four; as much again for the way to the worker and back on a busy machine. */
+/** Most turns of the loop that the answer at a key takes, with the way to the worker and back; a turn is about half a frame on a machine of 2025. */
 const MOST_TURNS = 8;
 
 let site: OpenedSite;
