@@ -50,10 +50,13 @@ describe("the fit panel before its script is there", () => {
   });
 
   it("takes what is written meanwhile, and Enter does not load the page again", async () => {
-    let release = (): void => undefined;
-    const { page, asked } = await openWith((request) => {
-      release = () => void request.continue();
-    });
+    let isHeld = true;
+    const held: HTTPRequest[] = [];
+    const { page, asked } = await openWith((request) => void (isHeld ? held.push(request) : request.continue()));
+    const release = (): void => {
+      isHeld = false;
+      for (const request of held) void request.continue();
+    };
     await page.$eval("#fit-leaves", (field) => (field as HTMLInputElement).select());
     await page.type("#fit-leaves", "170");
     await page.keyboard.press("Enter");
