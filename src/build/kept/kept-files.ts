@@ -68,13 +68,14 @@ export class KeptFiles {
     return undefined;
   }
 
-  /** Keeps a file: written aside, and under its name when all of it is on the disk. */
+  /** Keeps a file: written aside, and under its name when all of it is written. */
   put(key: string, bytes: Uint8Array): void {
     const hash = hashOf(bytes);
     const name = `${key}.${hash}.${this.#ending}`;
     this.#used.add(name);
     this.#try(() => {
-      writeAside(join(this.#folder, name), `${name}.${ownName()}`, bytes);
+      // A power cut may leave it short: then it is dropped when it is read.
+      writeAside(join(this.#folder, name), `${name}.${ownName()}`, bytes, false);
       this.#entries.set(key, [{ name, key, hash }]);
     });
   }
