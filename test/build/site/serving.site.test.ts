@@ -22,11 +22,12 @@ const MADE = /^Followed in \d+\.\d s\.$/gm;
 describe("serving a site some of which is broken", () => {
   let project: Project;
   let site: Serving;
-  /** Waits until a page shows something, which it does early in a turn, and for the turn's end. */
-  const followed = async (page: () => Promise<string>, shows: string): Promise<void> => {
+  /** Changes files, and waits until a page shows it, which it does early in a turn, and for the turn's end. */
+  const followed = async (change: () => void, page: () => Promise<string>, shows: string): Promise<void> => {
     const turns = (): number => site.told().match(MADE)?.length ?? 0;
-    await expect.poll(page, { timeout: 120_000 }).toContain(shows);
     const before = turns();
+    change();
+    await expect.poll(page, { timeout: 120_000 }).toContain(shows);
     await expect.poll(turns, { timeout: 120_000 }).toBeGreaterThan(before);
   };
   beforeAll(async () => {
@@ -94,14 +95,16 @@ describe("serving a site some of which is broken", () => {
   it("makes what changed, and nothing else", async () => {
     const file = (path: string): string => join(project.folder, ".cache/serving", path);
     // Its title stands on pages of the whole site.
-    project.write(BOAT, fixtureText("evening-boat"));
-    project.write(GULL, fixtureText("little-gull"));
-    await followed(async () => String(await site.status("/kits/little-gull/")), "200");
+    const restore = (): void => {
+      project.write(BOAT, fixtureText("evening-boat"));
+      project.write(GULL, fixtureText("little-gull"));
+    };
+    await followed(restore, async () => String(await site.status("/kits/little-gull/")), "200");
     expect(await site.status("/kits/little-gull/table-compact-a4.pdf")).toBe(200);
     const untouched = ["kits/little-gull/index.html", "kits/little-gull/front.svg", "glossary/index.html"];
     const before = [...untouched, "kits/evening-boat/index.html"].map((path) => statSync(file(path)).mtimeMs);
-    project.write(BOAT, `${fixtureText("evening-boat")}\nIt comes home at seven.\n`);
-    await followed(() => site.page("/kits/evening-boat/"), "It comes home at seven.");
+    const tellMore = (): void => project.write(BOAT, `${fixtureText("evening-boat")}\nIt comes home at seven.\n`);
+    await followed(tellMore, () => site.page("/kits/evening-boat/"), "It comes home at seven.");
     const after = [...untouched, "kits/evening-boat/index.html"].map((path) => statSync(file(path)).mtimeMs);
     expect(after.slice(0, -1)).toEqual(before.slice(0, -1));
     expect(after.at(-1)).toBeGreaterThan(before.at(-1)!);
