@@ -29,7 +29,9 @@ async function madeBy(threads: number): Promise<{ readonly files: Map<string, st
   for (const one of [output!, aside!]) mkdirSync(one);
   const store = new Store(join(folder, "store"));
   const crew = new KitCrew(store, threads);
-  const library = await openLibrary(project.folder, {}, { store, readKits: (facts) => crew.reader(facts) });
+  // The catalogue's own text leads to kits that are not here.
+  const opening = { whenBroken: "leave out" } as const;
+  const library = await openLibrary(project.folder, opening, { store, readKits: (facts) => crew.reader(facts) });
   await crew.make(library.kits, library, { placing: new Placing(output!), aside: aside!, surroundings });
   await crew.close();
   const files = readdirSync(output!, { recursive: true, withFileTypes: true })
