@@ -115,13 +115,11 @@ export async function runBuild(run: Run, stages: readonly Stage[] = STAGES): Pro
   const site = await readSite(run.base, run.kits);
   const { library, crew } = site;
   const { hasGuide, hasFeed, store } = library;
-  let used: string[] = [];
   try {
     const surroundings = { hasGuide, hasFeed, ...run.whole, isServed: false };
     const making: Making = { ...run, ...site, surroundings, placing: run.joined ?? new Placing(run.output) };
     for (const stage of stages) await stage.run(making);
   } finally {
-    used = await crew.close();
-    store.close(used);
+    store.close(await crew.close());
   }
 }

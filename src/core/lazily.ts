@@ -26,3 +26,13 @@ export function once<T>(make: () => T): () => T {
     return made.value;
   };
 }
+
+/** The same for each name. */
+export function onceEach<T>(make: (name: string) => T): (name: string) => T {
+  const known = new Map<string, () => T>();
+  return (name) => {
+    const one = known.get(name) ?? once(() => make(name));
+    known.set(name, one);
+    return one();
+  };
+}

@@ -1,9 +1,7 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { join } from "node:path";
 import type { SiteFacts } from "../library/site-facts.ts";
 import { writeLicences } from "../licences/write-licences.ts";
 import { codeKey } from "../store/code-keys.ts";
-import { gatherFiles } from "../store/gather.ts";
+import { gatherMade } from "../store/gather.ts";
 import type { Placing } from "../store/placing.ts";
 import { keyOf, type Store } from "../store/store.ts";
 import { bundleScripts, scriptEntries } from "./scripts.ts";
@@ -17,17 +15,8 @@ export async function makeScripts(
   const key = keyOf("scripts", codeKey([import.meta.filename, ...scriptEntries()]), facts.key);
   if (placing.stands("scripts", key)) return;
   const kept = store.take(key);
-  const files = kept?.files ?? (await made(facts, aside));
+  const make = async (folder: string): Promise<void> => writeLicences(folder, await bundleScripts(folder, facts));
+  const files = kept?.files ?? (await gatherMade(aside, make));
   if (!kept) store.put(key, { files, data: undefined });
   placing.put("scripts", key, files);
-}
-
-async function made(facts: SiteFacts, aside: string): Promise<ReturnType<typeof gatherFiles>> {
-  const scratch = mkdtempSync(join(aside, "scripts-"));
-  try {
-    writeLicences(scratch, await bundleScripts(scratch, facts));
-    return gatherFiles(scratch);
-  } finally {
-    rmSync(scratch, { recursive: true, force: true });
-  }
 }

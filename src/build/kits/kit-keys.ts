@@ -1,4 +1,4 @@
-import { join } from "node:path";
+import { resolve } from "node:path";
 import type { Surroundings } from "../library/page-source.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { keyOf } from "../store/store.ts";
@@ -16,6 +16,6 @@ export function kitPart(slug: string, stage: string): string {
 
 /** Where what a stage made of a kit is kept. */
 export function stageKey({ name, code, seesSite }: KitStage, kit: string, surroundings: Surroundings): string {
-  const modules = code.modules.map((module) => join(import.meta.dirname, module));
+  const modules = code.modules.map((module) => resolve(import.meta.dirname, module));
   return keyOf("kit stage", name, kit, codeKey(modules, code.folders), seesSite ? surroundings : undefined);
 }

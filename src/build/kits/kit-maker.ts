@@ -1,15 +1,13 @@
-import { mkdtempSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import { onceEach } from "../../core/lazily.ts";
 import { plainCatalogue } from "../../input/catalogue/read-catalogue.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
-import { viewKit } from "../../output/views/kit-view.ts";
-import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
 import type { KitEntry, KitNews } from "../library/kit-entry.ts";
-import { kitRecord, recordKey } from "../library/kit-record.ts";
+import { recordedView, recordKey } from "../library/kit-record.ts";
 import { NO_PAGES, type PageSource, type Surroundings } from "../library/page-source.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
 import { isStill } from "../store/folder-key.ts";
-import { filesOf, gatherFiles } from "../store/gather.ts";
+import { filesOf, gatherMade } from "../store/gather.ts";
 import type { PlacedPart } from "../store/placing.ts";
 import type { Store } from "../store/store.ts";
 import { writeMade } from "../store/write-made.ts";
@@ -66,21 +64,15 @@ export class KitMaker {
     for (const stage of KIT_STAGES) {
       const wanted = kits.filter(({ stages }) => stages.includes(stage.name));
       if (wanted.length === 0) continue;
-      const scratch = mkdtempSync(join(aside, "kits-"));
-      try {
-        const batch = { base: this.#facts.base, output: scratch, kits: wanted.map(({ entry }) => entry), source };
-        await stage.run(batch);
-        const files = gatherFiles(scratch);
-        for (const { entry } of wanted) {
-          const own = filesOf(files, (path) => isOf(entry.slug, path));
-          const key = stageKey(stage, entry.key, surroundings);
-          this.#store.put(key, { files: own, data: undefined });
-          writeMade(output, own);
-          const named = own.map(({ path, name }) => ({ path, name }));
-          placed.push({ part: kitPart(entry.slug, stage.name), key, files: named });
-        }
-      } finally {
-        rmSync(scratch, { recursive: true, force: true });
+      const batch = { base: this.#facts.base, kits: wanted.map(({ entry }) => entry), source };
+      const files = await gatherMade(aside, (scratch) => stage.run({ ...batch, output: scratch }));
+      for (const { entry } of wanted) {
+        const own = filesOf(files, (path) => isOf(entry.slug, path));
+        const key = stageKey(stage, entry.key, surroundings);
+        this.#store.put(key, { files: own, data: undefined });
+        writeMade(output, own);
+        const named = own.map(({ path, name }) => ({ path, name }));
+        placed.push({ part: kitPart(entry.slug, stage.name), key, files: named });
       }
     }
     return placed;
@@ -88,7 +80,6 @@ export class KitMaker {
 
   #sourceOf(kits: readonly KitTask[], surroundings: Surroundings): PageSource {
     const facts = this.#facts;
-    const views = new Map<string, PrintedKit>();
     const taskOf = (slug: string): KitTask => {
       const task = kits.find(({ entry }) => entry.slug === slug);
       if (!task) throw new Error(`no kit "${slug}" is made here`);
@@ -105,13 +96,10 @@ export class KitMaker {
       guide: [],
       kits: kits.map(({ entry }) => entry),
       classes: [],
-      view: (slug) => {
+      view: onceEach((slug: string) => {
         const { entry, folder } = taskOf(slug);
-        const view =
-          views.get(slug) ?? withPacket(viewKit(kitRecord(this.#store, entry.key, folder, facts), facts.cautions));
-        views.set(slug, view);
-        return view;
-      },
+        return recordedView(this.#store, entry.key, folder, facts);
+      }),
       classView: none,
       troubles: none,
       guidePage: none,

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { PrintedKit } from "../../output/views/packet-view.ts";
-import { makePages } from "../eleventy/make-pages.ts";
+import { makePages, PAGES_MADE_BY } from "../eleventy/make-pages.ts";
 import { writeKitData } from "../files/kit-data.ts";
 import { writeKitCutFiles, writeKitFiles, writeKitPictures } from "../files/publish-files.ts";
 import { writeRoundData } from "../files/round-files.ts";
@@ -22,7 +22,7 @@ export interface KitStage {
   readonly name: string;
   /** What it makes below the site, as globs. */
   readonly makes: readonly string[];
-  /** The modules that it begins with, from this room, and the program's folders that it reads. */
+  /** The modules that it begins with, as whole paths or from this room, and the program's folders that it reads. */
   readonly code: { readonly modules: readonly string[]; readonly folders?: readonly string[] };
   /** Whether what it makes depends on what the site has beside the kit. */
   readonly seesSite: boolean;
@@ -31,17 +31,12 @@ export interface KitStage {
   readonly run: (batch: Batch) => Promise<void>;
 }
 
-const PAGE_CODE: KitStage["code"] = {
-  modules: ["../eleventy/register.ts", "../eleventy/make-pages.ts"],
-  folders: ["layouts", ".eleventy.js"],
-};
-
 /** What is made of each kit. */
 export const KIT_STAGES = [
   {
     name: "pages",
     makes: ["kits/*/{index.html,{make,bench,packet}/*.html}", "bundle/**"],
-    code: PAGE_CODE,
+    code: PAGES_MADE_BY,
     seesSite: true,
     run: ({ output, kits, source }) =>
       makePages(output, { ...source, wanted: { ...NO_PAGES, kits: kits.map(({ slug }) => slug) } }),
@@ -83,7 +78,7 @@ export const KIT_STAGES = [
   {
     name: "author",
     makes: ["author/*/index.html"],
-    code: PAGE_CODE,
+    code: PAGES_MADE_BY,
     seesSite: true,
     isServed: true,
     run: ({ output, kits, source }) =>

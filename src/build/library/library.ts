@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import { onceEach } from "../../core/lazily.ts";
 import type { Story } from "../../core/story/story.ts";
 import { plainCatalogue, readCatalogue } from "../../input/catalogue/read-catalogue.ts";
 import { cautionsFile } from "../../input/cautions/read-cautions.ts";
@@ -12,8 +12,7 @@ import type { Draft } from "../../input/kit/drafts.ts";
 import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { statedWords } from "../../input/words/read-words.ts";
 import { hasFeed } from "../../output/feeds/feed.ts";
-import { viewKit } from "../../output/views/kit-view.ts";
-import { type PrintedKit, withPacket } from "../../output/views/packet-view.ts";
+import type { PrintedKit } from "../../output/views/packet-view.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
 import { keyOf, type Store } from "../store/store.ts";
@@ -24,7 +23,7 @@ import { deadLinks } from "./dead-links.ts";
 import { Gathering } from "./gathering.ts";
 import type { KitEntry, ReadKits } from "./kit-entry.ts";
 import { kitFolders } from "./kit-folders.ts";
-import { kitRecord } from "./kit-record.ts";
+import { recordedView } from "./kit-record.ts";
 import type { Opening } from "./opening.ts";
 import type { PageSource } from "./page-source.ts";
 import { type ClassShelf, readClassEntries, readClassView } from "./read-class-entries.ts";
@@ -36,8 +35,6 @@ import { classTexts, kitTexts, sharedTexts } from "./site-texts.ts";
 /** What is known of a site, read and computed once a run. Kits and classes themselves are asked for one by one. */
 export interface Library extends Omit<PageSource, "wanted" | "isServed" | "troubles"> {
   readonly store: Store;
-  /** A kit with its pattern. */
-  readonly record: (slug: string) => PatternedKit;
   /** Where a kit is read from. */
   readonly folder: (slug: string) => string;
   /** Photos of the catalogue and of classes, and what is wrong with photos of kits. */
@@ -88,11 +85,10 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     .flatMap(({ entry }) => entry ?? [])
     .toSorted((a, b) => a.card.kit.title.localeCompare(b.card.kit.title, settings.language));
   const folder = (slug: string): string => found(folders, (one) => slugOf(one) === slug, slug);
-  const record = (slug: string): PatternedKit => {
+  const view = (slug: string): PrintedKit => {
     const { key } = found(kits, (one) => one.slug === slug, slug);
-    return kitRecord(store, key, folder(slug), facts);
+    return recordedView(store, key, folder(slug), facts);
   };
-  const view = (slug: string): PrintedKit => withPacket(viewKit(record(slug), facts.cautions));
   const broken = folders.map(slugOf).filter((slug) => !kits.some((kit) => kit.slug === slug));
   const shelf: ClassShelf = {
     facts,
@@ -100,7 +96,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     kits,
     broken,
     drafts: drafts.map(({ slug }) => slug),
-    view: held(view),
+    view: onceEach(view),
     kit: (slug) => shelf.view(slug).kit,
   };
   const classes = isPart ? [] : gathering.all(readClassEntries(shelf));
@@ -118,10 +114,9 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     catalogue,
     hasGuide: guide.length > 0,
     hasFeed: hasFeed(settings, fed),
-    record,
     folder,
     view,
-    classView: held((slug: string) => readClassView(slug, shelf)),
+    classView: onceEach((slug) => readClassView(slug, shelf)),
     guidePage: (name) => found(guide, (page) => page.name === name, name),
     story: (page) => found([...stories], ([address]) => address === page, page)[1],
     photos: told.flatMap(([address, story]) => toldPhotos(address, story)),
@@ -142,16 +137,6 @@ function found<T>(list: readonly T[], is: (one: T) => boolean, name: string): T 
   const one = list.find(is);
   if (!one) throw new Error(`nothing is called "${name}"`);
   return one;
-}
-
-/** The same, computed once for each name. */
-function held<T>(compute: (name: string) => T): (name: string) => T {
-  const known = new Map<string, T>();
-  return (name) => {
-    const one = known.get(name) ?? compute(name);
-    known.set(name, one);
-    return one;
-  };
 }
 
 /** What is told on pages, by their addresses below the site: `/kits/moon/`. */

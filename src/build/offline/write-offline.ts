@@ -1,11 +1,12 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
 import { CLASSIC_SCRIPT } from "../bundle/classic-script.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
 import { codeKey } from "../store/code-keys.ts";
+import { filesBelow } from "../store/files-below.ts";
 import { keyOf, nameOf, type Store } from "../store/store.ts";
 
 /** The worker's own module. */
@@ -56,14 +57,10 @@ async function workerOf(site: SiteList, store: Store): Promise<Uint8Array> {
 }
 
 function filesOf(output: string, names: ReadonlyMap<string, string>): SiteFile[] {
-  return readdirSync(output, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => {
-      const file = join(entry.parentPath, entry.name);
-      const path = relative(output, file).split(sep).join("/");
-      const name = names.get(path) ?? nameOf(readFileSync(file));
-      return { path, name, bytes: () => bytesKept(path, readFileSync(file)) };
-    });
+  return filesBelow(output).map(({ path, file }) => {
+    const name = names.get(path) ?? nameOf(readFileSync(file));
+    return { path, name, bytes: () => bytesKept(path, readFileSync(file)) };
+  });
 }
 
 /** How many bytes a file takes on a device, which packs what is text. */

@@ -1,8 +1,7 @@
-import { mkdtempSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { contentPath, sharedPaths } from "../../input/files/content-folder.ts";
 import { privateFolder } from "../../output/private-folder.ts";
-import { makePages } from "../eleventy/make-pages.ts";
+import { makePages, PAGES_MADE_BY } from "../eleventy/make-pages.ts";
 import { writeFinderIndex } from "../files/finder-index.ts";
 import { troublesToSee } from "../files/makeability-file.ts";
 import { publishClass } from "../files/publish-classes.ts";
@@ -16,7 +15,7 @@ import { toldPhotos } from "../library/site-photos.ts";
 import { writeInstallable } from "../offline/write-installable.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
-import { filesOf, gatherFiles } from "../store/gather.ts";
+import { filesOf, gatherMade } from "../store/gather.ts";
 import type { Placing } from "../store/placing.ts";
 import { keyOf } from "../store/store.ts";
 
@@ -54,19 +53,15 @@ export async function makeRest(
     return kept === undefined;
   });
   if (parts.length === 0) return;
-  const scratch = mkdtempSync(join(aside, "rest-"));
-  try {
-    const troubles = (slug: string): number => troublesToSee(join(placing.output, "kits", slug));
+  const troubles = (slug: string): number => troublesToSee(join(placing.output, "kits", slug));
+  const files = await gatherMade(aside, async (scratch) => {
     await makePages(scratch, { ...library, ...surroundings, troubles, wanted: allOf(parts) });
     for (const { write } of parts) await write(scratch);
-    const files = gatherFiles(scratch);
-    for (const { name, key, isOwn } of parts) {
-      const own = filesOf(files, isOwn);
-      store.put(key, { files: own, data: undefined });
-      placing.put(name, key, own);
-    }
-  } finally {
-    rmSync(scratch, { recursive: true, force: true });
+  });
+  for (const { name, key, isOwn } of parts) {
+    const own = filesOf(files, isOwn);
+    store.put(key, { files: own, data: undefined });
+    placing.put(name, key, own);
   }
 }
 
@@ -81,11 +76,8 @@ function allOf(parts: readonly Part[]): WantedPages {
 }
 
 function partsOf(library: Library, surroundings: Surroundings): Part[] {
-  const code = codeKey(
-    ["../eleventy/register.ts", "../eleventy/make-pages.ts"].map((one) => join(import.meta.dirname, one)),
-    ["layouts", ".eleventy.js"],
-  );
-  const common = [codeKey(import.meta.filename), code, library.key, surroundings];
+  const code = codeKey([import.meta.filename, ...PAGES_MADE_BY.modules], PAGES_MADE_BY.folders);
+  const common = [code, library.key, surroundings];
   return [
     ...library.classes.map((one) => classPart(one, library, common)),
     guidePart(library, common),

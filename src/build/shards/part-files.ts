@@ -1,20 +1,17 @@
 import { createHash } from "node:crypto";
-import { lstatSync, readdirSync, readFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { lstatSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { PART_FILE, type PartFile } from "../../input/part/part-manifest.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
+import { filesBelow } from "../store/files-below.ts";
 
 /** All files of a part as its manifest names them, in the order of their paths; one after the other is read. */
 export function listFiles(folder: string): PartFile[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
-    .map((file) => {
-      const bytes = readFileSync(file);
-      return { path: relative(folder, file).split(sep).join("/"), size: bytes.length, sha256: hashOf(bytes) };
-    })
-    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  return filesBelow(folder).map(({ path, file }) => {
+    const bytes = readFileSync(file);
+    return { path, size: bytes.length, sha256: hashOf(bytes) };
+  });
 }
 
 /** A file of a part, as its manifest says. @throws BuildError where it is another, or is not there */

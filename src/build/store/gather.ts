@@ -1,20 +1,23 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { filesBelow } from "./files-below.ts";
 import { type MadeFile, nameOf } from "./store.ts";
 
 /** Style sheets and scripts that Eleventy writes once for all pages that name them. */
 const BUNDLE = /(?:href|src)="[^"]*?(bundle\/[^"]+)"/g;
 
-/** All files below a folder, in the order of their paths. */
-export function gatherFiles(folder: string): MadeFile[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => {
-      const file = join(entry.parentPath, entry.name);
+/** All files that are written into a new folder in `aside`, which is taken away again, in the order of their paths. */
+export async function gatherMade(aside: string, write: (folder: string) => Promise<void>): Promise<MadeFile[]> {
+  const scratch = mkdtempSync(join(aside, "made-"));
+  try {
+    await write(scratch);
+    return filesBelow(scratch).map(({ path, file }) => {
       const bytes = readFileSync(file);
-      return { path: relative(folder, file).split(sep).join("/"), bytes, name: nameOf(bytes) };
-    })
-    .sort((a, b) => (a.path < b.path ? -1 : 1));
+      return { path, bytes, name: nameOf(bytes) };
+    });
+  } finally {
+    rmSync(scratch, { recursive: true, force: true });
+  }
 }
 
 /** Of files, those that are a part's own, with the bundles that its pages name. */
