@@ -50,6 +50,10 @@ describe("tableOf(figures)", () => {
     ]);
   });
 
+  it("sets no space before a per cent sign", () => {
+    expect(tableOf([{ line: "build-100-none", value: 7.5 }])).toContain("| at most 5% | 7.5%: lost |");
+  });
+
   it("says what did not end", () => {
     expect(tableOf([{ line: "build-1000", value: Number.POSITIVE_INFINITY }])).toContain("| did not end: lost |");
   });

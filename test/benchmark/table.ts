@@ -20,12 +20,17 @@ export function isWorse(now: Figure, kept: Figure): boolean {
 /** A figure in its unit, with the three digits that it is true to: `1.5 times`, `12 ms`. */
 export function inUnit(value: number, unit: Unit): string {
   if (!Number.isFinite(value)) return "did not end";
-  return `${value.toLocaleString("en", { maximumSignificantDigits: 3 })} ${unit}`;
+  return inIts(unit, value.toLocaleString("en", { maximumSignificantDigits: 3 }));
+}
+
+/** A number with its unit: no space stands before a per cent sign. */
+function inIts(unit: Unit, number: string): string {
+  return unit === "%" ? `${number}%` : `${number} ${unit}`;
 }
 
 /** A goal as it is written: `at most 32 ms`. */
 function goalOf({ goal, unit, more }: Line): string {
-  return `${more ? "at least" : "at most"} ${goal.toLocaleString("en")} ${unit}`;
+  return `${more ? "at least" : "at most"} ${inIts(unit, goal.toLocaleString("en"))}`;
 }
 
 /** What was measured, and whether that holds the goal: `12 ms, or 24.8 turns: lost`. */
