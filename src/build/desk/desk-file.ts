@@ -1,6 +1,7 @@
 import { contentPath } from "../../input/files/content-folder.ts";
-import { pageText, readFrontMatter } from "../../input/files/front-matter.ts";
+import { readFrontMatter } from "../../input/files/front-matter.ts";
 import { KitError } from "../../input/files/message.ts";
+import { pageText } from "../../input/files/page-text.ts";
 import type { SiteFile } from "../../input/files/site-file.ts";
 import { settingsFile } from "../../input/settings/settings.ts";
 
