@@ -1,4 +1,4 @@
-import { CsvError, parse } from "csv-parse/sync";
+import { CsvError, parse } from "csv-parse/browser/esm/sync";
 import * as say from "../../words/messages.ts";
 import { tableError } from "./table-error.ts";
 import type { TableRow } from "./table-row.ts";
