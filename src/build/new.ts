@@ -1,11 +1,11 @@
 import { toDegrees } from "../core/units/angle.ts";
+import type { PictureAnswer } from "../input/beginning/answers.ts";
 import { contentPath } from "../input/files/content-folder.ts";
 import { viewKit } from "../output/views/kit-view.ts";
 import { formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
 import { printable } from "../words/printable.ts";
-import type { PictureAnswer } from "./beginning/answers.ts";
 import { beginKit } from "./beginning/begin-kit.ts";
 import { completeAnswers } from "./beginning/complete.ts";
 import { optionNames, readFlags } from "./beginning/flags.ts";

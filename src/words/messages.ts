@@ -4164,6 +4164,8 @@ export const newTextIcon = (args: { readonly icon: Word }): string => say("new-t
 export const newLevelPicture = (): string => say("new-level-picture");
 /** ground */
 export const newLevelGround = (): string => say("new-level-ground");
+/** tone {number} — A level of a photograph, counted from the front. */
+export const newLevelNumber = (args: { readonly number: Word }): string => say("new-level-number", args);
 /** red|orange|brown|yellow|green|turquoise|blue|purple|pink|black|grey|white — A level that is told by its colour. */
 export const newColour = (args: { readonly colour: Word }): string => say("new-colour", args);
 /** {colour} {count} — Another level of a colour, as in “blue 2”. */

@@ -80,6 +80,8 @@ new-text-fit = The opening follows, so that the picture keeps its shape.
 new-text-icon = Icon “{ $icon }” of the set Phosphor Icons
 new-level-picture = picture
 new-level-ground = ground
+# A level of a photograph, counted from the front.
+new-level-number = tone { $number }
 # A level that is told by its colour.
 new-colour = { $colour ->
     [red] red

@@ -1,7 +1,13 @@
 import { isCancel, select, text } from "@clack/prompts";
+import {
+  type BookAnswer,
+  type LightAnswer,
+  OUTLINES,
+  type PictureAnswer,
+  USUAL_BOOK,
+} from "../../input/beginning/answers.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
-import { type BookAnswer, type LightAnswer, OUTLINES, type PictureAnswer, USUAL_BOOK } from "./answers.ts";
 import { bookOf, lightOf } from "./flags.ts";
 import { iconDrawing, nearIcons } from "./icons.ts";
 

@@ -1,8 +1,10 @@
 import { basename, extname } from "node:path";
 import { intro } from "@clack/prompts";
+import { type Answers, type PictureAnswer, USUAL_BOOK } from "../../input/beginning/answers.ts";
+import { capital, slugOf, titleOf } from "../../input/beginning/kit-names.ts";
+import { isAddressName } from "../../input/files/address-name.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
-import { type Answers, type PictureAnswer, USUAL_BOOK } from "./answers.ts";
 import { askBook, askLight, askPicture, askText } from "./ask.ts";
 import type { Said } from "./flags.ts";
 
@@ -37,29 +39,12 @@ function noPicture(): never {
 function nameOf(picture: PictureAnswer): string {
   if (picture.from === "word") return picture.text.replaceAll(/\\n|\s+/g, " ").trim();
   if (picture.from === "outline") return capital(say.newOutlineName({ outline: picture.name }));
-  return titleOf(picture.from === "icon" ? picture.name : basename(picture.path, extname(picture.path)));
+  if (picture.from === "icon") return titleOf(picture.name);
+  const file = picture.from === "bytes" ? picture.name : picture.path;
+  return titleOf(basename(file, extname(file)));
 }
 
-function titleOf(name: string): string {
-  return capital(name.replaceAll(/[-_\s]+/g, " ").trim());
-}
-
-function capital(text: string): string {
-  return text.replace(/^./u, (letter) => letter.toUpperCase());
-}
-
-/** A title as a folder's name: letters without their accents, small, with hyphens; `kit` where none is left. */
-function slugOf(title: string): string {
-  const plain = title.normalize("NFKD").replaceAll(/\p{M}/gu, "").toLowerCase();
-  return (
-    plain
-      .replaceAll(/[^a-z0-9]+/g, "-")
-      .replaceAll(/^-+|-+$/g, "")
-      .slice(0, 60) || "kit"
-  );
-}
-
-function checkSlug(slug: string): void {
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug) || slug.length > 100)
-    throw new BuildError(say.newFolderName({ given: slug.slice(0, 80) }));
+/** @throws BuildError for a folder that may not be called so */
+export function checkSlug(slug: string): void {
+  if (!isAddressName(slug)) throw new BuildError(say.newFolderName({ given: slug.slice(0, 80) }));
 }

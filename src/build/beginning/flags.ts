@@ -1,11 +1,17 @@
 import { parseArgs } from "node:util";
 import { BOUNDS } from "../../core/kit/bounds.ts";
+import {
+  type Answers,
+  type BookAnswer,
+  type LightAnswer,
+  OUTLINES,
+  type PictureAnswer,
+} from "../../input/beginning/answers.ts";
 import { nearestName } from "../../input/files/nearest-name.ts";
 import { shortValue } from "../../input/files/short.ts";
 import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
-import { type Answers, type BookAnswer, type LightAnswer, OUTLINES, type PictureAnswer } from "./answers.ts";
 import { readMeasures } from "./measures.ts";
 
 const OPTIONS = {

@@ -1,14 +1,11 @@
 import type { UnitSystem } from "../../core/units/length.ts";
 import { MM_PER_INCH, roundTo, tidy } from "../../core/units/length.ts";
+import type { Answers, LightAnswer, Relief } from "../../input/beginning/answers.ts";
 import * as say from "../../words/messages.ts";
-import type { Answers, LightAnswer } from "./answers.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** A new kit's front matter, key by key. */
 export type NewKit = Readonly<Record<string, unknown>>;
-
-/** Where the picture stands: before its ground, or as a hollow in it that a light shines from. */
-export type Relief = "raised" | "hollow";
 
 /** How a new kit is tried on its book. */
 export interface Try {
@@ -51,6 +48,8 @@ export function newKit(answers: Answers, sketch: Sketch, { relief, light, height
       leafWidth: long(book.leafWidth),
       blockThickness: long(book.blockThickness),
       leaves: book.leaves,
+      ...(book.pageOneLeaf === undefined ? {} : { pageOneLeaf: book.pageOneLeaf }),
+      ...(book.lastPage === undefined ? {} : { lastPage: book.lastPage }),
     },
     fit: { borderLeaves: [border, border], height: long(height) },
     ...(light ? { light: { diameter: long(light.diameter), height: long(light.height) } } : {}),

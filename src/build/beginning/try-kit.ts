@@ -5,6 +5,7 @@ import { withHeight } from "../../core/fit/shape.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { toDegrees } from "../../core/units/angle.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
+import type { Answers, Relief } from "../../input/beginning/answers.ts";
 import { PROJECT_CONTENT } from "../../input/files/content-folder.ts";
 import { formatMessages } from "../../input/files/format-message.ts";
 import { KitError } from "../../input/files/message.ts";
@@ -12,9 +13,8 @@ import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { patternKit } from "../library/pattern-kit.ts";
-import type { Answers } from "./answers.ts";
 import { kitText } from "./kit-text.ts";
-import { newKit, type Relief, type Try } from "./new-kit.ts";
+import { newKit, type Try } from "./new-kit.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** A kit that fits its book. */
@@ -26,6 +26,14 @@ export interface Fitting {
 }
 
 type Way = Omit<Try, "height">;
+
+/** How a kit is tried. */
+export interface Trial {
+  /** The height for which the picture is drawn first, mm: near the one that will fit, so that it need not be drawn again. */
+  readonly near?: number | undefined;
+  /** Hears of the picture as soon as it is drawn, also where it fits nowhere. */
+  readonly drawn?: ((stated: StatedKit) => void) | undefined;
+}
 
 /** The tallest picture tried, as a share of the leaf's height, and the steps down from it. */
 const TALLEST = 0.66;
@@ -39,58 +47,81 @@ const COMFORTABLE = 120;
  * that was begun can be built.
  * @throws BuildError where none fits; KitError for a picture that cannot be read
  */
-export function tryKit(answers: Answers, sketch: Sketch): Fitting {
+export function tryKit(answers: Answers, sketch: Sketch, trial: Trial = {}): Fitting {
   const base = mkdtempSync(join(tmpdir(), "leaflight-new-"));
   try {
     const folder = join(base, PROJECT_CONTENT, "kits", answers.slug);
     mkdirSync(folder, { recursive: true });
     for (const { name, bytes } of sketch.files) writeFileSync(join(folder, name), bytes);
-    const read = (one: Try): { text: string; stated: StatedKit } => {
+    const read = (one: Try): ReadKit => {
       const text = kitText(newKit(answers, sketch, one));
       writeFileSync(join(folder, "index.md"), text);
-      return { text, stated: readKit(folder, base, []) };
+      const stated = readKit(folder, base, []);
+      trial.drawn?.(stated);
+      return { ...one, text, stated };
     };
-    const found = firstFitting(
-      waysOf(answers, sketch),
-      heightsOf(answers),
-      (way, height) => read({ ...way, height }).stated,
-    );
-    const { text, stated } = read(found);
-    return { text, kit: patternKit(stated), lit: found.light !== undefined };
+    const { text, stated, light } = firstFitting(answers, sketch, { read, near: trial.near });
+    return { text, kit: patternKit(stated), lit: light !== undefined };
   } finally {
     rmSync(base, { recursive: true, force: true });
   }
 }
 
 /** With the light, where there is one, before without it. */
-function waysOf({ light }: Answers, { levels }: Sketch): Way[] {
-  const reliefs: readonly Relief[] = light && levels.length === 1 ? ["hollow", "raised"] : ["raised"];
-  const lit = light ? reliefs.map((relief) => ({ relief, light })) : [];
+function waysOf({ light, relief }: Answers, { levels }: Sketch): Way[] {
+  const reliefs = levels.length === 1 ? reliefsOf(relief, light !== undefined) : (["raised"] as const);
+  const lit = light ? reliefs.map((one) => ({ relief: one, light })) : [];
   return [...lit, { relief: reliefs.at(-1)!, light: undefined }];
 }
 
-/** The first way and height that fit. The picture is read once a way. */
+function reliefsOf(wished: Relief | undefined, isLit: boolean): readonly Relief[] {
+  if (wished) return [wished];
+  return isLit ? ["hollow", "raised"] : ["raised"];
+}
+
+/** A kit as it was read in order to try it. */
+interface ReadKit extends Try {
+  readonly text: string;
+  readonly stated: StatedKit;
+}
+
+/** The first way and height that fit. The picture is drawn once a way, and once more where another height than that fits. */
 function firstFitting(
-  ways: readonly Way[],
-  heights: readonly number[],
-  read: (way: Way, height: number) => StatedKit,
-): Try {
+  answers: Answers,
+  sketch: Sketch,
+  { read, near }: { readonly read: (one: Try) => ReadKit; readonly near: number | undefined },
+): ReadKit {
   let why = "";
-  for (const way of ways) {
-    const stated = read(way, heights[0]!);
-    const fitting = heights.flatMap((height) => {
+  const heights = heightsOf(answers);
+  for (const way of waysOf(answers, sketch)) {
+    const drawn = read({ ...way, height: heights.find((height) => height === near) ?? heights[0]! });
+    const height = fittingHeight(heights, (one) => {
       try {
-        return [{ height, opening: patternKit(atHeight(stated, height)).pattern.fit.opening }];
+        return toDegrees(patternKit(atHeight(drawn.stated, one)).pattern.fit.opening);
       } catch (error) {
         if (!(error instanceof KitError)) throw error;
         why = formatMessages(error.messages);
-        return [];
+        return undefined;
       }
     });
-    const found = fitting.find(({ opening }) => toDegrees(opening) <= COMFORTABLE) ?? fitting[0];
-    if (found) return { ...way, height: found.height };
+    if (height === drawn.height) return drawn;
+    if (height !== undefined) return read({ ...way, height });
   }
   throw new BuildError(say.newNoFit({ why }));
+}
+
+/** The tallest height at which a book is opened comfortably, else the tallest that fits at all. */
+function fittingHeight(
+  heights: readonly number[],
+  openingAt: (height: number) => number | undefined,
+): number | undefined {
+  let fitting: number | undefined;
+  for (const height of heights) {
+    const opening = openingAt(height);
+    if (opening !== undefined && opening <= COMFORTABLE) return height;
+    if (opening !== undefined) fitting ??= height;
+  }
+  return fitting;
 }
 
 function atHeight(stated: StatedKit, height: number): StatedKit {
@@ -98,6 +129,7 @@ function atHeight(stated: StatedKit, height: number): StatedKit {
   return { ...stated, kit: { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, height) } } };
 }
 
+/** Heights to try, mm, the tallest first. */
 function heightsOf({ book, units }: Answers): number[] {
   const step = units === "mm" ? 5 : MM_PER_INCH / 4;
   const tallest = Math.floor((book.leafHeight * TALLEST) / step);

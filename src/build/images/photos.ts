@@ -1,8 +1,9 @@
 import sharp from "sharp";
 import { FileError } from "../../input/files/file-error.ts";
-import { fileAdvice, PHOTO_ENDINGS } from "../../input/files/file-message.ts";
+import { fileAdvice } from "../../input/files/file-message.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import { checkPhotoKind, photoOfKit } from "../../input/files/named-files.ts";
+import { PHOTO_ENDINGS } from "../../input/files/photo-kinds.ts";
 import type { Advice } from "../../input/files/problem.ts";
 import { readBytes } from "../../input/files/read-file.ts";
 import type { SiteFile } from "../../input/files/site-file.ts";

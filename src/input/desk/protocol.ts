@@ -1,8 +1,7 @@
 import { z } from "zod";
 import type { FillRule, Ring } from "../../core/geometry/point.ts";
-import type { LevelMap } from "../../core/picture/level-map.ts";
-import type { MotifWish } from "../../core/window/motif.ts";
 import type { KitMessage } from "../files/message.ts";
+import type { DrawnParts } from "../kit/drawn-parts.ts";
 import type { Selector } from "../picture/selection.ts";
 
 /**
@@ -141,15 +140,9 @@ export interface DeskShape {
   readonly level: number | undefined;
 }
 
-/** What was drawn, or why nothing was. */
+/** What was drawn (`drawText` of src/input/kit/draw-text.ts), or why nothing was. The page states the kit with it. */
 export type PictureAnswer =
-  | {
-      readonly map: LevelMap;
-      /** What does not count, in sentences. */
-      readonly notes: readonly string[];
-      readonly motifs: readonly MotifWish[];
-      readonly shapes: readonly DeskShape[];
-    }
+  | { readonly drawn: DrawnParts; readonly shapes: readonly DeskShape[] }
   | { readonly messages: readonly DeskMessage[]; readonly shapes: readonly DeskShape[] };
 
 /** `POST open`: opens a file of the desk in the author's editor. */

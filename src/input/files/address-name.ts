@@ -10,8 +10,13 @@ export function checkAddressName(
   name: string,
   about: Pick<KitMessage, "file" | "field" | "remedy">,
 ): void {
-  if (name.length <= MOST_LETTERS && /^[a-z0-9]+(-[a-z0-9]+)*$/.test(name)) return;
+  if (isAddressName(name)) return;
   const given = say.checkAddressName({ kind, name });
   const allowed = say.checkAddressNames({ most: MOST_LETTERS });
   throw new KitError([{ line: undefined, column: undefined, ...about, given, allowed }]);
+}
+
+/** Whether a name may become part of an address. */
+export function isAddressName(name: string): boolean {
+  return name.length <= MOST_LETTERS && /^[a-z0-9]+(-[a-z0-9]+)*$/.test(name);
 }

@@ -2,12 +2,10 @@ import { isUtf8 } from "node:buffer";
 import { contentKind } from "./content-kind.ts";
 import { type Encoding, markedEncoding, seemingEncoding, unmarkedUtf16 } from "./encoding.ts";
 import type { ContentFault } from "./file-error.ts";
+import { strayCharacter } from "./stray-character.ts";
 
 /** A text, or why bytes are none. */
 export type Decoded = { readonly text: string } | { readonly fault: ContentFault };
-
-/** Control characters but tab and line ends, halves of letters, and what XML has no place for. */
-const STRAY = /(?![\t\n\r])[\p{Cc}\p{Cs}\uFFFE\uFFFF]/u;
 
 /**
  * The text of a file, strictly UTF-8, without its byte order mark. `utf16` takes UTF-16 with a byte order mark, too, as
@@ -20,12 +18,6 @@ export function decodeText(bytes: Buffer, { utf16 = false }: { readonly utf16?: 
   if (marked !== undefined) return utf16 ? decodeUtf16(bytes, marked) : notUtf8(marked);
   if (!isUtf8(bytes)) return notUtf8(seemingEncoding(bytes), firstWrong(bytes));
   return checked(bytes, new TextDecoder().decode(bytes));
-}
-
-/** The first character of a text that no text of a site may hold; undefined where there is none. */
-export function strayCharacter(text: string): { readonly at: number; readonly code: number } | undefined {
-  const at = text.search(STRAY);
-  return at < 0 ? undefined : { at, code: text.codePointAt(at)! };
 }
 
 function decodeUtf16(bytes: Buffer, encoding: Encoding): Decoded {

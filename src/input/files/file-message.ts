@@ -1,12 +1,10 @@
 import * as say from "../../words/messages.ts";
 import { FileError, type FileFault } from "./file-error.ts";
+import { hex } from "./hex.ts";
 import { KitError, type KitMessage } from "./message.ts";
+import { PHOTO_ENDINGS } from "./photo-kinds.ts";
 import type { Advice } from "./problem.ts";
 import { FILE_LIMITS, type FileKind, MB } from "./site-file.ts";
-
-/** What photos may be, by their content and by the endings of their names. */
-export const PHOTO_KINDS: readonly string[] = ["jpeg", "png", "webp", "avif"];
-export const PHOTO_ENDINGS: readonly string[] = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
 
 /** Reads with `read`; what is wrong with a file becomes a message about it. @throws KitError */
 export function toldOfFile<T>(read: () => T): T {
@@ -101,9 +99,4 @@ function remedyOf(fault: FileFault, kind: FileKind | undefined): string {
     case "control":
       return say.fileDoCharacter();
   }
-}
-
-/** A number as programs name bytes and characters: 0xE9, U+0007. */
-export function hex(before: string, value: number, digits: number): string {
-  return `${before}${value.toString(16).toUpperCase().padStart(digits, "0")}`;
 }

@@ -1,8 +1,5 @@
 import * as say from "../../words/messages.ts";
-import { toldOfFile } from "./file-message.ts";
 import { KitError } from "./message.ts";
-import { readText } from "./read-file.ts";
-import type { SiteFile } from "./site-file.ts";
 import { readYaml, type YamlFile } from "./yaml.ts";
 
 const BLOCK = /^---[ \t]*\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/;
@@ -12,11 +9,6 @@ export function afterFrontMatter(text: string): { readonly body: string; readonl
   const plain = text.replaceAll("\r\n", "\n");
   const begin = BLOCK.exec(plain)?.[0].length ?? 0;
   return { body: plain.slice(begin), above: plain.slice(0, begin).split("\n").length - 1 };
-}
-
-/** The text of a file that begins with a front matter. @throws KitError */
-export function pageText(source: Omit<SiteFile, "kind">): string {
-  return toldOfFile(() => readText({ ...source, kind: "page" }));
 }
 
 /** The YAML between the two `---` lines of a file. @throws KitError when there is none or it is not YAML. */

@@ -2,8 +2,10 @@ import { extname, resolve, sep } from "node:path";
 import * as say from "../../words/messages.ts";
 import { contentKind } from "./content-kind.ts";
 import { FileError, isInside } from "./file-error.ts";
-import { fileAdvice, PHOTO_ENDINGS, PHOTO_KINDS, toldOfFile } from "./file-message.ts";
+import { fileAdvice, toldOfFile } from "./file-message.ts";
 import { pathBelow } from "./folders.ts";
+import type { NamedPhoto } from "./named-photo.ts";
+import { isRasterName, PHOTO_ENDINGS, PHOTO_KINDS } from "./photo-kinds.ts";
 import { type FieldPath, type Problem, problem } from "./problem.ts";
 import { entriesIn, readBeginning, readBytes, readText } from "./read-file.ts";
 import { nameList } from "./short.ts";
@@ -42,17 +44,6 @@ export function pictureBytes(
 ): { readonly file: string; readonly bytes: Buffer } {
   const source = { ...fileOfKit(kit, name, { at, kind: "picture" }), kind: "raster" as const };
   return { file: source.file, bytes: atField(kit, { at, name, endings: PHOTO_ENDINGS }, () => readBytes(source)) };
-}
-
-/** Whether a file's name ends as those of photographs and scans do. */
-export function isRasterName(name: string): boolean {
-  return PHOTO_ENDINGS.includes(extname(name).toLowerCase());
-}
-
-/** A photo that a front matter or a text names, and where. */
-export interface NamedPhoto {
-  readonly file: string;
-  readonly at: Problem["at"];
 }
 
 /** Every photo begins as one, in the kit's folder. @throws ProblemError */

@@ -1,7 +1,7 @@
 import { type Alias, type Document, isAlias, isMap, isNode, isScalar, isSeq, type Node, type YAMLMap } from "yaml";
 import * as say from "../../words/messages.ts";
-import { strayCharacter } from "./decode.ts";
-import { hex } from "./file-message.ts";
+import { hex } from "./hex.ts";
+import { strayCharacter } from "./stray-character.ts";
 import { YamlFault } from "./yaml-fault.ts";
 
 /** Aliases are for a few repeated figures: not for more of them, nor for what unfolds to more entries. */

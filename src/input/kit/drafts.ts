@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import { pathBelow, slugOf } from "../files/folders.ts";
-import { pageText, readFrontMatter } from "../files/front-matter.ts";
+import { readFrontMatter } from "../files/front-matter.ts";
 import { KitError } from "../files/message.ts";
+import { pageText } from "../files/page-text.ts";
 import { isThere } from "../files/real-path.ts";
 
 /** A kit's folder that is not to be published yet. */

@@ -10,16 +10,9 @@ import { FILLING, placedSize } from "../layers/place.ts";
 import { type Piece, placedNotes, readPiece } from "../layers/read-layers.ts";
 import type { Studio } from "../layers/studio.ts";
 import { uncuttable } from "../picture/crowded.ts";
+import type { DrawnMotif } from "./drawn-motif.ts";
 import { lightened } from "./lightened.ts";
 import type { StatedMotif } from "./schema-motif.ts";
-
-/** A motif as it is drawn, neither mirrored nor turned. */
-export interface DrawnMotif {
-  readonly area: Area;
-  /** What its stated width and height are those of: its source, without what is joined. In mm where both are known. */
-  readonly size: Size;
-  readonly notes: readonly string[];
-}
 
 /** Draws a motif, joined and cut; `shelf` is the one that it takes from there. @throws ProblemError, KitError */
 export function drawMotif(stated: StatedMotif, at: FieldPath, studio: Studio, shelf: Motif | undefined): DrawnMotif {

@@ -1,27 +1,19 @@
-import { extname } from "node:path";
-import leven from "leven";
-import type { Level } from "../../core/kit/kit.ts";
-import type { Motif, MotifWish } from "../../core/window/motif.ts";
+import type { MotifWish } from "../../core/window/motif.ts";
 import { SEATS } from "../../core/window/motif-seats.ts";
 import * as say from "../../words/messages.ts";
 import { eachOf } from "../files/each-of.ts";
+import { endingOf } from "../files/photo-kinds.ts";
 import { type FieldPath, ProblemError, problem } from "../files/problem.ts";
-import { nameList, shortValue } from "../files/short.ts";
-import type { PictureFiles } from "../layers/draw-file.ts";
 import { formProblems, sourceKeyOf } from "../layers/source-form.ts";
-import { drawMotif } from "./draw-motif.ts";
+import type { DrawnMotif } from "./drawn-motif.ts";
 import { strayLengths } from "./motif-lengths.ts";
 import { resolveCard } from "./resolve-card.ts";
 import type { StatedMotif } from "./schema-motif.ts";
 import { turnMotif } from "./turn-motif.ts";
 
-/** What motifs are made from: the kit's files, the site's shelf, and what is known of the kit. */
+/** What motifs are made from: whoever draws one, without its place, and what is known of the kit. */
 export interface MotifSources {
-  readonly files: PictureFiles;
-  readonly shelf: readonly Motif[];
-  readonly levels: readonly Level[];
-  /** About how tall the picture is on the book, mm. */
-  readonly tall: number;
+  readonly draw: (stated: StatedMotif, at: FieldPath) => DrawnMotif;
   readonly hasLight: boolean;
 }
 
@@ -30,9 +22,6 @@ export interface ResolvedMotifs {
   readonly motifs: readonly MotifWish[];
   readonly notes: readonly string[];
 }
-
-/** Motifs that are not sized in mm are drawn as large as they usually become: such a share of the picture. */
-const USUAL_SHARE = 1 / 4;
 
 /** The motifs of a kit's window. @throws ProblemError with all that is wrong */
 export function resolveMotifs(stated: readonly StatedMotif[], sources: MotifSources): ResolvedMotifs {
@@ -53,14 +42,10 @@ function motifOf(
   }
   const wrong = [...formOf(stated, at), ...strayLengths(stated, at)];
   if (wrong.length > 0) throw new ProblemError(wrong);
-  const { motif: name } = stated;
-  const shelf = name === undefined ? undefined : fromShelf(name, [...at, "motif"], sources.shelf);
-  const side = sources.tall * USUAL_SHARE;
-  const studio = { ...sources, box: { width: side, height: side }, tall: side };
-  const drawn = drawMotif(stated, at, studio, shelf);
+  const drawn = sources.draw(stated, at);
   const wish = {
     ...turnMotif(drawn, stated, at),
-    name: stated.name ?? shelf?.name ?? usualName(stated),
+    name: stated.name ?? stated.motif ?? usualName(stated),
     at: stated.at,
     spacers: stated.spacer ?? (coversLight ? 0 : 1),
     card: resolveCard(stated.card, [...at, "card"]),
@@ -81,19 +66,7 @@ function usualName(stated: StatedMotif): string {
   const { file } = stated;
   return file === undefined
     ? say.motifUsualName({ source: sourceKeyOf(stated) })
-    : file.slice(0, -extname(file).length);
-}
-
-function fromShelf(name: string, at: FieldPath, shelf: readonly Motif[]): Motif {
-  const found = shelf.find((motif) => motif.name === name);
-  if (found) return found;
-  const names = shelf.map((motif) => motif.name);
-  const nearest = names.toSorted((a, b) => leven(a, name) - leven(b, name))[0];
-  throw problem(at, {
-    given: say.frontGivenText({ value: shortValue(name) }),
-    allowed: names.length > 0 ? say.motifOnShelf({ names: nameList(names) }) : say.motifShelfEmpty(),
-    remedy: nearest === undefined ? say.motifShelfRemedy() : say.motifWriteName({ name: nearest }),
-  });
+    : file.slice(0, file.length - endingOf(file).length);
 }
 
 /** Motifs without a place, beyond the seats that the program has for them. @throws ProblemError */

@@ -4,7 +4,7 @@ import { tidy } from "../../core/units/length.ts";
 import type { MotifWish, WindowLength } from "../../core/window/motif.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";
-import type { DrawnMotif } from "./draw-motif.ts";
+import type { DrawnMotif } from "./drawn-motif.ts";
 import { inDigits } from "./lightened.ts";
 import type { StatedMotif } from "./schema-motif.ts";
 

@@ -1,5 +1,5 @@
 import type { Level } from "../../core/kit/kit.ts";
-import { isRasterName } from "../files/named-files.ts";
+import { isRasterName } from "../files/photo-kinds.ts";
 import { drawWords } from "../lettering/draw-words.ts";
 import { drawOutline, outlineShape } from "../outlines/draw-outline.ts";
 import { type AskedFile, type DrawnSource, drawFile } from "./draw-file.ts";

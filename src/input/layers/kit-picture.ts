@@ -1,15 +1,14 @@
 import type { Size } from "../../core/geometry/box.ts";
 import type { Point } from "../../core/geometry/point.ts";
-import type { Level } from "../../core/kit/kit.ts";
-import type { LevelMap } from "../../core/picture/level-map.ts";
 import * as say from "../../words/messages.ts";
-import { isRasterName } from "../files/named-files.ts";
+import { isRasterName } from "../files/photo-kinds.ts";
 import { type FieldPath, type Problem, type ProblemError, problem, stopAt } from "../files/problem.ts";
 import { checkLevelsShown, type NamedMap, unseenParts } from "../picture/unseen-levels.ts";
 import { drawFile, type PictureFiles } from "./draw-file.ts";
 import { askedOf, drawSource } from "./draw-source.ts";
 import { hiddenLayers, hiddenLevels } from "./hidden.ts";
 import { inDigits } from "./in-digits.ts";
+import type { KitPicture, PictureOf } from "./kit-levels.ts";
 import { levelChoice } from "./level-choice.ts";
 import { FILLING } from "./place.ts";
 import { mapOfLayers, placedNotes, readLayers } from "./read-layers.ts";
@@ -17,27 +16,15 @@ import type { PictureMatter, SourceMatter } from "./schema.ts";
 import { formProblems } from "./source-form.ts";
 import type { Studio } from "./studio.ts";
 
-/** A kit's picture as levels. */
-export interface KitPicture {
-  readonly map: LevelMap;
-  /** What does not count or shows nowhere, in sentences with their places. */
-  readonly notes: readonly string[];
-}
-
 const AT: FieldPath = ["picture"];
 
-/** Reads the picture that a front matter states; `tall` is about its height on the book, mm. @throws ProblemError, KitError */
-export function kitPicture(files: PictureFiles, matter: PictureMatter, wanted: Wanted): KitPicture {
+/** Reads the picture that a front matter states. @throws ProblemError, KitError */
+export function kitPicture(files: PictureFiles, matter: PictureMatter, wanted: PictureOf): KitPicture {
   const { map, notes } = drawnPicture(files, matter, wanted);
   return { map: inDigits(map), notes };
 }
 
-interface Wanted {
-  readonly levels: readonly Level[];
-  readonly tall: number;
-}
-
-function drawnPicture(files: PictureFiles, matter: PictureMatter, { levels, tall }: Wanted): KitPicture {
+function drawnPicture(files: PictureFiles, matter: PictureMatter, { levels, tall }: PictureOf): KitPicture {
   stopAt(formOf(matter));
   const background = levels.findIndex((level) => level.background) + 1;
   if (matter.layers) {

@@ -1,7 +1,7 @@
 import type { Level } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { eachOf } from "../files/each-of.ts";
-import { isRasterName } from "../files/named-files.ts";
+import { isRasterName } from "../files/photo-kinds.ts";
 import { type FieldPath, type ProblemError, problem } from "../files/problem.ts";
 import { levelNumber } from "../picture/level-number.ts";
 import type { Selection } from "../picture/selection.ts";

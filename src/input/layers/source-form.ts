@@ -1,5 +1,5 @@
 import * as say from "../../words/messages.ts";
-import { isRasterName } from "../files/named-files.ts";
+import { isRasterName } from "../files/photo-kinds.ts";
 import type { FieldPath, Problem } from "../files/problem.ts";
 import { OUTLINES, type OutlineName } from "../outlines/schema.ts";
 import type { SourceMatter } from "./schema.ts";

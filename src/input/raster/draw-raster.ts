@@ -1,6 +1,6 @@
 import * as say from "../../words/messages.ts";
 import { contentKind } from "../files/content-kind.ts";
-import { PHOTO_ENDINGS, PHOTO_KINDS } from "../files/file-message.ts";
+import { PHOTO_ENDINGS, PHOTO_KINDS } from "../files/photo-kinds.ts";
 import { type FieldPath, type Problem, ProblemError, problem } from "../files/problem.ts";
 import type { Drawn } from "../picture/drawn.ts";
 import { colourLayers } from "./colour-layers.ts";

@@ -7,8 +7,16 @@ const [RED, GREEN, BLUE] = [0.2126, 0.7152, 0.0722];
 /** A pixel of less alpha counts as transparent. */
 export const OPAQUE = 128;
 
-/** The lightness 0…255 of each pixel, rounded. */
-export function lightnessOf({ data, width, height }: Pixels): Uint8Array {
+const known = new WeakMap<Pixels, Uint8Array>();
+
+/** The lightness 0…255 of each pixel, rounded; worked out once for a picture, however often it is traced. */
+export function lightnessOf(pixels: Pixels): Uint8Array {
+  const light = known.get(pixels) ?? lightnessIn(pixels);
+  known.set(pixels, light);
+  return light;
+}
+
+function lightnessIn({ data, width, height }: Pixels): Uint8Array {
   const light = new Uint8Array(width * height);
   for (let i = 0, at = 0; i < light.length; i += 1, at += 4)
     light[i] = Math.round(RED * data[at]! + GREEN * data[at + 1]! + BLUE * data[at + 2]!);

@@ -47,6 +47,14 @@ function nearness(light: Uint8Array, limit: number, sense: 1 | -1): Float32Array
   return values;
 }
 
+/** A picture's lightness without its grain, as it was evened out last. */
+interface Even {
+  readonly reach: number;
+  readonly light: Uint8Array;
+}
+
+const evened = new WeakMap<Pixels, Even>();
+
 /**
  * Evens out the grain of a photograph over half the tolerance. A drawing has none: in its flat areas nothing would change, and
  * its corners would lose their points.
@@ -55,7 +63,11 @@ function withoutGrain(light: Uint8Array, { pixels, plan }: Source): Uint8Array {
   const { width, saved } = pixels;
   const mmPerPixel = (plan.mmPerUnit(saved) * saved.width) / width;
   const reach = Math.min(MOST_REACH, Math.floor(plan.tolerance / mmPerPixel / 2));
-  return reach > 0 && isGrainy(light, pixels, reach) ? median(light, pixels, reach) : light;
+  const last = evened.get(pixels);
+  if (last?.reach === reach) return last.light;
+  const even = reach > 0 && isGrainy(light, pixels, reach) ? median(light, pixels, reach) : light;
+  evened.set(pixels, { reach, light: even });
+  return even;
 }
 
 /** Whether most pixels differ from those round them, as some rows show. */

@@ -1,5 +1,5 @@
 import { FileError, type FileFault } from "../files/file-error.ts";
-import { hex } from "../files/file-message.ts";
+import { hex } from "../files/hex.ts";
 import { FILE_LIMITS } from "../files/site-file.ts";
 import { WordsError } from "./words-error.ts";
 

@@ -2,10 +2,10 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { type Answers, type PictureAnswer, USUAL_BOOK } from "../../../src/build/beginning/answers.ts";
 import { beginKit } from "../../../src/build/beginning/begin-kit.ts";
 import { BuildError } from "../../../src/build/errors/build-error.ts";
 import { patternKit } from "../../../src/build/library/pattern-kit.ts";
+import { type Answers, type PictureAnswer, USUAL_BOOK } from "../../../src/input/beginning/answers.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readKit } from "../../../src/input/kit/read-kit.ts";
 

@@ -1,6 +1,7 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { decodeText, strayCharacter } from "../../../src/input/files/decode.ts";
+import { decodeText } from "../../../src/input/files/decode.ts";
+import { strayCharacter } from "../../../src/input/files/stray-character.ts";
 
 /** Bytes by hand, from the tables of the encodings themselves. */
 const bytes = (hex: string): Buffer => Buffer.from(hex.replaceAll(" ", ""), "hex");

@@ -5,7 +5,8 @@ import { KitError } from "../../../src/input/files/message.ts";
 import { ProblemError } from "../../../src/input/files/problem.ts";
 import { fieldName } from "../../../src/input/files/schema-messages.ts";
 import { PictureFiles } from "../../../src/input/layers/draw-file.ts";
-import { type KitPicture, kitPicture } from "../../../src/input/layers/kit-picture.ts";
+import type { KitPicture } from "../../../src/input/layers/kit-levels.ts";
+import { kitPicture } from "../../../src/input/layers/kit-picture.ts";
 import { pictureSchema } from "../../../src/input/layers/schema.ts";
 import { inFolder } from "../kit/kit-folders.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { KitError } from "../../../src/input/files/message.ts";
 import { ProblemError } from "../../../src/input/files/problem.ts";
-import type { KitPicture } from "../../../src/input/layers/kit-picture.ts";
+import type { KitPicture } from "../../../src/input/layers/kit-levels.ts";
 import { pictureSchema } from "../../../src/input/layers/schema.ts";
 import { fc } from "../../seed.ts";
 import { BOAT, LEVELS, madePicture } from "./made-picture.ts";

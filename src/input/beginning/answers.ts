@@ -1,8 +1,12 @@
+import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import type { PictureWish } from "./picture-wish.ts";
 
 /** Where the picture of a new kit comes from. */
 export type PictureAnswer =
   | { readonly from: "file"; readonly path: string }
+  /** A file that was brought: its own name, its bytes, and what is wished of it. */
+  | { readonly from: "bytes"; readonly name: string; readonly bytes: Uint8Array; readonly wish: PictureWish }
   | {
       readonly from: "word";
       readonly text: string;
@@ -23,6 +27,8 @@ export interface BookAnswer {
   readonly leafWidth: number;
   readonly blockThickness: number;
   readonly leaves: number;
+  readonly pageOneLeaf?: LeafNumber | undefined;
+  readonly lastPage?: number | undefined;
 }
 
 /** A battery light, mm. */
@@ -30,6 +36,9 @@ export interface LightAnswer {
   readonly diameter: number;
   readonly height: number;
 }
+
+/** Where the picture stands: before its ground, or as a hollow in it that a light shines from. */
+export type Relief = "raised" | "hollow";
 
 /** What a new kit is begun from. */
 export interface Answers {
@@ -39,6 +48,8 @@ export interface Answers {
   readonly picture: PictureAnswer;
   readonly book: BookAnswer;
   readonly light: LightAnswer | undefined;
+  /** Left out, it follows from the light. Pictures of several levels stand before their ground. */
+  readonly relief?: Relief | undefined;
   readonly units: UnitSystem;
   readonly draft: boolean;
 }

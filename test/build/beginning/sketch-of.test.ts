@@ -2,10 +2,10 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { USUAL_BOOK } from "../../../src/build/beginning/answers.ts";
 import { newKit } from "../../../src/build/beginning/new-kit.ts";
-import { sketchOf } from "../../../src/build/beginning/sketch.ts";
+import { sketchOf } from "../../../src/build/beginning/sketch-of.ts";
 import { BuildError } from "../../../src/build/errors/build-error.ts";
+import { USUAL_BOOK } from "../../../src/input/beginning/answers.ts";
 
 let base: string;
 
