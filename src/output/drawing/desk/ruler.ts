@@ -5,7 +5,7 @@ import { levelPath, uprightPath } from "../path.ts";
 import { tag, text } from "../svg-text.ts";
 
 /** Lengths of a ruler's lines, by their rank, as shares of its breadth. */
-const LINES = [0.62, 0.44, 0.26, 0.18, 0.12, 0.08];
+const LINES = [0.42, 0.32, 0.2, 0.14, 0.1, 0.07];
 
 /** Letters of a ruler, as a share of its breadth. */
 const LETTERS = 0.3;
@@ -26,7 +26,7 @@ export function uprightRuler({ units, length, breadth }: Ruler): string {
   });
   const size = LETTERS * breadth;
   const figures = lines.filter(isNumbered(units)).map(({ at }) =>
-    text(breadth * 0.34, Math.min(length - 0.5, Math.max(size, at + 0.36 * size)), figureOf(at, units), {
+    text(breadth * 0.5, Math.min(length - 0.5, Math.max(size, at + 0.36 * size)), figureOf(at, units), {
       "font-size": size,
       "text-anchor": "end",
       fill: "#3b2a16",

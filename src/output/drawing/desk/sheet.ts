@@ -1,14 +1,15 @@
 import type { LeafNumber } from "../../../core/book/leaf-number.ts";
 import type { Box } from "../../../core/geometry/box.ts";
-import type { Point, Ring } from "../../../core/geometry/point.ts";
+import type { FillRule, Point, Ring } from "../../../core/geometry/point.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
-import { type Pattern, pictureLeaves } from "../../../core/pattern/pattern.ts";
+import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
+import type { LevelMap } from "../../../core/picture/level-map.ts";
 import type { FigureArea } from "../figure.ts";
+import { paperTone } from "../front/tone.ts";
 import { uprightPath } from "../path.ts";
 import { shortRings, shortStrip } from "../short-path.ts";
-import { tag } from "../svg-text.ts";
-import { paperTone } from "../front/tone.ts";
+import { num, tag } from "../svg-text.ts";
 
 /** Ink of what is drawn, laid over what will be seen. */
 const DRAWN = "#12525c";
@@ -25,38 +26,71 @@ export function sheetArea({ book }: Pick<Kit, "book">, place: PicturePlace): Fig
   return { left: place.left - beside, top: 0, width: place.width + 2 * beside, height: book.leafHeight };
 }
 
-/** What will be seen: each leaf's column with its strips as they are folded, in the paper's tones. */
+/**
+ * What will be seen: each strip where its folded edge stands, seen from the front, prouder ones over deeper ones, in the paper's
+ * tones. A strip reaches half-way to the tips of its neighbours at its level. Walking round, strips stand in their leaf's column.
+ */
 export function seenLayer(pattern: Pattern, place: PicturePlace, area: FigureArea): string {
   const tone = toneOf(pattern.levels);
-  const paths = pattern.levels.map(() => "");
-  for (const { leaf, spans } of pictureLeaves(pattern)) {
-    const { left, right } = place.column(leaf);
-    for (const { from, to, level } of spans) paths[level - 1] += shortStrip([left, right], from, to);
-  }
+  const leaves = pattern.fit.view === "along" ? pictureLeaves(pattern) : pattern.leaves;
+  const paths = pattern.levels.map((_, k) => {
+    const sides = pattern.fit.view === "along" ? columnsOf(leaves, place) : cellsOf(leaves, k);
+    return leaves.flatMap(({ spans }, i) =>
+      spans.flatMap(({ from, to, level }) => (level === k + 1 ? [shortStrip(sides[i]!, from, to)] : [])),
+    );
+  });
   const ground = tag("rect", { ...rectOf(area), fill: tone(pattern.background) });
-  return ground + paths.map((d, k) => (d === "" ? "" : tag("path", { d, fill: tone(k + 1) }))).join("");
+  const strips = paths.map((d, k) => (d.length === 0 ? "" : tag("path", { d: d.join(""), fill: tone(k + 1) })));
+  return ground + strips.toReversed().join("");
+}
+
+/** How much a strip laps over its neighbours, mm, so that nothing shows between them. */
+const LAP = 0.04;
+
+/** Left and right side of each leaf's strips at a level (from 0). */
+function cellsOf(leaves: readonly PatternLeaf[], level: number): (readonly [number, number])[] {
+  const xs = leaves.map(({ x }) => x[level]!);
+  return xs.map((x, i) => {
+    const before = i > 0 ? (x - xs[i - 1]!) / 2 : (xs[1]! - x) / 2;
+    const after = i + 1 < xs.length ? (xs[i + 1]! - x) / 2 : before;
+    const lap = LAP * Math.sign(before);
+    return [x - before - lap, x + after + lap];
+  });
+}
+
+function columnsOf(leaves: readonly PatternLeaf[], place: PicturePlace): (readonly [number, number])[] {
+  return leaves.map(({ leaf }) => {
+    const { left, right } = place.column(leaf);
+    return [left, right];
+  });
 }
 
 /** What is drawn, filled as its levels will look. */
 export function filledLayer({ levels, picture }: Kit, place: PicturePlace, area: FigureArea): string {
   const tone = toneOf(levels);
-  const shapes = picture.shapes.map(({ level, rule, rings }) =>
-    tag("path", { d: shortRings(onFront(rings, picture, place)), fill: tone(level), "fill-rule": rule }),
+  const shapes = outlinesOf(picture).map(({ level, rule, d }) =>
+    tag("path", { d, fill: tone(level), "fill-rule": rule }),
   );
   const ground = tag("rect", { ...rectOf(area), fill: tone(picture.background) });
-  return ground + clipped(place, shapes.join(""));
+  return ground + onFront(picture, place, shapes.join(""));
 }
 
 /** What is drawn, as outlines on tracing paper: they lie over what will be seen. */
 export function tracedLayer({ picture }: Kit, place: PicturePlace): string {
-  const d = picture.shapes.map(({ rings }) => shortRings(onFront(rings, picture, place))).join("");
+  const d = outlinesOf(picture)
+    .map((shape) => shape.d)
+    .join("");
   const pen = place.height / 360;
-  const frame = { "stroke-dasharray": `${pen * 5} ${pen * 3}`, "stroke-width": pen };
+  const frame = { "stroke-dasharray": `${num(pen * 5)} ${num(pen * 3)}`, "stroke-width": pen };
   return (
-    clipped(place, tag("path", { d, fill: "none", stroke: DRAWN, "stroke-width": pen * 1.6 })) +
+    onFront(picture, place, tag("path", { d, fill: "none", stroke: DRAWN, "stroke-width": TRACED, ...EVEN })) +
     tag("rect", { ...placeRect(place), fill: "none", stroke: DRAWN, ...frame })
   );
 }
+
+/** A stroke as wide on the screen wherever the drawing is put, and its width there, pixels. */
+const EVEN = { "vector-effect": "non-scaling-stroke" } as const;
+const TRACED = 1.6;
 
 /** The lines of the leaves, those at each tenth stronger. */
 export function leafLines(pattern: Pattern, place: PicturePlace, { top, height }: FigureArea): string {
@@ -84,12 +118,13 @@ export function leafMark(leaf: LeafNumber, place: PicturePlace, { top, height }:
 
 /** Outlines of one shape, as it was picked. `rings` are in the picture's units. */
 export function pickedMark(rings: readonly Ring[], { picture }: Kit, place: PicturePlace): string {
-  const d = shortRings(onFront(rings, picture, place));
-  const pen = place.height / 150;
-  return (
+  const d = shortRings(rings, DIGITS);
+  return onFront(
+    picture,
+    place,
     tag("path", { d, fill: "#b5701c", "fill-opacity": "0.18", "fill-rule": "evenodd" }) +
-    tag("path", { d, fill: "none", stroke: "#fff8e8", "stroke-width": pen * 1.5 }) +
-    tag("path", { d, fill: "none", stroke: "#8f4d00", "stroke-width": pen * 0.8 })
+      tag("path", { d, fill: "none", stroke: "#fff8e8", "stroke-width": 5, ...EVEN }) +
+      tag("path", { d, fill: "none", stroke: "#8f4d00", "stroke-width": 2.5, ...EVEN }),
   );
 }
 
@@ -106,15 +141,35 @@ export function lookedAtMark({ left, right, top, bottom }: Box, size: number): s
 
 /** Where a place on the front lies in the picture, in its units; outside the picture, too. */
 export function inPicture([x, y]: Point, { picture }: Pick<Kit, "picture">, place: PicturePlace): Point {
-  return [
-    ((x - place.left) / place.width) * picture.width,
-    ((y - place.top) / place.height) * picture.height,
-  ];
+  return [((x - place.left) / place.width) * picture.width, ((y - place.top) / place.height) * picture.height];
 }
 
-function onFront(rings: readonly Ring[], picture: Kit["picture"], place: PicturePlace): Point[][] {
-  const [across, down] = [place.width / picture.width, place.height / picture.height];
-  return rings.map((ring) => ring.map(([x, y]) => [place.left + x * across, place.top + y * down]));
+/** Decimals of the picture's own units that are told apart on a screen. */
+const DIGITS = 3;
+
+/** A shape of a picture as path data in its own units. */
+interface Outlined {
+  readonly level: number;
+  readonly rule: FillRule;
+  readonly d: string;
+}
+
+const known = new WeakMap<LevelMap, readonly Outlined[]>();
+
+/** The outlines of a picture as path data, written once for each picture: another place on the front only moves them. */
+function outlinesOf(picture: LevelMap): readonly Outlined[] {
+  const found = known.get(picture);
+  if (found) return found;
+  const outlined = picture.shapes.map(({ level, rule, rings }) => ({ level, rule, d: shortRings(rings, DIGITS) }));
+  known.set(picture, outlined);
+  return outlined;
+}
+
+/** Puts what is drawn in the picture's units in its place on the front; shapes may reach beyond the picture's box, what is seen of them does not. */
+function onFront({ width, height }: LevelMap, place: PicturePlace, drawn: string): string {
+  const clip = tag("clipPath", { id: "sheet-picture" }, tag("rect", { x: 0, y: 0, width, height }));
+  const move = `translate(${num(place.left, 4)} ${num(place.top, 4)}) scale(${num(place.width / width, 6)} ${num(place.height / height, 6)})`;
+  return tag("g", { transform: move, "clip-path": "url(#sheet-picture)" }, tag("defs", {}, clip) + drawn);
 }
 
 /** The levels in the paper's tones, the proudest lightest. */
@@ -122,12 +177,6 @@ function toneOf(levels: Kit["levels"]): (level: number) => string {
   const [front, deepest] = [levels[0]!.depth, levels.at(-1)!.depth];
   const tones = levels.map(({ depth }) => paperTone((depth - front) / Math.max(1e-9, deepest - front), 1));
   return (level) => tones[level - 1]!;
-}
-
-/** Shapes may reach beyond the picture's box, what is seen of them does not. */
-function clipped(place: PicturePlace, drawn: string): string {
-  const clip = tag("clipPath", { id: "sheet-picture" }, tag("rect", placeRect(place)));
-  return tag("defs", {}, clip) + tag("g", { "clip-path": "url(#sheet-picture)" }, drawn);
 }
 
 function placeRect({ left, top, width, height }: PicturePlace): Readonly<Record<string, number>> {

@@ -17,7 +17,7 @@ const NAMES: Readonly<Record<Thing, () => string>> = {
 
 /** One kit on the desk, before its script has laid anything out: the ribbon, the mat with sheet and leaf, and the papers round it. */
 export function deskTable(title: string): Html {
-  return html`<main id="main" class="table" data-table>
+  return html`<div class="table" data-table>
 ${ribbon(title)}
 <div class="table-news" data-news></div>
 <div class="table-things">
@@ -33,12 +33,12 @@ ${thing("slip", html`<div data-slip><p>${say.deskKitWorking()}</p></div>`)}
 ${thing("opening", slot("opening"))}
 ${thing("book", slot("book"))}
 ${thing("lamp", slot("lamp"))}
-${thing("door", html`<div class="door-view" data-door-view></div>${slot("door")}`)}
+${thing("door", html`<div class="door-view" data-door-view></div>${slot("door")}<div class="fields motif" data-fields="motif"></div>`)}
 </div>
 </div>
 <p class="table-keys">${say.deskKitKeys()}</p>
 ${difference()}
-</main>`;
+</div>`;
 }
 
 function thing(name: Thing, content: Markup): Html {
@@ -52,7 +52,7 @@ function slot(name: Thing): Html {
 
 function ribbon(title: string): Html {
   return html`<header class="ribbon">
-<a class="ribbon-back" href="/">${say.deskKitBack()}</a>
+<a class="ribbon-back" href="/" data-way>${say.deskKitBack()}</a>
 <h1 dir="auto" data-title>${title}</h1>
 <label class="ribbon-draft"><input type="checkbox" data-draft> ${say.deskKitDraft()}</label>
 <p class="ribbon-told" role="status" data-told></p>
@@ -78,7 +78,7 @@ function sheet(): Html {
 <div class="gauge" data-gauge></div>
 <div class="drawn" data-sheet></div>
 </div>
-<div class="foot">
+<div class="below">
 <div class="shape" data-shape></div>
 <div class="marks" data-marks></div>
 </div>`;
@@ -87,7 +87,7 @@ function sheet(): Html {
 function leaf(): Html {
   return html`<p class="tools leaf-told" data-leaf-told></p>
 <div class="drawn" data-leaf></div>
-<div class="foot"><div class="fields depths" data-fields="depths"></div></div>`;
+<div class="below"><div class="fields depths" data-fields="depths"></div></div>`;
 }
 
 function piece(): Html {

@@ -2,8 +2,8 @@ import { BOUNDS } from "../../../core/kit/bounds.ts";
 import { optionText } from "../../../words/fields.ts";
 import * as say from "../../../words/messages.ts";
 import type { FigureField } from "./figure-field.ts";
+import { lengthAt } from "./length-at.ts";
 import type { Shown } from "./shown.ts";
-import { lengthAt } from "./wish.ts";
 
 /** The figures of the kit's own book. */
 export function bookFields({ kit: { book } }: Shown): FigureField[] {
@@ -12,7 +12,7 @@ export function bookFields({ kit: { book } }: Shown): FigureField[] {
     label,
     bounds: BOUNDS[key],
     figure: book[key],
-    wishes: (mm) => [lengthAt(["book", key], mm)],
+    edits: (mm) => [lengthAt(["book", key], mm)],
   });
   const count = (
     key: "leaves" | "pageOneLeaf" | "lastPage",
@@ -23,7 +23,7 @@ export function bookFields({ kit: { book } }: Shown): FigureField[] {
     label,
     bounds,
     figure: book[key],
-    wishes: (value) => [{ at: ["book", key], value }],
+    edits: (value) => [{ at: ["book", key], value }],
   });
   return [
     length("leafHeight", say.fitFieldLeafHeight()),
@@ -37,7 +37,7 @@ export function bookFields({ kit: { book } }: Shown): FigureField[] {
       label: say.fitFieldDirection(),
       options: ["ltr", "rtl"].map((value) => ({ value, label: optionText(value) })),
       chosen: book.direction,
-      wishes: (value) => [{ at: ["book", "direction"], value }],
+      edits: (value) => [{ at: ["book", "direction"], value }],
     },
   ];
 }

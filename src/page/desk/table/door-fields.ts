@@ -4,22 +4,27 @@ import { tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import type { MotifPart } from "../../../core/window/motif.ts";
 import type { BookWindow } from "../../../core/window/window.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
 import * as say from "../../../words/messages.ts";
 import type { FigureField } from "./figure-field.ts";
+import { lengthAt } from "./length-at.ts";
 import type { Shown } from "./shown.ts";
-import { lengthAt, type Wish } from "./wish.ts";
 
-/** What the window is cut along and how it hangs, and one motif of it; none of a kit without one. */
-export function doorFields(shown: Shown, motif: number | undefined): FigureField[] {
-  const { kit } = shown;
+/** What the window is cut along and how it hangs; none of a kit without one. */
+export function doorFields({ kit }: Shown): FigureField[] {
   const { insert, levels } = kit;
   if (!insert) return [];
-  const choice = (key: string, label: string, chosen: string, options: Readonly<Record<string, string>>): FigureField => ({
+  const choice = (
+    key: string,
+    label: string,
+    chosen: string,
+    options: Readonly<Record<string, string>>,
+  ): FigureField => ({
     name: `insert-${key}`,
     label,
     options: Object.entries(options).map(([value, name]) => ({ value, label: name })),
     chosen,
-    wishes: (value) => [{ at: ["insert", key], value }],
+    edits: (value) => [{ at: ["insert", key], value }],
   });
   return [
     choice(
@@ -33,11 +38,13 @@ export function doorFields(shown: Shown, motif: number | undefined): FigureField
       label: say.deskKitDoorLip(),
       bounds: BOUNDS.lip,
       figure: insert.lip,
-      wishes: (mm) => [lengthAt(["insert", "lip"], mm)],
+      edits: (mm) => [lengthAt(["insert", "lip"], mm)],
     },
-    choice("hinge", say.deskKitDoorHinge(), insert.hinge, { left: say.deskKitDoorLeft(), right: say.deskKitDoorRight() }),
+    choice("hinge", say.deskKitDoorHinge(), insert.hinge, {
+      left: say.deskKitDoorLeft(),
+      right: say.deskKitDoorRight(),
+    }),
     choice("panel", say.deskKitDoorPanel(), insert.panel, { wrap: say.deskKitDoorWrap(), flat: say.deskKitDoorFlat() }),
-    ...(motif === undefined ? [] : motifFields(shown, motif)),
   ];
 }
 
@@ -60,16 +67,17 @@ export function seatOf(window: BookWindow, motif: MotifPart): MotifSeat {
 }
 
 /** Puts the middle of a motif at a place. */
-export function placeWish({ kit }: Pick<Shown, "kit">, motif: number, across: number, down: number): Wish {
+export function placeEdits({ kit }: Pick<Shown, "kit">, motif: number, across: number, down: number): Edit[] {
   const step = rulerStep(kit.units, "fine");
   const onRuler = (mm: number): number => tidy(Math.round(mm / step) * step);
-  return { at: ["insert", "motifs", motif, "at"], value: [{ mm: onRuler(across) }, { mm: onRuler(down) }] };
+  return [across, down].map((mm, i) => lengthAt(["insert", "motifs", motif, "at", i], onRuler(mm)));
 }
 
-function motifFields(shown: Shown, motif: number): FigureField[] {
+/** Where one motif lies on the window, and how wide it is; none where it is not there. */
+export function motifFields(shown: Shown, motif: number | undefined): FigureField[] {
   const window = shown.pattern.window;
-  const part = window?.motifs[motif];
-  if (!window || !part) return [];
+  const part = motif === undefined ? undefined : window?.motifs[motif];
+  if (!window || !part || motif === undefined) return [];
   const seat = seatOf(window, part);
   const at = ["insert", "motifs", motif] as const;
   return [
@@ -78,21 +86,21 @@ function motifFields(shown: Shown, motif: number): FigureField[] {
       label: say.deskKitMotifAcross(),
       bounds: BOUNDS.motifPlace,
       figure: seat.across,
-      wishes: (mm) => [placeWish(shown, motif, mm, seat.down)],
+      edits: (mm) => placeEdits(shown, motif, mm, seat.down),
     },
     {
       name: "motif-down",
       label: say.deskKitMotifDown(),
       bounds: BOUNDS.motifPlace,
       figure: seat.down,
-      wishes: (mm) => [placeWish(shown, motif, seat.across, mm)],
+      edits: (mm) => placeEdits(shown, motif, seat.across, mm),
     },
     {
       name: "motif-width",
       label: say.deskKitMotifWidth(),
       bounds: BOUNDS.motifSide,
       figure: seat.width,
-      wishes: (mm) => [lengthAt([...at, "width"], mm), { at: [...at, "height"], value: undefined }],
+      edits: (mm) => [lengthAt([...at, "width"], mm), { at: [...at, "height"], value: undefined }],
     },
   ];
 }

@@ -1,9 +1,10 @@
 import { tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
+import type { BookWindow } from "../../../core/window/window.ts";
 import { type DoorShown, doorDrawing } from "../../../output/drawing/desk/door.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import { placeWish, seatOf } from "./door-fields.ts";
+import { placeEdits, seatOf } from "./door-fields.ts";
 import { Layers } from "./layers.ts";
 import type { Hands, Shown } from "./shown.ts";
 
@@ -26,6 +27,7 @@ export class DoorView {
   #handles: HTMLButtonElement[] = [];
   #shown: Shown | undefined;
   #door: DoorShown | undefined;
+  #window: BookWindow | undefined;
 
   /** `chosen` is told which motif has the hand on it. */
   constructor(place: HTMLElement, hands: Hands, chosen: (motif: number) => void) {
@@ -39,7 +41,13 @@ export class DoorView {
     this.#shown = shown;
     const { pattern, kit } = shown;
     this.#place.hidden = !kit.insert;
+    const before = this.#window;
+    this.#window = pattern.window;
     if (!pattern.window) return;
+    if (before === pattern.window && this.#door) {
+      this.#showHandles(shown, this.#door, motif);
+      return;
+    }
     const door = doorDrawing(pattern, pattern.window);
     this.#door = door;
     this.#layers.frame(door.area);
@@ -92,7 +100,11 @@ export class DoorView {
     const perMm = this.#place.getBoundingClientRect().width / this.#door.area.width;
     const begun = this.#seat(motif);
     const move = ({ clientX, clientY }: PointerEvent): void =>
-      this.#put(motif, begun.across + (clientX - start.clientX) / perMm, begun.down + (clientY - start.clientY) / perMm);
+      this.#put(
+        motif,
+        begun.across + (clientX - start.clientX) / perMm,
+        begun.down + (clientY - start.clientY) / perMm,
+      );
     start.preventDefault();
     handle.focus();
     handle.setPointerCapture(start.pointerId);
@@ -114,8 +126,8 @@ export class DoorView {
 
   #put(motif: number, across: number, down: number): void {
     const before = this.#seat(motif);
-    const wish = placeWish(this.#shown!, motif, across, down);
+    const edits = placeEdits(this.#shown!, motif, across, down);
     const moved = Math.hypot(tidy(across) - before.across, tidy(down) - before.down);
-    if (moved > 1e-3) this.#hands.change([wish], `motif${motif}`);
+    if (moved > 1e-3) this.#hands.change(edits, `motif${motif}`);
   }
 }

@@ -1,3 +1,4 @@
+import type { Edit } from "../../../input/desk/edit.ts";
 import { deskField } from "../../../output/parts/desk/field.ts";
 import type { Markup } from "../../../output/parts/markup.ts";
 import { html } from "../../../output/parts/markup.ts";
@@ -13,18 +14,23 @@ import {
 } from "./figure-field.ts";
 import type { Hands, Shown } from "./shown.ts";
 
-/** What stands beside the fields of a part: buttons, and words where there are none. */
+/** What stands beside the fields of a part: words and buttons, and what these change. */
 export interface Around {
   readonly above?: Markup;
   readonly below?: Markup;
+  /** By what its button does. */
+  readonly hands?: Readonly<Record<string, () => readonly Edit[]>>;
+  /** Sets a motif of this name. */
+  readonly set?: (motif: string) => readonly Edit[];
 }
 
 /** The fields of one part of the kit. They stay in place while only figures change, so that who types is not disturbed. */
 export class FieldsView {
   readonly #place: HTMLElement;
   readonly #of: FieldsOf;
-  readonly #around: (shown: Shown) => Around;
+  readonly #aroundOf: (shown: Shown) => Around;
   readonly #hands: Hands;
+  #around: Around = {};
   #fields: readonly FigureField[] = [];
   #shown: Shown | undefined;
   #markup = "";
@@ -32,18 +38,25 @@ export class FieldsView {
   constructor(place: HTMLElement, of: FieldsOf, hands: Hands, around: (shown: Shown) => Around = () => ({})) {
     this.#place = place;
     this.#of = of;
-    this.#around = around;
+    this.#aroundOf = around;
     this.#hands = hands;
     place.addEventListener("change", ({ target }) => this.#changed(target as HTMLElement));
     place.addEventListener("keydown", (event) => this.#key(event));
+    place.addEventListener("click", ({ target }) => this.#pressed(target as HTMLElement));
     place.addEventListener("focusout", () => hands.rest());
   }
 
   show(shown: Shown): void {
     this.#shown = shown;
     this.#fields = this.#of(shown);
-    const { above, below } = this.#around(shown);
-    const form = this.#fields.map((field) => [field.name, field.label, "fixed" in field && field.fixed, isChosen(field) && field.options]);
+    this.#around = this.#aroundOf(shown);
+    const { above, below } = this.#around;
+    const form = this.#fields.map((field) => [
+      field.name,
+      field.label,
+      "fixed" in field && field.fixed,
+      isChosen(field) && field.options,
+    ]);
     const markup = JSON.stringify([String(above ?? ""), String(below ?? ""), form, shown.kit.units]);
     if (markup === this.#markup) this.#fill(shown);
     else this.#write(shown, above, below);
@@ -52,7 +65,9 @@ export class FieldsView {
 
   #write({ kit }: Shown, above: Markup, below: Markup): void {
     const focused = (document.activeElement as HTMLElement | null)?.dataset.field;
-    this.#place.innerHTML = String(html`${above}${this.#fields.map((field) => deskField(shownField(field, kit.units)))}${below}`);
+    this.#place.innerHTML = String(
+      html`${above}${this.#fields.map((field) => deskField(shownField(field, kit.units)))}${below}`,
+    );
     for (const field of this.#fields) this.#spin(field);
     if (focused) this.#control(focused)?.focus();
   }
@@ -79,19 +94,30 @@ export class FieldsView {
     control.ariaValueText = control.value;
   }
 
+  #pressed(target: HTMLElement): void {
+    const does = target.closest<HTMLElement>("[data-do]")?.dataset.do;
+    const edits = does === undefined ? undefined : this.#around.hands?.[does]?.();
+    if (edits) this.#hands.change(edits);
+  }
+
   #changed(control: HTMLElement): void {
+    if (control.dataset.addMotif !== undefined) {
+      const { value } = control as HTMLSelectElement;
+      if (value !== "" && this.#around.set) this.#hands.change(this.#around.set(value));
+      return;
+    }
     const field = this.#fieldOf(control);
     if (!field || !this.#shown) return;
     const { value } = control as HTMLInputElement | HTMLSelectElement;
     if (isChosen(field)) {
-      this.#hands.change(field.wishes(value));
+      this.#hands.change(field.edits(value));
       return;
     }
     const { units } = this.#shown.kit;
     if (value === figureText(field, units)) return;
     const read = readFigure(field, value, units);
     this.#tell(field.name, "allowed" in read ? read.allowed : undefined);
-    if ("value" in read) this.#hands.change(field.wishes(read.value));
+    if ("value" in read) this.#hands.change(field.edits(read.value));
   }
 
   #key(event: KeyboardEvent): void {
@@ -104,7 +130,7 @@ export class FieldsView {
     if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
     event.preventDefault();
     const value = steppedFigure(field, event.key === "ArrowUp" ? 1 : -1, event.shiftKey, this.#shown.kit.units);
-    if (value !== field.figure) this.#hands.change(field.wishes(value), field.name);
+    if (value !== field.figure) this.#hands.change(field.edits(value), field.name);
   }
 
   #tell(name: string, allowed: string | undefined): void {

@@ -4,11 +4,11 @@ import { tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import { readLength } from "../../../core/units/written-length.ts";
 import { readNumber } from "../../../core/units/written-number.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
 import type { FieldShown } from "../../../output/parts/desk/field.ts";
 import { faultText } from "../../../words/fields.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import type { Shown } from "./shown.ts";
-import type { Wish } from "./wish.ts";
 
 /** A figure of a kit that a field shows and changes. */
 export type FigureField = Named & (Figured | Chosen);
@@ -26,14 +26,14 @@ interface Figured {
   readonly figure: number;
   /** It follows from others, and cannot be changed. */
   readonly fixed?: boolean;
-  readonly wishes: (value: number) => readonly Wish[];
+  readonly edits: (value: number) => readonly Edit[];
 }
 
 interface Chosen {
   readonly bounds?: undefined;
   readonly options: readonly { readonly value: string; readonly label: string }[];
   readonly chosen: string;
-  readonly wishes: (value: string) => readonly Wish[];
+  readonly edits: (value: string) => readonly Edit[];
 }
 
 /** Steps of a large move, as many fine ones. */

@@ -6,8 +6,8 @@ import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { Handle } from "./handle.ts";
 import { Layers } from "./layers.ts";
+import { lengthAt } from "./length-at.ts";
 import type { Hands, Shown } from "./shown.ts";
-import { lengthAt } from "./wish.ts";
 
 /** Breadth of the drawn ruler against its length. */
 const BREADTH = 22;

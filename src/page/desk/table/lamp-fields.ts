@@ -1,9 +1,10 @@
 import { BOUNDS } from "../../../core/kit/bounds.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
 import * as say from "../../../words/messages.ts";
 import type { FigureField } from "./figure-field.ts";
+import { lengthAt } from "./length-at.ts";
 import type { Shown } from "./shown.ts";
-import { lengthAt, type Wish } from "./wish.ts";
 
 /** Where the light stands and how large it is; none of a kit without one. */
 export function lampFields({ kit, pattern, stated }: Shown): FigureField[] {
@@ -18,7 +19,7 @@ export function lampFields({ kit, pattern, stated }: Shown): FigureField[] {
     label,
     bounds,
     figure: light[key],
-    wishes: (mm) => [lengthAt(["light", key], mm)],
+    edits: (mm) => [lengthAt(["light", key], mm)],
   });
   return [
     {
@@ -26,7 +27,7 @@ export function lampFields({ kit, pattern, stated }: Shown): FigureField[] {
       label: say.deskKitLampIn(),
       options: levels.map(({ name }) => ({ value: name, label: name })),
       chosen: levels[light.level - 1]!.name,
-      wishes: (value) => [{ at: ["light", "in"], value }],
+      edits: (value) => [{ at: ["light", "in"], value }],
     },
     length("diameter", say.deskKitLampDiameter(), BOUNDS.lightDiameter),
     length("height", say.deskKitLampHeight(), BOUNDS.lightHeight),
@@ -37,13 +38,13 @@ export function lampFields({ kit, pattern, stated }: Shown): FigureField[] {
       label: say.deskKitLampFloor(),
       bounds: BOUNDS.lightFloor,
       figure: pattern.pocket?.floor ?? (light.floor === "auto" ? 0 : light.floor),
-      wishes: (mm) => [floorWish(mm)],
+      edits: (mm) => [floorEdit(mm)],
     },
   ];
 }
 
 /** The floor at a height, from the head. */
-export function floorWish(mm: number): Wish {
+export function floorEdit(mm: number): Edit {
   return lengthAt(["light", "floor"], mm);
 }
 
@@ -51,7 +52,7 @@ export function floorWish(mm: number): Wish {
 const USUAL = { diameter: 38, height: 45 } as const;
 
 /** Puts a usual light in: it stands in the deepest level unless that is told otherwise. */
-export function lampWishes({ kit }: Pick<Shown, "kit">): Wish[] {
+export function lampEdits({ kit }: Pick<Shown, "kit">): Edit[] {
   const step = rulerStep(kit.units, "plain");
   const onRuler = (mm: number): number => Math.round(mm / step) * step;
   return [

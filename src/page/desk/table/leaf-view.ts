@@ -6,7 +6,7 @@ import { levelRuler } from "../../../output/drawing/desk/ruler.ts";
 import { leafAndPage } from "../../../words/leaves.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import { depthBounds, depthWish } from "./depth-wish.ts";
+import { depthBounds, depthEdit } from "./depth-edit.ts";
 import { Handle } from "./handle.ts";
 import { Layers } from "./layers.ts";
 import type { Hands, Shown } from "./shown.ts";
@@ -78,7 +78,7 @@ export class LeafView {
     this.#handles = Array.from({ length: count }, (_, i) => {
       const handle = new Handle(`depth${i}`, "depth-handle", {
         extent: () => this.#shown!.kit.book.leafWidth,
-        moved: (mm) => this.#hands.change([depthWish(this.#shown!, i, mm)], `depth${i}`),
+        moved: (mm) => this.#hands.change([depthEdit(this.#shown!, i, mm)], `depth${i}`),
         rest: this.#hands.rest,
       });
       const number = document.createElement("b");

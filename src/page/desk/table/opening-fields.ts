@@ -3,11 +3,12 @@ import { pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { toDegrees } from "../../../core/units/angle.ts";
 import { tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
 import { optionText } from "../../../words/fields.ts";
 import * as say from "../../../words/messages.ts";
 import type { FigureField } from "./figure-field.ts";
+import { lengthAt } from "./length-at.ts";
 import type { Shown } from "./shown.ts";
-import { lengthAt, type Wish } from "./wish.ts";
 
 type Solve = Shown["kit"]["fit"]["shape"]["solve"];
 
@@ -27,7 +28,7 @@ export function openingFields(shown: Shown): FigureField[] {
         { value: "nothing", label: say.deskKitSolveNothing() },
       ],
       chosen: shape.solve,
-      wishes: (solve) => solveWishes(shown, solve as Solve),
+      edits: (solve) => solveEdits(shown, solve as Solve),
     },
     {
       name: "opening",
@@ -35,7 +36,7 @@ export function openingFields(shown: Shown): FigureField[] {
       bounds: openingBounds(kit.fit.view),
       figure: degrees,
       fixed: shape.solve === "opening",
-      wishes: (opening) => [{ at: ["fit", "opening"], value: opening }],
+      edits: (opening) => [{ at: ["fit", "opening"], value: opening }],
     },
     {
       name: "pictureLeaves",
@@ -43,7 +44,7 @@ export function openingFields(shown: Shown): FigureField[] {
       bounds: BOUNDS.pictureLeaves,
       figure: pictureLeaves(pattern).length,
       fixed: shape.solve === "pictureLeaves",
-      wishes: (count) => [{ at: ["fit", "pictureLeaves"], value: allOrCount(shown, count) }],
+      edits: (count) => [{ at: ["fit", "pictureLeaves"], value: allOrCount(shown, count) }],
     },
     {
       name: "height",
@@ -51,14 +52,14 @@ export function openingFields(shown: Shown): FigureField[] {
       bounds: BOUNDS.pictureHeight,
       figure: pattern.fit.height,
       fixed: shape.solve === "height",
-      wishes: (height) => [lengthAt(["fit", "height"], height)],
+      edits: (height) => [lengthAt(["fit", "height"], height)],
     },
     {
       name: "head",
       label: say.fitFieldHead(),
       bounds: BOUNDS.head,
       figure: pattern.fit.head,
-      wishes: (head) => [lengthAt(["fit", "head"], head)],
+      edits: (head) => [lengthAt(["fit", "head"], head)],
     },
     border(shown, 0, say.deskKitBorderBefore()),
     border(shown, 1, say.deskKitBorderAfter()),
@@ -67,14 +68,14 @@ export function openingFields(shown: Shown): FigureField[] {
       label: say.fitFieldFoldStyle(),
       options: ["single", "stepped"].map((value) => ({ value, label: optionText(value) })),
       chosen: kit.fit.foldStyle,
-      wishes: (style) => [{ at: ["fit", "foldStyle"], value: style }],
+      edits: (style) => [{ at: ["fit", "foldStyle"], value: style }],
     },
     {
       name: "leastTab",
       label: say.deskKitLeastTab(),
       bounds: BOUNDS.leastTab,
       figure: kit.fit.leastTab,
-      wishes: (mm) => [lengthAt(["fit", "leastTab"], mm)],
+      edits: (mm) => [lengthAt(["fit", "leastTab"], mm)],
     },
   ];
 
@@ -84,7 +85,7 @@ export function openingFields(shown: Shown): FigureField[] {
       label,
       bounds: BOUNDS.borderLeaves,
       figure: borderLeaves[end],
-      wishes: (count) => {
+      edits: (count) => {
         const both = stated.fit.borderLeaves.with(end, count) as [number, number];
         return [{ at: ["fit", "borderLeaves"], value: both }];
       },
@@ -99,11 +100,11 @@ function allOrCount({ kit }: Shown, count: number): number | "fill" {
 }
 
 /** Another figure follows from the others: the one that did is stated as it came out. */
-function solveWishes(shown: Shown, solve: Solve): Wish[] {
+function solveEdits(shown: Shown, solve: Solve): Edit[] {
   const { kit, pattern } = shown;
   const { shape } = kit.fit;
   if (solve === shape.solve) return [];
-  const stated: Wish[] = [];
+  const stated: Edit[] = [];
   if (shape.solve === "opening")
     stated.push({ at: ["fit", "opening"], value: tidy(toDegrees(pattern.fit.opening), 1) });
   if (shape.solve === "height") {

@@ -2,6 +2,9 @@ import { frontPicture } from "../../../output/drawing/front/picture.ts";
 import * as say from "../../../words/messages.ts";
 import type { Shown } from "./shown.ts";
 
+/** While a handle is dragged, the front is drawn so often at most, ms. */
+const OFTEN = 120;
+
 /** The finished book from the front, by day or with its lamp lit. It is drawn after everything else, and only the newest state. */
 export class PieceView {
   readonly #place: HTMLElement;
@@ -9,6 +12,7 @@ export class PieceView {
   #shown: Shown | undefined;
   #isLit = false;
   #waits = false;
+  #drawnAt = Number.NEGATIVE_INFINITY;
 
   constructor(place: HTMLElement, lit: HTMLElement) {
     this.#place = place;
@@ -29,11 +33,13 @@ export class PieceView {
   #later(): void {
     if (this.#waits) return;
     this.#waits = true;
+    const rest = Math.max(0, this.#drawnAt + OFTEN - performance.now());
     requestAnimationFrame(() =>
       setTimeout(() => {
         this.#waits = false;
         this.#draw();
-      }),
+        this.#drawnAt = performance.now();
+      }, rest),
     );
   }
 

@@ -1,8 +1,9 @@
 import { insideOf } from "../../../core/geometry/inside.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
 import type { DeskShape } from "../../../input/desk/protocol.ts";
+import type { YamlValue } from "../../../input/desk/yaml-value.ts";
 import type { FrontMatter } from "../../../input/kit/schema.ts";
 import type { Selection, Selector } from "../../../input/picture/selection.ts";
-import type { Plain, Wish } from "./wish.ts";
 
 /** The uppermost shape at a place of the picture; undefined where only the ground is. */
 export function shapeAt(shapes: readonly DeskShape[], x: number, y: number): DeskShape | undefined {
@@ -18,12 +19,12 @@ export function hasOwnLevel({ picture }: FrontMatter, shape: DeskShape): boolean
  * Gives a shape another level, by name. It is picked by what picks it and as little else as possible; where that stands at
  * another level, it is taken out there. Shapes that had their levels by their names in the file are written down then, all of them.
  */
-export function levelWishes(
+export function levelEdits(
   { picture, levels }: FrontMatter,
   shapes: readonly DeskShape[],
   shape: DeskShape,
   level: string,
-): Wish[] {
+): Edit[] {
   const source = sourceOf(picture, shape.file);
   const [selector] = shape.selectors;
   if (!source || selector === undefined) return [];
@@ -35,13 +36,17 @@ export function levelWishes(
     return [name, name === level ? [...others, selector] : others] as const;
   });
   if (!source.levels) {
-    const whole = Object.fromEntries(after.filter(([, list]) => list.length > 0)) as { readonly [key: string]: Plain };
-    const single: Wish[] = source.level === undefined ? [] : [{ at: [...source.at, "level"], value: undefined }];
+    const whole = Object.fromEntries(after.filter(([, list]) => list.length > 0)) as {
+      readonly [key: string]: YamlValue;
+    };
+    const single: Edit[] = source.level === undefined ? [] : [{ at: [...source.at, "level"], value: undefined }];
     return [...single, { at: [...source.at, "levels"], value: whole }];
   }
-  return after.flatMap(([name, list], i): Wish[] => {
+  return after.flatMap(([name, list], i): Edit[] => {
     if (list.length === before[i]![1].length && list.every((one, k) => isSame(one, before[i]![1][k]!))) return [];
-    return [{ at: [...source.at, "levels", name], value: list.length > 0 ? (list as readonly Plain[]) : undefined }];
+    return [
+      { at: [...source.at, "levels", name], value: list.length > 0 ? (list as readonly YamlValue[]) : undefined },
+    ];
   });
 }
 

@@ -1,6 +1,6 @@
 import type { DeskShape } from "../../../input/desk/protocol.ts";
 import { shapeChoice } from "../../../output/parts/desk/shape.ts";
-import { hasOwnLevel, levelWishes, shapeAt } from "./shape-levels.ts";
+import { hasOwnLevel, levelEdits, shapeAt } from "./shape-levels.ts";
 import type { Hands, Shown } from "./shown.ts";
 
 /** Which shape is chosen, on the sheet or from a list, and its level. */
@@ -47,7 +47,7 @@ export class ShapeView {
 
   #level(level: string): void {
     const shape = this.#shape();
-    if (shape && this.#shown) this.#hands.change(levelWishes(this.#shown.stated, this.#shapes, shape, level));
+    if (shape && this.#shown) this.#hands.change(levelEdits(this.#shown.stated, this.#shapes, shape, level));
   }
 
   #shape(): DeskShape | undefined {

@@ -1,6 +1,7 @@
 import type { LeafNumber } from "../../../core/book/leaf-number.ts";
 import { pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
+import { lampOnSheet } from "../../../output/drawing/desk/lamp.ts";
 import {
   filledLayer,
   inPicture,
@@ -12,13 +13,12 @@ import {
   sheetArea,
   tracedLayer,
 } from "../../../output/drawing/desk/sheet.ts";
-import { lampOnSheet } from "../../../output/drawing/desk/lamp.ts";
 import type { FigureArea } from "../../../output/drawing/figure.ts";
 import { leafAndPage } from "../../../words/leaves.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { Handle } from "./handle.ts";
-import { floorWish } from "./lamp-fields.ts";
+import { floorEdit } from "./lamp-fields.ts";
 import { Layers } from "./layers.ts";
 import type { Hands, Shown } from "./shown.ts";
 
@@ -51,7 +51,7 @@ export class SheetView {
     });
     this.#lampHandle = new Handle("floor", "lamp-handle", {
       extent: () => this.#area.height,
-      moved: (mm) => hands.change([floorWish(mm)], "floor"),
+      moved: (mm) => hands.change([floorEdit(mm)], "floor"),
       rest: hands.rest,
     });
     place.append(this.#layers.svg, this.#leafHandle.element, this.#lampHandle.element);

@@ -2,8 +2,8 @@ import type { Doubt } from "../../../core/findings/doubt.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
 import type { FrontMatter } from "../../../input/kit/schema.ts";
-import type { Wish } from "./wish.ts";
 
 /** A kit that can be made, as all things on the table show it. */
 export interface Shown {
@@ -21,7 +21,7 @@ export interface Shown {
 /** What a thing on the table may do. */
 export interface Hands {
   /** Changes keys of the front matter. Changes of one name that follow each other are one for undo: a handle that is dragged. */
-  readonly change: (wishes: readonly Wish[], name?: string) => void;
+  readonly change: (edits: readonly Edit[], name?: string) => void;
   /** Ends what belongs together: the next change is one of its own. */
   readonly rest: () => void;
 }
