@@ -20,26 +20,24 @@ desk-kit-told-writing = Writing …
 desk-kit-difference = What will be written
 # $file: a path.
 desk-kit-difference-in = In { $file }, lines with a minus go and lines with a plus come.
-desk-kit-difference-none = The file says all of this already.
 desk-kit-write = Write it
 desk-kit-not-yet = Not yet
+# Of a text that cannot be read; in place of “Write it”.
+desk-kit-write-anyway = Write it all the same
+desk-kit-write-broken = The site cannot be made of this text, but it can be written.
 desk-kit-broken-title = This text cannot be read
 desk-kit-broken-lede = Everything on the table is the last state that could be read.
-desk-kit-unfit-title = This cannot be made yet
-desk-kit-unfit-lede = Everything on the table is the last state that could be made.
 # Opens the file in the author’s editor.
 desk-kit-open-at = Open { $place }
 desk-kit-opened = Your editor was asked to open it.
 desk-kit-foreign-title = The file was changed outside the desk
 desk-kit-foreign-lede = Your changes here are not lost, and neither are those.
-desk-kit-foreign-meet = Both change the same keys: { $keys }.
+desk-kit-foreign-meet = Both change the same keys, so only one of them can stay.
 desk-kit-keep-mine = Keep mine
 desk-kit-take-theirs = Take theirs
 desk-kit-merge = Put both together
 desk-kit-failed = This was not done: { $why }
-desk-kit-loading = The kit is being laid out …
 desk-kit-no-kit = There is no kit of this name.
-desk-kit-new-lede = It cannot be laid out before it can be read.
 
 ## The sheet
 

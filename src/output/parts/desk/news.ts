@@ -1,4 +1,3 @@
-import { listText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { type Html, html } from "../markup.ts";
 
@@ -11,8 +10,7 @@ interface Told {
 
 /** A file that was changed outside the desk while something is not written here. */
 export interface ForeignNews {
-  /** Keys that both change. */
-  readonly meet: readonly string[];
+  /** Whether both change different keys, so that both can be had. */
   readonly canMerge: boolean;
 }
 
@@ -26,7 +24,7 @@ export function brokenNews(messages: readonly Told[]): Html {
 }
 
 /** That a file is another one meanwhile, and what can be done. */
-export function foreignNews({ meet, canMerge }: ForeignNews): Html {
-  return html`<section class="news ask" role="alert"><h2>${say.deskKitForeignTitle()}</h2><p>${say.deskKitForeignLede()}</p>${meet.length > 0 && html`<p>${say.deskKitForeignMeet({ keys: listText(meet) })}</p>`}
+export function foreignNews({ canMerge }: ForeignNews): Html {
+  return html`<section class="news ask" role="alert"><h2>${say.deskKitForeignTitle()}</h2><p>${say.deskKitForeignLede()}</p>${!canMerge && html`<p>${say.deskKitForeignMeet()}</p>`}
 <p class="buttons">${canMerge && html`<button type="button" class="go" data-news-do="merge">${say.deskKitMerge()}</button>`}<button type="button" data-news-do="keep">${say.deskKitKeepMine()}</button><button type="button" data-news-do="take">${say.deskKitTakeTheirs()}</button></p></section>`;
 }

@@ -1,10 +1,6 @@
+import type { ChangedLine } from "../../../input/desk/line-difference.ts";
 import * as say from "../../../words/messages.ts";
 
-/** A line of a text that changed, or of its surroundings. */
-export interface ChangedLine {
-  readonly kind: "gone" | "come" | "same";
-  readonly text: string;
-}
 
 /** The dialog that shows what will be written, and asks. */
 export class DifferenceView {
@@ -19,10 +15,14 @@ export class DifferenceView {
     });
   }
 
-  open(file: string, lines: readonly ChangedLine[]): void {
+  /** Shows the lines; of a broken text it says so. */
+  open(file: string, lines: readonly ChangedLine[], isBroken: boolean): void {
     if (this.#dialog.open) return;
     const find = (name: string): HTMLElement => this.#dialog.querySelector<HTMLElement>(`[data-${name}]`)!;
-    find("difference-lede").textContent = say.deskKitDifferenceIn({ file });
+    find("difference-lede").textContent = isBroken
+      ? `${say.deskKitDifferenceIn({ file })} ${say.deskKitWriteBroken()}`
+      : say.deskKitDifferenceIn({ file });
+    find("write-now").textContent = isBroken ? say.deskKitWriteAnyway() : say.deskKitWrite();
     find("difference-lines").replaceChildren(...lines.map(lineElement));
     this.#dialog.showModal();
     find("write-now").focus();

@@ -80,7 +80,7 @@ export class DoorView {
     handle.dataset.motif = String(motif);
     handle.addEventListener("focus", () => this.#chosen(motif));
     handle.addEventListener("keydown", (event) => this.#key(event, motif));
-    handle.addEventListener("keyup", () => this.#hands.rest());
+    handle.addEventListener("blur", () => this.#hands.rest());
     handle.addEventListener("pointerdown", (event) => this.#grip(event, handle, motif));
     this.#handles.push(handle);
     this.#place.append(handle);

@@ -1,3 +1,6 @@
+/** Keys that follow each other within this time are one change, ms. */
+const REST = 700;
+
 /** How a figure is moved: its bounds and steps in its own measure, and what a place on the drawing means. */
 export interface HandleForm {
   readonly label: string;
@@ -28,6 +31,7 @@ export class Handle {
   readonly element = document.createElement("div");
   readonly #said = document.createElement("span");
   readonly #hands: HandleHands;
+  #resting: ReturnType<typeof setTimeout> | undefined;
   #form: HandleForm | undefined;
   #value = 0;
 
@@ -42,7 +46,8 @@ export class Handle {
     this.#said.ariaHidden = "true";
     this.element.append(this.#said);
     this.element.addEventListener("keydown", (event) => this.#key(event));
-    this.element.addEventListener("keyup", () => this.#hands.rest());
+    this.element.addEventListener("keyup", () => this.#restSoon());
+    this.element.addEventListener("blur", () => this.#hands.rest());
     this.element.addEventListener("pointerdown", (event) => this.#grip(event));
   }
 
@@ -67,7 +72,13 @@ export class Handle {
     const to = moveByKey(event, this.#form, this.#value);
     if (to === undefined) return;
     event.preventDefault();
+    clearTimeout(this.#resting);
     this.#move(to);
+  }
+
+  #restSoon(): void {
+    clearTimeout(this.#resting);
+    this.#resting = setTimeout(this.#hands.rest, REST);
   }
 
   #grip(start: PointerEvent): void {

@@ -16,6 +16,7 @@ import { MarksView } from "./marks-view.ts";
 import { Mat } from "./mat.ts";
 import { openingFields } from "./opening-fields.ts";
 import { PieceView } from "./piece-view.ts";
+import { RoundView } from "./round-view.ts";
 import { ShapeView } from "./shape-view.ts";
 import { type OnSheet, SheetView } from "./sheet-view.ts";
 import type { Hands, Shown } from "./shown.ts";
@@ -30,6 +31,7 @@ export class Things {
   readonly #marks: MarksView;
   readonly #shape: ShapeView;
   readonly #piece: PieceView;
+  readonly #round: RoundView;
   readonly #slip: SlipView;
   readonly #door: DoorView;
   readonly #fields: readonly FieldsView[];
@@ -49,6 +51,7 @@ export class Things {
     this.#marks = new MarksView(find("marks"), this.#sheet, turn);
     this.#shape = new ShapeView(find("shape"), hands, (shape) => this.#sheet.pick(shape?.rings));
     this.#piece = new PieceView(find("piece"), find("lit-switch"));
+    this.#round = new RoundView(find("round"), find("piece"), find("piece-view"));
     this.#slip = new SlipView(find("slip"), hands);
     this.#door = new DoorView(find("door-view"), hands, (motif) => this.#take(motif));
     this.#fields = [
@@ -87,6 +90,7 @@ export class Things {
     this.#motifFields.show(shown);
     this.#door.show(shown, this.#motif);
     this.#piece.show(shown);
+    this.#round.show(shown);
   }
 
   /** Shows where it will look different. */
@@ -97,6 +101,12 @@ export class Things {
   /** Says how it comes out; of a kit that cannot be made, too. */
   judge(judged: Judged): void {
     this.#slip.show(this.#shown, judged);
+  }
+
+  /** The table is left. */
+  dispose(): void {
+    this.#mat.dispose();
+    this.#round.dispose();
   }
 
   #turn(leaf: LeafNumber): void {
