@@ -29,7 +29,7 @@ ${thing("leaf", leaf())}
 ${thing("piece", piece())}
 ${thing("slip", html`<div data-slip><p>${say.deskKitWorking()}</p></div>`)}
 </div>
-<div class="papers">
+<div class="table-papers">
 ${thing("opening", slot("opening"))}
 ${thing("book", slot("book"))}
 ${thing("lamp", slot("lamp"))}

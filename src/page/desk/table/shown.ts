@@ -1,5 +1,5 @@
 import type { Doubt } from "../../../core/findings/doubt.ts";
-import type { Kit } from "../../../core/kit/kit.ts";
+import type { CutKit } from "../../../core/kit/cut-kit.ts";
 import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import type { Edit } from "../../../input/desk/edit.ts";
@@ -7,7 +7,7 @@ import type { FrontMatter } from "../../../input/kit/schema.ts";
 
 /** A kit that can be made, as all things on the table show it. */
 export interface Shown {
-  readonly kit: Kit;
+  readonly kit: CutKit;
   /** What its front matter states, by its schema: which keys are there. */
   readonly stated: FrontMatter;
   readonly pattern: Pattern;

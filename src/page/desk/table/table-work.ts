@@ -1,4 +1,4 @@
-import type { Kit } from "../../../core/kit/kit.ts";
+import { type CutKit, isCutKit } from "../../../core/kit/cut-kit.ts";
 import { differencesOf } from "../../../core/makeability/differences.ts";
 import { makeabilityOf } from "../../../core/makeability/makeability.ts";
 import { placePicture } from "../../../core/makeability/picture-place.ts";
@@ -31,6 +31,7 @@ export class TableWork {
     this.#stated = stated;
     this.#shapes = shapes;
     const { kit } = stated;
+    if (!isCutKit(kit)) return;
     const result = fitKit({ ...kit, light: undefined, insert: undefined });
     clearTimeout(this.#waits);
     this.#stale(!result.fits);
@@ -72,7 +73,7 @@ export class TableWork {
 }
 
 /** Where the picture of a kit that fits lies on the front. */
-function placeOf(kit: Kit): Shown["place"] {
+function placeOf(kit: CutKit): Shown["place"] {
   const layout = layOutPicture(kit);
   if ("failure" in layout) throw new Error(`${kit.slug} fits, but has no layout: ${layout.failure.kind}`);
   return placePicture(kit, faceOf(kit, layout.value));
