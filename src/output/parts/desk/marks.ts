@@ -25,8 +25,6 @@ const KEYS: Readonly<Record<MarkKind, () => string>> = {
 export function marks({ kinds, of, number, told }: MarksShown): Html {
   if (of === 0) return html`<p class="marks-told">${say.deskKitMarksNone()}</p>`;
   const keys = kinds.map((kind) => html`<li>${raw(markSwatch(kind))} ${KEYS[kind]()}</li>`);
-  return html`<h3 id="desk-marks">${say.deskKitMarks()}</h3>
-<div class="marks-step" role="group" aria-labelledby="desk-marks"><button type="button" data-mark="-1">${say.deskKitMarksBefore()}</button><button type="button" data-mark="1">${say.deskKitMarksNext()}</button><span>${number > 0 && say.deskKitMarksStep({ number, of })}</span></div>
-<p class="marks-told" aria-live="polite">${told ?? ""}</p>
-<ul class="marks-key">${keys}</ul>`;
+  return html`<div class="marks-head"><h3 id="desk-marks">${say.deskKitMarks()}</h3><ul class="marks-key">${keys}</ul></div>
+<div class="marks-step" role="group" aria-labelledby="desk-marks"><button type="button" data-mark="-1">${say.deskKitMarksBefore()}</button><button type="button" data-mark="1">${say.deskKitMarksNext()}</button><p aria-live="polite">${number > 0 && html`<b>${say.deskKitMarksStep({ number, of })}</b> ${told}`}</p></div>`;
 }

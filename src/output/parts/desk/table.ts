@@ -24,6 +24,7 @@ ${ribbon(title)}
 <div class="mat" data-mat>
 ${thing("sheet", sheet())}
 ${thing("leaf", leaf())}
+<div class="marks" data-marks></div>
 </div>
 <div class="beside">
 ${thing("piece", piece())}
@@ -78,16 +79,13 @@ function sheet(): Html {
 <div class="gauge" data-gauge></div>
 <div class="drawn" data-sheet></div>
 </div>
-<div class="below">
-<div class="shape" data-shape></div>
-<div class="marks" data-marks></div>
-</div>`;
+<div class="below shape" data-shape></div>`;
 }
 
 function leaf(): Html {
   return html`<p class="tools leaf-told" data-leaf-told></p>
 <div class="drawn" data-leaf></div>
-<div class="below"><div class="fields depths" data-fields="depths"></div></div>`;
+<div class="below fields depths" data-fields="depths"></div>`;
 }
 
 function piece(): Html {

@@ -20,30 +20,33 @@ const TOLD_BY: Readonly<Partial<Record<Doubt["kind"], Trouble["kind"]>>> = {
   "merged-spans": "slivers",
 };
 
-/** What the slip says of a kit that can be made: the gravest first, with what helps against it. */
-export function judgedFit(shown: Shown, made: Makeability): Judged {
+/**
+ * What the slip says of a kit that can be made: the gravest first, with what helps against it; `ways` undefined while they are
+ * sought.
+ */
+export function judgedFit(
+  shown: Shown,
+  { seen }: Pick<Makeability, "seen">,
+  all: readonly Trouble[],
+  ways: readonly TroubleWithWays[] | undefined,
+): Judged {
   const { kit, findings } = shown;
   const { kind } = judgeFit(shown, leastMargins(kit));
-  const troubles = made.troubles.filter(({ trouble }) => !isSlight(trouble));
-  const told = new Set(troubles.map(({ trouble }) => trouble.kind));
+  const troubles = all.filter((trouble) => !isSlight(trouble));
+  const told = new Set(troubles.map((trouble) => trouble.kind));
   const doubts = findings.filter((doubt) => !told.has(TOLD_BY[doubt.kind]!));
   const grave = doubts.filter(isGrave);
-  const first = grave.length === 0 ? troubles[0] : undefined;
+  const first = ways?.find(({ trouble }) => !isSlight(trouble));
+  const hasWays = grave.length === 0 && troubles.length > 0;
   return {
     verdict: kind === "fits" && troubles.length > 0 ? "check" : kind,
     findings: [
       ...grave.map((doubt) => authorDoubt(doubt, kit)),
-      ...troubles.map(({ trouble }) => troubleText(trouble, made, kit)),
+      ...troubles.map((trouble) => troubleText(trouble, { seen }, kit)),
       ...doubts.filter((doubt) => !isGrave(doubt)).map((doubt) => authorDoubt(doubt, kit)),
     ],
-    ways: first ? waysOf(shown, first) : [],
+    ways: hasWays && !ways ? undefined : hasWays && first ? waysOf(shown, first) : [],
   };
-}
-
-/** What it says before what helps is known. */
-export function judgedSoon(shown: Pick<Shown, "kit" | "pattern" | "findings">): Judged {
-  const { kind } = judgeFit(shown, leastMargins(shown.kit));
-  return { verdict: kind, findings: shown.findings.map((doubt) => authorDoubt(doubt, shown.kit)), ways: undefined };
 }
 
 /** What it says of a kit that cannot be made; `offers` undefined while they are sought. */

@@ -24,6 +24,7 @@ import { type Judged, SlipView } from "./slip-view.ts";
 
 /** All things on the table but the ribbon: each shows the kit, and changes its front matter by `hands`. */
 export class Things {
+  readonly #table: HTMLElement;
   readonly #mat: Mat;
   readonly #gauge: GaugeView;
   readonly #sheet: SheetView;
@@ -41,6 +42,7 @@ export class Things {
   #motif: number | undefined;
 
   constructor(table: HTMLElement, hands: Hands) {
+    this.#table = table;
     const find = (name: string): HTMLElement => table.querySelector<HTMLElement>(`[data-${name}]`)!;
     const fields = (name: string): HTMLElement => table.querySelector<HTMLElement>(`[data-fields="${name}"]`)!;
     const turn = (leaf: LeafNumber): void => this.#turn(leaf);
@@ -75,6 +77,7 @@ export class Things {
   /** Shows a kit that can be made. */
   show(shown: Shown, shapes: readonly DeskShape[]): void {
     this.#shown = shown;
+    this.#table.dataset.units = shown.kit.units;
     const leaves = pictureLeaves(shown.pattern);
     const { leaf } = leaves.find((one) => one.leaf === this.#leaf) ?? leaves[Math.floor(leaves.length / 3)]!;
     this.#leaf = leafNumber(leaf);
