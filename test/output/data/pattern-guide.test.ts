@@ -93,6 +93,11 @@ const DOUBTS: { readonly [K in Doubt["kind"]]: Omit<Extract<Doubt, { kind: K }>,
   "light-wider-than-hole": { diameter: 0, width: 0, height: 0 },
   "level-out-of-reach": { level: 0, missing: 0 },
   "merged-spans": { spans: 0, leaves: 0, leastTab: 0 },
+  "left-without-knife": { light: false, window: false },
+  "levels-left-out": { levels: [] },
+  turns: { leaves: 0, most: 0, every: 0 },
+  "unseen-parts": { parts: 0 },
+  "steep-creases": { leaves: 0, reach: 0 },
   "off-centre": { unfolded: 0, before: 0, after: 0 },
 };
 
