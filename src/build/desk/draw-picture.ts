@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { told } from "../../input/desk/desk-message.ts";
 import type { PictureAnswer, PictureAsk } from "../../input/desk/protocol.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { KitError } from "../../input/files/message.ts";
@@ -10,7 +11,6 @@ import type { PictureFiles } from "../../input/layers/draw-file.ts";
 import { pickableShapes } from "../../input/layers/pickable.ts";
 import type { PickableShape } from "../../input/layers/pickable-shape.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
-import { told } from "./desk-message.ts";
 
 /** Draws the picture and the motifs that a text states, with the files of its kit's folder. */
 export function drawPicture(
