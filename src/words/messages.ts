@@ -912,20 +912,18 @@ export const deskKitToldWriting = (): string => say("desk-kit-told-writing");
 export const deskKitDifference = (): string => say("desk-kit-difference");
 /** In {file}, lines with a minus go and lines with a plus come. — $file: a path. */
 export const deskKitDifferenceIn = (args: { readonly file: Word }): string => say("desk-kit-difference-in", args);
-/** The file says all of this already. */
-export const deskKitDifferenceNone = (): string => say("desk-kit-difference-none");
 /** Write it */
 export const deskKitWrite = (): string => say("desk-kit-write");
 /** Not yet */
 export const deskKitNotYet = (): string => say("desk-kit-not-yet");
+/** Write it all the same — Of a text that cannot be read; in place of “Write it”. */
+export const deskKitWriteAnyway = (): string => say("desk-kit-write-anyway");
+/** The site cannot be made of this text, but it can be written. */
+export const deskKitWriteBroken = (): string => say("desk-kit-write-broken");
 /** This text cannot be read */
 export const deskKitBrokenTitle = (): string => say("desk-kit-broken-title");
 /** Everything on the table is the last state that could be read. */
 export const deskKitBrokenLede = (): string => say("desk-kit-broken-lede");
-/** This cannot be made yet */
-export const deskKitUnfitTitle = (): string => say("desk-kit-unfit-title");
-/** Everything on the table is the last state that could be made. */
-export const deskKitUnfitLede = (): string => say("desk-kit-unfit-lede");
 /** Open {place} — Opens the file in the author’s editor. */
 export const deskKitOpenAt = (args: { readonly place: Word }): string => say("desk-kit-open-at", args);
 /** Your editor was asked to open it. */
@@ -934,8 +932,8 @@ export const deskKitOpened = (): string => say("desk-kit-opened");
 export const deskKitForeignTitle = (): string => say("desk-kit-foreign-title");
 /** Your changes here are not lost, and neither are those. */
 export const deskKitForeignLede = (): string => say("desk-kit-foreign-lede");
-/** Both change the same keys: {keys}. */
-export const deskKitForeignMeet = (args: { readonly keys: Word }): string => say("desk-kit-foreign-meet", args);
+/** Both change the same keys, so only one of them can stay. */
+export const deskKitForeignMeet = (): string => say("desk-kit-foreign-meet");
 /** Keep mine */
 export const deskKitKeepMine = (): string => say("desk-kit-keep-mine");
 /** Take theirs */
@@ -944,12 +942,8 @@ export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
 export const deskKitMerge = (): string => say("desk-kit-merge");
 /** This was not done: {why} */
 export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
-/** The kit is being laid out … */
-export const deskKitLoading = (): string => say("desk-kit-loading");
 /** There is no kit of this name. */
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
-/** It cannot be laid out before it can be read. */
-export const deskKitNewLede = (): string => say("desk-kit-new-lede");
 /** The sheet */
 export const deskKitSheet = (): string => say("desk-kit-sheet");
 /** What lies on the sheet */
