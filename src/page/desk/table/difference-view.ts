@@ -1,7 +1,6 @@
 import type { ChangedLine } from "../../../input/desk/line-difference.ts";
 import * as say from "../../../words/messages.ts";
 
-
 /** The dialog that shows what will be written, and asks. */
 export class DifferenceView {
   readonly #dialog: HTMLDialogElement;

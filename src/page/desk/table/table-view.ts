@@ -1,4 +1,12 @@
-import { type DeskMessage, DESK_ROUTES, type DeskNews, type DeskState, type PictureAnswer, type TextAnswer, type WriteAnswer } from "../../../input/desk/protocol.ts";
+import {
+  DESK_ROUTES,
+  type DeskMessage,
+  type DeskNews,
+  type DeskState,
+  type PictureAnswer,
+  type TextAnswer,
+  type WriteAnswer,
+} from "../../../input/desk/protocol.ts";
 import { deskTable } from "../../../output/parts/desk/table.ts";
 import * as say from "../../../words/messages.ts";
 import { DeskKit } from "../draft/desk-kit.ts";
@@ -189,7 +197,11 @@ class TableView {
   }
 
   async #open(file: string, line: number | undefined, column: number | undefined): Promise<void> {
-    await this.#desk.server.open({ file, ...(line === undefined ? {} : { line }), ...(column === undefined ? {} : { column }) });
+    await this.#desk.server.open({
+      file,
+      ...(line === undefined ? {} : { line }),
+      ...(column === undefined ? {} : { column }),
+    });
     this.#desk.tell(say.deskKitOpened());
   }
 

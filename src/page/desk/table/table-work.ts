@@ -1,8 +1,8 @@
 import type { Failure } from "../../../core/findings/failure.ts";
 import { type CutKit, isCutKit } from "../../../core/kit/cut-kit.ts";
 import { differencesOf } from "../../../core/makeability/differences.ts";
-import { placePicture } from "../../../core/makeability/picture-place.ts";
 import type { TroubleWithWays } from "../../../core/makeability/makeability.ts";
+import { placePicture } from "../../../core/makeability/picture-place.ts";
 import { type Trouble, troublesOf } from "../../../core/makeability/trouble.ts";
 import type { FitResult } from "../../../core/pattern/compute.ts";
 import { faceOf, layOutPicture } from "../../../core/pattern/face.ts";
@@ -80,7 +80,11 @@ export class TableWork {
         return;
       case "ways":
         if (this.#failure) this.#judge(judgedUnfit({ kit, stated: stated.text.data }, this.#failure, found.offers));
-        else this.#judgeFit(found.troubles.map(({ trouble }) => trouble), found.troubles);
+        else
+          this.#judgeFit(
+            found.troubles.map(({ trouble }) => trouble),
+            found.troubles,
+          );
     }
   }
 
