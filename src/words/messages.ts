@@ -1098,6 +1098,112 @@ export const deskNewLampDiameter = (): string => say("desk-new-lamp-diameter");
 export const deskNewLampHeight = (): string => say("desk-new-lamp-height");
 /** No light. One can be put in later. */
 export const deskNewLampNone = (): string => say("desk-new-lamp-none");
+/** The desk is at {address} — On the terminal. $address: where a browser of this machine opens it. */
+export const deskOpened = (args: { readonly address: Word }): string => say("desk-opened", args);
+/** The design desk */
+export const deskName = (): string => say("desk-name");
+/** The desk of {site} — $site: the title of the site. */
+export const deskPageTitle = (args: { readonly site: Word }): string => say("desk-page-title", args);
+/** The desk is being laid … */
+export const deskOpening = (): string => say("desk-opening");
+/** The desk needs JavaScript. Allow it for this address, and load the page again. */
+export const deskNoScript = (): string => say("desk-no-script");
+/** The desk is locked */
+export const deskClosedTitle = (): string => say("desk-closed-title");
+/** Open the desk with the address that npm start told on the terminal: its key lets in this browser alone. */
+export const deskUnopened = (): string => say("desk-unopened");
+/** The desk answers to 127.0.0.1 and localhost alone. */
+export const deskOtherHost = (): string => say("desk-other-host");
+/** The desk only answers its own pages. */
+export const deskOtherOrigin = (): string => say("desk-other-origin");
+/** The desk does not take this way of asking. */
+export const deskOtherMethod = (): string => say("desk-other-method");
+/** The desk only takes what its own pages send. */
+export const deskOtherType = (): string => say("desk-other-type");
+/** What was sent is not what the desk takes. Load the page again, as the program may have changed. */
+export const deskOtherForm = (): string => say("desk-other-form");
+/** That is more than the desk takes at once. */
+export const deskTooMuch = (): string => say("desk-too-much");
+/** There is nothing at this address of the desk. */
+export const deskNotFound = (): string => say("desk-not-found");
+/** The desk only has kits, classes, their seats’ tables and the site’s settings. */
+export const deskNotOfDesk = (): string => say("desk-not-of-desk");
+/** Nothing was written: the file is a link now. Put the file itself there.|the file is read-only. Let it be written, and try again.|permission is missing. Give yourself permission to write in its folder, and try again.|the disk is full. Make room on it, and try again.|the disk cannot be written ({code}). Check it, and try again. — $code: the system’s name of the fault. */
+export const deskUnwritable = (args: { readonly why: Word; readonly code: Word }): string => say("desk-unwritable", args);
+/** the ports {first} to {last} are all taken. State another one: npm start -- --desk-port 9000 — $first, $last: numbers of ports. */
+export const deskNoPort = (args: { readonly first: Word; readonly last: Word }): string => say("desk-no-port", args);
+/** No editor was found. State yours in the variable VISUAL or EDITOR, and start again. */
+export const deskNoEditor = (): string => say("desk-no-editor");
+/** The editor did not open: {why} — $why: what the system says, in English. */
+export const deskEditorFailed = (args: { readonly why: Word }): string => say("desk-editor-failed", args);
+/** On the desk */
+export const deskListTitle = (): string => say("desk-list-title");
+/** One kit|{kits} kits|, one to mend|, {broken} to mend|, one to look at|, {look} to look at — What stands in the line above the list. $broken, $look: how many cannot be made, or need a look. */
+export const deskSum = (args: { readonly kits: number; readonly broken: number; readonly look: number }): string => say("desk-sum", args);
+/** {known} of {all} are worked out; the others follow — While kits are still being worked out. */
+export const deskSumWaiting = (args: { readonly known: Word; readonly all: Word }): string => say("desk-sum-waiting", args);
+/** Begin a kit */
+export const deskNewKit = (): string => say("desk-new-kit");
+/** See the site */
+export const deskSeeSite = (): string => say("desk-see-site");
+/** What all pages share is not as it should be */
+export const deskSharedWrong = (): string => say("desk-shared-wrong");
+/** Kits */
+export const deskKits = (): string => say("desk-kits");
+/** Classes */
+export const deskClasses = (): string => say("desk-classes");
+/** There is no kit yet. Begin one from a picture, a word or an outline. */
+export const deskNoKits = (): string => say("desk-no-kits");
+/** The kits are being looked through … */
+export const deskLooking = (): string => say("desk-looking");
+/** Find a title */
+export const deskFind = (): string => say("desk-find");
+/** To mend — States of a kit or a class, each in a word or two on a small seal. */
+export const deskStateBroken = (): string => say("desk-state-broken");
+/** Needs a look */
+export const deskStateLook = (): string => say("desk-state-look");
+/** Not worked out yet */
+export const deskStateWaiting = (): string => say("desk-state-waiting");
+/** Fine */
+export const deskStateFine = (): string => say("desk-state-fine");
+/** Draft */
+export const deskDraft = (): string => say("desk-draft");
+/** See its page — The kit’s page of the served site. */
+export const deskSeePage = (): string => say("desk-see-page");
+/** Open its file */
+export const deskOpenFile = (): string => say("desk-open-file");
+/** Open {file} at line {line} — In the file’s editor, at a line. */
+export const deskOpenAtLine = (args: { readonly file: Word; readonly line: Word }): string => say("desk-open-at-line", args);
+/** Open {file} */
+export const deskOpenAt = (args: { readonly file: Word }): string => say("desk-open-at", args);
+/** One thing to look at|{count} things to look at */
+export const deskLookAt = (args: { readonly count: number }): string => say("desk-look-at", args);
+/** One more|{count} more */
+export const deskMoreMessages = (args: { readonly count: number }): string => say("desk-more-messages", args);
+/** is {given}. — Parts of a message, below each other, after the name of a field in bold. $given, $allowed and $remedy are phrases. */
+export const deskGiven = (args: { readonly given: Word }): string => say("desk-given", args);
+/** Allowed: {allowed}. */
+export const deskAllowed = (args: { readonly allowed: Word }): string => say("desk-allowed", args);
+/** To do: {remedy}. */
+export const deskRemedy = (args: { readonly remedy: Word }): string => say("desk-remedy", args);
+/** {file} opens in your editor. — The editor was asked to open a file. */
+export const deskOpeningFile = (args: { readonly file: Word }): string => say("desk-opening-file", args);
+/** Print its PDFs */
+export const deskPrint = (): string => say("desk-print");
+/** Printing {title} — For those who hear the page. $title: of the kit. */
+export const deskPrinting = (args: { readonly title: Word }): string => say("desk-printing", args);
+/** The press is being made ready … */
+export const deskPrintBegins = (): string => say("desk-print-begins");
+/** {done} of {of} printed */
+export const deskPrintFar = (args: { readonly done: Word; readonly of: Word }): string => say("desk-print-far", args);
+/** {done} of {of} printed, about {left} s left — $left: about how many seconds. */
+export const deskPrintFarLeft = (args: { readonly done: Word; readonly of: Word; readonly left: Word }): string => say("desk-print-far-left", args);
+/** All PDFs are printed. */
+export const deskPrinted = (): string => say("desk-printed");
+/** The PDFs could not be printed: */
+export const deskPrintFailed = (): string => say("desk-print-failed");
+/** The desk’s server does not answer. Start it again with npm start. */
+export const deskGone = (): string => say("desk-gone");
 /** head */
 export const drawHead = (): string => say("draw-head");
 /** tail */
@@ -5330,7 +5436,7 @@ export const siteOutput = (args: { readonly made: Word; readonly output: Word; r
 export const siteOutputOwn = (): string => say("site-output-own");
 /** it holds something else than a part|site, which would be lost */
 export const siteOutputFull = (args: { readonly made: Word }): string => say("site-output-full", args);
-/** There is no option “{option}”. Allowed are --content, --url and --port. — $option: as it was given. */
+/** There is no option “{option}”. Allowed are --content, --url, --port and --desk-port. — $option: as it was given. */
 export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
 /** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
 export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);

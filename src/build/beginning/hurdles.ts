@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import type { Hurdle } from "../../input/beginning/brought.ts";
+import type { Hurdle } from "../../core/beginning/brought.ts";
 import { partsOf } from "../../input/files/format-message.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
 import { ProblemError } from "../../input/files/problem.ts";

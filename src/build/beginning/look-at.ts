@@ -1,7 +1,7 @@
+import type { BroughtDrawing, BroughtPhotograph } from "../../core/beginning/brought.ts";
+import { type Marked, MOST_PARTED } from "../../core/beginning/picture-wish.ts";
 import type { Point } from "../../core/geometry/point.ts";
 import { thinOut } from "../../core/geometry/simplify.ts";
-import type { BroughtDrawing, BroughtPhotograph } from "../../input/beginning/brought.ts";
-import { type Marked, MOST_PARTED } from "../../input/beginning/picture-wish.ts";
 import { decodeText } from "../../input/files/decode.ts";
 import { FileError } from "../../input/files/file-error.ts";
 import { toldOfFile } from "../../input/files/file-message.ts";

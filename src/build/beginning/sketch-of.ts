@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { extname, resolve } from "node:path";
-import { outlineNumbers, type PictureAnswer } from "../../input/beginning/answers.ts";
+import { outlineNumbers, type PictureAnswer } from "../../core/beginning/answers.ts";
 import { FONT_ENDINGS } from "../../input/files/named-files.ts";
 import { shortValue } from "../../input/files/short.ts";
 import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";

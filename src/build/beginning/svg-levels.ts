@@ -1,4 +1,4 @@
-import type { Marked } from "../../input/beginning/picture-wish.ts";
+import type { Marked } from "../../core/beginning/picture-wish.ts";
 import { shownShapes } from "../../input/picture/shown-shapes.ts";
 import type { PaintedShape, SvgPicture } from "../../input/svg/svg-picture.ts";
 import { colourName, distinctNames } from "./colour-name.ts";

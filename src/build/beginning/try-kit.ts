@@ -1,11 +1,11 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { Answers, Relief } from "../../core/beginning/answers.ts";
 import { withHeight } from "../../core/fit/shape.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { toDegrees } from "../../core/units/angle.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
-import type { Answers, Relief } from "../../input/beginning/answers.ts";
 import { PROJECT_CONTENT } from "../../input/files/content-folder.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
 import type { OwnFont } from "../../input/fonts/own-fonts.ts";

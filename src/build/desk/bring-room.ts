@@ -1,5 +1,5 @@
 import { Worker } from "node:worker_threads";
-import type { Brought, Icon, Look, Made } from "../../input/beginning/brought.ts";
+import type { Brought, Icon, Look, Made } from "../../core/beginning/brought.ts";
 import type { NewKitForm } from "../../input/beginning/new-kit-form.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";

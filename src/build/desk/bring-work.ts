@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import sharp from "sharp";
-import type { Answers } from "../../input/beginning/answers.ts";
-import type { Brought, Icon, Look, Made } from "../../input/beginning/brought.ts";
+import type { Answers } from "../../core/beginning/answers.ts";
+import type { Brought, Icon, Look, Made } from "../../core/beginning/brought.ts";
 import type { NewKitForm } from "../../input/beginning/new-kit-form.ts";
 import type { OwnFont } from "../../input/fonts/own-fonts.ts";
 import { MOST_PIXELS } from "../../input/raster/raster-bounds.ts";

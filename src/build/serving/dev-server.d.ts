@@ -18,6 +18,7 @@ declare module "@11ty/eleventy-dev-server" {
     );
     serve(port: number): void;
     ready(): Promise<void>;
+    getServerUrl(host: string): string;
     reload(): void;
     close(): Promise<void>;
   }

@@ -1,18 +1,27 @@
 import { Worker } from "node:worker_threads";
+import type { DeskNews, DeskState, PrintAsk } from "../../input/desk/protocol.ts";
 import type { ServedPlace } from "./site-maker.ts";
 
 /** What the thread that makes a served site is asked: to follow changes of files, or to print what an address leads to. */
 export type Asked =
   | { readonly ask: "follow"; readonly paths: readonly string[] }
-  | { readonly ask: "print"; readonly id: number; readonly path: string };
+  | { readonly ask: "print"; readonly id: number; readonly path: string }
+  | { readonly ask: "print all"; readonly of: PrintAsk };
 
 /** What it tells. */
 export type Told =
   | { readonly told: "shown" }
+  /** What the desk shows of the site. */
+  | { readonly told: "state"; readonly state: DeskState }
+  /** How far it is with printing all of a kit or of a class. */
+  | { readonly told: "printing"; readonly news: PrintingNews }
   /** Nothing could be read: the exit code. */
   | { readonly told: "nothing"; readonly code: number }
   /** What became of printing: a text that says why it failed. */
   | { readonly told: "printed"; readonly id: number; readonly failure: string | undefined };
+
+/** How far printing is. */
+export type PrintingNews = Extract<DeskNews, { readonly news: "printing" }>;
 
 /** What the thread works with. */
 export interface Workplace extends ServedPlace {
@@ -23,6 +32,10 @@ export interface Workplace extends ServedPlace {
 export interface Audience {
   /** Something is new to see. */
   readonly shown: () => void;
+  /** Something was found of the site. */
+  readonly found: (state: DeskState) => void;
+  /** Printing goes on, or ended. */
+  readonly printing: (news: PrintingNews) => void;
   /** Nothing could be read at the first start. */
   readonly nothing: (code: number) => void;
 }
@@ -33,13 +46,15 @@ export class MakingThread {
   readonly #waiting = new Map<number, (failure: string | undefined) => void>();
   #asked = 0;
 
-  constructor(workplace: Workplace, { shown, nothing }: Audience) {
+  constructor(workplace: Workplace, { shown, found, printing, nothing }: Audience) {
     this.#worker = new Worker(new URL("./making-worker.ts", import.meta.url), { workerData: workplace });
     this.#worker.on("error", (error) => {
       throw error;
     });
     this.#worker.on("message", (told: Told) => {
       if (told.told === "shown") shown();
+      else if (told.told === "state") found(told.state);
+      else if (told.told === "printing") printing(told.news);
       else if (told.told === "nothing") nothing(told.code);
       else {
         this.#waiting.get(told.id)?.(told.failure);
@@ -61,6 +76,11 @@ export class MakingThread {
       this.#waiting.set(id, resolve);
       this.#ask({ ask: "print", id, path });
     });
+  }
+
+  /** Prints all PDFs of a kit or of a class; how far that is comes as news. */
+  printAll(of: PrintAsk): void {
+    this.#ask({ ask: "print all", of });
   }
 
   #ask(asked: Asked): void {

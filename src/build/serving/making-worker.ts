@@ -1,8 +1,10 @@
 import { join } from "node:path";
 import { parentPort, workerData } from "node:worker_threads";
+import type { PrintAsk } from "../../input/desk/protocol.ts";
 import { contentPath, readContentFrom } from "../../input/files/content-folder.ts";
 import * as say from "../../words/messages.ts";
 import { fixed } from "../../words/numbers.ts";
+import { deskState } from "../desk/desk-state.ts";
 import { tellFailure } from "../errors/command.ts";
 import { foreseen } from "../errors/foreseen.ts";
 import { programFault } from "../errors/program-fault.ts";
@@ -10,6 +12,7 @@ import { speakFirst } from "../library/first-words.ts";
 import { forgetCode } from "../store/code-keys.ts";
 import { folderChanged, followFolders } from "../store/folder-key.ts";
 import { changeOf, PAGE_CODE } from "./change.ts";
+import { HowFar } from "./how-far.ts";
 import type { Asked, Told, Workplace } from "./making-thread.ts";
 import { PressRoom } from "./press-room.ts";
 import { SiteMaker } from "./site-maker.ts";
@@ -31,6 +34,7 @@ let isOld = false;
 parentPort!.on("message", (asked: Asked) => {
   if (asked.ask === "print")
     return void print(asked.path).then((failure) => tell({ told: "printed", id: asked.id, failure }));
+  if (asked.ask === "print all") return void printAll(asked.of);
   news = [...(news ?? []), ...asked.paths];
   if (!isBusy) void makeTurns();
 });
@@ -51,6 +55,19 @@ async function print(path: string): Promise<string | undefined> {
   }
 }
 
+/** Prints all of a kit or of a class, and tells how far that is. */
+async function printAll(of: PrintAsk): Promise<void> {
+  const far = new HowFar(of, (one) => tell({ told: "printing", news: one }));
+  try {
+    if (maker.library) await press.printAll(of, maker.library, far.log);
+    far.end();
+  } catch (error) {
+    const failure = foreseen(error) ?? programFault(error, base);
+    console.error(failure);
+    far.end(failure);
+  }
+}
+
 async function makeTurns(): Promise<void> {
   isBusy = true;
   while (news !== undefined && !isOld) {
@@ -66,7 +83,12 @@ async function makeTurn(paths: readonly string[]): Promise<void> {
   const kits = forget(paths);
   if (isOld) return console.warn(say.servingOld());
   try {
-    const isWhole = await maker.turn(kits, { show: () => tell({ told: "shown" }), hasNews: () => news !== undefined });
+    const isWhole = await maker.turn(kits, {
+      show: () => tell({ told: "shown" }),
+      read: (library) =>
+        tell({ told: "state", state: deskState(library, { kits: new Set(), classes: new Set() }, true) }),
+      hasNews: () => news !== undefined,
+    });
     if (isWhole && paths.length > 0)
       console.log(say.servingFollowed({ seconds: fixed((performance.now() - began) / 1000, 1) }));
   } catch (error) {

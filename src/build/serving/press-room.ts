@@ -1,5 +1,6 @@
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import type { PrintAsk } from "../../input/desk/protocol.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { Library } from "../library/library.ts";
 import { classJobs } from "../print/class-packets.ts";
@@ -9,7 +10,7 @@ import { mergeSeats } from "../print/merge-seats.ts";
 import { byFields } from "../print/overflow-fields.ts";
 import type { PrintJob } from "../print/print-job.ts";
 import { printJobs } from "../print/print-jobs.ts";
-import { printLog } from "../print/progress.ts";
+import { type PrintLog, printLog } from "../print/progress.ts";
 
 /** What an address of a PDF that a build prints belongs to. */
 const OF_KIT = /^kits\/([^/]+)\/[^/]+\.pdf$/;
@@ -44,6 +45,28 @@ export class PressRoom {
     this.#last = printing.catch(() => undefined);
     this.#printing.set(path, printing);
     return printing;
+  }
+
+  /** Prints all PDFs of a kit or of a class; `log` hears how far that is. What is printed at the time goes before. @throws BuildError, KitError */
+  printAll(asked: PrintAsk, library: Library, log: (count: number) => PrintLog): Promise<void> {
+    const printing = this.#last
+      .then(() => this.#printAll(asked, library, log))
+      .catch((error: unknown) => {
+        throw byFields(error, library.texts());
+      });
+    this.#last = printing.catch(() => undefined);
+    return printing;
+  }
+
+  async #printAll({ kind, slug }: PrintAsk, library: Library, log: (count: number) => PrintLog): Promise<void> {
+    const run = (jobs: readonly PrintJob[]): Promise<void> =>
+      printJobs(this.#output, jobs, { address: library.settings.url, log });
+    const kit = kind === "kit" && library.kits.find((one) => one.slug === slug);
+    if (kit) await run(kitJobs(this.#output, kit.card.kit));
+    if (kind !== "class" || !library.classes.some((one) => one.slug === slug)) return;
+    const view = library.classView(slug);
+    await run(classJobs(this.#output, view));
+    await mergeSeats(this.#output, view);
   }
 
   /** Of what a build would not print any more nothing stays. */

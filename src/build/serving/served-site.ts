@@ -3,7 +3,7 @@ import EleventyDevServer from "@11ty/eleventy-dev-server";
 import { UNPRINTED_ADDRESS, UNPRINTED_STYLE } from "./unprinted-page.ts";
 
 /** Where a site is served unless another port is asked for. */
-const PORT = 8080;
+export const SERVED_PORT = 8080;
 
 /** Prints a PDF below the site, where a build would; gives a page that says why that failed. */
 export type Print = (path: string) => Promise<string | undefined>;
@@ -12,6 +12,7 @@ export type Print = (path: string) => Promise<string | undefined>;
 export class ServedSite {
   readonly #server: EleventyDevServer;
   #isOpen = false;
+  #origin: string | undefined;
 
   constructor(folder: string, print: Print) {
     this.#server = new EleventyDevServer("Leaflight", folder, {
@@ -22,11 +23,19 @@ export class ServedSite {
     });
   }
 
+  /** Where the site is served; undefined until it is. */
+  get origin(): string | undefined {
+    return this.#origin;
+  }
+
   /** Opens the site, and says where; later: shows what changed. */
-  show(port = PORT): void {
-    if (this.#isOpen) this.#server.reload();
-    else this.#server.serve(port);
+  show(port: number): void {
+    if (this.#isOpen) return void this.#server.reload();
     this.#isOpen = true;
+    this.#server.serve(port);
+    void this.#server.ready().then(() => {
+      this.#origin = this.#server.getServerUrl("localhost").replace(/\/$/, "");
+    });
   }
 }
 

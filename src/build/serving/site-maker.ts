@@ -24,6 +24,8 @@ export interface ServedPlace {
 export interface Follower {
   /** Called when there is something new to see. */
   readonly show: () => void;
+  /** Called with the site when it was read again. */
+  readonly read: (library: Library) => void;
   /** Whether something changed meanwhile: then the rest of a turn is left to the next one. */
   readonly hasNews: () => boolean;
 }
@@ -65,9 +67,9 @@ export class SiteMaker {
    * Makes what changed; `kits` are names of those in whose folders something did. What cannot be made is told, and stops nothing else.
    * @returns whether the site is whole: nothing failed, and nothing was left to the next turn @throws Error where nothing could be read yet
    */
-  async turn(kits: readonly string[], { show, hasNews }: Follower): Promise<boolean> {
+  async turn(kits: readonly string[], { show, read, hasNews }: Follower): Promise<boolean> {
     let isWhole = true;
-    for (const step of this.#isShown ? this.#laterTurn(kits, show) : this.#firstTurn(show)) {
+    for (const step of this.#isShown ? this.#laterTurn(kits, show, read) : this.#firstTurn(show, read)) {
       try {
         await step();
       } catch (error) {
@@ -85,8 +87,9 @@ export class SiteMaker {
   }
 
   /** What is needed to look around, before all else. */
-  *#firstTurn(show: Follower["show"]): Generator<Step> {
+  *#firstTurn(show: Follower["show"], read: Follower["read"]): Generator<Step> {
     yield () => this.#reader.open();
+    yield () => read(this.library!);
     yield* this.#kitSteps(FIRST);
     yield* this.#otherSteps();
     yield () => this.#show(show);
@@ -95,10 +98,11 @@ export class SiteMaker {
   }
 
   /** Pages of kits that changed, before the site is read again and all else is looked through. */
-  *#laterTurn(kits: readonly string[], show: Follower["show"]): Generator<Step> {
+  *#laterTurn(kits: readonly string[], show: Follower["show"], read: Follower["read"]): Generator<Step> {
     yield () => this.#makePages(kits);
     yield () => this.#show(show);
     yield () => this.#reader.open();
+    yield () => read(this.library!);
     yield* this.#kitSteps(FIRST);
     yield* this.#kitSteps(LATER);
     yield* this.#otherSteps();

@@ -18,17 +18,23 @@ export interface Stack {
  * S falls as r grows except where a flap begins, so only the flaps' inner ends W − 2d need looking at.
  */
 export function restingOpening(stack: Stack, leaves: readonly (readonly Span[])[]): number {
+  const changes = new Map<number, number[]>();
+  const change = (at: number, level: number, by: number): void => {
+    const own = changes.get(at) ?? stack.depths.map(() => 0);
+    own[level - 1]! += by;
+    changes.set(at, own);
+  };
+  for (const spans of leaves)
+    for (const { from, to, level } of spans) {
+      change(from, level, 1);
+      change(to, level, -1);
+    }
   const counts = stack.depths.map(() => 0);
-  const events = leaves.flat().flatMap((span) => [
-    { at: span.from, level: span.level - 1, change: 1 },
-    { at: span.to, level: span.level - 1, change: -1 },
-  ]);
-  events.sort((a, b) => a.at - b.at);
   let greatest = 0;
-  events.forEach((event, index) => {
-    counts[event.level]! += event.change;
-    if (events[index + 1]?.at !== event.at) greatest = Math.max(greatest, openingForced(stack, counts));
-  });
+  for (const [, own] of [...changes].sort(([a], [b]) => a - b)) {
+    for (const [k, by] of own.entries()) counts[k]! += by;
+    greatest = Math.max(greatest, openingForced(stack, counts));
+  }
   return greatest;
 }
 

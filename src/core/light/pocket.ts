@@ -3,6 +3,7 @@ import { type Fan, leafAngle, leafRoot, type Place } from "../fan/fan.ts";
 import type { FrontCurve } from "../fan/front-curve.ts";
 import type { Obstacle } from "../findings/failure.ts";
 import type { Outcome } from "../findings/outcome.ts";
+import { lazily } from "../lazily.ts";
 import type { Span } from "../spans/span.ts";
 import { tidy } from "../units/length.ts";
 import type { LightWish, Notch, Pocket } from "./light.ts";
@@ -37,12 +38,14 @@ type Attempt =
  */
 export function cutPocket(light: LightWish, book: PocketBook): Outcome<Pocket> {
   const attempt = tryLight(light, book);
-  const largest = largestIn(light, book);
-  if (!("obstacle" in attempt))
-    return { value: { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor), largest } };
+  const largest = (): Pocket["largest"] => largestIn(light, book);
+  if (!("obstacle" in attempt)) {
+    const pocket = { light, ...attempt, leastWidth: leastWidth(light, book, attempt.floor) };
+    return { value: lazily({ largest }, pocket) };
+  }
   const { level, diameter, height, clearance } = light;
   const { obstacle } = attempt;
-  return { failure: { kind: "no-room-for-light", level, diameter, height, clearance, obstacle, largest } };
+  return { failure: { kind: "no-room-for-light", level, diameter, height, clearance, obstacle, largest: largest() } };
 }
 
 /** The largest light that stands: the widest of its height, the highest of its width; 0 where none does. */

@@ -1,7 +1,7 @@
-import type { Doubt } from "../findings/doubt.ts";
 import type { Kit } from "../kit/kit.ts";
 import { lazily, once } from "../lazily.ts";
-import { type Face, faceOf, layOutPicture } from "../pattern/face.ts";
+import { reachDoubts } from "../pattern/doubts.ts";
+import type { Face } from "../pattern/face.ts";
 import type { Pattern } from "../pattern/pattern.ts";
 import { type FullLeaves, fullLeaves } from "./full-leaves.ts";
 import { keptLevels, type SeenPicture } from "./kept-levels.ts";
@@ -28,29 +28,28 @@ export interface Assessment {
   readonly resting: number;
 }
 
-/** Looks at a kit with its pattern and what may disappoint in it, at each figure when it is first asked for. */
-export function assess(kit: Kit, pattern: Pattern, doubts: readonly Doubt[]): Assessment {
-  const face = faceFor(kit);
+/** A kit's leaves on its book. */
+export interface OnBook {
+  readonly face: Face;
+  readonly pattern: Pattern;
+}
+
+/** Looks at a kit on its book, at each figure when it is first asked for; only those of folded leaves ask for the pattern. */
+export function assess(kit: Kit, onBook: OnBook): Assessment {
+  const { face } = onBook;
   const place = placePicture(kit, face);
   const columns = once(() => columnsOnFront(kit, face));
   const assessment: Assessment = lazily<Assessment>({
     place: () => place,
     areas: () => levelAreas(kit, columns()),
-    seen: () => keptLevels(kit, { pattern, face, columns: columns() }),
-    slivers: () => sliversOf(pattern, place, assessment.areas),
+    seen: () => keptLevels(kit, { pattern: onBook.pattern, face, columns: columns() }),
+    slivers: () => sliversOf(onBook.pattern, place, () => assessment.areas),
     narrow: () => narrowDetails(kit, face, place),
-    full: () => fullLeaves(pattern, place),
-    reach: () => levelReaches(kit, doubts),
+    full: () => fullLeaves(onBook.pattern, place),
+    reach: () => levelReaches(kit, reachDoubts(kit, face)),
     pitch: () => face.solution.width / face.range.count,
-    opening: () => pattern.fit.opening,
-    resting: () => pattern.fit.restingOpening,
+    opening: () => face.solution.opening,
+    resting: () => onBook.pattern.fit.restingOpening,
   });
   return assessment;
-}
-
-/** The face of a kit that has a pattern. */
-function faceFor(kit: Kit): Face {
-  const layout = layOutPicture(kit);
-  if ("failure" in layout) throw new Error(`${kit.slug} has a pattern, but no layout: ${layout.failure.kind}`);
-  return faceOf(kit, layout.value);
 }

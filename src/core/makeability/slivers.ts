@@ -1,4 +1,5 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
+import { lazily } from "../lazily.ts";
 import type { MergedOnLeaf, Pattern } from "../pattern/pattern.ts";
 import type { PicturePlace } from "./picture-place.ts";
 
@@ -24,8 +25,8 @@ export interface Sliver {
 /** Strips of neighbouring leaves, one of each. */
 type Group = MergedOnLeaf[];
 
-/** Places of merged strips, the largest first. `areas` are those of the levels. */
-export function sliversOf(pattern: Pattern, place: PicturePlace, areas: readonly number[]): Sliver[] {
+/** Places of merged strips, the largest first. `areas` are those of the levels, which only the shares ask for. */
+export function sliversOf(pattern: Pattern, place: PicturePlace, areas: () => readonly number[]): Sliver[] {
   const groups: Group[] = [];
   let before: readonly Group[] = [];
   for (const strips of stripsOfLeaves(pattern.merged)) {
@@ -72,14 +73,18 @@ function joinLeaves(
   });
 }
 
-function sliverOf(strips: readonly MergedOnLeaf[], place: PicturePlace, areas: readonly number[]): Sliver {
+function sliverOf(strips: readonly MergedOnLeaf[], place: PicturePlace, areas: () => readonly number[]): Sliver {
   const { level } = strips[0]!;
   const boxes = strips.map((strip) => {
     const { left, right } = place.column(strip.leaf);
     return { left, right, area: (right - left) * (strip.to - strip.from) };
   });
   const area = boxes.reduce((sum, box) => sum + box.area, 0);
-  return {
+  const share = (): number => {
+    const whole = areas()[level - 1]!;
+    return whole > 0 ? Math.min(1, area / whole) : 0;
+  };
+  const sliver: Omit<Sliver, "share"> = {
     level,
     into: mostOften(strips.map(({ into }) => into)),
     strips: strips.length,
@@ -90,8 +95,8 @@ function sliverOf(strips: readonly MergedOnLeaf[], place: PicturePlace, areas: r
     left: Math.min(...boxes.map(({ left }) => left)),
     right: Math.max(...boxes.map(({ right }) => right)),
     area,
-    share: areas[level - 1]! > 0 ? Math.min(1, area / areas[level - 1]!) : 0,
   };
+  return lazily({ share }, sliver);
 }
 
 function mostOften(levels: readonly number[]): number {

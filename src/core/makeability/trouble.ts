@@ -67,13 +67,13 @@ export function isSlight({ kind, figure }: Trouble): boolean {
 /** The kinds of trouble in the order in which they are told. */
 const KINDS = ["hidden", "out-of-reach", "slivers", "narrow", "many-cuts", "springs-open"] as const;
 
-/** The same, first those that are looked at quickly. */
+/** The same, first those that are looked at quickly: before any leaf is folded, and without rays. */
 const QUICK_FIRST: readonly Trouble["kind"][] = [
   "out-of-reach",
+  "narrow",
   "springs-open",
   "many-cuts",
   "slivers",
-  "narrow",
   "hidden",
 ];
 
@@ -96,6 +96,12 @@ export function hasWorse(assessment: Assessment, kinds: Kinds, times: number, be
     const same = before.filter((one) => one.kind === kind);
     return sumOf(figuresOf(assessment, kind)) > times * sumOf(same.map(({ figure }) => figure));
   });
+}
+
+/** Whether nothing is left of a kind of trouble, of a level where the kind has one, but what is too little to be one. */
+export function isEnded(assessment: Assessment, kind: Trouble["kind"], level: number | undefined): boolean {
+  if (level === undefined) return figureOf(assessment, kind) === 0;
+  return !troublesOfKind(assessment, kind).some((one) => "level" in one && one.level === level);
 }
 
 /** The figures of the troubles of one kind. */

@@ -1,10 +1,12 @@
 import { type Doubt, isGrave } from "../findings/doubt.ts";
+import { isFailure } from "../findings/outcome.ts";
 import type { Kit } from "../kit/kit.ts";
-import { once } from "../lazily.ts";
-import { computePattern, type FitResult } from "../pattern/compute.ts";
+import { lazily, once } from "../lazily.ts";
+import { closePattern, type FitResult, openPattern } from "../pattern/compute.ts";
+import { faceOf, layOutPicture } from "../pattern/face.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import type { AuthorChange, ChangedKit } from "./change.ts";
-import { aroundKind, figureOf, hasWorse, type Kinds, type Trouble, troublesOfKind } from "./trouble.ts";
+import { aroundKind, figureOf, hasWorse, isEnded, type Kinds, type Trouble } from "./trouble.ts";
 
 /** A change that was tried and helps: the trouble's figure before and after it. */
 export interface WayOut {
@@ -15,7 +17,7 @@ export interface WayOut {
   readonly ends: boolean;
 }
 
-/** A changed kit whose leaves were folded, without light and window. */
+/** A changed kit that is laid out on its book. Its leaves are folded, without light and window, when that is first asked for. */
 interface Trial {
   readonly changed: ChangedKit;
   readonly assessment: Assessment;
@@ -55,46 +57,57 @@ const HELPS_FOR_LEVEL = 0.5;
  * what fits is told, light and window included, and what neither makes anything grave nor another trouble worse.
  */
 export function seekWays(changes: readonly ChangedKit[], known: Known): (trouble: Trouble) => WayOut[] {
-  const trials = foldAll(changes, known);
-  return (trouble) => {
-    const best = new Map<AuthorChange["kind"], WayOut>();
-    const [quicker, slower] = aroundKind(trouble.kind);
-    for (const trial of trials) {
-      if (trial.isWorse(quicker)) continue;
-      const way = wayOf(trouble, trial);
-      if (isIdle(trouble, way)) continue;
-      const other = best.get(way.change.kind);
-      const isBest = !other || (!other.ends && way.after < other.after);
-      if (isBest && !trial.isWorse(slower) && trial.isWhole()) best.set(way.change.kind, way);
-    }
-    return [...best.values()]
+  const trials = affordable(changes, known.merged).flatMap((changed) => tryOut(changed, known) ?? []);
+  const kinds = [...Map.groupBy(trials, ({ changed }) => changed.change.kind).values()];
+  return (trouble) =>
+    kinds
+      .flatMap((ofKind) => bestWay(trouble, ofKind) ?? [])
       .toSorted((a, b) => costsLevel(a) - costsLevel(b) || a.after - b.after)
       .slice(0, MOST_WAYS);
+}
+
+/** Of changes of one kind, the mildest first. What takes long is asked last, and of as few as can be. */
+function bestWay(trouble: Trouble, trials: readonly Trial[]): WayOut | undefined {
+  const helping: (readonly [WayOut, Trial])[] = [];
+  const [quicker, slower] = aroundKind(trouble.kind);
+  for (const trial of trials) {
+    if (trial.isWorse(quicker)) continue;
+    const way = wayOf(trouble, trial);
+    if (!way || trial.isWorse(slower)) continue;
+    if (!way.ends) helping.push([way, trial]);
+    else if (trial.isWhole()) return way;
+  }
+  return helping.toSorted(([a], [b]) => a.after - b.after).find(([, trial]) => trial.isWhole())?.[0];
+}
+
+/** The changes whose leaves may be folded. */
+function affordable(changes: readonly ChangedKit[], merged: number): ChangedKit[] {
+  let left = MOST_LEAVES;
+  return changes.filter(({ kit }) => {
+    left -= workOf(kit, merged);
+    return left >= 0;
+  });
+}
+
+/** Lays a changed kit out; undefined where its book does not carry it. */
+function tryOut(changed: ChangedKit, { doubts, troubles }: Known): Trial | undefined {
+  const { kit } = changed;
+  const layout = layOutPicture(kit);
+  if (isFailure(layout)) return undefined;
+  const face = faceOf(kit, layout.value);
+  const onBook = lazily({ pattern: () => openPattern(kit, face) }, { face });
+  const assessment = assess(kit, onBook);
+  return {
+    changed,
+    assessment,
+    isWorse: (kinds) => hasWorse(assessment, kinds, 1 + HELPS, troubles),
+    isWhole: once(() => isNoGraver(closePattern(kit, face, onBook.pattern), doubts)),
   };
 }
 
-function foldAll(changes: readonly ChangedKit[], { doubts, troubles: before, merged }: Known): Trial[] {
-  const grave = new Set(doubts.filter(isGrave).map(({ kind }) => kind));
-  const isNoGraver = (result: FitResult): boolean =>
-    result.fits && result.findings.every((doubt) => !isGrave(doubt) || grave.has(doubt.kind));
-  let left = MOST_LEAVES;
-  return changes.flatMap((changed): Trial[] => {
-    left -= workOf(changed.kit, merged);
-    if (left < 0) return [];
-    const { kit: whole } = changed;
-    const kit = { ...whole, light: undefined, insert: undefined };
-    const result = computePattern(kit);
-    if (!result.fits) return [];
-    const assessment = assess(kit, result.pattern, result.findings);
-    return [
-      {
-        changed,
-        assessment,
-        isWorse: (kinds) => hasWorse(assessment, kinds, 1 + HELPS, before),
-        isWhole: once(() => isNoGraver(whole.light || whole.insert ? computePattern(whole) : result)),
-      },
-    ];
-  });
+function isNoGraver(result: FitResult, before: readonly Doubt[]): boolean {
+  const isNew = (doubt: Doubt): boolean => isGrave(doubt) && !before.some(({ kind }) => kind === doubt.kind);
+  return result.fits && !result.findings.some(isNew);
 }
 
 /** How much it is to fold a kit's leaves, as a count of leaves with a plain picture. */
@@ -106,18 +119,17 @@ function workOf({ book, picture }: Kit, merged: number): number {
   return book.leaves * (1 + corners / CORNERS + (merged / book.leaves / STRIPS) ** 2);
 }
 
-function wayOf(trouble: Trouble, { changed, assessment }: Trial): WayOut {
+/** What a trial does to a trouble; undefined where that is too little, or beside the point. */
+function wayOf(trouble: Trouble, { changed, assessment }: Trial): WayOut | undefined {
   const level = "level" in trouble ? changed.levelOf(trouble.level) : undefined;
-  return {
-    change: changed.change,
-    before: trouble.figure,
-    after: figureOf(assessment, trouble.kind, level),
-    ends: !troublesOfKind(assessment, trouble.kind).some((one) => !("level" in one) || one.level === level),
-  };
+  const [before, after] = [trouble.figure, figureOf(assessment, trouble.kind, level)];
+  const { change } = changed;
+  if (isIdle(trouble, { change, before, after })) return undefined;
+  return { change, before, after, ends: isEnded(assessment, trouble.kind, level) };
 }
 
 /** Whether a change does too little, or is beside the point: a narrow part smoothed away, levels merged that are other ones. */
-function isIdle(trouble: Trouble, { change, before, after }: WayOut): boolean {
+function isIdle(trouble: Trouble, { change, before, after }: Omit<WayOut, "ends">): boolean {
   if (after > (1 - HELPS) * before) return true;
   if (change.kind === "simplify") return trouble.kind === "narrow";
   if (change.kind !== "merge-levels") return false;

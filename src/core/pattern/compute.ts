@@ -29,21 +29,31 @@ export function computePattern(kit: Kit): FitResult {
   const layout = layOutPicture(kit);
   if (isFailure(layout)) return { fits: false, finding: layout.failure };
   const face = faceOf(kit, layout.value);
+  return closePattern(kit, face, openPattern(kit, face));
+}
+
+/** The pattern of a kit that is laid out, before light and window. */
+export function openPattern(kit: Kit, face: Face): Pattern {
   const folded = foldLeaves(kit, face);
   const leaves = nameLeaves(kit, folded.leaves);
-  const fit = describeFit(kit, face, leaves);
-  const closing = fitWindow(kit, face, folded.leaves, fit.holdWidth);
-  if (isFailure(closing)) return { fits: false, finding: closing.failure };
-  const pattern = {
+  return {
     book: kit.book,
     levels: kit.levels,
     background: backgroundLevel(kit.levels),
-    fit,
+    fit: describeFit(kit, face, leaves),
     leaves,
     merged: folded.merged,
     lostLeaves: kit.fit.lostLeaves,
-    ...closing.value,
+    pocket: undefined,
+    window: undefined,
   };
+}
+
+/** The same with the light's pocket and the window, where the kit asks for them. */
+export function closePattern(kit: Kit, face: Face, open: Pattern): FitResult {
+  const closing = fitWindow(kit, face, open.leaves, open.fit.holdWidth);
+  if (isFailure(closing)) return { fits: false, finding: closing.failure };
+  const pattern = { ...open, ...closing.value };
   return { fits: true, pattern, findings: doubtsOf(kit, pattern, face) };
 }
 

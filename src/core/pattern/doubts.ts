@@ -89,7 +89,7 @@ function holeDoubt({ pocket, window }: Pattern): Doubt | undefined {
 }
 
 /** Deeper tips stand nearer the middle, so the outermost leaves cannot show a deep level that reaches the picture's edge. */
-function reachDoubts(kit: Kit, face: Face): Doubt[] {
+export function reachDoubts(kit: Kit, face: Face): Doubt[] {
   if (kit.fit.view === "along") return [];
   const frontDepth = kit.levels[0]!.depth;
   const background = backgroundLevel(kit.levels);

@@ -33,15 +33,21 @@ export interface WindowShapes {
   readonly glazing: Area;
 }
 
-const lastShapes = new WeakMap<LevelMap, { readonly front: string; readonly shapes: Outcome<WindowShapes> }>();
+/** Of each picture the shapes of the last places on the front. */
+const lastShapes = new WeakMap<LevelMap, Map<string, Outcome<WindowShapes>>>();
 
-/** Cuts the shapes, or gives the last ones of this picture where its place on the front is the same: many figures do not move it. */
+/** So many are remembered: trials of other depths and lights come back to a place. */
+const REMEMBERED = 4;
+
+/** Cuts the shapes, or gives those that this picture had where its place on the front is the same: many figures do not move it. */
 export function cutWindow(wish: WindowWish, book: WindowBook): Outcome<WindowShapes> {
   const front = JSON.stringify([wish, book.box, book.curve.points]);
-  const last = lastShapes.get(book.map);
-  if (last?.front === front) return last.shapes;
-  const shapes = shapesOf(wish, book);
-  lastShapes.set(book.map, { front, shapes });
+  const last = lastShapes.get(book.map) ?? new Map<string, Outcome<WindowShapes>>();
+  const shapes = last.get(front) ?? shapesOf(wish, book);
+  last.delete(front);
+  last.set(front, shapes);
+  if (last.size > REMEMBERED) last.delete(last.keys().next().value!);
+  lastShapes.set(book.map, last);
   return shapes;
 }
 

@@ -1,10 +1,10 @@
 import { z } from "zod";
+import { OUTLINES } from "../../core/beginning/answers.ts";
+import { MOST_PARTED } from "../../core/beginning/picture-wish.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { selectorSchema } from "../picture/selection.ts";
-import { OUTLINES } from "./answers.ts";
-import { MOST_PARTED } from "./picture-wish.ts";
 
 /** What the desk's page asks of a new kit. It is the page's own, so what is not of this form has no words. */
 

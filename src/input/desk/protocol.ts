@@ -84,6 +84,9 @@ export interface DeskText {
   readonly mark: string;
 }
 
+/** `GET text?file=…`: the text, or why it is none (422). */
+export type TextAnswer = DeskText | { readonly messages: readonly DeskMessage[] };
+
 /** A path below the project, with slashes, as messages name it. */
 const file = z.string().min(1).max(400);
 const slug = z
@@ -173,7 +176,7 @@ export type DeskNews =
       readonly mark: string | undefined;
       readonly page: string | undefined;
     }
-  /** How far printing is. `left`: about how many seconds it still takes. With `failure` it has ended without its PDFs. */
+  /** How far printing is. `left`: about how many seconds it still takes. `ended`: with a `failure` without its PDFs. */
   | {
       readonly news: "printing";
       readonly kind: "kit" | "class";
@@ -181,5 +184,6 @@ export type DeskNews =
       readonly done: number;
       readonly of: number;
       readonly left?: number;
+      readonly ended?: true;
       readonly failure?: string;
     };

@@ -11,11 +11,17 @@ export function afterFrontMatter(text: string): { readonly body: string; readonl
   return { body: plain.slice(begin), above: plain.slice(0, begin).split("\n").length - 1 };
 }
 
+/** The YAML between the two `---` lines of a file, as it is written, and how many letters are above it; undefined where there are no such lines. */
+export function frontMatterIn(text: string): { readonly yaml: string; readonly from: number } | undefined {
+  const match = BLOCK.exec(text);
+  return match ? { yaml: match[1]!, from: match[0].indexOf("\n") + 1 } : undefined;
+}
+
 /** The YAML between the two `---` lines of a file. @throws KitError when there is none or it is not YAML. */
 export function readFrontMatter(file: string, text: string): YamlFile {
-  const match = BLOCK.exec(text);
+  const block = frontMatterIn(text);
   const field = say.checkFieldFrontMatter();
-  if (match) return readYaml(file, match[1]!, 1, field);
+  if (block) return readYaml(file, block.yaml, 1, field);
   const advice = {
     given: say.checkNoFrontMatter(),
     allowed: say.checkFrontMatterBlock(),

@@ -11,10 +11,14 @@ const CAREFULLY = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0) | (constants.
 
 /** The bytes of a regular file inside its home, up to the limit of its kind. @throws FileError */
 export function readBytes(source: SiteFile): Buffer {
-  const most = FILE_LIMITS[source.kind] * MB;
-  const bytes = readUpTo(source, most);
+  const bytes = readWhole(source);
   if (bytes.length === 0) throw new FileError(source, { kind: "empty" });
   return bytes;
+}
+
+/** The same, where a file may be empty. @throws FileError */
+export function readWhole(source: SiteFile): Buffer {
+  return readUpTo(source, FILE_LIMITS[source.kind] * MB);
 }
 
 /** The first bytes of a file that passes as one of its kind from outside; its size is checked, too. @throws FileError */
@@ -24,7 +28,7 @@ export function readBeginning(source: SiteFile): Buffer {
 
 /** The text of a file, in UTF-8; of a table also in UTF-16 with a byte order mark. May be empty. @throws FileError */
 export function readText(source: SiteFile): string {
-  const decoded = decodeText(readUpTo(source, FILE_LIMITS[source.kind] * MB), { utf16: source.kind === "table" });
+  const decoded = decodeText(readWhole(source), { utf16: source.kind === "table" });
   if ("fault" in decoded) throw new FileError(source, decoded.fault);
   return decoded.text;
 }

@@ -1,4 +1,4 @@
-import type { Brought, Look, Made } from "../../input/beginning/brought.ts";
+import type { Brought, Look, Made } from "../../core/beginning/brought.ts";
 import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";
 import { bringFrame } from "../../output/parts/bring/frame.ts";
 import * as say from "../../words/messages.ts";

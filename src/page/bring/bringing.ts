@@ -1,15 +1,15 @@
-import type { UnitSystem } from "../../core/units/length.ts";
 import {
   type BookAnswer,
   type LightAnswer,
   type OutlineName,
   type Relief,
   USUAL_BOOK,
-} from "../../input/beginning/answers.ts";
-import type { Brought, BroughtPhotograph } from "../../input/beginning/brought.ts";
-import { capital, freeName, slugOf, titleOf } from "../../input/beginning/kit-names.ts";
+} from "../../core/beginning/answers.ts";
+import type { Brought, BroughtPhotograph } from "../../core/beginning/brought.ts";
+import { capital, freeName, slugOf, titleOf } from "../../core/beginning/kit-names.ts";
+import type { Marked, Parting, PictureWish } from "../../core/beginning/picture-wish.ts";
+import type { UnitSystem } from "../../core/units/length.ts";
 import type { NewKitForm } from "../../input/beginning/new-kit-form.ts";
-import type { Marked, Parting, PictureWish } from "../../input/beginning/picture-wish.ts";
 import * as say from "../../words/messages.ts";
 
 /** Where the picture of a new kit comes from, as it is chosen on the page. */

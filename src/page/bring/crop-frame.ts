@@ -1,4 +1,4 @@
-import type { CropBox } from "../../input/beginning/picture-wish.ts";
+import type { CropBox } from "../../core/beginning/picture-wish.ts";
 import * as say from "../../words/messages.ts";
 
 /** Of a side: the least that may be taken, and by how much keys move an edge. */

@@ -1,4 +1,4 @@
-import type { Look } from "../../input/beginning/brought.ts";
+import type { Look } from "../../core/beginning/brought.ts";
 import type { NewKitForm } from "../../input/beginning/new-kit-form.ts";
 import { type BringHost, isRefused, type Refused } from "./bring-host.ts";
 

@@ -1,6 +1,6 @@
-import type { OutlineName } from "../../input/beginning/answers.ts";
-import { outlineNumbers } from "../../input/beginning/answers.ts";
-import type { Icon } from "../../input/beginning/brought.ts";
+import type { OutlineName } from "../../core/beginning/answers.ts";
+import { outlineNumbers } from "../../core/beginning/answers.ts";
+import type { Icon } from "../../core/beginning/brought.ts";
 import { drawOutline, outlineShape } from "../../input/outlines/draw-outline.ts";
 import { outlineFields } from "../../input/outlines/schema.ts";
 import { shortRings } from "../../output/drawing/short-path.ts";

@@ -1,3 +1,4 @@
+import { type BookAnswer, USUAL_BOOK } from "../../core/beginning/answers.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import type { Field } from "../../core/refit/field.ts";
 import { bookFields } from "../../core/refit/fields.ts";
@@ -5,7 +6,6 @@ import { readField } from "../../core/refit/read-field.ts";
 import type { Refit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { readLength } from "../../core/units/written-length.ts";
-import { type BookAnswer, USUAL_BOOK } from "../../input/beginning/answers.ts";
 import { isAddressName } from "../../input/files/address-name.ts";
 import type { TypedField } from "../../output/parts/bring/controls.ts";
 import { bookPart, lampPart, namesPart } from "../../output/parts/bring/particulars.ts";

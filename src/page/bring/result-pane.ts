@@ -1,6 +1,6 @@
+import type { Hurdle, Look } from "../../core/beginning/brought.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { fitKit } from "../../core/pattern/fit-kit.ts";
-import type { Hurdle, Look } from "../../input/beginning/brought.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import { levelKey, mapSeen } from "../../output/parts/bring/seen.ts";
 import { bringSlip, hurdlesPart } from "../../output/parts/bring/slip.ts";

@@ -1,4 +1,4 @@
-import type { CropBox } from "../../input/beginning/picture-wish.ts";
+import type { CropBox } from "../../core/beginning/picture-wish.ts";
 import { cropFoot, drawingSeen, photographSeen } from "../../output/parts/bring/seen.ts";
 import type { Bringing } from "./bringing.ts";
 import { CropFrame } from "./crop-frame.ts";

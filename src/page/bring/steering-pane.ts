@@ -1,5 +1,5 @@
+import type { Parting } from "../../core/beginning/picture-wish.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../core/units/length.ts";
-import type { Parting } from "../../input/beginning/picture-wish.ts";
 import { RASTER_USUAL } from "../../input/raster/raster-plan.ts";
 import type { Range } from "../../output/parts/bring/controls.ts";
 import { reliefPart } from "../../output/parts/bring/particulars.ts";

@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { beginKit } from "../../../src/build/beginning/begin-kit.ts";
 import { BuildError } from "../../../src/build/errors/build-error.ts";
 import { patternKit } from "../../../src/build/library/pattern-kit.ts";
-import { type Answers, OUTLINES, type PictureAnswer, USUAL_BOOK } from "../../../src/input/beginning/answers.ts";
+import { type Answers, OUTLINES, type PictureAnswer, USUAL_BOOK } from "../../../src/core/beginning/answers.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readKit } from "../../../src/input/kit/read-kit.ts";
 

@@ -5,7 +5,7 @@ import { type Makeability, makeabilityOf } from "../../../src/core/makeability/m
 import { columnsOnFront } from "../../../src/core/makeability/picture-columns.ts";
 import type { Viewer } from "../../../src/core/makeability/viewer.ts";
 import { computePattern, type FitResult } from "../../../src/core/pattern/compute.ts";
-import { faceOf, layOutPicture } from "../../../src/core/pattern/face.ts";
+import { type Face, faceOf, layOutPicture } from "../../../src/core/pattern/face.ts";
 
 type Fitting = Extract<FitResult, { readonly fits: true }>;
 
@@ -17,8 +17,7 @@ export function fitting(kit: Kit): Fitting {
 }
 
 export function assessed(kit: Kit): Assessment {
-  const { pattern, findings } = fitting(kit);
-  return assess(kit, pattern, findings);
+  return assess(kit, { face: faceFor(kit), pattern: fitting(kit).pattern });
 }
 
 export function lookedAt(kit: Kit): Makeability {
@@ -27,8 +26,12 @@ export function lookedAt(kit: Kit): Makeability {
 
 /** What a viewer sees of a kit. */
 export function seenBy(kit: Kit, viewer: Viewer): SeenPicture {
+  const face = faceFor(kit);
+  return keptLevels(kit, { pattern: fitting(kit).pattern, face, columns: columnsOnFront(kit, face), viewer })!;
+}
+
+function faceFor(kit: Kit): Face {
   const layout = layOutPicture(kit);
   if ("failure" in layout) throw new Error(`is not laid out: ${layout.failure.kind}`);
-  const face = faceOf(kit, layout.value);
-  return keptLevels(kit, { pattern: fitting(kit).pattern, face, columns: columnsOnFront(kit, face), viewer })!;
+  return faceOf(kit, layout.value);
 }

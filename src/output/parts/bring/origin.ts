@@ -1,5 +1,5 @@
-import { OUTLINES, type OutlineName } from "../../../input/beginning/answers.ts";
-import type { Icon } from "../../../input/beginning/brought.ts";
+import { OUTLINES, type OutlineName } from "../../../core/beginning/answers.ts";
+import type { Icon } from "../../../core/beginning/brought.ts";
 import * as say from "../../../words/messages.ts";
 import { type Html, html } from "../markup.ts";
 import { choices, select } from "./controls.ts";

@@ -1,5 +1,5 @@
+import type { LightAnswer } from "../../../core/beginning/answers.ts";
 import type { UnitSystem } from "../../../core/units/length.ts";
-import type { LightAnswer } from "../../../input/beginning/answers.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { type Html, html, raw } from "../markup.ts";

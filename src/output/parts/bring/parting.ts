@@ -1,5 +1,5 @@
-import type { Parting } from "../../../input/beginning/picture-wish.ts";
-import { type Marked, MOST_PARTED } from "../../../input/beginning/picture-wish.ts";
+import type { Parting } from "../../../core/beginning/picture-wish.ts";
+import { type Marked, MOST_PARTED } from "../../../core/beginning/picture-wish.ts";
 import * as say from "../../../words/messages.ts";
 import { type Html, html } from "../markup.ts";
 import { choices, type Option, type Range, range, select } from "./controls.ts";

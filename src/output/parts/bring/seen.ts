@@ -1,5 +1,5 @@
+import type { BroughtDrawing } from "../../../core/beginning/brought.ts";
 import type { LevelMap } from "../../../core/picture/level-map.ts";
-import type { BroughtDrawing } from "../../../input/beginning/brought.ts";
 import * as say from "../../../words/messages.ts";
 import { paperTone } from "../../drawing/front/tone.ts";
 import { shortRings } from "../../drawing/short-path.ts";

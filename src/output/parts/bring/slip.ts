@@ -1,4 +1,4 @@
-import type { Hurdle } from "../../../input/beginning/brought.ts";
+import type { Hurdle } from "../../../core/beginning/brought.ts";
 import * as say from "../../../words/messages.ts";
 import { type Html, html } from "../markup.ts";
 

@@ -1,5 +1,5 @@
-import type { BroughtDrawing } from "../../../input/beginning/brought.ts";
-import type { Marked } from "../../../input/beginning/picture-wish.ts";
+import type { BroughtDrawing } from "../../../core/beginning/brought.ts";
+import type { Marked } from "../../../core/beginning/picture-wish.ts";
 import { listText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { percentText } from "../../../words/numbers.ts";

@@ -1,5 +1,5 @@
-import type { LeafNumber } from "../../core/book/leaf-number.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
+import type { UnitSystem } from "../units/length.ts";
 import type { PictureWish } from "./picture-wish.ts";
 
 /** Where the picture of a new kit comes from. */

@@ -1,5 +1,5 @@
-import type { Kit } from "../../core/kit/kit.ts";
-import type { LevelMap } from "../../core/picture/level-map.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { LevelMap } from "../picture/level-map.ts";
 import type { Marked } from "./picture-wish.ts";
 
 /** Something that stands in the way, in the words of its reader. */

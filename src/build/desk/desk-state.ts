@@ -1,0 +1,150 @@
+import { join, sep } from "node:path";
+import type { DeskEntry, DeskState } from "../../input/desk/protocol.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
+import { foldersIn, pathBelow, slugOf } from "../../input/files/folders.ts";
+import { readFrontMatter } from "../../input/files/front-matter.ts";
+import { KitError, type KitMessage } from "../../input/files/message.ts";
+import { pageText } from "../../input/files/page-text.ts";
+import { draftIn } from "../../input/kit/drafts.ts";
+import { authorAddress } from "../../output/parts/author.ts";
+import type { ClassEntry } from "../library/class-entry.ts";
+import type { KitEntry } from "../library/kit-entry.ts";
+import type { Library } from "../library/library.ts";
+import { kitJobs } from "../print/kit-jobs.ts";
+import { told } from "./desk-message.ts";
+
+/** What of a library is on the desk. */
+export type ShownLibrary = Pick<
+  Library,
+  "base" | "settings" | "kits" | "classes" | "messages" | "photoMessages" | "motifs" | "fonts"
+>;
+
+/** Where something of the desk lies, and what was said of it. */
+interface Place {
+  readonly base: string;
+  readonly folder: string;
+  readonly messages: readonly KitMessage[];
+  /** Not looked at yet: nothing is known of it. */
+  readonly isWaiting: boolean;
+}
+
+/** All that is on the desk, by a library; `waiting` are names of kits and classes that were not looked at yet. */
+export function deskState(library: ShownLibrary, waiting: Waiting, isBusy: boolean): DeskState {
+  const { base, settings, kits, classes, motifs, fonts } = library;
+  const messages = [...library.messages, ...library.photoMessages];
+  const folders = { kits: listed(base, "kits"), classes: listed(base, "classes") };
+  const place = (of: keyof Waiting, folder: string): Place => ({
+    base,
+    folder,
+    messages: messages.filter(({ file }) => isIn(file, pathBelow(base, folder))),
+    isWaiting: waiting[of].has(slugOf(folder)),
+  });
+  const own = [...folders.kits, ...folders.classes].map((folder) => pathBelow(base, folder));
+  const order = new Intl.Collator(settings.language);
+  const sorted = (entries: readonly DeskEntry[]) => entries.toSorted((a, b) => order.compare(a.title, b.title));
+  return {
+    site: { title: settings.title, language: settings.language },
+    kits: sorted(
+      folders.kits.map((folder) =>
+        kitEntry(
+          place("kits", folder),
+          kits.find(({ slug }) => slug === slugOf(folder)),
+        ),
+      ),
+    ),
+    classes: sorted(
+      folders.classes.map((folder) =>
+        classEntry(
+          place("classes", folder),
+          classes.find(({ slug }) => slug === slugOf(folder)),
+        ),
+      ),
+    ),
+    messages: told(messages.filter(({ file }) => !own.some((folder) => isIn(file, folder)))),
+    shelf: motifs.map(({ name }) => name),
+    fonts: [...new Set(fonts.map(({ name }) => name))],
+    isBusy,
+  };
+}
+
+/** Names of kits and of classes that were not looked at yet. */
+export interface Waiting {
+  readonly kits: ReadonlySet<string>;
+  readonly classes: ReadonlySet<string>;
+}
+
+/** What lies on a desk of which nothing could be read yet: `messages` say why, if that is known. */
+export function emptyDesk(title: string, messages: readonly KitMessage[] = []): DeskState {
+  const site = { title, language: "en" };
+  return { site, kits: [], classes: [], messages: told(messages), shelf: [], fonts: [], isBusy: true };
+}
+
+function kitEntry(place: Place, entry: KitEntry | undefined): DeskEntry {
+  const { base, folder } = place;
+  const draft = draftIn(folder, base);
+  const slug = slugOf(folder);
+  const warnings = entry ? [...entry.warnings, ...entry.letters] : [];
+  return {
+    ...common(place, { title: entry?.card.kit.title, warnings, isKnown: entry !== undefined }),
+    draft: draft !== undefined,
+    page: draft?.why === "no index" ? undefined : `/kits/${slug}/`,
+    authorPage: entry && authorAddress(slug).replace("index.html", ""),
+    cover: entry && `/covers/${slug}?${entry.key.slice(0, 16)}`,
+    papers: entry ? kitJobs("", entry.card.kit).map(({ target }) => `/${target.split(sep).join("/")}`) : [],
+  };
+}
+
+function classEntry(place: Place, entry: ClassEntry | undefined): DeskEntry {
+  const warnings = entry ? [...entry.report.awaiting, ...entry.report.misfits, ...entry.report.doubts] : [];
+  return {
+    ...common(place, { title: entry?.card.plan.title, warnings, isKnown: entry !== undefined }),
+    draft: false,
+    page: `/classes/${slugOf(place.folder)}/`,
+    authorPage: undefined,
+    cover: undefined,
+    papers: [],
+  };
+}
+
+interface Known {
+  readonly title: string | undefined;
+  readonly warnings: readonly string[];
+  readonly isKnown: boolean;
+}
+
+function common(
+  { base, folder, messages, isWaiting }: Place,
+  { title, warnings, isKnown }: Known,
+): Pick<DeskEntry, "slug" | "title" | "file" | "state" | "messages" | "warnings"> {
+  const slug = slugOf(folder);
+  const file = pathBelow(base, join(folder, "index.md"));
+  const isBroken = messages.length > 0 || !(isKnown || isWaiting);
+  const state = isBroken ? "broken" : isWaiting && !isKnown ? "waiting" : warnings.length > 0 ? "look" : "fine";
+  return { slug, title: title ?? statedTitle(base, file) ?? slug, file, state, messages: told(messages), warnings };
+}
+
+/** The title that a file states, whatever else is wrong with it. */
+function statedTitle(base: string, file: string): string | undefined {
+  try {
+    const { value } = readFrontMatter(file, pageText({ base, file }));
+    const title = typeof value === "object" && value !== null && "title" in value ? value.title : undefined;
+    return typeof title === "string" ? title : undefined;
+  } catch (error) {
+    if (error instanceof KitError) return undefined;
+    throw error;
+  }
+}
+
+function listed(base: string, of: keyof Waiting): string[] {
+  try {
+    return foldersIn(join(base, contentPath(of)), base);
+  } catch (error) {
+    // That folders cannot be listed is among the messages.
+    if (error instanceof KitError) return [];
+    throw error;
+  }
+}
+
+function isIn(file: string, folder: string): boolean {
+  return file === folder || file.startsWith(`${folder}/`);
+}
