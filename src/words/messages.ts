@@ -1056,7 +1056,7 @@ export const deskNewPiece = (): string => say("desk-new-piece");
 export const deskNewPieceNone = (): string => say("desk-new-piece-none");
 /** The slip */
 export const deskNewSlip = (): string => say("desk-new-slip");
-/** Picture’s height */
+/** Height */
 export const deskNewHeight = (): string => say("desk-new-height");
 /** Opening */
 export const deskNewOpening = (): string => say("desk-new-opening");
@@ -1068,6 +1068,8 @@ export const deskNewTime = (): string => say("desk-new-time");
 export const deskNewLevelsCount = (): string => say("desk-new-levels-count");
 /** The light has no room in this picture and would be left out. */
 export const deskNewUnlit = (): string => say("desk-new-unlit");
+/** {file} could not be read. Choose it once more. — The browser could not read it; it may have been moved or removed meanwhile. */
+export const deskNewUnread = (args: { readonly file: Word }): string => say("desk-new-unread", args);
 /** The name */
 export const deskNewNames = (): string => say("desk-new-names");
 /** Title */

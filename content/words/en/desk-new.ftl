@@ -111,12 +111,15 @@ desk-new-notes = Noted
 desk-new-piece = The piece
 desk-new-piece-none = The folded book shows here once there is a picture.
 desk-new-slip = The slip
-desk-new-height = Picture’s height
+desk-new-height = Height
 desk-new-opening = Opening
 desk-new-cuts = Cuts
 desk-new-time = Time
 desk-new-levels-count = Levels
 desk-new-unlit = The light has no room in this picture and would be left out.
+
+# The browser could not read it; it may have been moved or removed meanwhile.
+desk-new-unread = { $file } could not be read. Choose it once more.
 
 ## The names, the book, the lamp
 

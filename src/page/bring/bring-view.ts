@@ -131,7 +131,8 @@ class BringTable {
   }
 
   async #send(file: File): Promise<Brought | Refused> {
-    const bytes = new Uint8Array(await file.arrayBuffer());
+    const bytes = await bytesOf(file);
+    if (!bytes) return { refused: say.deskNewUnread({ file: file.name }) };
     return await this.#host.post<Brought>(`/api/new/bring?${new URLSearchParams({ name: file.name })}`, bytes);
   }
 
@@ -234,5 +235,15 @@ class BringTable {
       this.#result.hurdles(made.hurdles);
       this.#tell(say.deskNewToldHurdles());
     }
+  }
+}
+
+/** The bytes of a file; undefined where it is gone since it was chosen. */
+async function bytesOf(file: File): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  try {
+    return new Uint8Array(await file.arrayBuffer());
+  } catch (error) {
+    if (error instanceof DOMException) return undefined;
+    throw error;
   }
 }

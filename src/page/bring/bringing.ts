@@ -66,7 +66,7 @@ export const NOTHING_BROUGHT: Bringing = {
   book: USUAL_BOOK,
   units: "mm",
   light: undefined,
-  draft: true,
+  draft: false,
 };
 
 /** With a picture that was brought, as the program takes it by itself. */
