@@ -2332,6 +2332,54 @@ export const failFlapInGutterDoAuthor = (args: { readonly room: Word; readonly d
 export const failFlapInGutterDoReader = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
 /** Give this seat a wider book.|The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
 export const failFlapInGutterDoTeacher = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
+/** The room for a light is cut, and nothing is cut where corners are folded.|A window closes an opening that is cut, and nothing is cut where corners are folded. */
+export const failNeedsKnifeWhy = (args: { readonly part: Word }): string => say("fail-needs-knife-why", args);
+/** a light, in a kit with foldStyle: corner|an insert, in a kit with foldStyle: corner */
+export const failNeedsKnifeGiven = (args: { readonly part: Word }): string => say("fail-needs-knife-given", args);
+/** nothing that is cut: no light and no insert */
+export const failNeedsKnifeAllowed = (): string => say("fail-needs-knife-allowed");
+/** take light out, or set foldStyle to single or stepped|take insert out, or set foldStyle to single or stepped */
+export const failNeedsKnifeDoAuthor = (args: { readonly part: Word }): string => say("fail-needs-knife-do-author", args);
+/** Choose single or stepped folds. */
+export const failNeedsKnifeDoReader = (): string => say("fail-needs-knife-do-reader");
+/** Set this seat’s foldStyle to single or stepped. */
+export const failNeedsKnifeDoTeacher = (): string => say("fail-needs-knife-do-teacher");
+/** The level “{level}” is the background, so there is no outline for folded corners to show. */
+export const failBackgroundShownWhy = (args: { readonly level: Word }): string => say("fail-background-shown-why", args);
+/** "{level}" as the background and as a level that folded corners show */
+export const failBackgroundShownGiven = (args: { readonly level: Word }): string => say("fail-background-shown-given", args);
+/** shown levels that stand out from the background */
+export const failBackgroundShownAllowed = (): string => say("fail-background-shown-allowed");
+/** make a deeper level the background, or set foldStyle to single or stepped */
+export const failBackgroundShownDoAuthor = (): string => say("fail-background-shown-do-author");
+/** Choose single or stepped folds. */
+export const failBackgroundShownDoReader = (): string => say("fail-background-shown-do-reader");
+/** Set this seat’s foldStyle to single or stepped. */
+export const failBackgroundShownDoTeacher = (): string => say("fail-background-shown-do-teacher");
+/** The leaf is {leafWidth} wide, and {clearance} must stay free at the gutter. A folded corner needs {least}. */
+export const failNoRoomForCornersWhy = (args: { readonly leafWidth: Word; readonly clearance: Word; readonly least: Word }): string => say("fail-no-room-for-corners-why", args);
+/** leaf width {leafWidth} less {clearance} clearance at the gutter */
+export const failNoRoomForCornersGiven = (args: { readonly leafWidth: Word; readonly clearance: Word }): string => say("fail-no-room-for-corners-given", args);
+/** at least {least} for a folded corner */
+export const failNoRoomForCornersAllowed = (args: { readonly least: Word }): string => say("fail-no-room-for-corners-allowed", args);
+/** lower fit.gutterClearance, or choose a wider book */
+export const failNoRoomForCornersDoAuthor = (): string => say("fail-no-room-for-corners-do-author");
+/** Choose a book with wider leaves. */
+export const failNoRoomForCornersDoReader = (): string => say("fail-no-room-for-corners-do-reader");
+/** Give this seat a book with wider leaves. */
+export const failNoRoomForCornersDoTeacher = (): string => say("fail-no-room-for-corners-do-teacher");
+/** At {height} tall, every strip that folded corners would show is shorter than {leastTab}. */
+export const failNothingToShowWhy = (args: { readonly height: Word; readonly leastTab: Word }): string => say("fail-nothing-to-show-why", args);
+/** the picture, of which no leaf would show a strip */
+export const failNothingToShowGiven = (): string => say("fail-nothing-to-show-given");
+/** shapes of the shown levels that are at least {leastTab} tall on the leaves */
+export const failNothingToShowAllowed = (args: { readonly leastTab: Word }): string => say("fail-nothing-to-show-allowed", args);
+/** see that they lie inside the viewBox and are not covered, raise the height, or join levels with fit.corner.levels */
+export const failNothingToShowDoAuthor = (): string => say("fail-nothing-to-show-do-author");
+/** Make the picture taller. */
+export const failNothingToShowDoReader = (): string => say("fail-nothing-to-show-do-reader");
+/** Raise this seat’s height. */
+export const failNothingToShowDoTeacher = (): string => say("fail-nothing-to-show-do-teacher");
 /** The book cannot be opened to {opening} for this picture; {widest} is the widest. */
 export const failOpeningTooWideWhy = (args: { readonly opening: Word; readonly widest: Word }): string => say("fail-opening-too-wide-why", args);
 /** an opening of {opening} */
@@ -2536,6 +2584,20 @@ export const doubtLightWiderThanHole = (args: { readonly diameter: Word; readonl
 export const doubtLevelOutOfReach = (args: { readonly missing: Word; readonly level: Word }): string => say("doubt-level-out-of-reach", args);
 /** One strip was shorter than {leastTab}, too short to fold, and was merged with the next.|{spans} strips on one leaf|{leaves} leaves were shorter than {leastTab}, too short to fold, and were merged with the next. */
 export const doubtMergedSpans = (args: { readonly spans: number; readonly leastTab: Word; readonly leaves: number }): string => say("doubt-merged-spans", args);
+/** Light and window need a knife, so they are left out.|A light needs a knife, so it is left out.|A window needs a knife, so it is left out. */
+export const doubtLeftWithoutKnife = (args: { readonly part: Word }): string => say("doubt-left-without-knife", args);
+/** “{level}” */
+export const doubtLevelName = (args: { readonly level: Word }): string => say("doubt-level-name", args);
+/** Folded corners show one outline, and {levels} is no part of it.|Folded corners show one outline, and {levels} are no part of it. — $levels is a list of names. */
+export const doubtLevelsLeftOut = (args: { readonly count: number; readonly levels: Word }): string => say("doubt-levels-left-out", args);
+/** To join a level to the outline, name it in fit.corner.levels. */
+export const doubtLevelsLeftOutDoAuthor = (): string => say("doubt-levels-left-out-do-author");
+/** On one leaf the picture has up to {most} strips, and a leaf can show only one.|On {leaves} leaves the picture has up to {most} strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on one leaf in {every} or more. */
+export const doubtTurns = (args: { readonly leaves: number; readonly most: Word; readonly every: Word }): string => say("doubt-turns", args);
+/** One part of the picture is so narrow that no leaf has a turn for it. A wider picture or a book with more leaves would help.|{parts} parts of the picture are so narrow that no leaf has a turn for them. A wider picture or a book with more leaves would help. */
+export const doubtUnseenParts = (args: { readonly parts: number }): string => say("doubt-unseen-parts", args);
+/** On one leaf a corner is longer than the {reach} that it may reach inward. It is folded along a steeper crease, so its edge does not lie level.|On {leaves} leaves a corner is longer than the {reach} that it may reach inward. It is folded along a steeper crease, so its edge does not lie level. */
+export const doubtSteepCreases = (args: { readonly leaves: number; readonly reach: Word }): string => say("doubt-steep-creases", args);
 /** One leaf stays unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it.|{unfolded} leaves stay unfolded after the last border leaf, so the picture sits off-centre. Fold {before} leaves before and {after} after to centre it. */
 export const doubtOffCentre = (args: { readonly unfolded: number; readonly before: Word; readonly after: Word }): string => say("doubt-off-centre", args);
 /** In the front matter: borderLeaves: [{before}, {after}]. */
@@ -2552,7 +2614,7 @@ export const offerBorders = (args: { readonly before: Word; readonly after: Word
 export const offerPictureLeaves = (args: { readonly leaves: Word }): string => say("offer-picture-leaves", args);
 /** Make the levels shallower: {depths} */
 export const offerDepths = (args: { readonly depths: Word }): string => say("offer-depths", args);
-/** Use stepped folds|Use single folds */
+/** Use stepped folds|Fold corners only, without a knife|Use single folds */
 export const offerFolds = (args: { readonly style: Word }): string => say("offer-folds", args);
 /** Use a light {diameter} wide */
 export const offerLightWidth = (args: { readonly diameter: Word }): string => say("offer-light-width", args);

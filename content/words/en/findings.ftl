@@ -71,6 +71,43 @@ fail-flap-in-gutter-do-teacher = { $room ->
 
 ## Picture and opening
 
+fail-needs-knife-why = { $part ->
+    [light] The room for a light is cut, and nothing is cut where corners are folded.
+   *[window] A window closes an opening that is cut, and nothing is cut where corners are folded.
+ }
+fail-needs-knife-given = { $part ->
+    [light] a light, in a kit with foldStyle: corner
+   *[window] an insert, in a kit with foldStyle: corner
+ }
+fail-needs-knife-allowed = nothing that is cut: no light and no insert
+fail-needs-knife-do-author = { $part ->
+    [light] take light out, or set foldStyle to single or stepped
+   *[window] take insert out, or set foldStyle to single or stepped
+ }
+fail-needs-knife-do-reader = Choose single or stepped folds.
+fail-needs-knife-do-teacher = Set this seat’s foldStyle to single or stepped.
+
+fail-background-shown-why = The level “{ $level }” is the background, so there is no outline for folded corners to show.
+fail-background-shown-given = "{ $level }" as the background and as a level that folded corners show
+fail-background-shown-allowed = shown levels that stand out from the background
+fail-background-shown-do-author = make a deeper level the background, or set foldStyle to single or stepped
+fail-background-shown-do-reader = Choose single or stepped folds.
+fail-background-shown-do-teacher = Set this seat’s foldStyle to single or stepped.
+
+fail-no-room-for-corners-why = The leaf is { $leafWidth } wide, and { $clearance } must stay free at the gutter. A folded corner needs { $least }.
+fail-no-room-for-corners-given = leaf width { $leafWidth } less { $clearance } clearance at the gutter
+fail-no-room-for-corners-allowed = at least { $least } for a folded corner
+fail-no-room-for-corners-do-author = lower fit.gutterClearance, or choose a wider book
+fail-no-room-for-corners-do-reader = Choose a book with wider leaves.
+fail-no-room-for-corners-do-teacher = Give this seat a book with wider leaves.
+
+fail-nothing-to-show-why = At { $height } tall, every strip that folded corners would show is shorter than { $leastTab }.
+fail-nothing-to-show-given = the picture, of which no leaf would show a strip
+fail-nothing-to-show-allowed = shapes of the shown levels that are at least { $leastTab } tall on the leaves
+fail-nothing-to-show-do-author = see that they lie inside the viewBox and are not covered, raise the height, or join levels with fit.corner.levels
+fail-nothing-to-show-do-reader = Make the picture taller.
+fail-nothing-to-show-do-teacher = Raise this seat’s height.
+
 fail-opening-too-wide-why = The book cannot be opened to { $opening } for this picture; { $widest } is the widest.
 fail-opening-too-wide-given = an opening of { $opening }
 fail-opening-too-wide-allowed = at most { $widest }
@@ -298,6 +335,30 @@ doubt-merged-spans = { $spans ->
        *[other] { $leaves } leaves
     } were shorter than { $leastTab }, too short to fold, and were merged with the next.
  }
+doubt-left-without-knife = { $part ->
+    [both] Light and window need a knife, so they are left out.
+    [light] A light needs a knife, so it is left out.
+   *[window] A window needs a knife, so it is left out.
+ }
+doubt-level-name = “{ $level }”
+# $levels is a list of names.
+doubt-levels-left-out = { $count ->
+    [one] Folded corners show one outline, and { $levels } is no part of it.
+   *[other] Folded corners show one outline, and { $levels } are no part of it.
+ }
+doubt-levels-left-out-do-author = To join a level to the outline, name it in fit.corner.levels.
+doubt-turns = { $leaves ->
+    [one] On one leaf the picture has up to { $most } strips, and a leaf can show only one.
+   *[other] On { $leaves } leaves the picture has up to { $most } strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on one leaf in { $every } or more.
+ }
+doubt-unseen-parts = { $parts ->
+    [one] One part of the picture is so narrow that no leaf has a turn for it. A wider picture or a book with more leaves would help.
+   *[other] { $parts } parts of the picture are so narrow that no leaf has a turn for them. A wider picture or a book with more leaves would help.
+ }
+doubt-steep-creases = { $leaves ->
+    [one] On one leaf a corner is longer than the { $reach } that it may reach inward. It is folded along a steeper crease, so its edge does not lie level.
+   *[other] On { $leaves } leaves a corner is longer than the { $reach } that it may reach inward. It is folded along a steeper crease, so its edge does not lie level.
+ }
 doubt-off-centre = { $unfolded ->
     [one] One leaf stays unfolded after the last border leaf, so the picture sits off-centre. Fold { $before } leaves before and { $after } after to centre it.
    *[other] { $unfolded } leaves stay unfolded after the last border leaf, so the picture sits off-centre. Fold { $before } leaves before and { $after } after to centre it.
@@ -315,6 +376,7 @@ offer-picture-leaves = Let { $leaves } leaves carry the picture
 offer-depths = Make the levels shallower: { $depths }
 offer-folds = { $style ->
     [stepped] Use stepped folds
+    [corner] Fold corners only, without a knife
    *[single] Use single folds
  }
 offer-light-width = Use a light { $diameter } wide

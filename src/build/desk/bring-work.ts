@@ -80,7 +80,13 @@ export class BringWork {
         look.notes = fitting.notes;
       });
       const { picture, ...rest } = kit.kit;
-      return { ...look, map: picture, levels: rest.levels.map(({ name }) => name), kit: rest, lit: lit || !answers.light };
+      return {
+        ...look,
+        map: picture,
+        levels: rest.levels.map(({ name }) => name),
+        kit: rest,
+        lit: lit || !answers.light,
+      };
     } catch (error) {
       return { ...look, hurdles: hurdlesOf(error, this.#nameOf(form)) };
     }

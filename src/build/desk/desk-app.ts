@@ -10,6 +10,7 @@ import { bounded, cookieName, type Gate, gate, OPEN, refuse } from "./gate.ts";
 import { isKey } from "./keys.ts";
 import { newsRoute } from "./news-route.ts";
 import { pageRoutes } from "./page-routes.ts";
+import { pictureRoute } from "./picture-route.ts";
 import { plainPage } from "./plain-page.ts";
 import { printRoute } from "./print-route.ts";
 import { textRoutes } from "./text-routes.ts";
@@ -33,6 +34,7 @@ export function deskApp(desk: Desk, at: () => Gate): Hono {
   app.get(DESK_ROUTES.state, (context) => context.json(desk.state()));
   newsRoute(app, desk);
   textRoutes(app, desk);
+  pictureRoute(app, desk);
   printRoute(app, desk);
   newKitRoutes(app, desk);
   pageRoutes(app, desk);

@@ -1,5 +1,6 @@
 import type { DeskState, PrintAsk } from "../../input/desk/protocol.ts";
 import type { BringRoom } from "./bring-room.ts";
+import type { DrawingThread } from "./drawing-thread.ts";
 import type { News } from "./news.ts";
 import type { PageFiles } from "./page-files.ts";
 import type { Texts } from "./texts.ts";
@@ -20,6 +21,8 @@ export interface Desk {
   readonly site: () => string | undefined;
   /** The folder that the site is served from. */
   readonly output: string;
+  /** What draws for the desk. */
+  readonly drawing: DrawingThread;
   /** Begins to print; how far that is comes as news. */
   readonly print: (asked: PrintAsk) => void;
 }

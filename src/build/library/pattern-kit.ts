@@ -1,3 +1,4 @@
+import { asCutKit } from "../../core/kit/cut-kit.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { fitKit } from "../../core/pattern/fit-kit.ts";
 import type { Pattern } from "../../core/pattern/pattern.ts";
@@ -13,7 +14,7 @@ import * as say from "../../words/messages.ts";
 
 /** Computes the pattern of a kit on its own book. @throws KitError with the place of what does not fit, or of a picture that no leaf shows */
 export function patternKit({ kit, file, placeOf, pictureNotes }: StatedKit): PatternedKit {
-  const result = fitKit(kit);
+  const result = fitKit(asCutKit(kit));
   if (result.fits) {
     const { pattern, findings } = result;
     const ofMotifs = atPlace(file, { placeOf }, () => motifNotes(kit, pattern));

@@ -1,5 +1,6 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
 import type { Outcome } from "../findings/outcome.ts";
+import { asCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FitResult } from "../pattern/compute.ts";
 import { fitKit } from "../pattern/fit-kit.ts";
@@ -47,7 +48,8 @@ export function planBench(kit: Kit): Outcome<BenchPlan> {
   };
 }
 
-function atRulerStep(kit: Kit): FitResult {
+function atRulerStep(stated: Kit): FitResult {
+  const kit = asCutKit(stated);
   const result = fitKit(kit);
   const markStep = stepFor(kit.units, kit.fit.markStep);
   if (!result.fits || Math.abs(markStep - kit.fit.markStep) < 1e-6) return result;
@@ -61,7 +63,7 @@ export function nearestStop(plan: BenchPlan, leaf: LeafNumber): LeafNumber {
 
 /** Tells whether a kit's pattern is still the one that work began with. Lost leaves and units do not count. */
 export function patternRevision(kit: Kit): Outcome<string> {
-  const result = fitKit({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } });
+  const result = fitKit(asCutKit({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } }));
   if (!result.fits) return { failure: result.finding };
   return { value: revisionOf(result.pattern.leaves.map(({ leaf, spans }) => [leaf, spans])) };
 }

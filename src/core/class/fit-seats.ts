@@ -1,6 +1,7 @@
 import { judge } from "../finder/verdict.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
+import { asCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
 import { fitKit } from "../pattern/fit-kit.ts";
 import type { Pattern } from "../pattern/pattern.ts";
@@ -62,7 +63,7 @@ export function fitSeats(seats: readonly Seat[], kits: readonly Kit[], { units, 
 /** One seat's kit on its book, or why not. */
 export function fitSeat(seat: Seat): FittingSeat | { readonly failure: Failure } {
   const kit = refitKit(seat.kit, seat.refit);
-  const result = fitKit(kit);
+  const result = fitKit(asCutKit(kit));
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
   const counts = countsOf(pattern);
@@ -85,7 +86,7 @@ function misfit(seat: Seat, failure: Failure, { kits, spares }: Pick<KitClass, "
 
 /** Whether a book carries a kit as it is, and nothing is to be checked first. */
 function carries(kit: Kit, book: Refit): boolean {
-  const result = fitKit(refitKit(kit, book));
+  const result = fitKit(asCutKit(refitKit(kit, book)));
   return result.fits && judgeFit(result, leastMargins(kit)).kind === "fits";
 }
 

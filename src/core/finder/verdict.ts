@@ -1,4 +1,5 @@
 import type { Failure } from "../findings/failure.ts";
+import { asCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
 import { fitKit } from "../pattern/fit-kit.ts";
 import { countsOf, effortOf } from "../plan/effort.ts";
@@ -19,7 +20,7 @@ export type Verdict =
 
 /** Computes the kit in a book, light and window included. An offer is a change with which the whole kit fits, and not poorly. */
 export function judge(kit: Kit, book: Refit): Verdict {
-  const result = fitKit(refitKit(kit, book));
+  const result = fitKit(asCutKit(refitKit(kit, book)));
   if (result.fits)
     return {
       ...judgeFit(result, leastMargins(kit)),

@@ -33,6 +33,26 @@ export type GraveDoubt =
 export type SlightDoubt =
   | { readonly kind: "level-out-of-reach"; readonly level: number; readonly missing: number }
   | { readonly kind: "merged-spans"; readonly spans: number; readonly leaves: number; readonly leastTab: number }
+  | {
+      /** A kit that is cut otherwise is folded by corners, so it has no room for these. */
+      readonly kind: "left-without-knife";
+      readonly light: boolean;
+      readonly window: boolean;
+    }
+  /** Levels that a kit folded by corners does not show. */
+  | { readonly kind: "levels-left-out"; readonly levels: readonly number[] }
+  | {
+      /** Leaves meet the picture several times, and take turns. */
+      readonly kind: "turns";
+      readonly leaves: number;
+      readonly most: number;
+      /** Each part is shown at least by every so-many-th leaf. */
+      readonly every: number;
+    }
+  /** Parts of the picture so narrow that no leaf had a turn for them. */
+  | { readonly kind: "unseen-parts"; readonly parts: number }
+  /** Corners longer than the leaf has room for at 45°. */
+  | { readonly kind: "steep-creases"; readonly leaves: number; readonly reach: number }
   | { readonly kind: "off-centre"; readonly unfolded: number; readonly before: number; readonly after: number };
 
 const GRAVE: readonly Doubt["kind"][] = [

@@ -11,6 +11,7 @@ export type Failure =
   | LevelFailure
   | FitFailure
   | FlapFailure
+  | CornerFailure
   | LostLeafFailure
   | FlatPicture
   | LightFailure
@@ -73,6 +74,25 @@ export interface FlapFailure {
   readonly deepest: number;
   readonly foldStyle: FoldStyle;
 }
+
+/** What keeps a kit from being folded by corners, without a knife. */
+export type CornerFailure =
+  | {
+      /** Room for a light is cut, and so are the leaves behind a window. */
+      readonly kind: "needs-knife";
+      readonly part: "light" | "window";
+    }
+  /** The background is among the levels that are shown, so there is no outline to fold. */
+  | { readonly kind: "background-shown"; readonly level: number }
+  | {
+      readonly kind: "no-room-for-corners";
+      readonly leafWidth: number;
+      readonly clearance: number;
+      /** How far inward a folded corner reaches at least. */
+      readonly least: number;
+    }
+  /** No leaf has a stretch of the picture that is long enough. */
+  | { readonly kind: "nothing-to-show"; readonly height: number; readonly leastTab: number };
 
 /** No opening, height or count of leaves shows the picture in its shape, or not on the leaf. */
 export type FitFailure =

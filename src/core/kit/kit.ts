@@ -8,6 +8,7 @@ import type { FoldStyle } from "../spans/fold-style.ts";
 import type { UnitSystem } from "../units/length.ts";
 import type { MotifWish } from "../window/motif.ts";
 import type { WindowWish } from "../window/window.ts";
+import type { CornerWish } from "./corner-wish.ts";
 import type { Priced, SupplyId, SupplyUnit } from "./supply-id.ts";
 
 /** A depth of the picture. Kits list levels front to back; level 1 is the first. */
@@ -31,6 +32,8 @@ export interface FitWish {
   readonly markStep: number;
   readonly leastTab: number;
   readonly foldStyle: FoldStyle;
+  /** How leaves are folded where the style is by corners. */
+  readonly corner: CornerWish;
   /** What leaves are cut with. */
   readonly cutWith: "knife" | "scissors";
   /** What holds a loose flap: a pin-head of wet glue, or a glue dot. */

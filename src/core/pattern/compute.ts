@@ -1,11 +1,11 @@
 import { caliper } from "../book/book.ts";
 import { type LeafNumber, leafNumber } from "../book/leaf-number.ts";
 import { bookPageOf, numberLeaves } from "../book/numbering.ts";
-import { boardWidth, tipWidth } from "../fan/front.ts";
 import { restingOpening } from "../fan/resting.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import { isFailure, type Outcome } from "../findings/outcome.ts";
+import { asCutKit } from "../kit/cut-kit.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import type { LightWish } from "../light/light.ts";
 import { cutPocket, largestIn, type PocketBook } from "../light/pocket.ts";
@@ -13,18 +13,19 @@ import { regionRows } from "../light/region-rows.ts";
 import type { Span } from "../spans/span.ts";
 import { tacksOf } from "../spans/tacks.ts";
 import { makeWindow } from "../window/make-window.ts";
+import { describeFit } from "./describe-fit.ts";
 import { doubtsOf } from "./doubts.ts";
 import { boxOfFace, curveOfFace, type Face, faceOf, layOutPicture } from "./face.ts";
 import { type FoldedLeaf, foldLeaves } from "./fold.ts";
 import { holdWidthOf } from "./hold-width.ts";
-import { depthsOf, type Fit, type Pattern, type PatternLeaf } from "./pattern.ts";
+import { depthsOf, type Pattern, type PatternBase, type PatternLeaf } from "./pattern.ts";
 
 /** Whether a book carries a kit: with the pattern and what may disappoint, or why it does not. */
-export type FitResult =
-  | { readonly fits: true; readonly pattern: Pattern; readonly findings: readonly Doubt[] }
+export type FitResult<Found extends PatternBase = Pattern> =
+  | { readonly fits: true; readonly pattern: Found; readonly findings: readonly Doubt[] }
   | { readonly fits: false; readonly finding: Failure };
 
-/** Computes the whole pattern of a kit for its book: fan, picture leaves, spans, cuts, tacks, pocket, window. Pure: no files, no clock. */
+/** Computes the whole pattern of a kit that is cut, for its book: fan, picture leaves, spans, cuts, tacks, pocket, window. Pure: no files, no clock. */
 export function computePattern(kit: Kit): FitResult {
   const layout = layOutPicture(kit);
   if (isFailure(layout)) return { fits: false, finding: layout.failure };
@@ -33,14 +34,19 @@ export function computePattern(kit: Kit): FitResult {
 }
 
 /** The pattern of a kit that is laid out, before light and window. */
-export function openPattern(kit: Kit, face: Face): Pattern {
+export function openPattern(stated: Kit, face: Face): Pattern {
+  const kit = asCutKit(stated);
   const folded = foldLeaves(kit, face);
   const leaves = nameLeaves(kit, folded.leaves);
+  const fit = describeFit(kit, face, kit.fit.foldStyle, {
+    holdWidth: holdWidthOf(face.fan, kit.levels, leaves),
+    restingOpening: restingOf(kit, leaves),
+  });
   return {
     book: kit.book,
     levels: kit.levels,
     background: backgroundLevel(kit.levels),
-    fit: describeFit(kit, face, leaves),
+    fit,
     leaves,
     merged: folded.merged,
     lostLeaves: kit.fit.lostLeaves,
@@ -142,34 +148,17 @@ function pocketBook(kit: Kit, face: Face, leaves: readonly FoldedLeaf[], level: 
   };
 }
 
-function describeFit(kit: Kit, face: Face, leaves: readonly PatternLeaf[]): Fit {
-  const { book, fit } = kit;
-  const depths = depthsOf(kit.levels);
+function restingOf({ book, fit, levels }: Kit, leaves: readonly PatternLeaf[]): number {
   const stack = {
     leafWidth: book.leafWidth,
     blockThickness: book.blockThickness,
     caliper: caliper(book),
     unfolded: book.leaves - leaves.length,
     flapBulk: fit.flapBulk,
-    depths,
+    depths: depthsOf(levels),
   };
-  const spans = leaves.map((leaf) => leaf.spans);
-  return {
-    firstLeaf: leafNumber(face.range.first + 1),
-    lastLeaf: leafNumber(face.range.first + face.range.count),
-    opening: face.solution.opening,
-    spine: fit.spine,
-    view: fit.view,
-    head: face.head,
-    height: face.solution.height,
-    width: face.solution.width,
-    stretch: face.solution.stretch,
-    tipWidth: tipWidth(face.fan, face.range, depths[0]!),
-    holdWidth: holdWidthOf(face.fan, kit.levels, leaves),
-    boardWidth: boardWidth(face.fan, book.square, book.boardThickness),
-    restingOpening: restingOpening(stack, spans),
-    foldStyle: fit.foldStyle,
-    markStep: fit.markStep,
-    leastTab: fit.leastTab,
-  };
+  return restingOpening(
+    stack,
+    leaves.map((leaf) => leaf.spans),
+  );
 }

@@ -6,16 +6,13 @@ import { boxOf } from "../geometry/box.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { levelExtents } from "../picture/level-extents.ts";
 import type { Face } from "./face.ts";
-import { type Pattern, pictureLeaves } from "./pattern.ts";
+import { type Pattern, type PatternBase, pictureLeaves } from "./pattern.ts";
 
 /** What can be made but may disappoint, the graver things first. */
 export function doubtsOf(kit: Kit, pattern: Pattern, face: Face): Doubt[] {
   const found = [
-    caliperDoubt(kit),
-    unnumberedDoubt(kit),
-    springDoubt(pattern),
-    coarseDoubt(pattern),
-    shapeDoubt(pattern),
+    ...bookDoubts(kit),
+    ...shapeDoubts(pattern),
     floorDoubt(pattern),
     holeDoubt(pattern),
     ...reachDoubts(kit, face),
@@ -23,6 +20,16 @@ export function doubtsOf(kit: Kit, pattern: Pattern, face: Face): Doubt[] {
     centreDoubt(kit, pattern),
   ];
   return found.filter((doubt) => doubt !== undefined);
+}
+
+/** Whether a book was measured and counted right. */
+export function bookDoubts(kit: Kit): (Doubt | undefined)[] {
+  return [caliperDoubt(kit), unnumberedDoubt(kit)];
+}
+
+/** Whether the book closes as far as the picture wants, and shows it finely and in its shape. */
+export function shapeDoubts(pattern: PatternBase): (Doubt | undefined)[] {
+  return [springDoubt(pattern), coarseDoubt(pattern), shapeDoubt(pattern)];
 }
 
 /** A caliper that cannot be right: pages and leaves may have been mixed up. */
@@ -43,7 +50,7 @@ function unnumberedDoubt({ book }: Kit): Doubt | undefined {
   return unnumbered <= UNNUMBERED * leaves ? undefined : { kind: "unnumbered-leaves", lastPage, unnumbered, leaves };
 }
 
-function springDoubt({ fit }: Pattern): Doubt | undefined {
+function springDoubt({ fit }: PatternBase): Doubt | undefined {
   const { opening, restingOpening } = fit;
   return opening >= restingOpening ? undefined : { kind: "springs-open", opening, resting: restingOpening };
 }
@@ -52,7 +59,7 @@ function springDoubt({ fit }: Pattern): Doubt | undefined {
 const COARSE = 3;
 
 /** A leaf is one column of the picture. */
-function coarseDoubt(pattern: Pattern): Doubt | undefined {
+function coarseDoubt(pattern: PatternBase): Doubt | undefined {
   const leaves = pictureLeaves(pattern).length;
   const column = pattern.fit.width / Math.max(1, leaves - 1);
   return column <= COARSE ? undefined : { kind: "coarse", leaves, column };
@@ -61,7 +68,7 @@ function coarseDoubt(pattern: Pattern): Doubt | undefined {
 /** Share by which a picture may come out wider or narrower than drawn before it is told. */
 const STRETCHED = 0.01;
 
-function shapeDoubt({ fit }: Pattern): Doubt | undefined {
+function shapeDoubt({ fit }: PatternBase): Doubt | undefined {
   const { stretch } = fit;
   return Math.abs(stretch - 1) < STRETCHED ? undefined : { kind: "out-of-shape", stretch };
 }
@@ -113,13 +120,13 @@ function extentOf(kit: Kit, face: Face, level: number): [number, number] | undef
   return [least * face.front.width, most * face.front.width];
 }
 
-function mergedDoubt({ fit }: Kit, { merged }: Pattern): Doubt | undefined {
+export function mergedDoubt({ fit }: Kit, { merged }: PatternBase): Doubt | undefined {
   if (merged.length === 0) return undefined;
   const leaves = new Set(merged.map((span) => span.leaf)).size;
   return { kind: "merged-spans", spans: merged.length, leaves, leastTab: fit.leastTab };
 }
 
-function centreDoubt({ book, fit }: Kit, pattern: Pattern): Doubt | undefined {
+export function centreDoubt({ book, fit }: Kit, pattern: PatternBase): Doubt | undefined {
   const [before, after] = fit.borderLeaves;
   const unfolded = book.leaves - (pattern.fit.lastLeaf + after);
   if (unfolded === 0) return undefined;

@@ -4,12 +4,14 @@ import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
 import type { Outcome } from "../findings/outcome.ts";
 import { type FaceMap, layFaces } from "../fit/face.ts";
 import { type Solution, solveFit } from "../fit/solve.ts";
+import { frontDepth } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { PictureBox } from "../light/region-rows.ts";
 import { roundTo } from "../units/length.ts";
 import {
   advisedOnLeaf,
   bookFailure,
+  cornerFailure,
   flapFailure,
   levelFailure,
   lostLeafFailure,
@@ -33,7 +35,8 @@ export interface Face extends Layout {
 
 /** Lays a kit's picture out on its book without folding a leaf, or says why it cannot be. */
 export function layOutPicture(kit: Kit): Outcome<Layout> {
-  const failure = bookFailure(kit) ?? levelFailure(kit) ?? flapFailure(kit) ?? openingFailure(kit);
+  const failure =
+    bookFailure(kit) ?? levelFailure(kit) ?? flapFailure(kit) ?? cornerFailure(kit) ?? openingFailure(kit);
   if (failure) return { failure };
   const { book, fit } = kit;
   const first = fit.borderLeaves[0];
@@ -46,7 +49,7 @@ export function layOutPicture(kit: Kit): Outcome<Layout> {
   };
   const solution = solveFit(fit.shape, {
     fan,
-    frontDepth: kit.levels[0]!.depth,
+    frontDepth: frontDepth(kit),
     view: fit.view,
     firstIndex: first,
     mostLeaves: book.leaves - first - fit.borderLeaves[1],
@@ -62,14 +65,14 @@ export function layOutPicture(kit: Kit): Outcome<Layout> {
 
 /** The face of a kit that is laid out. */
 export function faceOf(kit: Kit, layout: Layout): Face {
-  const front = layFront(layout.fan, layout.range, kit.levels[0]!.depth, kit.fit.view);
+  const front = layFront(layout.fan, layout.range, frontDepth(kit), kit.fit.view);
   const lost = kit.fit.lostLeaves.map((leaf) => leaf - 1 - layout.range.first);
   return { ...layout, front, faces: layFaces(front, lost) };
 }
 
 /** The curve through a face's front tips. */
 export function curveOfFace(kit: Kit, face: Face): FrontCurve {
-  return frontCurve(face.fan, face.range, face.front, kit.levels[0]!.depth);
+  return frontCurve(face.fan, face.range, face.front, frontDepth(kit));
 }
 
 export function boxOfFace(face: Face): PictureBox {

@@ -1,10 +1,11 @@
 import type { Fan } from "../fan/fan.ts";
 import { layFront } from "../fan/front.ts";
 import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
-import type { Pattern } from "./pattern.ts";
+import { frontDepth } from "../kit/cut-kit.ts";
+import type { PatternBase } from "./pattern.ts";
 
 /** The fan of a computed pattern. */
-export function fanOf(pattern: Pattern): Fan {
+export function fanOf(pattern: PatternBase): Fan {
   const { book, fit } = pattern;
   return {
     leaves: book.leaves,
@@ -17,10 +18,10 @@ export function fanOf(pattern: Pattern): Fan {
 }
 
 /** The curve through the front tips of a computed pattern. */
-export function curveOf(pattern: Pattern): FrontCurve {
+export function curveOf(pattern: PatternBase): FrontCurve {
   const { fit } = pattern;
   const fan = fanOf(pattern);
   const range = { first: fit.firstLeaf - 1, count: fit.lastLeaf - fit.firstLeaf + 1 };
-  const depth = pattern.levels[0]!.depth;
+  const depth = frontDepth(pattern);
   return frontCurve(fan, range, layFront(fan, range, depth, fit.view), depth);
 }

@@ -1,8 +1,8 @@
-import type { Kit } from "../kit/kit.ts";
+import type { CutKit } from "../kit/cut-kit.ts";
 import { computePattern, type FitResult } from "./compute.ts";
 
 /** Whether a kit can be made on its book, whoever asks: its pattern, which must cut some leaf, or why there is none. */
-export function fitKit(kit: Kit): FitResult {
+export function fitKit(kit: CutKit): FitResult {
   const result = computePattern(kit);
   if (!result.fits || result.pattern.leaves.some(({ cuts }) => cuts.length > 0)) return result;
   const { height, leastTab } = result.pattern.fit;

@@ -3,9 +3,16 @@ import { plateLeaves } from "../book/last-page.ts";
 import { leafNumber } from "../book/leaf-number.ts";
 import { leavesNeeded } from "../book/numbering.ts";
 import type { LeafRange } from "../fan/front.ts";
-import type { BookFailure, FitFailure, FlapFailure, LevelFailure, LostLeafFailure } from "../findings/failure.ts";
+import type {
+  BookFailure,
+  CornerFailure,
+  FitFailure,
+  FlapFailure,
+  LevelFailure,
+  LostLeafFailure,
+} from "../findings/failure.ts";
 import { type Solution, widestOpening } from "../fit/solve.ts";
-import { type Kit, misplacedLevel } from "../kit/kit.ts";
+import { backgroundLevel, type Kit, misplacedLevel } from "../kit/kit.ts";
 
 /** The printed pages, plates and borders must find room in the book. */
 export function bookFailure({ book, fit }: Kit): BookFailure | undefined {
@@ -38,13 +45,15 @@ export function levelFailure({ levels }: Kit): LevelFailure | undefined {
 
 /**
  * A flap must not run into the gutter. Single: a flap of depth d reaches 2d inward. Stepped: the leaf is folded at the
- * front depth d₁ first, so the second flap at depth d reaches 2d − d₁.
+ * front depth d₁ first, so the second flap at depth d reaches 2d − d₁. Folded by corners, only leaves that show nothing are
+ * folded straight, at the background's line.
  */
 export function flapFailure(kit: Kit): FlapFailure | undefined {
   const { leafWidth } = kit.book;
   const { foldStyle, gutterClearance: clearance } = kit.fit;
   const front = kit.levels[0]!.depth;
-  for (const [i, { depth }] of kit.levels.entries()) {
+  for (const [i, { depth, background }] of kit.levels.entries()) {
+    if (foldStyle === "corner" && !(background && kit.fit.corner.empty === "line")) continue;
     const second = foldStyle === "stepped" && i > 0;
     const reach = second ? 2 * depth - front : 2 * depth;
     if (reach + clearance <= leafWidth + 1e-9) continue;
@@ -52,6 +61,21 @@ export function flapFailure(kit: Kit): FlapFailure | undefined {
     return { kind: "flap-in-gutter", level: i + 1, depth, reach, leafWidth, clearance, deepest, foldStyle };
   }
   return undefined;
+}
+
+/** A folded corner reaches at least so far inward, mm (common practice, no source). */
+const LEAST_CORNER = 10;
+
+/** What a kit cannot have that is folded by corners, or what its leaves have no room for. */
+export function cornerFailure({ book, fit, levels, light, insert }: Kit): CornerFailure | undefined {
+  if (fit.foldStyle !== "corner") return undefined;
+  if (light || insert) return { kind: "needs-knife", part: light ? "light" : "window" };
+  const level = backgroundLevel(levels);
+  if (fit.corner.levels.includes(level)) return { kind: "background-shown", level };
+  const { leafWidth } = book;
+  const { gutterClearance: clearance } = fit;
+  if (leafWidth - clearance >= LEAST_CORNER) return undefined;
+  return { kind: "no-room-for-corners", leafWidth, clearance, least: LEAST_CORNER };
 }
 
 /** Flat on the table is the widest that a picture seen from the front can be opened. */

@@ -4,13 +4,13 @@ import type { LeafName } from "../book/numbering.ts";
 import type { Viewpoint } from "../fan/front.ts";
 import type { Level } from "../kit/kit.ts";
 import type { Pocket } from "../light/light.ts";
-import type { FoldStyle } from "../spans/fold-style.ts";
+import type { FoldStyle, KnifeStyle } from "../spans/fold-style.ts";
 import type { Cut, MergedSpan, Span } from "../spans/span.ts";
 import type { Tack } from "../spans/tacks.ts";
 import type { BookWindow } from "../window/window.ts";
 
 /** The kit matched to its book. Lengths mm, angles radians. */
-export interface Fit {
+export interface Fit<Style extends FoldStyle = KnifeStyle> {
   readonly firstLeaf: LeafNumber;
   readonly lastLeaf: LeafNumber;
   readonly opening: number;
@@ -29,19 +29,23 @@ export interface Fit {
   readonly boardWidth: number;
   /** The opening below which the folded book will not close. */
   readonly restingOpening: number;
-  readonly foldStyle: FoldStyle;
+  readonly foldStyle: Style;
   readonly markStep: number;
   readonly leastTab: number;
 }
 
-/** One folded leaf. */
-export interface PatternLeaf {
+/** One folded leaf, however it is folded. */
+export interface PatternLeafBase {
   readonly leaf: LeafNumber;
   /** 1, 3, 5 … on picture leaves, null on border leaves. */
   readonly patternPage: number | null;
   /** Printed recto, null where the leaf is unnumbered. */
   readonly bookPage: number | null;
   readonly name: LeafName;
+}
+
+/** One leaf that is cut and folded. */
+export interface PatternLeaf extends PatternLeafBase {
   /** Front-view x of the tip at each level. */
   readonly x: readonly number[];
   readonly spans: readonly Span[];
@@ -53,17 +57,25 @@ export interface MergedOnLeaf extends MergedSpan {
   readonly leaf: LeafNumber;
 }
 
-/** Everything that a maker needs to mark, cut and fold; in book order. */
-export interface Pattern {
+/** What a pattern says of its book, whichever way its leaves are made. Lengths mm. */
+export interface PatternBase {
   readonly book: Book;
   readonly levels: readonly Level[];
   /** Number of the background level, from 1. */
   readonly background: number;
-  readonly fit: Fit;
-  readonly leaves: readonly PatternLeaf[];
+  readonly fit: Fit<FoldStyle>;
+  readonly leaves: readonly PatternLeafBase[];
   readonly merged: readonly MergedOnLeaf[];
   /** Leaves that are left out because they were skipped or torn. */
   readonly lostLeaves: readonly LeafNumber[];
+}
+
+/** Everything that a maker needs to mark, cut and fold; in book order. */
+export interface Pattern extends PatternBase {
+  /** Only a kit that is folded by corners has it. */
+  readonly corner?: undefined;
+  readonly fit: Fit;
+  readonly leaves: readonly PatternLeaf[];
   /** Room for the light, where the kit has one. */
   readonly pocket: Pocket | undefined;
   /** The window, where the kit has one. */
@@ -71,7 +83,7 @@ export interface Pattern {
 }
 
 /** The leaves that carry the picture. */
-export function pictureLeaves(pattern: Pick<Pattern, "leaves">): PatternLeaf[] {
+export function pictureLeaves<Leaf extends PatternLeafBase>(pattern: { readonly leaves: readonly Leaf[] }): Leaf[] {
   return pattern.leaves.filter((leaf) => leaf.patternPage !== null);
 }
 

@@ -62,7 +62,7 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
     diameter: refit.lightDiameter ?? kit.light.diameter,
     height: refit.lightHeight ?? kit.light.height,
   };
-  return {
+  return withoutKnife({
     ...kit,
     units: refit.units ?? kit.units,
     levels,
@@ -82,7 +82,16 @@ export function refitKit(kit: Kit, refit: Refit): Kit {
       flapBulk: refit.flapBulk ?? kit.fit.flapBulk,
       lostLeaves: refit.lostLeaves ?? kit.fit.lostLeaves,
     },
-  };
+  });
+}
+
+/** A kit that is folded by corners has nothing that is cut: it goes without its light and its window, and says so. */
+function withoutKnife(kit: Kit): Kit {
+  const { fit, light, insert } = kit;
+  if (fit.foldStyle !== "corner" || !(light || insert)) return kit;
+  const dropped = [...(light ? ["light" as const] : []), ...(insert ? ["window" as const] : [])];
+  const corner = { ...fit.corner, dropped };
+  return { ...kit, light: undefined, cells: undefined, insert: undefined, motifs: [], fit: { ...fit, corner } };
 }
 
 function shapeOf(kit: Kit, { height, openingDegrees, pictureLeaves }: Refit): Shape {

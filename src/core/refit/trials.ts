@@ -1,4 +1,5 @@
 import { isFailure } from "../findings/outcome.ts";
+import { asCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FitResult } from "../pattern/compute.ts";
 import { layOutPicture } from "../pattern/face.ts";
@@ -38,7 +39,7 @@ export class Trials {
   /** A kit's whole pattern, or why there is none; undefined where there is no more trying. */
   whole(kit: Kit): FitResult | undefined {
     const window = kit.light || kit.insert ? WINDOW_AS_LEAVES : 0;
-    return this.#take(kit.book.leaves + window) ? fitKit(kit) : undefined;
+    return this.#take(kit.book.leaves + window) ? fitKit(asCutKit(kit)) : undefined;
   }
 
   #take(leaves: number): boolean {

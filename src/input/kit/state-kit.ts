@@ -1,3 +1,4 @@
+import { PLAIN_CORNERS } from "../../core/kit/corner-wish.ts";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
@@ -95,6 +96,7 @@ function toKit(
       markStep: fit.markStep ?? rulerStep(data.units, "fine"),
       leastTab: fit.leastTab,
       foldStyle: fit.foldStyle,
+      corner: PLAIN_CORNERS,
       cutWith: fit.cutWith,
       tackWith: fit.tackWith,
       gutterClearance: fit.gutterClearance,

@@ -1,4 +1,5 @@
 import type { Failure } from "../../core/findings/failure.ts";
+import { asCutKit } from "../../core/kit/cut-kit.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { fitKit } from "../../core/pattern/fit-kit.ts";
 import { betterOffers } from "../../core/refit/better-offers.ts";
@@ -45,7 +46,7 @@ export function viewOf(
   kit: Kit,
   draw: DrawStep,
 ): { readonly view: KitView } | { readonly failure: Failure } {
-  const result = fitKit(kit);
+  const result = fitKit(asCutKit(kit));
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
   return { view: viewKitWith(draw, { kit, pattern, findings, pictureNotes: [] }, data.cautions) };

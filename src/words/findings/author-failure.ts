@@ -33,6 +33,14 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
     case "levels-out-of-order":
     case "flap-in-gutter":
       return ["levels", failure.level - 1];
+    case "needs-knife":
+      return [failure.part === "light" ? "light" : "insert"];
+    case "background-shown":
+      return ["fit", "foldStyle"];
+    case "no-room-for-corners":
+      return ["fit", "gutterClearance"];
+    case "nothing-to-show":
+      return ["picture", "levels"];
     case "opening-too-wide":
       return ["fit", "opening"];
     case "picture-off-leaf":
@@ -68,6 +76,10 @@ const GIVEN: FailureMessages = {
   "too-few-leaves": say.failTooFewLeavesGiven,
   "levels-out-of-order": say.failLevelsOutOfOrderGiven,
   "flap-in-gutter": say.failFlapInGutterGiven,
+  "needs-knife": say.failNeedsKnifeGiven,
+  "background-shown": say.failBackgroundShownGiven,
+  "no-room-for-corners": say.failNoRoomForCornersGiven,
+  "nothing-to-show": say.failNothingToShowGiven,
   "opening-too-wide": say.failOpeningTooWideGiven,
   "picture-off-leaf": say.failPictureOffLeafGiven,
   "picture-too-narrow": say.failPictureTooNarrowGiven,
@@ -91,6 +103,10 @@ const ALLOWED: FailureMessages = {
   "too-few-leaves": say.failTooFewLeavesAllowed,
   "levels-out-of-order": say.failLevelsOutOfOrderAllowed,
   "flap-in-gutter": say.failFlapInGutterAllowed,
+  "needs-knife": say.failNeedsKnifeAllowed,
+  "background-shown": say.failBackgroundShownAllowed,
+  "no-room-for-corners": say.failNoRoomForCornersAllowed,
+  "nothing-to-show": say.failNothingToShowAllowed,
   "opening-too-wide": say.failOpeningTooWideAllowed,
   "picture-off-leaf": say.failPictureOffLeafAllowed,
   "picture-too-narrow": say.failPictureTooNarrowAllowed,
@@ -114,6 +130,10 @@ const REMEDY: FailureMessages = {
   "too-few-leaves": say.failTooFewLeavesDoAuthor,
   "levels-out-of-order": say.failLevelsOutOfOrderDoAuthor,
   "flap-in-gutter": say.failFlapInGutterDoAuthor,
+  "needs-knife": say.failNeedsKnifeDoAuthor,
+  "background-shown": say.failBackgroundShownDoAuthor,
+  "no-room-for-corners": say.failNoRoomForCornersDoAuthor,
+  "nothing-to-show": say.failNothingToShowDoAuthor,
   "opening-too-wide": say.failOpeningTooWideDoAuthor,
   "picture-off-leaf": say.failPictureOffLeafDoAuthor,
   "picture-too-narrow": say.failPictureTooNarrowDoAuthor,

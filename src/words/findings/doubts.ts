@@ -1,6 +1,7 @@
 import type { Doubt } from "../../core/findings/doubt.ts";
 import { angleText } from "../angles.ts";
 import { formatSize, sayLength } from "../lengths.ts";
+import { listText } from "../lists.ts";
 import * as say from "../messages.ts";
 import { decimal } from "../numbers.ts";
 import type { Telling } from "./failure-figures.ts";
@@ -44,6 +45,20 @@ export function doubtText(doubt: Doubt, { units, levels }: Telling): string {
         leaves: doubt.leaves,
         leastTab: sayLength(doubt.leastTab, units),
       });
+    case "left-without-knife":
+      return say.doubtLeftWithoutKnife({
+        part: doubt.light && doubt.window ? "both" : doubt.light ? "light" : "window",
+      });
+    case "levels-left-out": {
+      const names = doubt.levels.map((level) => say.doubtLevelName({ level: levels[level - 1]!.name }));
+      return say.doubtLevelsLeftOut({ count: names.length, levels: listText(names) });
+    }
+    case "turns":
+      return say.doubtTurns({ leaves: doubt.leaves, most: doubt.most, every: doubt.every });
+    case "unseen-parts":
+      return say.doubtUnseenParts({ parts: doubt.parts });
+    case "steep-creases":
+      return say.doubtSteepCreases({ leaves: doubt.leaves, reach: sayLength(doubt.reach, units) });
     case "off-centre":
       return say.doubtOffCentre({ unfolded: doubt.unfolded, before: doubt.before, after: doubt.after });
   }
@@ -57,6 +72,8 @@ export function authorDoubt(doubt: Doubt, telling: Telling): string {
       return `${text} ${say.doubtOutOfShapeDoAuthor()}`;
     case "narrow-floor":
       return `${text} ${say.doubtNarrowFloorDoAuthor()}`;
+    case "levels-left-out":
+      return `${text} ${say.doubtLevelsLeftOutDoAuthor()}`;
     case "off-centre":
       return `${text} ${say.doubtOffCentreDoAuthor({ before: doubt.before, after: doubt.after })}`;
     default:

@@ -67,6 +67,17 @@ const FIGURES = {
     room: roomFor(failure.deepest, BOUNDS.depth),
     style: failure.foldStyle,
   }),
+  "needs-knife": ({ part }: Of<"needs-knife">) => ({ part }),
+  "background-shown": ({ level }: Of<"background-shown">, { levels }: Telling) => ({ level: levels[level - 1]!.name }),
+  "no-room-for-corners": (failure: Of<"no-room-for-corners">, { units }: Telling) => ({
+    leafWidth: sayLength(failure.leafWidth, units, undefined, 2),
+    clearance: sayLength(failure.clearance, units, undefined, 2),
+    least: sayLength(failure.least, units),
+  }),
+  "nothing-to-show": ({ height, leastTab }: Of<"nothing-to-show">, { units }: Telling) => ({
+    height: sayLength(height, units, undefined, 2),
+    leastTab: sayLength(leastTab, units, undefined, 2),
+  }),
   "opening-too-wide": ({ opening, widest }: Of<"opening-too-wide">) => ({
     opening: angleText(opening),
     widest: angleText(widest),

@@ -13,6 +13,11 @@ const GRAVE: Readonly<Record<Doubt["kind"], boolean>> = {
   "light-wider-than-hole": true,
   "level-out-of-reach": false,
   "merged-spans": false,
+  "left-without-knife": false,
+  "levels-left-out": false,
+  turns: false,
+  "unseen-parts": false,
+  "steep-creases": false,
   "off-centre": false,
 };
 
@@ -23,6 +28,10 @@ const OF_LIGHT: Readonly<Record<Failure["kind"], boolean>> = {
   "too-few-leaves": false,
   "levels-out-of-order": false,
   "flap-in-gutter": false,
+  "needs-knife": false,
+  "background-shown": false,
+  "no-room-for-corners": false,
+  "nothing-to-show": false,
   "opening-too-wide": false,
   "picture-off-leaf": false,
   "picture-too-narrow": false,

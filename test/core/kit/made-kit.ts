@@ -1,5 +1,6 @@
 import type { Book } from "../../../src/core/book/book.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import { PLAIN_CORNERS } from "../../../src/core/kit/corner-wish.ts";
 import type { FitWish, Kit } from "../../../src/core/kit/kit.ts";
 import type { LightWish } from "../../../src/core/light/light.ts";
 import type { LevelMap } from "../../../src/core/picture/level-map.ts";
@@ -52,6 +53,7 @@ const FIT: FitWish = {
   markStep: 1,
   leastTab: 3,
   foldStyle: "single",
+  corner: PLAIN_CORNERS,
   cutWith: "knife",
   tackWith: "dots",
   gutterClearance: 5,

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { asCutKit } from "../../../src/core/kit/cut-kit.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
 import { fitKit } from "../../../src/core/pattern/fit-kit.ts";
 import { madeKit } from "../kit/made-kit.ts";
 
 const at = (height: number) =>
-  madeKit({ fit: { borderLeaves: [10, 10], shape: { solve: "opening", pictureLeaves: "fill", height } } });
+  asCutKit(madeKit({ fit: { borderLeaves: [10, 10], shape: { solve: "opening", pictureLeaves: "fill", height } } }));
 
 describe("fitKit(kit)", () => {
   // The square is 0.6 of the picture, and strips under 3 mm are merged: of 40 mm it is 24 high, of 4 mm it is 2.4.

@@ -1,6 +1,7 @@
 import type { Book } from "../../../src/core/book/book.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Fan } from "../../../src/core/fan/fan.ts";
+import { PLAIN_CORNERS } from "../../../src/core/kit/corner-wish.ts";
 import type { FitWish, Kit, Level } from "../../../src/core/kit/kit.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
@@ -36,6 +37,7 @@ export const FIT: FitWish = {
   markStep: 0.5,
   leastTab: 3,
   foldStyle: "single",
+  corner: PLAIN_CORNERS,
   cutWith: "knife",
   tackWith: "dots",
   gutterClearance: 0,

@@ -2,6 +2,7 @@ import { FillRule as ClipperRule, ClipType, type Path64, PathType } from "clippe
 import { Clipper64 } from "clipper2-ts/dist/Engine.js";
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import { asCutKit } from "../../../src/core/kit/cut-kit.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { fitKit } from "../../../src/core/pattern/fit-kit.ts";
 import type { LevelShape } from "../../../src/core/picture/level-map.ts";
@@ -71,7 +72,7 @@ function ratio(one: () => unknown, other: () => unknown): number {
 }
 
 function patternOf(shapes: readonly LevelShape[]): void {
-  expect(fitKit(kitOf(shapes)).fits).toBe(true);
+  expect(fitKit(asCutKit(kitOf(shapes))).fits).toBe(true);
 }
 
 /** The polygon library, asked once for what lies of all lines in all shapes. */

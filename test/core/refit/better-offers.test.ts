@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { asCutKit } from "../../../src/core/kit/cut-kit.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { fitKit } from "../../../src/core/pattern/fit-kit.ts";
 import { betterOffers } from "../../../src/core/refit/better-offers.ts";
@@ -8,7 +9,7 @@ import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
 import { litKit, madeKit, WINDOW } from "../kit/made-kit.ts";
 
 function judged(kit: Kit, refit: Refit) {
-  const result = fitKit(refitKit(kit, refit));
+  const result = fitKit(asCutKit(refitKit(kit, refit)));
   if (!result.fits) throw new Error(`does not fit: ${result.finding.kind}`);
   return judgeFit(result, leastMargins(kit));
 }
