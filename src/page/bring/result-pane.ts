@@ -1,4 +1,5 @@
 import type { Hurdle, Look } from "../../core/beginning/brought.ts";
+import { asCutKit } from "../../core/kit/cut-kit.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { fitKit } from "../../core/pattern/fit-kit.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
@@ -62,7 +63,7 @@ export class ResultPane {
   }
 
   #showKit(kit: Kit, { notes, lit }: Look): void {
-    const result = fitKit(kit);
+    const result = fitKit(asCutKit(kit));
     if (!result.fits) return;
     const { pattern, findings } = result;
     const piece = partOf(this.#table, "piece");
