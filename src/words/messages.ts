@@ -1162,6 +1162,216 @@ export const deskKitMotifMove = (args: { readonly name: Word }): string => say("
 export const deskKitMotifAt = (args: { readonly across: Word; readonly down: Word }): string => say("desk-kit-motif-at", args);
 /** Arrow keys move a handle by the finest step, with Shift by a large one. — Keys of all handles. */
 export const deskKitKeys = (): string => say("desk-kit-keys");
+/** Bring a picture */
+export const deskNewTitle = (): string => say("desk-new-title");
+/** All kits and classes */
+export const deskNewBack = (): string => say("desk-new-back");
+/** Make the kit — Makes the kit’s folder; nothing is written before. */
+export const deskNewMake = (): string => say("desk-new-make");
+/** Nothing is written yet */
+export const deskNewToldNothing = (): string => say("desk-new-told-nothing");
+/** Being drawn … */
+export const deskNewToldLooking = (): string => say("desk-new-told-looking");
+/** Being made … */
+export const deskNewToldMaking = (): string => say("desk-new-told-making");
+/** {folder} can be made — $folder: below the project. */
+export const deskNewToldReady = (args: { readonly folder: Word }): string => say("desk-new-told-ready", args);
+/** Something is in the way */
+export const deskNewToldHurdles = (): string => say("desk-new-told-hurdles");
+/** The picture you brought is not made into a kit yet. Leave it? */
+export const deskNewLeave = (): string => say("desk-new-leave");
+/** This is in the way */
+export const deskNewHurdles = (): string => say("desk-new-hurdles");
+/** {place}: {given} — $place: a file with its line, or a key. $given: what is wrong with it. */
+export const deskNewHurdle = (args: { readonly place: Word; readonly given: Word }): string => say("desk-new-hurdle", args);
+/** Allowed: {allowed}. What to do: {remedy}. — $allowed: what would be allowed, as a phrase. $remedy: what to do, as a phrase. */
+export const deskNewHurdleWay = (args: { readonly allowed: Word; readonly remedy: Word }): string => say("desk-new-hurdle-way", args);
+/** This was not done: {why} */
+export const deskNewFailed = (args: { readonly why: Word }): string => say("desk-new-failed", args);
+/** The picture */
+export const deskNewPicture = (): string => say("desk-new-picture");
+/** Where it comes from */
+export const deskNewOrigin = (): string => say("desk-new-origin");
+/** A file of mine */
+export const deskNewOriginFile = (): string => say("desk-new-origin-file");
+/** A word */
+export const deskNewOriginWord = (): string => say("desk-new-origin-word");
+/** An outline */
+export const deskNewOriginOutline = (): string => say("desk-new-origin-outline");
+/** An icon */
+export const deskNewOriginIcon = (): string => say("desk-new-origin-icon");
+/** Choose a file */
+export const deskNewChoose = (): string => say("desk-new-choose");
+/** Choose another file */
+export const deskNewChooseOther = (): string => say("desk-new-choose-other");
+/** Drop a picture here — What the place says that pictures are dropped on. */
+export const deskNewDrop = (): string => say("desk-new-drop");
+/** SVG, PNG, JPEG, WebP or AVIF, at most {most} MB — $most: MB. */
+export const deskNewKinds = (args: { readonly most: Word }): string => say("desk-new-kinds", args);
+/** Your picture is being looked at … */
+export const deskNewReading = (): string => say("desk-new-reading");
+/** {file} is larger than the {most} MB that a picture may have. */
+export const deskNewTooLarge = (args: { readonly file: Word; readonly most: Word }): string => say("desk-new-too-large", args);
+/** One picture makes a kit; the first of these was taken. */
+export const deskNewOneFile = (): string => say("desk-new-one-file");
+/** Word, in one line or several */
+export const deskNewWord = (): string => say("desk-new-word");
+/** Font */
+export const deskNewFont = (): string => say("desk-new-font");
+/** the usual one */
+export const deskNewFontUsual = (): string => say("desk-new-font-usual");
+/** Outline */
+export const deskNewOutline = (): string => say("desk-new-outline");
+/** What it shows, in English */
+export const deskNewIconSearch = (): string => say("desk-new-icon-search");
+/** Icon */
+export const deskNewIcon = (): string => say("desk-new-icon");
+/** Type a word, such as boat. */
+export const deskNewIconNone = (): string => say("desk-new-icon-none");
+/** Icons of the open set Phosphor Icons (MIT) — Where the icons are from. */
+export const deskNewIconFrom = (): string => say("desk-new-icon-from");
+/** What stands out */
+export const deskNewParting = (): string => say("desk-new-parting");
+/** How it becomes levels */
+export const deskNewTrace = (): string => say("desk-new-trace");
+/** One shape before the rest */
+export const deskNewTraceSilhouette = (): string => say("desk-new-trace-silhouette");
+/** By how dark it is */
+export const deskNewTraceTones = (): string => say("desk-new-trace-tones");
+/** A depth picture: light is near */
+export const deskNewTraceDepth = (): string => say("desk-new-trace-depth");
+/** By its colours */
+export const deskNewTraceColours = (): string => say("desk-new-trace-colours");
+/** Levels, with the ground */
+export const deskNewLevels = (): string => say("desk-new-levels");
+/** Which side stands out */
+export const deskNewNear = (): string => say("desk-new-near");
+/** the dark */
+export const deskNewNearDark = (): string => say("desk-new-near-dark");
+/** the light */
+export const deskNewNearLight = (): string => say("desk-new-near-light");
+/** Part of this picture is transparent, so the rest is the shape. */
+export const deskNewCutOut = (): string => say("desk-new-cut-out");
+/** How much of the picture is how light, from black to white — The picture’s lightness as bars, for readers of the screen. */
+export const deskNewHistogram = (): string => say("desk-new-histogram");
+/** Limit between dark and light */
+export const deskNewLimit = (): string => say("desk-new-limit");
+/** Limit {number} of {count}, from dark to light — $number: from the dark side. $count: how many limits there are. */
+export const deskNewLimitNumber = (args: { readonly number: Word; readonly count: Word }): string => say("desk-new-limit-number", args);
+/** As the program finds them */
+export const deskNewLimitsFound = (): string => say("desk-new-limits-found");
+/** Smoothing */
+export const deskNewTolerance = (): string => say("desk-new-tolerance");
+/** Leave out what is smaller than */
+export const deskNewLeast = (): string => say("desk-new-least");
+/** {millimetres} mm — A length that no ruler shows. */
+export const deskNewMillimetres = (args: { readonly millimetres: Word }): string => say("desk-new-millimetres", args);
+/** {inches} in */
+export const deskNewInches = (args: { readonly inches: Word }): string => say("desk-new-inches", args);
+/** Colour {number} */
+export const deskNewColour = (args: { readonly number: Word }): string => say("desk-new-colour", args);
+/** What is which level */
+export const deskNewSorting = (): string => say("desk-new-sorting");
+/** Shapes told apart by */
+export const deskNewSortedBy = (): string => say("desk-new-sorted-by");
+/** names: {names} */
+export const deskNewSortedNames = (args: { readonly names: Word }): string => say("desk-new-sorted-names", args);
+/** colours */
+export const deskNewSortedColours = (): string => say("desk-new-sorted-colours");
+/** nothing: all one level */
+export const deskNewSortedNot = (): string => say("desk-new-sorted-not");
+/** Levels */
+export const deskNewMarks = (): string => say("desk-new-marks");
+/** {name}, {share} — $name: a layer, an object or a colour. $share: its share of the picture, as “12%”. */
+export const deskNewMark = (args: { readonly name: Word; readonly share: Word }): string => say("desk-new-mark", args);
+/** 1, front */
+export const deskNewLevelFront = (): string => say("desk-new-level-front");
+/** ground */
+export const deskNewLevelGround = (): string => say("desk-new-level-ground");
+/** Press on a shape to find it in the list. */
+export const deskNewPress = (): string => say("desk-new-press");
+/** How it stands */
+export const deskNewRelief = (): string => say("desk-new-relief");
+/** before its ground */
+export const deskNewReliefRaised = (): string => say("desk-new-relief-raised");
+/** sunk into it */
+export const deskNewReliefHollow = (): string => say("desk-new-relief-hollow");
+/** What you brought */
+export const deskNewBrought = (): string => say("desk-new-brought");
+/** What becomes of it */
+export const deskNewBecomes = (): string => say("desk-new-becomes");
+/** The picture in {count} levels, from the front to the ground */
+export const deskNewBecomesAlt = (args: { readonly count: Word }): string => say("desk-new-becomes-alt", args);
+/** The part that is taken */
+export const deskNewCrop = (): string => say("desk-new-crop");
+/** Left edge */
+export const deskNewCropLeft = (): string => say("desk-new-crop-left");
+/** Right edge */
+export const deskNewCropRight = (): string => say("desk-new-crop-right");
+/** Upper edge */
+export const deskNewCropTop = (): string => say("desk-new-crop-top");
+/** Lower edge */
+export const deskNewCropBottom = (): string => say("desk-new-crop-bottom");
+/** {share}% from the start — The value of an edge, for readers of the screen. $share: of the picture’s width or height, from its left or upper edge. */
+export const deskNewCropAt = (args: { readonly share: Word }): string => say("desk-new-crop-at", args);
+/** Take all of it */
+export const deskNewCropAll = (): string => say("desk-new-crop-all");
+/** Take what is drawn */
+export const deskNewCropUsual = (): string => say("desk-new-crop-usual");
+/** Drag an edge, or move it with the arrow keys. */
+export const deskNewCropKeys = (): string => say("desk-new-crop-keys");
+/** Noted */
+export const deskNewNotes = (): string => say("desk-new-notes");
+/** The piece */
+export const deskNewPiece = (): string => say("desk-new-piece");
+/** The folded book shows here once there is a picture. */
+export const deskNewPieceNone = (): string => say("desk-new-piece-none");
+/** The slip */
+export const deskNewSlip = (): string => say("desk-new-slip");
+/** Height */
+export const deskNewHeight = (): string => say("desk-new-height");
+/** Opening */
+export const deskNewOpening = (): string => say("desk-new-opening");
+/** Cuts */
+export const deskNewCuts = (): string => say("desk-new-cuts");
+/** Time */
+export const deskNewTime = (): string => say("desk-new-time");
+/** Levels */
+export const deskNewLevelsCount = (): string => say("desk-new-levels-count");
+/** The light has no room in this picture and would be left out. */
+export const deskNewUnlit = (): string => say("desk-new-unlit");
+/** {file} could not be read. Choose it once more. — The browser could not read it; it may have been moved or removed meanwhile. */
+export const deskNewUnread = (args: { readonly file: Word }): string => say("desk-new-unread", args);
+/** The name */
+export const deskNewNames = (): string => say("desk-new-names");
+/** Title */
+export const deskNewKitTitle = (): string => say("desk-new-kit-title");
+/** Folder */
+export const deskNewSlug = (): string => say("desk-new-slug");
+/** It stands in {folder}. */
+export const deskNewSlugBelow = (args: { readonly folder: Word }): string => say("desk-new-slug-below", args);
+/** There is a folder of this name already. */
+export const deskNewSlugTaken = (): string => say("desk-new-slug-taken");
+/** Small letters, digits and single hyphens only, such as evening-boat. */
+export const deskNewSlugLetters = (): string => say("desk-new-slug-letters");
+/** Draft: not published yet */
+export const deskNewDraft = (): string => say("desk-new-draft");
+/** The book */
+export const deskNewBook = (): string => say("desk-new-book");
+/** A usual paperback */
+export const deskNewBookUsual = (): string => say("desk-new-book-usual");
+/** Measure a book */
+export const deskNewBookMeasure = (): string => say("desk-new-book-measure");
+/** The lamp */
+export const deskNewLamp = (): string => say("desk-new-lamp");
+/** A battery light stands inside */
+export const deskNewLampIn = (): string => say("desk-new-lamp-in");
+/** Its width */
+export const deskNewLampDiameter = (): string => say("desk-new-lamp-diameter");
+/** Its height */
+export const deskNewLampHeight = (): string => say("desk-new-lamp-height");
+/** No light. One can be put in later. */
+export const deskNewLampNone = (): string => say("desk-new-lamp-none");
 /** The desk is at {address} — On the terminal. $address: where a browser of this machine opens it. */
 export const deskOpened = (args: { readonly address: Word }): string => say("desk-opened", args);
 /** The design desk */
@@ -4542,6 +4752,10 @@ export const newNoPicture = (): string => say("new-no-picture");
 export const newGaveUp = (): string => say("new-gave-up");
 /** No height was found at which the picture fits this book. The last try says: {why} */
 export const newNoFit = (args: { readonly why: Word }): string => say("new-no-fit", args);
+/** No height was found at which the picture fits this book. */
+export const newNoFitShort = (): string => say("new-no-fit-short");
+/** This picture takes too long or too much memory. Simplify it, or save it smaller, and bring it again. */
+export const newTooMuch = (): string => say("new-too-much");
 /** {folder} is made: {height} tall, opening {opening}, {hours}. */
 export const newMade = (args: { readonly folder: Word; readonly height: Word; readonly opening: Word; readonly hours: Word }): string => say("new-made", args);
 /** The light has no room in this picture and was left out; the guide says how to make room. */
