@@ -890,6 +890,278 @@ export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; 
 export const cutSheetTitle = (args: { readonly title: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("cut-sheet-title", args);
 /** Leaflight kit {slug}, revision {revision}; wrap|flat panel, lip {lip} mm, hinge left|right; layers: {layers} ({width} x {height} mm) — $revision is a short code. $layers are the names of the file's layers; the last one holds a rectangle to measure, which is $width by $height mm. */
 export const cutAbout = (args: { readonly slug: Word; readonly revision: Word; readonly panel: Word; readonly lip: Word; readonly hinge: Word; readonly layers: Word; readonly width: Word; readonly height: Word }): string => say("cut-about", args);
+/** All kits and classes */
+export const deskKitBack = (): string => say("desk-kit-back");
+/** Draft — A switch. On: the kit is not published. */
+export const deskKitDraft = (): string => say("desk-kit-draft");
+/** Undo */
+export const deskKitUndo = (): string => say("desk-kit-undo");
+/** Redo */
+export const deskKitRedo = (): string => say("desk-kit-redo");
+/** Look and write — Opens the difference; nothing is written yet. */
+export const deskKitLookAndWrite = (): string => say("desk-kit-look-and-write");
+/** Nothing to write */
+export const deskKitToldSame = (): string => say("desk-kit-told-same");
+/** One change, not written yet|{changes} changes, not written yet */
+export const deskKitToldChanged = (args: { readonly changes: number }): string => say("desk-kit-told-changed", args);
+/** Written. Undo goes back behind it. */
+export const deskKitToldWritten = (): string => say("desk-kit-told-written");
+/** Writing … */
+export const deskKitToldWriting = (): string => say("desk-kit-told-writing");
+/** What will be written */
+export const deskKitDifference = (): string => say("desk-kit-difference");
+/** In {file}, lines with a minus go and lines with a plus come. — $file: a path. */
+export const deskKitDifferenceIn = (args: { readonly file: Word }): string => say("desk-kit-difference-in", args);
+/** Write it */
+export const deskKitWrite = (): string => say("desk-kit-write");
+/** Not yet */
+export const deskKitNotYet = (): string => say("desk-kit-not-yet");
+/** Write it all the same — Of a text that cannot be read; in place of “Write it”. */
+export const deskKitWriteAnyway = (): string => say("desk-kit-write-anyway");
+/** The site cannot be made of this text, but it can be written. */
+export const deskKitWriteBroken = (): string => say("desk-kit-write-broken");
+/** This text cannot be read */
+export const deskKitBrokenTitle = (): string => say("desk-kit-broken-title");
+/** Everything on the table is the last state that could be read. */
+export const deskKitBrokenLede = (): string => say("desk-kit-broken-lede");
+/** Open {place} — Opens the file in the author’s editor. */
+export const deskKitOpenAt = (args: { readonly place: Word }): string => say("desk-kit-open-at", args);
+/** Your editor was asked to open it. */
+export const deskKitOpened = (): string => say("desk-kit-opened");
+/** The file was changed outside the desk */
+export const deskKitForeignTitle = (): string => say("desk-kit-foreign-title");
+/** Your changes here are not lost, and neither are those. */
+export const deskKitForeignLede = (): string => say("desk-kit-foreign-lede");
+/** Both change the same keys, so only one of them can stay. */
+export const deskKitForeignMeet = (): string => say("desk-kit-foreign-meet");
+/** Keep mine */
+export const deskKitKeepMine = (): string => say("desk-kit-keep-mine");
+/** Take theirs */
+export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
+/** Put both together */
+export const deskKitMerge = (): string => say("desk-kit-merge");
+/** This was not done: {why} */
+export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
+/** There is no kit of this name. */
+export const deskKitNoKit = (): string => say("desk-kit-no-kit");
+/** The sheet */
+export const deskKitSheet = (): string => say("desk-kit-sheet");
+/** What lies on the sheet */
+export const deskKitSheetShow = (): string => say("desk-kit-sheet-show");
+/** Both */
+export const deskKitShowBoth = (): string => say("desk-kit-show-both");
+/** What will be seen */
+export const deskKitShowSeen = (): string => say("desk-kit-show-seen");
+/** What is drawn */
+export const deskKitShowDrawn = (): string => say("desk-kit-show-drawn");
+/** The picture on the front of the book, {leaves} leaves wide. What differs is listed below it. — The picture for readers of the screen. */
+export const deskKitSheetAlt = (args: { readonly leaves: Word }): string => say("desk-kit-sheet-alt", args);
+/** Press on a shape to choose it, and the leaf below it. */
+export const deskKitSheetPress = (): string => say("desk-kit-sheet-press");
+/** Leaf on the table */
+export const deskKitLeafSlider = (): string => say("desk-kit-leaf-slider");
+/** {at}, no cut|one cut|{cuts} cuts — $at: as in “leaf 13, p. 17”. $cuts: how many. */
+export const deskKitLeafTold = (args: { readonly at: Word; readonly cuts: number }): string => say("desk-kit-leaf-told", args);
+/** Where it will look different */
+export const deskKitMarks = (): string => say("desk-kit-marks");
+/** It will look as it is drawn. */
+export const deskKitMarksNone = (): string => say("desk-kit-marks-none");
+/** {number} of {of} */
+export const deskKitMarksStep = (args: { readonly number: Word; readonly of: Word }): string => say("desk-kit-marks-step", args);
+/** Before */
+export const deskKitMarksBefore = (): string => say("desk-kit-marks-before");
+/** Next */
+export const deskKitMarksNext = (): string => say("desk-kit-marks-next");
+/** merged strips */
+export const deskKitKeySlivers = (): string => say("desk-kit-key-slivers");
+/** hidden by a side */
+export const deskKitKeyHidden = (): string => say("desk-kit-key-hidden");
+/** out of reach */
+export const deskKitKeyOutOfReach = (): string => say("desk-kit-key-out-of-reach");
+/** lost or thin details */
+export const deskKitKeyNarrow = (): string => say("desk-kit-key-narrow");
+/** One strip of “{level}” is merged with “{into}”, {at}.|{strips} strips of “{level}” are merged with “{into}”, from {at}. — $at: as in “leaf 13, p. 17”. */
+export const deskKitMarkSlivers = (args: { readonly strips: number; readonly level: Word; readonly into: Word; readonly at: Word }): string => say("desk-kit-mark-slivers", args);
+/** Part of “{level}” hides behind a prouder leaf, {at}. */
+export const deskKitMarkHidden = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-hidden", args);
+/** “{level}” does not reach this far out, {at}. */
+export const deskKitMarkUnreached = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-unreached", args);
+/** A part of “{level}” is shown by one leaf only, {at}. */
+export const deskKitMarkNarrow = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-narrow", args);
+/** A part of “{level}” falls between the leaves, {at}. */
+export const deskKitMarkUnseen = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-unseen", args);
+/** The shape */
+export const deskKitShapes = (): string => say("desk-kit-shapes");
+/** Shape */
+export const deskKitShapeChoose = (): string => say("desk-kit-shape-choose");
+/** {name} · {level} — $name: as in “<path> #wave”. $level: a level’s name. */
+export const deskKitShapeOption = (args: { readonly name: Word; readonly level: Word }): string => say("desk-kit-shape-option", args);
+/** No shape is chosen. */
+export const deskKitShapeNone = (): string => say("desk-kit-shape-none");
+/** Its level */
+export const deskKitShapeLevel = (): string => say("desk-kit-shape-level");
+/** This shape’s level is stated for its whole layer; change it in the file. — A shape that stands in no file, such as a word, has its level in the picture’s own keys. */
+export const deskKitShapeFixed = (): string => say("desk-kit-shape-fixed");
+/** It changes together with everything in its group. */
+export const deskKitShapeOfWhole = (): string => say("desk-kit-shape-of-whole");
+/** The leaf */
+export const deskKitLeaf = (): string => say("desk-kit-leaf");
+/** One leaf from its side: how far each strip is folded, and where it is cut. */
+export const deskKitLeafAlt = (): string => say("desk-kit-leaf-alt");
+/** This leaf stays as it is. */
+export const deskKitLeafUnfolded = (): string => say("desk-kit-leaf-unfolded");
+/** Depth of {level} — $level: its name; read to whoever moves the line. */
+export const deskKitDepth = (args: { readonly level: Word }): string => say("desk-kit-depth", args);
+/** Depths */
+export const deskKitDepths = (): string => say("desk-kit-depths");
+/** The gauge */
+export const deskKitGauge = (): string => say("desk-kit-gauge");
+/** Head edge to the picture */
+export const deskKitGaugeTop = (): string => say("desk-kit-gauge-top");
+/** Picture’s height */
+export const deskKitGaugeFoot = (): string => say("desk-kit-gauge-foot");
+/** {height}, worked out */
+export const deskKitGaugeSolved = (args: { readonly height: Word }): string => say("desk-kit-gauge-solved", args);
+/** The piece */
+export const deskKitPiece = (): string => say("desk-kit-piece");
+/** The finished book from the front. */
+export const deskKitPieceAlt = (): string => say("desk-kit-piece-alt");
+/** Front */
+export const deskKitFront = (): string => say("desk-kit-front");
+/** In the round */
+export const deskKitRound = (): string => say("desk-kit-round");
+/** Lamp lit */
+export const deskKitLampOn = (): string => say("desk-kit-lamp-on");
+/** The view is being fetched … */
+export const deskKitRoundLoading = (): string => say("desk-kit-round-loading");
+/** The slip */
+export const deskKitSlip = (): string => say("desk-kit-slip");
+/** Cuts */
+export const deskKitCuts = (): string => say("desk-kit-cuts");
+/** Time */
+export const deskKitTime = (): string => say("desk-kit-time");
+/** Merged strips */
+export const deskKitMerged = (): string => say("desk-kit-merged");
+/** Hold width */
+export const deskKitHold = (): string => say("desk-kit-hold");
+/** Opening */
+export const deskKitAngle = (): string => say("desk-kit-angle");
+/** Picture leaves */
+export const deskKitLeaves = (): string => say("desk-kit-leaves");
+/** Being worked out … */
+export const deskKitWorking = (): string => say("desk-kit-working");
+/** It will come out well */
+export const deskKitVerdictFits = (): string => say("desk-kit-verdict-fits");
+/** Look at this first */
+export const deskKitVerdictCheck = (): string => say("desk-kit-verdict-check");
+/** It will come out poorly */
+export const deskKitVerdictPoor = (): string => say("desk-kit-verdict-poor");
+/** It cannot be made so */
+export const deskKitVerdictUnfit = (): string => say("desk-kit-verdict-unfit");
+/** What helps */
+export const deskKitWays = (): string => say("desk-kit-ways");
+/** No change that was tried helps enough. */
+export const deskKitNoWay = (): string => say("desk-kit-no-way");
+/** One thing more|{count} things more */
+export const deskKitMoreFindings = (args: { readonly count: number }): string => say("desk-kit-more-findings", args);
+/** The opening */
+export const deskKitOpening = (): string => say("desk-kit-opening");
+/** Worked out from the rest */
+export const deskKitSolve = (): string => say("desk-kit-solve");
+/** how far it opens */
+export const deskKitSolveOpening = (): string => say("desk-kit-solve-opening");
+/** the picture’s height */
+export const deskKitSolveHeight = (): string => say("desk-kit-solve-height");
+/** the picture leaves */
+export const deskKitSolveLeaves = (): string => say("desk-kit-solve-leaves");
+/** nothing: stretch it */
+export const deskKitSolveNothing = (): string => say("desk-kit-solve-nothing");
+/** Border leaves before */
+export const deskKitBorderBefore = (): string => say("desk-kit-border-before");
+/** Border leaves after */
+export const deskKitBorderAfter = (): string => say("desk-kit-border-after");
+/** Picture leaves */
+export const deskKitPictureLeaves = (): string => say("desk-kit-picture-leaves");
+/** all between */
+export const deskKitFill = (): string => say("desk-kit-fill");
+/** Least strip */
+export const deskKitLeastTab = (): string => say("desk-kit-least-tab");
+/** Centre it on the leaf */
+export const deskKitCentre = (): string => say("desk-kit-centre");
+/** The book */
+export const deskKitBook = (): string => say("desk-kit-book");
+/** The lamp */
+export const deskKitLamp = (): string => say("desk-kit-lamp");
+/** No light stands in this book. */
+export const deskKitLampNone = (): string => say("desk-kit-lamp-none");
+/** Put a light in */
+export const deskKitLampAdd = (): string => say("desk-kit-lamp-add");
+/** Take the light out */
+export const deskKitLampOut = (): string => say("desk-kit-lamp-out");
+/** Stands in */
+export const deskKitLampIn = (): string => say("desk-kit-lamp-in");
+/** Width */
+export const deskKitLampDiameter = (): string => say("desk-kit-lamp-diameter");
+/** Height */
+export const deskKitLampHeight = (): string => say("desk-kit-lamp-height");
+/** Behind the front */
+export const deskKitLampSetback = (): string => say("desk-kit-lamp-setback");
+/** Free all round */
+export const deskKitLampClearance = (): string => say("desk-kit-lamp-clearance");
+/** Floor, from the head */
+export const deskKitLampFloor = (): string => say("desk-kit-lamp-floor");
+/** Lowest that is wide enough */
+export const deskKitLampAuto = (): string => say("desk-kit-lamp-auto");
+/** The door */
+export const deskKitDoor = (): string => say("desk-kit-door");
+/** No window closes this book. */
+export const deskKitDoorNone = (): string => say("desk-kit-door-none");
+/** Hang a window */
+export const deskKitDoorAdd = (): string => say("desk-kit-door-add");
+/** Take the window away */
+export const deskKitDoorOut = (): string => say("desk-kit-door-out");
+/** The closed window from the front. */
+export const deskKitDoorAlt = (): string => say("desk-kit-door-alt");
+/** Cut along */
+export const deskKitDoorOutline = (): string => say("desk-kit-door-outline");
+/** Glue lip */
+export const deskKitDoorLip = (): string => say("desk-kit-door-lip");
+/** Hinge */
+export const deskKitDoorHinge = (): string => say("desk-kit-door-hinge");
+/** left */
+export const deskKitDoorLeft = (): string => say("desk-kit-door-left");
+/** right */
+export const deskKitDoorRight = (): string => say("desk-kit-door-right");
+/** Panel */
+export const deskKitDoorPanel = (): string => say("desk-kit-door-panel");
+/** bent round the leaves */
+export const deskKitDoorWrap = (): string => say("desk-kit-door-wrap");
+/** flat */
+export const deskKitDoorFlat = (): string => say("desk-kit-door-flat");
+/** Add a motif */
+export const deskKitMotifAdd = (): string => say("desk-kit-motif-add");
+/** Choose one */
+export const deskKitMotifChoose = (): string => say("desk-kit-motif-choose");
+/** There are no motifs in content/motifs. */
+export const deskKitMotifShelfEmpty = (): string => say("desk-kit-motif-shelf-empty");
+/** Motif */
+export const deskKitMotif = (): string => say("desk-kit-motif");
+/** From the left */
+export const deskKitMotifAcross = (): string => say("desk-kit-motif-across");
+/** From above */
+export const deskKitMotifDown = (): string => say("desk-kit-motif-down");
+/** Width */
+export const deskKitMotifWidth = (): string => say("desk-kit-motif-width");
+/** Take it out */
+export const deskKitMotifOut = (): string => say("desk-kit-motif-out");
+/** Covers the light */
+export const deskKitMotifCovers = (): string => say("desk-kit-motif-covers");
+/** {name}: move it with the arrow keys — For who moves it by keys: $name is the motif’s. */
+export const deskKitMotifMove = (args: { readonly name: Word }): string => say("desk-kit-motif-move", args);
+/** {across} from the left, {down} from above */
+export const deskKitMotifAt = (args: { readonly across: Word; readonly down: Word }): string => say("desk-kit-motif-at", args);
+/** Arrow keys move a handle by the finest step, with Shift by a large one. — Keys of all handles. */
+export const deskKitKeys = (): string => say("desk-kit-keys");
 /** Bring a picture */
 export const deskNewTitle = (): string => say("desk-new-title");
 /** All kits and classes */

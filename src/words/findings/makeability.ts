@@ -60,7 +60,7 @@ function briefText(trouble: Trouble, made: Makeability, telling: Telling): strin
 }
 
 /** A trouble in a sentence or two. */
-export function troubleText(trouble: Trouble, { seen }: Makeability, { units, levels }: Telling): string {
+export function troubleText(trouble: Trouble, { seen }: Pick<Makeability, "seen">, { units, levels }: Telling): string {
   const size = (mm: number): string => formatSize(mm, units);
   const name = (level: number): string => levels[level - 1]!.name;
   switch (trouble.kind) {
