@@ -1,8 +1,11 @@
 import type { DeskNews, DeskState } from "../../input/desk/protocol.ts";
+import { contentPath } from "../../input/files/content-folder.ts";
+import { BringRoom } from "./bring-room.ts";
 import type { Desk } from "./desk.ts";
 import { openDesk } from "./desk-server.ts";
 import { emptyDesk } from "./desk-state.ts";
 import { type DeskWords, deskWords } from "./desk-words.ts";
+import { DrawingThread } from "./drawing-thread.ts";
 import { News } from "./news.ts";
 import { PageFiles } from "./page-files.ts";
 import { Texts } from "./texts.ts";
@@ -13,25 +16,39 @@ export type DeskPlace = Pick<Desk, "base" | "output" | "site" | "print">;
 /** What changes the page of the desk itself. */
 const OF_PAGE = /^(src\/page\/|layouts\/styles\/)/;
 
+/** What belongs to one kit or class; everything else they share. */
+const OF_ONE = /\/(kits|classes)\/[^/]+\//;
+
 /** The desk while the site is served: what it shows, and its server. */
 export class DeskAtWork {
   readonly #place: DeskPlace;
   readonly #news = new News();
   readonly #texts: Texts;
+  readonly #bring: BringRoom;
   readonly #files: PageFiles;
+  readonly #drawing: DrawingThread;
   #state: DeskState;
   #words: DeskWords | undefined;
 
   constructor(place: DeskPlace) {
     this.#place = place;
     this.#texts = new Texts(place.base, this.#news);
+    this.#bring = new BringRoom({ base: place.base, content: contentPath() });
     this.#files = new PageFiles(() => this.words);
+    this.#drawing = new DrawingThread({ base: place.base, content: contentPath() });
     this.#state = emptyDesk("");
   }
 
   /** Opens it at the first free port from `port` on. @returns the address to open it by @throws BuildError */
   async open(port: number): Promise<string> {
-    const desk = { ...this.#place, news: this.#news, texts: this.#texts, files: this.#files, state: () => this.#state };
+    const own = {
+      news: this.#news,
+      texts: this.#texts,
+      bring: this.#bring,
+      files: this.#files,
+      drawing: this.#drawing,
+    };
+    const desk = { ...this.#place, ...own, state: () => this.#state };
     const { address } = await openDesk(desk, port);
     return address;
   }
@@ -46,6 +63,7 @@ export class DeskAtWork {
   show(state: DeskState): void {
     if (state.site.language !== this.words.language) this.#forgetWords();
     this.#state = state;
+    this.#drawing.warm();
     this.#news.tell({ news: "state" });
   }
 
@@ -58,6 +76,7 @@ export class DeskAtWork {
   follow(paths: readonly string[]): void {
     this.#texts.follow(paths);
     if (paths.some((path) => path.includes("/words/") || path.endsWith("/site.yaml"))) this.#forgetWords();
+    if (paths.some((path) => !OF_ONE.test(path))) this.#drawing.forget();
     if (paths.some((path) => OF_PAGE.test(path))) this.#files.forget();
   }
 

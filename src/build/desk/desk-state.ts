@@ -1,4 +1,5 @@
 import { join, sep } from "node:path";
+import { told } from "../../input/desk/desk-message.ts";
 import type { DeskEntry, DeskState } from "../../input/desk/protocol.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { foldersIn, pathBelow, slugOf } from "../../input/files/folders.ts";
@@ -11,7 +12,6 @@ import type { ClassEntry } from "../library/class-entry.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
 import type { Library } from "../library/library.ts";
 import { kitJobs } from "../print/kit-jobs.ts";
-import { told } from "./desk-message.ts";
 
 /** What of a library is on the desk. */
 export type ShownLibrary = Pick<

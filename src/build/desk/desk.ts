@@ -1,4 +1,6 @@
 import type { DeskState, PrintAsk } from "../../input/desk/protocol.ts";
+import type { BringRoom } from "./bring-room.ts";
+import type { DrawingThread } from "./drawing-thread.ts";
 import type { News } from "./news.ts";
 import type { PageFiles } from "./page-files.ts";
 import type { Texts } from "./texts.ts";
@@ -9,6 +11,8 @@ export interface Desk {
   readonly base: string;
   readonly news: News;
   readonly texts: Texts;
+  /** Where pictures become kits. */
+  readonly bring: BringRoom;
   /** What the desk's own page is made of. */
   readonly files: PageFiles;
   /** All that is on the desk, as it was found last. */
@@ -17,6 +21,8 @@ export interface Desk {
   readonly site: () => string | undefined;
   /** The folder that the site is served from. */
   readonly output: string;
+  /** What draws for the desk. */
+  readonly drawing: DrawingThread;
   /** Begins to print; how far that is comes as news. */
   readonly print: (asked: PrintAsk) => void;
 }

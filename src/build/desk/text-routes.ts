@@ -1,11 +1,11 @@
 import type { Context, Hono } from "hono";
+import { told } from "../../input/desk/desk-message.ts";
 import { DESK_ROUTES, openAsk, writeAsk } from "../../input/desk/protocol.ts";
 import { formatMessages } from "../../input/files/format-message.ts";
 import { KitError } from "../../input/files/message.ts";
 import * as say from "../../words/messages.ts";
 import { askedFor } from "./asked-for.ts";
 import type { Desk } from "./desk.ts";
-import { told } from "./desk-message.ts";
 import { refuse } from "./gate.ts";
 import { openInEditor } from "./open-editor.ts";
 import { NotWritten } from "./texts.ts";

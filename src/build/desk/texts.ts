@@ -1,8 +1,8 @@
+import { told } from "../../input/desk/desk-message.ts";
 import type { DeskText, WriteAnswer, WriteAsk } from "../../input/desk/protocol.ts";
 import { KitError } from "../../input/files/message.ts";
 import { checkText } from "./check-text.ts";
 import { type DeskFile, deskFile } from "./desk-file.ts";
-import { told } from "./desk-message.ts";
 import { readDeskText } from "./desk-text.ts";
 import type { News } from "./news.ts";
 import { swapText, type WriteFault } from "./swap-text.ts";

@@ -1,8 +1,7 @@
 import { z } from "zod";
-import type { FillRule, Ring } from "../../core/geometry/point.ts";
 import type { KitMessage } from "../files/message.ts";
 import type { DrawnParts } from "../kit/drawn-parts.ts";
-import type { Selector } from "../picture/selection.ts";
+import type { PickableShape } from "../layers/pickable-shape.ts";
 
 /**
  * What the desk's page and its server say to each other, all of it in JSON. A request is checked with its schema; an answer
@@ -124,24 +123,8 @@ export type WriteAnswer =
 export const pictureAsk = z.strictObject({ slug, text: z.string().max(1_000_000) });
 export type PictureAsk = z.input<typeof pictureAsk>;
 
-/** A shape of a drawing that can be picked for a level. */
-export interface DeskShape {
-  /** The file as the front matter names it. */
-  readonly file: string;
-  /** What picks it and as little else as possible, first; nearest groups follow. Empty where nothing can. */
-  readonly selectors: readonly Selector[];
-  /** As messages call it: `<path> #wave`. */
-  readonly name: string;
-  /** Line in its file, 1-based. */
-  readonly line: number;
-  /** As `#rrggbb`. */
-  readonly colour: string | undefined;
-  readonly rule: FillRule;
-  /** In units of the picture's box, as the level map has them. */
-  readonly rings: readonly Ring[];
-  /** 1 = proudest; undefined where it has none. */
-  readonly level: number | undefined;
-}
+/** A shape of a drawing that can be picked for a level; in painter order where there are several. */
+export type DeskShape = PickableShape;
 
 /** What was drawn (`drawText` of src/input/kit/draw-text.ts), or why nothing was. The page states the kit with it. */
 export type PictureAnswer =

@@ -52,16 +52,21 @@ export function partsAsDrawn({ picture, motifs }: DrawnParts): KitParts {
 
 /**
  * What drawings depend on, as a text: two texts of one kit with the same key draw the same. Depths of levels do not count, and
- * the height on the book only for what is drawn to it: photographs, words and outlines.
+ * the height on the book only for what is drawn to it: photographs, and motifs that are no plain ones of the shelf.
  */
-export function drawingKey({ data }: Pick<KitText, "data">): string {
+export function drawingKey(text: Pick<KitText, "data">): string {
+  const { picture, insert } = text.data;
+  const isPlain = (insert?.motifs ?? []).every(({ motif, join, cut }) => motif && join.length + cut.length === 0);
+  const tall = isPlain && !drawnToHeight(picture) ? 0 : tallOf(text.data);
+  return `${tall} ${lookKey(text)}`;
+}
+
+/** The same but for the height on the book: what is drawn for another height looks nearly the same. */
+export function lookKey({ data }: Pick<KitText, "data">): string {
   const { picture, insert, light, levels, photos } = data;
   const motifs = (insert?.motifs ?? []).map(({ at, name, spacer, card, covers, ...drawn }) => drawn);
-  const isPlainShelf = motifs.every(({ motif, join, cut }) => motif !== undefined && join.length + cut.length === 0);
   const names = levels.map(({ name, background }) => [name, background ?? false]);
-  const tall = isPlainShelf && !drawnToHeight(picture) ? 0 : tallOf(data);
-  const files = photos.map(({ file }) => file);
-  return JSON.stringify([picture, motifs, names, tall, files, light !== undefined]);
+  return JSON.stringify([picture, motifs, names, photos.map(({ file }) => file), light !== undefined]);
 }
 
 /** Whether a raster file is anywhere in a picture: it is traced as finely as its height on the book calls for. */

@@ -107,7 +107,7 @@ function wholeFile(matter: PictureMatter, name: string, { files, levels }: Studi
 }
 
 /** A picture in the size that is stated; one side keeps its shape. */
-function inBox({ map, notes }: KitPicture, { width, height }: PictureMatter): KitPicture {
+export function inBox({ map, notes }: KitPicture, { width, height }: PictureMatter): KitPicture {
   if (width === undefined && height === undefined) return { map, notes };
   const across = (width ?? (height! * map.width) / map.height) / map.width;
   const down = (height ?? (width! * map.height) / map.width) / map.height;

@@ -1,6 +1,6 @@
-import type { DeskMessage } from "../../input/desk/protocol.ts";
-import { formatMessage } from "../../input/files/format-message.ts";
-import type { KitMessage } from "../../input/files/message.ts";
+import { formatMessage } from "../files/format-message.ts";
+import type { KitMessage } from "../files/message.ts";
+import type { DeskMessage } from "./protocol.ts";
 
 /** Messages with the sentences that they are told in. */
 export function told(messages: readonly KitMessage[]): DeskMessage[] {
