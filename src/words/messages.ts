@@ -4418,7 +4418,7 @@ export const makeHere = (): string => say("make-here");
 export const makeShare = (): string => say("make-share");
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
-/** what helps against {against}: {way} — $against: one of the next six. */
+/** what helps against {against}: {way} — $against: one of the next eight. */
 export const makeableLineHelp = (args: { readonly against: Word; readonly way: Word }): string => say("makeable-line-help", args);
 /** hidden parts of “{level}” */
 export const makeableAgainstHidden = (args: { readonly level: Word }): string => say("makeable-against-hidden", args);
@@ -4432,6 +4432,10 @@ export const makeableAgainstNarrow = (): string => say("makeable-against-narrow"
 export const makeableAgainstManyCuts = (): string => say("makeable-against-many-cuts");
 /** springing open */
 export const makeableAgainstSpringsOpen = (): string => say("makeable-against-springs-open");
+/** parts that no leaf shows */
+export const makeableAgainstUnseen = (): string => say("makeable-against-unseen");
+/** steep creases */
+export const makeableAgainstTurned = (): string => say("makeable-against-turned");
 /** under {share} — A share too small to write. $share: the least that is written. */
 export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
 /** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
@@ -4466,6 +4470,10 @@ export const makeableWaySlivers = (args: { readonly offer: Word; readonly after:
 export const makeableWayNarrow = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-narrow", args);
 /** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
 export const makeableWayManyCuts = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+/** {offer} ({after} strip|{after} strips merged instead of {before}). */
+export const makeableWayMerged = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-merged", args);
+/** {offer} ({after} such part|{after} such parts instead of {before}). */
+export const makeableWayUnseen = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-unseen", args);
 /** {offer} ({after} too far open instead of {before}). */
 export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
 /** Fold “{level}” together with “{into}” */
