@@ -898,7 +898,7 @@ export const deskClassGrid = (args: { readonly title: Word }): string => say("de
 export const deskClassSeats = (): string => say("desk-class-seats");
 /** How it comes out */
 export const deskClassVerdict = (): string => say("desk-class-verdict");
-/** Seat|Kit|Leaf height|Leaf width|Thickness|Leaves|Page 1 on leaf|Last page|Plates|Opens|Picture height|From the head|Opening|Picture leaves|Border before|Border after|Folds|Depths|Light, width|Light, height|Pace|{column} — Heads of columns, short. */
+/** Seat|Kit|Leaf height|Leaf width|Thickness|Leaves|Leaf of page 1|Last page|Plates|Opens|Picture height|From the head|Opening|Picture leaves|Border before|Border after|Folds|Depths|Light, width|Light, height|Pace|{column} — Heads of columns, short. */
 export const deskClassColumn = (args: { readonly column: Word }): string => say("desk-class-column", args);
 /** Show all columns */
 export const deskClassAllColumns = (): string => say("desk-class-all-columns");

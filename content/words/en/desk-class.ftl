@@ -13,7 +13,7 @@ desk-class-column = { $column ->
     [leafWidth] Leaf width
     [blockThickness] Thickness
     [leaves] Leaves
-    [pageOneLeaf] Page 1 on leaf
+    [pageOneLeaf] Leaf of page 1
     [lastPage] Last page
     [plates] Plates
     [direction] Opens

@@ -70,9 +70,15 @@ export function seatsGrid(title: string, columns: readonly string[], rows: reado
   const head = columns.map(
     (column) => html`<th role="columnheader" scope="col">${say.deskClassColumn({ column })}</th>`,
   );
-  return html`<table role="grid" aria-label="${say.deskClassGrid({ title })}"><thead><tr role="row">${head}<th role="columnheader" scope="col">${say.deskClassVerdict()}</th></tr></thead>
-<tbody>${rows.map((row, r) => html`<tr role="row">${row.texts.map((text, c) => cell(text, { r, c, isWrong: row.wrong.includes(c) }))}${verdict(row.mark)}</tr>`)}</tbody></table>
+  return html`<table role="grid" aria-label="${say.deskClassGrid({ title })}"><thead><tr role="row">${head[0]}<th role="columnheader" scope="col">${say.deskClassVerdict()}</th>${head.slice(1)}</tr></thead>
+<tbody>${rows.map(rowOf)}</tbody></table>
 ${rows.length === 0 && html`<p class="seats-none">${say.deskClassNone()}</p>`}`;
+}
+
+/** The seat, how it comes out, and its other cells. */
+function rowOf({ texts, wrong, mark }: SeatsRow, r: number): Html {
+  const [seat, ...cells] = texts.map((text, c) => cell(text, { r, c, isWrong: wrong.includes(c) }));
+  return html`<tr role="row">${seat}${verdict(mark)}${cells}</tr>`;
 }
 
 function cell(

@@ -32,12 +32,12 @@ export class DeskClass {
 
   constructor(
     texts: { readonly matter: DeskText; readonly table: DeskText | undefined },
-    others: Pick<ClassTexts, "taken" | "kits">,
+    { taken, kits }: Pick<ClassTexts, "taken" | "kits">,
     changed: () => void,
   ) {
     this.matter = new Draft(texts.matter);
     this.table = texts.table && new Draft(texts.table);
-    this.#with = others;
+    this.#with = { taken, kits };
     this.#changed = changed;
     this.#grid = this.#read();
   }

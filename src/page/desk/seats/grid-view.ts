@@ -172,7 +172,8 @@ export class GridView {
   }
 
   #headOf(column: number): string {
-    return this.#place.querySelectorAll("thead th")[column]?.textContent ?? "";
+    // Beside the seat stands how it comes out.
+    return this.#place.querySelectorAll("thead th")[column === 0 ? 0 : column + 1]?.textContent ?? "";
   }
 }
 
