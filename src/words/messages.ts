@@ -884,6 +884,146 @@ export const reachWindow = (args: { readonly all: Word }): string => say("reach-
 export const reachLeaf = (args: { readonly leaves: Word; readonly all: Word; readonly leaf: Word }): string => say("reach-leaf", args);
 /** {from} to {to} — When a session begins and ends: "18:30 to 21:00". */
 export const clockFromTo = (args: { readonly from: Word; readonly to: Word }): string => say("clock-from-to", args);
+/** corner gauge */
+export const stepPartCornerGauge = (): string => say("step-part-corner-gauge");
+/** folding card */
+export const stepPartFoldingCard = (): string => say("step-part-folding-card");
+/** Make the corner gauge */
+export const stepCornerGauge = (): string => say("step-corner-gauge");
+/** Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.|Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is {depth} wide, the distance of a whole leaf’s fold from the fore-edge. Keep its slanted side straight: every crease follows it. — $depth is empty where there is no card. */
+export const stepCornerGaugeText = (args: { readonly with: Word; readonly depth: Word }): string => say("step-corner-gauge-text", args);
+/** Print the corner gauge and the folding card on card, and cut them out with scissors. */
+export const stepCornerGaugeGist = (): string => say("step-corner-gauge-gist");
+/** Fold the picture, batch by batch */
+export const stepCorners = (): string => say("step-corners");
+/** Work on at most {batch} leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, and press. Turn the gauge over and fold the corner below at the lower mark. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepCornersText = (args: { readonly batch: Word }): string => say("step-corners-text", args);
+/** A leaf whose row gives one mark has both corners folded to it.|A leaf without marks is folded whole over the folding card. */
+export const stepCornersEmpty = (args: { readonly empty: Word }): string => say("step-corners-empty", args);
+/** Where a row has a second figure after an arrow, the gutter is near. Mark that distance from the fore-edge on the head or tail edge. Fold along a ruler from mark to mark. */
+export const stepCornersTurned = (): string => say("step-corners-turned");
+/** Mark the fore-edge twice, fold the corner above and the corner below along the gauge, press, tick the row. */
+export const stepCornersGist = (): string => say("step-corners-gist");
+/** Fold {count} whole leaf|{count} whole leaves before the picture. Lay the folding card along the fore-edge, fold the leaf toward you over its inner edge, press, and pull the card out. The fold is {depth} from the fore-edge. */
+export const stepBorderCardBefore = (args: { readonly count: number; readonly depth: Word }): string => say("step-border-card-before", args);
+/** When the last batch is done, fold {count} whole leaf|{count} whole leaves after the picture over the folding card, {depth} from the fore-edge. */
+export const stepBorderCardAfter = (args: { readonly count: number; readonly depth: Word }): string => say("step-border-card-after", args);
+/** Mark {count} leaf|{count} leaves before the picture {middle} from the head, and fold both corners to the mark along the gauge. */
+export const stepBorderMiddleBefore = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-before", args);
+/** When the last batch is done, mark {count} leaf|{count} leaves after the picture {middle} from the head, and fold both corners to the mark along the gauge. */
+export const stepBorderMiddleAfter = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-after", args);
+/** {sheet}, 250–300 g/m², for the corner gauge */
+export const whyCardCorners = (args: { readonly sheet: Word }): string => say("why-card-corners", args);
+/** One row per leaf. {marks} are measured from the head edge in {units}. The corner above the upper mark and the corner below the lower mark are folded over, each along a slant of 45°. */
+export const cornerTableText = (args: { readonly marks: Word; readonly units: Word }): string => say("corner-table-text", args);
+/** Marks */
+export const cornerTableMarks = (): string => say("corner-table-marks");
+/** An arrow and a second figure mean a steeper crease: it ends that far from the fore-edge on the head or tail edge. */
+export const cornerTableTurned = (): string => say("corner-table-turned");
+/** “2 of 3” means that the picture meets this leaf three times. The leaf shows the second, counted from the head; its neighbours show the others. */
+export const cornerTableTurns = (): string => say("corner-table-turns");
+/** Upper mark */
+export const cornerTableUpper = (): string => say("corner-table-upper");
+/** Lower mark */
+export const cornerTableLower = (): string => say("corner-table-lower");
+/** Shows */
+export const cornerTableTurn = (): string => say("corner-table-turn");
+/** fold whole over the card */
+export const cornerTableWhole = (): string => say("corner-table-whole");
+/** both corners to {at} */
+export const cornerTableMiddle = (args: { readonly at: Word }): string => say("corner-table-middle", args);
+/** none — Where the picture reaches the head or the tail, no corner is folded. */
+export const cornerTableNone = (): string => say("corner-table-none");
+/** {which} of {of} — The strip that a leaf shows, counted from the head, where the picture meets the leaf several times. */
+export const cornerTurn = (args: { readonly which: Word; readonly of: Word }): string => say("corner-turn", args);
+/** → {end} — A mark, and where a crease ends that is steeper than 45°. */
+export const cornerCreaseEnd = (args: { readonly end: Word }): string => say("corner-crease-end", args);
+/** Marks from the head in {units}. Fold the corner above the upper mark and the corner below the lower one along the gauge. Shaded rows are checkpoints: compare page number and first mark. */
+export const cornerPacketText = (args: { readonly units: Word }): string => say("corner-packet-text", args);
+/** Check: {leaves} leaf|{leaves} leaves, {folds} fold|{folds} folds; {sofar} of {all} folds so far. */
+export const cornerPacketCheck = (args: { readonly leaves: number; readonly folds: number; readonly sofar: Word; readonly all: Word }): string => say("corner-packet-check", args);
+/** One strip of the picture is|{count} strips of the picture are too short to fold and left out; the black marks show where that detail goes. */
+export const cornerPacketMergedText = (args: { readonly count: number }): string => say("corner-packet-merged-text", args);
+/** {leaves} leaf|{leaves} leaves, {marks} mark|{marks} marks, no cuts */
+export const cornerChapterPattern = (args: { readonly leaves: number; readonly marks: number }): string => say("corner-chapter-pattern", args);
+/** leaves to find, {batches} batch|leaves to find, {batches} batches */
+export const cornerChapterPrepare = (args: { readonly batches: number }): string => say("corner-chapter-prepare", args);
+/** Too short to fold, so they were left out or joined to the next strip. */
+export const cornerMergedText = (): string => say("corner-merged-text");
+/** leaf {leaf}: {place} */
+export const cornerMergedStrip = (args: { readonly leaf: Word; readonly place: Word }): string => say("corner-merged-strip", args);
+/** Folds */
+export const figureFolds = (): string => say("figure-folds");
+/** at {marks} mark|at {marks} marks; no cuts, no glue */
+export const figureFoldsNote = (args: { readonly marks: number }): string => say("figure-folds-note", args);
+/** fore-edge to gutter; folded corners reach {reach} inward */
+export const cornerFigureWidthNote = (args: { readonly reach: Word }): string => say("corner-figure-width-note", args);
+/** one outline, folded without a knife */
+export const cornerFigureLevelsNote = (): string => say("corner-figure-levels-note");
+/** width × height on the unfolded fore-edges */
+export const cornerFigurePictureNote = (): string => say("corner-figure-picture-note");
+/** between the first and last picture leaf as folded, at the head edge */
+export const cornerFigureHoldNote = (): string => say("corner-figure-hold-note");
+/** From the front the folded corners match {folded} of the drawn outline; cut leaves would match {cut}. — How much of the outline is seen from the front; $cut is the same kit's figure where leaves are cut. */
+export const cornerSeen = (args: { readonly folded: Word; readonly cut: Word }): string => say("corner-seen", args);
+/** From the front the folded corners match {folded} of the drawn outline. */
+export const cornerSeenAlone = (args: { readonly folded: Word }): string => say("corner-seen-alone", args);
+/** Nothing is cut and nothing is glued: there is nothing to tack. */
+export const cornerTacksNone = (): string => say("corner-tacks-none");
+/** Light and window need a knife. Folded by corners, this kit goes without them. */
+export const cornerWindowNone = (): string => say("corner-window-none");
+/** none: both need a knife */
+export const cornerChapterWindow = (): string => say("corner-chapter-window");
+/** Border leaves: fold both corners of each to its middle|Border leaves: fold each one whole over the folding card */
+export const cornerPreparationBorders = (args: { readonly empty: Word }): string => say("corner-preparation-borders", args);
+/** Batches */
+export const cornerPreparationBatches = (): string => say("corner-preparation-batches");
+/** Corner gauge, true scale */
+export const cornerPacketGauge = (): string => say("corner-packet-gauge");
+/** Corner gauge at true scale, and the card that whole leaves are folded over */
+export const cornerPacketGaugeAlt = (): string => say("corner-packet-gauge-alt");
+/** Corner gauge: one sheet|{sheets} sheets, printed on one side, best on card. */
+export const cornerPacketPlanGauge = (args: { readonly sheets: number }): string => say("corner-packet-plan-gauge", args);
+/** Print on card. Cut along the full outlines with scissors; the slanted side must be straight. */
+export const drawCornerGaugeMake = (): string => say("draw-corner-gauge-make");
+/** Straight side along the fore-edge, point at the mark: fold the corner over the slanted side. */
+export const drawCornerGaugeUse = (): string => say("draw-corner-gauge-use");
+/** Turn it over for the corner below the lower mark. */
+export const drawCornerGaugeTurn = (): string => say("draw-corner-gauge-turn");
+/** Corner gauge, 45° */
+export const drawCornerGaugeName = (): string => say("draw-corner-gauge-name");
+/** along the fore-edge */
+export const drawCornerGaugeFlush = (): string => say("draw-corner-gauge-flush");
+/** at the mark */
+export const drawCornerGaugePoint = (): string => say("draw-corner-gauge-point");
+/** Folding card, {depth} wide */
+export const drawCornerCardName = (args: { readonly depth: Word }): string => say("draw-corner-card-name", args);
+/** one long edge along the fore-edge, fold over the other */
+export const drawCornerCardUse = (): string => say("draw-corner-card-use");
+/** Top: leaf, book page, (pattern page). White is what stays; fold the corner above and the corner below. */
+export const drawCornerStripKey = (): string => say("draw-corner-strip-key");
+/** Mark the fore-edge twice */
+export const drawCornerMark = (): string => say("draw-corner-mark");
+/** Fold the corner above */
+export const drawCornerAbove = (): string => say("draw-corner-above");
+/** Turn the gauge, fold below */
+export const drawCornerBelow = (): string => say("draw-corner-below");
+/** What stays is the picture */
+export const drawCornerDone = (): string => say("draw-corner-done");
+/** gauge */
+export const drawCornerGaugeShort = (): string => say("draw-corner-gauge-short");
+/** The page before you, head up. The corners are folded toward you, onto this page. */
+export const drawCornerFoot = (): string => say("draw-corner-foot");
+/** Folding a leaf by its corners in four steps. 1: mark the fore-edge {from} and {to} from the head. 2: lay the gauge’s straight side along the fore-edge, its point at the upper mark, and fold the corner above over the slanted side. 3: turn the gauge over, its point at the lower mark, and fold the corner below. 4: between the marks the fore-edge stays unfolded. */
+export const drawCornerSteps = (args: { readonly from: Word; readonly to: Word }): string => say("draw-corner-steps", args);
+/** One leaf whole: {title}. Marks on the fore-edge, from the head in {units}: {marks}. Between them the fore-edge stays; the corners outside are folded over. */
+export const drawCornerLeaf = (args: { readonly title: Word; readonly units: Word; readonly marks: Word }): string => say("draw-corner-leaf", args);
+/** A crease ends {end} from the fore-edge. */
+export const drawCornerLeafTurned = (args: { readonly end: Word }): string => say("draw-corner-leaf-turned", args);
+/** crease */
+export const drawCornerCrease = (): string => say("draw-corner-crease");
+/** stays */
+export const drawCornerStays = (): string => say("draw-corner-stays");
 /** {title}: {part}, {count} of {material}, seen from the front — $part is a part's name, $material what it is cut from. */
 export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; readonly count: Word; readonly material: Word }): string => say("cut-part-title", args);
 /** {title}: {material}, {size} sheet {number}: {parts} — $size is a sheet's size, $number which sheet of it, $parts the parts on it. */
@@ -3296,7 +3436,7 @@ export const kitUnits = (): string => say("kit-units");
 export const kitMillimetres = (): string => say("kit-millimetres");
 /** inches */
 export const kitInches = (): string => say("kit-inches");
-/** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
+/** {difficulty} · stepped folds|folded corners, no knife|single folds · opening {opening} · reads right to left|reads left to right */
 export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
 /** From the front you see {levels} as drawn. — $levels is a list of: 74% of well. */
 export const kitKept = (args: { readonly levels: Word }): string => say("kit-kept", args);
@@ -3428,6 +3568,8 @@ export const kitTacksHeld = (args: { readonly count: number }): string => say("k
 export const kitRoundText = (args: { readonly parts: Word }): string => say("kit-round-text", args);
 /** every leaf with its folds, cuts and flaps */
 export const kitRoundLeaves = (): string => say("kit-round-leaves");
+/** every leaf with its folded corners */
+export const kitRoundCorners = (): string => say("kit-round-corners");
 /** the light in its pocket */
 export const kitRoundLight = (): string => say("kit-round-light");
 /** the window and its door */

@@ -1,15 +1,16 @@
+import { closingOf } from "../../core/pattern/corner-pattern.ts";
 import * as say from "../../words/messages.ts";
 import { paperLabel } from "../../words/papers.ts";
 import { unitName } from "../../words/units.ts";
 import type { Edition } from "../views/edition.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { AnyKitView } from "../views/any-kit-view.ts";
 import { PAPERS } from "../views/paper.ts";
 import { figuresPart } from "./figures.ts";
 import { type Html, html, type Markup, raw, rich } from "./markup.ts";
 import { roundPart } from "./round.ts";
 
 /** The head of a kit's page: its picture, its figures, and what can be printed. `kept` is told of the kit's own book alone. */
-export function heroPart(view: KitView, { current }: Edition, kept?: Markup): Html {
+export function heroPart(view: AnyKitView, { current }: Edition, kept?: Markup): Html {
   const { kit } = view;
   return html`<section class="hero">
 <div class="hero-picture">
@@ -33,9 +34,9 @@ ${downloads(kept)}
 </section>`;
 }
 
-function moods({ kit, pattern: { pocket } }: KitView): Markup {
+function moods({ kit, pattern }: AnyKitView): Markup {
   return (
-    pocket &&
+    closingOf(pattern).pocket &&
     html`<img class="lit" src="front-lit.svg" alt="${say.kitLitAlt({ title: kit.title })}" loading="lazy">
 <fieldset class="moods"><legend class="sr">${say.kitMoods()}</legend><label><input type="radio" name="mood" id="mood-day" checked> ${say.kitMoodDay()}</label> <label><input type="radio" name="mood" id="mood-lit"> ${say.kitMoodLit()}</label></fieldset>`
   );
