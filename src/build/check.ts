@@ -58,7 +58,7 @@ interface KitLines {
 function linesOf({ slug, key }: KitEntry, { store, view }: Library): KitLines {
   return store.value(keyOf("check", codeKey(import.meta.filename), key), () => {
     const one = view(slug);
-    return { line: kitLine(one), makeable: makeabilityLines(makeabilityOf(one), one.kit) };
+    return { line: kitLine(one), makeable: one.way === "cut" ? makeabilityLines(makeabilityOf(one), one.kit) : [] };
   });
 }
 

@@ -1024,6 +1024,8 @@ export const drawCornerLeafTurned = (args: { readonly end: Word }): string => sa
 export const drawCornerCrease = (): string => say("draw-corner-crease");
 /** stays */
 export const drawCornerStays = (): string => say("draw-corner-stays");
+/** {title}: the opened book seen from the front, {leaves} leaf|{leaves} leaves folded by their corners */
+export const drawFrontCorners = (args: { readonly title: Word; readonly leaves: number }): string => say("draw-front-corners", args);
 /** {title}: {part}, {count} of {material}, seen from the front — $part is a part's name, $material what it is cut from. */
 export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; readonly count: Word; readonly material: Word }): string => say("cut-part-title", args);
 /** {title}: {material}, {size} sheet {number}: {parts} — $size is a sheet's size, $number which sheet of it, $parts the parts on it. */

@@ -1,12 +1,13 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { makeabilityOf } from "../../core/makeability/makeability.ts";
+import { seenBothWays } from "../../core/makeability/silhouette-seen.ts";
 import { classSchemaText } from "../../input/class/schema.ts";
 import { schemaText } from "../../input/kit/schema.ts";
 import { settingsSchemaText } from "../../input/settings/settings.ts";
 import { writtenFiles } from "../../output/cut/cut-files.ts";
 import type { CutFile } from "../../output/cut/cut-forms.ts";
-import { makeabilityJson } from "../../output/data/makeability-json.ts";
+import { cornerMakeabilityJson, makeabilityJson } from "../../output/data/makeability-json.ts";
 import { cornerCsv, patternCsv } from "../../output/data/pattern-csv.ts";
 import { cornerJson, patternJson } from "../../output/data/pattern-json.ts";
 import { cornerFront } from "../../output/drawing/corner/corner-front.ts";
@@ -18,7 +19,11 @@ import { makeabilityFile } from "./makeability-file.ts";
 /** Writes a kit's pattern for programs, and how it can be made. */
 export function writeKitFiles(folder: string, view: AnyKitView): void {
   writePatternFiles(folder, view);
-  if (view.way === "cut") writeFileSync(makeabilityFile(folder), makeabilityJson(view.kit, makeabilityOf(view)));
+  const makeability =
+    view.way === "cut"
+      ? makeabilityJson(view.kit, makeabilityOf(view))
+      : cornerMakeabilityJson(view.kit, seenBothWays(view.kit, view.pattern));
+  writeFileSync(makeabilityFile(folder), makeability);
 }
 
 /** Draws a kit's front: as it was computed, for the cover of its packet, for the catalogue and for link previews. */
@@ -62,7 +67,7 @@ async function writeFronts(folder: string, { slug, kit, pattern }: AnyKitView): 
   mkdirSync(folder, { recursive: true });
   const options = { slug, title: kit.title, mood: "day" } as const;
   const day = pattern.corner ? cornerFront(pattern, options) : frontPicture(pattern, options);
-  const lit = !pattern.corner && pattern.pocket && frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
+  const lit = pattern.corner || !pattern.pocket ? undefined : frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);
   if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
   const front = await drawFront(lit ?? day);
