@@ -2106,8 +2106,16 @@ export const fieldFitMarkStep = (): string => say("field-fit-mark-step");
 export const fieldFitMarkStepUsual = (args: { readonly mm: Word; readonly parts: Word }): string => say("field-fit-mark-step-usual", args);
 /** Strips shorter than this are merged with a neighbour. */
 export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
-/** single: each strip is folded once; stepped: the whole leaf at the front line first. */
+/** single: each strip is folded once; stepped: the whole leaf at the front line first; corner: no cuts, the corners beside one strip are folded over. */
 export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
+/** With foldStyle: corner, what the leaves show and how the others are folded. No knife is needed, so light and insert are left out. */
+export const fieldFitCorner = (): string => say("field-fit-corner");
+/** Levels that are joined to the front one, as one outline; the background is none of them. */
+export const fieldFitCornerLevels = (): string => say("field-fit-corner-levels");
+/** The name of a level. */
+export const fieldFitCornerLevel = (): string => say("field-fit-corner-level");
+/** How leaves are folded that show nothing, borders too. line: straight at the background’s depth, which is quick to fold and frames the picture evenly; half: the fore-edge laid to the gutter, without a line; middle: both corners to the middle, which leaves a row of points at the front. */
+export const fieldFitCornerEmpty = (): string => say("field-fit-corner-empty");
 /** What leaves are cut with: a knife on a mat, or short sharp scissors through one or two leaves. */
 export const fieldFitCutWith = (): string => say("field-fit-cut-with");
 /** What holds a loose flap: glue, a pin-head of it that dries; dots, a glue dot that holds at once. */
@@ -3276,6 +3284,10 @@ export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
 export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
 /** a level: {levels} — $levels: names of levels */
 export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** "{level}", which is the background */
+export const frontBackgroundJoined = (args: { readonly level: Word }): string => say("front-background-joined", args);
+/** take it off the list */
+export const frontTakeLevelOff = (): string => say("front-take-level-off");
 /** a second sheet "{sheet}" */
 export const frontSheetTwice = (args: { readonly sheet: Word }): string => say("front-sheet-twice", args);
 /** each sheet once, under a name of its own */
