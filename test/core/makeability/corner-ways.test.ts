@@ -42,7 +42,10 @@ const NARROW = cornerKit({ book: { leafWidth: 55 }, fit: { flapBulk: 0.4 } }, DI
 const SPRINGY = cornerKit({ fit: { flapBulk: 3 } }, BARS);
 /** Rungs of 9 in 100 are 3.15 mm of 35, so a mark that is rounded makes some too short. */
 const SMALL = cornerKit(
-  { fit: { markStep: 1, leastTab: 3.5, shape: { solve: "opening", pictureLeaves: "fill", height: 38 } } },
+  {
+    book: { leafWidth: 190 },
+    fit: { markStep: 1, leastTab: 3.5, shape: { solve: "opening", pictureLeaves: "fill", height: 38 } },
+  },
   LADDER,
 );
 
