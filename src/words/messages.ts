@@ -890,7 +890,7 @@ export const stepPartCornerGauge = (): string => say("step-part-corner-gauge");
 export const stepPartFoldingCard = (): string => say("step-part-folding-card");
 /** Make the corner gauge */
 export const stepCornerGauge = (): string => say("step-corner-gauge");
-/** Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.|Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is {depth} wide, the distance of a whole leaf’s fold from the fore-edge. Keep its slanted side straight: every crease follows it. — $depth is empty where there is no card. */
+/** Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.|Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is {depth} wide, the distance of a whole leaf’s fold from the fore-edge. Keep the gauge’s slanted side straight: every crease follows it. — $depth is empty where there is no card. */
 export const stepCornerGaugeText = (args: { readonly with: Word; readonly depth: Word }): string => say("step-corner-gauge-text", args);
 /** Print the corner gauge and the folding card on card, and cut them out with scissors. */
 export const stepCornerGaugeGist = (): string => say("step-corner-gauge-gist");
@@ -910,7 +910,7 @@ export const stepBorderCardBefore = (args: { readonly count: number; readonly de
 export const stepBorderCardAfter = (args: { readonly count: number; readonly depth: Word }): string => say("step-border-card-after", args);
 /** Mark {count} leaf|{count} leaves before the picture {middle} from the head, and fold both corners to the mark along the gauge. */
 export const stepBorderMiddleBefore = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-before", args);
-/** When the last batch is done, mark {count} leaf|{count} leaves after the picture {middle} from the head, and fold both corners to the mark along the gauge. */
+/** When the last batch is done, mark {count} leaf|{count} leaves after the picture {middle} from the head. Fold both corners to the mark along the gauge. */
 export const stepBorderMiddleAfter = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-after", args);
 /** {sheet}, 250–300 g/m², for the corner gauge */
 export const whyCardCorners = (args: { readonly sheet: Word }): string => say("why-card-corners", args);

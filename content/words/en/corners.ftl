@@ -10,7 +10,7 @@ step-corner-gauge = Make the corner gauge
 step-corner-gauge-text = { $with ->
     [gauge] Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.
    *[card] Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is { $depth } wide, the distance of a whole leaf’s fold from the fore-edge.
-} Keep its slanted side straight: every crease follows it.
+} Keep the gauge’s slanted side straight: every crease follows it.
 step-corner-gauge-gist = Print the corner gauge and the folding card on card, and cut them out with scissors.
 
 step-corners = Fold the picture, batch by batch
@@ -37,7 +37,7 @@ step-border-middle-before = Mark { $count ->
 step-border-middle-after = When the last batch is done, mark { $count ->
     [one] { $count } leaf
    *[other] { $count } leaves
-} after the picture { $middle } from the head, and fold both corners to the mark along the gauge.
+} after the picture { $middle } from the head. Fold both corners to the mark along the gauge.
 
 why-card-corners = { $sheet }, 250–300 g/m², for the corner gauge
 

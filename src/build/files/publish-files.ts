@@ -67,7 +67,8 @@ async function writeFronts(folder: string, { slug, kit, pattern }: AnyKitView): 
   mkdirSync(folder, { recursive: true });
   const options = { slug, title: kit.title, mood: "day" } as const;
   const day = pattern.corner ? cornerFront(pattern, options) : frontPicture(pattern, options);
-  const lit = pattern.corner || !pattern.pocket ? undefined : frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
+  const lit =
+    pattern.corner || !pattern.pocket ? undefined : frontPicture(pattern, { slug, title: kit.title, mood: "lit" });
   writeFileSync(join(folder, "front.svg"), day);
   if (lit) writeFileSync(join(folder, "front-lit.svg"), lit);
   const front = await drawFront(lit ?? day);

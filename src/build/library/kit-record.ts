@@ -11,7 +11,12 @@ export function recordKey(kit: string): string {
 }
 
 /** The kit in a folder with its pattern: as it is kept, or read and computed again. `key` names all that it is read from. */
-export function kitRecord(store: Store, key: string, folder: string, { base, motifs, fonts }: SiteFacts): AnyPatternedKit {
+export function kitRecord(
+  store: Store,
+  key: string,
+  folder: string,
+  { base, motifs, fonts }: SiteFacts,
+): AnyPatternedKit {
   return store.value(recordKey(key), () => patternAnyKit(readKit(folder, base, motifs, fonts)));
 }
 

@@ -1,8 +1,8 @@
 import type { GuidePage } from "../../core/guide/guide-page.ts";
 import type { Story } from "../../core/story/story.ts";
 import type { Catalogue } from "../../input/catalogue/read-catalogue.ts";
-import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { AnyPrintedKit } from "../../output/views/any-kit-view.ts";
+import type { ClassView } from "../../output/views/class/class-view.ts";
 import type { ClassEntry } from "./class-entry.ts";
 import type { KitEntry } from "./kit-entry.ts";
 import type { SiteFacts } from "./site-facts.ts";

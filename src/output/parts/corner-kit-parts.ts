@@ -5,8 +5,8 @@ import { cautionsPart } from "./cautions.ts";
 import { cornerPatternPart } from "./corner-pattern.ts";
 import { drawnAgain } from "./drawn-once.ts";
 import { figuresPart } from "./figures.ts";
-import { type Html, html } from "./markup.ts";
 import { explained, type KitPart } from "./kit-parts.ts";
+import { type Html, html } from "./markup.ts";
 import { measurePart } from "./measure.ts";
 import { bookMadeReadyForCorners } from "./preparation.ts";
 import { stepsPart } from "./steps.ts";
@@ -25,8 +25,7 @@ export const CORNER_PARTS: Readonly<Record<KitPart, (view: CornerView) => Html>>
   pattern: cornerPatternPart,
   "pattern-gist": ({ counts }) => html`${say.cornerChapterPattern(counts)}`,
   preparation: explained((view: CornerView) => bookMadeReadyForCorners(view, true)),
-  "preparation-gist": ({ preparation }) =>
-    html`${say.cornerChapterPrepare({ batches: preparation.batches.length })}`,
+  "preparation-gist": ({ preparation }) => html`${say.cornerChapterPrepare({ batches: preparation.batches.length })}`,
   steps: explained((view: CornerView) => stepsPart(view, drawnAgain)),
   "steps-gist": ({ work, figures: { hours } }) => html`${say.kitChapterSteps({ steps: work.length, hours })}`,
   supplies: explained(suppliesPart),

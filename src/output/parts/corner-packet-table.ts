@@ -18,7 +18,7 @@ export function cornerPacketTable(view: PrintedCorner, size: TableSize, reading?
     ...(turns.leaves > 0 ? [say.cornerTableTurns()] : []),
   ].join(" ");
   return html`${raw(packet.front)}<p class="words">${words}</p>
-${reading}${merged(view, size)}<div class="batches ${size}">${packet.table.map(
+${reading}${merged(view, size)}<div class="batches corner-batches ${size}">${packet.table.map(
     (block) => html`
 <section class="batch${block.batch ? "" : " borders"}">${heading(view, block, size)}
 <table class="table corners"><thead><tr>${heads(block)}</tr></thead>

@@ -10,7 +10,11 @@ export function figuresPart(view: Pick<KitViewBase, "figures" | "difficulty" | "
 }
 
 /** `easy · stepped folds · opening 60° · reads left to right` */
-export function tagline({ figures, difficulty, pattern }: Pick<KitViewBase, "figures" | "difficulty" | "pattern">): Html {
+export function tagline({
+  figures,
+  difficulty,
+  pattern,
+}: Pick<KitViewBase, "figures" | "difficulty" | "pattern">): Html {
   return rich(say.kitTagline, {
     difficulty: html`<strong>${difficulty}</strong>`,
     folds: pattern.fit.foldStyle,

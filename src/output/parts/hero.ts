@@ -2,8 +2,8 @@ import { closingOf } from "../../core/pattern/corner-pattern.ts";
 import * as say from "../../words/messages.ts";
 import { paperLabel } from "../../words/papers.ts";
 import { unitName } from "../../words/units.ts";
-import type { Edition } from "../views/edition.ts";
 import type { AnyKitView } from "../views/any-kit-view.ts";
+import type { Edition } from "../views/edition.ts";
 import { PAPERS } from "../views/paper.ts";
 import { figuresPart } from "./figures.ts";
 import { type Html, html, type Markup, raw, rich } from "./markup.ts";
@@ -29,7 +29,7 @@ ${(["mm", "in"] as const).map(
 `,
 )}</fieldset>
 <div data-part="figures">${figuresPart(view)}</div>
-${downloads(kept)}
+${downloads(view.way === "cut" && working(), kept)}
 </div>
 </section>`;
 }
@@ -56,15 +56,20 @@ function others(file: string, named: (args: { paper: string }) => string): Html 
   return html`<p><a href="${file}-a4.pdf">${named({ paper: say.paperA4() })}</a> · <a href="${file}-letter.pdf">${say.paperLetterShort()}</a></p>`;
 }
 
-function downloads(kept?: Markup): Html {
+/** Pages by which a piece is made. */
+function working(): Html {
+  return html`<a class="button" href="make/index.html" data-to="make/index.html">${say.kitMake()}</a>
+<a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a>`;
+}
+
+function downloads(worked: Markup, kept?: Markup): Html {
   const packets = PAPERS.map(
     ({ name }, i) =>
       html`${i > 0 && " "}<a class="button plain-button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
   );
   return html`<div class="downloads">
 <p class="held-note" data-held hidden>${say.kitHeld()}</p>
-<a class="button" href="make/index.html" data-to="make/index.html">${say.kitMake()}</a>
-<a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a>
+${worked}
 <div data-own-packets>${kept}${packets}</div>
 <div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
 <details class="more"><summary>${say.kitMoreFiles()}</summary>

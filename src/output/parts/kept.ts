@@ -26,9 +26,7 @@ export function seenPart(seen: SeenBothWays | undefined): Markup {
   if (!seen) return false;
   const percent = (one: number): string => say.unitPercent({ share: Math.round(one * 100) });
   const folded = percent(seen.folded.paper);
-  const words = seen.cut
-    ? say.cornerSeen({ folded, cut: percent(seen.cut.paper) })
-    : say.cornerSeenAlone({ folded });
+  const words = seen.cut ? say.cornerSeen({ folded, cut: percent(seen.cut.paper) }) : say.cornerSeenAlone({ folded });
   return html`<p class="tagline">${words}</p>
 `;
 }

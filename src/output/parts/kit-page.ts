@@ -1,12 +1,12 @@
 import { closingOf } from "../../core/pattern/corner-pattern.ts";
 import * as say from "../../words/messages.ts";
-import { type Edition, editionOf } from "../views/edition.ts";
 import type { AnyKitView } from "../views/any-kit-view.ts";
+import { type Edition, editionOf } from "../views/edition.ts";
+import { kitPart } from "./any-kit-parts.ts";
 import { chapter } from "./chapter.ts";
 import { creditsPart, versionsPart } from "./edition.ts";
 import type { Chapter } from "./gists.ts";
 import { heroPart } from "./hero.ts";
-import { kitPart } from "./any-kit-parts.ts";
 import type { KitPart } from "./kit-parts.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 import { photosPart } from "./photos.ts";

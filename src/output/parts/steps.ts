@@ -23,7 +23,12 @@ export function stepsPart(
 }
 
 /** A step with its number and the cautions that belong to it, in short; they are looked up among `cautions`. */
-export function stepItem(step: Step, number: number, cautions: KitViewBase["cautions"], drawn: DrawnStep = whole): Html {
+export function stepItem(
+  step: Step,
+  number: number,
+  cautions: KitViewBase["cautions"],
+  drawn: DrawnStep = whole,
+): Html {
   const { title, time, drying, text, figure } = step;
   const care = step.cautions
     .flatMap((id) => cautions.filter((caution) => caution.id === id))

@@ -102,7 +102,8 @@ function linesOf(rows: readonly CornerRow[]): CornerLine[] {
   const lines: { first: CornerRow; last: CornerRow }[] = [];
   for (const row of rows) {
     const before = lines.at(-1);
-    const alike = before && row.kind !== "corners" && before.last.kind === row.kind && !row.checkpoint && !before.last.checkpoint;
+    const alike =
+      before && row.kind !== "corners" && before.last.kind === row.kind && !row.checkpoint && !before.last.checkpoint;
     if (alike && before.last.leaf + 1 === row.leaf) before.last = row;
     else lines.push({ first: row, last: row });
   }

@@ -14,13 +14,13 @@ import { cornerLeaf } from "../drawing/corner/corner-leaf.ts";
 import { cornerLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import { cautionsFor, cautionsOfSteps } from "./cautions.ts";
+import { type CornerRow, cornerRow } from "./corner-row.ts";
+import { cornerStepFigure, cornerStepText } from "./corner-steps.ts";
 import { figuresOf } from "./figures.ts";
 import { costText, type KitViewBase, mergedViews } from "./kit-view.ts";
 import { preparationOf } from "./preparation.ts";
 import { stepOf } from "./step.ts";
 import { supplyView } from "./supply-view.ts";
-import { type CornerRow, cornerRow } from "./corner-row.ts";
-import { cornerStepFigure, cornerStepText } from "./corner-steps.ts";
 
 /** Everything that the page of a kit shows whose corners are folded. */
 export interface CornerView extends KitViewBase {

@@ -16,7 +16,7 @@ import { tag } from "../svg-text.ts";
 const PIECES = 4;
 
 /** How much of the light a page's face takes that is seen behind its edge. */
-const FACE = 0.86;
+const FACE = 1.12;
 
 /** The finished book seen from the front where corners are folded: the edges that stay, slanting folds that fall away from them, and the pages behind. */
 export function cornerFront(pattern: CornerPattern, options: FrontOptions): string {
@@ -61,16 +61,22 @@ function foldedLeaf(pattern: CornerPattern, fan: Fan, j: number, { fold, deepest
   ]);
   const page = ringPath([...outline, [root, book.leafHeight], [root, 0]]);
   const share = (radius: number): number => Math.min(1, (book.leafWidth - radius) / deepest);
-  const edges = profile.flatMap((stretch) => piecesOf(stretch)).map(({ from, to, radiusFrom, radiusTo }) => {
-    const d = ringPath([
-      [tip(radiusFrom) - inward * half, from],
-      [tip(radiusTo) - inward * half, to],
-      [tip(radiusTo) + inward * half, to],
-      [tip(radiusFrom) + inward * half, from],
-    ]);
-    return tag("path", { d, fill: paperTone(0.85 * share((radiusFrom + radiusTo) / 2), light, mood) });
-  });
-  return tag("path", { d: page, fill: insideTone(0.35, FACE * light, mood) }) + flaps(fold, angle, tip, light, mood, book.leafWidth) + edges.join("");
+  const edges = profile
+    .flatMap((stretch) => piecesOf(stretch))
+    .map(({ from, to, radiusFrom, radiusTo }) => {
+      const d = ringPath([
+        [tip(radiusFrom) - inward * half, from],
+        [tip(radiusTo) - inward * half, to],
+        [tip(radiusTo) + inward * half, to],
+        [tip(radiusFrom) + inward * half, from],
+      ]);
+      return tag("path", { d, fill: paperTone(0.85 * share((radiusFrom + radiusTo) / 2), light, mood) });
+    });
+  return (
+    tag("path", { d: page, fill: insideTone(0, FACE * light, mood) }) +
+    flaps(fold, angle, tip, light, mood, book.leafWidth) +
+    edges.join("")
+  );
 }
 
 /** Corners lie on the front of their leaf, so they are seen in the half where the fronts face the viewer. */

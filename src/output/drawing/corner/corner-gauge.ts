@@ -34,9 +34,7 @@ export function cornerGaugeSheets(kit: Kit, pattern: CornerPattern): string[] {
   const lines = [say.drawCornerGaugeMake(), say.drawCornerGaugeUse(), say.drawCornerGaugeTurn()].map(headLine).join("");
   const card = (x: number): string => (emptyDepth === undefined ? "" : cardAt(x, emptyDepth, kit, pattern));
   const sheets =
-    emptyDepth === undefined || beside + emptyDepth <= SHEET.width
-      ? [gauge + card(beside)]
-      : [gauge, card(LEFT)];
+    emptyDepth === undefined || beside + emptyDepth <= SHEET.width ? [gauge + card(beside)] : [gauge, card(LEFT)];
   return sheets.map((drawn) => lines + drawn + calibration(kit.units));
 }
 

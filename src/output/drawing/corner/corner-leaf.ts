@@ -30,7 +30,11 @@ export function cornerLeaf(kit: Kit, pattern: CornerPattern): Figure {
     penFor("ltr").words([40, 4], leafTitle(leaf), { anchor: "middle", bold: true, size: 3.3 }),
     pen.box([gutter, TOP], [EDGE, foot], PAPER, NO_LINE),
     ...cornersOf(leaf.fold, pattern).map((corner) =>
-      pen.shape(corner.map((at) => [place.x(at.depth), place.y(at.at)] as const), GROUND, NO_LINE),
+      pen.shape(
+        corner.map((at) => [place.x(at.depth), place.y(at.at)] as const),
+        GROUND,
+        NO_LINE,
+      ),
     ),
     ...creasesOf(leaf.fold).map(({ from, to }) =>
       pen.segment(place.x(from.depth), place.y(from.at), place.x(to.depth), place.y(to.at), SCORE),

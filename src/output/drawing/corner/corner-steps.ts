@@ -118,7 +118,9 @@ function creaseOf({ pen, place }: Scene, { from, to }: Crease): string {
 function gaugeAt({ pen, place }: Scene, { corner, from }: Crease): string {
   const side = corner === "head" ? -1 : 1;
   const [x, y] = [place.x(0), place.y(from.at)];
-  const [wide, long] = [15, 9];
+  // As long a slant as the crease needs, within the cell.
+  const wide = Math.min(15, corner === "head" ? y - FIELD.top + 3 : CELL.height - 1 - y);
+  const long = 9;
   const outline: At[] = [
     [x, y],
     [x - wide, y + side * wide],
@@ -150,4 +152,3 @@ function keptOf({ pen, place, creases, pattern }: Scene): string {
     pen.upright([FIELD.edge + 3.4, middle], say.drawCornerStays(), { bold: true })
   );
 }
-

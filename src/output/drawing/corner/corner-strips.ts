@@ -42,7 +42,8 @@ function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, style: Length
 
 /** The stretch of the fore-edge that a crease folds over. */
 function toned({ corner, from }: Crease, x: number, top: number, part: StripPart): string {
-  const [begin, end] = corner === "head" ? [part.from, Math.min(from.at, part.to)] : [Math.max(from.at, part.from), part.to];
+  const [begin, end] =
+    corner === "head" ? [part.from, Math.min(from.at, part.to)] : [Math.max(from.at, part.from), part.to];
   if (end <= begin) return "";
   return tag("rect", { x, y: top + begin, width: STRIP, height: end - begin, fill: FOLDED });
 }

@@ -1,9 +1,9 @@
 import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
+import { depthAt } from "../../../core/corner/leaf-fold.ts";
 import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
-import { fanOf } from "../../../core/pattern/fan-of.ts";
-import { depthAt } from "../../../core/corner/leaf-fold.ts";
 import type { AnyPattern } from "../../../core/pattern/corner-pattern.ts";
+import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { PatternBase } from "../../../core/pattern/pattern.ts";
 import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";

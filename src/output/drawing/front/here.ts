@@ -43,7 +43,10 @@ export function frontSymbol(front: SmallFront): string {
 }
 
 /** The front in small with a batch framed and all others paled: "you are here". */
-export function hereDrawing(front: SmallFront, { first, last }: Pick<Batch<PatternLeafBase>, "first" | "last">): string {
+export function hereDrawing(
+  front: SmallFront,
+  { first, last }: Pick<Batch<PatternLeafBase>, "first" | "last">,
+): string {
   const { top, height } = pictureArea(front);
   const columns = front.leaves.map(({ leaf }) => leaf);
   const { x, width } = columnsOf(front, columns.indexOf(first.leaf), columns.indexOf(last.leaf) + 1);
