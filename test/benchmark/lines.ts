@@ -20,6 +20,13 @@ export const LINES = {
   },
   dots: { part: "functions", work: "A pattern from 1,000 dots", unit: "ms", goal: 10 },
   hatches: { part: "functions", work: "A pattern from 400 hatch lines", unit: "ms", goal: 50 },
+  "desk-leaves": {
+    part: "functions",
+    work: "The desk: a handle moved on a kit of 204 leaves, text and leaves",
+    unit: "ms",
+    goal: FRAME,
+  },
+  "desk-whole": { part: "functions", work: "The same with light and window", unit: "ms", goal: AT_ONCE },
   "key-1": {
     part: "page",
     work: "From a key in the fit panel to the whole answer, window included",
