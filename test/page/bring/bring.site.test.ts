@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import axe from "axe-core";
 import type { Browser, BrowserContext, ElementHandle, Page } from "puppeteer";
@@ -44,7 +44,8 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await browser?.disconnect();
-  project?.remove();
+  // A thread of the desk may still be keeping what it compiled.
+  if (project) rmSync(project.folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 });
 
 beforeEach(async () => {
