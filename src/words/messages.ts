@@ -3206,6 +3206,8 @@ export const fitOptionRtl = (): string => say("fit-option-rtl");
 export const fitOptionSingle = (): string => say("fit-option-single");
 /** stepped */
 export const fitOptionStepped = (): string => say("fit-option-stepped");
+/** corners, without a knife */
+export const fitOptionCorner = (): string => say("fit-option-corner");
 /** a length like 216, 21.6 cm or 8 1/2 in */
 export const fitAllowedLengthMm = (): string => say("fit-allowed-length-mm");
 /** a length like 8 1/2, 8.5 in or 216 mm */
