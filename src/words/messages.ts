@@ -996,6 +996,22 @@ export const deskPrinted = (): string => say("desk-printed");
 export const deskPrintFailed = (): string => say("desk-print-failed");
 /** The desk’s server does not answer. Start it again with npm start. */
 export const deskGone = (): string => say("desk-gone");
+/** This is not as it should be. */
+export const servedWrong = (): string => say("served-wrong");
+/** The page below is the last state that could be made. — Follows the sentence before. */
+export const servedLastGood = (): string => say("served-last-good");
+/** Until it is mended, this page is without it. */
+export const servedNothing = (): string => say("served-nothing");
+/** Look at it on the desk */
+export const servedToDesk = (): string => say("served-to-desk");
+/** Only here, while the site is being made: — Stands in a strip below a page, before what only npm start offers there. */
+export const servedHere = (): string => say("served-here");
+/** Open it on the desk */
+export const servedOnDesk = (): string => say("served-on-desk");
+/** All PDFs are printed: the links of this page open them at once. */
+export const servedPrinted = (): string => say("served-printed");
+/** npm start does not answer. Start it again. */
+export const servedAway = (): string => say("served-away");
 /** head */
 export const drawHead = (): string => say("draw-head");
 /** tail */

@@ -105,3 +105,16 @@ desk-print-failed = The PDFs could not be printed:
 ## The server is away
 
 desk-gone = The desk’s server does not answer. Start it again with npm start.
+
+## What npm start puts above and below a page of the site
+
+served-wrong = This is not as it should be.
+# Follows the sentence before.
+served-last-good = The page below is the last state that could be made.
+served-nothing = Until it is mended, this page is without it.
+served-to-desk = Look at it on the desk
+# Stands in a strip below a page, before what only npm start offers there.
+served-here = Only here, while the site is being made:
+served-on-desk = Open it on the desk
+served-printed = All PDFs are printed: the links of this page open them at once.
+served-away = npm start does not answer. Start it again.

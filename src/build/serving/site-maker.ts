@@ -1,3 +1,5 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { makeScripts } from "../bundle/make-scripts.ts";
 import { tellFailure } from "../errors/command.ts";
@@ -51,6 +53,8 @@ export class SiteMaker {
   readonly #reader: SiteReader;
   readonly #placing: Placing;
   #isShown = false;
+  /** The messages that pages show. */
+  #told = "";
 
   constructor(place: ServedPlace) {
     this.#place = place;
@@ -80,7 +84,10 @@ export class SiteMaker {
       if (this.#isShown && hasNews()) return false;
     }
     // What failed was not asked for, and would be taken away.
-    if (isWhole) this.#placing.sweep();
+    if (isWhole) {
+      this.#placing.keep((part) => this.#isLeftOut(part));
+      this.#placing.sweep();
+    }
     this.#show(show);
     await this.#reader.rest();
     return isWhole;
@@ -154,6 +161,15 @@ export class SiteMaker {
     await makeScripts(this.#reader.store, this.library!, this.#site());
   }
 
+  /** Whether a part is of a kit or a class that is still there and cannot be made: its last good state stays. */
+  #isLeftOut(part: string): boolean {
+    const [, of, slug] = /^(kits|classes)\/([^ /]+)/.exec(part) ?? [];
+    if (of === undefined || slug === undefined) return false;
+    const { kits, classes } = this.library!;
+    const isMade = (of === "kits" ? kits : classes).some((one) => one.slug === slug);
+    return !isMade && existsSync(join(this.#place.base, contentPath(`${of}/${slug}/index.md`)));
+  }
+
   #site(): Site {
     const { hasGuide, hasFeed } = this.library!;
     const surroundings = { hasGuide, hasFeed, isServed: true };
@@ -162,7 +178,10 @@ export class SiteMaker {
 
   #show(show: Follower["show"]): void {
     const changed = this.#placing.takeChanged();
-    if (!this.#isShown || changed.some((path) => SHOWN.test(path))) show();
+    const { messages, photoMessages } = this.library!;
+    const told = JSON.stringify([messages, photoMessages]);
+    if (!this.#isShown || told !== this.#told || changed.some((path) => SHOWN.test(path))) show();
     this.#isShown = true;
+    this.#told = told;
   }
 }
