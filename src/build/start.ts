@@ -39,7 +39,8 @@ await runCommand(async () => {
   );
   const printAll = (of: PrintAsk): void => maker.printAll(of);
   const desk = new DeskAtWork({ base, output, site: () => site.origin, print: printAll });
-  const site = new ServedSite(output, { print: (path) => maker.print(path), printAll, ...desk.shared });
+  const visit = (path: string): Promise<void> => maker.visit(path);
+  const site = new ServedSite(output, { print: (path) => maker.print(path), printAll, visit, ...desk.shared });
   console.log(say.deskOpened({ address: await desk.open(ports["--desk-port"] ?? port + 1) }));
   await watchProject(base, (paths) => {
     desk.follow(paths);

@@ -1,5 +1,5 @@
 import type { DeskState } from "../../input/desk/protocol.ts";
-import { servedBand, servedStrip } from "../../output/parts/desk/served.ts";
+import { servedBand, servedStrip, type WaitingPage, waitingNote } from "../../output/parts/desk/served.ts";
 import { html } from "../../output/parts/markup.ts";
 import { ownerOf, wrongOnPage } from "./served-notes.ts";
 
@@ -21,14 +21,21 @@ export function putNotes(page: string, path: string, { state, desk, isThere }: K
   const owner = ownerOf(state, path);
   const wrong = wrongOnPage(state, owner);
   const own = owner && isThere;
-  if (wrong.length === 0 && !own) return page;
+  const waiting = path === "/" ? waitingKits(state) : [];
+  if (wrong.length + waiting.length === 0 && !own) return page;
   const onDesk = desk && owner ? `${desk}${owner.kind === "kit" ? "/kits/" : "/classes/"}${owner.slug}` : desk;
-  const isLastGood = isThere && (owner?.entry.messages.length ?? 0) > 0;
+  const isBroken = owner?.entry.state === "broken";
+  const isLastGood = isThere && isBroken;
   const head = html`<link rel="stylesheet" href="${NOTES_STYLE}">${own && html`<script type="module" src="${NOTES_SCRIPT}"></script>`}`;
   const band = wrong.length > 0 && html`${servedBand({ messages: wrong, isLastGood, desk: onDesk })}`;
-  const strip = own && html`${servedStrip(`${owner.kind} ${owner.slug}`, onDesk)}`;
+  const note = waiting.length > 0 && html`${waitingNote(waiting, state.kits.length)}`;
+  const strip = own && html`${servedStrip(isBroken ? undefined : `${owner.kind} ${owner.slug}`, onDesk)}`;
   return page
     .replace("</head>", () => `${head}</head>`)
-    .replace(/<body[^>]*>/, (body) => `${body}${band || ""}`)
+    .replace(/<body[^>]*>/, (body) => `${body}${band || ""}${note || ""}`)
     .replace("</body>", () => `${strip || ""}</body>`);
+}
+
+function waitingKits({ kits }: DeskState): WaitingPage[] {
+  return kits.flatMap(({ state, title, page }) => (state === "waiting" && page !== undefined ? [{ title, page }] : []));
 }

@@ -7,6 +7,7 @@ import type { News } from "../desk/news.ts";
 import type { PageFiles } from "../desk/page-files.ts";
 import { NOTES_STYLE, putNotes } from "./put-notes.ts";
 import { UNPRINTED_ADDRESS, UNPRINTED_STYLE } from "./unprinted-page.ts";
+import { isVisitable } from "./visits.ts";
 
 /** Where a site is served unless another port is asked for. */
 export const SERVED_PORT = 8080;
@@ -15,6 +16,8 @@ export const SERVED_PORT = 8080;
 export interface ServedWorks {
   /** Prints a PDF below the site, where a build would; gives a page that says why that failed. */
   readonly print: (path: string) => Promise<string | undefined>;
+  /** Makes first what stands at a path; settles when it is made, or cannot be. */
+  readonly visit: (path: string) => Promise<void>;
   /** Begins to print all of a kit or of a class; how far that is comes as news. */
   readonly printAll: (asked: PrintAsk) => void;
   readonly news: News;
@@ -64,6 +67,7 @@ export class ServedSite {
     const path = pathOf(request.url ?? "/");
     if (path === undefined) return next();
     if (path.startsWith("/.serving/")) return this.#answerOwn(path, request, response, next);
+    if (!path.endsWith(".pdf") && isVisitable(path) && !this.#isThere(path)) await this.#works.visit(path);
     const failure = path.endsWith(".pdf") ? await this.#works.print(path.slice(1)) : undefined;
     if (failure !== undefined) {
       response.statusCode = 500;
@@ -93,12 +97,16 @@ export class ServedSite {
   /** Puts on a page what is known of it while it is served. */
   #noteOn(path: string, response: ServerResponse): void {
     const end = response.end.bind(response) as (body?: unknown, ...more: unknown[]) => ServerResponse;
-    const isThere = existsSync(join(this.#folder, path.endsWith("/") ? `${path}index.html` : path));
+    const isThere = this.#isThere(path);
     const noted = (body: unknown): unknown => {
       const isPage = typeof body === "string" && String(response.getHeader("content-type")).startsWith("text/html");
       return isPage ? putNotes(body, path, { state: this.#works.state(), desk: this.#works.desk(), isThere }) : body;
     };
     response.end = ((body?: unknown, ...more: unknown[]) => end(noted(body), ...more)) as ServerResponse["end"];
+  }
+
+  #isThere(path: string): boolean {
+    return existsSync(join(this.#folder, path.endsWith("/") ? `${path}index.html` : path));
   }
 
   /** The news of printing, to a page for as long as it listens. */

@@ -23,12 +23,24 @@ export function servedBand({ messages, isLastGood, desk }: ServedBand): Html {
 
 function wrongItem({ file, line, column, field, given, allowed, remedy }: ListedMessage): Html {
   const place = [file, line, column].filter((part) => part !== undefined).join(":");
-  return html`<li><code>${place}</code> <b>${field}</b> ${say.deskGiven({ given })} ${say.deskAllowed({ allowed })} ${say.deskRemedy({ remedy })}</li>`;
+  return html`<li><code>${place}</code> <b>${field}</b>: ${say.deskGiven({ given })} ${say.deskAllowed({ allowed })} ${say.deskRemedy({ remedy })}</li>`;
 }
 
-/** The strip below a page of a kit or a class: to the desk, and a button that prints its PDFs. `of` names it: `kit moon`. */
-export function servedStrip(of: string, desk: string | undefined): Html {
-  return html`<aside class="served-strip" aria-label="${say.servedHere()}"><p>${say.servedHere()}</p>${desk !== undefined && html`<a href="${desk}">${say.servedOnDesk()}</a>`}<button type="button" data-print="${of}">${say.deskPrint()}</button><div data-far role="status"></div></aside>`;
+/** A kit or a class that is not worked out yet, and its address. */
+export interface WaitingPage {
+  readonly title: string;
+  readonly page: string;
+}
+
+/** A note above the catalogue while kits are still worked out: they can be gone to, and then come first. */
+export function waitingNote(waiting: readonly WaitingPage[], all: number): Html {
+  return html`<aside class="served-note" aria-label="${say.servedWaitingTitle()}"><p>${say.servedWaiting({ known: all - waiting.length, all })}</p>
+<details><summary>${say.servedWaitingList({ count: waiting.length })}</summary><ul>${waiting.map(({ title, page }) => html`<li><a href="${page}">${title}</a></li>`)}</ul></details></aside>`;
+}
+
+/** The strip below a page of a kit or a class: to the desk, and a button that prints its PDFs. `of` names what is printed: `kit moon`. */
+export function servedStrip(of: string | undefined, desk: string | undefined): Html {
+  return html`<aside class="served-strip" aria-label="${say.servedHere()}"><p>${say.servedHere()}</p>${desk !== undefined && html`<a href="${desk}">${say.servedOnDesk()}</a>`}${of !== undefined && html`<button type="button" data-print="${of}">${say.deskPrint()}</button>`}<div data-far role="status"></div></aside>`;
 }
 
 /** How far the printing is, in the strip. */
