@@ -1,5 +1,5 @@
+import type { PictureAnswer } from "../core/beginning/answers.ts";
 import { toDegrees } from "../core/units/angle.ts";
-import type { PictureAnswer } from "../input/beginning/answers.ts";
 import { contentPath } from "../input/files/content-folder.ts";
 import { viewKit } from "../output/views/kit-view.ts";
 import { formatSize } from "../words/lengths.ts";

@@ -890,6 +890,488 @@ export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; 
 export const cutSheetTitle = (args: { readonly title: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("cut-sheet-title", args);
 /** Leaflight kit {slug}, revision {revision}; wrap|flat panel, lip {lip} mm, hinge left|right; layers: {layers} ({width} x {height} mm) — $revision is a short code. $layers are the names of the file's layers; the last one holds a rectangle to measure, which is $width by $height mm. */
 export const cutAbout = (args: { readonly slug: Word; readonly revision: Word; readonly panel: Word; readonly lip: Word; readonly hinge: Word; readonly layers: Word; readonly width: Word; readonly height: Word }): string => say("cut-about", args);
+/** All kits and classes */
+export const deskKitBack = (): string => say("desk-kit-back");
+/** Draft — A switch. On: the kit is not published. */
+export const deskKitDraft = (): string => say("desk-kit-draft");
+/** Undo */
+export const deskKitUndo = (): string => say("desk-kit-undo");
+/** Redo */
+export const deskKitRedo = (): string => say("desk-kit-redo");
+/** Look and write — Opens the difference; nothing is written yet. */
+export const deskKitLookAndWrite = (): string => say("desk-kit-look-and-write");
+/** Nothing to write */
+export const deskKitToldSame = (): string => say("desk-kit-told-same");
+/** One change, not written yet|{changes} changes, not written yet */
+export const deskKitToldChanged = (args: { readonly changes: number }): string => say("desk-kit-told-changed", args);
+/** Written. Undo goes back behind it. */
+export const deskKitToldWritten = (): string => say("desk-kit-told-written");
+/** Writing … */
+export const deskKitToldWriting = (): string => say("desk-kit-told-writing");
+/** What will be written */
+export const deskKitDifference = (): string => say("desk-kit-difference");
+/** In {file}, lines with a minus go and lines with a plus come. — $file: a path. */
+export const deskKitDifferenceIn = (args: { readonly file: Word }): string => say("desk-kit-difference-in", args);
+/** Write it */
+export const deskKitWrite = (): string => say("desk-kit-write");
+/** Not yet */
+export const deskKitNotYet = (): string => say("desk-kit-not-yet");
+/** Write it all the same — Of a text that cannot be read; in place of “Write it”. */
+export const deskKitWriteAnyway = (): string => say("desk-kit-write-anyway");
+/** The site cannot be made of this text, but it can be written. */
+export const deskKitWriteBroken = (): string => say("desk-kit-write-broken");
+/** This text cannot be read */
+export const deskKitBrokenTitle = (): string => say("desk-kit-broken-title");
+/** Everything on the table is the last state that could be read. */
+export const deskKitBrokenLede = (): string => say("desk-kit-broken-lede");
+/** Open {place} — Opens the file in the author’s editor. */
+export const deskKitOpenAt = (args: { readonly place: Word }): string => say("desk-kit-open-at", args);
+/** Your editor was asked to open it. */
+export const deskKitOpened = (): string => say("desk-kit-opened");
+/** The file was changed outside the desk */
+export const deskKitForeignTitle = (): string => say("desk-kit-foreign-title");
+/** Your changes here are not lost, and neither are those. */
+export const deskKitForeignLede = (): string => say("desk-kit-foreign-lede");
+/** Both change the same keys, so only one of them can stay. */
+export const deskKitForeignMeet = (): string => say("desk-kit-foreign-meet");
+/** Keep mine */
+export const deskKitKeepMine = (): string => say("desk-kit-keep-mine");
+/** Take theirs */
+export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
+/** Put both together */
+export const deskKitMerge = (): string => say("desk-kit-merge");
+/** This was not done: {why} */
+export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
+/** There is no kit of this name. */
+export const deskKitNoKit = (): string => say("desk-kit-no-kit");
+/** The sheet */
+export const deskKitSheet = (): string => say("desk-kit-sheet");
+/** What lies on the sheet */
+export const deskKitSheetShow = (): string => say("desk-kit-sheet-show");
+/** Both */
+export const deskKitShowBoth = (): string => say("desk-kit-show-both");
+/** What will be seen */
+export const deskKitShowSeen = (): string => say("desk-kit-show-seen");
+/** What is drawn */
+export const deskKitShowDrawn = (): string => say("desk-kit-show-drawn");
+/** The picture on the front of the book, {leaves} leaves wide. What differs is listed below it. — The picture for readers of the screen. */
+export const deskKitSheetAlt = (args: { readonly leaves: Word }): string => say("desk-kit-sheet-alt", args);
+/** Press on a shape to choose it, and the leaf below it. */
+export const deskKitSheetPress = (): string => say("desk-kit-sheet-press");
+/** Leaf on the table */
+export const deskKitLeafSlider = (): string => say("desk-kit-leaf-slider");
+/** {at}, no cut|one cut|{cuts} cuts — $at: as in “leaf 13, p. 17”. $cuts: how many. */
+export const deskKitLeafTold = (args: { readonly at: Word; readonly cuts: number }): string => say("desk-kit-leaf-told", args);
+/** Where it will look different */
+export const deskKitMarks = (): string => say("desk-kit-marks");
+/** It will look as it is drawn. */
+export const deskKitMarksNone = (): string => say("desk-kit-marks-none");
+/** {number} of {of} */
+export const deskKitMarksStep = (args: { readonly number: Word; readonly of: Word }): string => say("desk-kit-marks-step", args);
+/** Before */
+export const deskKitMarksBefore = (): string => say("desk-kit-marks-before");
+/** Next */
+export const deskKitMarksNext = (): string => say("desk-kit-marks-next");
+/** merged strips */
+export const deskKitKeySlivers = (): string => say("desk-kit-key-slivers");
+/** hidden by a side */
+export const deskKitKeyHidden = (): string => say("desk-kit-key-hidden");
+/** out of reach */
+export const deskKitKeyOutOfReach = (): string => say("desk-kit-key-out-of-reach");
+/** lost or thin details */
+export const deskKitKeyNarrow = (): string => say("desk-kit-key-narrow");
+/** One strip of “{level}” is merged with “{into}”, {at}.|{strips} strips of “{level}” are merged with “{into}”, from {at}. — $at: as in “leaf 13, p. 17”. */
+export const deskKitMarkSlivers = (args: { readonly strips: number; readonly level: Word; readonly into: Word; readonly at: Word }): string => say("desk-kit-mark-slivers", args);
+/** Part of “{level}” hides behind a prouder leaf, {at}. */
+export const deskKitMarkHidden = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-hidden", args);
+/** “{level}” does not reach this far out, {at}. */
+export const deskKitMarkUnreached = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-unreached", args);
+/** A part of “{level}” is shown by one leaf only, {at}. */
+export const deskKitMarkNarrow = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-narrow", args);
+/** A part of “{level}” falls between the leaves, {at}. */
+export const deskKitMarkUnseen = (args: { readonly level: Word; readonly at: Word }): string => say("desk-kit-mark-unseen", args);
+/** The shape */
+export const deskKitShapes = (): string => say("desk-kit-shapes");
+/** Shape */
+export const deskKitShapeChoose = (): string => say("desk-kit-shape-choose");
+/** {name} · {level} — $name: as in “<path> #wave”. $level: a level’s name. */
+export const deskKitShapeOption = (args: { readonly name: Word; readonly level: Word }): string => say("desk-kit-shape-option", args);
+/** No shape is chosen. */
+export const deskKitShapeNone = (): string => say("desk-kit-shape-none");
+/** Its level */
+export const deskKitShapeLevel = (): string => say("desk-kit-shape-level");
+/** This shape’s level is stated for its whole layer; change it in the file. — A shape that stands in no file, such as a word, has its level in the picture’s own keys. */
+export const deskKitShapeFixed = (): string => say("desk-kit-shape-fixed");
+/** It changes together with everything in its group. */
+export const deskKitShapeOfWhole = (): string => say("desk-kit-shape-of-whole");
+/** The leaf */
+export const deskKitLeaf = (): string => say("desk-kit-leaf");
+/** One leaf from its side: how far each strip is folded, and where it is cut. */
+export const deskKitLeafAlt = (): string => say("desk-kit-leaf-alt");
+/** This leaf stays as it is. */
+export const deskKitLeafUnfolded = (): string => say("desk-kit-leaf-unfolded");
+/** Depth of {level} — $level: its name; read to whoever moves the line. */
+export const deskKitDepth = (args: { readonly level: Word }): string => say("desk-kit-depth", args);
+/** Depths */
+export const deskKitDepths = (): string => say("desk-kit-depths");
+/** The gauge */
+export const deskKitGauge = (): string => say("desk-kit-gauge");
+/** Head edge to the picture */
+export const deskKitGaugeTop = (): string => say("desk-kit-gauge-top");
+/** Picture’s height */
+export const deskKitGaugeFoot = (): string => say("desk-kit-gauge-foot");
+/** {height}, worked out */
+export const deskKitGaugeSolved = (args: { readonly height: Word }): string => say("desk-kit-gauge-solved", args);
+/** The piece */
+export const deskKitPiece = (): string => say("desk-kit-piece");
+/** The finished book from the front. */
+export const deskKitPieceAlt = (): string => say("desk-kit-piece-alt");
+/** Front */
+export const deskKitFront = (): string => say("desk-kit-front");
+/** In the round */
+export const deskKitRound = (): string => say("desk-kit-round");
+/** Lamp lit */
+export const deskKitLampOn = (): string => say("desk-kit-lamp-on");
+/** The view is being fetched … */
+export const deskKitRoundLoading = (): string => say("desk-kit-round-loading");
+/** The slip */
+export const deskKitSlip = (): string => say("desk-kit-slip");
+/** Cuts */
+export const deskKitCuts = (): string => say("desk-kit-cuts");
+/** Time */
+export const deskKitTime = (): string => say("desk-kit-time");
+/** Merged strips */
+export const deskKitMerged = (): string => say("desk-kit-merged");
+/** Hold width */
+export const deskKitHold = (): string => say("desk-kit-hold");
+/** Opening */
+export const deskKitAngle = (): string => say("desk-kit-angle");
+/** Picture leaves */
+export const deskKitLeaves = (): string => say("desk-kit-leaves");
+/** Being worked out … */
+export const deskKitWorking = (): string => say("desk-kit-working");
+/** It will come out well */
+export const deskKitVerdictFits = (): string => say("desk-kit-verdict-fits");
+/** Look at this first */
+export const deskKitVerdictCheck = (): string => say("desk-kit-verdict-check");
+/** It will come out poorly */
+export const deskKitVerdictPoor = (): string => say("desk-kit-verdict-poor");
+/** It cannot be made so */
+export const deskKitVerdictUnfit = (): string => say("desk-kit-verdict-unfit");
+/** What helps */
+export const deskKitWays = (): string => say("desk-kit-ways");
+/** No change that was tried helps enough. */
+export const deskKitNoWay = (): string => say("desk-kit-no-way");
+/** One thing more|{count} things more */
+export const deskKitMoreFindings = (args: { readonly count: number }): string => say("desk-kit-more-findings", args);
+/** The opening */
+export const deskKitOpening = (): string => say("desk-kit-opening");
+/** Worked out from the rest */
+export const deskKitSolve = (): string => say("desk-kit-solve");
+/** how far it opens */
+export const deskKitSolveOpening = (): string => say("desk-kit-solve-opening");
+/** the picture’s height */
+export const deskKitSolveHeight = (): string => say("desk-kit-solve-height");
+/** the picture leaves */
+export const deskKitSolveLeaves = (): string => say("desk-kit-solve-leaves");
+/** nothing: stretch it */
+export const deskKitSolveNothing = (): string => say("desk-kit-solve-nothing");
+/** Border leaves before */
+export const deskKitBorderBefore = (): string => say("desk-kit-border-before");
+/** Border leaves after */
+export const deskKitBorderAfter = (): string => say("desk-kit-border-after");
+/** Picture leaves */
+export const deskKitPictureLeaves = (): string => say("desk-kit-picture-leaves");
+/** all between */
+export const deskKitFill = (): string => say("desk-kit-fill");
+/** Least strip */
+export const deskKitLeastTab = (): string => say("desk-kit-least-tab");
+/** Centre it on the leaf */
+export const deskKitCentre = (): string => say("desk-kit-centre");
+/** The book */
+export const deskKitBook = (): string => say("desk-kit-book");
+/** The lamp */
+export const deskKitLamp = (): string => say("desk-kit-lamp");
+/** No light stands in this book. */
+export const deskKitLampNone = (): string => say("desk-kit-lamp-none");
+/** Put a light in */
+export const deskKitLampAdd = (): string => say("desk-kit-lamp-add");
+/** Take the light out */
+export const deskKitLampOut = (): string => say("desk-kit-lamp-out");
+/** Stands in */
+export const deskKitLampIn = (): string => say("desk-kit-lamp-in");
+/** Width */
+export const deskKitLampDiameter = (): string => say("desk-kit-lamp-diameter");
+/** Height */
+export const deskKitLampHeight = (): string => say("desk-kit-lamp-height");
+/** Behind the front */
+export const deskKitLampSetback = (): string => say("desk-kit-lamp-setback");
+/** Free all round */
+export const deskKitLampClearance = (): string => say("desk-kit-lamp-clearance");
+/** Floor, from the head */
+export const deskKitLampFloor = (): string => say("desk-kit-lamp-floor");
+/** Lowest that is wide enough */
+export const deskKitLampAuto = (): string => say("desk-kit-lamp-auto");
+/** The door */
+export const deskKitDoor = (): string => say("desk-kit-door");
+/** No window closes this book. */
+export const deskKitDoorNone = (): string => say("desk-kit-door-none");
+/** Hang a window */
+export const deskKitDoorAdd = (): string => say("desk-kit-door-add");
+/** Take the window away */
+export const deskKitDoorOut = (): string => say("desk-kit-door-out");
+/** The closed window from the front. */
+export const deskKitDoorAlt = (): string => say("desk-kit-door-alt");
+/** Cut along */
+export const deskKitDoorOutline = (): string => say("desk-kit-door-outline");
+/** Glue lip */
+export const deskKitDoorLip = (): string => say("desk-kit-door-lip");
+/** Hinge */
+export const deskKitDoorHinge = (): string => say("desk-kit-door-hinge");
+/** left */
+export const deskKitDoorLeft = (): string => say("desk-kit-door-left");
+/** right */
+export const deskKitDoorRight = (): string => say("desk-kit-door-right");
+/** Panel */
+export const deskKitDoorPanel = (): string => say("desk-kit-door-panel");
+/** bent round the leaves */
+export const deskKitDoorWrap = (): string => say("desk-kit-door-wrap");
+/** flat */
+export const deskKitDoorFlat = (): string => say("desk-kit-door-flat");
+/** Add a motif */
+export const deskKitMotifAdd = (): string => say("desk-kit-motif-add");
+/** Choose one */
+export const deskKitMotifChoose = (): string => say("desk-kit-motif-choose");
+/** There are no motifs in content/motifs. */
+export const deskKitMotifShelfEmpty = (): string => say("desk-kit-motif-shelf-empty");
+/** Motif */
+export const deskKitMotif = (): string => say("desk-kit-motif");
+/** From the left */
+export const deskKitMotifAcross = (): string => say("desk-kit-motif-across");
+/** From above */
+export const deskKitMotifDown = (): string => say("desk-kit-motif-down");
+/** Width */
+export const deskKitMotifWidth = (): string => say("desk-kit-motif-width");
+/** Take it out */
+export const deskKitMotifOut = (): string => say("desk-kit-motif-out");
+/** Covers the light */
+export const deskKitMotifCovers = (): string => say("desk-kit-motif-covers");
+/** {name}: move it with the arrow keys — For who moves it by keys: $name is the motif’s. */
+export const deskKitMotifMove = (args: { readonly name: Word }): string => say("desk-kit-motif-move", args);
+/** {across} from the left, {down} from above */
+export const deskKitMotifAt = (args: { readonly across: Word; readonly down: Word }): string => say("desk-kit-motif-at", args);
+/** Arrow keys move a handle by the finest step, with Shift by a large one. — Keys of all handles. */
+export const deskKitKeys = (): string => say("desk-kit-keys");
+/** Bring a picture */
+export const deskNewTitle = (): string => say("desk-new-title");
+/** All kits and classes */
+export const deskNewBack = (): string => say("desk-new-back");
+/** Make the kit — Makes the kit’s folder; nothing is written before. */
+export const deskNewMake = (): string => say("desk-new-make");
+/** Nothing is written yet */
+export const deskNewToldNothing = (): string => say("desk-new-told-nothing");
+/** Being drawn … */
+export const deskNewToldLooking = (): string => say("desk-new-told-looking");
+/** Being made … */
+export const deskNewToldMaking = (): string => say("desk-new-told-making");
+/** {folder} can be made — $folder: below the project. */
+export const deskNewToldReady = (args: { readonly folder: Word }): string => say("desk-new-told-ready", args);
+/** Something is in the way */
+export const deskNewToldHurdles = (): string => say("desk-new-told-hurdles");
+/** The picture you brought is not made into a kit yet. Leave it? */
+export const deskNewLeave = (): string => say("desk-new-leave");
+/** This is in the way */
+export const deskNewHurdles = (): string => say("desk-new-hurdles");
+/** {place}: {given} — $place: a file with its line, or a key. $given: what is wrong with it. */
+export const deskNewHurdle = (args: { readonly place: Word; readonly given: Word }): string => say("desk-new-hurdle", args);
+/** Allowed: {allowed}. What to do: {remedy}. — $allowed: what would be allowed, as a phrase. $remedy: what to do, as a phrase. */
+export const deskNewHurdleWay = (args: { readonly allowed: Word; readonly remedy: Word }): string => say("desk-new-hurdle-way", args);
+/** This was not done: {why} */
+export const deskNewFailed = (args: { readonly why: Word }): string => say("desk-new-failed", args);
+/** The picture */
+export const deskNewPicture = (): string => say("desk-new-picture");
+/** Where it comes from */
+export const deskNewOrigin = (): string => say("desk-new-origin");
+/** A file of mine */
+export const deskNewOriginFile = (): string => say("desk-new-origin-file");
+/** A word */
+export const deskNewOriginWord = (): string => say("desk-new-origin-word");
+/** An outline */
+export const deskNewOriginOutline = (): string => say("desk-new-origin-outline");
+/** An icon */
+export const deskNewOriginIcon = (): string => say("desk-new-origin-icon");
+/** Choose a file */
+export const deskNewChoose = (): string => say("desk-new-choose");
+/** Choose another file */
+export const deskNewChooseOther = (): string => say("desk-new-choose-other");
+/** Drop a picture here — What the place says that pictures are dropped on. */
+export const deskNewDrop = (): string => say("desk-new-drop");
+/** SVG, PNG, JPEG, WebP or AVIF, at most {most} MB — $most: MB. */
+export const deskNewKinds = (args: { readonly most: Word }): string => say("desk-new-kinds", args);
+/** Your picture is being looked at … */
+export const deskNewReading = (): string => say("desk-new-reading");
+/** {file} is larger than the {most} MB that a picture may have. */
+export const deskNewTooLarge = (args: { readonly file: Word; readonly most: Word }): string => say("desk-new-too-large", args);
+/** One picture makes a kit; the first of these was taken. */
+export const deskNewOneFile = (): string => say("desk-new-one-file");
+/** Word, in one line or several */
+export const deskNewWord = (): string => say("desk-new-word");
+/** Font */
+export const deskNewFont = (): string => say("desk-new-font");
+/** the usual one */
+export const deskNewFontUsual = (): string => say("desk-new-font-usual");
+/** Outline */
+export const deskNewOutline = (): string => say("desk-new-outline");
+/** What it shows, in English */
+export const deskNewIconSearch = (): string => say("desk-new-icon-search");
+/** Icon */
+export const deskNewIcon = (): string => say("desk-new-icon");
+/** Type a word, such as boat. */
+export const deskNewIconNone = (): string => say("desk-new-icon-none");
+/** Icons of the open set Phosphor Icons (MIT) — Where the icons are from. */
+export const deskNewIconFrom = (): string => say("desk-new-icon-from");
+/** What stands out */
+export const deskNewParting = (): string => say("desk-new-parting");
+/** How it becomes levels */
+export const deskNewTrace = (): string => say("desk-new-trace");
+/** One shape before the rest */
+export const deskNewTraceSilhouette = (): string => say("desk-new-trace-silhouette");
+/** By how dark it is */
+export const deskNewTraceTones = (): string => say("desk-new-trace-tones");
+/** A depth picture: light is near */
+export const deskNewTraceDepth = (): string => say("desk-new-trace-depth");
+/** By its colours */
+export const deskNewTraceColours = (): string => say("desk-new-trace-colours");
+/** Levels, with the ground */
+export const deskNewLevels = (): string => say("desk-new-levels");
+/** Which side stands out */
+export const deskNewNear = (): string => say("desk-new-near");
+/** the dark */
+export const deskNewNearDark = (): string => say("desk-new-near-dark");
+/** the light */
+export const deskNewNearLight = (): string => say("desk-new-near-light");
+/** Part of this picture is transparent, so the rest is the shape. */
+export const deskNewCutOut = (): string => say("desk-new-cut-out");
+/** How much of the picture is how light, from black to white — The picture’s lightness as bars, for readers of the screen. */
+export const deskNewHistogram = (): string => say("desk-new-histogram");
+/** Limit between dark and light */
+export const deskNewLimit = (): string => say("desk-new-limit");
+/** Limit {number} of {count}, from dark to light — $number: from the dark side. $count: how many limits there are. */
+export const deskNewLimitNumber = (args: { readonly number: Word; readonly count: Word }): string => say("desk-new-limit-number", args);
+/** As the program finds them */
+export const deskNewLimitsFound = (): string => say("desk-new-limits-found");
+/** Smoothing */
+export const deskNewTolerance = (): string => say("desk-new-tolerance");
+/** Leave out what is smaller than */
+export const deskNewLeast = (): string => say("desk-new-least");
+/** {millimetres} mm — A length that no ruler shows. */
+export const deskNewMillimetres = (args: { readonly millimetres: Word }): string => say("desk-new-millimetres", args);
+/** {inches} in */
+export const deskNewInches = (args: { readonly inches: Word }): string => say("desk-new-inches", args);
+/** Colour {number} */
+export const deskNewColour = (args: { readonly number: Word }): string => say("desk-new-colour", args);
+/** What is which level */
+export const deskNewSorting = (): string => say("desk-new-sorting");
+/** Shapes told apart by */
+export const deskNewSortedBy = (): string => say("desk-new-sorted-by");
+/** names: {names} */
+export const deskNewSortedNames = (args: { readonly names: Word }): string => say("desk-new-sorted-names", args);
+/** colours */
+export const deskNewSortedColours = (): string => say("desk-new-sorted-colours");
+/** nothing: all one level */
+export const deskNewSortedNot = (): string => say("desk-new-sorted-not");
+/** Levels */
+export const deskNewMarks = (): string => say("desk-new-marks");
+/** {name}, {share} — $name: a layer, an object or a colour. $share: its share of the picture, as “12%”. */
+export const deskNewMark = (args: { readonly name: Word; readonly share: Word }): string => say("desk-new-mark", args);
+/** 1, front */
+export const deskNewLevelFront = (): string => say("desk-new-level-front");
+/** ground */
+export const deskNewLevelGround = (): string => say("desk-new-level-ground");
+/** Press on a shape to find it in the list. */
+export const deskNewPress = (): string => say("desk-new-press");
+/** How it stands */
+export const deskNewRelief = (): string => say("desk-new-relief");
+/** before its ground */
+export const deskNewReliefRaised = (): string => say("desk-new-relief-raised");
+/** sunk into it */
+export const deskNewReliefHollow = (): string => say("desk-new-relief-hollow");
+/** What you brought */
+export const deskNewBrought = (): string => say("desk-new-brought");
+/** What becomes of it */
+export const deskNewBecomes = (): string => say("desk-new-becomes");
+/** The picture in {count} levels, from the front to the ground */
+export const deskNewBecomesAlt = (args: { readonly count: Word }): string => say("desk-new-becomes-alt", args);
+/** The part that is taken */
+export const deskNewCrop = (): string => say("desk-new-crop");
+/** Left edge */
+export const deskNewCropLeft = (): string => say("desk-new-crop-left");
+/** Right edge */
+export const deskNewCropRight = (): string => say("desk-new-crop-right");
+/** Upper edge */
+export const deskNewCropTop = (): string => say("desk-new-crop-top");
+/** Lower edge */
+export const deskNewCropBottom = (): string => say("desk-new-crop-bottom");
+/** {share}% from the start — The value of an edge, for readers of the screen. $share: of the picture’s width or height, from its left or upper edge. */
+export const deskNewCropAt = (args: { readonly share: Word }): string => say("desk-new-crop-at", args);
+/** Take all of it */
+export const deskNewCropAll = (): string => say("desk-new-crop-all");
+/** Take what is drawn */
+export const deskNewCropUsual = (): string => say("desk-new-crop-usual");
+/** Drag an edge, or move it with the arrow keys. */
+export const deskNewCropKeys = (): string => say("desk-new-crop-keys");
+/** Noted */
+export const deskNewNotes = (): string => say("desk-new-notes");
+/** The piece */
+export const deskNewPiece = (): string => say("desk-new-piece");
+/** The folded book shows here once there is a picture. */
+export const deskNewPieceNone = (): string => say("desk-new-piece-none");
+/** The slip */
+export const deskNewSlip = (): string => say("desk-new-slip");
+/** Height */
+export const deskNewHeight = (): string => say("desk-new-height");
+/** Opening */
+export const deskNewOpening = (): string => say("desk-new-opening");
+/** Cuts */
+export const deskNewCuts = (): string => say("desk-new-cuts");
+/** Time */
+export const deskNewTime = (): string => say("desk-new-time");
+/** Levels */
+export const deskNewLevelsCount = (): string => say("desk-new-levels-count");
+/** The light has no room in this picture and would be left out. */
+export const deskNewUnlit = (): string => say("desk-new-unlit");
+/** {file} could not be read. Choose it once more. — The browser could not read it; it may have been moved or removed meanwhile. */
+export const deskNewUnread = (args: { readonly file: Word }): string => say("desk-new-unread", args);
+/** The name */
+export const deskNewNames = (): string => say("desk-new-names");
+/** Title */
+export const deskNewKitTitle = (): string => say("desk-new-kit-title");
+/** Folder */
+export const deskNewSlug = (): string => say("desk-new-slug");
+/** It stands in {folder}. */
+export const deskNewSlugBelow = (args: { readonly folder: Word }): string => say("desk-new-slug-below", args);
+/** There is a folder of this name already. */
+export const deskNewSlugTaken = (): string => say("desk-new-slug-taken");
+/** Small letters, digits and single hyphens only, such as evening-boat. */
+export const deskNewSlugLetters = (): string => say("desk-new-slug-letters");
+/** Draft: not published yet */
+export const deskNewDraft = (): string => say("desk-new-draft");
+/** The book */
+export const deskNewBook = (): string => say("desk-new-book");
+/** A usual paperback */
+export const deskNewBookUsual = (): string => say("desk-new-book-usual");
+/** Measure a book */
+export const deskNewBookMeasure = (): string => say("desk-new-book-measure");
+/** The lamp */
+export const deskNewLamp = (): string => say("desk-new-lamp");
+/** A battery light stands inside */
+export const deskNewLampIn = (): string => say("desk-new-lamp-in");
+/** Its width */
+export const deskNewLampDiameter = (): string => say("desk-new-lamp-diameter");
+/** Its height */
+export const deskNewLampHeight = (): string => say("desk-new-lamp-height");
+/** No light. One can be put in later. */
+export const deskNewLampNone = (): string => say("desk-new-lamp-none");
 /** The desk is at {address} — On the terminal. $address: where a browser of this machine opens it. */
 export const deskOpened = (args: { readonly address: Word }): string => say("desk-opened", args);
 /** The design desk */
@@ -3882,7 +4364,7 @@ export const makeHere = (): string => say("make-here");
 export const makeShare = (): string => say("make-share");
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
-/** what helps against {against}: {way} — $against: one of the next six. */
+/** what helps against {against}: {way} — $against: one of the next eight. */
 export const makeableLineHelp = (args: { readonly against: Word; readonly way: Word }): string => say("makeable-line-help", args);
 /** hidden parts of “{level}” */
 export const makeableAgainstHidden = (args: { readonly level: Word }): string => say("makeable-against-hidden", args);
@@ -3896,6 +4378,10 @@ export const makeableAgainstNarrow = (): string => say("makeable-against-narrow"
 export const makeableAgainstManyCuts = (): string => say("makeable-against-many-cuts");
 /** springing open */
 export const makeableAgainstSpringsOpen = (): string => say("makeable-against-springs-open");
+/** parts that no leaf shows */
+export const makeableAgainstUnseen = (): string => say("makeable-against-unseen");
+/** steep creases */
+export const makeableAgainstTurned = (): string => say("makeable-against-turned");
 /** under {share} — A share too small to write. $share: the least that is written. */
 export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
 /** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
@@ -3930,6 +4416,10 @@ export const makeableWaySlivers = (args: { readonly offer: Word; readonly after:
 export const makeableWayNarrow = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-narrow", args);
 /** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
 export const makeableWayManyCuts = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+/** {offer} ({after} strip|{after} strips merged instead of {before}). */
+export const makeableWayMerged = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-merged", args);
+/** {offer} ({after} such part|{after} such parts instead of {before}). */
+export const makeableWayUnseen = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-unseen", args);
 /** {offer} ({after} too far open instead of {before}). */
 export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
 /** Fold “{level}” together with “{into}” */
@@ -4292,6 +4782,10 @@ export const newNoPicture = (): string => say("new-no-picture");
 export const newGaveUp = (): string => say("new-gave-up");
 /** No height was found at which the picture fits this book. The last try says: {why} */
 export const newNoFit = (args: { readonly why: Word }): string => say("new-no-fit", args);
+/** No height was found at which the picture fits this book. */
+export const newNoFitShort = (): string => say("new-no-fit-short");
+/** This picture takes too long or too much memory. Simplify it, or save it smaller, and bring it again. */
+export const newTooMuch = (): string => say("new-too-much");
 /** {folder} is made: {height} tall, opening {opening}, {hours}. */
 export const newMade = (args: { readonly folder: Word; readonly height: Word; readonly opening: Word; readonly hours: Word }): string => say("new-made", args);
 /** The light has no room in this picture and was left out; the guide says how to make room. */

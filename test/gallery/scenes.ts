@@ -1,5 +1,6 @@
 import { bench } from "./rooms/bench.ts";
 import { classRoom } from "./rooms/class.ts";
+import { desk } from "./rooms/desk.ts";
 import { diagrams } from "./rooms/diagrams.ts";
 import { front } from "./rooms/front.ts";
 import { here } from "./rooms/here.ts";
@@ -18,4 +19,5 @@ export const SCENES: readonly Scene[] = [
   ...window,
   ...classRoom,
   ...marks,
+  ...desk,
 ];

@@ -34,6 +34,8 @@ new-icon = There is no icon { $given }. Near are: { $meant }.
 new-no-picture = Say which picture to begin with: --picture moon.svg, --word Harbour, --outline heart or --icon anchor.
 new-gave-up = Nothing was made.
 new-no-fit = No height was found at which the picture fits this book. The last try says: { $why }
+new-no-fit-short = No height was found at which the picture fits this book.
+new-too-much = This picture takes too long or too much memory. Simplify it, or save it smaller, and bring it again.
 
 new-made = { $folder } is made: { $height } tall, opening { $opening }, { $hours }.
 new-light-left-out = The light has no room in this picture and was left out; the guide says how to make room.

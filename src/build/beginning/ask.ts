@@ -5,7 +5,7 @@ import {
   OUTLINES,
   type PictureAnswer,
   USUAL_BOOK,
-} from "../../input/beginning/answers.ts";
+} from "../../core/beginning/answers.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
 import { bookOf, lightOf } from "./flags.ts";

@@ -1,6 +1,6 @@
 import { mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Answers } from "../../input/beginning/answers.ts";
+import type { Answers } from "../../core/beginning/answers.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { toldOfFile } from "../../input/files/file-message.ts";
 import { isThere, realPath } from "../../input/files/real-path.ts";

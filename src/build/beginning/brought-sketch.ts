@@ -1,4 +1,4 @@
-import type { Parting, PictureWish } from "../../input/beginning/picture-wish.ts";
+import type { Parting, PictureWish } from "../../core/beginning/picture-wish.ts";
 import { type ContentKind, contentKind } from "../../input/files/content-kind.ts";
 import { shortValue } from "../../input/files/short.ts";
 import { readPicture } from "../../input/picture/read-picture.ts";

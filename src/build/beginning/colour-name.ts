@@ -33,3 +33,11 @@ function toneOf(hex: string): Tone {
   if ((tone === "orange" || tone === "yellow") && lightness < BROWN) return "brown";
   return tone;
 }
+
+/** Names of which each stands once: `blue`, `blue 2`. */
+export function distinctNames(names: readonly string[]): string[] {
+  return names.map((name, i) => {
+    const count = names.slice(0, i + 1).filter((one) => one === name).length;
+    return count === 1 ? name : say.newColourAgain({ colour: name, count });
+  });
+}

@@ -1,7 +1,7 @@
 import { basename, extname } from "node:path";
 import { intro } from "@clack/prompts";
-import { type Answers, type PictureAnswer, USUAL_BOOK } from "../../input/beginning/answers.ts";
-import { capital, slugOf, titleOf } from "../../input/beginning/kit-names.ts";
+import { type Answers, type PictureAnswer, USUAL_BOOK } from "../../core/beginning/answers.ts";
+import { capital, slugOf, titleOf } from "../../core/beginning/kit-names.ts";
 import { isAddressName } from "../../input/files/address-name.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";

@@ -1,12 +1,12 @@
 import { parseArgs } from "node:util";
-import { BOUNDS } from "../../core/kit/bounds.ts";
 import {
   type Answers,
   type BookAnswer,
   type LightAnswer,
   OUTLINES,
   type PictureAnswer,
-} from "../../input/beginning/answers.ts";
+} from "../../core/beginning/answers.ts";
+import { BOUNDS } from "../../core/kit/bounds.ts";
 import { nearestName } from "../../input/files/nearest-name.ts";
 import { shortValue } from "../../input/files/short.ts";
 import { rowText } from "../../words/lists.ts";

@@ -19,6 +19,11 @@ export function iconDrawing(name: string): string {
   throw new BuildError(say.newIcon({ given: shortValue(name), meant: rowText(nearIcons(name)) }));
 }
 
+/** The same as path data, in a box of 256 by 256: the icons of the set are one path each. @throws BuildError as `iconDrawing` */
+export function iconPath(name: string): string {
+  return [...iconDrawing(name).matchAll(/<path d="([^"]+)"/g)].map(([, data]) => data).join("");
+}
+
 /** Icons whose names hold a word, or look like it. */
 export function nearIcons(word: string): string[] {
   const wanted = word.trim().toLowerCase().slice(0, 40).replaceAll(/\s+/g, "-");

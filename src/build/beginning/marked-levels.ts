@@ -1,4 +1,4 @@
-import type { Marked } from "../../input/beginning/picture-wish.ts";
+import type { Marked } from "../../core/beginning/picture-wish.ts";
 import type { Selector } from "../../input/picture/selection.ts";
 
 /** Which shapes or colours of a picture belong to which level, as front matter states it. */

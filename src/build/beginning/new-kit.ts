@@ -1,6 +1,6 @@
+import type { Answers, LightAnswer, Relief } from "../../core/beginning/answers.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { MM_PER_INCH, roundTo, tidy } from "../../core/units/length.ts";
-import type { Answers, LightAnswer, Relief } from "../../input/beginning/answers.ts";
 import * as say from "../../words/messages.ts";
 import type { Sketch } from "./sketch.ts";
 

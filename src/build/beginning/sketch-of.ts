@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { extname, resolve } from "node:path";
-import type { PictureAnswer } from "../../input/beginning/answers.ts";
+import { outlineNumbers, type PictureAnswer } from "../../core/beginning/answers.ts";
 import { FONT_ENDINGS } from "../../input/files/named-files.ts";
 import { shortValue } from "../../input/files/short.ts";
 import { FILE_LIMITS, MB } from "../../input/files/site-file.ts";
@@ -20,11 +20,14 @@ export function sketchOf(answer: PictureAnswer, base: string): Sketch {
   const level = say.newLevelPicture();
   const plain = { levels: [level], grounded: false, files: [], credit: undefined };
   if (answer.from === "word") {
-    const { fields, files } = fontSketch(answer.font, base);
+    const { fields, files } = answer.family ? inFamily(answer.family) : fontSketch(answer.font, base);
     return { ...plain, picture: { text: linesOf(answer.text), level, ...fields }, files };
   }
   if (answer.from === "outline")
-    return { ...plain, picture: { [answer.name]: {}, level, width: OUTLINE_SIDE, height: OUTLINE_SIDE } };
+    return {
+      ...plain,
+      picture: { [answer.name]: outlineNumbers(answer.name), level, width: OUTLINE_SIDE, height: OUTLINE_SIDE },
+    };
   if (answer.from === "file") return fileSketch(answer.path, base);
   if (answer.from === "bytes") return broughtSketch({ ...answer, bytes: asBuffer(answer.bytes) });
   const file = "picture.svg";
@@ -36,11 +39,18 @@ export function sketchOf(answer: PictureAnswer, base: string): Sketch {
   };
 }
 
+/** What a font is of that is there already, and of one that comes along. */
+type FontSketch = Pick<Sketch, "files"> & { readonly fields: object };
+
+function inFamily(font: string): FontSketch {
+  return { fields: { font }, files: [] };
+}
+
 /** A font of the project by its name, any other as a file that comes along. @throws BuildError */
-function fontSketch(font: string | undefined, base: string): Pick<Sketch, "files"> & { readonly fields: object } {
+function fontSketch(font: string | undefined, base: string): FontSketch {
   if (font === undefined) return { fields: {}, files: [] };
   const family = projectFamily(font);
-  if (family !== undefined) return { fields: { font: family }, files: [] };
+  if (family !== undefined) return inFamily(family);
   const ending = extname(font).toLowerCase();
   const path = resolve(base, font);
   if (!FONT_ENDINGS.includes(ending) || !statSync(path, { throwIfNoEntry: false })?.isFile())

@@ -1,8 +1,7 @@
-import type { Marked } from "../../input/beginning/picture-wish.ts";
+import type { Marked } from "../../core/beginning/picture-wish.ts";
 import { shownShapes } from "../../input/picture/shown-shapes.ts";
 import type { PaintedShape, SvgPicture } from "../../input/svg/svg-picture.ts";
-import * as say from "../../words/messages.ts";
-import { colourName } from "./colour-name.ts";
+import { colourName, distinctNames } from "./colour-name.ts";
 import { type MarkedLevels, markedLevels } from "./marked-levels.ts";
 
 /** A way to tell a drawing's shapes apart. */
@@ -56,7 +55,7 @@ function sortedBy(
   const keys = [...new Set(of.map((mark) => mark?.key))];
   if (keys.includes(undefined) || keys.length < 2 || keys.length > MOST_MARKS) return undefined;
   const front = of.toReversed().filter((mark, i, all) => all.findIndex((one) => one?.key === mark?.key) === i);
-  const names = distinct(front.map((mark) => mark!.name));
+  const names = distinctNames(front.map((mark) => mark!.name));
   const markOf = of.map((mark) => front.findIndex((one) => one!.key === mark!.key));
   const shares = front.map((_, k) => shown.reduce((sum, share, i) => sum + (markOf[i] === k ? share : 0), 0));
   const isGrounded = shown.reduce((sum, share) => sum + share, 0) >= WHOLE;
@@ -74,14 +73,6 @@ function levelOf(i: number, count: number): number {
 
 /** So much of a canvas is all of it, as a share; edges may be a little off. */
 const WHOLE = 0.995;
-
-/** Names of which each stands once: `blue`, `blue 2`. */
-function distinct(names: readonly string[]): string[] {
-  return names.map((name, i) => {
-    const count = names.slice(0, i + 1).filter((one) => one === name).length;
-    return count === 1 ? name : say.newColourAgain({ colour: name, count });
-  });
-}
 
 /** What tells a shape from others by its `key`, and what the level of such shapes is called. */
 interface ShapeMark extends Pick<Marked, "name" | "selector"> {

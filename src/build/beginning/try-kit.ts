@@ -1,20 +1,19 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { Answers, Relief } from "../../core/beginning/answers.ts";
 import { withHeight } from "../../core/fit/shape.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { toDegrees } from "../../core/units/angle.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
-import type { Answers, Relief } from "../../input/beginning/answers.ts";
 import { PROJECT_CONTENT } from "../../input/files/content-folder.ts";
-import { formatMessages } from "../../input/files/format-message.ts";
-import { KitError } from "../../input/files/message.ts";
+import { KitError, type KitMessage } from "../../input/files/message.ts";
+import type { OwnFont } from "../../input/fonts/own-fonts.ts";
 import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
-import * as say from "../../words/messages.ts";
-import { BuildError } from "../errors/build-error.ts";
 import { patternKit } from "../library/pattern-kit.ts";
 import { kitText } from "./kit-text.ts";
 import { newKit, type Try } from "./new-kit.ts";
+import { NoFit } from "./no-fit.ts";
 import type { Sketch } from "./sketch.ts";
 
 /** A kit that fits its book. */
@@ -29,6 +28,8 @@ type Way = Omit<Try, "height">;
 
 /** How a kit is tried. */
 export interface Trial {
+  /** Fonts that the site's settings name. */
+  readonly fonts?: readonly OwnFont[] | undefined;
   /** The height for which the picture is drawn first, mm: near the one that will fit, so that it need not be drawn again. */
   readonly near?: number | undefined;
   /** Hears of the picture as soon as it is drawn, also where it fits nowhere. */
@@ -45,7 +46,7 @@ const COMFORTABLE = 120;
 /**
  * The tallest picture that fits the book, with its light where that has room. What a build reads and computes decides, so a kit
  * that was begun can be built.
- * @throws BuildError where none fits; KitError for a picture that cannot be read
+ * @throws NoFit where none fits; KitError for a picture that cannot be read
  */
 export function tryKit(answers: Answers, sketch: Sketch, trial: Trial = {}): Fitting {
   const base = mkdtempSync(join(tmpdir(), "leaflight-new-"));
@@ -56,7 +57,7 @@ export function tryKit(answers: Answers, sketch: Sketch, trial: Trial = {}): Fit
     const read = (one: Try): ReadKit => {
       const text = kitText(newKit(answers, sketch, one));
       writeFileSync(join(folder, "index.md"), text);
-      const stated = readKit(folder, base, []);
+      const stated = readKit(folder, base, [], trial.fonts);
       trial.drawn?.(stated);
       return { ...one, text, stated };
     };
@@ -91,7 +92,7 @@ function firstFitting(
   sketch: Sketch,
   { read, near }: { readonly read: (one: Try) => ReadKit; readonly near: number | undefined },
 ): ReadKit {
-  let why = "";
+  let why: readonly KitMessage[] = [];
   const heights = heightsOf(answers);
   for (const way of waysOf(answers, sketch)) {
     const drawn = read({ ...way, height: heights.find((height) => height === near) ?? heights[0]! });
@@ -100,14 +101,14 @@ function firstFitting(
         return toDegrees(patternKit(atHeight(drawn.stated, one)).pattern.fit.opening);
       } catch (error) {
         if (!(error instanceof KitError)) throw error;
-        why = formatMessages(error.messages);
+        why = error.messages;
         return undefined;
       }
     });
     if (height === drawn.height) return drawn;
     if (height !== undefined) return read({ ...way, height });
   }
-  throw new BuildError(say.newNoFit({ why }));
+  throw new NoFit(why);
 }
 
 /** The tallest height at which a book is opened comfortably, else the tallest that fits at all. */

@@ -4,6 +4,7 @@ import { DESK_ROUTES, type DeskSession } from "../../input/desk/protocol.ts";
 import * as say from "../../words/messages.ts";
 import { foreseen } from "../errors/foreseen.ts";
 import { programFault } from "../errors/program-fault.ts";
+import { bringRoute, newKitRoutes } from "./bring-routes.ts";
 import type { Desk } from "./desk.ts";
 import { bounded, cookieName, type Gate, gate, OPEN, refuse } from "./gate.ts";
 import { isKey } from "./keys.ts";
@@ -18,6 +19,7 @@ import { textRoutes } from "./text-routes.ts";
 export function deskApp(desk: Desk, at: () => Gate): Hono {
   const app = new Hono();
   app.use(gate(at));
+  bringRoute(app, desk);
   app.use(bounded());
   app.get(OPEN, (context) => {
     const { keys, port } = at();
@@ -34,6 +36,7 @@ export function deskApp(desk: Desk, at: () => Gate): Hono {
   textRoutes(app, desk);
   pictureRoute(app, desk);
   printRoute(app, desk);
+  newKitRoutes(app, desk);
   pageRoutes(app, desk);
   app.notFound((context) => refuse(context, 404, say.deskNotFound()));
   app.onError((error, context) => {

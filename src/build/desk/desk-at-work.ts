@@ -1,5 +1,6 @@
 import type { DeskNews, DeskState } from "../../input/desk/protocol.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
+import { BringRoom } from "./bring-room.ts";
 import type { Desk } from "./desk.ts";
 import { openDesk } from "./desk-server.ts";
 import { emptyDesk } from "./desk-state.ts";
@@ -23,6 +24,7 @@ export class DeskAtWork {
   readonly #place: DeskPlace;
   readonly #news = new News();
   readonly #texts: Texts;
+  readonly #bring: BringRoom;
   readonly #files: PageFiles;
   readonly #drawing: DrawingThread;
   #state: DeskState;
@@ -32,6 +34,7 @@ export class DeskAtWork {
   constructor(place: DeskPlace) {
     this.#place = place;
     this.#texts = new Texts(place.base, this.#news);
+    this.#bring = new BringRoom({ base: place.base, content: contentPath() });
     this.#files = new PageFiles(() => this.words);
     this.#drawing = new DrawingThread({ base: place.base, content: contentPath() });
     this.#state = emptyDesk("");
@@ -39,7 +42,13 @@ export class DeskAtWork {
 
   /** Opens it at the first free port from `port` on. @returns the address to open it by @throws BuildError */
   async open(port: number): Promise<string> {
-    const own = { news: this.#news, texts: this.#texts, files: this.#files, drawing: this.#drawing };
+    const own = {
+      news: this.#news,
+      texts: this.#texts,
+      bring: this.#bring,
+      files: this.#files,
+      drawing: this.#drawing,
+    };
     const desk = { ...this.#place, ...own, state: () => this.#state };
     const { address, origin } = await openDesk(desk, port);
     this.#origin = origin;

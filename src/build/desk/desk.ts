@@ -1,4 +1,5 @@
 import type { DeskState, PrintAsk } from "../../input/desk/protocol.ts";
+import type { BringRoom } from "./bring-room.ts";
 import type { DrawingThread } from "./drawing-thread.ts";
 import type { News } from "./news.ts";
 import type { PageFiles } from "./page-files.ts";
@@ -10,6 +11,8 @@ export interface Desk {
   readonly base: string;
   readonly news: News;
   readonly texts: Texts;
+  /** Where pictures become kits. */
+  readonly bring: BringRoom;
   /** What the desk's own page is made of. */
   readonly files: PageFiles;
   /** All that is on the desk, as it was found last. */

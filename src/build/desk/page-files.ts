@@ -49,9 +49,12 @@ export class PageFiles {
   style(): string {
     this.#style ??= [
       fontStyles("site", []),
-      ...["base.css", "site.css", ...readdirSync(STYLES).filter((name) => /^desk.*\.css$/.test(name))].map((name) =>
-        readFileSync(join(STYLES, name), "utf8"),
-      ),
+      ...[
+        "base.css",
+        "site.css",
+        "measure.css",
+        ...readdirSync(STYLES).filter((name) => /^desk.*\.css$/.test(name)),
+      ].map((name) => readFileSync(join(STYLES, name), "utf8")),
     ].join("\n");
     return this.#style;
   }

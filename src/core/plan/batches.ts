@@ -1,11 +1,11 @@
 import { caliper } from "../book/book.ts";
-import { type Pattern, type PatternLeaf, pictureLeaves } from "../pattern/pattern.ts";
+import { type PatternBase, type PatternLeaf, type PatternLeafBase, pictureLeaves } from "../pattern/pattern.ts";
 
 /** A sitting's worth of picture leaves. */
-export interface Batch {
+export interface Batch<Leaf extends PatternLeafBase = PatternLeaf> {
   readonly number: number;
-  readonly first: PatternLeaf;
-  readonly last: PatternLeaf;
+  readonly first: Leaf;
+  readonly last: Leaf;
   readonly count: number;
   /** How far the working side has sunk at the batch's first leaf, mm: one caliper for each leaf turned. */
   readonly packing: number;
@@ -14,7 +14,11 @@ export interface Batch {
 }
 
 /** Splits the picture leaves into batches of at most `most`, as even as they can be. Working in batches of 15 to 20 is common practice, no source. */
-export function batchesOf(pattern: Pattern, most: number, tile: number | undefined): Batch[] {
+export function batchesOf<Leaf extends PatternLeafBase>(
+  pattern: Pick<PatternBase, "book"> & { readonly leaves: readonly Leaf[] },
+  most: number,
+  tile: number | undefined,
+): Batch<Leaf>[] {
   const leaves = pictureLeaves(pattern);
   const total = Math.ceil(leaves.length / most);
   return Array.from({ length: total }, (_, i) => {
@@ -33,6 +37,6 @@ export function batchesOf(pattern: Pattern, most: number, tile: number | undefin
 }
 
 /** Every tenth picture leaf: compare its page number and first mark before going on. */
-export function isCheckpoint(leaf: PatternLeaf): boolean {
+export function isCheckpoint(leaf: PatternLeafBase): boolean {
   return leaf.patternPage !== null && ((leaf.patternPage + 1) / 2) % 10 === 0;
 }

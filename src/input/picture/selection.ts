@@ -15,7 +15,8 @@ const colour = z
   .max(TEXT.name)
   .meta(described(() => say.selectColourField()));
 
-const selector = z
+/** One of them, as authors write it. */
+export const selectorSchema = z
   .union([
     z.string().min(1).max(TEXT.path),
     z
@@ -27,7 +28,7 @@ const selector = z
 
 /** A selection as authors write it. */
 export const selectionSchema = z
-  .union([selector, z.array(selector).min(1).max(500)])
+  .union([selectorSchema, z.array(selectorSchema).min(1).max(500)])
   .meta(described(() => say.selectListField()));
 
 /** The selectors of a selection, each with its place in it: none where it stands alone. */

@@ -57,7 +57,8 @@ function checkKeys({ trace, limits, near }: RasterPlan, at: FieldPath): void {
   );
 }
 
-function decoded(name: string, bytes: Buffer, at: FieldPath): Pixels {
+/** The pixels of a file that the field `at` names. @throws ProblemError */
+export function decoded(name: string, bytes: Buffer, at: FieldPath): Pixels {
   const is = contentKind(bytes);
   if (!is || !PHOTO_KINDS.includes(is))
     throw problem(at, {

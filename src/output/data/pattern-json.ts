@@ -1,7 +1,10 @@
+import type { LeafPoint } from "../../core/corner/crease.ts";
+import { creasesOf } from "../../core/corner/leaf-fold.ts";
 import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { Pocket } from "../../core/light/light.ts";
-import type { Fit, Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
+import type { CornerFacts, CornerLeaf, CornerPattern } from "../../core/pattern/corner-pattern.ts";
+import type { Pattern, PatternBase, PatternLeaf, PatternLeafBase } from "../../core/pattern/pattern.ts";
 import { countsOf, type Effort } from "../../core/plan/effort.ts";
 import { dryingOf, workOf } from "../../core/steps/work.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
@@ -23,6 +26,54 @@ export function patternJson(
   effort: Effort,
 ): string {
   const { pocket, window } = pattern;
+  const drying = dryingOf(workOf(kit, pattern, countsOf(pattern)));
+  return recordJson(
+    kit,
+    pattern,
+    { findings, supplies, effort, drying },
+    {
+      leaves: pattern.leaves.map(leafJson),
+      absorbed: pattern.merged,
+      ...(pocket ? { light: lightJson(pocket) } : {}),
+      ...(window ? { insert: windowJson(window) } : {}),
+    },
+  );
+}
+
+/**
+ * The same of a kit that is folded by corners: `spans` hold the one strip that a leaf shows, `creases` what is folded; nothing
+ * is cut and nothing dries.
+ */
+export function cornerJson(
+  kit: Kit,
+  pattern: CornerPattern,
+  findings: readonly Doubt[],
+  supplies: readonly Supply[],
+  effort: Effort,
+): string {
+  return recordJson(
+    kit,
+    pattern,
+    { findings, supplies, effort, drying: 0 },
+    {
+      corner: cornerFactsJson(pattern.corner),
+      leaves: pattern.leaves.map(cornerLeafJson),
+      absorbed: pattern.merged,
+    },
+  );
+}
+
+/** What is told of a kit beside its pattern; `drying` in minutes. */
+interface Told {
+  readonly findings: readonly Doubt[];
+  readonly supplies: readonly Supply[];
+  readonly effort: Effort;
+  readonly drying: number;
+}
+
+/** A published pattern; `own` is what the way of folding decides. */
+function recordJson(kit: Kit, pattern: PatternBase, told: Told, own: Readonly<Record<string, unknown>>): string {
+  const { findings, supplies } = told;
   return jsonLines({
     schema: "leaflight/pattern/2",
     kit: kit.slug,
@@ -32,23 +83,20 @@ export function patternJson(
     book: { ...pattern.book },
     levels: pattern.levels.map(levelJson),
     fit: fitJson(pattern.fit),
-    leaves: pattern.leaves.map(leafJson),
-    absorbed: pattern.merged,
-    ...(pocket ? { light: lightJson(pocket) } : {}),
-    ...(window ? { insert: windowJson(window) } : {}),
+    ...own,
     lostLeaves: pattern.lostLeaves,
     supplies: supplies.map((supply) => supplyJson(supply, kit.units)),
-    time: timeJson(kit, pattern, effort),
+    time: timeJson(kit, told),
     findings: findings.map(findingJson),
     warnings: findings.map((doubt) => doubtText(doubt, kit)),
   });
 }
 
-function timeJson(kit: Kit, pattern: Pattern, { minutes, byStage }: Effort): Record<string, unknown> {
+function timeJson(kit: Kit, { effort: { minutes, byStage }, drying }: Told): Record<string, unknown> {
   return {
     minutes: Math.round(minutes),
     first: Math.round(minutes * kit.rates.first),
-    drying: dryingOf(workOf(kit, pattern, countsOf(pattern))),
+    drying,
     byStage: Object.fromEntries(Object.entries(byStage).map(([stage, spent]) => [stage, tidy(spent, 1)])),
   };
 }
@@ -57,7 +105,7 @@ function levelJson({ name, depth, line, background }: Level): Record<string, unk
   return { name, depth: tidy(depth), ...(line ? { line } : {}), ...(background ? { background } : {}) };
 }
 
-function fitJson(fit: Fit): Record<string, unknown> {
+function fitJson(fit: PatternBase["fit"]): Record<string, unknown> {
   return {
     firstLeaf: fit.firstLeaf,
     lastLeaf: fit.lastLeaf,
@@ -78,12 +126,33 @@ function fitJson(fit: Fit): Record<string, unknown> {
   };
 }
 
+function leafNameJson({ leaf, patternPage, bookPage, name }: PatternLeafBase): Record<string, unknown> {
+  return { leaf, patternPage, bookPage, ...(name.kind === "numbered" ? {} : { unnumbered: name }) };
+}
+
+function cornerFactsJson({ levels, leftOut, empty, emptyDepth, turns, turned }: CornerFacts): Record<string, unknown> {
+  const depth = emptyDepth === undefined ? {} : { emptyDepth: tidy(emptyDepth) };
+  return { levels, leftOut, empty, ...depth, turns: { ...turns }, turned };
+}
+
+function cornerLeafJson(leaf: CornerLeaf): Record<string, unknown> {
+  const { fold } = leaf;
+  const point = ({ at, depth }: LeafPoint): LeafPoint => ({ at: tidy(at), depth: tidy(depth) });
+  return {
+    ...leafNameJson(leaf),
+    x: [tidy(leaf.x, 3)],
+    spans: fold.kind === "corners" ? [{ from: tidy(fold.shown.from), to: tidy(fold.shown.to), level: 1 }] : [],
+    ...(fold.kind === "corners" && fold.turn ? { turn: { ...fold.turn } } : {}),
+    ...(fold.kind === "straight" ? { straight: tidy(fold.depth) } : {}),
+    creases: creasesOf(fold).map(({ corner, from, to }) => ({ corner, from: point(from), to: point(to) })),
+    cuts: [],
+    tacks: [],
+  };
+}
+
 function leafJson(leaf: PatternLeaf): Record<string, unknown> {
   return {
-    leaf: leaf.leaf,
-    patternPage: leaf.patternPage,
-    bookPage: leaf.bookPage,
-    ...(leaf.name.kind === "numbered" ? {} : { unnumbered: leaf.name }),
+    ...leafNameJson(leaf),
     x: leaf.x.map((x) => tidy(x, 3)),
     spans: leaf.spans.map((span) => ({ from: tidy(span.from), to: tidy(span.to), level: span.level })),
     cuts: leaf.cuts.map((cut) => ({ at: tidy(cut.at), depth: tidy(cut.depth) })),

@@ -21,12 +21,23 @@ const STANDPOINTS: Readonly<Record<string, Orbit>> = {
   behind: { turn: toRadians(180), tilt: toRadians(12), distance: 1 },
 };
 
+/** From where a view begins, and who hears where it went. */
+export interface Standpoint {
+  readonly begin: Orbit;
+  readonly moved: (orbit: Orbit) => void;
+}
+
 /** Fills the stage from the page's template, and gives back what closes the view again. @throws Error where WebGL 2 is missing */
-export function showControls(stage: HTMLElement, template: HTMLTemplateElement, data: RoundData): () => void {
+export function showControls(
+  stage: HTMLElement,
+  template: HTMLTemplateElement,
+  data: RoundData,
+  standpoint: Standpoint = { begin: THREE_QUARTER, moved: () => {} },
+): () => void {
   stage.replaceChildren(template.content.cloneNode(true));
   const canvas = stage.querySelector("canvas")!;
   const turntable = new Turntable(canvas, data);
-  bindOrbit(stage, canvas, turntable);
+  bindOrbit(stage, canvas, turntable, standpoint);
   bindOpening(stage, turntable, data);
   bindLook(stage, turntable, data);
   return () => {
@@ -35,12 +46,18 @@ export function showControls(stage: HTMLElement, template: HTMLTemplateElement, 
   };
 }
 
-function bindOrbit(stage: HTMLElement, canvas: HTMLCanvasElement, turntable: Turntable): void {
+function bindOrbit(
+  stage: HTMLElement,
+  canvas: HTMLCanvasElement,
+  turntable: Turntable,
+  { begin, moved: told }: Standpoint,
+): void {
   const still = matchMedia("(prefers-reduced-motion: reduce)");
   const words = stage.querySelector("[data-round-orbit]")!;
-  let orbit = THREE_QUARTER;
+  let orbit = begin;
   const look = (next: Orbit, settle: boolean): void => {
     orbit = next;
+    told(next);
     turntable.look(orbit, settle && !still.matches);
     words.textContent = standpointWords(unwound(orbit));
   };
@@ -60,7 +77,7 @@ function bindOrbit(stage: HTMLElement, canvas: HTMLCanvasElement, turntable: Tur
     button.addEventListener("click", () =>
       turner((from) => moved(from, { factor: button.dataset.roundZoom === "in" ? 1 / 1.25 : 1.25 }), true),
     );
-  look(THREE_QUARTER, false);
+  look(begin, false);
 }
 
 function bindOpening(stage: HTMLElement, turntable: Turntable, data: RoundData): void {

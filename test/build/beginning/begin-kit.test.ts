@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { beginKit } from "../../../src/build/beginning/begin-kit.ts";
 import { BuildError } from "../../../src/build/errors/build-error.ts";
 import { patternKit } from "../../../src/build/library/pattern-kit.ts";
-import { type Answers, type PictureAnswer, USUAL_BOOK } from "../../../src/input/beginning/answers.ts";
+import { type Answers, OUTLINES, type PictureAnswer, USUAL_BOOK } from "../../../src/core/beginning/answers.ts";
 import { KitError } from "../../../src/input/files/message.ts";
 import { readKit } from "../../../src/input/kit/read-kit.ts";
 
@@ -33,6 +33,7 @@ describe("beginKit(base, answers)", () => {
     ["an outline in inches", answers(HEART, { units: "in" })],
     ["an outline in a large book", answers(HEART, { book: LARGE, draft: true })],
     ["an outline in a thin booklet", answers(HEART, { book: NARROW })],
+    ...OUTLINES.map((name): [string, Answers] => [name, answers({ from: "outline", name })]),
   ])("writes a folder that can be computed as it stands: %s", (_, asked) => {
     const { kit, write } = beginKit(base, asked);
     expect(existsSync(join(base, "content"))).toBe(false);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { completeAnswers } from "../../../src/build/beginning/complete.ts";
-import { USUAL_BOOK } from "../../../src/input/beginning/answers.ts";
+import { USUAL_BOOK } from "../../../src/core/beginning/answers.ts";
 
 describe("completeAnswers(said) where nobody can be asked", () => {
   it("has usual answers for all but the picture", async () => {

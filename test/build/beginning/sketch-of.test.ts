@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { newKit } from "../../../src/build/beginning/new-kit.ts";
 import { sketchOf } from "../../../src/build/beginning/sketch-of.ts";
 import { BuildError } from "../../../src/build/errors/build-error.ts";
-import { USUAL_BOOK } from "../../../src/input/beginning/answers.ts";
+import { USUAL_BOOK } from "../../../src/core/beginning/answers.ts";
 
 let base: string;
 

@@ -2,11 +2,15 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Doubt } from "../../../src/core/findings/doubt.ts";
-import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
-import { publishedText } from "../../core/pattern/published.ts";
+import { cornerCsv, patternCsv } from "../../../src/output/data/pattern-csv.ts";
+import { publishedCorners, publishedText } from "../../core/pattern/published.ts";
 import { KITS } from "../../core/plan/made.ts";
 import { fixtureFolder, fixtureFrontMatter, readMadeKit } from "../../input/kit/kit-folders.ts";
+import { cornerKit, cornerPattern } from "../../oracle/corner/corner-kit.ts";
+import { SILHOUETTES } from "../../oracle/corner/silhouettes.ts";
 
+const [, RING, BARS] = SILHOUETTES;
+const VERSION = { version: "1", date: "2026-01-01", note: undefined };
 const PAGE = readFileSync(join(import.meta.dirname, "../../../content/guide/en/pattern-files.md"), "utf8");
 
 /** The page's tables: a section's heading, the heads of the columns, and the cells of each row. */
@@ -65,7 +69,10 @@ function fullKit() {
 }
 
 describe("the guide's page of pattern.json", () => {
-  const published = [...KITS.map(([, kit]) => kit), ...fullKit()].map((kit) => JSON.parse(publishedText(kit)));
+  const published = [
+    ...[...KITS.map(([, kit]) => kit), ...fullKit()].map(publishedText),
+    ...[BARS, RING].map((silhouette) => publishedCorners(cornerKit({ versions: [VERSION] }, silhouette))),
+  ].map((text) => JSON.parse(text));
   const keys = new Set(published.flatMap((one) => keysOf(one)));
 
   it("has each key of published patterns in one line", () => {
@@ -112,9 +119,11 @@ describe("the guide's table of findings", () => {
   });
 });
 
-describe("the guide's table of pattern.csv", () => {
-  it("has its columns in their order", () => {
-    const [head] = patternCsv(KITS[0]![1].pattern).split("\r\n");
-    expect(rowsOf("column").flatMap((table) => table.rows.map(([cell]) => codes(cell!)[0]))).toEqual(head!.split(","));
+describe("the guide's tables of pattern.csv", () => {
+  const columns = rowsOf("column").map((table) => table.rows.map(([cell]) => codes(cell!)[0]));
+
+  it("have its columns in their order, of kits that are cut and of those that are folded only", () => {
+    const texts = [patternCsv(KITS[0]![1].pattern), cornerCsv(cornerPattern(cornerKit()))];
+    expect(columns).toEqual(texts.map((text) => text.split("\r\n")[0]!.split(",")));
   });
 });

@@ -1,5 +1,5 @@
-import type { LeafNumber } from "../../core/book/leaf-number.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
+import type { LeafNumber } from "../book/leaf-number.ts";
+import type { UnitSystem } from "../units/length.ts";
 import type { PictureWish } from "./picture-wish.ts";
 
 /** Where the picture of a new kit comes from. */
@@ -12,6 +12,8 @@ export type PictureAnswer =
       readonly text: string;
       /** A font of the project by name, or where a font file lies. */
       readonly font?: string | undefined;
+      /** A font that the project or the site's settings name. */
+      readonly family?: string | undefined;
     }
   | { readonly from: "outline"; readonly name: OutlineName }
   | { readonly from: "icon"; readonly name: string };
@@ -20,6 +22,11 @@ export type PictureAnswer =
 export const OUTLINES = ["heart", "star", "moon", "ring", "oval", "arch"] as const;
 
 export type OutlineName = (typeof OUTLINES)[number];
+
+/** The numbers of an outline where it has none by itself, as front matter states them. */
+export function outlineNumbers(name: OutlineName): Readonly<Record<string, string>> {
+  return name === "ring" ? { width: "22%" } : {};
+}
 
 /** A closed book, lengths in mm. */
 export interface BookAnswer {

@@ -1,5 +1,3 @@
-import type { Selector } from "../picture/selection.ts";
-
 /** A rectangle from the canvas's corner, in units of the canvas. */
 export interface CropBox {
   readonly x: number;
@@ -12,7 +10,7 @@ export interface CropBox {
 export interface Marked {
   /** What people call it. */
   readonly name: string;
-  readonly selector: Selector;
+  readonly selector: string | { readonly fill: string } | { readonly stroke: string };
   /** From 1 at the front; 0 is the ground. */
   readonly level: number;
 }

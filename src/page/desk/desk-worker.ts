@@ -1,0 +1,3 @@
+import { type FitHost, serveFits } from "./draft/serve-fits.ts";
+
+serveFits(self as unknown as FitHost);

@@ -1,0 +1,117 @@
+import { BOUNDS, openingBounds } from "../../../core/kit/bounds.ts";
+import { pictureLeaves } from "../../../core/pattern/pattern.ts";
+import { toDegrees } from "../../../core/units/angle.ts";
+import { tidy } from "../../../core/units/length.ts";
+import { rulerStep } from "../../../core/units/ruler.ts";
+import type { Edit } from "../../../input/desk/edit.ts";
+import { optionText } from "../../../words/fields.ts";
+import * as say from "../../../words/messages.ts";
+import type { FigureField } from "./figure-field.ts";
+import { lengthAt } from "./length-at.ts";
+import type { Shown } from "./shown.ts";
+
+type Solve = Shown["kit"]["fit"]["shape"]["solve"];
+
+/** What decides how the picture is laid out: which figure follows from the others, these figures, borders, folds. */
+export function openingFields(shown: Shown): FigureField[] {
+  const { kit, pattern } = shown;
+  const { shape, borderLeaves } = kit.fit;
+  const degrees = tidy(toDegrees(pattern.fit.opening), 1);
+  return [
+    {
+      name: "solve",
+      label: say.deskKitSolve(),
+      options: [
+        { value: "opening", label: say.deskKitSolveOpening() },
+        { value: "height", label: say.deskKitSolveHeight() },
+        { value: "pictureLeaves", label: say.deskKitSolveLeaves() },
+        { value: "nothing", label: say.deskKitSolveNothing() },
+      ],
+      chosen: shape.solve,
+      edits: (solve) => solveEdits(shown, solve as Solve),
+    },
+    {
+      name: "opening",
+      label: say.fitFieldOpening(),
+      bounds: openingBounds(kit.fit.view),
+      figure: degrees,
+      fixed: shape.solve === "opening",
+      edits: (opening) => [{ at: ["fit", "opening"], value: opening }],
+    },
+    {
+      name: "pictureLeaves",
+      label: say.deskKitPictureLeaves(),
+      bounds: BOUNDS.pictureLeaves,
+      figure: pictureLeaves(pattern).length,
+      fixed: shape.solve === "pictureLeaves",
+      edits: (count) => [{ at: ["fit", "pictureLeaves"], value: allOrCount(shown, count) }],
+    },
+    {
+      name: "height",
+      label: say.fitFieldHeight(),
+      bounds: BOUNDS.pictureHeight,
+      figure: pattern.fit.height,
+      fixed: shape.solve === "height",
+      edits: (height) => [lengthAt(["fit", "height"], height)],
+    },
+    {
+      name: "head",
+      label: say.fitFieldHead(),
+      bounds: BOUNDS.head,
+      figure: pattern.fit.head,
+      edits: (head) => [lengthAt(["fit", "head"], head)],
+    },
+    border(shown, 0, say.deskKitBorderBefore()),
+    border(shown, 1, say.deskKitBorderAfter()),
+    {
+      name: "foldStyle",
+      label: say.fitFieldFoldStyle(),
+      options: ["single", "stepped"].map((value) => ({ value, label: optionText(value) })),
+      chosen: kit.fit.foldStyle,
+      edits: (style) => [{ at: ["fit", "foldStyle"], value: style }],
+    },
+    {
+      name: "leastTab",
+      label: say.deskKitLeastTab(),
+      bounds: BOUNDS.leastTab,
+      figure: kit.fit.leastTab,
+      edits: (mm) => [lengthAt(["fit", "leastTab"], mm)],
+    },
+  ];
+
+  function border({ stated }: Shown, end: 0 | 1, label: string): FigureField {
+    return {
+      name: end === 0 ? "borderBefore" : "borderAfter",
+      label,
+      bounds: BOUNDS.borderLeaves,
+      figure: borderLeaves[end],
+      edits: (count) => {
+        const both = stated.fit.borderLeaves.with(end, count) as [number, number];
+        return [{ at: ["fit", "borderLeaves"], value: both }];
+      },
+    };
+  }
+}
+
+/** The count of leaves between the borders is written as a word, so that it stays all of them. */
+function allOrCount({ kit }: Shown, count: number): number | "fill" {
+  const [before, after] = kit.fit.borderLeaves;
+  return count === kit.book.leaves - before - after ? "fill" : count;
+}
+
+/** Another figure follows from the others: the one that did is stated as it came out. */
+function solveEdits(shown: Shown, solve: Solve): Edit[] {
+  const { kit, pattern } = shown;
+  const { shape } = kit.fit;
+  if (solve === shape.solve) return [];
+  const stated: Edit[] = [];
+  if (shape.solve === "opening")
+    stated.push({ at: ["fit", "opening"], value: tidy(toDegrees(pattern.fit.opening), 1) });
+  if (shape.solve === "height") {
+    const step = rulerStep(kit.units, "fine");
+    stated.push(lengthAt(["fit", "height"], tidy(Math.round(pattern.fit.height / step) * step)));
+  }
+  if (shape.solve === "pictureLeaves")
+    stated.push({ at: ["fit", "pictureLeaves"], value: allOrCount(shown, pictureLeaves(pattern).length) });
+  return solve === "nothing" ? stated : [...stated, { at: ["fit", solve], value: "solve" }];
+}
