@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
+import { BringRoom } from "../../../src/build/desk/bring-room.ts";
 import type { Desk } from "../../../src/build/desk/desk.ts";
 import { openDesk } from "../../../src/build/desk/desk-server.ts";
 import { emptyDesk } from "../../../src/build/desk/desk-state.ts";
@@ -101,6 +102,7 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
   const desk: Desk = {
     base,
     news,
+    bring: new BringRoom({ base, content: "content" }),
     texts: new Texts(base, news),
     files: new PageFiles(() => ({ words: {}, language: "en" })),
     drawing: new DrawingThread({ base, content: "content" }),
