@@ -2856,9 +2856,9 @@ export const doubtCaliperThin = (args: { readonly caliper: Word; readonly least:
 export const doubtCaliperThick = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word }): string => say("doubt-caliper-thick", args);
 /** Check the book: {unnumbered} leaves after page {lastPage} would carry no number. If {leaves} is the number of pages, the book has {half} leaves. */
 export const doubtUnnumberedLeaves = (args: { readonly unnumbered: Word; readonly lastPage: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-unnumbered-leaves", args);
-/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help. */
+/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower folds, fewer folded leaves or a taller picture would help. */
 export const doubtSpringsOpen = (args: { readonly resting: Word; readonly opening: Word }): string => say("doubt-springs-open", args);
-/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower levels, fewer folded leaves or a taller picture would help. */
+/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower folds, fewer folded leaves or a taller picture would help. */
 export const doubtSpringsOpenRound = (args: { readonly opening: Word }): string => say("doubt-springs-open-round", args);
 /** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and small details disappear. A book with more leaves, or a smaller picture, would help. */
 export const doubtCoarse = (args: { readonly leaves: Word; readonly column: Word }): string => say("doubt-coarse", args);
@@ -2886,7 +2886,7 @@ export const doubtLevelName = (args: { readonly level: Word }): string => say("d
 export const doubtLevelsLeftOut = (args: { readonly count: number; readonly levels: Word }): string => say("doubt-levels-left-out", args);
 /** To join a level to the outline, name it in fit.corner.levels. */
 export const doubtLevelsLeftOutDoAuthor = (): string => say("doubt-levels-left-out-do-author");
-/** On one leaf the picture has up to {most} strips, and a leaf can show only one.|On {leaves} leaves the picture has up to {most} strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on one leaf in {every} or more. */
+/** On one leaf the picture has up to {most} strips, and a leaf can show only one.|On {leaves} leaves the picture has up to {most} strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on at least one leaf in {every}. */
 export const doubtTurns = (args: { readonly leaves: number; readonly most: Word; readonly every: Word }): string => say("doubt-turns", args);
 /** One part of the picture is so narrow that no leaf has a turn for it. A wider picture or a book with more leaves would help.|{parts} parts of the picture are so narrow that no leaf has a turn for them. A wider picture or a book with more leaves would help. */
 export const doubtUnseenParts = (args: { readonly parts: number }): string => say("doubt-unseen-parts", args);
