@@ -9,6 +9,9 @@ import { MOON, openTestDesk, type TestDesk } from "./open-test-desk.ts";
 
 const FILE = "content/kits/moon/index.md";
 
+/** A browser may take so long on a busy machine, ms. */
+const PATIENCE = 240_000;
+
 /** A name that its owner makes lead to this machine once a page of his is open (DNS rebinding). */
 const REBOUND = "rebound.example";
 
@@ -135,7 +138,7 @@ describe("a hostile page in the browser that has the desk open", () => {
     browser = await openBrowser([`--host-resolver-rules=MAP ${REBOUND} 127.0.0.1`, "--disable-popup-blocking"]);
     const page = await browser.newPage();
     await page.goto(desk.address);
-  });
+  }, PATIENCE);
   afterAll(async () => {
     await browser.close();
     server.close();
@@ -159,7 +162,7 @@ describe("a hostile page in the browser that has the desk open", () => {
     ["another port of this address", () => `http://127.0.0.1:${port}/`],
     ["another name of this machine", () => `http://localhost:${port}/`],
     ["a name that leads to this machine", () => `http://${REBOUND}:${port}/`],
-  ])("at %s reads nothing and writes nothing", async (_, address) => {
+  ])("at %s reads nothing and writes nothing", { timeout: PATIENCE }, async (_, address) => {
     const page = await visit(address());
     const outcome = (await page.evaluate(ATTACK, desk.origin, write())) as Outcome;
     expect(Object.keys(outcome).length).toBeGreaterThan(50);
@@ -169,7 +172,7 @@ describe("a hostile page in the browser that has the desk open", () => {
     await page.close();
   });
 
-  it("at the desk's port by a name that leads there is refused as a whole", async () => {
+  it("at the desk's port by a name that leads there is refused as a whole", { timeout: PATIENCE }, async () => {
     const page = await visit(`http://${REBOUND}:${desk.port}/`);
     expect(await page.evaluate(() => document.body.textContent)).toContain("127.0.0.1 and localhost");
     const outcome = (await page.evaluate(ATTACK, `http://${REBOUND}:${desk.port}`, write())) as Outcome;
@@ -182,7 +185,7 @@ describe("a hostile page in the browser that has the desk open", () => {
   });
 
   // Shows that the attacks could succeed: from the desk's own origin, with its token, they do.
-  it("would have written, had it been the desk's own", async () => {
+  it("would have written, had it been the desk's own", { timeout: PATIENCE }, async () => {
     const page = await visit(`${desk.origin}/no-such-view-but-its-own-origin`);
     const status = await page.evaluate(
       async (body, token) => {
