@@ -133,15 +133,12 @@ export class SiteMaker {
     yield () => this.#makeRest((part) => part === "site");
     yield () => this.#copyFonts(this.library!);
     yield () => this.#show(show);
-    // They take long where they are new, and no page waits for them.
-    const scripts = this.#makeScripts();
-    scripts.catch(() => undefined);
     yield* this.#waitingSteps({ show, read });
     yield* this.#kitSteps(FIRST);
     yield* this.#otherSteps();
     yield () => this.#show(show);
     yield* this.#kitSteps(LATER);
-    yield () => scripts;
+    yield () => this.#makeScripts();
   }
 
   /** Reads kits that wait, some at once, and makes their pages; the catalogue is made again when it has twice as many. */
@@ -180,10 +177,11 @@ export class SiteMaker {
     await this.#reader.crew.make(kits, this.library!, this.#site(), stages);
   }
 
-  async #makeVisited({ kits, classes }: Visited, read: Follower["read"]): Promise<void> {
+  async #makeVisited({ kits, classes, hasScripts }: Visited, read: Follower["read"]): Promise<void> {
     const unread = [...kits.keys()].filter((slug) => this.library!.waiting.kits.has(slug));
     if (unread.length > 0) await this.#readKits(unread, read);
     for (const [slug, stages] of kits) await this.#makeKits([slug], [...stages]);
+    if (hasScripts) await this.#makeScripts();
     for (const slug of classes) await this.#makeRest((part) => part === `classes/${slug}`);
   }
 

@@ -4,10 +4,13 @@ import type { KitStageName } from "../kits/kit-stages.ts";
 export interface Visited {
   readonly kits: ReadonlyMap<string, ReadonlySet<KitStageName>>;
   readonly classes: ReadonlySet<string>;
+  /** Whether scripts of pages are among it. */
+  readonly hasScripts: boolean;
 }
 
 /** What of a kit or of a class stands at a path below the site. */
 const OF_KIT = /^\/(kits|author)\/([^/]+)\/(.*)$/;
+const SCRIPT = /^\/assets\/scripts\/[\w-]+\.js$/;
 const OF_CLASS = /^\/(?:private\/)?classes\/([^/]+)\//;
 
 /** What makes the files of a kit's folder, by their paths in it. */
@@ -50,13 +53,14 @@ export class Visits {
     const settle = (): void => {
       for (const one of taken) one.settle();
     };
-    return { kits, classes, settle };
+    const hasScripts = taken.some(({ path }) => SCRIPT.test(path));
+    return { kits, classes, hasScripts, settle };
   }
 }
 
-/** Whether a path is one of a kit or of a class, so that it may be made when it is asked for. */
+/** Whether what stands at a path may be made when it is asked for: it is of a kit, of a class, or a script. */
 export function isVisitable(path: string): boolean {
-  return OF_KIT.test(path) || OF_CLASS.test(path);
+  return OF_KIT.test(path) || OF_CLASS.test(path) || SCRIPT.test(path);
 }
 
 function stagesOf(below: string): readonly KitStageName[] {

@@ -11,7 +11,8 @@ describe("visits of a served site", () => {
     ["/", false],
     ["/kits/", false],
     ["/guide/desk/", false],
-    ["/assets/scripts/kit.js", false],
+    ["/assets/scripts/kit.js", true],
+    ["/assets/fonts/literata.woff2", false],
   ])("%s may be made when it is asked for: %s", (path, is) => {
     expect(isVisitable(path)).toBe(is);
   });
@@ -33,13 +34,14 @@ describe("visits of a served site", () => {
 
   it("are taken all at once, and told when they are made", async () => {
     const visits = new Visits();
-    const paths = ["/kits/moon/", "/kits/moon/front.svg", "/classes/evening/", "/kits/sun/"];
+    const paths = ["/kits/moon/", "/kits/moon/front.svg", "/classes/evening/", "/kits/sun/", "/assets/scripts/kit.js"];
     const all = Promise.all(paths.map((path) => visits.add(path)));
     expect(visits.isWaiting).toBe(true);
-    const { kits, classes, settle } = visits.take();
+    const { kits, classes, hasScripts, settle } = visits.take();
     expect(visits.isWaiting).toBe(false);
     expect(Object.fromEntries(kits)).toEqual({ moon: new Set(["pages", "pictures"]), sun: new Set(["pages"]) });
     expect([...classes]).toEqual(["evening"]);
+    expect(hasScripts).toBe(true);
     settle();
     await all;
   });
