@@ -197,8 +197,9 @@ export class SiteMaker {
     yield () => read(this.library!);
     yield* this.#waitingSteps({ show, read });
     yield* this.#kitSteps(FIRST);
-    yield* this.#kitSteps(LATER);
     yield* this.#otherSteps();
+    yield () => this.#show(show);
+    yield* this.#kitSteps(LATER);
     yield () => this.#makeScripts();
   }
 
