@@ -55,6 +55,20 @@ export const LINES = {
     unit: "s",
     goal: 0.5,
   },
+  "start-4": {
+    part: "serve",
+    work: "`npm start` with 4 new kits: till catalogue and desk answer",
+    unit: "s",
+    goal: 3,
+  },
+  "start-100": {
+    part: "serve",
+    work: "`npm start` with 100 new kits: till catalogue and desk answer",
+    unit: "s",
+    goal: 3,
+  },
+  "desk-4": { part: "serve", work: "The same with 4 kits: from saving a file to the desk", unit: "s", goal: 0.3 },
+  "desk-100": { part: "serve", work: "The same with 100 kits: from saving a file to the desk", unit: "s", goal: 0.5 },
   "packets-one": {
     part: "packets",
     work: "Printing with one page at work: pages in a second, as against Chromium alone",
