@@ -1032,6 +1032,82 @@ export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; 
 export const cutSheetTitle = (args: { readonly title: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("cut-sheet-title", args);
 /** Leaflight kit {slug}, revision {revision}; wrap|flat panel, lip {lip} mm, hinge left|right; layers: {layers} ({width} x {height} mm) — $revision is a short code. $layers are the names of the file's layers; the last one holds a rectangle to measure, which is $width by $height mm. */
 export const cutAbout = (args: { readonly slug: Word; readonly revision: Word; readonly panel: Word; readonly lip: Word; readonly hinge: Word; readonly layers: Word; readonly width: Word; readonly height: Word }): string => say("cut-about", args);
+/** There is no class of this name. */
+export const deskClassNoClass = (): string => say("desk-class-no-class");
+/** Seats of {title} — For those who hear the page. $title: of the class. */
+export const deskClassGrid = (args: { readonly title: Word }): string => say("desk-class-grid", args);
+/** The seats */
+export const deskClassSeats = (): string => say("desk-class-seats");
+/** How it comes out */
+export const deskClassVerdict = (): string => say("desk-class-verdict");
+/** Seat|Kit|Leaf height|Leaf width|Thickness|Leaves|Leaf of page 1|Last page|Plates|Opens|Picture height|From the head|Opening|Picture leaves|Border before|Border after|Folds|Depths|Light, width|Light, height|Pace|{column} — Heads of columns, short. */
+export const deskClassColumn = (args: { readonly column: Word }): string => say("desk-class-column", args);
+/** Show all columns */
+export const deskClassAllColumns = (): string => say("desk-class-all-columns");
+/** Add a seat */
+export const deskClassAddSeat = (): string => say("desk-class-add-seat");
+/** Arrow keys go from cell to cell. Type to write, Enter to keep, Escape to leave it as it was. Paste rows from a spreadsheet anywhere. */
+export const deskClassKeys = (): string => say("desk-class-keys");
+/** A bare number is in millimetres; write inches as 8 1/4 in.|A bare number is in millimetres. — Where lengths are written. $units: the class’s own. */
+export const deskClassUnits = (args: { readonly units: Word }): string => say("desk-class-units", args);
+/** Fits well — How a seat comes out, in a word or two in its row. */
+export const deskClassFits = (): string => say("desk-class-fits");
+/** Check first */
+export const deskClassCheck = (): string => say("desk-class-check");
+/** Poor */
+export const deskClassPoor = (): string => say("desk-class-poor");
+/** With a change */
+export const deskClassChange = (): string => say("desk-class-change");
+/** Does not fit */
+export const deskClassNo = (): string => say("desk-class-no");
+/** No book yet */
+export const deskClassAwaiting = (): string => say("desk-class-awaiting");
+/** To mend */
+export const deskClassWrong = (): string => say("desk-class-wrong");
+/** … */
+export const deskClassWorking = (): string => say("desk-class-working");
+/** Folded only */
+export const deskClassFolded = (): string => say("desk-class-folded");
+/** Seat {seat} — Above what is told of the seat that the cell in use belongs to. $kit: its title. */
+export const deskClassSeat = (args: { readonly seat: Word }): string => say("desk-class-seat", args);
+/** Seat {seat}: {kit} */
+export const deskClassSeatKit = (args: { readonly seat: Word; readonly kit: Word }): string => say("desk-class-seat-kit", args);
+/** A row without a seat’s number */
+export const deskClassSeatUnnumbered = (): string => say("desk-class-seat-unnumbered");
+/** There is no seat yet. Add one, or paste rows from a spreadsheet. */
+export const deskClassNone = (): string => say("desk-class-none");
+/** The book carries the kit well. */
+export const deskClassToldFits = (): string => say("desk-class-told-fits");
+/** The book carries the kit, but look at this first. */
+export const deskClassToldCheck = (): string => say("desk-class-told-check");
+/** The kit comes out poorly in this book. */
+export const deskClassToldPoor = (): string => say("desk-class-told-poor");
+/** As it is, the book does not carry the kit. One of these changes helps. */
+export const deskClassToldChange = (): string => say("desk-class-told-change");
+/** The book does not carry the kit. */
+export const deskClassToldNo = (): string => say("desk-class-told-no");
+/** Write the figures of its book when it is there. */
+export const deskClassToldAwaiting = (): string => say("desk-class-told-awaiting");
+/** This kit is folded without a knife, and seats are not judged for it. */
+export const deskClassToldFolded = (): string => say("desk-class-told-folded");
+/** It takes about {hours}. — $hours: a text. */
+export const deskClassTakes = (args: { readonly hours: Word }): string => say("desk-class-takes", args);
+/** {column}: {given}. Allowed: {allowed}. To do: {remedy}. — Something wrong in a cell. $given, $allowed and $remedy are phrases. */
+export const deskClassCell = (args: { readonly column: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("desk-class-cell", args);
+/** One cell was pasted.|{cells} cells were pasted. */
+export const deskClassPasted = (args: { readonly cells: number }): string => say("desk-class-pasted", args);
+/** What was pasted is no table. Copy rows of a spreadsheet, and try again. */
+export const deskClassNotPasted = (): string => say("desk-class-not-pasted");
+/** {file} is a workbook, which the desk cannot write. — A class’s table that is no text. $file: its name. */
+export const deskClassWorkbook = (args: { readonly file: Word }): string => say("desk-class-workbook", args);
+/** Take its rows as {csv}, put that beside it, and name it in “books”. */
+export const deskClassWorkbookDo = (args: { readonly csv: Word }): string => say("desk-class-workbook-do", args);
+/** Take the rows as CSV */
+export const deskClassTakeCsv = (): string => say("desk-class-take-csv");
+/** The kit {kit} cannot be worked out at present, so its seats are not judged. — A kit of the class that cannot be read. */
+export const deskClassKitAway = (args: { readonly kit: Word }): string => say("desk-class-kit-away", args);
+/** The desk’s server refused: {why} */
+export const deskClassRefused = (args: { readonly why: Word }): string => say("desk-class-refused", args);
 /** All kits and classes */
 export const deskKitBack = (): string => say("desk-kit-back");
 /** Draft — A switch. On: the kit is not published. */
@@ -3130,6 +3206,8 @@ export const fitOptionRtl = (): string => say("fit-option-rtl");
 export const fitOptionSingle = (): string => say("fit-option-single");
 /** stepped */
 export const fitOptionStepped = (): string => say("fit-option-stepped");
+/** corners, without a knife */
+export const fitOptionCorner = (): string => say("fit-option-corner");
 /** a length like 216, 21.6 cm or 8 1/2 in */
 export const fitAllowedLengthMm = (): string => say("fit-allowed-length-mm");
 /** a length like 8 1/2, 8.5 in or 216 mm */

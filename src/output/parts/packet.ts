@@ -80,7 +80,7 @@ ${cautionsPart(view)}
 <h2>${say.kitSupplies()}</h2>
 ${supplies}
 ${warnings(view)}
-${bookTest()}
+${bookTest(view.pattern.corner === undefined)}
 <h2>${say.kitPrepare()}</h2>
 ${made}
 <h2>${say.kitSteps()}</h2>
@@ -90,13 +90,13 @@ ${table}
 </section>`;
 }
 
-/** What a book is tested for before anything is cut: lines to tick. */
-function bookTest(): Html {
+/** What a book is tested for before work begins: lines to tick. */
+function bookTest(isGlued: boolean): Html {
   const lines = [
     say.packetTestCorner(),
     say.packetTestGrain(),
     say.packetTestSpine(),
-    say.packetTestGlue(),
+    ...(isGlued ? [say.packetTestGlue()] : []),
     say.packetTestClean(),
     say.packetTestCloth(),
   ].map((line) => html`<li><span class="box"></span> ${line}</li>`);
