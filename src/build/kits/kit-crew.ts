@@ -6,7 +6,7 @@ import type { SiteFacts } from "../library/site-facts.ts";
 import type { Placing } from "../store/placing.ts";
 import type { Store } from "../store/store.ts";
 import { CrewMember } from "./crew-member.ts";
-import { entryKey, kitPart, stageKey } from "./kit-keys.ts";
+import { entryKey, kitPart, stageKeys } from "./kit-keys.ts";
 import { KitMaker, type KitTask } from "./kit-maker.ts";
 import { KIT_STAGES, type KitStageName, PUBLISHED_STAGES } from "./kit-stages.ts";
 import { kitKey } from "./read-kit-entry.ts";
@@ -70,10 +70,11 @@ export class KitCrew {
     { placing, aside, surroundings }: Site,
     asked: readonly KitStageName[] = PUBLISHED_STAGES.map(({ name }) => name),
   ): Promise<void> {
+    const stageKey = stageKeys(surroundings);
     const tasks = kits.map((entry): KitTask => {
       const stages = KIT_STAGES.filter(({ name }) => asked.includes(name)).filter((stage) => {
         const part = kitPart(entry.slug, stage.name);
-        const key = stageKey(stage, entry.key, surroundings);
+        const key = stageKey(stage, entry.key);
         if (placing.stands(part, key)) return false;
         const kept = this.#store.take(key);
         if (kept) placing.put(part, key, kept.files);

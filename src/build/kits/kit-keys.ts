@@ -14,8 +14,22 @@ export function kitPart(slug: string, stage: string): string {
   return `kits/${slug} ${stage}`;
 }
 
-/** Where what a stage made of a kit is kept. */
-export function stageKey({ name, code, seesSite }: KitStage, kit: string, surroundings: Surroundings): string {
-  const modules = code.modules.map((module) => resolve(import.meta.dirname, module));
-  return keyOf("kit stage", name, kit, codeKey(modules, code.folders), seesSite ? surroundings : undefined);
+/** Where what a stage made of a kit is kept, by the key of the kit. */
+export type StageKey = (stage: KitStage, kit: string) => string;
+
+/** Keys of what stages make now: the code and the folders of a stage are looked at once, when it is first asked for. */
+export function stageKeys(surroundings: Surroundings): StageKey {
+  const codes = new Map<string, string>();
+  return ({ name, code, seesSite }, kit) => {
+    const made = codes.get(name) ?? codeOf(code);
+    codes.set(name, made);
+    return keyOf("kit stage", name, kit, made, seesSite ? surroundings : undefined);
+  };
+}
+
+function codeOf({ modules, folders }: KitStage["code"]): string {
+  return codeKey(
+    modules.map((module) => resolve(import.meta.dirname, module)),
+    folders,
+  );
 }

@@ -11,7 +11,7 @@ import { filesOf, gatherMade } from "../store/gather.ts";
 import type { PlacedPart } from "../store/placing.ts";
 import type { Store } from "../store/store.ts";
 import { writeMade } from "../store/write-made.ts";
-import { entryKey, kitPart, stageKey } from "./kit-keys.ts";
+import { entryKey, kitPart, stageKeys } from "./kit-keys.ts";
 import { KIT_STAGES, type KitStageName } from "./kit-stages.ts";
 import { readKitEntry } from "./read-kit-entry.ts";
 
@@ -60,15 +60,18 @@ export class KitMaker {
   /** Makes what is asked for, into the site. @throws KitError for photos that cannot be read any more */
   async make({ kits, output, aside, surroundings }: KitTasks): Promise<PlacedPart[]> {
     const source = this.#sourceOf(kits, surroundings);
+    const stageKey = stageKeys(surroundings);
     const placed: PlacedPart[] = [];
     for (const stage of KIT_STAGES) {
       const wanted = kits.filter(({ stages }) => stages.includes(stage.name));
       if (wanted.length === 0) continue;
       const batch = { base: this.#facts.base, kits: wanted.map(({ entry }) => entry), source };
+      // What changes while it is made must not be found under its new name.
+      const keys = new Map(wanted.map(({ entry }) => [entry.slug, stageKey(stage, entry.key)]));
       const files = await gatherMade(aside, (scratch) => stage.run({ ...batch, output: scratch }));
       for (const { entry } of wanted) {
         const own = filesOf(files, (path) => isOf(entry.slug, path));
-        const key = stageKey(stage, entry.key, surroundings);
+        const key = keys.get(entry.slug)!;
         this.#store.put(key, { files: own, data: undefined });
         writeMade(output, own);
         const named = own.map(({ path, name }) => ({ path, name }));
