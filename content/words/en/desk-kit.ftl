@@ -39,6 +39,10 @@ desk-kit-merge = Put both together
 desk-kit-failed = This was not done: { $why }
 desk-kit-no-kit = There is no kit of this name.
 
+# A kit that is made without a knife: nothing of it is laid out.
+desk-kit-corner-title = This kit is folded by corners
+desk-kit-corner-lede = Only kits that are cut can be laid out here; change this one in its file.
+
 ## The sheet
 
 desk-kit-sheet = The sheet

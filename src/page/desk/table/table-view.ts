@@ -1,3 +1,4 @@
+import { isCutKit } from "../../../core/kit/cut-kit.ts";
 import {
   DESK_ROUTES,
   type DeskMessage,
@@ -81,6 +82,7 @@ function paragraph(text: string): HTMLElement {
 class TableView {
   readonly #desk: TableDesk;
   readonly #kit: DeskKit;
+  readonly #table: HTMLElement;
   readonly #title: string;
   readonly #ribbon: RibbonView;
   readonly #news: NewsView;
@@ -88,6 +90,7 @@ class TableView {
   readonly #things: Things;
   readonly #work: TableWork;
   readonly #ends = new AbortController();
+  #isBusy = true;
   #isWriting = false;
   #isWritten = false;
   /** What the server found wrong with a text that was to be written. */
@@ -99,6 +102,7 @@ class TableView {
     this.#title = title;
     place.innerHTML = String(deskTable(title));
     const table = place.querySelector<HTMLElement>("[data-table]")!;
+    this.#table = table;
     this.#things = new Things(table, {
       change: (edits, name) => kit.change(edits, name),
       rest: () => kit.rest(),
@@ -116,7 +120,14 @@ class TableView {
       merge: () => kit.decide("merge"),
     });
     this.#difference = new DifferenceView(table, () => void this.#tried(() => this.#write()));
-    this.#work = new TableWork(this.#things, (isStale) => table.classList.toggle("stale", isStale));
+    this.#work = new TableWork(
+      this.#things,
+      (isStale) => table.classList.toggle("stale", isStale),
+      (isBusy) => {
+        this.#isBusy = isBusy;
+        this.#tellBusy();
+      },
+    );
     document.addEventListener("keydown", (event) => this.#key(event), this.#ends);
   }
 
@@ -134,11 +145,21 @@ class TableView {
       canRedo: draft.canRedo,
     });
     const meeting = draft.meeting;
+    const isCorner = stated !== undefined && !isCutKit(stated.kit);
     this.#news.show({
       broken: messages.length > 0 ? messages : this.#refused,
       foreign: meeting && { canMerge: meeting.canMerge },
+      corner: isCorner ? draft.file : undefined,
     });
-    if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
+    this.#table.classList.toggle("folded-only", isCorner);
+    if (isCorner) this.#isBusy = false;
+    else if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
+    this.#tellBusy();
+  }
+
+  /** Says whether more is to come: drawings from the server, or what workers find. */
+  #tellBusy(): void {
+    this.#table.ariaBusy = String(this.#isBusy || this.#kit.isDrawing);
   }
 
   async hear(news: DeskNews): Promise<void> {
