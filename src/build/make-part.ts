@@ -11,6 +11,7 @@ import { kitsOfPart } from "./shards/kits-of-part.ts";
 import { partInputs } from "./shards/part-inputs.ts";
 import { wholeSite } from "./shards/whole-site.ts";
 import { PART_STAGES, type Run, runBuild } from "./stages.ts";
+import { Store } from "./store/store.ts";
 
 /** What pages are printed with, and the whole site has of its own. */
 const PRINTED_WITH = "assets/fonts";
@@ -18,7 +19,7 @@ const PRINTED_WITH = "assets/fonts";
 /** Makes a part of a site; gives back of how many kits. @throws KitError, BuildError */
 export async function makePart(part: AskedPart, run: Run): Promise<number> {
   const { base, output, packets } = run;
-  const facts = readFacts(base, new Gathering("stop"));
+  const facts = readFacts(base, new Gathering("stop"), new Store());
   const { folders } = kitFolders(base, {});
   const kits = kitsOfPart(base, part, folders);
   const whole = wholeSite(facts, folders);

@@ -53,7 +53,7 @@ await runCommand(
 );
 
 async function joinedHere(packets: boolean): Promise<Joined> {
-  const facts = readFacts(base, new Gathering("stop"));
+  const facts = readFacts(base, new Gathering("stop"), new Store());
   const { folders } = kitFolders(base, {});
   const inputs = await partInputs({ facts, whole: wholeSite(facts, folders), folders, packets });
   return { inputs, kits: new Map(folders.map((folder) => [slugOf(folder), kitKey(folder, facts)])) };

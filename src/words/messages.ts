@@ -2838,9 +2838,9 @@ export const doubtCaliperThin = (args: { readonly caliper: Word; readonly least:
 export const doubtCaliperThick = (args: { readonly caliper: Word; readonly least: Word; readonly most: Word }): string => say("doubt-caliper-thick", args);
 /** Check the book: {unnumbered} leaves after page {lastPage} would carry no number. If {leaves} is the number of pages, the book has {half} leaves. */
 export const doubtUnnumberedLeaves = (args: { readonly unnumbered: Word; readonly lastPage: Word; readonly leaves: Word; readonly half: Word }): string => say("doubt-unnumbered-leaves", args);
-/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help. */
+/** The folded flaps will push the book open to about {resting}. The picture has its true shape at {opening}. Press the folds well, and tie the book while it settles. Shallower folds, fewer folded leaves or a taller picture would help. */
 export const doubtSpringsOpen = (args: { readonly resting: Word; readonly opening: Word }): string => say("doubt-springs-open", args);
-/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower levels, fewer folded leaves or a taller picture would help. */
+/** The folded flaps will push the book open all the way round. The picture has its true shape at {opening}. Shallower folds, fewer folded leaves or a taller picture would help. */
 export const doubtSpringsOpenRound = (args: { readonly opening: Word }): string => say("doubt-springs-open-round", args);
 /** Only {leaves} leaves carry the picture. Each step is {column} wide, so curves look jagged and small details disappear. A book with more leaves, or a smaller picture, would help. */
 export const doubtCoarse = (args: { readonly leaves: Word; readonly column: Word }): string => say("doubt-coarse", args);
@@ -2868,7 +2868,7 @@ export const doubtLevelName = (args: { readonly level: Word }): string => say("d
 export const doubtLevelsLeftOut = (args: { readonly count: number; readonly levels: Word }): string => say("doubt-levels-left-out", args);
 /** To join a level to the outline, name it in fit.corner.levels. */
 export const doubtLevelsLeftOutDoAuthor = (): string => say("doubt-levels-left-out-do-author");
-/** On one leaf the picture has up to {most} strips, and a leaf can show only one.|On {leaves} leaves the picture has up to {most} strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on one leaf in {every} or more. */
+/** On one leaf the picture has up to {most} strips, and a leaf can show only one.|On {leaves} leaves the picture has up to {most} strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on at least one leaf in {every}. */
 export const doubtTurns = (args: { readonly leaves: number; readonly most: Word; readonly every: Word }): string => say("doubt-turns", args);
 /** One part of the picture is so narrow that no leaf has a turn for it. A wider picture or a book with more leaves would help.|{parts} parts of the picture are so narrow that no leaf has a turn for them. A wider picture or a book with more leaves would help. */
 export const doubtUnseenParts = (args: { readonly parts: number }): string => say("doubt-unseen-parts", args);
@@ -4346,7 +4346,7 @@ export const makeHere = (): string => say("make-here");
 export const makeShare = (): string => say("make-share");
 /** to look at: {trouble} — Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help. */
 export const makeableLine = (args: { readonly trouble: Word }): string => say("makeable-line", args);
-/** what helps against {against}: {way} — $against: one of the next six. */
+/** what helps against {against}: {way} — $against: one of the next eight. */
 export const makeableLineHelp = (args: { readonly against: Word; readonly way: Word }): string => say("makeable-line-help", args);
 /** hidden parts of “{level}” */
 export const makeableAgainstHidden = (args: { readonly level: Word }): string => say("makeable-against-hidden", args);
@@ -4360,6 +4360,10 @@ export const makeableAgainstNarrow = (): string => say("makeable-against-narrow"
 export const makeableAgainstManyCuts = (): string => say("makeable-against-many-cuts");
 /** springing open */
 export const makeableAgainstSpringsOpen = (): string => say("makeable-against-springs-open");
+/** parts that no leaf shows */
+export const makeableAgainstUnseen = (): string => say("makeable-against-unseen");
+/** steep creases */
+export const makeableAgainstTurned = (): string => say("makeable-against-turned");
 /** under {share} — A share too small to write. $share: the least that is written. */
 export const makeableUnder = (args: { readonly share: Word }): string => say("makeable-under", args);
 /** Seen from the front, sides of prouder leaves hide {percent} of “{level}”. — $percent of a level’s area. */
@@ -4394,6 +4398,10 @@ export const makeableWaySlivers = (args: { readonly offer: Word; readonly after:
 export const makeableWayNarrow = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-narrow", args);
 /** {offer} ({after} such leaf|{after} such leaves instead of {before}). */
 export const makeableWayManyCuts = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-many-cuts", args);
+/** {offer} ({after} strip|{after} strips merged instead of {before}). */
+export const makeableWayMerged = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-merged", args);
+/** {offer} ({after} such part|{after} such parts instead of {before}). */
+export const makeableWayUnseen = (args: { readonly offer: Word; readonly count: number; readonly after: Word; readonly before: Word }): string => say("makeable-way-unseen", args);
 /** {offer} ({after} too far open instead of {before}). */
 export const makeableWaySpringsOpen = (args: { readonly offer: Word; readonly after: Word; readonly before: Word }): string => say("makeable-way-springs-open", args);
 /** Fold “{level}” together with “{into}” */

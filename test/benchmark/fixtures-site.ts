@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { FIXTURE_KITS } from "../input/kit/kit-folders.ts";
+import { commandWords } from "../site/command.ts";
 import { makeProject } from "../site/project.ts";
 import { measure } from "./process/measured.ts";
 
@@ -10,7 +11,7 @@ export class FixturesSite {
 
   /** Its built folder. */
   async dist(): Promise<string> {
-    this.#built ??= measure(this.#project.folder, ["src/build/build.ts", "--no-packets"]);
+    this.#built ??= measure(this.#project.folder, commandWords("src/build/build.ts", "--no-packets"));
     await this.#built;
     return join(this.#project.folder, "dist");
   }

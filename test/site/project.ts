@@ -14,6 +14,7 @@ import {
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { FIXTURES } from "../input/kit/kit-folders.ts";
+import { commandWords } from "./command.ts";
 
 /** Where a project keeps what it printed. */
 export const PACKETS = ".cache/packets";
@@ -73,7 +74,7 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
       rmSync(join(folder, "content/kits", entry.name), { recursive: true });
   }
   if (!classes) rmSync(join(folder, "content/classes"), { recursive: true });
-  linkScripts(folder);
+  linkKept(folder);
   if (packets && existsSync(packets)) cpSync(packets, join(folder, PACKETS), { recursive: true });
   const options = (variables: Readonly<Record<string, string>>) => ({
     cwd: folder,
@@ -82,7 +83,10 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
     maxBuffer: 1e8,
   });
   const run: Project["run"] = (command, variables = {}, given = []) => {
-    const ended = spawnSync(process.execPath, [command, ...given], { ...options(variables), encoding: "utf8" });
+    const ended = spawnSync(process.execPath, commandWords(command, ...given), {
+      ...options(variables),
+      encoding: "utf8",
+    });
     return { code: ended.status, stdout: ended.stdout, stderr: ended.stderr };
   };
   return {
@@ -96,7 +100,7 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
     build: (variables, given) => run(BUILD, variables, given),
     buildAside: (variables = {}) =>
       new Promise((resolve) => {
-        const child = execFile(process.execPath, [BUILD], options(variables), (_, stdout, stderr) =>
+        const child = execFile(process.execPath, commandWords(BUILD), options(variables), (_, stdout, stderr) =>
           resolve({ code: child.exitCode, stdout, stderr }),
         );
       }),
@@ -105,12 +109,14 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
   };
 }
 
-/** All projects keep what their scripts were made into in one place, as nearly all have the same. */
-function linkScripts(folder: string): void {
-  const shared = join(ROOT, ".cache/test-scripts");
-  mkdirSync(shared, { recursive: true });
+/** All projects keep what their scripts and the program's code were made into in one place, as nearly all have the same. */
+function linkKept(folder: string): void {
   mkdirSync(join(folder, ".cache"));
-  symlinkSync(shared, join(folder, ".cache/scripts"), "junction");
+  for (const kept of ["scripts", "code"]) {
+    const shared = join(ROOT, `.cache/test-${kept}`);
+    mkdirSync(shared, { recursive: true });
+    symlinkSync(shared, join(folder, ".cache", kept), "junction");
+  }
 }
 
 function listFiles(folder: string): string[] {

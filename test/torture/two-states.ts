@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { join, relative } from "node:path";
 import { processesWith } from "../build/browser/processes.ts";
+import { commandWords } from "../site/command.ts";
 import { makeProject, PACKETS, type Project } from "../site/project.ts";
 import { hold } from "./trial.ts";
 
@@ -83,7 +84,7 @@ export function holdRefused({ code, told }: RunEnd, states: TwoStates, words: Re
 }
 
 function startBuild({ folder }: Project, variables: Readonly<Record<string, string>>, user?: number): Running {
-  const child = spawn(process.execPath, ["src/build/build.ts"], {
+  const child = spawn(process.execPath, commandWords("src/build/build.ts"), {
     cwd: folder,
     env: { ...process.env, ...variables, LEAFLIGHT_TRIAL: folder },
     ...(user === undefined ? {} : { uid: user, gid: user }),

@@ -318,8 +318,8 @@ fail-glazing-too-small-do-teacher = Raise this seat’s height, so that the fram
 doubt-caliper-thin = Check the book: one leaf would be { $caliper } thick, and { $least } to { $most } is usual. Pages may have been counted as leaves: { $leaves } pages are { $half } leaves.
 doubt-caliper-thick = Check the book: one leaf would be { $caliper } thick, and { $least } to { $most } is usual. Measure the leaves pressed, without the boards, and count every leaf.
 doubt-unnumbered-leaves = Check the book: { $unnumbered } leaves after page { $lastPage } would carry no number. If { $leaves } is the number of pages, the book has { $half } leaves.
-doubt-springs-open = The folded flaps will push the book open to about { $resting }. The picture has its true shape at { $opening }. Press the folds well, and tie the book while it settles. Shallower levels, fewer folded leaves or a taller picture would help.
-doubt-springs-open-round = The folded flaps will push the book open all the way round. The picture has its true shape at { $opening }. Shallower levels, fewer folded leaves or a taller picture would help.
+doubt-springs-open = The folded flaps will push the book open to about { $resting }. The picture has its true shape at { $opening }. Press the folds well, and tie the book while it settles. Shallower folds, fewer folded leaves or a taller picture would help.
+doubt-springs-open-round = The folded flaps will push the book open all the way round. The picture has its true shape at { $opening }. Shallower folds, fewer folded leaves or a taller picture would help.
 doubt-coarse = Only { $leaves } leaves carry the picture. Each step is { $column } wide, so curves look jagged and small details disappear. A book with more leaves, or a smaller picture, would help.
 doubt-wider-than-drawn = The picture comes out { $percent } wider than drawn.
 doubt-narrower-than-drawn = The picture comes out { $percent } narrower than drawn.
@@ -349,7 +349,7 @@ doubt-levels-left-out = { $count ->
 doubt-levels-left-out-do-author = To join a level to the outline, name it in fit.corner.levels.
 doubt-turns = { $leaves ->
     [one] On one leaf the picture has up to { $most } strips, and a leaf can show only one.
-   *[other] On { $leaves } leaves the picture has up to { $most } strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on one leaf in { $every } or more.
+   *[other] On { $leaves } leaves the picture has up to { $most } strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on at least one leaf in { $every }.
  }
 doubt-unseen-parts = { $parts ->
     [one] One part of the picture is so narrow that no leaf has a turn for it. A wider picture or a book with more leaves would help.

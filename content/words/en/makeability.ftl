@@ -5,7 +5,7 @@
 
 # Under the line of its kit. $trouble: a sentence or two of below; $way: one with what would help.
 makeable-line = to look at: { $trouble }
-# $against: one of the next six.
+# $against: one of the next eight.
 makeable-line-help = what helps against { $against }: { $way }
 makeable-against-hidden = hidden parts of “{ $level }”
 makeable-against-out-of-reach = “{ $level }” out of reach
@@ -13,6 +13,8 @@ makeable-against-slivers = merged strips
 makeable-against-narrow = narrow parts
 makeable-against-many-cuts = leaves with many cuts
 makeable-against-springs-open = springing open
+makeable-against-unseen = parts that no leaf shows
+makeable-against-turned = steep creases
 
 ## What is hard to make or to see
 
@@ -63,6 +65,14 @@ makeable-way-narrow = { $offer } ({ $count ->
 makeable-way-many-cuts = { $offer } ({ $count ->
     [one] { $after } such leaf
    *[other] { $after } such leaves
+ } instead of { $before }).
+makeable-way-merged = { $offer } ({ $count ->
+    [one] { $after } strip
+   *[other] { $after } strips
+ } merged instead of { $before }).
+makeable-way-unseen = { $offer } ({ $count ->
+    [one] { $after } such part
+   *[other] { $after } such parts
  } instead of { $before }).
 makeable-way-springs-open = { $offer } ({ $after } too far open instead of { $before }).
 makeable-merge-levels = Fold “{ $level }” together with “{ $into }”

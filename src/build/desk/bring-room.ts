@@ -3,6 +3,8 @@ import type { Brought, Icon, Look, Made } from "../../core/beginning/brought.ts"
 import type { NewKitForm } from "../../input/beginning/new-kit-form.ts";
 import * as say from "../../words/messages.ts";
 import { BuildError } from "../errors/build-error.ts";
+import { foreseen } from "../errors/foreseen.ts";
+import { programFault } from "../errors/program-fault.ts";
 
 /** Where the thread works. */
 export interface BringPlace {
@@ -113,7 +115,7 @@ export class BringRoom {
     });
     thread.unref();
     thread.on("message", (told: BringAnswer) => this.#hear(told));
-    thread.on("error", () => this.#end(thread));
+    thread.on("error", (error) => this.#end(thread, this.#why(error)));
     this.#thread = thread;
     return thread;
   }
@@ -126,15 +128,21 @@ export class BringRoom {
   }
 
   #giveUp(id: number): void {
-    if (this.#waiting.has(id) && this.#thread) this.#end(this.#thread);
+    if (this.#waiting.has(id) && this.#thread) this.#end(this.#thread, say.newTooMuch());
   }
 
-  /** All that was asked of a thread that is ended is answered: it took too long, or too much. */
-  #end(thread: Worker): void {
+  /** A picture may be too much for a thread; anything else is a fault of the program, or of the site’s words. */
+  #why(error: unknown): string {
+    if ((error as NodeJS.ErrnoException).code === "ERR_WORKER_OUT_OF_MEMORY") return say.newTooMuch();
+    return foreseen(error) ?? programFault(error, this.#place.base);
+  }
+
+  /** All that was asked of a thread that is ended is answered with the reason. */
+  #end(thread: Worker, why: string): void {
     if (this.#thread !== thread) return;
     this.#thread = undefined;
     void thread.terminate();
-    for (const { failed } of this.#waiting.values()) failed(new BuildError(say.newTooMuch()));
+    for (const { failed } of this.#waiting.values()) failed(new BuildError(why));
     this.#waiting.clear();
   }
 }

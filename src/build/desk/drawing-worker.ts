@@ -7,6 +7,7 @@ import { programFault } from "../errors/program-fault.ts";
 import { speakFirst } from "../library/first-words.ts";
 import { Gathering } from "../library/gathering.ts";
 import { readFacts, type SiteFacts } from "../library/site-facts.ts";
+import { Store } from "../store/store.ts";
 import { drawPicture } from "./draw-picture.ts";
 import type { Drawer, DrawerName, DrawingAsked, DrawingTold, DrawingWorkplace } from "./drawing-thread.ts";
 
@@ -30,7 +31,7 @@ parentPort!.on("message", (asked: DrawingAsked) => {
 
 function told({ id, by, what }: Extract<DrawingAsked, { readonly ask: "draw" }>): DrawingTold {
   try {
-    facts ??= readFacts(base, new Gathering("leave out"));
+    facts ??= readFacts(base, new Gathering("leave out"), new Store());
     return { id, answer: DRAWERS[by](what, facts, join(base, contentPath("kits"))) };
   } catch (error) {
     return { id, failure: foreseen(error) ?? programFault(error, base) };

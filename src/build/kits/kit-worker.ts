@@ -18,7 +18,7 @@ sharp.concurrency(1);
 speakFirst(base);
 readContentFrom(content);
 const store = new Store();
-const maker = new KitMaker(readFacts(base, new Gathering("leave out")), store);
+const maker = new KitMaker(readFacts(base, new Gathering("leave out"), store), store);
 
 parentPort!.on("message", (asked: Asked) => {
   void answerTo(asked).then((answer) => parentPort!.postMessage(answer));

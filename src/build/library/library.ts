@@ -67,7 +67,7 @@ export interface Reading {
 export async function openLibrary(base: string, opening: Opening, reading: Reading): Promise<Library> {
   const { store, readKits } = reading;
   const gathering = new Gathering(opening.whenBroken ?? "stop");
-  const facts = (reading.readFacts ?? readFacts)(base, gathering);
+  const facts = (reading.readFacts ?? readFacts)(base, gathering, reading.store);
   const { settings } = facts;
   const { folders, drafts } = gathering.one(
     () => kitFolders(base, opening),

@@ -1,9 +1,10 @@
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import type { Caution } from "../../core/plan/caution.ts";
 import type { SiteSettings } from "../../core/site-settings.ts";
 import type { Motif } from "../../core/window/motif.ts";
 import { readCautions } from "../../input/cautions/read-cautions.ts";
 import { contentPath, PROJECT_CONTENT } from "../../input/files/content-folder.ts";
+import type { Readings } from "../../input/files/readings.ts";
 import { type OwnFont, ownFonts } from "../../input/fonts/own-fonts.ts";
 import { readMotifs } from "../../input/kit/read-motifs.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
@@ -12,8 +13,9 @@ import { catalogueOf } from "../../input/words/fluent.ts";
 import { readLanguage, readWords, SOURCE } from "../../input/words/read-words.ts";
 import type { Catalogue as Words } from "../../words/message.ts";
 import { speak } from "../../words/speak.ts";
-import { folderKey } from "../store/folder-key.ts";
-import { keyOf } from "../store/store.ts";
+import { codeKey } from "../store/code-keys.ts";
+import { folderKey, isStill } from "../store/folder-key.ts";
+import { keyOf, type Store } from "../store/store.ts";
 import type { Gathering } from "./gathering.ts";
 
 /** What all kits, classes and pages of a site share. */
@@ -34,11 +36,13 @@ export interface SiteFacts {
   readonly fonts: readonly OwnFont[];
 }
 
+const READ_MOTIFS = resolve(import.meta.dirname, "../../input/kit/read-motifs.ts");
+
 /** What of the content belongs to one part of a site. */
 const OF_PARTS = ["kits", "classes", "guide", "index.md"];
 
-/** Reads what a site's parts share, in the project `base`; from then on the site's language is spoken. @throws KitError, WordsError */
-export function readFacts(base: string, gathering: Gathering): SiteFacts {
+/** Reads what a site's parts share, in the project `base`; from then on the site's language is spoken. What takes long is kept. @throws KitError, WordsError */
+export function readFacts(base: string, gathering: Gathering, store: Store): SiteFacts {
   const { settings, words } = openLanguage(base, gathering);
   const cautions = gathering.one(
     () => readCautions(base, settings.language),
@@ -51,9 +55,20 @@ export function readFacts(base: string, gathering: Gathering): SiteFacts {
     settings,
     words,
     cautions,
-    motifs: gathering.all(readMotifs(base)),
+    motifs: gathering.all(keptMotifs(base, store)),
     fonts: ownFonts(base, settings.fonts),
   };
+}
+
+/** Motifs are areas that are worked out: they are taken from the store, where each of them could be read. */
+function keptMotifs(base: string, store: Store): Readings<Motif> {
+  const place = [join(base, contentPath("motifs")), join(base, contentPath())] as const;
+  const key = keyOf("motifs", folderKey(...place), codeKey(READ_MOTIFS));
+  const kept = store.take<readonly Motif[]>(key);
+  if (kept) return { made: kept.data, messages: [] };
+  const read = readMotifs(base);
+  if (read.messages.length === 0 && isStill(...place)) store.put(key, { files: [], data: read.made });
+  return read;
 }
 
 /** Names all that `readFacts` reads. */

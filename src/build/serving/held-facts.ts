@@ -6,10 +6,10 @@ export class HeldFacts {
   #held: { readonly facts: SiteFacts; readonly gathered: Gathering } | undefined;
 
   /** As `readFacts`: what is broken in it is told each time. */
-  readonly read: typeof readFacts = (base, gathering) => {
+  readonly read: typeof readFacts = (base, gathering, store) => {
     if (this.#held?.facts.key !== factsKey(base)) {
       const gathered = new Gathering("leave out");
-      this.#held = { facts: readFacts(base, gathered), gathered };
+      this.#held = { facts: readFacts(base, gathered, store), gathered };
     }
     const { facts, gathered } = this.#held!;
     gathering.all({ made: [], messages: gathered.messages });

@@ -59,7 +59,7 @@ export class SiteReader {
   }
 
   #readFacts(): SiteFacts {
-    return this.#facts.read(this.#base, new Gathering("leave out"));
+    return this.#facts.read(this.#base, new Gathering("leave out"), this.store);
   }
 
   #reader(facts: SiteFacts): ReadKits {

@@ -1,8 +1,7 @@
 import type { Failure } from "../findings/failure.ts";
-import { asCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
-import { fitKit } from "../pattern/fit-kit.ts";
-import { countsOf, effortOf } from "../plan/effort.ts";
+import { effortOf } from "../plan/effort.ts";
+import { type Making, makeCut } from "../refit/making.ts";
 import { leastMargins } from "../refit/margins.ts";
 import type { Offer } from "../refit/offer.ts";
 import { offersFor } from "../refit/offers.ts";
@@ -19,14 +18,14 @@ export type Verdict =
   | { readonly kind: "no"; readonly failure: Failure };
 
 /** Computes the kit in a book, light and window included. An offer is a change with which the whole kit fits, and not poorly. */
-export function judge(kit: Kit, book: Refit): Verdict {
-  const result = fitKit(asCutKit(refitKit(kit, book)));
+export function judge(kit: Kit, book: Refit, making: Making = makeCut): Verdict {
+  const result = making(refitKit(kit, book));
   if (result.fits)
     return {
       ...judgeFit(result, leastMargins(kit)),
-      minutes: effortOf(countsOf(result.pattern), kit.rates).minutes,
+      minutes: effortOf(result.counts(), kit.rates).minutes,
     };
-  const offers = offersFor(kit, book).filter(({ otherBook, quality }) => !otherBook && quality !== "poor");
+  const offers = offersFor(kit, book, making).filter(({ otherBook, quality }) => !otherBook && quality !== "poor");
   const [first] = offers;
   return first ? { kind: "change", offers, minutes: first.minutes } : { kind: "no", failure: result.finding };
 }

@@ -1,7 +1,7 @@
 import { heightOf, openingOf } from "../fit/shape.ts";
 import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
-import { type Pattern, pictureLeaves } from "../pattern/pattern.ts";
+import { type PatternBase, pictureLeaves } from "../pattern/pattern.ts";
 import { atHeight } from "../refit/height-offer.ts";
 import { toDegrees } from "../units/angle.ts";
 import { roundTo, tidy } from "../units/length.ts";
@@ -25,7 +25,7 @@ const DEGREES = [-10, 10, -25, 25];
 export const SIMPLER = 0.8;
 
 /** Everything that may be worth a try, the mildest of each kind first. Nothing is computed yet. */
-export function changesOf(kit: Kit, pattern: Pattern): ChangedKit[] {
+export function changesOf(kit: Kit, pattern: PatternBase): ChangedKit[] {
   return [
     withSimplified(kit, SIMPLER, pattern.fit.height / kit.picture.height),
     ...heights(kit),
@@ -73,7 +73,7 @@ function nextLines(kit: Kit): number[][] {
 }
 
 /** Fewer picture leaves need a wider opening for the same picture, more leaves show finer parts. */
-function borders(kit: Kit, pattern: Pattern): ChangedKit[] {
+function borders(kit: Kit, pattern: PatternBase): ChangedKit[] {
   if (kit.fit.shape.solve === "pictureLeaves" || kit.fit.shape.pictureLeaves !== "fill") return [];
   const [before, after] = kit.fit.borderLeaves;
   const leaves = pictureLeaves(pattern).length;

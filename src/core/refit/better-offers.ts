@@ -4,6 +4,7 @@ import type { Kit } from "../kit/kit.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { shallower } from "./depth-offers.ts";
 import { atHeight } from "./height-offer.ts";
+import { type Making, makeCut } from "./making.ts";
 import { leastMargins } from "./margins.ts";
 import type { Change, Offer } from "./offer.ts";
 import { ranked, withMore } from "./offers.ts";
@@ -24,9 +25,9 @@ const WAYS: Partial<Record<Reason["kind"], readonly ((kit: Kit, trials: Trials) 
 const SHARE = 1 / 2;
 
 /** Where a kit comes out poorly in a reader's book: at most three ways with which it does not, the best first. */
-export function betterOffers(kit: Kit, refit: Refit, reasons: readonly Reason[]): Offer[] {
+export function betterOffers(kit: Kit, refit: Refit, reasons: readonly Reason[], making: Making = makeCut): Offer[] {
   const fitted = refitKit(kit, refit);
-  const trials = new Trials(leastMargins(kit), SHARE);
+  const trials = new Trials(leastMargins(kit), making, SHARE);
   const ways = new Set(reasons.flatMap(({ kind }) => WAYS[kind] ?? []));
   return ranked([...ways].flatMap((way) => firstBetter(trials, kit, refit, way(fitted, trials))));
 }

@@ -4,11 +4,13 @@ import { nearestCount } from "../geometry/nearest.ts";
 import { BOUNDS } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
 import { tryFit } from "../pattern/compute.ts";
+import { cornerFailure } from "../pattern/limits.ts";
 import type { FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
 import { bookOffers } from "./book-offers.ts";
 import { depthOffer, shallowerAndLower } from "./depth-offers.ts";
 import { heightOffer } from "./height-offer.ts";
+import { type Making, makeCut } from "./making.ts";
 import { leastMargins, type Margins } from "./margins.ts";
 import type { Change, Fits, Offer } from "./offer.ts";
 import { QUALITIES } from "./quality.ts";
@@ -24,11 +26,11 @@ const MOST_OFFERS = 3;
  * height, another opening, other borders, shallower levels, the other fold style, another count of leaves, a smaller light.
  * Empty where nothing of these helps, or where it was not found among so many leaves as `Trials` lays out.
  */
-export function offersFor(kit: Kit, refit: Refit): Offer[] {
+export function offersFor(kit: Kit, refit: Refit, making: Making = makeCut): Offer[] {
   const fitted = refitKit(kit, refit);
   const failure = tryFit(fitted);
   if (failure && isContradiction(failure)) return [];
-  const trials = new Trials(leastMargins(kit));
+  const trials = new Trials(leastMargins(kit), making);
   const offers = failure ? layoutOffers(trials, kit, fitted, refit) : lightOffers(trials, kit, refit);
   return ranked(offers.length > 0 ? offers : higherOffers(trials, kit, refit));
 }
@@ -140,7 +142,9 @@ function fewerAndLower(kit: Kit, fits: Fits, least: Margins): Change[] {
   }));
 }
 
+/** The other way to cut; who folds only is offered cuts where there is no other way at all. */
 function foldOffer(kit: Kit, fits: Fits): Change[] {
+  if (kit.fit.foldStyle === "corner" && cornerFailure(kit)?.kind !== "background-shown") return [];
   const foldStyle: FoldStyle = kit.fit.foldStyle === "single" ? "stepped" : "single";
   return fits({ foldStyle }) ? [{ says: [{ kind: "folds", foldStyle }], change: { foldStyle } }] : [];
 }

@@ -1,5 +1,6 @@
 import { type GraveDoubt, isGrave } from "../findings/doubt.ts";
 import type { FitResult } from "../pattern/compute.ts";
+import type { PatternBase } from "../pattern/pattern.ts";
 import { keepsFree, type Margins, marginsOf } from "./margins.ts";
 
 /** How well a kit that fits a book comes out in it, best first: well, something is to be looked at, or poorly. */
@@ -20,7 +21,7 @@ const OUT_OF_SHAPE = 0.05;
 
 /** Judges a fit; `least` is what its kit keeps free. */
 export function judgeFit(
-  { pattern, findings }: Pick<Extract<FitResult, { readonly fits: true }>, "pattern" | "findings">,
+  { pattern, findings }: Pick<Extract<FitResult<PatternBase>, { readonly fits: true }>, "pattern" | "findings">,
   least: Margins,
 ): Judgement {
   const margins = marginsOf(pattern.fit, pattern.book.leafHeight);

@@ -1,9 +1,7 @@
 import { isFailure } from "../findings/outcome.ts";
-import { asCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
-import type { FitResult } from "../pattern/compute.ts";
 import { layOutPicture } from "../pattern/face.ts";
-import { fitKit } from "../pattern/fit-kit.ts";
+import { type Made, type Making, makeCut } from "./making.ts";
 import { keepsFree, type Margins, marginsOf } from "./margins.ts";
 
 /** So many leaves are laid out in search of offers for one book: many times what a book of this world needs, less than a second. */
@@ -19,11 +17,13 @@ const WINDOW_AS_LEAVES = 200;
 export class Trials {
   /** Paper that stays free at head and tail. */
   readonly least: Margins;
+  readonly #making: Making;
   #left: number;
 
   /** `share` of all that may be tried. */
-  constructor(least: Margins, share = 1) {
+  constructor(least: Margins, making: Making = makeCut, share = 1) {
     this.least = least;
+    this.#making = making;
     this.#left = MOST_LEAVES * share;
   }
 
@@ -36,10 +36,10 @@ export class Trials {
     return keepsFree(marginsOf({ head, height: solution.height }, kit.book.leafHeight), this.least);
   }
 
-  /** A kit's whole pattern, or why there is none; undefined where there is no more trying. */
-  whole(kit: Kit): FitResult | undefined {
+  /** A kit as it is made, or why it cannot be; undefined where there is no more trying. */
+  whole(kit: Kit): Made | undefined {
     const window = kit.light || kit.insert ? WINDOW_AS_LEAVES : 0;
-    return this.#take(kit.book.leaves + window) ? fitKit(asCutKit(kit)) : undefined;
+    return this.#take(kit.book.leaves + window) ? this.#making(kit) : undefined;
   }
 
   #take(leaves: number): boolean {

@@ -1,10 +1,11 @@
 import { isOfLight } from "../findings/failure.ts";
 import { BOUNDS, type Bounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
-import { type FitResult, largestLight } from "../pattern/compute.ts";
-import { countsOf, effortOf } from "../plan/effort.ts";
+import { largestLight } from "../pattern/compute.ts";
+import { effortOf } from "../plan/effort.ts";
 import { rulerStep } from "../units/ruler.ts";
 import { heightOffer } from "./height-offer.ts";
+import type { MadeKit } from "./making.ts";
 import { marginsOf } from "./margins.ts";
 import type { Change, Offer } from "./offer.ts";
 import { judgeFit } from "./quality.ts";
@@ -88,7 +89,7 @@ export function offerOf(
   kit: Kit,
   { says, change: refit }: Change,
   otherBook: boolean,
-  result: Extract<FitResult, { readonly fits: true }>,
+  result: MadeKit,
 ): Offer {
   const { fit, book } = result.pattern;
   return {
@@ -97,7 +98,7 @@ export function offerOf(
     otherBook,
     springsOpen: fit.restingOpening > Math.max(Math.PI, fit.opening),
     quality: judgeFit(result, least).kind,
-    minutes: effortOf(countsOf(result.pattern), kit.rates).minutes,
+    minutes: effortOf(result.counts(), kit.rates).minutes,
     margins: marginsOf(fit, book.leafHeight),
   };
 }

@@ -6,18 +6,16 @@ import * as say from "../../words/messages.ts";
 import { supplyCalled } from "../../words/supplies.ts";
 import { atPlace } from "../files/at-place.ts";
 import { foldersIn, openFolder, pathBelow } from "../files/folders.ts";
-import { KitError } from "../files/message.ts";
 import { problem } from "../files/problem.ts";
 import { type Readings, readListed } from "../files/readings.ts";
-import { schemaMessages } from "../files/schema-messages.ts";
 import { type Strays, straysIn } from "../files/strays.ts";
 import { sheetsOf } from "../kit/resolve-window.ts";
 import { readStory } from "../story/read-story.ts";
+import { classData } from "./class-data.ts";
 import { kitNamed, type OfferedKits } from "./kit-named.ts";
-import { isPersonKey, personAdvice } from "./person-keys.ts";
 import { pricesOf } from "./prices.ts";
 import { readSeats } from "./read-seats.ts";
-import { type ClassMatter, classJsonSchema, classMatter } from "./schema.ts";
+import type { ClassMatter } from "./schema.ts";
 import { defined } from "./seat-refit.ts";
 import { stockOf } from "./stock.ts";
 import { readClassFile } from "./taken-over.ts";
@@ -42,17 +40,11 @@ export function readClass(folder: string, base: string, kits: OfferedKits): Stat
   const { slug, file } = openFolder(folder, base, "class");
   const home = pathBelow(base, folder);
   const { yaml, told } = readClassFile(folder, base);
-  const parsed = classMatter.safeParse(yaml.value);
-  if (!parsed.success) {
-    const refused = (key: string, path: readonly PropertyKey[]) =>
-      path[0] === "seats" && isPersonKey(key) ? personAdvice(say.checkUnknownKey({ key })) : undefined;
-    const checked = { file, yaml, schema: classJsonSchema(), whole: say.checkFieldFrontMatter(), refused };
-    throw new KitError(schemaMessages(checked, parsed.error.issues));
-  }
+  const data = classData(file, yaml);
   return atPlace(file, yaml, () => {
-    const plan = toClass(slug, folder, base, parsed.data, kits);
+    const plan = toClass(slug, folder, base, data, kits);
     const story = readStory({ base, folder }, told.file, told.text);
-    const { books } = parsed.data;
+    const { books } = data;
     const named = ["index.md", ...(books === undefined ? [] : [books]), ...story.pictures.map((photo) => photo.file)];
     return { plan, story, strays: straysIn(base, home, named) };
   });

@@ -7,6 +7,7 @@ import { pageText } from "../files/page-text.ts";
 import { problem } from "../files/problem.ts";
 import { nameList, shortValue } from "../files/short.ts";
 import type { YamlFile } from "../files/yaml.ts";
+import { takesFrom, withTaken } from "./take-over.ts";
 
 /** A class's file: its front matter with what it takes over from another class, and where its text stands. */
 export interface ClassFile {
@@ -14,9 +15,6 @@ export interface ClassFile {
   /** The file whose text the class's page tells, and all of it. */
   readonly told: { readonly file: string; readonly text: string };
 }
-
-/** What a class has of its own, and never from another. */
-const OWN: readonly string[] = ["from", "date", "announced", "state", "books", "seats"];
 
 /**
  * Reads a class's file in the project `base`. With `from` it takes over what it does not state itself: all of another class but
@@ -28,14 +26,12 @@ export function readClassFile(folder: string, base: string, taking: readonly str
   const text = pageText({ base, file, home: pathBelow(base, folder) });
   const yaml = readFrontMatter(file, text);
   const { value } = yaml;
-  if (!isRecord(value) || value["from"] === undefined) return { yaml, told: { file, text } };
+  if (takesFrom(value) === undefined) return { yaml, told: { file, text } };
   const slug = slugOf(folder);
-  const from = atPlace(file, yaml, () =>
-    folderNamed(String(value["from"]), { folder, base, taking: [...taking, slug] }),
-  );
+  const from = atPlace(file, yaml, () => folderNamed(takesFrom(value)!, { folder, base, taking: [...taking, slug] }));
   const other = readClassFile(from, base, [...taking, slug]);
   const { told } = afterFrontMatter(text).body.trim() === "" ? other : { told: { file, text } };
-  return { yaml: { ...yaml, value: { ...takenFrom(other.yaml.value, value["date"]), ...value } }, told };
+  return { yaml: { ...yaml, value: withTaken(value, other.yaml.value) }, told };
 }
 
 /** A class's folder, and those that take over from it. */
@@ -55,31 +51,4 @@ function folderNamed(name: string, { folder, base, taking }: Taking): string {
     allowed: say.frontAClass({ classes: nameList(others.map(slugOf)) }),
     remedy: say.frontCorrectName(),
   });
-}
-
-function takenFrom(value: unknown, date: unknown): Record<string, unknown> {
-  if (!isRecord(value)) return {};
-  const taken = Object.fromEntries(Object.entries(value).filter(([key]) => !OWN.includes(key)));
-  const { sessions } = taken;
-  return Array.isArray(sessions)
-    ? { ...taken, sessions: sessions.map((one) => moved(one, value["date"], date)) }
-    : taken;
-}
-
-/** A session as many days after a class's day as it was after another's. */
-function moved(session: unknown, from: unknown, to: unknown): unknown {
-  if (!isRecord(session)) return session;
-  const [day, before, after] = [session["date"], from, to].map(dayOf);
-  if (day === undefined || before === undefined || after === undefined) return session;
-  return { ...session, date: new Date(day + after - before).toISOString().slice(0, "2027-01-14".length) };
-}
-
-/** A day as milliseconds; undefined where it is none. */
-function dayOf(text: unknown): number | undefined {
-  const time = typeof text === "string" ? Date.parse(`${text}T00:00Z`) : Number.NaN;
-  return Number.isNaN(time) ? undefined : time;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

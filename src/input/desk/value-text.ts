@@ -58,7 +58,8 @@ function withDecimals(value: number, was: string): string {
 export function blockLines(before: string, value: YamlValue, indent: number): string[] {
   const margin = " ".repeat(indent);
   const line = `${margin}${before} ${lineText(value, { isFlow: false })}`;
-  const isLong = line.length > LINE && (isList(value) || isYamlMap(value));
+  const isOfMaps = isList(value) && value.some(isYamlMap);
+  const isLong = isOfMaps || (line.length > LINE && (isList(value) || isYamlMap(value)));
   if (!isLong) return [line];
   const inside = isList(value)
     ? value.flatMap((one) => blockLines("-", one, indent + 2))

@@ -1,4 +1,4 @@
-import { CsvError, parse } from "csv-parse/sync";
+import { CsvError, parse } from "csv-parse/browser/esm/sync";
 import * as say from "../../words/messages.ts";
 import { tableError } from "./table-error.ts";
 import type { TableRow } from "./table-row.ts";
@@ -12,17 +12,23 @@ const STATED = /^[ \t]*"?sep=([;,\t|])"?[ \t]*(?:\r\n|\n|\r|$)/i;
  * @throws KitError where quotes do not end
  */
 export function readDelimited(file: string, text: string): TableRow[] {
-  const stated = STATED.exec(text);
-  const table = stated ? text.slice(stated[0].length) : text;
+  const stated = statedSeparator(text);
+  const table = text.slice(stated?.length ?? 0);
   const above = stated ? 1 : 0;
-  const records = parseTable(file, table, stated?.[1] ?? separatorOf(table), above);
+  const records = parseTable(file, table, stated?.separator ?? separatorOf(table), above);
   return records
     .map(({ record, info }, i) => ({ cells: record, line: info.lines + above, row: i + 1 }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
 }
 
+/** What a first line states that parts the cells, and how long this line is; undefined where there is none. */
+export function statedSeparator(text: string): { readonly separator: string; readonly length: number } | undefined {
+  const stated = STATED.exec(text);
+  return stated ? { separator: stated[1]!, length: stated[0].length } : undefined;
+}
+
 /** What parts the head row's cells. */
-function separatorOf(text: string): string {
+export function separatorOf(text: string): string {
   const head = text.trimStart().split(/[\r\n]/, 1)[0]!;
   return [";", "\t"].find((sign) => head.includes(sign)) ?? ",";
 }

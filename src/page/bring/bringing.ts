@@ -112,13 +112,24 @@ export function withMark(state: Bringing, at: number, changed: Partial<Marked>):
   return { ...state, marks: state.marks.map((mark, i) => (i === at ? { ...mark, ...changed } : mark)) };
 }
 
+/** The greatest limit that leaves something lighter. */
+const MOST_LIMIT = 254;
+
+/** Between which lightnesses a limit may be moved, so that there is room for the others on both sides. */
+export function limitBounds(at: number, count: number): { readonly least: number; readonly most: number } {
+  return { least: at, most: MOST_LIMIT - (count - 1 - at) };
+}
+
 /** With one limit moved; the others stand aside, so that they stay in order. */
-export function withLimit(state: Bringing, at: number, limit: number): Bringing {
-  const limits = limitsOf(state).map((one, i) => {
+export function withLimit(state: Bringing, at: number, wished: number): Bringing {
+  const found = limitsOf(state);
+  const { least, most } = limitBounds(at, found.length);
+  const limit = Math.min(most, Math.max(least, wished));
+  const limits = found.map((one, i) => {
     if (i === at) return limit;
     return i < at ? Math.min(one, limit - (at - i)) : Math.max(one, limit + (i - at));
   });
-  return { ...state, parting: { ...state.parting, limits: limits.map((one) => Math.min(254, Math.max(0, one))) } };
+  return { ...state, parting: { ...state.parting, limits } };
 }
 
 /** The limits between tones, as they are stated or found; none where nothing is parted by lightness. */

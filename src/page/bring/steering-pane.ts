@@ -12,6 +12,7 @@ import { fixed } from "../../words/numbers.ts";
 import {
   type Bringing,
   levelsOf,
+  limitBounds,
   limitsOf,
   photographOf,
   withLevels,
@@ -126,8 +127,7 @@ function limitRanges(state: Bringing): Range[] {
   return limits.map((value, i) => ({
     name: `limit-${i}`,
     label: limits.length === 1 ? say.deskNewLimit() : say.deskNewLimitNumber({ number: i + 1, count: limits.length }),
-    least: 0,
-    most: 254,
+    ...limitBounds(i, limits.length),
     step: 1,
     value,
     said: String(value),

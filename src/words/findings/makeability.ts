@@ -141,7 +141,8 @@ export function shareText(share: number): string {
   return percent < 0.1 ? say.makeableUnder({ share: write(0.1, 1) }) : write(percent, 1);
 }
 
-function changeText(change: AuthorChange, { units, levels }: Telling): string {
+/** A change as a button says it. */
+export function changeText(change: AuthorChange, { units, levels }: Telling): string {
   switch (change.kind) {
     case "merge-levels":
       return say.makeableMergeLevels({ level: levels[change.level - 1]!.name, into: levels[change.into - 1]!.name });

@@ -2,6 +2,7 @@ import { globSync, readFileSync, rmSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { PDFDocument } from "@cantoo/pdf-lib";
+import { commandWords } from "../../site/command.ts";
 import { openBrowser } from "../../site/open-browser.ts";
 import { makeProject, PACKETS, type Project } from "../../site/project.ts";
 import type { Figure } from "../figure.ts";
@@ -40,7 +41,7 @@ export async function measurePackets({ quick }: Scale): Promise<Figure[]> {
 /** Builds with so many browsers at work, with no packet kept from before. */
 async function build({ folder }: Project, options: readonly string[], presses: number): Promise<void> {
   rmSync(join(folder, PACKETS), { recursive: true, force: true });
-  await measure(folder, ["src/build/build.ts", ...options], { LEAFLIGHT_PRESSES: String(presses) });
+  await measure(folder, commandWords("src/build/build.ts", ...options), { LEAFLIGHT_PRESSES: String(presses) });
 }
 
 /** Pages a second that a build prints, from its first file to its last: what it makes besides is not printing. */

@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { setTimeout as wait } from "node:timers/promises";
+import { commandWords } from "../../site/command.ts";
 import type { Figure } from "../figure.ts";
 import { middleAndMost } from "../numbers.ts";
 import { idle } from "../process/idle.ts";
@@ -38,7 +39,7 @@ export async function measureServe({ quick }: Scale): Promise<Figure[]> {
 /** Seconds from each of some changes to the page that has it; each begins when nothing of the last goes on. */
 async function timeChanges(site: StrangersSite, changes: number): Promise<number[]> {
   const port = await freePort();
-  const served = spawn(process.execPath, ["src/build/start.ts", "--port", String(port)], {
+  const served = spawn(process.execPath, commandWords("src/build/start.ts", "--port", String(port)), {
     cwd: site.folder,
     stdio: "ignore",
   });

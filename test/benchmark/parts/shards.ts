@@ -1,5 +1,6 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
+import { commandWords } from "../../site/command.ts";
 import type { Figure } from "../figure.ts";
 import { measure } from "../process/measured.ts";
 import { strangersSite } from "../process/strangers-site.ts";
@@ -34,8 +35,8 @@ export async function measureShards({ quick }: Scale): Promise<Figure[]> {
 async function joined(count: number): Promise<Joined> {
   const site = strangersSite(count);
   try {
-    const cpu = async (...words: readonly string[]): Promise<number> =>
-      (await measure(site.folder, [...words, "--no-packets"])).cpu;
+    const cpu = async (command: string, ...words: readonly string[]): Promise<number> =>
+      (await measure(site.folder, commandWords(command, ...words, "--no-packets"))).cpu;
     const parts = [
       await cpu("src/build/build.ts", "--shard", "1/2"),
       await cpu("src/build/build.ts", "--shard", "2/2"),

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { commandWords } from "../../site/command.ts";
 import { makeProject, type Project } from "../../site/project.ts";
 import { type Stranger, writeStrangers } from "../../site/strangers.ts";
 import { measure, type Used } from "./measured.ts";
@@ -21,7 +22,7 @@ export function strangersSite(count: number): StrangersSite {
     ...project,
     dist: join(project.folder, "dist"),
     strangers,
-    build: () => measure(project.folder, ["src/build/build.ts", "--no-packets"]),
+    build: () => measure(project.folder, commandWords("src/build/build.ts", "--no-packets")),
     changeOne: () => {
       const { slug, text: own } = strangers[changes % count]!;
       changes += 1;

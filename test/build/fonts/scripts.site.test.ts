@@ -6,6 +6,7 @@ import { PDFDict, PDFDocument, PDFName } from "@cantoo/pdf-lib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { stringify } from "yaml";
 import { fixtureFrontMatter } from "../../input/kit/kit-folders.ts";
+import { commandWords } from "../../site/command.ts";
 import { makeProject, type Project } from "../../site/project.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 import { readPdf } from "../print/read-pdf.ts";
@@ -18,7 +19,7 @@ const TITLE = "ירח ושחף";
 
 function check(project: Project): { readonly code: number | null; readonly told: string } {
   const options = { cwd: project.folder, encoding: "utf8" } as const;
-  const { status, stdout, stderr } = spawnSync(process.execPath, ["src/build/check.ts"], options);
+  const { status, stdout, stderr } = spawnSync(process.execPath, commandWords("src/build/check.ts"), options);
   return { code: status, told: (stdout + stderr).replace(/[\u2068\u2069]/g, "") };
 }
 

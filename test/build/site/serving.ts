@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { createServer } from "node:net";
+import { commandWords } from "../../site/command.ts";
 import type { Project } from "../../site/project.ts";
 
 /** `npm start` in a project. */
@@ -17,7 +18,7 @@ export interface Serving {
 /** Starts serving a project on a free port. */
 export async function serveProject(project: Project): Promise<Serving> {
   const port = await freePort();
-  const args = ["src/build/start.ts", "--port", String(port)];
+  const args = commandWords("src/build/start.ts", "--port", String(port));
   const child: ChildProcess = spawn(process.execPath, args, { cwd: project.folder });
   let told = "";
   let heard = 0;

@@ -120,6 +120,11 @@ const CASES: Readonly<Record<string, readonly [yaml: string, edit: Edit, wanted:
     },
     'a: 1\nb:\n  shapes:\n    - "#a-rather-long-name-of-a-shape"\n    - "#another-rather-long-name-of-a-shape"\n    - "#and-one-more-of-them"',
   ],
+  "a list of maps on lines of its own": [
+    "a: 1",
+    { at: ["b"], value: [{ c: 1 }, { c: 2 }] },
+    "a: 1\nb:\n  - { c: 1 }\n  - { c: 2 }",
+  ],
   "an alias for itself": ["a: &x 1\nb: *x\nc: *x", { at: ["b"], value: 2 }, "a: &x 1\nb: 2\nc: *x"],
   "what aliases stand for": ["a: &x 1 # x\nb: *x\nc: *x", { at: ["a"], value: 2 }, "a: 2 # x\nb: &x 1\nc: *x"],
   "something in what an alias stands for": [

@@ -60,6 +60,11 @@ export class Draft {
     return this.isChanged ? Math.max(1, Math.abs(this.#done - (this.#kept ?? 0))) : 0;
   }
 
+  /** Steps that lie behind the text, each of which can be undone. */
+  get steps(): number {
+    return this.#done;
+  }
+
   get canUndo(): boolean {
     return this.#done > 0;
   }
