@@ -942,6 +942,8 @@ export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
 export const deskKitMerge = (): string => say("desk-kit-merge");
 /** This was not done: {why} */
 export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
+/** The kit is being laid out … — While the site is still being read. */
+export const deskKitLoading = (): string => say("desk-kit-loading");
 /** There is no kit of this name. */
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
 /** This kit is folded by corners — A kit that is made without a knife: nothing of it is laid out. */

@@ -37,6 +37,8 @@ desk-kit-keep-mine = Keep mine
 desk-kit-take-theirs = Take theirs
 desk-kit-merge = Put both together
 desk-kit-failed = This was not done: { $why }
+# While the site is still being read.
+desk-kit-loading = The kit is being laid out …
 desk-kit-no-kit = There is no kit of this name.
 
 # A kit that is made without a knife: nothing of it is laid out.

@@ -34,19 +34,43 @@ export interface TableDesk {
 /** Kits that were laid out on this page: what is not written yet is not lost when another view is looked at. */
 const laid = new Map<string, { readonly kit: DeskKit; hear: () => void }>();
 
-/** One kit on the desk. @throws what the server refuses */
+/** One kit on the desk. While the server still reads the site, it is laid out as soon as it is known. @throws what the server refuses */
 export async function tableView(place: HTMLElement, desk: TableDesk, slug: string): Promise<() => boolean> {
-  const entry = desk.state().kits.find((one) => one.slug === slug);
-  if (!entry) {
-    place.innerHTML = `<p class="wrap">${say.deskKitNoKit()}</p>`;
-    return () => true;
-  }
-  const found = await desk.server.text(entry.file);
-  const known = laid.get(slug);
+  let leave = (): void => {};
+  let isOver = false;
+  let isOpening = false;
+  const open = async (): Promise<void> => {
+    const entry = desk.state().kits.find((one) => one.slug === slug);
+    if (!entry || isOpening || isOver) return;
+    isOpening = true;
+    const left = await layOut(place, desk, entry);
+    if (isOver) left();
+    else leave = left;
+  };
+  place.replaceChildren(paragraph(desk.state().isBusy ? say.deskKitLoading() : say.deskKitNoKit()));
+  desk.listen(({ news }) => {
+    if (news === "state") void open();
+  });
+  await open();
+  return () => {
+    isOver = true;
+    leave();
+    return true;
+  };
+}
+
+/** Lays a kit out; gives back what lets go of the table. @throws what the server refuses */
+async function layOut(
+  place: HTMLElement,
+  desk: TableDesk,
+  { slug, file, title }: DeskState["kits"][number],
+): Promise<() => void> {
+  const found = await desk.server.text(file);
   if ("messages" in found) {
-    place.append(...found.messages.map(({ sentence }) => paragraph(sentence)));
-    return () => true;
+    place.replaceChildren(...found.messages.map(({ sentence }) => paragraph(sentence)));
+    return () => {};
   }
+  const known = laid.get(slug);
   const held = known ?? {
     kit: new DeskKit(
       slug,
@@ -58,14 +82,13 @@ export async function tableView(place: HTMLElement, desk: TableDesk, slug: strin
   };
   laid.set(slug, held);
   if (known && found.mark !== held.kit.draft.disk.mark) held.kit.meet(found);
-  const table = new TableView(place, desk, held.kit, entry.title);
+  const table = new TableView(place, desk, held.kit, title);
   held.hear = () => table.show();
   desk.listen((news) => void table.hear(news));
   table.show();
   return () => {
     held.hear = () => {};
     table.dispose();
-    return true;
   };
 }
 
@@ -75,6 +98,7 @@ addEventListener("beforeunload", (event) => {
 
 function paragraph(text: string): HTMLElement {
   const made = document.createElement("p");
+  made.className = "wrap";
   made.textContent = text;
   return made;
 }
@@ -152,7 +176,7 @@ class TableView {
       corner: isCorner ? draft.file : undefined,
     });
     this.#table.classList.toggle("folded-only", isCorner);
-    if (isCorner) this.#isBusy = false;
+    if (isCorner || (!stated && messages.length > 0)) this.#isBusy = false;
     else if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
     this.#tellBusy();
   }

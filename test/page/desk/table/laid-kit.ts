@@ -34,11 +34,11 @@ export async function layOutKit(browser: Browser): Promise<LaidKit> {
   const project = makeProject({ kits: ["harbour-moon"] });
   project.write(FILE, REMARKED);
   const serving: Serving = await serveProject(project);
-  const told = await serving.says(/http:\/\/\S+\/open\?\S+/);
-  const address = /http:\/\/\S+\/open\?\S+/.exec(told)![0];
+  const address = await addressOf(serving);
   const device: BrowserContext = await newDevice(browser);
   const page = await device.newPage();
   const errors: string[] = [];
+  page.setDefaultNavigationTimeout(0);
   page.on("pageerror", (error) => errors.push(String(error)));
   await page.setViewport({ width: 1280, height: 900 });
   await page.goto(address);
@@ -57,6 +57,20 @@ export async function layOutKit(browser: Browser): Promise<LaidKit> {
     },
   };
 }
+
+/** The desk's address as `npm start` tells it; a busy machine takes minutes to start. */
+async function addressOf(serving: Serving): Promise<string> {
+  for (let patience = 5; ; patience -= 1) {
+    try {
+      const told = await serving.says(OPENS);
+      return OPENS.exec(told)![0];
+    } catch (error) {
+      if (patience === 0) throw error;
+    }
+  }
+}
+
+const OPENS = /http:\/\/\S+\/open\?\S+/;
 
 /** Waits until workers have found what would help: nothing more changes by itself. */
 export async function atRest(page: Page): Promise<void> {
