@@ -1,7 +1,7 @@
 import { makeabilityOf } from "../core/makeability/makeability.ts";
 import { toDegrees } from "../core/units/angle.ts";
 import { readKit } from "../input/kit/read-kit.ts";
-import type { KitView } from "../output/views/kit-view.ts";
+import type { KitViewBase } from "../output/views/kit-view.ts";
 import { makeabilityLines } from "../words/findings/makeability.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
@@ -58,7 +58,7 @@ interface KitLines {
 function linesOf({ slug, key }: KitEntry, { store, view }: Library): KitLines {
   return store.value(keyOf("check", codeKey(import.meta.filename), key), () => {
     const one = view(slug);
-    return { line: kitLine(one), makeable: makeabilityLines(makeabilityOf(one), one.kit) };
+    return { line: kitLine(one), makeable: one.way === "cut" ? makeabilityLines(makeabilityOf(one), one.kit) : [] };
   });
 }
 
@@ -67,7 +67,7 @@ function offersOf({ slug }: KitEntry, { base, motifs, fonts, folder }: Library):
   return readKit(folder(slug), base, motifs, fonts).offers();
 }
 
-function kitLine({ kit, pattern: { fit }, figures }: KitView): string {
+function kitLine({ kit, pattern: { fit }, figures }: KitViewBase): string {
   return say.checkKit({
     kit: kit.slug,
     first: fit.firstLeaf,

@@ -134,4 +134,5 @@ const OPTIONS: Readonly<Record<string, () => string>> = {
   rtl: say.fitOptionRtl,
   single: say.fitOptionSingle,
   stepped: say.fitOptionStepped,
+  corner: say.fitOptionCorner,
 };

@@ -1,6 +1,6 @@
 import type { LeafNumber } from "../core/book/leaf-number.ts";
 import type { LeafName } from "../core/book/numbering.ts";
-import type { PatternLeaf } from "../core/pattern/pattern.ts";
+import type { PatternLeafBase } from "../core/pattern/pattern.ts";
 import type { LeafRun } from "../core/plan/scoring.ts";
 import * as say from "./messages.ts";
 
@@ -19,7 +19,7 @@ export function leafName(name: LeafName): string {
 }
 
 /** `leaf 13, p. 17` or `leaf 3 (front leaf 3 of 4)`. */
-export function leafAndPage({ leaf, name }: Pick<PatternLeaf, "leaf" | "name">): string {
+export function leafAndPage({ leaf, name }: Pick<PatternLeafBase, "leaf" | "name">): string {
   return name.kind === "numbered"
     ? say.leafWithPage({ leaf, page: name.recto })
     : say.leafWithName({ leaf, name: leafName(name) });

@@ -884,12 +884,230 @@ export const reachWindow = (args: { readonly all: Word }): string => say("reach-
 export const reachLeaf = (args: { readonly leaves: Word; readonly all: Word; readonly leaf: Word }): string => say("reach-leaf", args);
 /** {from} to {to} — When a session begins and ends: "18:30 to 21:00". */
 export const clockFromTo = (args: { readonly from: Word; readonly to: Word }): string => say("clock-from-to", args);
+/** corner gauge */
+export const stepPartCornerGauge = (): string => say("step-part-corner-gauge");
+/** folding card */
+export const stepPartFoldingCard = (): string => say("step-part-folding-card");
+/** Make the corner gauge */
+export const stepCornerGauge = (): string => say("step-corner-gauge");
+/** Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.|Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is {depth} wide, the distance of a whole leaf’s fold from the fore-edge. Keep the gauge’s slanted side straight: every crease follows it. — $depth is empty where there is no card. */
+export const stepCornerGaugeText = (args: { readonly with: Word; readonly depth: Word }): string => say("step-corner-gauge-text", args);
+/** Print the corner gauge and the folding card on card, and cut them out with scissors. */
+export const stepCornerGaugeGist = (): string => say("step-corner-gauge-gist");
+/** Fold the picture, batch by batch */
+export const stepCorners = (): string => say("step-corners");
+/** Work on at most {batch} leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, and press. Turn the gauge over and fold the corner below at the lower mark. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+export const stepCornersText = (args: { readonly batch: Word }): string => say("step-corners-text", args);
+/** A leaf whose row gives one mark has both corners folded to it.|A leaf without marks is folded whole over the folding card. */
+export const stepCornersEmpty = (args: { readonly empty: Word }): string => say("step-corners-empty", args);
+/** Where a row has a second figure after an arrow, the gutter is near. Mark that distance from the fore-edge on the head or tail edge. Fold along a ruler from mark to mark. */
+export const stepCornersTurned = (): string => say("step-corners-turned");
+/** Mark the fore-edge twice, fold the corner above and the corner below along the gauge, press, tick the row. */
+export const stepCornersGist = (): string => say("step-corners-gist");
+/** Fold {count} whole leaf|{count} whole leaves before the picture. Lay the folding card along the fore-edge, fold the leaf toward you over its inner edge, press, and pull the card out. The fold is {depth} from the fore-edge. */
+export const stepBorderCardBefore = (args: { readonly count: number; readonly depth: Word }): string => say("step-border-card-before", args);
+/** When the last batch is done, fold {count} whole leaf|{count} whole leaves after the picture over the folding card, {depth} from the fore-edge. */
+export const stepBorderCardAfter = (args: { readonly count: number; readonly depth: Word }): string => say("step-border-card-after", args);
+/** Mark {count} leaf|{count} leaves before the picture {middle} from the head, and fold both corners to the mark along the gauge. */
+export const stepBorderMiddleBefore = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-before", args);
+/** When the last batch is done, mark {count} leaf|{count} leaves after the picture {middle} from the head. Fold both corners to the mark along the gauge. */
+export const stepBorderMiddleAfter = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-after", args);
+/** {sheet}, 250–300 g/m², for the corner gauge */
+export const whyCardCorners = (args: { readonly sheet: Word }): string => say("why-card-corners", args);
+/** One row per leaf. {marks} are measured from the head edge in {units}. The corner above the upper mark and the corner below the lower mark are folded over, each along a slant of 45°. */
+export const cornerTableText = (args: { readonly marks: Word; readonly units: Word }): string => say("corner-table-text", args);
+/** Marks */
+export const cornerTableMarks = (): string => say("corner-table-marks");
+/** An arrow and a second figure mean a steeper crease: it ends that far from the fore-edge on the head or tail edge. */
+export const cornerTableTurned = (): string => say("corner-table-turned");
+/** “2 of 3” means that the picture meets this leaf three times. The leaf shows the second, counted from the head; its neighbours show the others. */
+export const cornerTableTurns = (): string => say("corner-table-turns");
+/** Upper mark */
+export const cornerTableUpper = (): string => say("corner-table-upper");
+/** Lower mark */
+export const cornerTableLower = (): string => say("corner-table-lower");
+/** Shows */
+export const cornerTableTurn = (): string => say("corner-table-turn");
+/** fold whole over the card */
+export const cornerTableWhole = (): string => say("corner-table-whole");
+/** both corners to {at} */
+export const cornerTableMiddle = (args: { readonly at: Word }): string => say("corner-table-middle", args);
+/** none — Where the picture reaches the head or the tail, no corner is folded. */
+export const cornerTableNone = (): string => say("corner-table-none");
+/** {which} of {of} — The strip that a leaf shows, counted from the head, where the picture meets the leaf several times. */
+export const cornerTurn = (args: { readonly which: Word; readonly of: Word }): string => say("corner-turn", args);
+/** → {end} — A mark, and where a crease ends that is steeper than 45°. */
+export const cornerCreaseEnd = (args: { readonly end: Word }): string => say("corner-crease-end", args);
+/** Marks from the head in {units}. Fold the corner above the upper mark and the corner below the lower one along the gauge. Shaded rows are checkpoints: compare page number and first mark. */
+export const cornerPacketText = (args: { readonly units: Word }): string => say("corner-packet-text", args);
+/** Check: {leaves} leaf|{leaves} leaves, {folds} fold|{folds} folds; {sofar} of {all} folds so far. */
+export const cornerPacketCheck = (args: { readonly leaves: number; readonly folds: number; readonly sofar: Word; readonly all: Word }): string => say("corner-packet-check", args);
+/** One strip of the picture is|{count} strips of the picture are too short to fold and left out; the black marks show where that detail goes. */
+export const cornerPacketMergedText = (args: { readonly count: number }): string => say("corner-packet-merged-text", args);
+/** {leaves} leaf|{leaves} leaves, {marks} mark|{marks} marks, no cuts */
+export const cornerChapterPattern = (args: { readonly leaves: number; readonly marks: number }): string => say("corner-chapter-pattern", args);
+/** leaves to find, {batches} batch|leaves to find, {batches} batches */
+export const cornerChapterPrepare = (args: { readonly batches: number }): string => say("corner-chapter-prepare", args);
+/** Too short to fold, so they were left out or joined to the next strip. */
+export const cornerMergedText = (): string => say("corner-merged-text");
+/** leaf {leaf}: {place} */
+export const cornerMergedStrip = (args: { readonly leaf: Word; readonly place: Word }): string => say("corner-merged-strip", args);
+/** Folds */
+export const figureFolds = (): string => say("figure-folds");
+/** at {marks} mark|at {marks} marks; no cuts, no glue */
+export const figureFoldsNote = (args: { readonly marks: number }): string => say("figure-folds-note", args);
+/** fore-edge to gutter; folded corners reach {reach} inward */
+export const cornerFigureWidthNote = (args: { readonly reach: Word }): string => say("corner-figure-width-note", args);
+/** one outline, folded without a knife */
+export const cornerFigureLevelsNote = (): string => say("corner-figure-levels-note");
+/** width × height on the unfolded fore-edges */
+export const cornerFigurePictureNote = (): string => say("corner-figure-picture-note");
+/** between the first and last picture leaf as folded, at the head edge */
+export const cornerFigureHoldNote = (): string => say("corner-figure-hold-note");
+/** From the front the folded corners match {folded} of the drawn outline; cut leaves would match {cut}. — How much of the outline is seen from the front; $cut is the same kit's figure where leaves are cut. */
+export const cornerSeen = (args: { readonly folded: Word; readonly cut: Word }): string => say("corner-seen", args);
+/** From the front the folded corners match {folded} of the drawn outline. */
+export const cornerSeenAlone = (args: { readonly folded: Word }): string => say("corner-seen-alone", args);
+/** Nothing is cut and nothing is glued: there is nothing to tack. */
+export const cornerTacksNone = (): string => say("corner-tacks-none");
+/** Light and window need a knife. Folded by corners, this kit goes without them. */
+export const cornerWindowNone = (): string => say("corner-window-none");
+/** none: both need a knife */
+export const cornerChapterWindow = (): string => say("corner-chapter-window");
+/** Border leaves: fold both corners of each to its middle|Border leaves: fold each one whole over the folding card */
+export const cornerPreparationBorders = (args: { readonly empty: Word }): string => say("corner-preparation-borders", args);
+/** Batches */
+export const cornerPreparationBatches = (): string => say("corner-preparation-batches");
+/** Corner gauge, true scale */
+export const cornerPacketGauge = (): string => say("corner-packet-gauge");
+/** Corner gauge at true scale, and the card that whole leaves are folded over */
+export const cornerPacketGaugeAlt = (): string => say("corner-packet-gauge-alt");
+/** Corner gauge: one sheet|{sheets} sheets, printed on one side, best on card. */
+export const cornerPacketPlanGauge = (args: { readonly sheets: number }): string => say("corner-packet-plan-gauge", args);
+/** Print on card. Cut along the full outlines with scissors; the slanted side must be straight. */
+export const drawCornerGaugeMake = (): string => say("draw-corner-gauge-make");
+/** Straight side along the fore-edge, point at the mark: fold the corner over the slanted side. */
+export const drawCornerGaugeUse = (): string => say("draw-corner-gauge-use");
+/** Turn it over for the corner below the lower mark. */
+export const drawCornerGaugeTurn = (): string => say("draw-corner-gauge-turn");
+/** Corner gauge, 45° */
+export const drawCornerGaugeName = (): string => say("draw-corner-gauge-name");
+/** along the fore-edge */
+export const drawCornerGaugeFlush = (): string => say("draw-corner-gauge-flush");
+/** at the mark */
+export const drawCornerGaugePoint = (): string => say("draw-corner-gauge-point");
+/** Folding card, {depth} wide */
+export const drawCornerCardName = (args: { readonly depth: Word }): string => say("draw-corner-card-name", args);
+/** one long edge along the fore-edge, fold over the other */
+export const drawCornerCardUse = (): string => say("draw-corner-card-use");
+/** Top: leaf, book page, (pattern page). White is what stays; fold the corner above and the corner below. */
+export const drawCornerStripKey = (): string => say("draw-corner-strip-key");
+/** Mark the fore-edge twice */
+export const drawCornerMark = (): string => say("draw-corner-mark");
+/** Fold the corner above */
+export const drawCornerAbove = (): string => say("draw-corner-above");
+/** Turn the gauge, fold below */
+export const drawCornerBelow = (): string => say("draw-corner-below");
+/** What stays is the picture */
+export const drawCornerDone = (): string => say("draw-corner-done");
+/** gauge */
+export const drawCornerGaugeShort = (): string => say("draw-corner-gauge-short");
+/** The page before you, head up. The corners are folded toward you, onto this page. */
+export const drawCornerFoot = (): string => say("draw-corner-foot");
+/** Folding a leaf by its corners in four steps. 1: mark the fore-edge {from} and {to} from the head. 2: lay the gauge’s straight side along the fore-edge, its point at the upper mark, and fold the corner above over the slanted side. 3: turn the gauge over, its point at the lower mark, and fold the corner below. 4: between the marks the fore-edge stays unfolded. */
+export const drawCornerSteps = (args: { readonly from: Word; readonly to: Word }): string => say("draw-corner-steps", args);
+/** One leaf whole: {title}. Marks on the fore-edge, from the head in {units}: {marks}. Between them the fore-edge stays; the corners outside are folded over. */
+export const drawCornerLeaf = (args: { readonly title: Word; readonly units: Word; readonly marks: Word }): string => say("draw-corner-leaf", args);
+/** A crease ends {end} from the fore-edge. */
+export const drawCornerLeafTurned = (args: { readonly end: Word }): string => say("draw-corner-leaf-turned", args);
+/** crease */
+export const drawCornerCrease = (): string => say("draw-corner-crease");
+/** stays */
+export const drawCornerStays = (): string => say("draw-corner-stays");
+/** {title}: the opened book seen from the front, {leaves} leaf|{leaves} leaves folded by their corners */
+export const drawFrontCorners = (args: { readonly title: Word; readonly leaves: number }): string => say("draw-front-corners", args);
 /** {title}: {part}, {count} of {material}, seen from the front — $part is a part's name, $material what it is cut from. */
 export const cutPartTitle = (args: { readonly title: Word; readonly part: Word; readonly count: Word; readonly material: Word }): string => say("cut-part-title", args);
 /** {title}: {material}, {size} sheet {number}: {parts} — $size is a sheet's size, $number which sheet of it, $parts the parts on it. */
 export const cutSheetTitle = (args: { readonly title: Word; readonly material: Word; readonly size: Word; readonly number: Word; readonly parts: Word }): string => say("cut-sheet-title", args);
 /** Leaflight kit {slug}, revision {revision}; wrap|flat panel, lip {lip} mm, hinge left|right; layers: {layers} ({width} x {height} mm) — $revision is a short code. $layers are the names of the file's layers; the last one holds a rectangle to measure, which is $width by $height mm. */
 export const cutAbout = (args: { readonly slug: Word; readonly revision: Word; readonly panel: Word; readonly lip: Word; readonly hinge: Word; readonly layers: Word; readonly width: Word; readonly height: Word }): string => say("cut-about", args);
+/** There is no class of this name. */
+export const deskClassNoClass = (): string => say("desk-class-no-class");
+/** Seats of {title} — For those who hear the page. $title: of the class. */
+export const deskClassGrid = (args: { readonly title: Word }): string => say("desk-class-grid", args);
+/** The seats */
+export const deskClassSeats = (): string => say("desk-class-seats");
+/** How it comes out */
+export const deskClassVerdict = (): string => say("desk-class-verdict");
+/** Seat|Kit|Leaf height|Leaf width|Thickness|Leaves|Leaf of page 1|Last page|Plates|Opens|Picture height|From the head|Opening|Picture leaves|Border before|Border after|Folds|Depths|Light, width|Light, height|Pace|{column} — Heads of columns, short. */
+export const deskClassColumn = (args: { readonly column: Word }): string => say("desk-class-column", args);
+/** Show all columns */
+export const deskClassAllColumns = (): string => say("desk-class-all-columns");
+/** Add a seat */
+export const deskClassAddSeat = (): string => say("desk-class-add-seat");
+/** Arrow keys go from cell to cell. Type to write, Enter to keep, Escape to leave it as it was. Paste rows from a spreadsheet anywhere. */
+export const deskClassKeys = (): string => say("desk-class-keys");
+/** A bare number is in millimetres; write inches as 8 1/4 in.|A bare number is in millimetres. — Where lengths are written. $units: the class’s own. */
+export const deskClassUnits = (args: { readonly units: Word }): string => say("desk-class-units", args);
+/** Fits well — How a seat comes out, in a word or two in its row. */
+export const deskClassFits = (): string => say("desk-class-fits");
+/** Check first */
+export const deskClassCheck = (): string => say("desk-class-check");
+/** Poor */
+export const deskClassPoor = (): string => say("desk-class-poor");
+/** With a change */
+export const deskClassChange = (): string => say("desk-class-change");
+/** Does not fit */
+export const deskClassNo = (): string => say("desk-class-no");
+/** No book yet */
+export const deskClassAwaiting = (): string => say("desk-class-awaiting");
+/** To mend */
+export const deskClassWrong = (): string => say("desk-class-wrong");
+/** … */
+export const deskClassWorking = (): string => say("desk-class-working");
+/** Folded only */
+export const deskClassFolded = (): string => say("desk-class-folded");
+/** Seat {seat} — Above what is told of the seat that the cell in use belongs to. $kit: its title. */
+export const deskClassSeat = (args: { readonly seat: Word }): string => say("desk-class-seat", args);
+/** Seat {seat}: {kit} */
+export const deskClassSeatKit = (args: { readonly seat: Word; readonly kit: Word }): string => say("desk-class-seat-kit", args);
+/** A row without a seat’s number */
+export const deskClassSeatUnnumbered = (): string => say("desk-class-seat-unnumbered");
+/** There is no seat yet. Add one, or paste rows from a spreadsheet. */
+export const deskClassNone = (): string => say("desk-class-none");
+/** The book carries the kit well. */
+export const deskClassToldFits = (): string => say("desk-class-told-fits");
+/** The book carries the kit, but look at this first. */
+export const deskClassToldCheck = (): string => say("desk-class-told-check");
+/** The kit comes out poorly in this book. */
+export const deskClassToldPoor = (): string => say("desk-class-told-poor");
+/** As it is, the book does not carry the kit. One of these changes helps. */
+export const deskClassToldChange = (): string => say("desk-class-told-change");
+/** The book does not carry the kit. */
+export const deskClassToldNo = (): string => say("desk-class-told-no");
+/** Write the figures of its book when it is there. */
+export const deskClassToldAwaiting = (): string => say("desk-class-told-awaiting");
+/** This kit is folded without a knife, and seats are not judged for it. */
+export const deskClassToldFolded = (): string => say("desk-class-told-folded");
+/** It takes about {hours}. — $hours: a text. */
+export const deskClassTakes = (args: { readonly hours: Word }): string => say("desk-class-takes", args);
+/** {column}: {given}. Allowed: {allowed}. To do: {remedy}. — Something wrong in a cell. $given, $allowed and $remedy are phrases. */
+export const deskClassCell = (args: { readonly column: Word; readonly given: Word; readonly allowed: Word; readonly remedy: Word }): string => say("desk-class-cell", args);
+/** One cell was pasted.|{cells} cells were pasted. */
+export const deskClassPasted = (args: { readonly cells: number }): string => say("desk-class-pasted", args);
+/** What was pasted is no table. Copy rows of a spreadsheet, and try again. */
+export const deskClassNotPasted = (): string => say("desk-class-not-pasted");
+/** {file} is a workbook, which the desk cannot write. — A class’s table that is no text. $file: its name. */
+export const deskClassWorkbook = (args: { readonly file: Word }): string => say("desk-class-workbook", args);
+/** Take its rows as {csv}, put that beside it, and name it in “books”. */
+export const deskClassWorkbookDo = (args: { readonly csv: Word }): string => say("desk-class-workbook-do", args);
+/** Take the rows as CSV */
+export const deskClassTakeCsv = (): string => say("desk-class-take-csv");
+/** The kit {kit} cannot be worked out at present, so its seats are not judged. — A kit of the class that cannot be read. */
+export const deskClassKitAway = (args: { readonly kit: Word }): string => say("desk-class-kit-away", args);
+/** The desk’s server refused: {why} */
+export const deskClassRefused = (args: { readonly why: Word }): string => say("desk-class-refused", args);
 /** All kits and classes */
 export const deskKitBack = (): string => say("desk-kit-back");
 /** Draft — A switch. On: the kit is not published. */
@@ -1970,8 +2188,16 @@ export const fieldFitMarkStep = (): string => say("field-fit-mark-step");
 export const fieldFitMarkStepUsual = (args: { readonly mm: Word; readonly parts: Word }): string => say("field-fit-mark-step-usual", args);
 /** Strips shorter than this are merged with a neighbour. */
 export const fieldFitLeastTab = (): string => say("field-fit-least-tab");
-/** single: each strip is folded once; stepped: the whole leaf at the front line first. */
+/** single: each strip is folded once; stepped: the whole leaf at the front line first; corner: no cuts, the corners beside one strip are folded over. */
 export const fieldFitFoldStyle = (): string => say("field-fit-fold-style");
+/** With foldStyle: corner, what the leaves show and how the others are folded. No knife is needed, so light and insert are left out. */
+export const fieldFitCorner = (): string => say("field-fit-corner");
+/** Levels that are joined to the front one, as one outline; the background is none of them. */
+export const fieldFitCornerLevels = (): string => say("field-fit-corner-levels");
+/** The name of a level. */
+export const fieldFitCornerLevel = (): string => say("field-fit-corner-level");
+/** How leaves are folded that show nothing, borders too. line: straight at the background’s depth, which is quick to fold and frames the picture evenly; half: the fore-edge laid to the gutter, without a line; middle: both corners to the middle, which leaves a row of points at the front. */
+export const fieldFitCornerEmpty = (): string => say("field-fit-corner-empty");
 /** What leaves are cut with: a knife on a mat, or short sharp scissors through one or two leaves. */
 export const fieldFitCutWith = (): string => say("field-fit-cut-with");
 /** What holds a loose flap: glue, a pin-head of it that dries; dots, a glue dot that holds at once. */
@@ -2986,6 +3212,8 @@ export const fitOptionRtl = (): string => say("fit-option-rtl");
 export const fitOptionSingle = (): string => say("fit-option-single");
 /** stepped */
 export const fitOptionStepped = (): string => say("fit-option-stepped");
+/** corners, without a knife */
+export const fitOptionCorner = (): string => say("fit-option-corner");
 /** a length like 216, 21.6 cm or 8 1/2 in */
 export const fitAllowedLengthMm = (): string => say("fit-allowed-length-mm");
 /** a length like 8 1/2, 8.5 in or 216 mm */
@@ -3140,6 +3368,10 @@ export const frontNoGaugeLines = (): string => say("front-no-gauge-lines");
 export const frontAddGaugeLine = (): string => say("front-add-gauge-line");
 /** a level: {levels} — $levels: names of levels */
 export const frontALevel = (args: { readonly levels: Word }): string => say("front-a-level", args);
+/** "{level}", which is the background */
+export const frontBackgroundJoined = (args: { readonly level: Word }): string => say("front-background-joined", args);
+/** take it off the list */
+export const frontTakeLevelOff = (): string => say("front-take-level-off");
 /** a second sheet "{sheet}" */
 export const frontSheetTwice = (args: { readonly sheet: Word }): string => say("front-sheet-twice", args);
 /** each sheet once, under a name of its own */
@@ -3784,7 +4016,7 @@ export const kitUnits = (): string => say("kit-units");
 export const kitMillimetres = (): string => say("kit-millimetres");
 /** inches */
 export const kitInches = (): string => say("kit-inches");
-/** {difficulty} · stepped folds|single folds · opening {opening} · reads right to left|reads left to right */
+/** {difficulty} · stepped folds|folded corners, no knife|single folds · opening {opening} · reads right to left|reads left to right */
 export const kitTagline = (args: { readonly difficulty: Word; readonly folds: Word; readonly opening: Word; readonly direction: Word }): string => say("kit-tagline", args);
 /** From the front you see {levels} as drawn. — $levels is a list of: 74% of well. */
 export const kitKept = (args: { readonly levels: Word }): string => say("kit-kept", args);
@@ -3916,6 +4148,8 @@ export const kitTacksHeld = (args: { readonly count: number }): string => say("k
 export const kitRoundText = (args: { readonly parts: Word }): string => say("kit-round-text", args);
 /** every leaf with its folds, cuts and flaps */
 export const kitRoundLeaves = (): string => say("kit-round-leaves");
+/** every leaf with its folded corners */
+export const kitRoundCorners = (): string => say("kit-round-corners");
 /** the light in its pocket */
 export const kitRoundLight = (): string => say("kit-round-light");
 /** the window and its door */

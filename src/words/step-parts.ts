@@ -4,5 +4,14 @@ import { partName } from "./parts.ts";
 
 /** What a step makes or puts together. */
 export function stepPartName(part: MadePart): string {
-  return part === "gauge" ? say.stepPartGauge() : partName(part);
+  switch (part) {
+    case "gauge":
+      return say.stepPartGauge();
+    case "cornerGauge":
+      return say.stepPartCornerGauge();
+    case "foldingCard":
+      return say.stepPartFoldingCard();
+    default:
+      return partName(part);
+  }
 }

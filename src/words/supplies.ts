@@ -152,6 +152,8 @@ function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitS
       if (colours) return say.whyCardColours({ ...figures, colours: cardSheetsText(colours) });
       return window > 0 ? say.whyCardWindow({ ...figures, window }) : say.whyCardGauge(figures);
     }
+    case "corner-card":
+      return say.whyCardCorners({ sheet: reason.sheet });
     case "acetate":
       return say.whyAcetate({ sheet: sheetText(reason) });
     case "light":

@@ -1,5 +1,6 @@
 import { bench } from "./rooms/bench.ts";
 import { classRoom } from "./rooms/class.ts";
+import { corners } from "./rooms/corners.ts";
 import { desk } from "./rooms/desk.ts";
 import { diagrams } from "./rooms/diagrams.ts";
 import { front } from "./rooms/front.ts";
@@ -20,4 +21,5 @@ export const SCENES: readonly Scene[] = [
   ...classRoom,
   ...marks,
   ...desk,
+  ...corners,
 ];

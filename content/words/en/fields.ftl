@@ -121,7 +121,11 @@ field-fit-mark-step = Marks are rounded to this step (0.5, 1, 1/32 in, 1/16 in).
 # $mm as it is typed, $parts the parts of an inch.
 field-fit-mark-step-usual = { $mm } mm; 1/{ $parts } in where the kit’s units are in
 field-fit-least-tab = Strips shorter than this are merged with a neighbour.
-field-fit-fold-style = single: each strip is folded once; stepped: the whole leaf at the front line first.
+field-fit-fold-style = single: each strip is folded once; stepped: the whole leaf at the front line first; corner: no cuts, the corners beside one strip are folded over.
+field-fit-corner = With foldStyle: corner, what the leaves show and how the others are folded. No knife is needed, so light and insert are left out.
+field-fit-corner-levels = Levels that are joined to the front one, as one outline; the background is none of them.
+field-fit-corner-level = The name of a level.
+field-fit-corner-empty = How leaves are folded that show nothing, borders too. line: straight at the background’s depth, which is quick to fold and frames the picture evenly; half: the fore-edge laid to the gutter, without a line; middle: both corners to the middle, which leaves a row of points at the front.
 field-fit-cut-with = What leaves are cut with: a knife on a mat, or short sharp scissors through one or two leaves.
 field-fit-tack-with = What holds a loose flap: glue, a pin-head of it that dries; dots, a glue dot that holds at once.
 field-fit-gutter-clearance = Paper to leave between a flap and the gutter.

@@ -43,6 +43,7 @@ fit-option-ltr = left to right
 fit-option-rtl = right to left
 fit-option-single = single
 fit-option-stepped = stepped
+fit-option-corner = corners, without a knife
 
 fit-allowed-length-mm = a length like 216, 21.6 cm or 8 1/2 in
 fit-allowed-length-in = a length like 8 1/2, 8.5 in or 216 mm

@@ -46,6 +46,8 @@ front-no-gauge-lines = a line of gauge.lines, and there are none
 front-add-gauge-line = correct the number or add the line to gauge.lines
 # $levels: names of levels
 front-a-level = a level: { $levels }
+front-background-joined = "{ $level }", which is the background
+front-take-level-off = take it off the list
 
 ## Sheets
 

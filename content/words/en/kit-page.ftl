@@ -14,6 +14,7 @@ kit-millimetres = millimetres
 kit-inches = inches
 kit-tagline = { $difficulty } · { $folds ->
     [stepped] stepped folds
+    [corner] folded corners, no knife
    *[single] single folds
 } · opening { $opening } · { $direction ->
     [rtl] reads right to left

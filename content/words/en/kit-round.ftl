@@ -2,6 +2,7 @@
 
 kit-round-text = The whole book as this pattern makes it, on a turntable: { $parts }.
 kit-round-leaves = every leaf with its folds, cuts and flaps
+kit-round-corners = every leaf with its folded corners
 kit-round-light = the light in its pocket
 kit-round-window = the window and its door
 kit-round-script = This view needs JavaScript; the front picture above shows the same book.

@@ -16,6 +16,7 @@ const SCRIPTS = {
   kit: "kit/kit-entry.ts",
   refit: "kit/refit-entry.ts",
   files: "kit/files-entry.ts",
+  corner: "kit/corner-entry.ts",
   packet: "packet/packet-entry.ts",
   "fit-packet": "packet/fit-packet-entry.ts",
   make: "make/make-entry.ts",

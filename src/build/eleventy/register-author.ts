@@ -1,5 +1,7 @@
 import { makeabilityOf } from "../../core/makeability/makeability.ts";
-import { authorIndex, authorPage } from "../../output/parts/author.ts";
+import { seenBothWays } from "../../core/makeability/silhouette-seen.ts";
+import { authorIndex, authorPage, cornerAuthorPage } from "../../output/parts/author.ts";
+import { seenPart } from "../../output/parts/kept.ts";
 import * as say from "../../words/messages.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
 import type { PageSource } from "../library/page-source.ts";
@@ -17,7 +19,9 @@ export function registerAuthors(
   const titleOf = (slug: string): string => entryOf(slug).card.kit.title;
   config.addFilter("authorPage", (slug: string, page: string) => {
     const view = opened().view(slug);
-    return authorPage(view, makeabilityOf(view), [...entryOf(slug).warnings, ...view.notes], linkOf(page));
+    const told = [...entryOf(slug).warnings, ...view.notes];
+    if (view.way === "cut") return authorPage(view, makeabilityOf(view), told, linkOf(page));
+    return cornerAuthorPage(view, seenPart(seenBothWays(view.kit, view.pattern)), told, linkOf(page));
   });
   config.addFilter("authorIndex", (page: string) =>
     authorIndex(

@@ -1,7 +1,9 @@
 import nunjucks from "nunjucks";
 import { makeabilityOf } from "../../core/makeability/makeability.ts";
+import { seenBothWays } from "../../core/makeability/silhouette-seen.ts";
 import { referenceOf } from "../../input/guide/references.ts";
 import { dataBlock, howTo } from "../../output/feeds/how-to.ts";
+import { packetPageOf } from "../../output/parts/any-packet.ts";
 import { benchPart } from "../../output/parts/bench.ts";
 import { cataloguePage } from "../../output/parts/catalogue.ts";
 import { seatPacket as seatPacketPart } from "../../output/parts/class/seat-packet.ts";
@@ -12,16 +14,16 @@ import { guideContents } from "../../output/parts/guide/guide-contents.ts";
 import { guidePagePart } from "../../output/parts/guide/guide-page.ts";
 import { GUIDE, guideLink } from "../../output/parts/guide-address.ts";
 import { headPart } from "../../output/parts/head.ts";
-import { keptPart } from "../../output/parts/kept.ts";
+import { keptPart, seenPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { makePage } from "../../output/parts/make-page.ts";
 import type { Html, Markup } from "../../output/parts/markup.ts";
-import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
+import type { PacketPage } from "../../output/parts/packet.ts";
 import { PIECES, piecesLink, piecesPage } from "../../output/parts/pieces.ts";
 import { type PacketOf, printBar } from "../../output/parts/print-bar.ts";
 import { absentPage, missingPage } from "../../output/parts/stand-ins.ts";
 import { storyPart } from "../../output/parts/story.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { AnyKitView } from "../../output/views/any-kit-view.ts";
 import * as say from "../../words/messages.ts";
 import type { PageSource } from "../library/page-source.ts";
 import { LICENCES } from "../licences/write-licences.ts";
@@ -110,14 +112,15 @@ export function registerParts(
 }
 
 /** How much of each level is seen on the kit's own book; too much to compute for a reader's. */
-function keptOf(view: KitView): Markup {
+function keptOf(view: AnyKitView): Markup {
+  if (view.way === "corner") return seenPart(seenBothWays(view.kit, view.pattern));
   return keptPart(view.kit, makeabilityOf(view).seen);
 }
 
 function kitPacket(library: PageSource, template: PacketPage, slug: string): Packet {
   const view = library.view(slug);
   const { title, summary } = view.kit;
-  const main = PACKET_PAGES[template](view);
+  const main = packetPageOf(view, template);
   return { heading: say.packetTitle({ title }), summary, main, kit: view.kit, seat: undefined };
 }
 

@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import type { PrintedKit } from "../../output/views/packet-view.ts";
+import type { AnyPrintedKit } from "../../output/views/any-kit-view.ts";
 import { makePages, PAGES_MADE_BY } from "../eleventy/make-pages.ts";
 import { writeKitData } from "../files/kit-data.ts";
 import { writeKitCutFiles, writeKitFiles, writeKitPictures } from "../files/publish-files.ts";
@@ -94,7 +94,7 @@ export const PUBLISHED_STAGES: readonly (typeof KIT_STAGES)[number][] = KIT_STAG
 export type KitStageName = (typeof KIT_STAGES)[number]["name"];
 
 /** A step that is done with one kit after the other. */
-function forEach(write: (folder: string, view: PrintedKit, batch: Batch) => Promise<void> | void): KitStage["run"] {
+function forEach(write: (folder: string, view: AnyPrintedKit, batch: Batch) => Promise<void> | void): KitStage["run"] {
   return async (batch) => {
     for (const { slug } of batch.kits) await write(join(batch.output, "kits", slug), batch.source.view(slug), batch);
   };

@@ -1,17 +1,17 @@
 import { join } from "node:path";
 import { outlineOf } from "../../core/finder/outline.ts";
-import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import type { AnyPatternedKit } from "../../core/pattern/patterned-kit.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { slugOf } from "../../input/files/folders.ts";
 import { KitError } from "../../input/files/message.ts";
 import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
+import { viewAnyKit } from "../../output/views/any-kit-view.ts";
 import { kitCard } from "../../output/views/kit-card.ts";
-import { type KitView, viewKit } from "../../output/views/kit-view.ts";
 import { authorDoubt } from "../../words/findings/doubts.ts";
 import { checkPhotos } from "../images/photos.ts";
 import { checkLetters } from "../library/check-letters.ts";
 import type { KitEntry, KitReading } from "../library/kit-entry.ts";
-import { patternKit } from "../library/pattern-kit.ts";
+import { patternAnyKit } from "../library/pattern-kit.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
 import { listedPhotos, toldPhotos } from "../library/site-photos.ts";
 import { kitTexts } from "../library/site-texts.ts";
@@ -35,15 +35,15 @@ export function kitKey(folder: string, facts: SiteFacts): string {
 export async function readKitEntry(folder: string, facts: SiteFacts): Promise<KitReading> {
   const { base, motifs, fonts } = facts;
   let stated: StatedKit;
-  let kit: PatternedKit;
+  let kit: AnyPatternedKit;
   try {
     stated = readKit(folder, base, motifs, fonts);
-    kit = patternKit(stated);
+    kit = patternAnyKit(stated);
   } catch (error) {
     if (!(error instanceof KitError)) throw error;
     return { read: undefined, broken: error.messages, letters: [], photos: [] };
   }
-  const view = viewKit(kit, facts.cautions);
+  const view = viewAnyKit(kit, facts.cautions);
   const texts = kitTexts(base, folder);
   const { wrong, warnings } = checkLetters(texts, [], fonts);
   const photos = [...listedPhotos(stated), ...toldPhotos(`/kits/${view.slug}/`, stated.story)];
@@ -63,6 +63,6 @@ export async function readKitEntry(folder: string, facts: SiteFacts): Promise<Ki
 }
 
 /** What may disappoint in a kit, for its author. */
-function authorWarnings({ kit, findings }: KitView): string[] {
+function authorWarnings({ kit, findings }: Pick<AnyPatternedKit, "kit" | "findings">): string[] {
   return findings.map((doubt) => authorDoubt(doubt, kit));
 }

@@ -1,5 +1,5 @@
 import type { KitOutline } from "../../core/finder/outline.ts";
-import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
+import type { AnyPatternedKit } from "../../core/pattern/patterned-kit.ts";
 import type { Story } from "../../core/story/story.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import type { Strays } from "../../input/files/strays.ts";
@@ -26,7 +26,7 @@ export interface KitEntry {
 /** A kit that was read and computed, or the messages about what is wrong with it. Plain data, for threads and stores. */
 export interface KitReading {
   /** With the kit itself; undefined where it cannot be read or computed. */
-  readonly read: { readonly entry: KitEntry; readonly kit: PatternedKit } | undefined;
+  readonly read: { readonly entry: KitEntry; readonly kit: AnyPatternedKit } | undefined;
   /** Why it cannot be read or computed. */
   readonly broken: readonly KitMessage[];
   /** Letters that its packets could not print, and photos that cannot be published. */

@@ -12,7 +12,7 @@ import type { Draft } from "../../input/kit/drafts.ts";
 import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { statedWords } from "../../input/words/read-words.ts";
 import { hasFeed } from "../../output/feeds/feed.ts";
-import type { PrintedKit } from "../../output/views/packet-view.ts";
+import { type AnyPrintedKit, cutView } from "../../output/views/any-kit-view.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
 import { keyOf, type Store } from "../store/store.ts";
@@ -85,7 +85,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     .flatMap(({ entry }) => entry ?? [])
     .toSorted((a, b) => a.card.kit.title.localeCompare(b.card.kit.title, settings.language));
   const folder = (slug: string): string => found(folders, (one) => slugOf(one) === slug, slug);
-  const view = (slug: string): PrintedKit => {
+  const view = (slug: string): AnyPrintedKit => {
     const { key } = found(kits, (one) => one.slug === slug, slug);
     return recordedView(store, key, folder(slug), facts);
   };
@@ -96,7 +96,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     kits,
     broken,
     drafts: drafts.map(({ slug }) => slug),
-    view: onceEach(view),
+    view: onceEach((slug: string) => cutView(view(slug))),
     kit: (slug) => shelf.view(slug).kit,
   };
   const classes = isPart ? [] : gathering.all(readClassEntries(shelf));

@@ -1,8 +1,8 @@
 import type { GuidePage } from "../../core/guide/guide-page.ts";
 import type { Story } from "../../core/story/story.ts";
 import type { Catalogue } from "../../input/catalogue/read-catalogue.ts";
+import type { AnyPrintedKit } from "../../output/views/any-kit-view.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
-import type { PrintedKit } from "../../output/views/packet-view.ts";
 import type { ClassEntry } from "./class-entry.ts";
 import type { KitEntry } from "./kit-entry.ts";
 import type { SiteFacts } from "./site-facts.ts";
@@ -47,7 +47,7 @@ export interface PageSource extends SiteFacts, Surroundings {
   /** In the order of the catalogue; where kits' own pages are made alone, at least those kits. */
   readonly kits: readonly KitEntry[];
   readonly classes: readonly ClassEntry[];
-  readonly view: (slug: string) => PrintedKit;
+  readonly view: (slug: string) => AnyPrintedKit;
   readonly classView: (slug: string) => ClassView;
   /** How many things in a kit's picture its author should look at. */
   readonly troubles: (slug: string) => number;

@@ -38,7 +38,8 @@ export class PacketKeys {
     const common = createHash("sha256");
     common.update(JSON.stringify([PACKAGES.map((name) => usedPackage(name).version), browser]));
     // The words of the plan that is written when the pages are counted.
-    common.update(String(countedPlan({ gauge: 2, strips: 2, templates: 2 }, 2)));
+    for (const corners of [false, true])
+      common.update(String(countedPlan({ gauge: 2, corners, strips: 2, templates: 2 }, 2)));
     for (const folder of [join(output, "assets/fonts"), ...ROOMS])
       for (const file of readdirSync(folder).sort()) common.update(readFileSync(join(folder, file)));
     this.#common = common.digest();

@@ -43,6 +43,13 @@ export function computeCorner(kit: Kit): FitResult<CornerPattern> {
   return { fits: true, pattern, findings: cornerDoubts(kit, pattern) };
 }
 
+/** The pattern of a kit that is known to fit, at another mark step, with the picture's top where it was. @throws Error where it does not fit after all */
+export function cornerAt(kit: Kit, markStep: number, head: number): CornerPattern {
+  const result = computeCorner({ ...kit, fit: { ...kit.fit, markStep, head } });
+  if (!result.fits) throw new Error(`a kit that fitted fits no more: ${result.finding.kind}`);
+  return result.pattern;
+}
+
 /** Hold width, mm: the outer picture leaves as they are folded at the head edge. */
 export function cornerHoldWidth(fan: Fan, leaves: readonly CornerLeaf[]): number {
   const picture = leaves.filter(({ patternPage }) => patternPage !== null);

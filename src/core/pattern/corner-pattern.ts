@@ -36,3 +36,8 @@ export type AnyPattern = Pattern | CornerPattern;
 export function creasesIn({ leaves }: Pick<CornerPattern, "leaves">): Crease[] {
   return leaves.flatMap(({ fold }) => (fold.kind === "straight" ? [] : fold.creases));
 }
+
+/** What closes and lights a pattern; where corners are folded there is neither. */
+export function closingOf(pattern: AnyPattern): Pick<Pattern, "pocket" | "window"> {
+  return pattern.corner ? { pocket: undefined, window: undefined } : pattern;
+}

@@ -1,13 +1,21 @@
 import type { Doubt } from "../findings/doubt.ts";
 import type { Kit } from "../kit/kit.ts";
-import type { Pattern } from "./pattern.ts";
+import type { CornerPattern } from "./corner-pattern.ts";
+import type { Pattern, PatternBase } from "./pattern.ts";
 
 /** A kit with its pattern on its own book. */
-export interface PatternedKit {
+export interface PatternedKit<Found extends PatternBase = Pattern> {
   readonly kit: Kit;
-  readonly pattern: Pattern;
+  readonly pattern: Found;
   /** What may disappoint. */
   readonly findings: readonly Doubt[];
   /** What the picture holds that does not count, in sentences. */
   readonly pictureNotes: readonly string[];
+}
+
+/** The same, whichever way its leaves are made: `isCut` tells which. */
+export type AnyPatternedKit = PatternedKit | PatternedKit<CornerPattern>;
+
+export function isCut(computed: AnyPatternedKit): computed is PatternedKit {
+  return computed.pattern.corner === undefined;
 }

@@ -1,7 +1,7 @@
 import { heightOf, openingOf } from "../fit/shape.ts";
 import { BOUNDS, type Bounds, openingBounds } from "../kit/bounds.ts";
 import type { Kit } from "../kit/kit.ts";
-import type { FoldStyle } from "../spans/fold-style.ts";
+import { FOLD_STYLES, type FoldStyle } from "../spans/fold-style.ts";
 import { toDegrees } from "../units/angle.ts";
 import type { Field, FieldGroup, FieldKey } from "./field.ts";
 
@@ -57,7 +57,7 @@ function foldFields(kit: Kit): Field[] {
       key: "foldStyle",
       group: "fold",
       form: "choice",
-      options: ["single", "stepped"],
+      options: FOLD_STYLES,
       figure: (one) => one.fit.foldStyle,
       refit: (foldStyle) => ({ foldStyle: foldStyle as FoldStyle }),
     },

@@ -25,6 +25,7 @@ const STAGES: Partial<Readonly<Record<StepId, StageId>>> = {
   score: "score",
   borderBefore: "fold",
   fold: "fold",
+  corners: "fold",
   borderAfter: "fold",
   notch: "finish",
   tack: "finish",

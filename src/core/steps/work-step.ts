@@ -7,9 +7,11 @@ export type StepId =
   | "check"
   | "find"
   | "gauge"
+  | "cornerGauge"
   | "score"
   | "borderBefore"
   | "fold"
+  | "corners"
   | "notch"
   | "tack"
   | "borderAfter"
@@ -25,8 +27,8 @@ export type StepId =
 /** The part of the work that a step belongs to: the folded book, or what closes and lights it. */
 export type StepSection = "book" | "window";
 
-/** What a step makes, and what later ones then have: the gauge, or a part of the window. */
-export type MadePart = "gauge" | Part;
+/** What a step makes, and what later ones then have: the gauge, the corner gauge, the card that whole leaves are folded over, or a part of the window. */
+export type MadePart = "gauge" | "cornerGauge" | "foldingCard" | Part;
 
 /** A step with all that the hand needs for it. */
 export interface WorkStep {

@@ -134,7 +134,7 @@ function packing({ gaugeTile: piece }: Kit, { book: { blockThickness: height } }
 }
 
 /** The kit's own supplies: one that is a computed one replaces its quantity and price, the others follow. */
-function mergeOwn(computed: readonly Supply[], own: readonly OwnSupply[]): Supply[] {
+export function mergeOwn(computed: readonly Supply[], own: readonly OwnSupply[]): Supply[] {
   const rest = [...own];
   const merged = computed.map((supply) => {
     const at = rest.findIndex((one) => one.id === supply.id);
@@ -173,7 +173,7 @@ function ownSupply({ item, unit, unitId, quantity, price }: OwnSupply): Supply {
   };
 }
 
-function material(
+export function material(
   kit: Kit,
   id: Priced,
   quantity: number,
@@ -186,7 +186,7 @@ function material(
   return { kind: "material", id, own: undefined, quantity, exact, unit, reason, price };
 }
 
-function tool(id: ToolSupply): Supply {
+export function tool(id: ToolSupply): Supply {
   return {
     kind: "tool",
     id,

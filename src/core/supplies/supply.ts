@@ -37,6 +37,8 @@ export type SupplyReason =
       /** Of those for the window, by colour, where the kit states colours. */
       readonly colours?: readonly CardSheets[];
     }
+  /** For the corner gauge and what leaves are folded over. */
+  | { readonly kind: "corner-card"; readonly sheet: string }
   | { readonly kind: "acetate"; readonly sheet: string; readonly tooLarge: readonly Part[] }
   | { readonly kind: "light"; readonly diameter: number; readonly height: number }
   | { readonly kind: "cells" }

@@ -1,10 +1,12 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
+import { EMPTY_FOLDS } from "../../core/kit/corner-wish.ts";
+import { FOLD_STYLES } from "../../core/spans/fold-style.ts";
 import { MM_PER_INCH } from "../../core/units/length.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
-import { choice, count, described, leaf, leftOut, length, number } from "../files/schema-fields.ts";
+import { choice, count, described, leaf, leftOut, length, list, number, reference } from "../files/schema-fields.ts";
 
 const solvable = z.literal("solve");
 
@@ -28,6 +30,14 @@ export const borderAfter = count(say.fieldBorderAfter, BOUNDS.borderLeaves);
 /** Whole leaves before and after the picture. */
 export const borderLeaves = (about: () => string) => z.tuple([borderBefore, borderAfter]).meta(described(about));
 
+/** How leaves are folded by corners. */
+const cornerSchema = z
+  .strictObject({
+    levels: list(say.fieldFitCornerLevels, reference(say.fieldFitCornerLevel), 0, BOUNDS.levels.most).default([]),
+    empty: choice(say.fieldFitCornerEmpty, EMPTY_FOLDS).default("line"),
+  })
+  .meta(described(say.fieldFitCorner));
+
 /** How a picture is matched to a book. */
 export const fitSchema = z
   .strictObject({
@@ -50,7 +60,8 @@ export const fitSchema = z
     spine: choice(say.fieldFitSpine, ["flat", "rounded"]).default("flat"),
     markStep: leftOut(length(say.fieldFitMarkStep, BOUNDS.markStep), finestStep),
     leastTab: length(say.fieldFitLeastTab, BOUNDS.leastTab).default(3),
-    foldStyle: choice(say.fieldFitFoldStyle, ["single", "stepped"]).default("single"),
+    foldStyle: choice(say.fieldFitFoldStyle, FOLD_STYLES).default("single"),
+    corner: cornerSchema.prefault({}),
     cutWith: choice(say.fieldFitCutWith, ["knife", "scissors"]).default("knife"),
     tackWith: choice(say.fieldFitTackWith, ["glue", "dots"]).default("dots"),
     gutterClearance: length(say.fieldFitGutterClearance, BOUNDS.gutterClearance).default(5),

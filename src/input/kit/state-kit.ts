@@ -1,4 +1,3 @@
-import { PLAIN_CORNERS } from "../../core/kit/corner-wish.ts";
 import type { Kit, Level } from "../../core/kit/kit.ts";
 import type { LevelMap } from "../../core/picture/level-map.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
@@ -12,6 +11,7 @@ import { schemaMessages } from "../files/schema-messages.ts";
 import type { YamlFile } from "../files/yaml.ts";
 import { checkOutline } from "../picture/crowded.ts";
 import type { KitParts } from "./kit-parts.ts";
+import { resolveCorner } from "./resolve-corner.ts";
 import { checkFit, shapeOf, statedLastPage } from "./resolve-fit.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveMotifs } from "./resolve-motifs.ts";
@@ -96,7 +96,7 @@ function toKit(
       markStep: fit.markStep ?? rulerStep(data.units, "fine"),
       leastTab: fit.leastTab,
       foldStyle: fit.foldStyle,
-      corner: PLAIN_CORNERS,
+      corner: resolveCorner(fit, levels),
       cutWith: fit.cutWith,
       tackWith: fit.tackWith,
       gutterClearance: fit.gutterClearance,

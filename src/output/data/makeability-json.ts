@@ -1,6 +1,7 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Assessment } from "../../core/makeability/assessment.ts";
 import type { Makeability, TroubleWithWays } from "../../core/makeability/makeability.ts";
+import type { SeenBothWays } from "../../core/makeability/silhouette-seen.ts";
 import { tidy } from "../../core/units/length.ts";
 import { troubleText } from "../../words/findings/makeability.ts";
 import { jsonLines } from "./json-lines.ts";
@@ -34,6 +35,20 @@ export function makeabilityJson(kit: Kit, made: Makeability): string {
     fullLeaves: made.full.map(rounded),
     troubles: made.troubles.map((one) => rounded(troubleJson(one))),
     sentences: made.troubles.map(({ trouble }) => troubleText(trouble, made, kit)),
+  });
+}
+
+/** The same of a kit whose corners are folded: how much of its outline is seen, folded and cut, and no troubles by places. */
+export function cornerMakeabilityJson(kit: Kit, seen: SeenBothWays | undefined): string {
+  return jsonLines({
+    schema: "leaflight/makeability/1",
+    kit: kit.slug,
+    title: kit.title,
+    ...(kit.versions[0] ? { version: kit.versions[0].version } : {}),
+    unit: "mm",
+    ...(seen ? { outline: { folded: rounded(seen.folded), ...(seen.cut ? { cut: rounded(seen.cut) } : {}) } } : {}),
+    troubles: [],
+    sentences: [],
   });
 }
 

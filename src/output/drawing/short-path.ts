@@ -1,4 +1,5 @@
 import type { Point } from "../../core/geometry/point.ts";
+import { toDecimals } from "../../core/units/length.ts";
 
 /** Path data of upright strips and of outlines in as few letters as SVG 2 allows ("The grammar for path data"), for fills. */
 
@@ -32,7 +33,7 @@ function shortRing(ring: readonly Point[], decimals: number): string {
 
 /** A number without what a reader of path data can do without: `.5`, `-.25`. */
 function shortNum(value: number, decimals: number): string {
-  return String(Number(value.toFixed(decimals)) + 0).replace(/^(-?)0\./, "$1.");
+  return String(toDecimals(value, decimals)).replace(/^(-?)0\./, "$1.");
 }
 
 /** Numbers in a row; a minus sign parts two as well as a space. */

@@ -1,9 +1,10 @@
+import { toDecimals } from "../../core/units/length.ts";
 import { escapeXml } from "../xml.ts";
 
 /** Small helpers to write SVG as text. Numbers are millimetres, kept to 0.01 unless said otherwise. */
 
 export function num(value: number, decimals = 2): string {
-  return String(Number(value.toFixed(decimals)) + 0);
+  return String(toDecimals(value, decimals));
 }
 
 /** Attributes in the order given; undefined ones are left out, numbers are written with `num`. */
@@ -12,10 +13,11 @@ export function tag(
   attributes: Readonly<Record<string, string | number | undefined>>,
   content = "",
 ): string {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${typeof value === "number" ? num(value) : escapeXml(value as string)}"`)
-    .join("");
+  let written = "";
+  for (const key of Object.keys(attributes)) {
+    const value = attributes[key];
+    if (value !== undefined) written += ` ${key}="${typeof value === "number" ? num(value) : escapeXml(value)}"`;
+  }
   return content === "" ? `<${name}${written}/>` : `<${name}${written}>${content}</${name}>`;
 }
 

@@ -6,7 +6,7 @@ import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
 import { sectionName } from "../../words/steps.ts";
 import { supplyUnit } from "../../words/supplies.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
 import { photoViews } from "../views/photo-files.ts";
 import type { Step } from "../views/step.ts";
 import type { SupplyView } from "../views/supply-view.ts";
@@ -14,7 +14,7 @@ import { authorOf } from "./authorship.ts";
 import { isoDuration } from "./duration.ts";
 
 /** A kit's page as a HowTo of schema.org, from what the page shows. Without the site's address, links are relative to the page. */
-export function howTo(view: KitView, settings: SiteSettings): WithContext<HowTo> {
+export function howTo(view: KitViewBase, settings: SiteSettings): WithContext<HowTo> {
   const { kit, supplies } = view;
   const author = authorOf(settings);
   const page = settings.url === undefined ? "" : `${settings.url}kits/${view.slug}/`;
@@ -55,7 +55,7 @@ function publication({ versions, licence, credit }: Kit) {
 }
 
 /** Scoring prepares the leaves; all else is the performance. Whole minutes, of which the total is the exact sum. */
-function times({ effort }: KitView) {
+function times({ effort }: KitViewBase) {
   const total = Math.round(effort.minutes);
   const preparing = Math.min(total, Math.round(effort.byStage.score));
   return {
@@ -87,7 +87,7 @@ function toolOf({ item, note }: SupplyView): HowToTool {
   return { "@type": "HowToTool", name: item, ...(note === "" ? {} : { description: note }) };
 }
 
-function sections(view: KitView, page: string): HowToSection[] {
+function sections(view: KitViewBase, page: string): HowToSection[] {
   const ids = [...new Set(view.steps.map((step) => step.section))];
   return ids.map((id) => ({
     "@type": "HowToSection",
@@ -97,7 +97,7 @@ function sections(view: KitView, page: string): HowToSection[] {
 }
 
 /** `number` is the step's own on the page. */
-function stepOf(view: KitView, step: Step, number: number, page: string): HowToStep {
+function stepOf(view: KitViewBase, step: Step, number: number, page: string): HowToStep {
   const cautions = view.cautions.filter(({ id }) => step.cautions.includes(id));
   return {
     "@type": "HowToStep",

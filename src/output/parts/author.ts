@@ -8,7 +8,7 @@ import * as say from "../../words/messages.ts";
 import { fixed } from "../../words/numbers.ts";
 import { makeabilityFigure } from "../drawing/front/makeability.ts";
 import { markSwatch } from "../drawing/front/trouble-marks.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitView, KitViewBase } from "../views/kit-view.ts";
 import type { LinkTo } from "./cards.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
 
@@ -27,8 +27,7 @@ export function authorAddress(slug: string): string {
 export function authorPage({ kit }: KitView, made: Makeability, found: readonly string[], link: LinkTo): Html {
   const figure = makeabilityFigure(kit, made);
   return html`<main id="main" class="wrap author">
-<section class="intro"><h1>${say.makeableTitle({ title: kit.title })}</h1><p class="lede">${say.makeableLede()}</p>
-<p class="downloads"><a href="${link(`/kits/${kit.slug}/index.html`)}">${say.makeableToKit()}</a> <a href="${link(AUTHOR)}">${say.makeableToIndex()}</a></p></section>
+${authorHead(kit, link(`/kits/${kit.slug}/index.html`), link)}
 <div class="author-pair">
 <figure>${raw(figure.svg)}<figcaption>${figure.label}</figcaption></figure>
 <section aria-labelledby="troubles"><h2 id="troubles">${say.makeableTroubles()}</h2>
@@ -37,8 +36,34 @@ ${troubleList(kit, made)}</section>
 <section aria-labelledby="kept"><h2 id="kept">${say.makeableLevels()}</h2>
 <p>${made.seen ? say.makeableLevelsNote() : say.makeableLevelsAlong()}</p>
 ${levelTable(kit, made)}</section>
-<section aria-labelledby="found"><h2 id="found">${say.makeableFound()}</h2>
-${found.length === 0 ? html`<p>${say.makeableFoundNothing()}</p>` : html`<ul class="prose">${found.map((one) => html`<li>${one}</li>`)}</ul>`}</section>
+${foundList(found)}
+</main>`;
+}
+
+function authorHead({ title }: KitViewBase["kit"], page: string, link: LinkTo): Html {
+  return html`<section class="intro"><h1>${say.makeableTitle({ title })}</h1><p class="lede">${say.makeableLede()}</p>
+<p class="downloads"><a href="${page}">${say.makeableToKit()}</a> <a href="${link(AUTHOR)}">${say.makeableToIndex()}</a></p></section>`;
+}
+
+function foundList(found: readonly string[]): Html {
+  return html`<section aria-labelledby="found"><h2 id="found">${say.makeableFound()}</h2>
+${found.length === 0 ? html`<p>${say.makeableFoundNothing()}</p>` : html`<ul class="prose">${found.map((one) => html`<li>${one}</li>`)}</ul>`}</section>`;
+}
+
+/** The same of a kit whose corners are folded: what is seen of its outline stands in `seen`. */
+export function cornerAuthorPage(
+  { kit }: Pick<KitViewBase, "kit">,
+  seen: Markup,
+  found: readonly string[],
+  link: LinkTo,
+): Html {
+  const page = link(`/kits/${kit.slug}/index.html`);
+  const front = link(`/kits/${kit.slug}/front.svg`);
+  return html`<main id="main" class="wrap author">
+${authorHead(kit, page, link)}
+<figure><img src="${front}" alt="${say.kitFrontAlt({ title: kit.title })}"></figure>
+${seen}
+${foundList(found)}
 </main>`;
 }
 

@@ -1,7 +1,8 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import * as say from "../../words/messages.ts";
 import { editionOf } from "../views/edition.ts";
-import type { PrintedKit } from "../views/packet-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
+import type { PacketSheets } from "../views/packet-view.ts";
 import { factList } from "./facts.ts";
 import { tagline } from "./figures.ts";
 import { anyLonger, longClass } from "./long-text.ts";
@@ -12,10 +13,16 @@ import { printPlan } from "./print-plan.ts";
 const MOST = { title: 70, summary: 260, told: 200 } as const;
 
 /** The packet's first sheet. */
-export function coverPart(view: PrintedKit, seat: number | undefined): Html {
+export function coverPart(view: KitViewBase & { readonly packet: PacketSheets }, seat: number | undefined): Html {
   const { kit, figures, packet } = view;
   const told = publication(kit);
-  const sheets = { gauge: packet.gauges.length, strips: packet.strips.length, templates: packet.templates.length };
+  const corners = view.pattern.corner !== undefined;
+  const sheets = {
+    gauge: packet.gauges.length,
+    corners,
+    strips: packet.strips.length,
+    templates: packet.templates.length,
+  };
   return html`<section class="sheet cover" data-sheet>
 <p class="over">${seat === undefined ? say.packetOver() : say.packetOverSeat({ seat })}</p>
 <h1 dir="auto"${longClass(kit.title, MOST.title)}>${kit.title}</h1>

@@ -1,4 +1,3 @@
-import { workOf } from "../../core/steps/work.ts";
 import * as say from "../../words/messages.ts";
 import type { KitView } from "../views/kit-view.ts";
 import { type Html, html } from "./markup.ts";
@@ -13,8 +12,7 @@ const GISTS = {
   preparation: ({ preparation }) => say.kitChapterPrepare({ batches: preparation.batches.length }),
   window: ({ counts }) => say.kitChapterWindow(counts),
   // Counted without the steps' drawings, which take long.
-  steps: ({ kit, pattern, counts, figures: { hours } }) =>
-    say.kitChapterSteps({ steps: workOf(kit, pattern, counts).length, hours }),
+  steps: ({ work, figures: { hours } }) => say.kitChapterSteps({ steps: work.length, hours }),
   pattern: ({ counts }) => say.kitChapterPattern(counts),
   tacks: ({ tacks: { rows } }) => say.kitChapterTacks({ count: rows.length }),
 } as const satisfies Readonly<Record<string, (view: KitView) => string>>;

@@ -1,5 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import type { SeenPicture } from "../../core/makeability/kept-levels.ts";
+import type { SeenBothWays } from "../../core/makeability/silhouette-seen.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { shortName } from "../../words/short-name.ts";
@@ -18,6 +19,16 @@ export function keptPart({ levels }: Kit, seen: SeenPicture | undefined): Markup
     ];
   });
   return seen && kept.length > 0 && sentences(seen, listText(kept));
+}
+
+/** How much of the outline is seen that folded corners show, beside the same kit's figure where it is cut; empty for a piece that is read while walking round. */
+export function seenPart(seen: SeenBothWays | undefined): Markup {
+  if (!seen) return false;
+  const percent = (one: number): string => say.unitPercent({ share: Math.round(one * 100) });
+  const folded = percent(seen.folded.paper);
+  const words = seen.cut ? say.cornerSeen({ folded, cut: percent(seen.cut.paper) }) : say.cornerSeenAlone({ folded });
+  return html`<p class="tagline">${words}</p>
+`;
 }
 
 function sentences(seen: SeenPicture, levels: string): Html {

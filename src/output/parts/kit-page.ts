@@ -1,11 +1,13 @@
+import { closingOf } from "../../core/pattern/corner-pattern.ts";
 import * as say from "../../words/messages.ts";
+import type { AnyKitView } from "../views/any-kit-view.ts";
 import { type Edition, editionOf } from "../views/edition.ts";
-import type { KitView } from "../views/kit-view.ts";
+import { kitPart } from "./any-kit-parts.ts";
 import { chapter } from "./chapter.ts";
 import { creditsPart, versionsPart } from "./edition.ts";
 import type { Chapter } from "./gists.ts";
 import { heroPart } from "./hero.ts";
-import { KIT_PARTS, type KitPart } from "./kit-parts.ts";
+import type { KitPart } from "./kit-parts.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 import { photosPart } from "./photos.ts";
 import { refitForm } from "./refit.ts";
@@ -14,7 +16,7 @@ import { refitForm } from "./refit.ts";
  * The main part of a kit's page: what a reader chooses by, and closed below it what she works by. `story` is what the kit's
  * author tells, `kept` how much of each level is seen, `started` where a reader's pieces stand, as markup.
  */
-export function kitPage(view: KitView, story: Html, kept?: Markup, started?: Markup): Html {
+export function kitPage(view: AnyKitView, story: Html, kept?: Markup, started?: Markup): Html {
   const edition = editionOf(view.kit);
   return html`<main id="main" class="wrap kit">
 ${started}
@@ -51,8 +53,8 @@ ${versionsPart(edition)}
 }
 
 /** A part that the page's script fills again for a reader's book. */
-function filled(view: KitView, name: KitPart): Html {
-  return html`<div data-part="${name}">${KIT_PARTS[name](view)}</div>`;
+function filled(view: AnyKitView, name: KitPart): Html {
+  return html`<div data-part="${name}">${kitPart(view, name)}</div>`;
 }
 
 /** What stands closed, in the order of the work; of light and window nothing is in it where the kit has none. */
@@ -71,7 +73,8 @@ const CHAPTERS: readonly {
   { id: "window", name: "window", heading: say.kitWindow },
 ];
 
-function contents({ pattern: { pocket, window } }: KitView, { versions }: Edition): Html {
+function contents({ pattern }: AnyKitView, { versions }: Edition): Html {
+  const { pocket, window } = closingOf(pattern);
   const there = CHAPTERS.filter(({ name }) => name !== "window" || pocket || window);
   const sections = [
     ["book", say.kitBook()],

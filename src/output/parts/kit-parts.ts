@@ -40,7 +40,7 @@ export const KIT_PARTS = {
 } as const satisfies Readonly<Record<string, (view: KitView) => Html>>;
 
 /** A part in which terms lead to the glossary. */
-function explained<View>(part: (view: View) => Html): (view: View) => Html {
+export function explained<View>(part: (view: View) => Html): (view: View) => Html {
   return (view) => withTerms(part(view), GLOSSARY);
 }
 

@@ -1,9 +1,8 @@
 import { stagesOf } from "../../core/steps/stages.ts";
-import { workOf } from "../../core/steps/work.ts";
 import * as say from "../../words/messages.ts";
 import { stageTitle } from "../../words/stages.ts";
 import { unitName } from "../../words/units.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { AnyKitView } from "../views/any-kit-view.ts";
 import { makeBook, suppliesToTick } from "./make-parts.ts";
 import { type Html, html, raw, rich } from "./markup.ts";
 import { stepItem } from "./steps.ts";
@@ -13,7 +12,7 @@ import { carePart } from "./takes.ts";
  * The main part of the page on which a piece is made: stages that open one after another. As it is built it is for the kit's
  * own book; its script makes it the maker's piece.
  */
-export function makePage(view: KitView): Html {
+export function makePage(view: AnyKitView): Html {
   const { kit } = view;
   return html`<main id="main" class="wrap make" data-make>
 <p class="over"><a href="../index.html" data-home>‹ ${say.makeBack({ title: kit.title })}</a></p>
@@ -38,7 +37,7 @@ function withoutScript(): Html {
   return rich(say.makeNoScript, { table: html`<a href="../index.html#pattern">${say.makeNoScriptTable()}</a>` });
 }
 
-function units({ kit }: KitView): Html {
+function units({ kit }: AnyKitView): Html {
   const choices = (["mm", "in"] as const).map(
     (one) =>
       html`<label><input type="radio" name="units" id="units-${one}" value="${one}"${kit.units === one && raw(" checked")}> ${unitName(one)}</label>
@@ -60,9 +59,9 @@ function now(): Html {
 <p class="note" id="notes-help">${say.makeNotesHelp()}</p></div>`;
 }
 
-function stages({ kit, pattern, counts, steps, cautions }: KitView): Html[] {
+function stages({ work, steps, cautions }: AnyKitView): Html[] {
   let number = 1;
-  return stagesOf(workOf(kit, pattern, counts)).map((stage, i) => {
+  return stagesOf(work).map((stage, i) => {
     const own = steps.filter(({ id }) => stage.steps.some((step) => step.id === id));
     const first = number;
     number += own.length;

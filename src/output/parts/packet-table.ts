@@ -50,7 +50,7 @@ function heading({ shown, preparation }: PrintedKit, { batch, rows }: TableBlock
 }
 
 /** A heading below the table's own: the packet's is of the second level, the table alone has a title only. */
-function headed(words: string, size: TableSize): Html {
+export function headed(words: string, size: TableSize): Html {
   return size === "normal" ? html`<h3>${words}</h3>` : html`<h2>${words}</h2>`;
 }
 
@@ -75,8 +75,10 @@ function line({ first, last, lines }: TableLine, block: TableBlock): Html {
   }</td>${block.notched > 0 && html`<td class="notch">${notchText(first.notch, block)}</td>`}</tr>`;
 }
 
+type Located = Pick<Row, "bookPage" | "unnumbered">;
+
 /** Where a run of leaves is in the book: printed pages, or which leaves they are where some have none. */
-function pagesOf(first: Row, last: Row): string {
+export function pagesOf(first: Located, last: Located): string {
   if (!first.unnumbered && !last.unnumbered) return say.packetTableRun({ first: first.bookPage, last: last.bookPage });
   const [from, to] = [first, last].map((row) => (row.unnumbered ? row.bookPage : say.leafPage({ page: row.bookPage })));
   return say.packetTableNamed({ from: from!, to: to! });

@@ -1,5 +1,6 @@
 import * as say from "../../words/messages.ts";
-import type { PrintedKit } from "../views/packet-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
+import type { PacketSheets, PrintedKit } from "../views/packet-view.ts";
 import { bundle } from "./bundle.ts";
 import { cautionsPart } from "./cautions.ts";
 import { coverPart } from "./cover.ts";
@@ -18,18 +19,48 @@ export interface PacketSeat {
 
 /** The whole packet: a cover, what is read and worked by, and after it what is cut out. */
 export function packetPart(view: PrintedKit, seat?: PacketSeat): Html {
+  const made = bookMadeReady(view);
+  const table = packetTable(view, "normal", readingPart(view));
+  return wholePacket(view, { made, table, gauge: GAUGE }, seat);
+}
+
+/** What of a packet the way of folding decides: how the book is made ready, the table, and what its gauge is called. */
+export interface PacketWay {
+  readonly made: Html;
+  readonly table: Html;
+  readonly gauge: GaugeNames;
+}
+
+/** What the sheets with gauges are called: the first, another one, and in words for those who listen. */
+export interface GaugeNames {
+  readonly first: () => string;
+  readonly more: () => string;
+  readonly alt: () => string;
+}
+
+const GAUGE: GaugeNames = {
+  first: say.packetGauge,
+  more: say.packetGaugeMore,
+  alt: say.packetGaugeAlt,
+};
+
+/** What any packet is printed from. */
+export type Printed = KitViewBase & { readonly packet: PacketSheets };
+
+/** Cover, reading pages and what is cut out, whichever way leaves are made. */
+export function wholePacket(view: Printed, way: PacketWay, seat?: PacketSeat): Html {
   const { gauges: gauge, strips: strip, templates: template } = view.packet;
   const count = gauge.length + strip.length + template.length;
   return html`${coverPart(view, seat?.number)}
 
-${bundle(say.packetBundleRead(), readingPages(view, seat?.supplies ?? suppliesPart(view)))}
+${bundle(say.packetBundleRead(), readingPages(view, way, seat?.supplies ?? suppliesPart(view)))}
 
-${bundle(say.packetBundleCut({ count }), [gauges(view), strips(view), templates(view)])}`;
+${bundle(say.packetBundleCut({ count }), [gauges(view, way.gauge), strips(view), templates(view)])}`;
 }
 
 /** What is cut out of a packet in short: it is marked from the table. */
 export function cutOutPages(view: PrintedKit): Html {
-  return html`${gauges(view)}
+  return html`${gauges(view, GAUGE)}
 ${templates(view)}`;
 }
 
@@ -43,48 +74,46 @@ export const PACKET_PAGES = {
 export type PacketPage = keyof typeof PACKET_PAGES;
 
 /** From the cautions to the last batch, page after page without a gap. */
-function readingPages(view: PrintedKit, supplies: Html): Html {
+function readingPages(view: Printed, { made, table }: PacketWay, supplies: Html): Html {
   return html`<section class="flow" data-flow><h2>${say.kitCautions()}</h2>
 ${cautionsPart(view)}
 <h2>${say.kitSupplies()}</h2>
 ${supplies}
 ${warnings(view)}
-${bookTest()}
+${bookTest(view.pattern.corner === undefined)}
 <h2>${say.kitPrepare()}</h2>
-${bookMadeReady(view)}
+${made}
 <h2>${say.kitSteps()}</h2>
 ${stepsPart(view)}
 <h2>${say.kitTable()}</h2>
-${packetTable(view, "normal", readingPart(view))}
+${table}
 </section>`;
 }
 
-/** What a book is tested for before anything is cut: lines to tick. */
-function bookTest(): Html {
+/** What a book is tested for before work begins: lines to tick. */
+function bookTest(isGlued: boolean): Html {
   const lines = [
     say.packetTestCorner(),
     say.packetTestGrain(),
     say.packetTestSpine(),
-    say.packetTestGlue(),
+    ...(isGlued ? [say.packetTestGlue()] : []),
     say.packetTestClean(),
     say.packetTestCloth(),
   ].map((line) => html`<li><span class="box"></span> ${line}</li>`);
   return html`<div class="book-test"><h2>${say.packetTest()}</h2><ul>${lines}</ul></div>`;
 }
 
-function warnings({ warnings }: PrintedKit): Markup {
+function warnings({ warnings }: Printed): Markup {
   if (warnings.length === 0) return false;
   const items = warnings.map((one) => html`<li>${one}</li>`);
   return html`<div class="warn"><h2>${say.packetWarnings()}</h2><ul>${items}</ul></div>`;
 }
 
-function gauges(view: PrintedKit): Markup {
-  return view.packet.gauges.map((drawing, i) =>
-    trueScale(view, i > 0 ? say.packetGaugeMore() : say.packetGauge(), say.packetGaugeAlt(), drawing),
-  );
+function gauges(view: Printed, { first, more, alt }: GaugeNames): Markup {
+  return view.packet.gauges.map((drawing, i) => trueScale(view, i > 0 ? more() : first(), alt(), drawing));
 }
 
-function strips(view: PrintedKit): Markup {
+function strips(view: Printed): Markup {
   return view.packet.strips.map(({ batches, first, last, partNumber, parts, drawing }) => {
     const leaves = { first: first.leaf, last: last.leaf };
     const named = {
@@ -96,14 +125,14 @@ function strips(view: PrintedKit): Markup {
   });
 }
 
-function templates(view: PrintedKit): Markup {
+function templates(view: Printed): Markup {
   return view.packet.templates.map(({ title: parts, drawing }) =>
     trueScale(view, say.packetTemplates({ parts }), say.packetTemplatesAlt({ parts }), drawing),
   );
 }
 
 /** A sheet with one drawing that is printed in its own size. `kind` names what an edition leaves out. */
-function trueScale({ packet: { sheet } }: PrintedKit, title: string, alt: string, drawing: string, kind = ""): Html {
+function trueScale({ packet: { sheet } }: Printed, title: string, alt: string, drawing: string, kind = ""): Html {
   const { width, height } = sheet;
   return html`<section class="sheet true-scale" data-sheet="${kind}"><h2>${title}</h2>
 <svg class="drawing" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-label="${alt}">${raw(drawing)}</svg>

@@ -1,4 +1,5 @@
 import * as say from "../../words/messages.ts";
+import type { CornerView } from "../views/corner-view.ts";
 import type { KitView } from "../views/kit-view.ts";
 import type { Preparation } from "../views/preparation.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
@@ -12,10 +13,23 @@ export function preparationPart(view: Pick<KitView, "preparation">): Html {
 export function bookMadeReady({ preparation }: Pick<KitView, "preparation">, packing?: Html): Html {
   return html`${places(preparation)}
 <div class="beside">${offsets(preparation)}
-${borders(preparation)}</div>
+${borders(preparation, say.preparationBorders())}</div>
 ${scoring(preparation)}
 <p class="note">${say.preparationScoringNote()}</p>
 ${packing}
+<p class="note">${rich(say.preparationCaliper, { thickness: preparation.caliper })}</p>`;
+}
+
+/** The same where corners are folded: nothing is pressed beforehand, and the leaf need not lie level. `batched` lists the batches, too. */
+export function bookMadeReadyForCorners(
+  { preparation, kit }: Pick<CornerView, "preparation" | "kit">,
+  batched: boolean,
+): Html {
+  const caption = say.cornerPreparationBorders({ empty: kit.fit.corner.empty });
+  return html`${places(preparation)}
+<div class="beside">${offsets(preparation)}
+${borders(preparation, caption)}</div>
+${batched && plainBatches(preparation)}
 <p class="note">${rich(say.preparationCaliper, { thickness: preparation.caliper })}</p>`;
 }
 
@@ -33,13 +47,13 @@ function offsets({ offsets }: Preparation): Html {
   return table(say.preparationPages(), [say.preparationPictureLeaves(), say.preparationRelation()], rows);
 }
 
-function borders({ borders }: Preparation): Markup {
+function borders({ borders }: Preparation, caption: string): Markup {
   if (borders.length === 0) return false;
   const rows = borders.map(
     ({ leaves, count }) =>
       html`<tr><th scope="row">${leaves}</th><td data-label="${say.preparationCount()}">${count}</td></tr>`,
   );
-  return table(say.preparationBorders(), [say.preparationLeaves(), say.preparationCount()], rows);
+  return table(caption, [say.preparationLeaves(), say.preparationCount()], rows);
 }
 
 function scoring({ scoring }: Preparation): Html {
@@ -73,6 +87,15 @@ function batches({ batches, piece }: Preparation): Html {
       }</tr>`,
   );
   return table(say.preparationBatches(), heads, rows);
+}
+
+function plainBatches({ batches }: Preparation): Html {
+  const heads = [say.preparationBatch(), say.preparationFrom(), say.preparationTo(), say.preparationLeaves()];
+  const rows = batches.map(
+    ({ number, from, to, count }) =>
+      html`<tr><th scope="row" data-label="${say.preparationBatch()}">${number}</th><td data-label="${say.preparationFrom()}">${from}</td><td data-label="${say.preparationTo()}">${to}</td><td data-label="${say.preparationLeaves()}">${count}</td></tr>`,
+  );
+  return table(say.cornerPreparationBatches(), heads, rows);
 }
 
 function table(caption: string, heads: readonly Markup[], rows: readonly Html[]): Html {

@@ -4,6 +4,8 @@ import { type Html, html, type Markup } from "./markup.ts";
 /** Sheets of a packet that are printed on one side, to be cut out. */
 export interface CutOutSheets {
   readonly gauge: number;
+  /** Whether the gauge is one for corners. */
+  readonly corners: boolean;
   readonly strips: number;
   readonly templates: number;
 }
@@ -27,9 +29,10 @@ export function countedPlan(cut: CutOutSheets, pages: number): Html {
 }
 
 /** `place` says which pages the next so many are. */
-function cutOut({ gauge, strips, templates }: CutOutSheets, place?: (count: number) => Markup): Html {
+function cutOut({ gauge, corners, strips, templates }: CutOutSheets, place?: (count: number) => Markup): Html {
+  const gaugeLine = corners ? say.cornerPacketPlanGauge : say.packetPlanGauge;
   return html`
-${gauge > 0 && html`<li>${say.packetPlanGauge({ sheets: gauge })}${place?.(gauge)}</li>`}
+${gauge > 0 && html`<li>${gaugeLine({ sheets: gauge })}${place?.(gauge)}</li>`}
 ${strips > 0 && html`<li>${say.packetPlanStrips({ sheets: strips })}${place?.(strips)}</li>`}
 ${templates > 0 && html`<li>${say.packetPlanTemplates({ sheets: templates })}${place?.(templates)}</li>`}`;
 }

@@ -1,11 +1,11 @@
 import * as say from "../../words/messages.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
 import { type RefitField, type RefitGroup, refitGroups } from "../views/refit-groups.ts";
 import { type Html, html, raw } from "./markup.ts";
 import { measurePart } from "./measure.ts";
 
 /** The fit panel, in which a reader states her own book. It is hidden until its script runs. */
-export function refitForm(view: Pick<KitView, "kit" | "measuring">): Html {
+export function refitForm(view: Pick<KitViewBase, "kit" | "measuring">): Html {
   return html`<form class="refit" data-refit-panel hidden novalidate>
 <p>${say.kitRefitText()}</p>
 <p class="refit-buttons"><button type="button" class="strong" data-measure>${say.measureStart()}</button></p>

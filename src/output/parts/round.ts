@@ -1,9 +1,10 @@
+import { closingOf } from "../../core/pattern/corner-pattern.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 
-type Rounded = Pick<KitView, "kit" | "pattern">;
+type Rounded = Pick<KitViewBase, "kit" | "pattern">;
 
 /** The view from all sides: a button, and what its script puts in place when it is asked for. */
 export function roundPart(view: Rounded): Html {
@@ -36,9 +37,10 @@ ${shown(view)}
 </template>`;
 }
 
-function introduction({ pattern: { pocket, window } }: Rounded): string {
+function introduction({ pattern }: Rounded): string {
+  const { pocket, window } = closingOf(pattern);
   const parts = [
-    say.kitRoundLeaves(),
+    pattern.corner ? say.kitRoundCorners() : say.kitRoundLeaves(),
     ...(pocket ? [say.kitRoundLight()] : []),
     ...(window ? [say.kitRoundWindow()] : []),
   ];
@@ -58,7 +60,8 @@ ${from}<button type="button" data-round-zoom="in">${say.kitRoundNearer()}</butto
 </fieldset>`;
 }
 
-function shown({ pattern: { pocket, window } }: Rounded): Markup {
+function shown({ pattern }: Rounded): Markup {
+  const { pocket, window } = closingOf(pattern);
   return [
     pocket && html`<label><input type="checkbox" data-round-light> ${say.kitRoundShowLight()}</label>`,
     window &&

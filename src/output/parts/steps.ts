@@ -4,7 +4,7 @@ import * as say from "../../words/messages.ts";
 import { stepPartName } from "../../words/step-parts.ts";
 import { toolName } from "../../words/tools.ts";
 import type { Figure } from "../drawing/figure.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
 import type { Step } from "../views/step.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
 
@@ -15,7 +15,7 @@ const whole: DrawnStep = (_, { svg }) => svg;
 
 /** The work, step by step. `drawn` writes a step's drawing. */
 export function stepsPart(
-  { steps, legend, cautions }: Pick<KitView, "steps" | "legend" | "cautions">,
+  { steps, legend, cautions }: Pick<KitViewBase, "steps" | "legend" | "cautions">,
   drawn: DrawnStep = whole,
 ): Html {
   return html`<div class="work"><div class="legend drawn"><p>${say.stepLegend()}</p>${raw(legend.svg)}</div>
@@ -23,7 +23,12 @@ export function stepsPart(
 }
 
 /** A step with its number and the cautions that belong to it, in short; they are looked up among `cautions`. */
-export function stepItem(step: Step, number: number, cautions: KitView["cautions"], drawn: DrawnStep = whole): Html {
+export function stepItem(
+  step: Step,
+  number: number,
+  cautions: KitViewBase["cautions"],
+  drawn: DrawnStep = whole,
+): Html {
   const { title, time, drying, text, figure } = step;
   const care = step.cautions
     .flatMap((id) => cautions.filter((caution) => caution.id === id))

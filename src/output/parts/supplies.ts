@@ -1,10 +1,10 @@
 import * as say from "../../words/messages.ts";
 import { money } from "../../words/money.ts";
-import type { KitView } from "../views/kit-view.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
 import { type Html, html, type Markup, rich } from "./markup.ts";
 
 /** What is used up and what stays, each with its price where the kit states one. */
-export function suppliesPart({ supplies, kit, cost }: Pick<KitView, "supplies" | "kit" | "cost">): Html {
+export function suppliesPart({ supplies, kit, cost }: Pick<KitViewBase, "supplies" | "kit" | "cost">): Html {
   const materials = supplies
     .filter(({ kind }) => kind === "material")
     .map(({ line, note, price }) => {

@@ -1,11 +1,14 @@
+import type { LeafPoint } from "../../core/corner/crease.ts";
+import { flapsOf } from "../../core/corner/leaf-fold.ts";
 import type { Kit } from "../../core/kit/kit.ts";
+import type { AnyPattern, CornerPattern } from "../../core/pattern/corner-pattern.ts";
 import { depthsOf, type Pattern } from "../../core/pattern/pattern.ts";
 import { formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import type { Fact } from "./figures.ts";
 
 /** What a book needs to carry this kit as it is published; on its page, and not in its packet. */
-export function bookFacts(kit: Kit, pattern: Pattern): Fact[] {
+export function bookFacts(kit: Kit, pattern: AnyPattern): Fact[] {
   const { book, fit } = pattern;
   const [before, after] = kit.fit.borderLeaves;
   const picture = fit.lastLeaf - fit.firstLeaf + 1;
@@ -24,10 +27,21 @@ export function bookFacts(kit: Kit, pattern: Pattern): Fact[] {
     {
       label: say.figureWidth(),
       value: inUnits(book.leafWidth),
-      note: say.figureWidthNote({ width: inUnits(flapReach(pattern) + kit.fit.gutterClearance) }),
+      note: pattern.corner
+        ? say.cornerFigureWidthNote({ reach: inUnits(cornerReach(pattern)) })
+        : say.figureWidthNote({ width: inUnits(flapReach(pattern) + kit.fit.gutterClearance) }),
     },
     { label: say.figureThickness(), value: inUnits(book.blockThickness), note: say.figureThicknessNote() },
   ];
+}
+
+/** How far the folded corners and leaves reach inward at most, mm. */
+function cornerReach({ leaves }: CornerPattern): number {
+  return Math.max(...leaves.flatMap(({ fold }) => flapsOf(fold).flatMap((flap) => flap.map(depthOf))));
+}
+
+function depthOf(of: number | LeafPoint): number {
+  return typeof of === "number" ? of : of.depth;
 }
 
 /** How far a flap that lies behind its leaf reaches from the fore-edge, mm. */

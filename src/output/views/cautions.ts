@@ -24,7 +24,7 @@ export function cautionsOfSteps(work: readonly WorkStep[]): string[][] {
     return [
       ...(id === "check" ? ["who"] : []),
       ...(supplies.includes("knife") ? ["blade"] : []),
-      ...(id === "fold" ? ["bench"] : []),
+      ...(id === "fold" || id === "corners" ? ["bench"] : []),
       ...(step === firstGluing ? ["glue"] : []),
       ...(step === work.at(-1) ? ["flame"] : []),
       ...(supplies.includes("cells") ? ["cell"] : []),

@@ -1,10 +1,9 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
+import { type PatternBase, pictureLeaves } from "../../core/pattern/pattern.ts";
 import type { Counts, Effort } from "../../core/plan/effort.ts";
 import { dryingOf } from "../../core/steps/work.ts";
 import type { WorkStep } from "../../core/steps/work-step.ts";
 import { toDegrees } from "../../core/units/angle.ts";
-import type { UnitSystem } from "../../core/units/length.ts";
 import { hoursText, timeText } from "../../words/hours.ts";
 import { formatByHand, formatDepth } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
@@ -26,12 +25,12 @@ export interface KitFigures {
 
 export function figuresOf(
   kit: Kit,
-  pattern: Pattern,
+  pattern: PatternBase,
   { counts, effort, work }: { readonly counts: Counts; readonly effort: Effort; readonly work: readonly WorkStep[] },
 ): KitFigures {
   const hours = hoursText(effort.minutes);
   return {
-    key: keyFacts(pattern, kit.units, {
+    key: keyFacts(pattern, kit, {
       counts,
       hours,
       timeNote: timeNote(hoursText(effort.minutes * kit.rates.first), work),
@@ -42,23 +41,34 @@ export function figuresOf(
 }
 
 function keyFacts(
-  pattern: Pattern,
-  unit: UnitSystem,
+  pattern: PatternBase,
+  { units: unit, fit: { foldStyle, corner } }: Kit,
   { counts, hours, timeNote }: { readonly counts: Counts; readonly hours: string; readonly timeNote: string },
 ): Fact[] {
   const { width, height, holdWidth } = pattern.fit;
   const pictured = pictureLeaves(pattern).length;
+  const folded = foldStyle === "corner";
   const size = say.figureSides({ width: formatDepth(width, unit), height: formatDepth(height, unit), unit });
   return [
-    { label: say.figurePicture(), value: size, note: say.figurePictureNote() },
-    { label: say.figureLevels(), value: String(pattern.levels.length), note: say.figureLevelsNote() },
+    { label: say.figurePicture(), value: size, note: folded ? say.cornerFigurePictureNote() : say.figurePictureNote() },
+    {
+      label: say.figureLevels(),
+      value: String(folded ? corner.levels.length : pattern.levels.length),
+      note: folded ? say.cornerFigureLevelsNote() : say.figureLevelsNote(),
+    },
     {
       label: say.figurePictureLeaves(),
       value: String(pictured),
       note: say.figurePictureLeavesNote({ count: counts.leaves - pictured }),
     },
-    { label: say.figureCuts(), value: String(counts.cuts), note: say.figureCutsNote(counts) },
-    { label: say.figureHoldWidth(), value: formatByHand(holdWidth, unit), note: say.figureHoldWidthNote() },
+    folded
+      ? { label: say.figureFolds(), value: String(counts.folds), note: say.figureFoldsNote(counts) }
+      : { label: say.figureCuts(), value: String(counts.cuts), note: say.figureCutsNote(counts) },
+    {
+      label: say.figureHoldWidth(),
+      value: formatByHand(holdWidth, unit),
+      note: folded ? say.cornerFigureHoldNote() : say.figureHoldWidthNote(),
+    },
     { label: say.figureTime(), value: hours, note: timeNote },
   ];
 }

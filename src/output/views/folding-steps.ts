@@ -1,6 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import type { Pocket } from "../../core/light/light.ts";
-import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
+import { type Pattern, type PatternBase, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
 import type { Counts } from "../../core/plan/effort.ts";
 import type { StepId } from "../../core/steps/work-step.ts";
@@ -38,7 +38,7 @@ export function foldingText(id: StepId, kit: Kit, pattern: Pattern, { scores, cu
     case "tack":
       return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
     case "hold":
-      return holdText(pattern, units);
+      return holdText(pattern, units, pattern.window !== undefined);
     default:
       return foldText(kit, pattern, cuts > 0);
   }
@@ -66,7 +66,7 @@ export function foldingFigure(id: StepId, kit: Kit, pattern: Pattern): Told["fig
   }
 }
 
-function checkText({ book }: Pattern, units: UnitSystem): string {
+export function checkText({ book }: PatternBase, units: UnitSystem): string {
   const { leaves, leafHeight, leafWidth, blockThickness } = book;
   return say.stepCheckText({
     leaves,
@@ -76,8 +76,8 @@ function checkText({ book }: Pattern, units: UnitSystem): string {
   });
 }
 
-function findText(pattern: Pattern): string {
-  const leaves = pictureLeaves(pattern);
+export function findText({ leaves: all }: PatternBase): string {
+  const leaves = pictureLeaves({ leaves: all });
   const last = leaves.at(-1)!;
   return say.stepFindText({ first: leafAndPage(leaves[0]!), last: leafAndPage(last), page: last.patternPage! });
 }
@@ -108,7 +108,7 @@ function notchText({ notches, floor }: Pocket, units: UnitSystem): string {
   return say.stepNotchText({ ...leaves, floor: formatOnRuler(floor, units) });
 }
 
-function holdText({ fit, window }: Pattern, units: UnitSystem): string {
+export function holdText({ fit }: PatternBase, units: UnitSystem, holder: boolean): string {
   const [width, boards] = [formatByHand(fit.holdWidth, units), formatByHand(fit.boardWidth, units)];
-  return say.stepHoldText({ width, boards, holder: window ? "yes" : "no" });
+  return say.stepHoldText({ width, boards, holder: holder ? "yes" : "no" });
 }

@@ -1,5 +1,6 @@
 import type { Kit } from "../../core/kit/kit.ts";
-import type { KitView } from "./kit-view.ts";
+import { closingOf } from "../../core/pattern/corner-pattern.ts";
+import type { KitViewBase } from "./kit-view.ts";
 
 /** A kit without what is drawn and computed of it. */
 export type KitFacts = Omit<Kit, "picture" | "motifs">;
@@ -18,13 +19,13 @@ export interface KitCard {
   readonly difficulty: string;
 }
 
-export function kitCard({ slug, kit, pattern, effort, counts, figures, difficulty }: KitView): KitCard {
+export function kitCard({ slug, kit, pattern, effort, counts, figures, difficulty }: KitViewBase): KitCard {
   const { picture: _picture, motifs: _motifs, ...facts } = kit;
   return {
     slug,
     kit: facts,
-    levels: pattern.levels.length,
-    hasLight: pattern.pocket !== undefined,
+    levels: pattern.corner ? pattern.corner.levels.length : pattern.levels.length,
+    hasLight: closingOf(pattern).pocket !== undefined,
     minutes: effort.minutes,
     leaves: counts.leaves,
     hours: figures.hours,

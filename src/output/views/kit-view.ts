@@ -3,12 +3,14 @@ import type { Doubt } from "../../core/findings/doubt.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { lazily, once } from "../../core/lazily.ts";
 import { patternAt } from "../../core/pattern/compute.ts";
-import type { Pattern } from "../../core/pattern/pattern.ts";
+import type { AnyPattern } from "../../core/pattern/corner-pattern.ts";
+import type { Pattern, PatternBase } from "../../core/pattern/pattern.ts";
 import type { PatternedKit } from "../../core/pattern/patterned-kit.ts";
 import type { Caution } from "../../core/plan/caution.ts";
 import { type Counts, countsOf, difficultyOf, type Effort, effortOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
 import { workOf } from "../../core/steps/work.ts";
+import type { WorkStep } from "../../core/steps/work-step.ts";
 import { costOf, suppliesOf } from "../../core/supplies/supplies.ts";
 import type { Supply } from "../../core/supplies/supply.ts";
 import type { LengthStyle } from "../../core/units/length.ts";
@@ -31,20 +33,17 @@ import { type DrawStep, drawStep } from "./step-drawing.ts";
 import { stepsOf } from "./steps.ts";
 import { type SupplyView, supplyView } from "./supply-view.ts";
 
-/** Everything that a kit's page shows, as text and figures ready to print. */
-export interface KitView {
+/** What a kit's page shows whichever way its leaves are made, as text and figures ready to print. */
+export interface KitViewBase {
   readonly slug: string;
   readonly kit: Kit;
-  readonly pattern: Pattern;
-  /** The pattern with marks that a ruler in the kit's units has. */
-  readonly shown: Pattern;
+  readonly pattern: AnyPattern;
+  readonly work: readonly WorkStep[];
   readonly counts: Counts;
   readonly effort: Effort;
   readonly difficulty: string;
   readonly figures: KitFigures;
   readonly preparation: Preparation;
-  /** The table's rows in the kit's own units. */
-  readonly rows: readonly Row[];
   readonly steps: readonly Step[];
   /** What the lines of the diagrams mean. */
   readonly legend: Figure;
@@ -59,11 +58,21 @@ export interface KitView {
   readonly warnings: readonly string[];
   /** What the picture holds that does not count: for the author, never on a page for readers. */
   readonly notes: readonly string[];
-  readonly tacks: TackView;
   /** Spans too short to fold, each with the level it was joined to. */
   readonly merged: readonly MergedView[];
   /** Sum of the stated prices with currency, or empty. */
   readonly cost: string;
+}
+
+/** Everything that the page of a kit shows whose leaves are cut. */
+export interface KitView extends KitViewBase {
+  readonly way: "cut";
+  readonly pattern: Pattern;
+  /** The pattern with marks that a ruler in the kit's units has. */
+  readonly shown: Pattern;
+  /** The table's rows in the kit's own units. */
+  readonly rows: readonly Row[];
+  readonly tacks: TackView;
 }
 
 export interface MergedView {
@@ -96,7 +105,9 @@ export function viewKitWith(draw: DrawStep, computed: PatternedKit, cautions: re
   const work = once(() => workOf(kit, pattern, counts));
   const supplies = once(() => suppliesOf(kit, pattern, counts).map((supply) => supplyView(supply, kit.units)));
   return lazily<KitView>({
+    way: () => "cut",
     slug: () => kit.slug,
+    work,
     kit: () => kit,
     pattern: () => pattern,
     shown: () => shown,
@@ -126,7 +137,8 @@ function marksOf({ marks, cuts, folds }: Counts): Pick<Counts, "marks" | "cuts" 
   return { marks, cuts, folds };
 }
 
-function mergedViews(kit: Kit, pattern: Pattern): MergedView[] {
+/** Spans of a pattern that were too short to fold, in words. */
+export function mergedViews(kit: Kit, pattern: Pick<PatternBase, "merged">): MergedView[] {
   return pattern.merged.map(({ leaf, from, to, level, into }) => ({
     leaf,
     place: stretch(from, to, styleFor(kit.units, kit.fit.markStep)),
@@ -143,7 +155,7 @@ function atStep(kit: Kit, pattern: Pattern, markStep: number): Pattern {
   return { ...patternAt({ ...kit, light: undefined, insert: undefined, fit }), pocket, window };
 }
 
-function costText(kit: Kit, supplies: readonly Supply[]): string {
+export function costText(kit: Kit, supplies: readonly Supply[]): string {
   const cost = costOf(supplies);
   return cost === undefined ? "" : money(cost, kit.currency);
 }

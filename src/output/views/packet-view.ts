@@ -11,14 +11,18 @@ import type { KitView } from "./kit-view.ts";
 import { type TableBlock, tableBlocks } from "./table-blocks.ts";
 import { marksPerLine, type TableSize } from "./table-setting.ts";
 
-/** What only the printed packet has. */
-export interface PacketView {
+/** What only the printed packet has, whichever way leaves are made. */
+export interface PacketSheets {
   readonly sheet: typeof SHEET;
   readonly gauges: readonly string[];
   readonly strips: readonly StripSheet[];
   readonly templates: readonly TemplateSheet[];
   /** The front in small, once for the whole packet. */
   readonly front: string;
+}
+
+/** The same of a kit that is cut. */
+export interface PacketView extends PacketSheets {
   /** The table by batches, at a size. */
   readonly table: (size: TableSize) => readonly TableBlock[];
 }

@@ -2,7 +2,8 @@ import { caliper } from "../../core/book/book.ts";
 import { leafNumber } from "../../core/book/leaf-number.ts";
 import { numberLeaves } from "../../core/book/numbering.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { type Pattern, pictureLeaves } from "../../core/pattern/pattern.ts";
+import type { AnyPattern } from "../../core/pattern/corner-pattern.ts";
+import { type Pattern, type PatternBase, type PatternLeafBase, pictureLeaves } from "../../core/pattern/pattern.ts";
 import { batchesOf } from "../../core/plan/batches.ts";
 import { type LeafRun, scoringPlan } from "../../core/plan/scoring.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../core/units/length.ts";
@@ -20,6 +21,7 @@ export interface Preparation {
   /** Why pattern page and book page differ: runs of leaves with one offset. */
   readonly offsets: readonly { readonly leaves: string; readonly text: string }[];
   readonly borders: readonly { readonly leaves: string; readonly count: number }[];
+  /** None where nothing is pressed beforehand. */
   readonly scoring: readonly ScoredLevel[];
   readonly batches: readonly BatchRow[];
   /** Thickness of one leaf. */
@@ -48,21 +50,22 @@ export interface BatchRow {
   readonly pieces: number | undefined;
 }
 
-export function preparationOf(kit: Kit, pattern: Pattern): Preparation {
-  const leaves = pictureLeaves(pattern);
+export function preparationOf(kit: Kit, pattern: AnyPattern): Preparation {
+  const all: readonly PatternLeafBase[] = pattern.leaves;
+  const leaves = pictureLeaves({ leaves: all });
   const { nameOf } = numberLeaves(pattern.book);
   const runText = (run: LeafRun): string => leafRun(run, nameOf);
   return {
     firstLeaf: leafAndPage(leaves[0]!),
     lastLeaf: leafAndPage(leaves.at(-1)!),
     lastPatternPage: leaves.at(-1)!.patternPage!,
-    offsets: offsetRuns(pattern).map(({ first, last, offset }) => ({
+    offsets: offsetRuns(leaves).map(({ first, last, offset }) => ({
       leaves: say.leafRun({ first, last }),
       text: offsetText(offset),
     })),
     borders: borderRuns(kit, pattern).map((run) => ({ leaves: runText(run), count: run.last - run.first + 1 })),
-    scoring: scoredLevels(pattern, kit.units, runText),
-    batches: batchesOf(pattern, kit.fit.batch, kit.gaugeTile).map((batch) => ({
+    scoring: pattern.corner ? [] : scoredLevels(pattern, kit.units, runText),
+    batches: batchesOf({ book: pattern.book, leaves: all }, kit.fit.batch, kit.gaugeTile).map((batch) => ({
       number: batch.number,
       from: leafAndPage(batch.first),
       to: leafAndPage(batch.last),
@@ -75,7 +78,7 @@ export function preparationOf(kit: Kit, pattern: Pattern): Preparation {
   };
 }
 
-function borderRuns({ fit: { borderLeaves } }: Kit, { fit }: Pattern): LeafRun[] {
+function borderRuns({ fit: { borderLeaves } }: Kit, { fit }: PatternBase): LeafRun[] {
   const [before, after] = borderLeaves;
   return [
     { first: leafNumber(fit.firstLeaf - before), last: leafNumber(fit.firstLeaf - 1) },
@@ -104,9 +107,9 @@ interface OffsetRun extends LeafRun {
 }
 
 /** Runs of picture leaves with one offset; unnumbered leaves stand in runs of their own. */
-function offsetRuns(pattern: Pattern): OffsetRun[] {
+function offsetRuns(leaves: readonly PatternLeafBase[]): OffsetRun[] {
   const runs: OffsetRun[] = [];
-  for (const leaf of pictureLeaves(pattern)) {
+  for (const leaf of leaves) {
     const offset = leaf.bookPage === null ? null : leaf.bookPage - leaf.patternPage!;
     const last = runs.at(-1);
     if (last && last.offset === offset) runs[runs.length - 1] = { ...last, last: leaf.leaf };

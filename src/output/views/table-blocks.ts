@@ -1,4 +1,5 @@
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
+import type { PatternLeafBase } from "../../core/pattern/pattern.ts";
 import type { Batch } from "../../core/plan/batches.ts";
 import type { MarkText, Row } from "./row.ts";
 
@@ -76,9 +77,12 @@ export function tableBlocks(
 }
 
 /** Border leaves before the first batch, the batches, border leaves after the last. */
-function parted(rows: readonly Row[], batches: readonly Batch[]): { batch: Batch | undefined; rows: Row[] }[] {
+export function parted<One extends Pick<Row, "leaf">, Leaf extends PatternLeafBase>(
+  rows: readonly One[],
+  batches: readonly Batch<Leaf>[],
+): { batch: Batch<Leaf> | undefined; rows: One[] }[] {
   const [first, last] = [batches[0], batches.at(-1)];
-  const within = (from: number, to: number): Row[] => rows.filter(({ leaf }) => leaf >= from && leaf <= to);
+  const within = (from: number, to: number): One[] => rows.filter(({ leaf }) => leaf >= from && leaf <= to);
   return [
     { batch: undefined, rows: within(0, (first?.first.leaf ?? Number.POSITIVE_INFINITY) - 1) },
     ...batches.map((batch) => ({ batch, rows: within(batch.first.leaf, batch.last.leaf) })),

@@ -4,6 +4,7 @@ import type { View } from "./view.ts";
 export const VIEWS: readonly { readonly address: RegExp; readonly load: () => Promise<View> }[] = [
   { address: /^\/$/, load: async () => (await import("./list-view.ts")).listView },
   { address: /^\/kits\/([^/]+)$/, load: async () => (await import("./table/table-view.ts")).tableView },
+  { address: /^\/classes\/([^/]+)$/, load: async () => (await import("./seats/seats-view.ts")).seatsView },
   { address: /^\/new$/, load: async () => (await import("./new-view.ts")).newView },
 ];
 

@@ -2,10 +2,11 @@ import type { Failure } from "../../core/findings/failure.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { AnyKitView } from "../../output/views/any-kit-view.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import type { loadScript } from "../shared/load-script.ts";
 import { fetchedStep, fetchStepDrawings } from "../shared/step-drawings.ts";
+import { needWay } from "./corner-way.ts";
 import { fitted, viewOf } from "./fitted.ts";
 import { fileText } from "./give-file.ts";
 import { renderPart } from "./render.ts";
@@ -44,7 +45,7 @@ export class FitMaker {
   readonly #data: KitData;
   readonly #load: typeof loadScript;
   /** The last book that was made whole. */
-  #view: KitView | undefined;
+  #view: AnyKitView | undefined;
 
   /** `load` fetches scripts where this works. */
   constructor(data: KitData, load: typeof loadScript) {
@@ -52,8 +53,10 @@ export class FitMaker {
     this.#load = load;
   }
 
-  fit({ refit, units, parts, quick }: FitAsk): FitMade {
+  /** @throws LoadError */
+  async fit({ refit, units, parts, quick }: FitAsk): Promise<FitMade> {
     const data = this.#in(units);
+    await this.#needWay(refit);
     const result = fitted(data, refit, quick);
     if (!quick) this.#view = "view" in result ? result.view : undefined;
     if ("failure" in result) return { failure: result.failure, offers: result.offers };
@@ -79,8 +82,13 @@ export class FitMaker {
   /** The front of another book, as a picture. @throws LoadError */
   async front({ refit, units }: AskedBook): Promise<string | undefined> {
     const data = this.#in(units);
+    await this.#needWay(refit);
     const result = viewOf(data, refitKit(data.kit, refit), fetchedStep);
     return "view" in result ? fileText("front.svg", result.view, this.#load) : undefined;
+  }
+
+  #needWay(refit: Refit): Promise<void> {
+    return needWay(refitKit(this.#data.kit, refit), "../../", this.#load);
   }
 
   #in(units: UnitSystem | undefined): KitData {

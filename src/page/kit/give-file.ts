@@ -1,4 +1,4 @@
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { AnyKitView } from "../../output/views/any-kit-view.ts";
 import { loadScript } from "../shared/load-script.ts";
 import { offerFile } from "../shared/offer-file.ts";
 import type { fittedFile } from "./files.ts";
@@ -15,7 +15,8 @@ export function isFitted(address: string): boolean {
 }
 
 /** The text of a file of the kit for the reader's own book; undefined for another address. @throws LoadError where its script cannot be loaded */
-export async function fileText(address: string, view: KitView, load = loadScript): Promise<string | undefined> {
+export async function fileText(address: string, view: AnyKitView, load = loadScript): Promise<string | undefined> {
+  if (view.way === "corner") return self.leaflightCorner!.file(address, view);
   if (!self.leaflightFile) await load("../../assets/scripts/files.js", "file-maker");
   return self.leaflightFile?.(address, view);
 }

@@ -1,3 +1,4 @@
+import { isCutKit } from "../../core/kit/cut-kit.ts";
 import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
 import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
@@ -259,11 +260,17 @@ class RefitPage {
     const refit = this.#refit;
     this.#shown = refit;
     this.#ahead = false;
-    showOwnBook(() => {
-      const result = viewOf(data, refitKit(data.kit, refit), fetchedStep);
-      if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
-      return result.view;
-    });
+    const kit = refitKit(data.kit, refit);
+    const byCorners = !isCutKit(kit);
+    // There is no view from all sides and no page to work along where corners are folded.
+    document.querySelector("main")?.classList.toggle("by-corners", byCorners);
+    if (!byCorners)
+      showOwnBook(() => {
+        const result = viewOf(data, kit, fetchedStep);
+        if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
+        if (result.view.way !== "cut") throw new Error("a kit that is cut was folded by corners");
+        return result.view;
+      });
     carryBook(toAddress({ ...refit, ...(this.#units && { units: this.#units }) }));
   }
 

@@ -8,6 +8,7 @@ import { drawStep } from "../../output/views/step-drawing.ts";
 import { ignoredText } from "../../words/fields.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
+import { needWay } from "../kit/corner-way.ts";
 import { viewOf } from "../kit/fitted.ts";
 import { loadKitData } from "../shared/kit-data.ts";
 import { loadScript } from "../shared/load-script.ts";
@@ -24,19 +25,25 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const { refit, ignored } = fromAddress(new URLSearchParams(location.search), data.kit);
   for (const one of ignored) tell(bar, ignoredText(one, data.kit));
   if (Object.keys(refit).length === 0) return;
+  const kit = refitKit(data.kit, refit);
+  await needWay(kit, "../../../");
   await loadScript("../../../assets/scripts/files.js", "file-maker");
-  const result = viewOf(data, refitKit(data.kit, refit), drawStep);
+  const result = viewOf(data, kit, drawStep);
   if ("failure" in result) {
     target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
     return;
   }
-  const view = withPacket(result.view);
+  const { view } = result;
   // With thousands of leaves each of these takes a while: between them the page answers.
   await pause();
-  const sheets = String(PACKET_PAGES[name](view));
+  const sheets =
+    view.way === "corner" ? self.leaflightCorner!.packet(name, view) : String(PACKET_PAGES[name](withPacket(view)));
   await pause();
   target.innerHTML = sheets;
-  const svg = window.leaflightFile!(view.pattern.pocket ? "front-lit.svg" : "front.svg", view)!;
+  const svg =
+    view.way === "corner"
+      ? self.leaflightCorner!.file("front.svg", view)!
+      : window.leaflightFile!(view.pattern.pocket ? "front-lit.svg" : "front.svg", view)!;
   for (const image of target.querySelectorAll<HTMLImageElement>(".cover-picture"))
     image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
   const paper = bar?.querySelector("select");

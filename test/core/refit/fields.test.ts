@@ -56,7 +56,7 @@ describe("fieldsOf(kit)", () => {
       { name: "depth0", level: 1, ...depth },
       { name: "depth1", level: 2, ...depth },
       { name: "depth2", level: 3, ...depth },
-      { name: "foldStyle", key: "foldStyle", group: "fold", form: "choice", options: ["single", "stepped"] },
+      { name: "foldStyle", key: "foldStyle", group: "fold", form: "choice", options: ["single", "stepped", "corner"] },
       { name: "markStep", key: "markStep", ...length, least: 0.1, most: 5 },
       { name: "lightDiameter", key: "lightDiameter", group: "light", form: "length", least: 5, most: 150 },
       { name: "lightHeight", key: "lightHeight", group: "light", form: "length", least: 5, most: 300 },

@@ -10,6 +10,7 @@ import {
   roundTo,
   stepFor,
   tidy,
+  toDecimals,
 } from "../../../src/core/units/length.ts";
 import {
   formatDepth,
@@ -279,5 +280,46 @@ describe("sayLength(mm, units, bound, decimals)", () => {
     [46.04, "in", undefined, 1, "1 13/16 in"],
   ] as const)("writes %f in %s, bound %s", (mm, units, bound, decimals, text) => {
     expect(sayLength(mm, units, bound, decimals)).toBe(text);
+  });
+});
+
+// ECMAScript, Number.prototype.toFixed: the nearest decimal, of two equally near ones the greater, for negative numbers likewise.
+describe("toDecimals(value, decimals)", () => {
+  const byText = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;
+
+  it.each([
+    [1.005, 2, 1],
+    [-1.005, 2, -1],
+    [2.5, 0, 3],
+    [-2.5, 0, -3],
+    [1.45, 1, 1.4],
+    [-0.001, 2, 0],
+    [8.345, 2, 8.35],
+    [0.125, 2, 0.13],
+    [-0.125, 2, -0.13],
+    [4e15, 2, 4e15],
+  ])("of %f to %i is %f", (value, decimals, expected) => {
+    expect(toDecimals(value, decimals)).toBe(expected);
+    expect(byText(value, decimals)).toBe(expected);
+  });
+
+  it("is what a text with so many decimals says", () => {
+    const decimals = fc.integer({ min: 0, max: 6 });
+    fc.assert(
+      fc.property(fc.double({ min: -1e10, max: 1e10, noNaN: true }), decimals, (value, count) => {
+        expect(toDecimals(value, count)).toBe(byText(value, count));
+      }),
+    );
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -1e7, max: 1e7 }),
+        fc.integer({ min: -9, max: 9 }),
+        decimals,
+        (half, ulps, count) => {
+          const near = ((2 * half + 1) / 2 / 10 ** count) * (1 + ulps * Number.EPSILON);
+          expect(toDecimals(near, count)).toBe(byText(near, count));
+        },
+      ),
+    );
   });
 });

@@ -54,12 +54,21 @@ export function inFolder<T>(use: (base: string) => T): T {
 
 /** Reads a kit that is made of front matter and a picture. */
 export function readMadeKit(frontMatter: object, svg: string, slug = "made"): PatternedKit {
+  return inMadeFolder(frontMatter, svg, slug, readKit);
+}
+
+/** The same as it is stated, before its pattern. */
+export function statedMadeKit(frontMatter: object, svg: string): Kit {
+  return inMadeFolder(frontMatter, svg, "made", (folder, base) => readStated(folder, base, []).kit);
+}
+
+function inMadeFolder<T>(frontMatter: object, svg: string, slug: string, read: (folder: string, base: string) => T): T {
   return inFolder((base) => {
     const folder = join(base, slug);
     mkdirSync(folder, { recursive: true });
     writeFileSync(join(folder, "index.md"), `---\n${stringify(frontMatter)}---\nA kit for tests.\n`);
     writeFileSync(join(folder, "picture.svg"), svg);
-    return readKit(folder, base);
+    return read(folder, base);
   });
 }
 

@@ -1,8 +1,10 @@
 import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
+import { depthAt } from "../../../core/corner/leaf-fold.ts";
 import { leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
+import type { AnyPattern } from "../../../core/pattern/corner-pattern.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
-import type { Pattern } from "../../../core/pattern/pattern.ts";
+import type { PatternBase } from "../../../core/pattern/pattern.ts";
 import { linePath, ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 import { depthOf } from "./example-leaf.ts";
@@ -25,7 +27,7 @@ export interface FanFromAbove {
 
 /** `middle` is where the middle of the spine stands. The leaves are as they stand at a `height` from the head, and `cut` back there. */
 export function fanFromAbove(
-  pattern: Pattern,
+  pattern: AnyPattern,
   middle: At,
   scale: number,
   height = 0,
@@ -34,12 +36,9 @@ export function fanFromAbove(
   const { book, fit } = pattern;
   const fan = fanOf(pattern);
   const place = ({ x, z }: { x: number; z: number }): At => [middle[0] + x * scale, middle[1] + z * scale];
-  const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
+  const folded = depthsAt(pattern, height);
   const notches = new Map(cut.map((notch) => [notch.leaf, notch.depth]));
-  const depthOfLeaf = (leaf: LeafNumber): number => {
-    const span = folded.get(leaf)?.spans.find(({ from, to }) => height >= from && height < to);
-    return Math.max(span ? depthOf(pattern, span.level) : 0, notches.get(leaf) ?? 0);
-  };
+  const depthOfLeaf = (leaf: LeafNumber): number => Math.max(folded.get(leaf) ?? 0, notches.get(leaf) ?? 0);
   const tipOf = (leaf: LeafNumber): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
   const lineOf = (leaf: LeafNumber): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
   const every = Math.max(1, Math.round(book.leaves / DRAWN));
@@ -57,9 +56,20 @@ export function fanFromAbove(
   };
 }
 
+/** How deep each folded leaf is folded at a height. */
+function depthsAt(pattern: AnyPattern, height: number): ReadonlyMap<LeafNumber, number> {
+  if (pattern.corner) return new Map(pattern.leaves.map(({ leaf, fold }) => [leaf, depthAt(fold, height)]));
+  return new Map(
+    pattern.leaves.map(({ leaf, spans }) => {
+      const span = spans.find(({ from, to }) => height >= from && height < to);
+      return [leaf, span ? depthOf(pattern, span.level) : 0];
+    }),
+  );
+}
+
 /** A board stands beyond the outermost leaf at half the opening. */
 function boardOf(
-  pattern: Pattern,
+  pattern: PatternBase,
   side: -1 | 1,
   place: (at: { x: number; z: number }) => At,
 ): { svg: string; edge: At } {

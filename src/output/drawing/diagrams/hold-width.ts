@@ -1,5 +1,5 @@
 import type { Kit } from "../../../core/kit/kit.ts";
-import type { Pattern } from "../../../core/pattern/pattern.ts";
+import type { AnyPattern } from "../../../core/pattern/corner-pattern.ts";
 import { toDegrees } from "../../../core/units/angle.ts";
 import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
@@ -11,7 +11,7 @@ import { type At, diagram, TEXT, THIN } from "./ink.ts";
 import { type Pen, penFor } from "./pen.ts";
 
 /** The opened book from above: hold width between the first and last picture leaf's folded edges, and the width at the boards. */
-export function holdWidth(kit: Kit, pattern: Pattern): Figure {
+export function holdWidth(kit: Kit, pattern: AnyPattern): Figure {
   const { fit, book } = pattern;
   const width = formatByHand(fit.holdWidth, kit.units);
   const boardWidth = formatByHand(fit.boardWidth, kit.units);

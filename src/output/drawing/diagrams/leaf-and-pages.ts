@@ -1,7 +1,7 @@
 import { type LeafNumber, leafNumber } from "../../../core/book/leaf-number.ts";
 import { type LeafName, numberLeaves } from "../../../core/book/numbering.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
-import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
+import { type PatternBase, type PatternLeafBase, pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { leafName } from "../../../words/leaves.ts";
 import * as say from "../../../words/messages.ts";
 import type { Figure } from "../figure.ts";
@@ -10,7 +10,7 @@ import { penFor } from "./pen.ts";
 import { EMPTY, PAGE, type PageLines, SPREAD, spread } from "./spread.ts";
 
 /** One leaf is two pages: the first picture leaf before and after it is turned, with its printed numbers and pattern page 1. */
-export function leafAndPages(kit: Kit, pattern: Pattern): Figure {
+export function leafAndPages(kit: Kit, pattern: Pick<PatternBase, "leaves">): Figure {
   const first = pictureLeaves(pattern)[0]!;
   const { leaf } = first;
   const { nameOf } = numberLeaves(kit.book);
@@ -41,13 +41,13 @@ function printedPages(name: LeafName): [string, string] {
   return name.kind === "numbered" ? [page(name.recto), page(name.verso)] : [page(null), page(null)];
 }
 
-function labelOf({ leaf, name }: PatternLeaf, front: string, back: string): string {
+function labelOf({ leaf, name }: PatternLeafBase, front: string, back: string): string {
   return name.kind === "numbered"
     ? say.drawPages({ leaf, front, back })
     : say.drawPagesUnnumbered({ leaf, name: leafName(name) });
 }
 
-function sheetText({ leaf, name }: PatternLeaf, front: string, back: string): string {
+function sheetText({ leaf, name }: PatternLeafBase, front: string, back: string): string {
   return name.kind === "numbered" ? say.drawPagesSheet({ leaf, front, back }) : say.drawPagesSheetUnnumbered({ leaf });
 }
 

@@ -1,7 +1,7 @@
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Notch } from "../../../core/light/light.ts";
 import { notchMarks } from "../../../core/light/notch-marks.ts";
-import type { Pattern, PatternLeaf } from "../../../core/pattern/pattern.ts";
+import type { Pattern, PatternLeaf, PatternLeafBase } from "../../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../../core/plan/bench.ts";
 import { type LengthStyle, stepFor } from "../../../core/units/length.ts";
 import { leafName } from "../../../words/leaves.ts";
@@ -10,7 +10,7 @@ import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 
 /** `Leaf 73, p. 137, pattern page 121`. */
-export function leafTitle({ leaf, name, patternPage }: PatternLeaf): string {
+export function leafTitle({ leaf, name, patternPage }: PatternLeafBase): string {
   const title = { leaf, patternPage: patternPage ?? "" };
   return name.kind === "numbered"
     ? say.drawLeafTitle({ ...title, page: name.recto })

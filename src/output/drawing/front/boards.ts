@@ -1,5 +1,5 @@
 import type { Fan } from "../../../core/fan/fan.ts";
-import type { Pattern } from "../../../core/pattern/pattern.ts";
+import type { PatternBase } from "../../../core/pattern/pattern.ts";
 import { tag } from "../svg-text.ts";
 import { inMood, type Mood } from "./tone.ts";
 
@@ -13,7 +13,7 @@ const CLOTHS = [
 ] as const;
 
 /** Both boards behind the leaves, with a light and a dark edge. */
-export function boards(pattern: Pattern, fan: Fan, slug: string, mood: Mood): string {
+export function boards(pattern: PatternBase, fan: Fan, slug: string, mood: Mood): string {
   const { book } = pattern;
   const half = book.blockThickness / 2 + book.boardThickness;
   const tip = half + (book.leafWidth + book.square) * Math.sin(Math.min(fan.opening, Math.PI) / 2);

@@ -1,5 +1,5 @@
 import { fanOf } from "../../../core/pattern/fan-of.ts";
-import type { Pattern } from "../../../core/pattern/pattern.ts";
+import type { Pattern, PatternBase } from "../../../core/pattern/pattern.ts";
 import * as say from "../../../words/messages.ts";
 import { escapeXml } from "../../xml.ts";
 import { num } from "../svg-text.ts";
@@ -19,20 +19,25 @@ export interface FrontOptions {
  * behind it that a deeper neighbour leaves open, notches, the boards; `over` all that is what else there is. Units of the
  * drawing are mm; x as in the fan, y from the head.
  */
-export function bookPicture(pattern: Pattern, { slug, title, mood }: FrontOptions, over = ""): string {
-  const fan = fanOf(pattern);
-  const { book, fit, levels, leaves } = pattern;
+export function bookPicture(pattern: Pattern, options: FrontOptions, over = ""): string {
+  const { title, mood } = options;
+  const { levels, leaves } = pattern;
+  const words = say.drawFront({ title, mood, levels: levels.length, leaves: leaves.length });
+  return openedBook(pattern, words, options, openBook(pattern, fanOf(pattern), mood) + over);
+}
+
+/** The opened book with what is drawn before its boards; `words` is what it shows. */
+export function openedBook(pattern: PatternBase, words: string, { slug, mood }: FrontOptions, drawn: string): string {
+  const { book, fit } = pattern;
   const reach = fit.boardWidth / 2 + 3;
   const margin = book.square + 4;
   const height = book.leafHeight + 2 * margin;
-  const words = say.drawFront({ title, mood, levels: levels.length, leaves: leaves.length });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${num(2 * reach)}mm" height="${num(height)}mm" viewBox="${num(-reach)} ${num(-margin)} ${num(2 * reach)} ${num(height)}" role="img">`,
     `<title>${escapeXml(words)}</title>`,
     DEFINITIONS,
-    boards(pattern, fan, slug, mood),
-    openBook(pattern, fan, mood),
-    over,
+    boards(pattern, fanOf(pattern), slug, mood),
+    drawn,
     "</svg>\n",
   ].join("");
 }

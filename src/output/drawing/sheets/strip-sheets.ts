@@ -1,5 +1,5 @@
 import type { Kit } from "../../../core/kit/kit.ts";
-import type { Pattern, PatternLeaf } from "../../../core/pattern/pattern.ts";
+import type { Pattern, PatternBase, PatternLeaf, PatternLeafBase } from "../../../core/pattern/pattern.ts";
 import type { Batch } from "../../../core/plan/batches.ts";
 import { type LengthStyle, roundTo } from "../../../core/units/length.ts";
 import { formatLength } from "../../../words/lengths.ts";
@@ -17,18 +17,29 @@ export interface StripSheet {
   readonly drawing: string;
   /** Numbers of the batches whose strips these are. */
   readonly batches: { readonly first: number; readonly last: number };
-  readonly first: PatternLeaf;
-  readonly last: PatternLeaf;
+  readonly first: PatternLeafBase;
+  readonly last: PatternLeafBase;
   readonly part: StripPart;
   readonly partNumber: number;
   readonly parts: number;
 }
 
 /** Strips that are printed on one sheet: of a batch, of several small ones, or some of a large one. */
-interface SheetLeaves {
+interface SheetLeaves<Leaf> {
   readonly first: number;
   readonly last: number;
-  readonly leaves: readonly PatternLeaf[];
+  readonly leaves: readonly Leaf[];
+}
+
+/** How a way of folding marks its leaves. */
+export interface StripWay<Leaf> {
+  readonly hasMarks: (leaf: Leaf) => boolean;
+  /** Heights of its marks from the head, mm. */
+  readonly marksOf: (leaf: Leaf) => readonly number[];
+  /** One strip with its left side at x. */
+  readonly draw: (leaf: Leaf, x: number, part: StripPart, style: LengthStyle) => string;
+  /** What its strips show, in words. */
+  readonly key: string;
 }
 
 /**
@@ -36,12 +47,30 @@ interface SheetLeaves {
  * are folded whole need none. Where the marks reach further than the sheet, the strips come in parts that overlap.
  */
 export function stripSheets(kit: Kit, pattern: Pattern, batches: readonly Batch[]): StripSheet[] {
+  return layStrips(kit, pattern, batches, {
+    hasMarks: (leaf) => hasMarks(leaf, pattern),
+    marksOf: ({ cuts }) => cuts.map(({ at }) => at),
+    draw: (leaf, x, part, style) => strip(leaf, x, part, pattern, style),
+    key: say.drawStripKey({ style: pattern.fit.foldStyle }),
+  });
+}
+
+/** The same for any way of folding. */
+export function layStrips<Leaf extends PatternLeafBase>(
+  kit: Kit,
+  pattern: Pick<PatternBase, "book"> & { readonly leaves: readonly Leaf[] },
+  batches: readonly Batch<Leaf>[],
+  way: StripWay<Leaf>,
+): StripSheet[] {
   const style: LengthStyle = { units: kit.units, step: kit.fit.markStep };
-  const parts = stripParts(pattern);
+  const parts = stripParts(
+    pattern.book.leafHeight,
+    pattern.leaves.flatMap((leaf) => way.marksOf(leaf)),
+  );
   return parts.flatMap((part, p) =>
-    sheetsOf(pattern, batches).map(({ first, last, leaves }) => {
-      const strips = leaves.map((leaf, n) => strip(leaf, BAR_ROOM.left + 4 + n * STRIP, part, pattern, style));
-      const drawing = heading(style, part, pattern) + strips.join("") + calibration(kit.units);
+    sheetsOf(pattern.leaves, batches, way).map(({ first, last, leaves }) => {
+      const strips = leaves.map((leaf, n) => way.draw(leaf, BAR_ROOM.left + 4 + n * STRIP, part, style));
+      const drawing = heading(style, part, way.key) + strips.join("") + calibration(kit.units);
       const ends = { first: leaves[0]!, last: leaves.at(-1)! };
       return { drawing, batches: { first, last }, ...ends, part, partNumber: p + 1, parts: parts.length };
     }),
@@ -49,19 +78,21 @@ export function stripSheets(kit: Kit, pattern: Pattern, batches: readonly Batch[
 }
 
 /** A sheet for each batch, where that takes no more paper than filling sheets: small batches share one, large ones are spread. */
-function sheetsOf(pattern: Pattern, batches: readonly Batch[]): SheetLeaves[] {
+function sheetsOf<Leaf extends PatternLeafBase>(
+  all: readonly Leaf[],
+  batches: readonly Batch<Leaf>[],
+  way: StripWay<Leaf>,
+): SheetLeaves<Leaf>[] {
   const most = Math.floor((SHEET.width - BAR_ROOM.left - 5) / STRIP);
   const marked = batches
     .map(({ number, first, last }) => ({
       first: number,
       last: number,
-      leaves: pattern.leaves
-        .filter(({ leaf }) => leaf >= first.leaf && leaf <= last.leaf)
-        .filter((one) => hasMarks(one, pattern)),
+      leaves: all.filter(({ leaf }) => leaf >= first.leaf && leaf <= last.leaf).filter(way.hasMarks),
     }))
     .filter(({ leaves }) => leaves.length > 0);
   const filled = spread(joined(marked), most);
-  const aligned: SheetLeaves[] = [];
+  const aligned: SheetLeaves<Leaf>[] = [];
   for (const batch of marked) {
     const before = aligned.at(-1);
     const both = before && joined([before, batch]);
@@ -72,14 +103,14 @@ function sheetsOf(pattern: Pattern, batches: readonly Batch[]): SheetLeaves[] {
 }
 
 /** Evenly over as few sheets as it takes. */
-function spread(all: SheetLeaves, most: number): SheetLeaves[] {
+function spread<Leaf>(all: SheetLeaves<Leaf>, most: number): SheetLeaves<Leaf>[] {
   const { length } = all.leaves;
   const sheets = Math.ceil(length / most);
   const at = (i: number): number => Math.round((i * length) / sheets);
   return Array.from({ length: sheets }, (_, i) => ({ ...all, leaves: all.leaves.slice(at(i), at(i + 1)) }));
 }
 
-function joined(parts: readonly SheetLeaves[]): SheetLeaves {
+function joined<Leaf>(parts: readonly SheetLeaves<Leaf>[]): SheetLeaves<Leaf> {
   return {
     first: parts[0]?.first ?? 0,
     last: parts.at(-1)?.last ?? 0,
@@ -88,7 +119,7 @@ function joined(parts: readonly SheetLeaves[]): SheetLeaves {
 }
 
 /** The batches that a sheet's leaves are of. */
-function named(sheet: SheetLeaves, batches: readonly SheetLeaves[]): SheetLeaves {
+function named<Leaf>(sheet: SheetLeaves<Leaf>, batches: readonly SheetLeaves<Leaf>[]): SheetLeaves<Leaf> {
   const own = batches.filter(({ leaves }) => leaves.some((leaf) => sheet.leaves.includes(leaf)));
   return { ...joined(own), leaves: sheet.leaves };
 }
@@ -98,10 +129,9 @@ function hasMarks({ leaf, cuts }: PatternLeaf, { pocket }: Pattern): boolean {
 }
 
 /** One part where the marks fit on the sheet, otherwise as many as it takes. */
-function stripParts(pattern: Pattern): StripPart[] {
+function stripParts(leafHeight: number, marks: readonly number[]): StripPart[] {
   const room = SHEET.height - BAR_ROOM.foot - TITLE - TAB - 1;
-  const lastMark = Math.max(0, ...pattern.leaves.flatMap((leaf) => leaf.cuts.map((cut) => cut.at)));
-  const end = Math.min(pattern.book.leafHeight, lastMark + 8);
+  const end = Math.min(leafHeight, Math.max(0, ...marks) + 8);
   const parts: StripPart[] = [];
   for (let from = 0; parts.length === 0 || parts.at(-1)!.to < end; from += roundTo(room - OVERLAP, 10)) {
     parts.push({ from, to: Math.min(from + room, end) });
@@ -109,9 +139,8 @@ function stripParts(pattern: Pattern): StripPart[] {
   return parts;
 }
 
-function heading(style: LengthStyle, { from }: StripPart, { fit }: Pattern): string {
+function heading(style: LengthStyle, { from }: StripPart, key: string): string {
   const place = from === 0 ? say.drawStripFirst() : say.drawStripNext({ from: formatLength(from, style) });
-  const key = say.drawStripKey({ style: fit.foldStyle });
   const room = SHEET.width - BAR_ROOM.left - 4;
   const line = (y: number, words: string, size: number): string =>
     text(BAR_ROOM.left + 4, y, words, lettersWithin(room, words, size));

@@ -1,6 +1,6 @@
 import type { Notch } from "../../../core/light/light.ts";
 import { notchMarks } from "../../../core/light/notch-marks.ts";
-import type { Pattern, PatternLeaf } from "../../../core/pattern/pattern.ts";
+import type { Pattern, PatternLeaf, PatternLeafBase } from "../../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../../core/plan/bench.ts";
 import type { Span } from "../../../core/spans/span.ts";
 import type { LengthStyle } from "../../../core/units/length.ts";
@@ -83,7 +83,7 @@ function stripTone(level: number, levels: number): string {
 }
 
 /** The strip to cut out, and the line at which its tab is folded. */
-function outline(x: number, part: StripPart): string {
+export function outline(x: number, part: StripPart): string {
   return [
     tag("path", {
       d: boxPath(x, TITLE, STRIP, TAB + part.to - part.from),
@@ -99,7 +99,7 @@ function outline(x: number, part: StripPart): string {
 }
 
 /** Leaf, book page and pattern page on the tab. */
-function names({ leaf, bookPage, patternPage }: PatternLeaf, middle: number): string[] {
+export function names({ leaf, bookPage, patternPage }: PatternLeafBase, middle: number): string[] {
   const page = bookPage === null ? say.drawStripNoPage() : say.leafPage({ page: bookPage });
   const small = { "font-size": SMALL, "text-anchor": "middle" };
   return [
@@ -110,7 +110,11 @@ function names({ leaf, bookPage, patternPage }: PatternLeaf, middle: number): st
 }
 
 function mark(cut: string, x: number, y: number, foot: number): string {
-  const words = `›${cut}`;
+  return markLine(`›${cut}`, x, y, foot);
+}
+
+/** A mark over the strip's width, with words whose baseline is at `foot`. */
+export function markLine(words: string, x: number, y: number, foot: number): string {
   const narrower = words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {};
   return (
     tag("path", { d: levelPath([x, y], STRIP, 3), stroke: "#000", "stroke-width": 0.25 }) +

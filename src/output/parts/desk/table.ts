@@ -38,7 +38,7 @@ ${thing("door", html`<div class="door-view" data-door-view></div>${slot("door")}
 </div>
 </div>
 <p class="table-keys">${say.deskKitKeys()}</p>
-${difference()}
+${differenceDialog()}
 </div>`;
 }
 
@@ -99,7 +99,8 @@ function piece(): Html {
 <div class="piece-round" data-round hidden></div>`;
 }
 
-function difference(): Html {
+/** The dialog that shows what will be written. */
+export function differenceDialog(): Html {
   return html`<dialog class="difference" data-difference aria-labelledby="difference-title">
 <h2 id="difference-title">${say.deskKitDifference()}</h2>
 <p data-difference-lede></p>

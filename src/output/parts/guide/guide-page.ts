@@ -2,7 +2,7 @@ import type { GuideFigure, GuidePage } from "../../../core/guide/guide-page.ts";
 import type { Reference, ReferenceName } from "../../../core/guide/reference.ts";
 import { language } from "../../../words/language.ts";
 import * as say from "../../../words/messages.ts";
-import type { KitView } from "../../views/kit-view.ts";
+import type { KitViewBase } from "../../views/kit-view.ts";
 import type { LinkTo } from "../cards.ts";
 import { guideAddress } from "../guide-address.ts";
 import { type Html, html, type Markup, raw } from "../markup.ts";
@@ -18,7 +18,7 @@ export interface GuidePageView {
   readonly guide: readonly GuidePage[];
   readonly reference: (name: ReferenceName) => Reference;
   /** A kit whose drawings are shown; undefined where the site has none. */
-  readonly kit: KitView | undefined;
+  readonly kit: KitViewBase | undefined;
   readonly link: LinkTo;
 }
 
@@ -74,7 +74,7 @@ function referencePassage(name: ReferenceName, reference: Reference, level: Head
 }
 
 /** A drawing of a kit; nothing where the site has no kit, or this one no such drawing. */
-function figurePassage(name: GuideFigure, kit: KitView | undefined): Passage {
+function figurePassage(name: GuideFigure, kit: KitViewBase | undefined): Passage {
   const figure = kit && { measure: kit.measuring, leaf: kit.reading[0] }[name];
   const body = html`${figure && html`<figure>${raw(figure.svg)}<figcaption>${say.guideFigure({ kit: kit.kit.title })}</figcaption></figure>`}`;
   return { body, contents: [] };

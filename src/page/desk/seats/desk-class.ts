@@ -1,6 +1,6 @@
 import { OF_A_BOOK } from "../../../core/refit/refit.ts";
 import { cellValue, keyOfColumn, pathOfColumn } from "../../../input/class/seat-cells.ts";
-import type { Edit } from "../../../input/desk/edit.ts";
+import { type Edit, editText } from "../../../input/desk/edit.ts";
 import { frontValue } from "../../../input/desk/front-value.ts";
 import type { DeskText } from "../../../input/desk/protocol.ts";
 import { isYamlMap, valueIn, withValue, type YamlValue } from "../../../input/desk/yaml-value.ts";
@@ -23,7 +23,7 @@ export interface CellChange {
 export class DeskClass {
   readonly matter: Draft;
   readonly table: Draft | undefined;
-  readonly #with: Pick<ClassTexts, "taken" | "kits">;
+  #with: Pick<ClassTexts, "taken" | "kits">;
   readonly #changed: () => void;
   /** What was done, each as the steps that it took in the drafts; those behind `#done` can be done again. */
   #deeds: (readonly Taken[])[] = [];
@@ -32,12 +32,12 @@ export class DeskClass {
 
   constructor(
     texts: { readonly matter: DeskText; readonly table: DeskText | undefined },
-    others: Pick<ClassTexts, "taken" | "kits">,
+    { taken, kits }: Pick<ClassTexts, "taken" | "kits">,
     changed: () => void,
   ) {
     this.matter = new Draft(texts.matter);
     this.table = texts.table && new Draft(texts.table);
-    this.#with = others;
+    this.#with = { taken, kits };
     this.#changed = changed;
     this.#grid = this.#read();
   }
@@ -79,6 +79,20 @@ export class DeskClass {
     this.#show();
   }
 
+  /** The row of a cell as it would be with another text in it; nothing is changed. */
+  preview(change: CellChange & { readonly row: number }): GridRow | undefined {
+    const { edits, cells } = this.#places([change]);
+    const { matter, table } = this;
+    const grid = readGrid({
+      file: matter.file,
+      text: editText(matter.text, edits) ?? matter.text,
+      table: table && { file: table.file, text: editDelimited(table.file, table.text, cells) },
+      ...this.#with,
+    });
+    const { number } = this.#grid.rows[change.row] ?? {};
+    return change.column === "seat" ? grid.rows[change.row] : grid.rows.find((row) => row.number === number);
+  }
+
   undo(): void {
     if (!this.canUndo) return;
     this.#done -= 1;
@@ -109,6 +123,12 @@ export class DeskClass {
   decide(draft: Draft, what: "keep" | "take" | "merge"): void {
     draft.decide(what);
     if (what !== "keep") this.#forget();
+    this.#show();
+  }
+
+  /** Kits of the site are others now. */
+  takeKits(kits: ClassTexts["kits"]): void {
+    this.#with = { ...this.#with, kits };
     this.#show();
   }
 

@@ -1,0 +1,103 @@
+import { isTurned } from "../../../core/corner/crease.ts";
+import type { Kit } from "../../../core/kit/kit.ts";
+import { type CornerPattern, creasesIn } from "../../../core/pattern/corner-pattern.ts";
+import { formatSize } from "../../../words/lengths.ts";
+import * as say from "../../../words/messages.ts";
+import { boxPath, ringPath } from "../path.ts";
+import { BAR_ROOM, calibration, SHEET } from "../sheets/true-scale.ts";
+import { num, tag, text } from "../svg-text.ts";
+import { lettersWithin } from "../words-width.ts";
+
+const LEFT = BAR_ROOM.left + 6;
+const TOP = 20;
+const GAP = 6;
+
+/** The straight side that lies along the fore-edge, and the least slanted side, mm: what a hand holds still (common practice, no source). */
+const STRAIGHT = 60;
+const LEAST = 40;
+
+/** Room for what is cut out of a sheet. */
+const ROOM = { width: SHEET.width - LEFT, height: SHEET.height - BAR_ROOM.foot - TOP - 12 };
+
+const OUTLINE = { fill: "none", stroke: "#000", "stroke-width": 0.35 };
+
+/**
+ * What is cut out to fold by, at true scale: the corner gauge, whose straight side goes along the fore-edge with its point at a
+ * mark, so that its slanted side is the crease of 45°; and the card that whole leaves are folded over, as wide as their fold is
+ * from the fore-edge. On a second sheet where the first has no room.
+ */
+export function cornerGaugeSheets(kit: Kit, pattern: CornerPattern): string[] {
+  const wide = gaugeWidth(pattern);
+  const { emptyDepth } = pattern.corner;
+  const beside = LEFT + wide + GAP;
+  const gauge = gaugeAt(wide);
+  const lines = [say.drawCornerGaugeMake(), say.drawCornerGaugeUse(), say.drawCornerGaugeTurn()].map(headLine).join("");
+  const card = (x: number): string => (emptyDepth === undefined ? "" : cardAt(x, emptyDepth, kit, pattern));
+  const sheets =
+    emptyDepth === undefined || beside + emptyDepth <= SHEET.width ? [gauge + card(beside)] : [gauge, card(LEFT)];
+  return sheets.map((drawn) => lines + drawn + calibration(kit.units));
+}
+
+/** Wide enough for the longest crease of 45°, as far as the sheet has room: a longer crease goes on in the same line. */
+export function gaugeWidth(pattern: CornerPattern): number {
+  const longest = Math.max(
+    0,
+    ...creasesIn(pattern)
+      .filter((crease) => !isTurned(crease))
+      .map(({ to }) => to.depth),
+  );
+  return Math.round(Math.min(Math.max(LEAST, longest), ROOM.height - STRAIGHT, ROOM.width - GAP));
+}
+
+/** The gauge from the printed side, as for the corner above on a page whose fore-edge is to the right. */
+function gaugeAt(wide: number): string {
+  const right = LEFT + wide;
+  const point = TOP + wide;
+  const foot = point + STRAIGHT;
+  const upright = (x: number, words: string, size: number): string =>
+    text(0, 0, words, {
+      ...lettersWithin(STRAIGHT - 2, words, size),
+      transform: `translate(${num(x)} ${num(point + STRAIGHT / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    });
+  return [
+    tag("path", {
+      d: ringPath([
+        [right, point],
+        [right, foot],
+        [LEFT, foot],
+        [LEFT, TOP],
+      ]),
+      class: "corner-gauge",
+      ...OUTLINE,
+    }),
+    upright(right - 2.2, say.drawCornerGaugeFlush(), 3.2),
+    text(right - 5, point + 3.5, say.drawCornerGaugePoint(), {
+      ...lettersWithin(wide - 6, say.drawCornerGaugePoint(), 3),
+      "text-anchor": "end",
+    }),
+    text(LEFT + 3, foot - 4, say.drawCornerGaugeName(), {
+      ...lettersWithin(wide - 10, say.drawCornerGaugeName(), 4),
+      "font-weight": 700,
+    }),
+  ].join("");
+}
+
+function cardAt(x: number, wide: number, kit: Kit, { book }: CornerPattern): string {
+  const height = Math.min(book.leafHeight, ROOM.height);
+  const words = `${say.drawCornerCardName({ depth: formatSize(wide, kit.units) })}: ${say.drawCornerCardUse()}`;
+  return (
+    tag("path", { d: boxPath(x, TOP, wide, height, 3), class: "folding-card", ...OUTLINE }) +
+    text(0, 0, words, {
+      ...lettersWithin(height - GAP, words, Math.min(3.4, 0.7 * wide)),
+      "font-weight": 600,
+      transform: `translate(${num(x + wide / 2 + 1)} ${num(TOP + height / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    })
+  );
+}
+
+/** A line of words above what is cut out, which ends within the sheet. */
+function headLine(words: string, i: number): string {
+  return text(LEFT, 8 + i * 4, words, lettersWithin(SHEET.width - LEFT, words, 3));
+}

@@ -1,0 +1,65 @@
+import { type Crease, isTurned } from "../../../core/corner/crease.ts";
+import { creasesOf } from "../../../core/corner/leaf-fold.ts";
+import type { Kit } from "../../../core/kit/kit.ts";
+import type { CornerLeaf, CornerPattern } from "../../../core/pattern/corner-pattern.ts";
+import type { Batch } from "../../../core/plan/batches.ts";
+import type { LengthStyle } from "../../../core/units/length.ts";
+import { formatDepth } from "../../../words/lengths.ts";
+import * as say from "../../../words/messages.ts";
+import { linePath } from "../path.ts";
+import { markLine, names, outline, STRIP, type StripPart, TAB, TITLE } from "../sheets/strip.ts";
+import { layStrips, type StripSheet } from "../sheets/strip-sheets.ts";
+import { tag } from "../svg-text.ts";
+
+/** Ground of what is folded over. */
+const FOLDED = "#e4dccb";
+
+/** Height of the slant that shows which way a corner is folded, mm. */
+const SLANT = 5;
+
+/** A strip for each leaf with marks: what stays is white, the corners are toned, with a slant at each mark, and the end of a steeper crease. */
+export function cornerStrips(kit: Kit, pattern: CornerPattern, batches: readonly Batch<CornerLeaf>[]): StripSheet[] {
+  return layStrips(kit, pattern, batches, {
+    hasMarks: ({ fold }) => creasesOf(fold).length > 0,
+    marksOf: ({ fold }) => creasesOf(fold).map(({ from }) => from.at),
+    draw: (leaf, x, part, style) => cornerStrip(leaf, x, part, style),
+    key: say.drawCornerStripKey(),
+  });
+}
+
+function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, style: LengthStyle): string {
+  const top = TITLE + TAB - part.from;
+  const creases = creasesOf(leaf.fold);
+  return [
+    ...creases.map((crease) => toned(crease, x, top, part)),
+    outline(x, part),
+    ...names(leaf, x + STRIP / 2),
+    ...creases
+      .filter(({ from }) => from.at >= part.from && from.at <= part.to)
+      .map((crease) => markOf(crease, x, top, style)),
+  ].join("");
+}
+
+/** The stretch of the fore-edge that a crease folds over. */
+function toned({ corner, from }: Crease, x: number, top: number, part: StripPart): string {
+  const [begin, end] =
+    corner === "head" ? [part.from, Math.min(from.at, part.to)] : [Math.max(from.at, part.from), part.to];
+  if (end <= begin) return "";
+  return tag("rect", { x, y: top + begin, width: STRIP, height: end - begin, fill: FOLDED });
+}
+
+/** The mark, the slant of its corner, and on that side where a steeper crease ends. */
+function markOf(crease: Crease, x: number, top: number, { units }: LengthStyle): string {
+  const { corner, from, to } = crease;
+  const away = corner === "head" ? -1 : 1;
+  const y = top + from.at;
+  const slant = linePath([
+    [x + STRIP, y],
+    [x + STRIP - SLANT, y + away * SLANT],
+  ]);
+  const end = isTurned(crease) ? say.cornerCreaseEnd({ end: formatDepth(to.depth, units) }) : "";
+  return (
+    tag("path", { d: slant, stroke: "#000", "stroke-width": 0.25, "stroke-dasharray": "1.2 0.6", fill: "none" }) +
+    markLine(end, x, y, y + (away < 0 ? -SLANT - 0.8 : SLANT + 2.8))
+  );
+}
