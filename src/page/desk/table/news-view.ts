@@ -6,7 +6,7 @@ export interface TableNews {
   readonly broken: readonly DeskMessage[];
   readonly foreign: ForeignNews | undefined;
   /** The file of a kit that is folded by corners. */
-  readonly corner: string | undefined;
+  readonly corner?: string | undefined;
 }
 
 /** What the maker answers. */
@@ -19,7 +19,7 @@ export interface NewsHands {
 
 export class NewsView {
   readonly #place: HTMLElement;
-  #news: TableNews = { broken: [], foreign: undefined, corner: undefined };
+  #news: TableNews = { broken: [], foreign: undefined };
   #markup = "";
 
   constructor(place: HTMLElement, hands: NewsHands) {

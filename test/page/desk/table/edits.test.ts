@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { BOUNDS } from "../../../../src/core/kit/bounds.ts";
+import { asCutKit } from "../../../../src/core/kit/cut-kit.ts";
 import { type Edit, editText } from "../../../../src/input/desk/edit.ts";
 import type { DeskShape } from "../../../../src/input/desk/protocol.ts";
 import { type KitText, kitText } from "../../../../src/input/kit/state-kit.ts";
@@ -10,7 +11,7 @@ import { refitEdits, wayEdits } from "../../../../src/page/desk/table/way-edits.
 import { fixtureKit, fixtureText } from "../../../input/kit/kit-folders.ts";
 
 const MOON = fixtureText("harbour-moon");
-const kit = fixtureKit("harbour-moon");
+const kit = asCutKit(fixtureKit("harbour-moon"));
 const data = stated(MOON);
 
 function stated(text: string): KitText["data"] {
@@ -18,7 +19,7 @@ function stated(text: string): KitText["data"] {
 }
 
 /** What a text states after edits. */
-function after(edits: readonly Edit[] | undefined, text = MOON): KitText["data"] {
+function edited(edits: readonly Edit[] | undefined, text = MOON): KitText["data"] {
   return stated(editText(text, edits!)!);
 }
 
@@ -46,12 +47,12 @@ function shape(id: string, level: number, [left, top, side]: readonly [number, n
 
 describe("depthEdit", () => {
   it("moves the gauge’s line that a level names, or the level’s own depth", () => {
-    expect(after([depthEdit({ stated: data }, 1, 27)]).gauge!.lines).toEqual([10, 18, 27, 34, 42]);
+    expect(edited([depthEdit({ stated: data }, 1, 27)]).gauge!.lines).toEqual([10, 18, 27, 34, 42]);
     const own = MOON.replace(
       "{ name: wall, line: 3, background: true }",
       "{ name: wall, depth: 26mm, background: true }",
     );
-    expect(after([depthEdit({ stated: stated(own) }, 1, 27)], own).levels[1]!.depth).toBe(27);
+    expect(edited([depthEdit({ stated: stated(own) }, 1, 27)], own).levels[1]!.depth).toBe(27);
   });
 
   it("stays a step away from neighbouring levels and from neighbouring lines of the gauge", () => {
@@ -64,7 +65,7 @@ describe("levelEdits", () => {
   const shapes = [shape("well", 3, [0, 0, 100]), shape("gull", 2, [10, 10, 20]), shape("rim", 1, [60, 60, 20])];
 
   it("picks a shape of a group by itself for its new level", () => {
-    expect(after(levelEdits(data, shapes, shapes[1]!, "rim")).picture.levels).toEqual({
+    expect(edited(levelEdits(data, shapes, shapes[1]!, "rim")).picture.levels).toEqual({
       rim: ["#rim", "#gull"],
       wall: ["#wall"],
       well: ["#well"],
@@ -72,7 +73,7 @@ describe("levelEdits", () => {
   });
 
   it("takes a shape out where it stood, and a level without shapes with it", () => {
-    expect(after(levelEdits(data, shapes, shapes[0]!, "wall")).picture.levels).toEqual({
+    expect(edited(levelEdits(data, shapes, shapes[0]!, "wall")).picture.levels).toEqual({
       rim: ["#rim"],
       wall: ["#wall", "#well"],
     });
@@ -81,7 +82,7 @@ describe("levelEdits", () => {
   it("writes all levels down where the file’s own names said them", () => {
     const named = MOON.replace(/ {2}levels:\n( {4}.*\n)+/, "");
     expect(stated(named).picture.levels).toBeUndefined();
-    expect(after(levelEdits(stated(named), shapes, shapes[1]!, "rim"), named).picture.levels).toEqual({
+    expect(edited(levelEdits(stated(named), shapes, shapes[1]!, "rim"), named).picture.levels).toEqual({
       rim: ["#rim", "#gull"],
       well: ["#well"],
     });
@@ -102,30 +103,30 @@ describe("levelEdits", () => {
 
 describe("ways out as edits", () => {
   it("changes the keys that each change means", () => {
-    expect(after(wayEdits({ kit, stated: data }, { kind: "height", height: 143 })).fit.height).toBe(143);
-    expect(after(wayEdits({ kit, stated: data }, { kind: "borders", before: 3, after: 4 })).fit.borderLeaves).toEqual([
+    expect(edited(wayEdits({ kit, stated: data }, { kind: "height", height: 143 })).fit.height).toBe(143);
+    expect(edited(wayEdits({ kit, stated: data }, { kind: "borders", before: 3, after: 4 })).fit.borderLeaves).toEqual([
       3, 4,
     ]);
-    expect(after(refitEdits({ kit, stated: data }, { lightDiameter: 30, foldStyle: "single" }))).toMatchObject({
+    expect(edited(refitEdits({ kit, stated: data }, { lightDiameter: 30, foldStyle: "single" }))).toMatchObject({
       light: { diameter: 30 },
       fit: { foldStyle: "single" },
     });
   });
 
   it("leaves the gauge as it is for other depths: a line that stands there is named, another depth is stated", () => {
-    const { gauge, levels } = after(wayEdits({ kit, stated: data }, { kind: "depths", depths: [18, 22, 34] }));
+    const { gauge, levels } = edited(wayEdits({ kit, stated: data }, { kind: "depths", depths: [18, 22, 34] }));
     expect(gauge!.lines).toEqual([10, 18, 26, 34, 42]);
     expect(levels.map(({ line, depth }) => line ?? depth)).toEqual([2, 22, 4]);
   });
 
   it("moves the picture where it would not lie on the leaf at its new height", () => {
-    const { fit } = after(wayEdits({ kit, stated: data }, { kind: "height", height: 200 }));
+    const { fit } = edited(wayEdits({ kit, stated: data }, { kind: "height", height: 200 }));
     expect(fit.height).toBe(200);
     expect(fit.head).toBe(8);
   });
 
   it("folds a level together with its neighbour: its shapes go over, and the ground with it", () => {
-    const merged = after(wayEdits({ kit, stated: data }, { kind: "merge-levels", level: 2, into: 1 }));
+    const merged = edited(wayEdits({ kit, stated: data }, { kind: "merge-levels", level: 2, into: 1 }));
     expect(merged.levels.map(({ name, background }) => [name, background ?? false])).toEqual([
       ["rim", true],
       ["well", false],
