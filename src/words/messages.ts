@@ -3532,6 +3532,10 @@ export const frontKitCorrectFirst = (): string => say("front-kit-correct-first")
 export const frontKitDraft = (args: { readonly kit: Word }): string => say("front-kit-draft", args);
 /** take draft out of its front matter when it is ready, or name another kit */
 export const frontKitPublish = (): string => say("front-kit-publish");
+/** the kit "{kit}", which is folded by corners */
+export const frontKitFolded = (args: { readonly kit: Word }): string => say("front-kit-folded", args);
+/** name a kit whose leaves are cut, as a class cannot hold folded corners yet */
+export const frontKitCut = (): string => say("front-kit-cut");
 /** seat {seat} has a book here and in {table} */
 export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
 /** one book per seat */

@@ -10,14 +10,15 @@ export interface MarkedLevels {
   readonly grounded: boolean;
 }
 
-/** Marks by their levels. A level is called after the first of its marks; one without a mark is left out. */
+/** Marks by their levels. A level is called after the first of its marks, the ground after the last; one without a mark is left out. */
 export function markedLevels(marks: readonly Marked[]): MarkedLevels {
   const drawn = [...new Set(marks.map(({ level }) => level))].filter((level) => level > 0).toSorted((a, b) => a - b);
   const grounded = marks.some(({ level }) => level === 0);
   const order = grounded ? [...drawn, 0] : drawn;
   const groups = order.map((level) => marks.filter((mark) => mark.level === level));
-  const levels = groups.map((group) => [group[0]!.name, selectionOf(group)]);
-  return { fields: { levels: Object.fromEntries(levels) }, names: groups.map((group) => group[0]!.name), grounded };
+  const names = groups.map((group) => (group[0]!.level === 0 ? group.at(-1)! : group[0]!).name);
+  const levels = groups.map((group, i) => [names[i]!, selectionOf(group)]);
+  return { fields: { levels: Object.fromEntries(levels) }, names, grounded };
 }
 
 function selectionOf(group: readonly Marked[]): Selector | readonly Selector[] {

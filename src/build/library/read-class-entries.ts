@@ -60,7 +60,10 @@ function readEntry(folder: string, shelf: ClassShelf): ClassEntry {
 }
 
 function readStated(folder: string, { facts: { base }, kits, broken, drafts, kit }: ClassShelf): StatedClass {
-  return readClass(folder, base, { names: kits.map(({ slug }) => slug), kit, broken, drafts });
+  const isFolded = ({ outline }: KitEntry): boolean => outline.fit.foldStyle === "corner";
+  const names = kits.filter((entry) => !isFolded(entry)).map(({ slug }) => slug);
+  const folded = kits.filter(isFolded).map(({ slug }) => slug);
+  return readClass(folder, base, { names, kit, broken, drafts, folded });
 }
 
 function viewOf({ plan }: StatedClass, { facts: { cautions, settings }, view }: ClassShelf): ClassView {

@@ -13,8 +13,8 @@ export interface BringHost {
   readonly taken: () => readonly string[];
   /** Names of fonts that the settings name. */
   readonly fonts: () => readonly string[];
-  /** Goes to another view. */
-  readonly go: (address: string) => void;
+  /** A kit's folder was made: goes to it as soon as it is on the desk. */
+  readonly made: (slug: string) => Promise<void>;
 }
 
 export function isRefused(answer: object): answer is Refused {

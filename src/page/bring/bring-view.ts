@@ -39,6 +39,8 @@ class BringTable {
   #look: Look | undefined;
   #asked = "";
   #isMaking = false;
+  /** She wants it made as soon as it is drawn. */
+  #isWanted = false;
   #isReading = false;
   #slow: ReturnType<typeof setTimeout> | undefined;
 
@@ -182,6 +184,7 @@ class BringTable {
     this.#look = look;
     this.#result.show(look);
     this.#showMake();
+    if (this.#isWanted && !this.#looker.isBusy) void this.#make();
   }
 
   #sayLater(): void {
@@ -219,6 +222,9 @@ class BringTable {
   }
 
   async #make(): Promise<void> {
+    this.#isWanted = this.#looker.isBusy;
+    // What was changed a moment ago is drawn first, and then made.
+    if (this.#isWanted) return this.#tell(say.deskNewToldLooking());
     if (!this.#isReady) return this.#particulars.wrong()?.focus();
     const form = formOf(this.#state, this.#host.taken())!;
     const shape = this.#look!.kit!.fit.shape;
@@ -226,7 +232,7 @@ class BringTable {
     this.#tell(say.deskNewToldMaking());
     const near = "height" in shape ? shape.height : undefined;
     const made = await this.#host.post<Made | { readonly gone: true }>("/api/new", { ...form, near });
-    if ("slug" in made) return this.#host.go(`/kits/${made.slug}`);
+    if ("slug" in made) return await this.#host.made(made.slug);
     this.#isMaking = false;
     if ("gone" in made) {
       if (await this.#bringAgain()) this.#showMake();

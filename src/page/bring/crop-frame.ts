@@ -25,6 +25,7 @@ const NAMES: Readonly<Record<Edge, () => string>> = {
 /** The frame round the part of a picture that is taken: each edge is a slider, and the whole of it is moved by its middle. */
 export class CropFrame {
   readonly #frame: HTMLElement;
+  readonly #leftOut: HTMLElement;
   readonly #handles: ReadonlyMap<Edge, HTMLElement>;
   readonly #canvas: { readonly width: number; readonly height: number };
   readonly #cropped: (crop: CropBox) => void;
@@ -42,7 +43,9 @@ export class CropFrame {
     this.#frame = document.createElement("div");
     this.#frame.className = "crop-frame";
     this.#handles = new Map((Object.keys(NAMES) as Edge[]).map((edge) => [edge, this.#handle(edge)]));
-    place.append(this.#frame);
+    this.#leftOut = document.createElement("div");
+    this.#leftOut.className = "crop-left-out";
+    place.append(this.#leftOut, this.#frame);
     this.#drag(this.#frame, (edges, across, down) => {
       const [x, y] = [clamp(across, -edges.left, 1 - edges.right), clamp(down, -edges.top, 1 - edges.bottom)];
       return { left: edges.left + x, right: edges.right + x, top: edges.top + y, bottom: edges.bottom + y };
@@ -65,7 +68,7 @@ export class CropFrame {
           bottom: (crop.y + crop.height) / height,
         }
       : WHOLE;
-    this.#frame.classList.toggle("part", crop !== undefined);
+    this.#frame.classList.toggle("movable", crop !== undefined);
     const percent = (share: number): string => `${100 * share}%`;
     const { left, top, right, bottom } = this.#edges;
     Object.assign(this.#frame.style, {
@@ -75,6 +78,7 @@ export class CropFrame {
       height: percent(bottom - top),
     });
     for (const [edge, handle] of this.#handles) {
+      this.#leftOut.style.setProperty(`--${edge}`, percent(this.#edges[edge]));
       const share = Math.round(100 * this.#edges[edge]);
       handle.setAttribute("aria-valuenow", String(share));
       handle.setAttribute("aria-valuetext", say.deskNewCropAt({ share }));

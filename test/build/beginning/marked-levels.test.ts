@@ -12,6 +12,10 @@ describe("markedLevels(marks)", () => {
     });
   });
 
+  it("calls the ground after what lies furthest back", () => {
+    expect(markedLevels([mark("sail", 1), mark("sun", 0), mark("sky", 0)])).toMatchObject({ names: ["sail", "sky"] });
+  });
+
   it("leaves out levels without a mark, and has no ground of its own where nothing is put there", () => {
     expect(markedLevels([mark("boat", 5), mark("sail", 3)])).toMatchObject({
       names: ["sail", "boat"],
