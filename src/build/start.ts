@@ -1,4 +1,5 @@
 import { basename, relative } from "node:path";
+import type { PrintAsk } from "../input/desk/protocol.ts";
 import { contentPath, PROJECT_CONTENT } from "../input/files/content-folder.ts";
 import * as say from "../words/messages.ts";
 import { clearBrowsers } from "./browser/browser-leftovers.ts";
@@ -36,8 +37,10 @@ await runCommand(async () => {
       nothing: (code) => process.exit(code),
     },
   );
-  const site = new ServedSite(output, (path) => maker.print(path));
-  const desk = new DeskAtWork({ base, output, site: () => site.origin, print: (of) => maker.printAll(of) });
+  const printAll = (of: PrintAsk): void => maker.printAll(of);
+  const desk = new DeskAtWork({ base, output, site: () => site.origin, print: printAll });
+  const visit = (path: string): Promise<void> => maker.visit(path);
+  const site = new ServedSite(output, { print: (path) => maker.print(path), printAll, visit, ...desk.shared });
   console.log(say.deskOpened({ address: await desk.open(ports["--desk-port"] ?? port + 1) }));
   await watchProject(base, (paths) => {
     desk.follow(paths);

@@ -1636,8 +1636,8 @@ export const deskNoEditor = (): string => say("desk-no-editor");
 export const deskEditorFailed = (args: { readonly why: Word }): string => say("desk-editor-failed", args);
 /** On the desk */
 export const deskListTitle = (): string => say("desk-list-title");
-/** One kit|{kits} kits|, one to mend|, {broken} to mend|, one to look at|, {look} to look at — What stands in the line above the list. $broken, $look: how many cannot be made, or need a look. */
-export const deskSum = (args: { readonly kits: number; readonly broken: number; readonly look: number }): string => say("desk-sum", args);
+/** One kit|{kits} kits|, one class|, {classes} classes|, one to mend|, {broken} to mend|, one to look at|, {look} to look at — What stands in the line above the list. $broken, $look: how many cannot be made, or need a look. */
+export const deskSum = (args: { readonly kits: number; readonly classes: number; readonly broken: number; readonly look: number }): string => say("desk-sum", args);
 /** {known} of {all} are worked out; the others follow — While kits are still being worked out. */
 export const deskSumWaiting = (args: { readonly known: Word; readonly all: Word }): string => say("desk-sum-waiting", args);
 /** Begin a kit */
@@ -1678,7 +1678,7 @@ export const deskOpenAt = (args: { readonly file: Word }): string => say("desk-o
 export const deskLookAt = (args: { readonly count: number }): string => say("desk-look-at", args);
 /** One more|{count} more */
 export const deskMoreMessages = (args: { readonly count: number }): string => say("desk-more-messages", args);
-/** is {given}. — Parts of a message, below each other, after the name of a field in bold. $given, $allowed and $remedy are phrases. */
+/** given {given}. — Parts of a message, below each other, after the name of a field in bold. $given, $allowed and $remedy are phrases. */
 export const deskGiven = (args: { readonly given: Word }): string => say("desk-given", args);
 /** Allowed: {allowed}. */
 export const deskAllowed = (args: { readonly allowed: Word }): string => say("desk-allowed", args);
@@ -1702,6 +1702,28 @@ export const deskPrinted = (): string => say("desk-printed");
 export const deskPrintFailed = (): string => say("desk-print-failed");
 /** The desk’s server does not answer. Start it again with npm start. */
 export const deskGone = (): string => say("desk-gone");
+/** This is not as it should be. */
+export const servedWrong = (): string => say("served-wrong");
+/** The page below is the last state that could be made. — Follows the sentence before. */
+export const servedLastGood = (): string => say("served-last-good");
+/** Until it is mended, this page is without it. */
+export const servedNothing = (): string => say("served-nothing");
+/** Look at it on the desk */
+export const servedToDesk = (): string => say("served-to-desk");
+/** Only here, while the site is being made: — Stands in a strip below a page, before what only npm start offers there. */
+export const servedHere = (): string => say("served-here");
+/** Open it on the desk */
+export const servedOnDesk = (): string => say("served-on-desk");
+/** All PDFs are printed: the links of this page open them at once. */
+export const servedPrinted = (): string => say("served-printed");
+/** npm start does not answer. Start it again. */
+export const servedAway = (): string => say("served-away");
+/** Not all kits are here yet — While kits are still worked out after the start, above the catalogue. */
+export const servedWaitingTitle = (): string => say("served-waiting-title");
+/** {known} of {all} kits are worked out so far. The others follow, and a page that is gone to comes first. */
+export const servedWaiting = (args: { readonly known: Word; readonly all: Word }): string => say("served-waiting", args);
+/** One kit that follows|{count} kits that follow */
+export const servedWaitingList = (args: { readonly count: number }): string => say("served-waiting-list", args);
 /** head */
 export const drawHead = (): string => say("draw-head");
 /** tail */
@@ -6002,6 +6024,10 @@ export const cropSomething = (): string => say("crop-something");
 export const cropDrawSomething = (): string => say("crop-draw-something");
 /** Followed in {seconds} s. — $seconds: how long it took, as it is written: 0.4. */
 export const servingFollowed = (args: { readonly seconds: Word }): string => say("serving-followed", args);
+/** One kit is|{count} kits are worked out one after the other; what is gone to comes first. — At the start, where kits have to be worked out first. */
+export const servingWaiting = (args: { readonly count: number }): string => say("serving-waiting", args);
+/** All is worked out. */
+export const servingReady = (): string => say("serving-ready");
 /** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
 export const servingOld = (): string => say("serving-old");
 /** This PDF could not be printed */

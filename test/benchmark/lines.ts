@@ -20,6 +20,13 @@ export const LINES = {
   },
   dots: { part: "functions", work: "A pattern from 1,000 dots", unit: "ms", goal: 10 },
   hatches: { part: "functions", work: "A pattern from 400 hatch lines", unit: "ms", goal: 50 },
+  "desk-leaves": {
+    part: "functions",
+    work: "The desk: a handle moved on a kit of 204 leaves, text and leaves",
+    unit: "ms",
+    goal: FRAME,
+  },
+  "desk-whole": { part: "functions", work: "The same with light and window", unit: "ms", goal: AT_ONCE },
   "key-1": {
     part: "page",
     work: "From a key in the fit panel to the whole answer, window included",
@@ -48,6 +55,20 @@ export const LINES = {
     unit: "s",
     goal: 0.5,
   },
+  "start-4": {
+    part: "serve",
+    work: "`npm start` with 4 new kits: till catalogue and desk answer",
+    unit: "s",
+    goal: 3,
+  },
+  "start-100": {
+    part: "serve",
+    work: "`npm start` with 100 new kits: till catalogue and desk answer",
+    unit: "s",
+    goal: 3,
+  },
+  "desk-4": { part: "serve", work: "The same with 4 kits: from saving a file to the desk", unit: "s", goal: 0.3 },
+  "desk-100": { part: "serve", work: "The same with 100 kits: from saving a file to the desk", unit: "s", goal: 0.5 },
   "packets-one": {
     part: "packets",
     work: "Printing with one page at work: pages in a second, as against Chromium alone",

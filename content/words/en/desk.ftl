@@ -44,6 +44,10 @@ desk-list-title = On the desk
 desk-sum = { $kits ->
     [one] One kit
    *[other] { $kits } kits
+  }{ $classes ->
+    [0] {""}
+    [one] , one class
+   *[other] , { $classes } classes
   }{ $broken ->
     [0] {""}
     [one] , one to mend
@@ -84,7 +88,7 @@ desk-more-messages = { $count ->
    *[other] { $count } more
   }
 # Parts of a message, below each other, after the name of a field in bold. $given, $allowed and $remedy are phrases.
-desk-given = is { $given }.
+desk-given = given { $given }.
 desk-allowed = Allowed: { $allowed }.
 desk-remedy = To do: { $remedy }.
 # The editor was asked to open a file.
@@ -105,3 +109,24 @@ desk-print-failed = The PDFs could not be printed:
 ## The server is away
 
 desk-gone = The desk’s server does not answer. Start it again with npm start.
+
+## What npm start puts above and below a page of the site
+
+served-wrong = This is not as it should be.
+# Follows the sentence before.
+served-last-good = The page below is the last state that could be made.
+served-nothing = Until it is mended, this page is without it.
+served-to-desk = Look at it on the desk
+# Stands in a strip below a page, before what only npm start offers there.
+served-here = Only here, while the site is being made:
+served-on-desk = Open it on the desk
+served-printed = All PDFs are printed: the links of this page open them at once.
+served-away = npm start does not answer. Start it again.
+
+# While kits are still worked out after the start, above the catalogue.
+served-waiting-title = Not all kits are here yet
+served-waiting = { $known } of { $all } kits are worked out so far. The others follow, and a page that is gone to comes first.
+served-waiting-list = { $count ->
+    [one] One kit that follows
+   *[other] { $count } kits that follow
+  }

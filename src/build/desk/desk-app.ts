@@ -4,6 +4,7 @@ import { DESK_ROUTES, type DeskSession } from "../../input/desk/protocol.ts";
 import * as say from "../../words/messages.ts";
 import { foreseen } from "../errors/foreseen.ts";
 import { programFault } from "../errors/program-fault.ts";
+import { booksRoute } from "./books-route.ts";
 import { bringRoute, newKitRoutes } from "./bring-routes.ts";
 import type { Desk } from "./desk.ts";
 import { bounded, cookieName, type Gate, gate, OPEN, refuse } from "./gate.ts";
@@ -35,6 +36,7 @@ export function deskApp(desk: Desk, at: () => Gate): Hono {
   newsRoute(app, desk);
   textRoutes(app, desk);
   pictureRoute(app, desk);
+  booksRoute(app, desk);
   printRoute(app, desk);
   newKitRoutes(app, desk);
   pageRoutes(app, desk);

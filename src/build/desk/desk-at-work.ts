@@ -28,6 +28,7 @@ export class DeskAtWork {
   readonly #files: PageFiles;
   readonly #drawing: DrawingThread;
   #state: DeskState;
+  #origin: string | undefined;
   #words: DeskWords | undefined;
 
   constructor(place: DeskPlace) {
@@ -49,8 +50,14 @@ export class DeskAtWork {
       drawing: this.#drawing,
     };
     const desk = { ...this.#place, ...own, state: () => this.#state };
-    const { address } = await openDesk(desk, port);
+    const { address, origin } = await openDesk(desk, port);
+    this.#origin = origin;
     return address;
+  }
+
+  /** What the served site shares with the desk. */
+  get shared() {
+    return { news: this.#news, files: this.#files, state: () => this.#state, desk: () => this.#origin };
   }
 
   /** The words that it speaks. */

@@ -36,7 +36,7 @@ export function deskFile(base: string, file: string): DeskFile | undefined {
 }
 
 /** The table that the class in a folder names for its seats. */
-function booksOf(base: string, home: string): string | undefined {
+export function booksOf(base: string, home: string): string | undefined {
   const file = `${home}/index.md`;
   try {
     const { value } = readFrontMatter(file, pageText({ base, file, home }));

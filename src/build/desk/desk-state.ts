@@ -10,13 +10,13 @@ import { draftIn } from "../../input/kit/drafts.ts";
 import { authorAddress } from "../../output/parts/author.ts";
 import type { ClassEntry } from "../library/class-entry.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
-import type { Library } from "../library/library.ts";
+import type { Library, Waiting } from "../library/library.ts";
 import { kitJobs } from "../print/kit-jobs.ts";
 
 /** What of a library is on the desk. */
 export type ShownLibrary = Pick<
   Library,
-  "base" | "settings" | "kits" | "classes" | "messages" | "photoMessages" | "motifs" | "fonts"
+  "base" | "settings" | "kits" | "classes" | "messages" | "photoMessages" | "motifs" | "fonts" | "waiting"
 >;
 
 /** Where something of the desk lies, and what was said of it. */
@@ -28,9 +28,9 @@ interface Place {
   readonly isWaiting: boolean;
 }
 
-/** All that is on the desk, by a library; `waiting` are names of kits and classes that were not looked at yet. */
-export function deskState(library: ShownLibrary, waiting: Waiting, isBusy: boolean): DeskState {
-  const { base, settings, kits, classes, motifs, fonts } = library;
+/** All that is on the desk, by a library. */
+export function deskState(library: ShownLibrary, isBusy: boolean): DeskState {
+  const { base, settings, kits, classes, motifs, fonts, waiting } = library;
   const messages = [...library.messages, ...library.photoMessages];
   const folders = { kits: listed(base, "kits"), classes: listed(base, "classes") };
   const place = (of: keyof Waiting, folder: string): Place => ({
@@ -65,12 +65,6 @@ export function deskState(library: ShownLibrary, waiting: Waiting, isBusy: boole
     fonts: [...new Set(fonts.map(({ name }) => name))],
     isBusy,
   };
-}
-
-/** Names of kits and of classes that were not looked at yet. */
-export interface Waiting {
-  readonly kits: ReadonlySet<string>;
-  readonly classes: ReadonlySet<string>;
 }
 
 /** What lies on a desk of which nothing could be read yet: `messages` say why, if that is known. */

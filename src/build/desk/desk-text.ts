@@ -5,6 +5,7 @@ import { markedEncoding } from "../../input/files/encoding.ts";
 import { FileError } from "../../input/files/file-error.ts";
 import { toldOfFile } from "../../input/files/file-message.ts";
 import { readWhole } from "../../input/files/read-file.ts";
+import { realPath } from "../../input/files/real-path.ts";
 import type { DeskFile } from "./desk-file.ts";
 
 /** How a text lies on the disk, beside its letters. */
@@ -26,9 +27,15 @@ export function markOf(bytes: Uint8Array): string {
   return createHash("sha256").update(bytes).digest("hex");
 }
 
-/** The text of a file of the desk, without its byte order mark. @throws KitError where it holds none */
+/**
+ * The text of a file of the desk, without its byte order mark.
+ * @throws KitError where it holds none, or its folder leads out of content
+ */
 export function readDeskText(source: DeskFile): ReadText {
-  return toldOfFile(() => textOf(source, readWhole(source)));
+  return toldOfFile(() => {
+    realPath({ base: source.base, file: source.home!, kind: undefined });
+    return textOf(source, readWhole(source));
+  });
 }
 
 /** @throws FileError */

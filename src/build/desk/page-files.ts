@@ -11,8 +11,8 @@ const ROOT = join(import.meta.dirname, "../../..");
 const PAGE = join(ROOT, "src/page/desk");
 const STYLES = join(ROOT, "layouts/styles");
 
-/** Scripts of the desk, by their names: the page's own, and those of threads. What they load late gets names of its own. */
-const ENTRY = /^desk-(entry|worker)\.ts$/;
+/** Scripts of the desk, by their names: the page's own, those of threads, and what served pages have. What they load late gets names of its own. */
+const ENTRY = /^desk-(entry|worker|served)\.ts$/;
 
 /**
  * The desk's own page: scripts, style and fonts. They are made when they are asked for, held till something of them changes, and

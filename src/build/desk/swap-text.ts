@@ -12,7 +12,6 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { realPath } from "../../input/files/real-path.ts";
 import type { DeskFile } from "./desk-file.ts";
 import { bytesOf, markOf, type ReadText, readDeskText } from "./desk-text.ts";
 
@@ -47,7 +46,6 @@ let count = 0;
  * back and given. @throws KitError where the file cannot be read
  */
 export function swapText(source: DeskFile, text: string, mark: string): Swapped {
-  realPath({ base: source.base, file: source.home!, kind: undefined });
   const found = readDeskText(source);
   if (found.mark !== mark) return { kind: "other", found };
   const path = join(source.base, source.file);

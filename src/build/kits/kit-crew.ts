@@ -45,8 +45,8 @@ export class KitCrew {
     return async (folders) => {
       const news = new Map<string, KitNews>();
       for (const folder of folders) {
-        const kept = this.#store.take<KitNews>(entryKey(kitKey(folder, facts)));
-        if (kept) news.set(folder, kept.data);
+        const kept = this.kept(folder, facts);
+        if (kept) news.set(folder, kept);
       }
       const missing = folders.filter((folder) => !news.has(folder));
       await this.#inBatches(missing, async (batch, worker) => {
@@ -55,6 +55,12 @@ export class KitCrew {
       });
       return folders.map((folder) => news.get(folder)!);
     };
+  }
+
+  /** What is kept of a kit as it is now; undefined where it has to be read. */
+  kept(folder: string, facts: SiteFacts): KitNews | undefined {
+    this.#facts = facts;
+    return this.#store.take<KitNews>(entryKey(kitKey(folder, facts)))?.data;
   }
 
   /** Puts all that belongs to kits, or what some stages make of them, in place in a site. @throws KitError */

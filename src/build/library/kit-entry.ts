@@ -37,6 +37,8 @@ export interface KitReading {
 /** What of a reading the rest of the site needs. */
 export interface KitNews extends Omit<KitReading, "read"> {
   readonly entry: KitEntry | undefined;
+  /** Not read yet: nothing is known of it. */
+  readonly isWaiting?: true;
 }
 
 /** Reads kits' folders, each in their order; one that cannot be read stops none of the others. */

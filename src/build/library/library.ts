@@ -48,8 +48,16 @@ export interface Library extends Omit<PageSource, "wanted" | "isServed" | "troub
   readonly strays: readonly Strays[];
   /** Kits that are not published yet. */
   readonly drafts: readonly Draft[];
+  /** Names of kits and classes that are not read yet: none but at the beginning of serving. */
+  readonly waiting: Waiting;
   /** About what is left out, as it cannot be built. */
   readonly messages: readonly KitMessage[];
+}
+
+/** Names of kits and of classes that are not read yet. */
+export interface Waiting {
+  readonly kits: ReadonlySet<string>;
+  readonly classes: ReadonlySet<string>;
 }
 
 /** What a library is opened with. */
@@ -89,19 +97,25 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     const { key } = found(kits, (one) => one.slug === slug, slug);
     return recordedView(store, key, folder(slug), facts);
   };
-  const broken = folders.map(slugOf).filter((slug) => !kits.some((kit) => kit.slug === slug));
+  const waiting = new Set(folders.filter((_, i) => news[i]!.isWaiting).map(slugOf));
+  const broken = folders.map(slugOf).filter((slug) => !waiting.has(slug) && !kits.some((kit) => kit.slug === slug));
   const shelf: ClassShelf = {
     facts,
     store,
     kits,
     broken,
+    waiting,
     drafts: drafts.map(({ slug }) => slug),
     view: onceEach((slug: string) => cutView(view(slug))),
     kit: (slug) => shelf.view(slug).kit,
   };
-  const classes = isPart ? [] : gathering.all(readClassEntries(shelf));
+  const read = isPart ? { made: [], messages: [], waiting: [] } : readClassEntries(shelf);
+  const classes = gathering.all(read);
   const stories = storiesOf(catalogue.story, kits, classes);
-  gathering.all({ made: [], messages: deadLinks(stories, addressesOf({ kits, classes, guide }), isPart) });
+  gathering.all({
+    made: [],
+    messages: deadLinks(stories, addressesOf({ kits, classes, guide }), isPart || waiting.size > 0),
+  });
   gathering.stopWhereBroken();
   const fed = { kits: kits.map(({ card }) => card.kit), classes: classes.map(({ card }) => card.plan) };
   const told = [...stories].filter(([address]) => !address.startsWith("/kits/"));
@@ -129,6 +143,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     warnings: [...letters, ...kits.flatMap((kit) => kit.letters)],
     strays: [...siteStrays(base, catalogue.story), ...[...kits, ...classes].flatMap(({ strays }) => strays)],
     drafts,
+    waiting: { kits: waiting, classes: new Set(read.waiting) },
     messages: gathering.messages,
   };
 }

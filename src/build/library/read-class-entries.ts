@@ -24,23 +24,36 @@ export interface ClassShelf {
   /** Names of kits that cannot be built at present, and of drafts. */
   readonly broken: readonly string[];
   readonly drafts: readonly string[];
+  /** Names of kits that are not read yet. */
+  readonly waiting: ReadonlySet<string>;
   readonly kit: (slug: string) => Kit;
   readonly view: (slug: string) => ClassView["kits"][number];
 }
 
-/** Reads all classes, in the order of their days; one that cannot be held stops none of the others. */
-export function readClassEntries(shelf: ClassShelf): Readings<ClassEntry> {
+/**
+ * Reads all classes, in the order of their days; one that cannot be held stops none of the others. One that names a kit that is
+ * not read yet waits for it.
+ */
+export function readClassEntries(shelf: ClassShelf): Readings<ClassEntry> & { readonly waiting: readonly string[] } {
   const { base, settings } = shelf.facts;
   const root = join(base, contentPath("classes"));
-  const { made, messages } = readListed(
-    () => foldersIn(root, base),
-    (folder) => readEntry(folder, shelf),
-  );
+  const waits = (folder: string): boolean => {
+    const text = shelf.waiting.size > 0 ? textOf(folder, base) : "";
+    return [...shelf.waiting].some((slug) => text.includes(slug));
+  };
+  const waiting: string[] = [];
+  const list = (): string[] =>
+    foldersIn(root, base).filter((folder) => {
+      const isWaiting = waits(folder);
+      if (isWaiting) waiting.push(slugOf(folder));
+      return !isWaiting;
+    });
+  const { made, messages } = readListed(list, (folder) => readEntry(folder, shelf));
   const sorted = made.toSorted(
     ({ card: { plan: a } }, { card: { plan: b } }) =>
       a.date.localeCompare(b.date) || a.title.localeCompare(b.title, settings.language),
   );
-  return { made: sorted, messages };
+  return { made: sorted, messages, waiting };
 }
 
 /** All that the pages of a class show. @throws KitError where it cannot be held any more */

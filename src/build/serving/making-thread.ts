@@ -6,7 +6,8 @@ import type { ServedPlace } from "./site-maker.ts";
 export type Asked =
   | { readonly ask: "follow"; readonly paths: readonly string[] }
   | { readonly ask: "print"; readonly id: number; readonly path: string }
-  | { readonly ask: "print all"; readonly of: PrintAsk };
+  | { readonly ask: "print all"; readonly of: PrintAsk }
+  | { readonly ask: "visit"; readonly id: number; readonly path: string };
 
 /** What it tells. */
 export type Told =
@@ -17,6 +18,8 @@ export type Told =
   | { readonly told: "printing"; readonly news: PrintingNews }
   /** Nothing could be read: the exit code. */
   | { readonly told: "nothing"; readonly code: number }
+  /** What stands at a path is made, or cannot be. */
+  | { readonly told: "visited"; readonly id: number }
   /** What became of printing: a text that says why it failed. */
   | { readonly told: "printed"; readonly id: number; readonly failure: string | undefined };
 
@@ -51,13 +54,17 @@ export class MakingThread {
     this.#worker.on("error", (error) => {
       throw error;
     });
+    // Without it nothing follows any more: that is never left unsaid.
+    this.#worker.on("exit", (code) => {
+      throw new Error(`the thread that makes the served site ended with ${code}`);
+    });
     this.#worker.on("message", (told: Told) => {
       if (told.told === "shown") shown();
       else if (told.told === "state") found(told.state);
       else if (told.told === "printing") printing(told.news);
       else if (told.told === "nothing") nothing(told.code);
       else {
-        this.#waiting.get(told.id)?.(told.failure);
+        this.#waiting.get(told.id)?.("failure" in told ? told.failure : undefined);
         this.#waiting.delete(told.id);
       }
     });
@@ -70,17 +77,26 @@ export class MakingThread {
 
   /** Prints the PDF at a path below the site, where a build would. Gives a page that says why that failed. */
   print(path: string): Promise<string | undefined> {
-    this.#asked += 1;
-    const id = this.#asked;
-    return new Promise((resolve) => {
-      this.#waiting.set(id, resolve);
-      this.#ask({ ask: "print", id, path });
-    });
+    return this.#askFor((id) => ({ ask: "print", id, path }));
+  }
+
+  /** Makes first what stands at a path below the site, with a slash before it; settles when it is made, or cannot be. */
+  async visit(path: string): Promise<void> {
+    await this.#askFor((id) => ({ ask: "visit", id, path }));
   }
 
   /** Prints all PDFs of a kit or of a class; how far that is comes as news. */
   printAll(of: PrintAsk): void {
     this.#ask({ ask: "print all", of });
+  }
+
+  #askFor(asked: (id: number) => Asked): Promise<string | undefined> {
+    this.#asked += 1;
+    const id = this.#asked;
+    return new Promise((resolve) => {
+      this.#waiting.set(id, resolve);
+      this.#ask(asked(id));
+    });
   }
 
   #ask(asked: Asked): void {

@@ -15,8 +15,9 @@ import { changeOf, PAGE_CODE } from "./change.ts";
 import { HowFar } from "./how-far.ts";
 import type { Asked, Told, Workplace } from "./making-thread.ts";
 import { PressRoom } from "./press-room.ts";
-import { SiteMaker } from "./site-maker.ts";
+import { type Follower, SiteMaker } from "./site-maker.ts";
 import { unprintedPage } from "./unprinted-page.ts";
+import { isVisitable } from "./visits.ts";
 
 /** A thread that makes the site that is served, turn by turn, as it is told of changes. */
 const { base, content, output, aside } = workerData as Workplace;
@@ -35,6 +36,7 @@ parentPort!.on("message", (asked: Asked) => {
   if (asked.ask === "print")
     return void print(asked.path).then((failure) => tell({ told: "printed", id: asked.id, failure }));
   if (asked.ask === "print all") return void printAll(asked.of);
+  if (asked.ask === "visit") return void visit(asked.path).then(() => tell({ told: "visited", id: asked.id }));
   news = [...(news ?? []), ...asked.paths];
   if (!isBusy) void makeTurns();
 });
@@ -46,6 +48,7 @@ function tell(told: Told): void {
 /** Gives a page that says why it cannot be printed; that is told on the terminal, too. */
 async function print(path: string): Promise<string | undefined> {
   try {
+    await visit(`/${path}`);
     if (maker.library) await press.print(path, maker.library);
     return undefined;
   } catch (error) {
@@ -59,6 +62,7 @@ async function print(path: string): Promise<string | undefined> {
 async function printAll(of: PrintAsk): Promise<void> {
   const far = new HowFar(of, (one) => tell({ told: "printing", news: one }));
   try {
+    await visit(of.kind === "kit" ? `/kits/${of.slug}/packet-a4.pdf` : `/classes/${of.slug}/`);
     if (maker.library) await press.printAll(of, maker.library, far.log);
     far.end();
   } catch (error) {
@@ -68,27 +72,38 @@ async function printAll(of: PrintAsk): Promise<void> {
   }
 }
 
+/** Has made first what stands at a path below the site. */
+async function visit(path: string): Promise<void> {
+  if (isOld || !isVisitable(path)) return;
+  const made = maker.visit(path);
+  if (!isBusy) void makeTurns();
+  await made;
+}
+
 async function makeTurns(): Promise<void> {
   isBusy = true;
-  while (news !== undefined && !isOld) {
+  while ((news !== undefined || (maker.isVisited && maker.library)) && !isOld) {
     const paths = news;
     news = undefined;
-    await makeTurn(paths);
+    if (paths === undefined) await maker.serveVisits(follower);
+    else await makeTurn(paths);
   }
+  if (isOld) maker.dropVisits();
   isBusy = false;
 }
+
+const follower: Follower = {
+  show: () => tell({ told: "shown" }),
+  read: (library) => tell({ told: "state", state: deskState(library, library.waiting.kits.size > 0) }),
+  hasNews: () => news !== undefined,
+};
 
 async function makeTurn(paths: readonly string[]): Promise<void> {
   const began = performance.now();
   const kits = forget(paths);
   if (isOld) return console.warn(say.servingOld());
   try {
-    const isWhole = await maker.turn(kits, {
-      show: () => tell({ told: "shown" }),
-      read: (library) =>
-        tell({ told: "state", state: deskState(library, { kits: new Set(), classes: new Set() }, true) }),
-      hasNews: () => news !== undefined,
-    });
+    const isWhole = await maker.turn(kits, follower);
     if (isWhole && paths.length > 0)
       console.log(say.servingFollowed({ seconds: fixed((performance.now() - began) / 1000, 1) }));
   } catch (error) {

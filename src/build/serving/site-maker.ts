@@ -1,4 +1,7 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { contentPath } from "../../input/files/content-folder.ts";
+import * as say from "../../words/messages.ts";
 import { makeScripts } from "../bundle/make-scripts.ts";
 import { tellFailure } from "../errors/command.ts";
 import { copyFonts } from "../fonts/copy-fonts.ts";
@@ -10,6 +13,7 @@ import { retireWorker } from "../offline/write-offline.ts";
 import { makeRest } from "../rest/make-rest.ts";
 import { Placing } from "../store/placing.ts";
 import { SiteReader } from "./site-reader.ts";
+import { type Visited, Visits } from "./visits.ts";
 
 /** Where a site is made that is served. */
 export interface ServedPlace {
@@ -42,20 +46,51 @@ const SHOWN = /\.(html|css|js|svg|webp|jpg|png|woff2)$/;
 /** What is copied once for all that parts share. */
 const FONTS = "fonts";
 
-/** After so many kits it is looked whether something changed meanwhile. */
-const AT_ONCE = 16;
+/** After so many kits it is looked whether something changed meanwhile, or a page was asked for. */
+const AT_ONCE = 8;
 
 /** Makes a site in the folder that it is served from, turn by turn: each makes what changed, and the pages of kits that changed first. */
 export class SiteMaker {
   readonly #place: ServedPlace;
   readonly #reader: SiteReader;
   readonly #placing: Placing;
+  readonly #visits = new Visits();
   #isShown = false;
+  /** The messages that pages show. */
+  #told = "";
 
   constructor(place: ServedPlace) {
     this.#place = place;
     this.#reader = new SiteReader(place.base);
     this.#placing = new Placing(place.output);
+  }
+
+  /** Makes first what stands at a path below the site; settles when it is made, or cannot be. Whoever calls this sees to it that `serveVisits` is called. */
+  visit(path: string): Promise<void> {
+    return this.#visits.add(path);
+  }
+
+  /** Whether something is asked for that is not made yet. */
+  get isVisited(): boolean {
+    return this.#visits.isWaiting;
+  }
+
+  /** Nothing is made any more: nobody waits for it. */
+  dropVisits(): void {
+    this.#visits.take().settle();
+  }
+
+  /** Makes what was asked for. */
+  async serveVisits({ read }: Pick<Follower, "read">): Promise<void> {
+    while (this.library && this.#visits.isWaiting) {
+      const visits = this.#visits.take();
+      try {
+        await this.#makeVisited(visits, read);
+      } catch (error) {
+        tellFailure(error);
+      }
+      visits.settle();
+    }
   }
 
   /** The site as it was read last; undefined before the first turn. */
@@ -67,9 +102,11 @@ export class SiteMaker {
    * Makes what changed; `kits` are names of those in whose folders something did. What cannot be made is told, and stops nothing else.
    * @returns whether the site is whole: nothing failed, and nothing was left to the next turn @throws Error where nothing could be read yet
    */
-  async turn(kits: readonly string[], { show, read, hasNews }: Follower): Promise<boolean> {
+  async turn(kits: readonly string[], follower: Follower): Promise<boolean> {
+    const { show, hasNews } = follower;
     let isWhole = true;
-    for (const step of this.#isShown ? this.#laterTurn(kits, show, read) : this.#firstTurn(show, read)) {
+    for (const step of this.#isShown ? this.#laterTurn(kits, follower) : this.#firstTurn(follower)) {
+      await this.serveVisits(follower);
       try {
         await step();
       } catch (error) {
@@ -80,16 +117,23 @@ export class SiteMaker {
       if (this.#isShown && hasNews()) return false;
     }
     // What failed was not asked for, and would be taken away.
-    if (isWhole) this.#placing.sweep();
+    if (isWhole) {
+      this.#placing.keep((part) => this.#isLeftOut(part));
+      this.#placing.sweep();
+    }
     this.#show(show);
     await this.#reader.rest();
     return isWhole;
   }
 
-  /** What is needed to look around, before all else. */
-  *#firstTurn(show: Follower["show"], read: Follower["read"]): Generator<Step> {
+  /** What is needed to look around, before all else: kits that are not known yet follow, and those first that are asked for. */
+  *#firstTurn({ show, read }: Follower): Generator<Step> {
     yield () => this.#reader.open();
     yield () => read(this.library!);
+    yield () => this.#makeRest((part) => part === "site");
+    yield () => this.#copyFonts(this.library!);
+    yield () => this.#show(show);
+    yield* this.#waitingSteps({ show, read });
     yield* this.#kitSteps(FIRST);
     yield* this.#otherSteps();
     yield () => this.#show(show);
@@ -97,15 +141,65 @@ export class SiteMaker {
     yield () => this.#makeScripts();
   }
 
+  /** Reads kits that wait, some at once, and makes their pages; the catalogue is made again when it has twice as many. */
+  *#waitingSteps({ show, read }: Pick<Follower, "show" | "read">): Generator<Step> {
+    const tried = new Set<string>();
+    const count = this.library!.waiting.kits.size;
+    if (count > 0) console.log(say.servingWaiting({ count }));
+    let shown = this.library!.kits.length;
+    for (;;) {
+      const some = [...this.library!.waiting.kits].filter((slug) => !tried.has(slug)).slice(0, AT_ONCE);
+      if (some.length === 0) break;
+      for (const slug of some) tried.add(slug);
+      yield () => this.#readKits(some, read);
+      yield () => this.#makeKits(some, FIRST);
+      if (this.library!.kits.length < 2 * shown) continue;
+      shown = this.library!.kits.length;
+      yield () => this.#makeRest((part) => part === "site");
+      yield () => this.#show(show);
+    }
+    if (tried.size === 0) return;
+    // What could not even be tried is told when all is read as usual.
+    yield () => this.#reader.endBeginning();
+    yield () => this.#reader.open();
+    yield () => read(this.library!);
+    yield () => console.log(say.servingReady());
+  }
+
+  async #readKits(slugs: readonly string[], read: Follower["read"]): Promise<void> {
+    await this.#reader.read(slugs);
+    await this.#reader.open();
+    read(this.library!);
+  }
+
+  async #makeKits(slugs: readonly string[], stages: readonly KitStageName[]): Promise<void> {
+    const kits = this.library!.kits.filter(({ slug }) => slugs.includes(slug));
+    await this.#reader.crew.make(kits, this.library!, this.#site(), stages);
+  }
+
+  async #makeVisited({ kits, classes, hasScripts }: Visited, read: Follower["read"]): Promise<void> {
+    const unread = [...kits.keys()].filter((slug) => this.library!.waiting.kits.has(slug));
+    if (unread.length > 0) await this.#readKits(unread, read);
+    for (const [slug, stages] of kits) await this.#makeKits([slug], [...stages]);
+    if (hasScripts) await this.#makeScripts();
+    for (const slug of classes) await this.#makeRest((part) => part === `classes/${slug}`);
+  }
+
+  async #makeRest(isAsked: (part: string) => boolean): Promise<void> {
+    await makeRest(this.library!, this.#site(), isAsked);
+  }
+
   /** Pages of kits that changed, before the site is read again and all else is looked through. */
-  *#laterTurn(kits: readonly string[], show: Follower["show"], read: Follower["read"]): Generator<Step> {
+  *#laterTurn(kits: readonly string[], { show, read }: Follower): Generator<Step> {
     yield () => this.#makePages(kits);
     yield () => this.#show(show);
     yield () => this.#reader.open();
     yield () => read(this.library!);
+    yield* this.#waitingSteps({ show, read });
     yield* this.#kitSteps(FIRST);
-    yield* this.#kitSteps(LATER);
     yield* this.#otherSteps();
+    yield () => this.#show(show);
+    yield* this.#kitSteps(LATER);
     yield () => this.#makeScripts();
   }
 
@@ -137,9 +231,8 @@ export class SiteMaker {
   *#otherSteps(): Generator<Step> {
     const library = this.library!;
     const isOfClass = (part: string): boolean => part.startsWith("classes/");
-    const make = (isAsked: (part: string) => boolean): Promise<void> => makeRest(library, this.#site(), isAsked);
-    yield () => make((part) => !isOfClass(part));
-    for (const { slug } of library.classes) yield () => make((part) => part === `classes/${slug}`);
+    yield () => this.#makeRest((part) => !isOfClass(part));
+    for (const { slug } of library.classes) yield () => this.#makeRest((part) => part === `classes/${slug}`);
     yield () => this.#copyFonts(library);
   }
 
@@ -154,6 +247,15 @@ export class SiteMaker {
     await makeScripts(this.#reader.store, this.library!, this.#site());
   }
 
+  /** Whether a part is of a kit or a class that is still there and cannot be made: its last good state stays. */
+  #isLeftOut(part: string): boolean {
+    const [, of, slug] = /^(kits|classes)\/([^ /]+)/.exec(part) ?? [];
+    if (of === undefined || slug === undefined) return false;
+    const { kits, classes } = this.library!;
+    const isMade = (of === "kits" ? kits : classes).some((one) => one.slug === slug);
+    return !isMade && existsSync(join(this.#place.base, contentPath(`${of}/${slug}/index.md`)));
+  }
+
   #site(): Site {
     const { hasGuide, hasFeed } = this.library!;
     const surroundings = { hasGuide, hasFeed, isServed: true };
@@ -162,7 +264,10 @@ export class SiteMaker {
 
   #show(show: Follower["show"]): void {
     const changed = this.#placing.takeChanged();
-    if (!this.#isShown || changed.some((path) => SHOWN.test(path))) show();
+    const { messages, photoMessages } = this.library!;
+    const told = JSON.stringify([messages, photoMessages]);
+    if (!this.#isShown || told !== this.#told || changed.some((path) => SHOWN.test(path))) show();
     this.#isShown = true;
+    this.#told = told;
   }
 }

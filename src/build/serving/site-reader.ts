@@ -1,3 +1,6 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { contentPath } from "../../input/files/content-folder.ts";
 import { KitCrew } from "../kits/kit-crew.ts";
 import { Gathering } from "../library/gathering.ts";
 import { holdLibrary } from "../library/held-library.ts";
@@ -17,6 +20,8 @@ export class SiteReader {
   readonly #facts = new HeldFacts();
   readonly #kits = new HeldKits();
   #library: Library | undefined;
+  /** Whether kits that are not known wait: at the beginning, what stands at once counts. */
+  #isBeginning = true;
 
   /** `base` is the project's folder. */
   constructor(base: string) {
@@ -28,11 +33,14 @@ export class SiteReader {
     return this.#library;
   }
 
-  /** Reads the site, and tells what it is without. @throws Error where nothing can be read */
+  /** Reads the site, and tells what it is without; at the beginning only what is kept of its kits. @throws Error where nothing can be read */
   async open(): Promise<void> {
     // Threads hold what all parts shared when they were started.
     if (this.#readFacts().key !== this.#library?.key) await this.rest();
-    const readKits = (facts: SiteFacts): ReadKits => this.#reader(facts);
+    const readKits = (facts: SiteFacts): ReadKits =>
+      this.#isBeginning
+        ? this.#kits.knownReader(facts, (folder) => this.crew.kept(folder, facts))
+        : this.#reader(facts);
     const library = await openLibrary(
       this.#base,
       { whenBroken: "leave out", drafts: "take" },
@@ -40,7 +48,21 @@ export class SiteReader {
     );
     this.#library = library;
     holdLibrary(library);
+    if (library.waiting.kits.size > 0) return;
+    this.#isBeginning = false;
     tellLeftOut(library);
+  }
+
+  /** From now on kits are read that are not known, whatever that takes. */
+  endBeginning(): void {
+    this.#isBeginning = false;
+  }
+
+  /** Reads kits by their names, so that they are known when the site is opened next. */
+  async read(slugs: readonly string[]): Promise<void> {
+    const facts = this.#readFacts();
+    const folders = slugs.map((slug) => join(this.#base, contentPath(`kits/${slug}`))).filter((one) => existsSync(one));
+    if (folders.length > 0) await this.#kits.reader(facts, this.crew.reader(facts))(folders);
   }
 
   /** Reads kits alone, of those that the library has; none where what all of them share has changed. */

@@ -60,6 +60,11 @@ export class Placing {
     this.#drop(before);
   }
 
+  /** Parts that stand stay wanted, as they are, where nothing newer could be made of what they are of. */
+  keep(isKept: (part: string) => boolean): void {
+    for (const part of this.#parts.keys()) if (isKept(part)) this.#wanted.add(part);
+  }
+
   /** Takes away what was not wanted since the last time: all parts of a site were asked for or put in place meanwhile. */
   sweep(): void {
     for (const { part, files } of this.#parts.values()) {

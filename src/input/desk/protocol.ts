@@ -16,6 +16,7 @@ export const DESK_ROUTES = {
   text: "/api/text",
   write: "/api/write",
   picture: "/api/picture",
+  books: "/api/books",
   open: "/api/open",
   print: "/api/print",
 } as const;
@@ -130,6 +131,15 @@ export type DeskShape = PickableShape;
 export type PictureAnswer =
   | { readonly drawn: DrawnParts; readonly shapes: readonly DeskShape[] }
   | { readonly messages: readonly DeskMessage[]; readonly shapes: readonly DeskShape[] };
+
+/** `POST books`: the rows of a class's table that is a workbook, which the desk shows and never writes. */
+export const booksAsk = z.strictObject({ slug });
+export type BooksAsk = z.input<typeof booksAsk>;
+
+/** Its rows as texts, the head first; or why there are none. */
+export type BooksAnswer =
+  | { readonly rows: readonly (readonly string[])[] }
+  | { readonly messages: readonly DeskMessage[] };
 
 /** `POST open`: opens a file of the desk in the author's editor. */
 export const openAsk = z.strictObject({

@@ -29,6 +29,11 @@ class ListView {
     this.#desk = desk;
     place.addEventListener("click", (event) => void this.#press(event), this.#ends);
     place.addEventListener("input", (event) => this.#look(event), this.#ends);
+    // A cover may not be made yet.
+    place.addEventListener("error", ({ target }) => target instanceof HTMLImageElement && target.remove(), {
+      capture: true,
+      signal: this.#ends.signal,
+    });
     this.#show();
   }
 

@@ -3,13 +3,14 @@ import type { Kit } from "../../../src/core/kit/kit.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
 import type { LevelMap } from "../../../src/core/picture/level-map.ts";
 import { madeKit } from "../../core/kit/made-kit.ts";
+import { openDrag } from "../desk-drag.ts";
 import { dottedPicture, freshCopy, hatchedPicture, wavyPicture } from "../drawn-pictures.ts";
 import type { Figure } from "../figure.ts";
 import { askLibrary } from "../plain-crossings.ts";
 import type { Scale } from "../scale.ts";
 import { cpuTime, EDGES, LEAVES, yardstick } from "../yardstick.ts";
 
-/** Patterns of many edges and of many shapes, beside what must be done at the least and what a library does. */
+/** Patterns of many edges and of many shapes, beside what must be done at the least and what a library does; and a drag on the desk. */
 export async function measureFunctions({ quick }: Scale): Promise<Figure[]> {
   const wavy = wavyPicture(EDGES);
   const bench = new Bench({
@@ -32,6 +33,9 @@ export async function measureFunctions({ quick }: Scale): Promise<Figure[]> {
     };
     bench.add(name, () => computePattern(kit), { beforeEach });
   }
+  const drag = await openDrag();
+  bench.add("desk-leaves", drag.leaves);
+  bench.add("desk-whole", drag.whole);
   const before = yardstick();
   await bench.run();
   const turn = (before + yardstick()) / 2;
@@ -45,6 +49,8 @@ export async function measureFunctions({ quick }: Scale): Promise<Figure[]> {
     { line: "pattern-pass", value: mean("wavy") / turn },
     { line: "dots", value: mean("dots"), yardstick: turn },
     { line: "hatches", value: mean("hatches"), yardstick: turn },
+    { line: "desk-leaves", value: mean("desk-leaves"), yardstick: turn },
+    { line: "desk-whole", value: mean("desk-whole"), yardstick: turn },
   ];
 }
 

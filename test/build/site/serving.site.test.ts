@@ -43,7 +43,8 @@ describe("serving a site some of which is broken", () => {
   });
 
   it("says at the first start what is broken, with its place, and serves the rest", async () => {
-    const told = await site.says("Server at");
+    await site.says("Server at");
+    const told = await site.says("All is worked out.");
     expect(told).toContain("Left out until this is corrected:");
     expect(told).toMatch(/^content\/kits\/evening-boat\/index\.md:\d+:\d+ {2}front matter: .*; do: /m);
     expect(told).toMatch(/^content\/motifs\/broken\.svg:1 {2}motif: .*; do: /m);

@@ -103,7 +103,7 @@ function summary(kits: readonly Listed[], classes: readonly Listed[]): string {
   const all = [...kits, ...classes];
   const count = (state: ListedState): number => all.filter((one) => one.state === state).length;
   if (count("waiting") > 0) return say.deskSumWaiting({ known: all.length - count("waiting"), all: all.length });
-  return say.deskSum({ kits: kits.length, broken: count("broken"), look: count("look") });
+  return say.deskSum({ kits: kits.length, classes: classes.length, broken: count("broken"), look: count("look") });
 }
 
 function entries(all: readonly Listed[], kind: ListedKind, site: string | undefined, none: string): Html {
@@ -113,16 +113,17 @@ function entries(all: readonly Listed[], kind: ListedKind, site: string | undefi
 }
 
 function entryItem(entry: Listed, kind: ListedKind, site: string | undefined): Html {
-  const { slug, title, file, draft, state, messages, warnings, page, cover } = entry;
+  const { slug, title, file, draft, state, messages, warnings, page, cover, papers } = entry;
   const address = kind === "kit" ? `/kits/${slug}` : `/classes/${slug}`;
   const id = `${kind}-${slug}`;
+  const isPrinted = kind === "kit" ? papers.length > 0 : state === "fine" || state === "look";
   return html`<li class="entry ${state}" data-entry="${kind} ${slug}" data-title="${title}">
 ${kind === "kit" && html`<a class="entry-cover" href="${address}" data-way tabindex="-1" aria-hidden="true">${cover !== undefined && html`<img src="${cover}" alt="" loading="lazy">`}</a>`}
 <div class="entry-text"><h3 id="${id}"><a href="${address}" data-way>${title}</a></h3>
 <p class="entry-state"><span class="seal">${STATES[state]()}</span>${draft && html` <span class="draft">${say.deskDraft()}</span>`}</p>
 ${messages.length > 0 && messageList(messages)}
 ${warnings.length > 0 && warningList(warnings)}
-<p class="entry-ways" role="group" aria-labelledby="${id}">${site !== undefined && page !== undefined && html`<a href="${site}${page}" target="leaflight-site">${say.deskSeePage()}</a> `}<button type="button" data-open="${file}">${say.deskOpenFile()}</button>${state !== "waiting" && html` <button type="button" data-print="${kind} ${slug}">${say.deskPrint()}</button>`}</p>
+<p class="entry-ways" role="group" aria-labelledby="${id}">${site !== undefined && page !== undefined && html`<a href="${site}${page}" target="leaflight-site">${say.deskSeePage()}</a> `}<button type="button" data-open="${file}">${say.deskOpenFile()}</button>${isPrinted && html` <button type="button" data-print="${kind} ${slug}">${say.deskPrint()}</button>`}</p>
 <div class="entry-printing" data-printing aria-live="polite"></div></div></li>
 `;
 }
@@ -140,6 +141,6 @@ function messageList(messages: readonly ListedMessage[]): Html {
 
 function messageItem({ file, line, column, field, given, allowed, remedy }: ListedMessage): Html {
   const name = file.slice(file.lastIndexOf("/") + 1);
-  return html`<li><p><b>${field}</b> ${say.deskGiven({ given })}</p><p>${say.deskAllowed({ allowed })}</p><p>${say.deskRemedy({ remedy })}</p>
+  return html`<li><p><b>${field}</b>: ${say.deskGiven({ given })}</p><p>${say.deskAllowed({ allowed })}</p><p>${say.deskRemedy({ remedy })}</p>
 <button type="button" data-open="${file}"${line !== undefined && html` data-line="${line}"`}${column !== undefined && html` data-column="${column}"`}>${line === undefined ? say.deskOpenAt({ file: name }) : say.deskOpenAtLine({ file: name, line })}</button></li>`;
 }

@@ -35,6 +35,11 @@ const MARKS: Readonly<Record<SeatMark, () => string>> = {
   folded: say.deskClassFolded,
 };
 
+/** How a seat stands, in a word or two. */
+export function markWords(mark: SeatMark): string {
+  return MARKS[mark]();
+}
+
 /** A class on the desk, before its script has laid anything out. */
 export function deskSeats(title: string): Html {
   return html`<div class="table seats" data-table>
@@ -89,7 +94,7 @@ function cell(
 }
 
 function verdict(mark: SeatMark): Html {
-  return html`<td role="gridcell" class="mark ${mark}" data-mark>${MARKS[mark]()}</td>`;
+  return html`<td role="gridcell" class="mark ${mark}" data-mark>${markWords(mark)}</td>`;
 }
 
 /** What is told of the seat that the cell in use belongs to. */
@@ -98,7 +103,7 @@ export function seatTold({ title, mark, lines, offers }: SeatTold): Html {
     ({ text, facts }, i) =>
       html`<li><button type="button" data-offer="${i}">${text}</button> <span>${facts}</span></li>`,
   );
-  return html`<h3>${title}</h3><p class="mark ${mark}">${MARKS[mark]()}</p>
+  return html`<h3>${title}</h3><p class="mark ${mark}">${markWords(mark)}</p>
 ${lines.map((line) => html`<p>${line}</p>`)}${offers.length > 0 && html`<ul class="seat-ways">${ways}</ul>`}`;
 }
 

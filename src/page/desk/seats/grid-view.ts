@@ -1,4 +1,4 @@
-import { type SeatsRow, seatsGrid } from "../../../output/parts/desk/seats.ts";
+import { markWords, type SeatMark, type SeatsRow, seatsGrid } from "../../../output/parts/desk/seats.ts";
 
 /** What the grid asks for. */
 interface GridHands {
@@ -47,13 +47,18 @@ export class GridView {
   }
 
   show(title: string, columns: readonly string[], rows: readonly SeatsRow[]): void {
-    const drawn = String(seatsGrid(title, columns, rows));
-    if (drawn === this.#drawn || this.#field) return;
+    const cells = JSON.stringify([title, columns, rows.map(({ texts, wrong }) => [texts, wrong])]);
+    if (this.#field) return;
+    if (cells === this.#drawn) {
+      // Verdicts come one after the other: cells stay, so that no press on one is lost.
+      for (const [r, { mark }] of rows.entries()) this.mark(r, mark);
+      return;
+    }
     const hadFocus = this.#place.contains(document.activeElement);
-    this.#drawn = drawn;
+    this.#drawn = cells;
     this.#rows = rows.length;
     this.#columns = columns.length;
-    this.#place.innerHTML = drawn;
+    this.#place.innerHTML = String(seatsGrid(title, columns, rows));
     this.#row = Math.min(this.#row, Math.max(0, rows.length - 1));
     this.#column = Math.min(this.#column, Math.max(0, columns.length - 1));
     const cell = this.#cell();
@@ -61,13 +66,12 @@ export class GridView {
     if (hadFocus) cell?.focus();
   }
 
-  /** How a row comes out, while a text is written in it. */
-  mark(row: number, name: string, words: string): void {
+  /** How a row comes out. */
+  mark(row: number, mark: SeatMark): void {
     const cell = this.#cell(row, 0)?.closest("tr")?.querySelector("[data-mark]");
-    if (!cell || cell.textContent === words) return;
-    cell.className = `mark ${name}`;
-    cell.textContent = words;
-    this.#drawn = "";
+    if (!cell || cell.classList.contains(mark)) return;
+    cell.className = `mark ${mark}`;
+    cell.textContent = markWords(mark);
   }
 
   /** Puts the focus into a cell. */

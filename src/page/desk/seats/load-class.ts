@@ -2,6 +2,7 @@ import type { Kit } from "../../../core/kit/kit.ts";
 import { takesFrom, withTaken } from "../../../input/class/take-over.ts";
 import { frontValue } from "../../../input/desk/front-value.ts";
 import {
+  type BooksAnswer,
   DESK_ROUTES,
   type DeskEntry,
   type DeskText,
@@ -12,6 +13,7 @@ import { valueIn, type YamlValue } from "../../../input/desk/yaml-value.ts";
 import { KitError } from "../../../input/files/message.ts";
 import { partsAsDrawn } from "../../../input/kit/drawn-parts.ts";
 import { kitText, stateKit } from "../../../input/kit/state-kit.ts";
+import { delimitedText } from "../../../input/tables/edit-delimited.ts";
 
 /** What a class needs of the desk's server. */
 export interface ClassServer {
@@ -22,7 +24,7 @@ export interface ClassServer {
 /** What a class's seats are read from, as the server has it. */
 export interface LoadedClass {
   readonly matter: DeskText;
-  /** Its table, where that is a text that can be read. */
+  /** Its table, where that can be read. */
   readonly table: DeskText | undefined;
   /** The name of its table, where that is a workbook. */
   readonly workbook: string | undefined;
@@ -54,8 +56,7 @@ export async function loadClass(
   const loaded: Kit[] = [];
   for (const [slug, file] of kitFiles) loaded.push(...(await loadKit(slug, file, server)));
   const books = valueIn(own, ["books"]);
-  const table =
-    typeof books === "string" && !WORKBOOK.test(books) ? await tableOf(entry.file, books, server) : undefined;
+  const table = typeof books === "string" ? await tableOf(entry, books, server) : undefined;
   return {
     matter,
     table,
@@ -97,7 +98,17 @@ async function takenOver(
   return before === undefined ? value : withTaken(value, before);
 }
 
-async function tableOf(file: string, books: string, server: ClassServer): Promise<DeskText | undefined> {
-  const found = await server.text(`${file.slice(0, file.lastIndexOf("/"))}/${books}`);
+/** The table of a class as a text; of a workbook its rows as one, which is nowhere written. */
+async function tableOf(
+  { slug, file }: Pick<DeskEntry, "slug" | "file">,
+  books: string,
+  server: ClassServer,
+): Promise<DeskText | undefined> {
+  const path = `${file.slice(0, file.lastIndexOf("/"))}/${books}`;
+  if (WORKBOOK.test(books)) {
+    const read = await server.post<BooksAnswer>(DESK_ROUTES.books, { slug });
+    return "rows" in read ? { file: path, text: delimitedText(read.rows), mark: "" } : undefined;
+  }
+  const found = await server.text(path);
   return "text" in found ? found : undefined;
 }

@@ -76,6 +76,8 @@ class SeatsView {
   readonly #model: DeskClass;
   readonly #title: string;
   readonly #kitFiles: LoadedClass["kitFiles"];
+  /** Whether its table is a workbook, which is not written. */
+  readonly #isWorkbook: boolean;
   readonly #table: HTMLElement;
   readonly #grid: GridView;
   readonly #news: NewsView;
@@ -99,6 +101,7 @@ class SeatsView {
     this.#model = model;
     this.#title = title;
     this.#kitFiles = loaded.kitFiles;
+    this.#isWorkbook = loaded.workbook !== undefined;
     place.innerHTML = String(deskSeats(title));
     this.#table = place.querySelector<HTMLElement>("[data-table]")!;
     this.#grid = new GridView(this.#find("grid"), {
@@ -141,7 +144,7 @@ class SeatsView {
     this.#preview = undefined;
     (this.#find("undo") as HTMLButtonElement).disabled = !canUndo;
     (this.#find("redo") as HTMLButtonElement).disabled = !canRedo;
-    (this.#find("write") as HTMLButtonElement).disabled = !isChanged || this.#isWriting;
+    (this.#find("write") as HTMLButtonElement).disabled = this.#toWrite().length === 0 || this.#isWriting;
     this.#say(this.#ribbonWords(drafts));
     const meeting = drafts.find((draft) => draft.meeting)?.meeting;
     this.#news.show({
@@ -211,7 +214,7 @@ class SeatsView {
     if (place.dataset["shown"] === markup) return;
     place.dataset["shown"] = markup;
     place.innerHTML = markup;
-    if (this.#preview) this.#grid.mark(this.#grid.row, words.mark, place.querySelector(".mark")?.textContent ?? "");
+    if (this.#preview) this.#grid.mark(this.#grid.row, words.mark);
   }
 
   #verdict({ seat, wrong }: GridRow): SeatVerdict | undefined {
@@ -277,7 +280,7 @@ class SeatsView {
   }
 
   #look(): void {
-    const changed = this.#model.drafts.filter((draft) => draft.isChanged);
+    const changed = this.#toWrite();
     if (changed.length === 0 || changed.some((draft) => draft.meeting)) return;
     const files = listText(changed.map(({ file }) => file));
     this.#difference.open(
@@ -285,6 +288,12 @@ class SeatsView {
       changed.flatMap((draft) => draft.difference()),
       this.#isBroken(),
     );
+  }
+
+  /** Drafts that differ from their files, and can be written. */
+  #toWrite(): readonly Draft[] {
+    const { drafts, table } = this.#model;
+    return drafts.filter((draft) => draft.isChanged && !(this.#isWorkbook && draft === table));
   }
 
   #isBroken(): boolean {
@@ -296,7 +305,7 @@ class SeatsView {
     this.#isWriting = true;
     this.show();
     try {
-      for (const draft of this.#model.drafts.filter((one) => one.isChanged)) await this.#writeOne(draft);
+      for (const draft of this.#toWrite()) await this.#writeOne(draft);
     } finally {
       this.#isWriting = false;
       this.show();

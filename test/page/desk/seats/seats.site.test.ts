@@ -1,6 +1,9 @@
+import { copyFileSync } from "node:fs";
+import { join } from "node:path";
 import axe from "axe-core";
 import type { Browser, BrowserContext, Page } from "puppeteer";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { FIXTURES } from "../../../input/kit/kit-folders.ts";
 import { newDevice, sharedBrowser } from "../../../site/shared-site.ts";
 import { textOf } from "../../../site/visit.ts";
 import { type ClassDesk, openClassDesk } from "./open-class.ts";
@@ -28,7 +31,13 @@ describe("a class on the desk", () => {
   let page: Page;
   const faults: string[] = [];
   beforeAll(async () => {
-    desk = await openClassDesk({ spring: { "index.md": SPRING } });
+    const workbook = SPRING.replace(/seats:\n.*\n/, "books: books.xlsx\n").replace("places: 3 # places\n", "");
+    desk = await openClassDesk({
+      spring: { "index.md": SPRING },
+      workbook: { "index.md": workbook.replace("[harbour-moon]", "[little-gull, harbour-moon, evening-boat]") },
+    });
+    const books = join(desk.project.folder, "content/classes/workbook/books.xlsx");
+    copyFileSync(join(FIXTURES, "tables/books.xlsx"), books);
     browser = await sharedBrowser();
     device = await newDevice(browser);
   });
@@ -154,6 +163,29 @@ describe("a class on the desk", () => {
     expect(await cell(0, "Leaves")).toBe("97");
     await page.click('[data-news-do="take"]');
     expect([await cell(0, "Leaves"), await cell(1, "Leaf height")]).toEqual(["96", "223"]);
+  });
+
+  it("shows a workbook, and gives its rows as a table that can be written", async () => {
+    await open("workbook");
+    expect(await textOf(page, ".news", /workbook/)).toContain("books.xlsx is a workbook");
+    await page.click('[data-row="0"][data-column="5"]');
+    await page.keyboard.type("111");
+    await press("Enter");
+    expect(await page.$eval("[data-write]", (button) => (button as HTMLButtonElement).disabled)).toBe(true);
+    const given = await page.evaluate(async () => {
+      const link = document.querySelector<HTMLAnchorElement>("[data-csv]")!;
+      const made: Blob[] = [];
+      const make = URL.createObjectURL;
+      URL.createObjectURL = (blob) => {
+        made.push(blob as Blob);
+        return make.call(URL, blob);
+      };
+      link.addEventListener("click", (event) => event.preventDefault());
+      link.click();
+      return [link.download, await made[0]!.text()];
+    });
+    expect(given[0]).toBe("books.csv");
+    expect(given[1]).toMatch(/^seat,.*\n1,.*111/);
   });
 
   it.each([
