@@ -1160,8 +1160,14 @@ export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
 export const deskKitMerge = (): string => say("desk-kit-merge");
 /** This was not done: {why} */
 export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
+/** The kit is being laid out … — While the site is still being read. */
+export const deskKitLoading = (): string => say("desk-kit-loading");
 /** There is no kit of this name. */
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
+/** This kit is folded by corners — A kit that is made without a knife: nothing of it is laid out. */
+export const deskKitCornerTitle = (): string => say("desk-kit-corner-title");
+/** Only kits that are cut can be laid out here; change this one in its file. */
+export const deskKitCornerLede = (): string => say("desk-kit-corner-lede");
 /** The sheet */
 export const deskKitSheet = (): string => say("desk-kit-sheet");
 /** What lies on the sheet */

@@ -37,7 +37,13 @@ desk-kit-keep-mine = Keep mine
 desk-kit-take-theirs = Take theirs
 desk-kit-merge = Put both together
 desk-kit-failed = This was not done: { $why }
+# While the site is still being read.
+desk-kit-loading = The kit is being laid out …
 desk-kit-no-kit = There is no kit of this name.
+
+# A kit that is made without a knife: nothing of it is laid out.
+desk-kit-corner-title = This kit is folded by corners
+desk-kit-corner-lede = Only kits that are cut can be laid out here; change this one in its file.
 
 ## The sheet
 

@@ -8,7 +8,7 @@ import type { LevelMap } from "../../../core/picture/level-map.ts";
 import type { FigureArea } from "../figure.ts";
 import { paperTone } from "../front/tone.ts";
 import { uprightPath } from "../path.ts";
-import { shortRings, shortStrip } from "../short-path.ts";
+import { shortRings } from "../short-path.ts";
 import { num, tag } from "../svg-text.ts";
 
 /** Ink of what is drawn, laid over what will be seen. */
@@ -36,12 +36,23 @@ export function seenLayer(pattern: Pattern, place: PicturePlace, area: FigureAre
   const paths = pattern.levels.map((_, k) => {
     const sides = pattern.fit.view === "along" ? columnsOf(leaves, place) : cellsOf(leaves, k);
     return leaves.flatMap(({ spans }, i) =>
-      spans.flatMap(({ from, to, level }) => (level === k + 1 ? [shortStrip(sides[i]!, from, to)] : [])),
+      spans.flatMap(({ from, to, level }) => (level === k + 1 ? [strip(sides[i]!, from, to)] : [])),
     );
   });
   const ground = tag("rect", { ...rectOf(area), fill: tone(pattern.background) });
   const strips = paths.map((d, k) => (d.length === 0 ? "" : tag("path", { d: d.join(""), fill: tone(k + 1) })));
   return ground + strips.toReversed().join("");
+}
+
+/** Path data of an upright strip, to 0.01 across and 0.1 down. A thousand are written for each step of a handle, so in plain numbers. */
+function strip([left, right]: readonly [number, number], from: number, to: number): string {
+  const x = Math.min(left, right);
+  const width = fine(Math.abs(right - left), 100);
+  return `M${fine(x, 100)} ${fine(from, 10)}h${width}V${fine(to, 10)}h-${width}z`;
+}
+
+function fine(value: number, parts: number): number {
+  return Math.round(value * parts) / parts;
 }
 
 /** How much a strip laps over its neighbours, mm, so that nothing shows between them. */

@@ -10,7 +10,7 @@ export function deskPage(site: string): string {
 <link rel="stylesheet" href="/assets/desk.css"><link rel="icon" href="data:,">
 <script type="module" src="/assets/desk-entry.js"></script></head>
 <body><a class="skip" href="#main">${say.siteSkip()}</a>
-<header class="desk-top"><a class="brand" href="/" data-way><span class="brand-mark" aria-hidden="true"></span>${site}</a><p>${say.deskName()}</p><p class="desk-line" role="status" data-line></p></header>
+<header class="desk-top"><a class="brand" href="/" data-way><span class="brand-mark" aria-hidden="true"></span>${site === "" ? say.deskName() : site}</a><p>${say.deskName()}</p><p class="desk-line" role="status" data-line></p></header>
 <main id="main" tabindex="-1"><p>${say.deskOpening()}</p></main>
 <noscript><p>${say.deskNoScript()}</p></noscript></body></html>`;
   return `<!doctype html>${String(page)}`;

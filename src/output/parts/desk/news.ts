@@ -28,3 +28,8 @@ export function foreignNews({ canMerge }: ForeignNews): Html {
   return html`<section class="news ask" role="alert"><h2>${say.deskKitForeignTitle()}</h2><p>${say.deskKitForeignLede()}</p>${!canMerge && html`<p>${say.deskKitForeignMeet()}</p>`}
 <p class="buttons">${canMerge && html`<button type="button" class="go" data-news-do="merge">${say.deskKitMerge()}</button>`}<button type="button" data-news-do="keep">${say.deskKitKeepMine()}</button><button type="button" data-news-do="take">${say.deskKitTakeTheirs()}</button></p></section>`;
 }
+
+/** That a kit is folded by corners and cannot be laid out; its file can be opened. */
+export function cornerNews(file: string): Html {
+  return html`<section class="news ask"><h2>${say.deskKitCornerTitle()}</h2><p>${say.deskKitCornerLede()}</p><p class="buttons"><button type="button" data-news-do="file">${say.deskKitOpenAt({ place: file })}</button></p></section>`;
+}

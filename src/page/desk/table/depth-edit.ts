@@ -12,6 +12,18 @@ export function depthEdit({ stated }: Pick<Shown, "stated">, level: number, mm: 
   return line === undefined ? lengthAt(["levels", level, "depth"], mm) : lengthAt(["gauge", "lines", line - 1], mm);
 }
 
+/**
+ * Gives a level (from 0) another depth without moving the gauge's lines: it names the line that stands there, or states its own
+ * depth where none does.
+ */
+export function restatedDepth({ stated }: Pick<Shown, "stated">, level: number, mm: number): Edit[] {
+  const at = ["levels", level] as const;
+  const line = (stated.gauge?.lines ?? []).findIndex((one) => Math.abs(one - mm) < 1e-6) + 1;
+  if (stated.levels[level]!.line === undefined) return [lengthAt([...at, "depth"], mm)];
+  if (line > 0) return [{ at: [...at, "line"], value: line }];
+  return [lengthAt([...at, "depth"], mm), { at: [...at, "line"], value: undefined }];
+}
+
 /** Between what a level's depth may be moved, mm: its neighbours, or the gauge's neighbouring lines, stay a step away. */
 export function depthBounds(
   { kit, stated }: Pick<Shown, "kit" | "stated">,

@@ -78,6 +78,8 @@ export class FieldsView {
       const value = isChosen(field) ? field.chosen : figureText(field, kit.units);
       if (control.ariaInvalid === "true" && control === document.activeElement) continue;
       if (control.value !== value) control.value = value;
+      // What stands there now is taken: undo is the table's, not the field's.
+      if (control instanceof HTMLInputElement) control.defaultValue = value;
       this.#spin(field);
       this.#tell(field.name, undefined);
     }

@@ -61,7 +61,7 @@ export class ShapeView {
     const shape = this.#shape();
     const markup = String(
       shapeChoice({
-        shapes: this.#shapes.map(({ name, level }) => ({ name, level: names[(level ?? 0) - 1] ?? "–" })),
+        shapes: this.#shapes.map((one) => ({ name: calledOf(one), level: names[(one.level ?? 0) - 1] ?? "–" })),
         chosen: this.#chosen,
         levels: names,
         level: shape?.level,
@@ -76,4 +76,9 @@ export class ShapeView {
     this.#place.innerHTML = markup;
     if (back) this.#place.querySelector<HTMLElement>(back)?.focus();
   }
+}
+
+/** What a shape is called in a list: what picks it, where that is an id or a name. */
+function calledOf({ selectors: [first], name }: DeskShape): string {
+  return typeof first === "string" ? first.replace(/^#/, "") : name;
 }

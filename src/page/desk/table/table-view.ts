@@ -1,3 +1,4 @@
+import { isCutKit } from "../../../core/kit/cut-kit.ts";
 import {
   DESK_ROUTES,
   type DeskMessage,
@@ -33,19 +34,43 @@ export interface TableDesk {
 /** Kits that were laid out on this page: what is not written yet is not lost when another view is looked at. */
 const laid = new Map<string, { readonly kit: DeskKit; hear: () => void }>();
 
-/** One kit on the desk. @throws what the server refuses */
+/** One kit on the desk. While the server still reads the site, it is laid out as soon as it is known. @throws what the server refuses */
 export async function tableView(place: HTMLElement, desk: TableDesk, slug: string): Promise<() => boolean> {
-  const entry = desk.state().kits.find((one) => one.slug === slug);
-  if (!entry) {
-    place.innerHTML = `<p class="wrap">${say.deskKitNoKit()}</p>`;
-    return () => true;
-  }
-  const found = await desk.server.text(entry.file);
-  const known = laid.get(slug);
+  let leave = (): void => {};
+  let isOver = false;
+  let isOpening = false;
+  const open = async (): Promise<void> => {
+    const entry = desk.state().kits.find((one) => one.slug === slug);
+    if (!entry || isOpening || isOver) return;
+    isOpening = true;
+    const left = await layOut(place, desk, entry);
+    if (isOver) left();
+    else leave = left;
+  };
+  place.replaceChildren(paragraph(desk.state().isBusy ? say.deskKitLoading() : say.deskKitNoKit()));
+  desk.listen(({ news }) => {
+    if (news === "state") void open();
+  });
+  await open();
+  return () => {
+    isOver = true;
+    leave();
+    return true;
+  };
+}
+
+/** Lays a kit out; gives back what lets go of the table. @throws what the server refuses */
+async function layOut(
+  place: HTMLElement,
+  desk: TableDesk,
+  { slug, file, title }: DeskState["kits"][number],
+): Promise<() => void> {
+  const found = await desk.server.text(file);
   if ("messages" in found) {
-    place.append(...found.messages.map(({ sentence }) => paragraph(sentence)));
-    return () => true;
+    place.replaceChildren(...found.messages.map(({ sentence }) => paragraph(sentence)));
+    return () => {};
   }
+  const known = laid.get(slug);
   const held = known ?? {
     kit: new DeskKit(
       slug,
@@ -57,14 +82,13 @@ export async function tableView(place: HTMLElement, desk: TableDesk, slug: strin
   };
   laid.set(slug, held);
   if (known && found.mark !== held.kit.draft.disk.mark) held.kit.meet(found);
-  const table = new TableView(place, desk, held.kit, entry.title);
+  const table = new TableView(place, desk, held.kit, title);
   held.hear = () => table.show();
   desk.listen((news) => void table.hear(news));
   table.show();
   return () => {
     held.hear = () => {};
     table.dispose();
-    return true;
   };
 }
 
@@ -74,6 +98,7 @@ addEventListener("beforeunload", (event) => {
 
 function paragraph(text: string): HTMLElement {
   const made = document.createElement("p");
+  made.className = "wrap";
   made.textContent = text;
   return made;
 }
@@ -81,6 +106,7 @@ function paragraph(text: string): HTMLElement {
 class TableView {
   readonly #desk: TableDesk;
   readonly #kit: DeskKit;
+  readonly #table: HTMLElement;
   readonly #title: string;
   readonly #ribbon: RibbonView;
   readonly #news: NewsView;
@@ -88,6 +114,7 @@ class TableView {
   readonly #things: Things;
   readonly #work: TableWork;
   readonly #ends = new AbortController();
+  #isBusy = true;
   #isWriting = false;
   #isWritten = false;
   /** What the server found wrong with a text that was to be written. */
@@ -99,6 +126,7 @@ class TableView {
     this.#title = title;
     place.innerHTML = String(deskTable(title));
     const table = place.querySelector<HTMLElement>("[data-table]")!;
+    this.#table = table;
     this.#things = new Things(table, {
       change: (edits, name) => kit.change(edits, name),
       rest: () => kit.rest(),
@@ -116,7 +144,14 @@ class TableView {
       merge: () => kit.decide("merge"),
     });
     this.#difference = new DifferenceView(table, () => void this.#tried(() => this.#write()));
-    this.#work = new TableWork(this.#things, (isStale) => table.classList.toggle("stale", isStale));
+    this.#work = new TableWork(
+      this.#things,
+      (isStale) => table.classList.toggle("stale", isStale),
+      (isBusy) => {
+        this.#isBusy = isBusy;
+        this.#tellBusy();
+      },
+    );
     document.addEventListener("keydown", (event) => this.#key(event), this.#ends);
   }
 
@@ -134,11 +169,21 @@ class TableView {
       canRedo: draft.canRedo,
     });
     const meeting = draft.meeting;
+    const isCorner = stated !== undefined && !isCutKit(stated.kit);
     this.#news.show({
       broken: messages.length > 0 ? messages : this.#refused,
       foreign: meeting && { canMerge: meeting.canMerge },
+      corner: isCorner ? draft.file : undefined,
     });
-    if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
+    this.#table.classList.toggle("folded-only", isCorner);
+    if (isCorner || (!stated && messages.length > 0)) this.#isBusy = false;
+    else if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
+    this.#tellBusy();
+  }
+
+  /** Says whether more is to come: drawings from the server, or what workers find. */
+  #tellBusy(): void {
+    this.#table.ariaBusy = String(this.#isBusy || this.#kit.isDrawing);
   }
 
   async hear(news: DeskNews): Promise<void> {

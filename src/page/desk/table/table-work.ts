@@ -23,6 +23,7 @@ import type { Things } from "./things.ts";
 export class TableWork {
   readonly #things: Things;
   readonly #stale: (isStale: boolean) => void;
+  readonly #busy: (isBusy: boolean) => void;
   readonly #bench = new FitBench();
   #stated: StatedNow | undefined;
   #shapes: readonly DeskShape[] = [];
@@ -34,10 +35,11 @@ export class TableWork {
   /** Why the kit cannot be made as it is. */
   #failure: Failure | undefined;
 
-  /** `stale` is told whether the table shows an earlier state, as the kit cannot be made as it is. */
-  constructor(things: Things, stale: (isStale: boolean) => void) {
+  /** `stale` is told whether the table shows an earlier state, as the kit cannot be made as it is; `busy` whether more is to come. */
+  constructor(things: Things, stale: (isStale: boolean) => void, busy: (isBusy: boolean) => void) {
     this.#things = things;
     this.#stale = stale;
+    this.#busy = busy;
   }
 
   /** Lays a kit out; `shelf` are the names of motifs that it may set. */
@@ -47,6 +49,7 @@ export class TableWork {
     this.#stated = stated;
     this.#shapes = shapes;
     const result = fitKit(withoutWindow(kit));
+    this.#busy(true);
     this.#stale(!result.fits);
     if (result.fits) this.#show(kit, stated, result, shelf);
     this.#bench.look(kit, (found) => this.#hear(kit, stated, found));
@@ -85,6 +88,7 @@ export class TableWork {
             found.troubles.map(({ trouble }) => trouble),
             found.troubles,
           );
+        this.#busy(false);
     }
   }
 

@@ -5,7 +5,7 @@ import type { Refit } from "../../../core/refit/refit.ts";
 import type { Edit } from "../../../input/desk/edit.ts";
 import type { FrontMatter } from "../../../input/kit/schema.ts";
 import type { Selection } from "../../../input/picture/selection.ts";
-import { depthEdit } from "./depth-edit.ts";
+import { restatedDepth } from "./depth-edit.ts";
 import { lengthAt } from "./length-at.ts";
 
 /** A kit and what its front matter states. */
@@ -53,7 +53,7 @@ export function refitEdits({ kit, stated }: Stated, refit: Refit): Edit[] {
     ...lengths.flatMap(([at, mm]) => (mm === undefined ? [] : [lengthAt(at, mm)])),
     ...plain.flatMap(([at, value]) => (value === undefined ? [] : [{ at, value }])),
     ...(refit.depths ?? []).flatMap((mm, i) =>
-      Math.abs(mm - kit.levels[i]!.depth) < 1e-6 ? [] : [depthEdit({ stated }, i, mm)],
+      Math.abs(mm - kit.levels[i]!.depth) < 1e-6 ? [] : restatedDepth({ stated }, i, mm),
     ),
   ];
 }
