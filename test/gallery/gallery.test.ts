@@ -32,6 +32,7 @@ const NO_DRAWINGS: Readonly<Record<string, string>> = {
   linePath: "path data of cut files",
   ringPath: "path data of cut files",
   num: "a number's digits",
+  shortRings: "path data of what is brought to the desk",
 };
 
 /** What only other drawings use is looked at in them. */

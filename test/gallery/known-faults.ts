@@ -23,4 +23,9 @@ export const KNOWN_FAULTS: readonly KnownFault[] = [
     ],
     why: "the ruler goes on past what is shown of it",
   },
+  {
+    fault: /^outside: a path$/,
+    of: ["desk/moon-shape-chosen", "desk/moon-traced", "desk/tide-drawn"],
+    why: "what a shape has beyond the picture is clipped, with the picture's edge",
+  },
 ];

@@ -114,8 +114,12 @@ function without(text: string, at: FieldPath): string {
 /** As the package writes the document: what it means is right, how it is written may differ. */
 function inDocument(text: string, at: FieldPath, put: YamlValue | undefined, wanted: YamlValue | undefined): string {
   const document = parseYaml(text, new LineCounter());
+  const { node, missing } = walkTo(document, at);
+  const isHeld = missing.length === 0 || isMap(node) || (isSeq(node) && typeof missing[0] === "number");
+  // What can hold nothing by that key gives way to what can.
+  const place = isHeld ? at : at.slice(0, at.length - missing.length);
   if (put === undefined) document.deleteIn(at);
-  else document.setIn(at, put);
+  else document.setIn(place, isHeld ? put : valueIn(wanted, place));
   const options = { lineWidth: 0, flowCollectionPadding: true };
   const written = document.toString(options).replace(/\n$/, "").replaceAll("\n", lineEndOf(text));
   if (means(written, wanted)) return written;

@@ -103,7 +103,7 @@ describe("editText(text, edits) of any page", () => {
         expect(sameValue(meaning(edited), wanted), edited).toBe(true);
         expect(edited.replace(/^---\r?\n[\s\S]*?\r?\n---/, "")).toBe(page.replace(/^---\r?\n[\s\S]*?\r?\n---/, ""));
       }),
-      { numRuns: 600 },
+      { numRuns: 300 },
     );
   });
 
@@ -114,7 +114,7 @@ describe("editText(text, edits) of any page", () => {
         expect(/[^\r]\n/.test(edited)).toBe(/[^\r]\n/.test(page));
         expect(edited.includes("\r")).toBe(page.includes("\r"));
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 });

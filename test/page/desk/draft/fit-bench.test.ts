@@ -11,6 +11,8 @@ import { fixtureKit } from "../../../input/kit/kit-folders.ts";
 /** A worker in this thread: what is sent is copied, and heard after a moment. */
 class NearWorker {
   static opened: NearWorker[] = [];
+  /** How long each begins nothing, ms. */
+  static pause = 0;
   readonly asked: FitAsk[] = [];
   onmessage: ((event: { readonly data: FitAnswer }) => void) | null = null;
   isEnded = false;
@@ -32,7 +34,7 @@ class NearWorker {
     this.asked.push(copy);
     setTimeout(() => {
       if (!this.isEnded) this.#host.onmessage?.({ data: copy });
-    });
+    }, NearWorker.pause);
   }
 
   terminate(): void {
@@ -42,6 +44,7 @@ class NearWorker {
 
 function opened() {
   NearWorker.opened = [];
+  NearWorker.pause = 0;
   const bench = new FitBench(() => new NearWorker() as unknown as Worker, 5);
   const heard: Found[] = [];
   return { bench, heard, hear: (found: Found) => heard.push(found), workers: NearWorker.opened };
@@ -95,11 +98,13 @@ describe("FitBench.look(kit, hear)", () => {
 
   it("leaves ways that are being looked for when something changes", async () => {
     const { bench, heard, hear, workers } = opened();
+    NearWorker.pause = 300;
     bench.look(kit, () => {});
     await vi.waitFor(() => expect(workers).toHaveLength(2));
+    NearWorker.pause = 0;
     bench.look({ ...kit, title: "Last" }, hear);
     expect(workers[1]!.isEnded).toBe(true);
-    await vi.waitFor(() => expect(stagesOf(heard)).toEqual(["whole", "seen", "ways"]));
+    await vi.waitFor(() => expect(stagesOf(heard).toSorted()).toEqual(["seen", "ways", "whole"]));
     bench.end();
     expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, true, true]);
   });
