@@ -2858,13 +2858,13 @@ export const failFlapInGutterDoAuthor = (args: { readonly room: Word; readonly d
 export const failFlapInGutterDoReader = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
 /** Give this seat a wider book.|The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
 export const failFlapInGutterDoTeacher = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
-/** The room for a light is cut, and nothing is cut where corners are folded.|A window closes an opening that is cut, and nothing is cut where corners are folded. */
+/** The room for a light is cut, and nothing is cut where corners are folded.|The bench follows leaves that are cut; corners are folded by the packet.|A window closes an opening that is cut, and nothing is cut where corners are folded. */
 export const failNeedsKnifeWhy = (args: { readonly part: Word }): string => say("fail-needs-knife-why", args);
-/** a light, in a kit with foldStyle: corner|an insert, in a kit with foldStyle: corner */
+/** a light, in a kit with foldStyle: corner|foldStyle: corner, at the bench|an insert, in a kit with foldStyle: corner */
 export const failNeedsKnifeGiven = (args: { readonly part: Word }): string => say("fail-needs-knife-given", args);
 /** nothing that is cut: no light and no insert */
 export const failNeedsKnifeAllowed = (): string => say("fail-needs-knife-allowed");
-/** take light out, or set foldStyle to single or stepped|take insert out, or set foldStyle to single or stepped */
+/** take light out, or set foldStyle to single or stepped|set foldStyle to single or stepped|take insert out, or set foldStyle to single or stepped */
 export const failNeedsKnifeDoAuthor = (args: { readonly part: Word }): string => say("fail-needs-knife-do-author", args);
 /** Choose single or stepped folds. */
 export const failNeedsKnifeDoReader = (): string => say("fail-needs-knife-do-reader");

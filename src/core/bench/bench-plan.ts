@@ -1,6 +1,7 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
+import type { Failure } from "../findings/failure.ts";
 import type { Outcome } from "../findings/outcome.ts";
-import { asCutKit } from "../kit/cut-kit.ts";
+import { isCutKit } from "../kit/cut-kit.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { FitResult } from "../pattern/compute.ts";
 import { fitKit } from "../pattern/fit-kit.ts";
@@ -11,6 +12,9 @@ import { stepFor } from "../units/length.ts";
 import { leafEstimates } from "./leaf-estimates.ts";
 import { otherWork } from "./other-work.ts";
 import { type Place, placesOf } from "./places.ts";
+
+/** Of a kit whose corners are folded. */
+const FOLDED_ONLY: Failure = { kind: "needs-knife", part: "bench" };
 
 /** The work on a kit in the order in which it comes under the hand, with batches and estimates. */
 export interface BenchPlan {
@@ -48,8 +52,8 @@ export function planBench(kit: Kit): Outcome<BenchPlan> {
   };
 }
 
-function atRulerStep(stated: Kit): FitResult {
-  const kit = asCutKit(stated);
+function atRulerStep(kit: Kit): FitResult {
+  if (!isCutKit(kit)) return { fits: false, finding: FOLDED_ONLY };
   const result = fitKit(kit);
   const markStep = stepFor(kit.units, kit.fit.markStep);
   if (!result.fits || Math.abs(markStep - kit.fit.markStep) < 1e-6) return result;
@@ -63,7 +67,9 @@ export function nearestStop(plan: BenchPlan, leaf: LeafNumber): LeafNumber {
 
 /** Tells whether a kit's pattern is still the one that work began with. Lost leaves and units do not count. */
 export function patternRevision(kit: Kit): Outcome<string> {
-  const result = fitKit(asCutKit({ ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } }));
+  const begun = { ...kit, insert: undefined, fit: { ...kit.fit, lostLeaves: [] } };
+  if (!isCutKit(begun)) return { failure: FOLDED_ONLY };
+  const result = fitKit(begun);
   if (!result.fits) return { failure: result.finding };
   return { value: revisionOf(result.pattern.leaves.map(({ leaf, spans }) => [leaf, spans])) };
 }

@@ -1,4 +1,4 @@
-import { whyText } from "../../words/findings/failure-why.ts";
+import { benchMisfitText } from "../../words/findings/bench-misfit.ts";
 import * as say from "../../words/messages.ts";
 import { loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
@@ -16,7 +16,7 @@ async function open(bench: HTMLElement): Promise<void> {
     const misfit = await openBench(bench, data, new URLSearchParams(location.search));
     bench.hidden = misfit !== undefined;
     if (misfit) {
-      const told = [say.benchMisfit({ why: whyText(misfit.failure, data.kit) }), ...misfit.told];
+      const told = [benchMisfitText(misfit.failure, data.kit), ...misfit.told];
       wait.replaceChildren(...told.map((words) => make("p", "", words)), tableLink());
     } else wait.remove();
   } catch (error) {

@@ -1,4 +1,4 @@
-import { whyText } from "../../words/findings/failure-why.ts";
+import { benchMisfitText } from "../../words/findings/bench-misfit.ts";
 import * as say from "../../words/messages.ts";
 import { part } from "../bench/bench-dom.ts";
 import { openPiece } from "../bench/open-piece.ts";
@@ -18,7 +18,7 @@ async function open(page: HTMLElement): Promise<void> {
     const data = await loadKitData("../kit-data.js");
     const opened = await openPiece(data, new URLSearchParams(location.search));
     if ("failure" in opened) {
-      tell(page, [say.benchMisfit({ why: whyText(opened.failure, data.kit) }), ...opened.told]);
+      tell(page, [benchMisfitText(opened.failure, data.kit), ...opened.told]);
       page.querySelector<HTMLElement>(".chapters")!.hidden = true;
       return;
     }

@@ -34,7 +34,7 @@ function fieldOf(failure: Failure): readonly (string | number)[] {
     case "flap-in-gutter":
       return ["levels", failure.level - 1];
     case "needs-knife":
-      return [failure.part === "light" ? "light" : "insert"];
+      return { light: ["light"], window: ["insert"], bench: ["fit", "foldStyle"] }[failure.part];
     case "background-shown":
       return ["fit", "foldStyle"];
     case "no-room-for-corners":

@@ -29,6 +29,13 @@ describe("planBench(kit)", () => {
     expect(failureIn(planBench(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
   });
 
+  it("says that it follows no kit whose corners are folded, and no revision of one", () => {
+    const kit = madeKit({ fit: { foldStyle: "corner" } });
+    const folded = { kind: "needs-knife", part: "bench" };
+    expect(failureIn(planBench(kit))).toEqual(folded);
+    expect(failureIn(patternRevision(kit))).toEqual(folded);
+  });
+
   it("lays no kit out of which no leaf would be cut, in whatever units", () => {
     // 60 of 100 of a picture 4 mm high: strips of 2.4 mm, below the least tab of 3 mm.
     const shape = { solve: "opening", pictureLeaves: "fill", height: 4 } as const;
