@@ -3,7 +3,7 @@ import { contentPath } from "../../input/files/content-folder.ts";
 import { BringRoom } from "./bring-room.ts";
 import type { Desk } from "./desk.ts";
 import { openDesk } from "./desk-server.ts";
-import { emptyDesk } from "./desk-state.ts";
+import { waitingDesk } from "./desk-state.ts";
 import { type DeskWords, deskWords } from "./desk-words.ts";
 import { DrawingThread } from "./drawing-thread.ts";
 import { News } from "./news.ts";
@@ -37,7 +37,7 @@ export class DeskAtWork {
     this.#bring = new BringRoom({ base: place.base, content: contentPath() });
     this.#files = new PageFiles(() => this.words);
     this.#drawing = new DrawingThread({ base: place.base, content: contentPath() });
-    this.#state = emptyDesk("");
+    this.#state = waitingDesk(place.base, this.words.title, this.words.language);
   }
 
   /** Opens it at the first free port from `port` on. @returns the address to open it by @throws BuildError */

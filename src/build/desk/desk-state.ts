@@ -16,8 +16,8 @@ import { kitJobs } from "../print/kit-jobs.ts";
 /** What of a library is on the desk. */
 export type ShownLibrary = Pick<
   Library,
-  "base" | "settings" | "kits" | "classes" | "messages" | "photoMessages" | "motifs" | "fonts" | "waiting"
->;
+  "base" | "kits" | "classes" | "messages" | "photoMessages" | "motifs" | "fonts" | "waiting"
+> & { readonly settings: Pick<Library["settings"], "title" | "language"> };
 
 /** Where something of the desk lies, and what was said of it. */
 interface Place {
@@ -65,6 +65,14 @@ export function deskState(library: ShownLibrary, isBusy: boolean): DeskState {
     fonts: [...new Set(fonts.map(({ name }) => name))],
     isBusy,
   };
+}
+
+/** What is on the desk before anything of it was read: all kits and classes wait. */
+export function waitingDesk(base: string, title: string, language: string): DeskState {
+  const names = (of: keyof Waiting): ReadonlySet<string> => new Set(listed(base, of).map(slugOf));
+  const waiting = { kits: names("kits"), classes: names("classes") };
+  const nothing = { kits: [], classes: [], messages: [], photoMessages: [], motifs: [], fonts: [] };
+  return deskState({ base, settings: { title, language }, ...nothing, waiting }, true);
 }
 
 /** What lies on a desk of which nothing could be read yet: `messages` say why, if that is known. */

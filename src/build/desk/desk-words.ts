@@ -9,19 +9,21 @@ import { foreseen } from "../errors/foreseen.ts";
 export interface DeskWords {
   readonly words: Catalogue;
   readonly language: string;
+  /** The site's title; empty where the settings cannot be read. */
+  readonly title: string;
 }
 
 /** Reads the words of the site's language and speaks them; English ones, where those or the settings cannot be read. @throws WordsError */
 export function deskWords(base: string): DeskWords {
-  const known = siteWords(base) ?? { words: catalogueOf(readLanguage(base, SOURCE)), language: SOURCE };
+  const known = siteWords(base) ?? { words: catalogueOf(readLanguage(base, SOURCE)), language: SOURCE, title: "" };
   speak(known.words, known.language);
   return known;
 }
 
 function siteWords(base: string): DeskWords | undefined {
   try {
-    const { language } = readSettings(base, undefined);
-    return { words: readWords(base, language), language };
+    const { language, title } = readSettings(base, undefined);
+    return { words: readWords(base, language), language, title };
   } catch (error) {
     if (foreseen(error) !== undefined) return undefined;
     throw error;

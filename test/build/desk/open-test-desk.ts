@@ -104,7 +104,7 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
     news,
     bring: new BringRoom({ base, content: "content" }),
     texts: new Texts(base, news),
-    files: new PageFiles(() => ({ words: {}, language: "en" })),
+    files: new PageFiles(() => ({ words: {}, language: "en", title: "Harbour" })),
     drawing: new DrawingThread({ base, content: "content" }),
     state: () => ({ ...state, kits: [{ ...moon, ...listed }] }),
     site: () => "http://localhost:9",
