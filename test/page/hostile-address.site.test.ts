@@ -111,7 +111,8 @@ describe("the longest that a page works at a stretch", () => {
       "height=600&picture=590&head=0&step=0.1",
       "leaves=3000&border=1000_1000",
     ].flatMap((address) => KINDS.map(({ page }) => [`${page}?${address}`])),
-  )("is less than a second at the ends of the bounds: %s", async (path) => {
+    // Other programs make a task longer, too: a page that works too long does so each time.
+  )("is less than a second at the ends of the bounds: %s", { retry: 2 }, async (path) => {
     const { page, wrong, close } = await open(path, watchTasks);
     const turns = await page.evaluate(timeTurns);
     await settled(page);

@@ -78,7 +78,11 @@ async function fillIn(path: string, book: Readonly<Record<string, string>>, choo
   await visit(site, page, path);
   for (const [name, text] of Object.entries(book)) await page.type(`#find-${name}`, text);
   for (const [name, value] of Object.entries(choose)) await page.select(`#row-${name}`, value);
-  await page.waitForFunction(() => (document.querySelector("#row-line") as HTMLInputElement).value !== "");
+  await page.waitForFunction(() => {
+    const line = document.querySelector<HTMLInputElement>("#row-line")!.value;
+    // The time comes after the line, and is taken away when the line changes.
+    return line !== "" && document.querySelector("[data-row-time]")!.textContent !== "";
+  });
   const time = await textOf(page, "[data-row-time]");
   const line = await page.$eval("#row-line", (input) => (input as HTMLInputElement).value);
   scanned.push(await scan(page));
