@@ -5,28 +5,29 @@ import { holdPixels } from "../../input/raster/read-pixels.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
 import { programFault } from "../errors/program-fault.ts";
 import { speakFirst } from "../library/first-words.ts";
-import type { BringAnswer, BringAsk, BringPlace } from "./bring-room.ts";
+import type { Numbered, ThreadAnswer, ThreadPlace } from "./asked-thread.ts";
+import type { BringQuestion } from "./bring-room.ts";
 import { BringWork } from "./bring-work.ts";
 
 /** A thread that looks at pictures which are brought to the desk: a large one takes a moment, and a bad one may take long. */
-const { base, content } = workerData as BringPlace;
+const { base, content } = workerData as ThreadPlace;
 readContentFrom(content);
 speakFirst(base);
 holdPixels(2);
 const work = new BringWork(base, () => ownFonts(base, readSettings(base, undefined).fonts));
 
-parentPort!.on("message", (asked: BringAsk) => void answer(asked));
+parentPort!.on("message", (asked: Numbered<BringQuestion>) => void answer(asked));
 
-async function answer(asked: BringAsk): Promise<void> {
+async function answer(asked: Numbered<BringQuestion>): Promise<void> {
   const { id } = asked;
   try {
     tell({ id, answer: await answerTo(asked) });
   } catch (error) {
-    tell({ id, fault: programFault(error, base) });
+    tell({ id, failure: programFault(error, base) });
   }
 }
 
-function answerTo(asked: BringAsk): unknown {
+function answerTo(asked: BringQuestion): unknown {
   switch (asked.ask) {
     case "bring":
       return work.bring(asked.name, asked.bytes);
@@ -41,6 +42,6 @@ function answerTo(asked: BringAsk): unknown {
   }
 }
 
-function tell(told: BringAnswer): void {
+function tell(told: ThreadAnswer): void {
   parentPort!.postMessage(told);
 }

@@ -29,9 +29,11 @@ export function deskApp(desk: Desk, at: () => Gate): Hono {
     setCookie(context, cookieName(port), keys.cookie, { httpOnly: true, sameSite: "Strict", path: "/" });
     return context.redirect("/", 303);
   });
-  app.get(DESK_ROUTES.session, (context) =>
-    context.json({ token: at().keys.token, site: desk.site() } satisfies DeskSession),
-  );
+  app.get(DESK_ROUTES.session, (context) => {
+    // A page is opened: soon it may ask for pictures.
+    desk.drawing.warm();
+    return context.json({ token: at().keys.token, site: desk.site() } satisfies DeskSession);
+  });
   app.get(DESK_ROUTES.state, (context) => context.json(desk.state()));
   newsRoute(app, desk);
   textRoutes(app, desk);

@@ -70,7 +70,6 @@ export class DeskAtWork {
   show(state: DeskState): void {
     if (state.site.language !== this.words.language) this.#forgetWords();
     this.#state = state;
-    this.#drawing.warm();
     this.#news.tell({ news: "state" });
   }
 

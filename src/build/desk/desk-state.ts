@@ -75,12 +75,6 @@ export function waitingDesk(base: string, title: string, language: string): Desk
   return deskState({ base, settings: { title, language }, ...nothing, waiting }, true);
 }
 
-/** What lies on a desk of which nothing could be read yet: `messages` say why, if that is known. */
-export function emptyDesk(title: string, messages: readonly KitMessage[] = []): DeskState {
-  const site = { title, language: "en" };
-  return { site, kits: [], classes: [], messages: told(messages), shelf: [], fonts: [], isBusy: true };
-}
-
 function kitEntry(place: Place, entry: KitEntry | undefined): DeskEntry {
   const { base, folder } = place;
   const draft = draftIn(folder, base);

@@ -1,5 +1,5 @@
 import type { Hono } from "hono";
-import { DESK_ROUTES, type PictureAnswer, type PictureAsk, pictureAsk } from "../../input/desk/protocol.ts";
+import { DESK_ROUTES, type PictureAsk, pictureAsk } from "../../input/desk/protocol.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { FileError } from "../../input/files/file-error.ts";
 import { realPath } from "../../input/files/real-path.ts";
@@ -14,7 +14,7 @@ export function pictureRoute(app: Hono, { base, drawing }: Pick<Desk, "base" | "
     const asked = await askedFor(context, pictureAsk);
     if (!asked) return refuse(context, 400, say.deskOtherForm());
     if (!isFolder(base, asked)) return refuse(context, 404, say.deskNotFound());
-    const answer = await drawing.draw<PictureAnswer>("picture", asked);
+    const answer = await drawing.draw(asked);
     return context.json(answer, "drawn" in answer ? 200 : 422);
   });
 }

@@ -133,6 +133,11 @@ export class SiteMaker {
     yield () => this.#makeRest((part) => part === "site");
     yield () => this.#copyFonts(this.library!);
     yield () => this.#show(show);
+    yield* this.#wholeSteps({ show, read });
+  }
+
+  /** All that the site has, what is looked at before what may wait. */
+  *#wholeSteps({ show, read }: Pick<Follower, "show" | "read">): Generator<Step> {
     yield* this.#waitingSteps({ show, read });
     yield* this.#kitSteps(FIRST);
     yield* this.#otherSteps();
@@ -195,12 +200,7 @@ export class SiteMaker {
     yield () => this.#show(show);
     yield () => this.#reader.open();
     yield () => read(this.library!);
-    yield* this.#waitingSteps({ show, read });
-    yield* this.#kitSteps(FIRST);
-    yield* this.#otherSteps();
-    yield () => this.#show(show);
-    yield* this.#kitSteps(LATER);
-    yield () => this.#makeScripts();
+    yield* this.#wholeSteps({ show, read });
   }
 
   async #makePages(slugs: readonly string[]): Promise<void> {

@@ -5,12 +5,12 @@ import { dirname, join } from "node:path";
 import { BringRoom } from "../../../src/build/desk/bring-room.ts";
 import type { Desk } from "../../../src/build/desk/desk.ts";
 import { openDesk } from "../../../src/build/desk/desk-server.ts";
-import { emptyDesk } from "../../../src/build/desk/desk-state.ts";
 import { DrawingThread } from "../../../src/build/desk/drawing-thread.ts";
 import { News } from "../../../src/build/desk/news.ts";
 import { PageFiles } from "../../../src/build/desk/page-files.ts";
 import { Texts } from "../../../src/build/desk/texts.ts";
 import type { DeskNews, DeskSession, PrintAsk } from "../../../src/input/desk/protocol.ts";
+import { emptyDesk } from "./empty-desk.ts";
 
 /** The text of a kit that its schema takes. */
 export const MOON = `---

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { emptyDesk } from "../../../src/build/desk/desk-state.ts";
 import { type Known, putNotes } from "../../../src/build/serving/put-notes.ts";
 import type { DeskEntry, DeskMessage, DeskState } from "../../../src/input/desk/protocol.ts";
+import { emptyDesk } from "../desk/empty-desk.ts";
 
 const PAGE = '<!doctype html><html><head><title>Moon</title></head>\n<body class="kit"><main>Moon</main></body></html>';
 
