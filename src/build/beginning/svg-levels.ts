@@ -1,4 +1,5 @@
 import type { Marked } from "../../core/beginning/picture-wish.ts";
+import { once } from "../../core/lazily.ts";
 import { shownShapes } from "../../input/picture/shown-shapes.ts";
 import type { PaintedShape, SvgPicture } from "../../input/svg/svg-picture.ts";
 import { colourName, distinctNames } from "./colour-name.ts";
@@ -33,10 +34,12 @@ export function svgLevels(picture: SvgPicture, only: string): MarkedLevels {
 /** Every way in which a drawing's shapes can be told apart, the one that is usual first. */
 export function sortingsOf(picture: SvgPicture): Sorting[] {
   const { shapes } = picture;
-  const shown = shownShapes(
-    shapes.map(({ rule, rings }, i) => ({ rule, rings, level: i + 1 })),
-    picture,
-  ).map(({ share }) => share);
+  const shown = once(() =>
+    shownShapes(
+      shapes.map(({ rule, rings }, i) => ({ rule, rings, level: i + 1 })),
+      picture,
+    ).map(({ share }) => share),
+  );
   const ways = [
     ...namings(shapes).map((of) => ({ by: "names" as const, of })),
     { by: "colours" as const, of: shapes.map(colourOf) },
@@ -50,15 +53,15 @@ export function sortingsOf(picture: SvgPicture): Sorting[] {
 function sortedBy(
   by: Sorting["by"],
   of: readonly (ShapeMark | undefined)[],
-  shown: readonly number[],
+  shown: () => readonly number[],
 ): Sorting | undefined {
   const keys = [...new Set(of.map((mark) => mark?.key))];
   if (keys.includes(undefined) || keys.length < 2 || keys.length > MOST_MARKS) return undefined;
   const front = of.toReversed().filter((mark, i, all) => all.findIndex((one) => one?.key === mark?.key) === i);
   const names = distinctNames(front.map((mark) => mark!.name));
   const markOf = of.map((mark) => front.findIndex((one) => one!.key === mark!.key));
-  const shares = front.map((_, k) => shown.reduce((sum, share, i) => sum + (markOf[i] === k ? share : 0), 0));
-  const isGrounded = shown.reduce((sum, share) => sum + share, 0) >= WHOLE;
+  const shares = front.map((_, k) => shown().reduce((sum, share, i) => sum + (markOf[i] === k ? share : 0), 0));
+  const isGrounded = shown().reduce((sum, share) => sum + share, 0) >= WHOLE;
   const marks = front.map((mark, i): Marked => {
     const isGround = isGrounded && i === front.length - 1;
     return { name: names[i]!, selector: mark!.selector, level: isGround ? 0 : levelOf(i, front.length) };

@@ -1,8 +1,6 @@
-import type { DeskNews, PrintAsk } from "../../input/desk/protocol.ts";
+import type { PrintAsk, PrintingNews } from "../../input/desk/protocol.ts";
 import { type PrintLog, printLog } from "../print/progress.ts";
 import { TimeLeft } from "../print/time-left.ts";
-
-type PrintingNews = Extract<DeskNews, { readonly news: "printing" }>;
 
 /** How far the printing of a kit or of a class is: it is told as news, and on the terminal as well. */
 export class HowFar {

@@ -1,5 +1,5 @@
 import { Worker } from "node:worker_threads";
-import type { DeskNews, DeskState, PrintAsk } from "../../input/desk/protocol.ts";
+import type { DeskState, PrintAsk, PrintingNews } from "../../input/desk/protocol.ts";
 import type { ServedPlace } from "./site-maker.ts";
 
 /** What the thread that makes a served site is asked: to follow changes of files, or to print what an address leads to. */
@@ -22,9 +22,6 @@ export type Told =
   | { readonly told: "visited"; readonly id: number }
   /** What became of printing: a text that says why it failed. */
   | { readonly told: "printed"; readonly id: number; readonly failure: string | undefined };
-
-/** How far printing is. */
-export type PrintingNews = Extract<DeskNews, { readonly news: "printing" }>;
 
 /** What the thread works with. */
 export interface Workplace extends ServedPlace {

@@ -34,26 +34,22 @@ export class PressRoom {
   print(path: string, library: Library): Promise<void> {
     const known = this.#printing.get(path);
     if (known) return known;
-    // One after the other: they may need the same packets.
-    const printing = this.#last
-      .then(() => this.#print(path, library))
-      .then((isPrinted) => this.#note(path, isPrinted))
-      .catch((error: unknown) => {
-        throw byFields(error, library.texts());
-      })
-      .finally(() => this.#printing.delete(path));
-    this.#last = printing.catch(() => undefined);
+    const work = async (): Promise<void> => this.#note(path, await this.#print(path, library));
+    const printing = this.#inTurn(library, work).finally(() => this.#printing.delete(path));
     this.#printing.set(path, printing);
     return printing;
   }
 
   /** Prints all PDFs of a kit or of a class; `log` hears how far that is. What is printed at the time goes before. @throws BuildError, KitError */
   printAll(asked: PrintAsk, library: Library, log: (count: number) => PrintLog): Promise<void> {
-    const printing = this.#last
-      .then(() => this.#printAll(asked, library, log))
-      .catch((error: unknown) => {
-        throw byFields(error, library.texts());
-      });
+    return this.#inTurn(library, () => this.#printAll(asked, library, log));
+  }
+
+  /** One after the other: they may need the same packets. */
+  #inTurn(library: Library, work: () => Promise<void>): Promise<void> {
+    const printing = this.#last.then(work).catch((error: unknown) => {
+      throw byFields(error, library.texts());
+    });
     this.#last = printing.catch(() => undefined);
     return printing;
   }

@@ -164,10 +164,12 @@ export class SiteMaker {
       yield () => this.#show(show);
     }
     if (tried.size === 0) return;
-    // What could not even be tried is told when all is read as usual.
-    yield () => this.#reader.endBeginning();
-    yield () => this.#reader.open();
-    yield () => read(this.library!);
+    if (this.library!.waiting.kits.size > 0) {
+      // What could not even be tried is told when all is read as usual.
+      yield () => this.#reader.endBeginning();
+      yield () => this.#reader.open();
+      yield () => read(this.library!);
+    }
     yield () => console.log(say.servingReady());
   }
 

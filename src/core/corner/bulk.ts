@@ -1,3 +1,4 @@
+import { countBelow } from "../geometry/count-below.ts";
 import { depthAt, flapsOf, type LeafFold, lyingAt } from "./leaf-fold.ts";
 
 /** The block that the folded leaves stand in; lengths mm. */
@@ -69,16 +70,4 @@ function mostForced(
 
 function sorted(values: readonly number[]): Float64Array {
   return new Float64Array(values).sort();
-}
-
-/** How many of some sorted values are below one. */
-function countBelow(values: Float64Array, limit: number): number {
-  let low = 0;
-  let high = values.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (values[middle]! < limit) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

@@ -1,5 +1,6 @@
 import type { Doubt } from "../findings/doubt.ts";
 import type { Kit } from "../kit/kit.ts";
+import { flapReach } from "../spans/fold-style.ts";
 
 /** How far a level's flap and its folded edges reach, mm. */
 export interface LevelReach {
@@ -12,9 +13,9 @@ export interface LevelReach {
 
 /** Flaps reach 2·d inward, in stepped folds 2·d − d₁ behind the front level; what is missing at the side is the pattern's doubt. */
 export function levelReaches({ levels, book, fit }: Kit, doubts: readonly Doubt[]): LevelReach[] {
-  const front = levels[0]!.depth;
-  return levels.map(({ depth }, k) => {
-    const reach = fit.foldStyle === "stepped" && k > 0 ? 2 * depth - front : 2 * depth;
+  const depths = levels.map(({ depth }) => depth);
+  return levels.map((_, k) => {
+    const reach = flapReach(fit.foldStyle, depths, k + 1);
     const doubt = doubts.find((one) => one.kind === "level-out-of-reach" && one.level === k + 1);
     return {
       level: k + 1,

@@ -1,7 +1,5 @@
-import { isFailure } from "../findings/outcome.ts";
-import type { Kit } from "../kit/kit.ts";
 import { lazily } from "../lazily.ts";
-import { type Face, faceOf, layOutPicture } from "../pattern/face.ts";
+import { faceOfFitting } from "../pattern/face.ts";
 import type { PatternedKit } from "../pattern/patterned-kit.ts";
 import { type Assessment, assess } from "./assessment.ts";
 import { changesOf } from "./changes.ts";
@@ -25,7 +23,7 @@ const known = new WeakMap<PatternedKit["pattern"], Makeability>();
 export function makeabilityOf({ kit, pattern, findings }: Omit<PatternedKit, "pictureNotes">): Makeability {
   const found = known.get(pattern);
   if (found) return found;
-  const assessment = assess(kit, { face: faceFor(kit), pattern });
+  const assessment = assess(kit, { face: faceOfFitting(kit), pattern });
   const made = lazily<Pick<Makeability, "troubles">, Assessment>(
     { troubles: () => troublesWithWays(assessment, { kit, pattern, findings }) },
     assessment,
@@ -43,11 +41,4 @@ function troublesWithWays(
     ? () => []
     : seekWays(changesOf(kit, pattern), { doubts: findings, troubles, merged: pattern.merged.length });
   return troubles.map((trouble) => ({ trouble, ways: isSlight(trouble) ? [] : waysOut(trouble) }));
-}
-
-/** The face of a kit that has a pattern. */
-function faceFor(kit: Kit): Face {
-  const layout = layOutPicture(kit);
-  if (isFailure(layout)) throw new Error(`${kit.slug} has a pattern, but no layout: ${layout.failure.kind}`);
-  return faceOf(kit, layout.value);
 }

@@ -1,4 +1,3 @@
-import { leafNumber } from "../book/leaf-number.ts";
 import { leafAngle, leafRoot } from "../fan/fan.ts";
 import { isFailure } from "../findings/outcome.ts";
 import type { Stretch } from "../geometry/crossings.ts";
@@ -8,6 +7,7 @@ import { computePattern } from "../pattern/compute.ts";
 import type { AnyPattern, CornerPattern } from "../pattern/corner-pattern.ts";
 import { curveOfFace, faceOf, layOutPicture } from "../pattern/face.ts";
 import { fanOf } from "../pattern/fan-of.ts";
+import { leavesFromLeft } from "../pattern/pattern.ts";
 import { columnsOnFront } from "./picture-columns.ts";
 import { cornerProfile, cutProfile, type ProfileStretch, unfoldedProfile } from "./profile.ts";
 import { type Fanned, fanOut, meetLeaves } from "./silhouette-ray.ts";
@@ -28,6 +28,17 @@ export interface SeenBothWays {
 
 /** What folding by corners costs a kit, turns and all; undefined for a piece that is read while walking round. It takes about as long as computing both patterns. */
 export function seenBothWays(kit: Kit, pattern: CornerPattern): SeenBothWays | undefined {
+  const before = known.get(pattern);
+  if (before) return before.seen;
+  const seen = lookBothWays(kit, pattern);
+  known.set(pattern, { seen });
+  return seen;
+}
+
+/** What was found of a pattern: several pages of a kit show it. */
+const known = new WeakMap<CornerPattern, { readonly seen: SeenBothWays | undefined }>();
+
+function lookBothWays(kit: Kit, pattern: CornerPattern): SeenBothWays | undefined {
   const folded = silhouetteSeen(kit, pattern);
   if (!folded) return undefined;
   const other: Kit = { ...kit, fit: { ...kit.fit, foldStyle: "single" } };
@@ -69,12 +80,8 @@ function standProfiles({ fit, book }: Kit, pattern: AnyPattern): Fanned {
       ? pattern.leaves.map((leaf) => [leaf.leaf, cornerProfile(leaf.fold, book)])
       : pattern.leaves.map((leaf) => [leaf.leaf, cutProfile(leaf.spans, pattern.levels, book, fit.corner.levels)]),
   );
-  const inBook = Array.from({ length: book.leaves }, (_, j) => j).filter(
-    (j) => !pattern.lostLeaves.includes(leafNumber(j + 1)),
-  );
-  const seen = book.direction === "ltr" ? inBook : inBook.toReversed();
   return fanOut(
-    seen.map((j) => ({
+    leavesFromLeft(pattern).map((j) => ({
       root: leafRoot(fan, j).x,
       lean: Math.sin(leafAngle(fan, j)),
       profile: profiles.get(j + 1) ?? unfoldedProfile(book),

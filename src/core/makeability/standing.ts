@@ -1,7 +1,7 @@
 import { leafNumber } from "../book/leaf-number.ts";
 import { leafTip } from "../fan/fan.ts";
 import { fanOf } from "../pattern/fan-of.ts";
-import { depthsOf, type Pattern } from "../pattern/pattern.ts";
+import { depthsOf, leavesFromLeft, type Pattern } from "../pattern/pattern.ts";
 import type { Span } from "../spans/span.ts";
 import { seenAt, type Viewer } from "./viewer.ts";
 
@@ -30,10 +30,7 @@ export function standLeaves(pattern: Pattern, viewer: Viewer): Standing {
   const { book, levels } = pattern;
   const fan = fanOf(pattern);
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf, leaf]));
-  const inBook = Array.from({ length: book.leaves }, (_, j) => j).filter(
-    (j) => !pattern.lostLeaves.includes(leafNumber(j + 1)),
-  );
-  const seen = book.direction === "ltr" ? inBook : inBook.toReversed();
+  const seen = leavesFromLeft(pattern);
   const front = book.leafWidth - levels[0]!.depth;
   const leaves = seen.map((j) => folded.get(leafNumber(j + 1)));
   return {

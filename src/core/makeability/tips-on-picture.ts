@@ -1,3 +1,4 @@
+import { countBelow } from "../geometry/count-below.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Face } from "../pattern/face.ts";
 import { pictureColumns } from "../pattern/fold.ts";
@@ -15,15 +16,4 @@ export function tipsOnPicture(kit: Kit, face: Face): number[][] {
 /** How many of some tips lie between two places. */
 export function tipsWithin(tips: readonly number[], from: number, to: number): number {
   return countBelow(tips, to) - countBelow(tips, from);
-}
-
-function countBelow(tips: readonly number[], x: number): number {
-  let low = 0;
-  let high = tips.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (tips[middle]! < x) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

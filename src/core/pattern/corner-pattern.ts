@@ -1,5 +1,5 @@
 import type { Crease } from "../corner/crease.ts";
-import type { LeafFold } from "../corner/leaf-fold.ts";
+import { creasesOf, type LeafFold } from "../corner/leaf-fold.ts";
 import type { TurnFacts } from "../corner/turns.ts";
 import type { CornerWish } from "../kit/corner-wish.ts";
 import type { Fit, Pattern, PatternBase, PatternLeafBase } from "./pattern.ts";
@@ -34,7 +34,7 @@ export type AnyPattern = Pattern | CornerPattern;
 
 /** Creases of a pattern that a hand makes: straight folds of whole leaves are not among them. */
 export function creasesIn({ leaves }: Pick<CornerPattern, "leaves">): Crease[] {
-  return leaves.flatMap(({ fold }) => (fold.kind === "straight" ? [] : fold.creases));
+  return leaves.flatMap(({ fold }) => creasesOf(fold));
 }
 
 /** What closes and lights a pattern; where corners are folded there is neither. */

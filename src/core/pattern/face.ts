@@ -1,7 +1,7 @@
 import type { Fan } from "../fan/fan.ts";
 import { type Front, type LeafRange, layFront } from "../fan/front.ts";
 import { type FrontCurve, frontCurve } from "../fan/front-curve.ts";
-import type { Outcome } from "../findings/outcome.ts";
+import { isFailure, type Outcome } from "../findings/outcome.ts";
 import { type FaceMap, layFaces } from "../fit/face.ts";
 import { type Solution, solveFit } from "../fit/solve.ts";
 import { frontDepth } from "../kit/cut-kit.ts";
@@ -77,4 +77,11 @@ export function curveOfFace(kit: Kit, face: Face): FrontCurve {
 
 export function boxOfFace(face: Face): PictureBox {
   return { head: face.head, height: face.solution.height, width: face.solution.width };
+}
+
+/** The face of a kit that has a pattern. @throws Error for one that has none, which is a fault of the program */
+export function faceOfFitting(kit: Kit): Face {
+  const layout = layOutPicture(kit);
+  if (isFailure(layout)) throw new Error(`${kit.slug} has a pattern, but no layout: ${layout.failure.kind}`);
+  return faceOf(kit, layout.value);
 }

@@ -1,5 +1,5 @@
 import type { Book } from "../book/book.ts";
-import type { LeafNumber } from "../book/leaf-number.ts";
+import { type LeafNumber, leafNumber } from "../book/leaf-number.ts";
 import type { LeafName } from "../book/numbering.ts";
 import type { Viewpoint } from "../fan/front.ts";
 import type { Level } from "../kit/kit.ts";
@@ -80,6 +80,17 @@ export interface Pattern extends PatternBase {
   readonly pocket: Pocket | undefined;
   /** The window, where the kit has one. */
   readonly window: BookWindow | undefined;
+}
+
+/** Leaves of the book that are there, from 0, first to last: lost ones are gone. */
+export function leavesInBook({ book, lostLeaves }: Pick<PatternBase, "book" | "lostLeaves">): number[] {
+  return Array.from({ length: book.leaves }, (_, j) => j).filter((j) => !lostLeaves.includes(leafNumber(j + 1)));
+}
+
+/** The same from the viewer's left to her right. */
+export function leavesFromLeft(pattern: Pick<PatternBase, "book" | "lostLeaves">): number[] {
+  const inBook = leavesInBook(pattern);
+  return pattern.book.direction === "ltr" ? inBook : inBook.toReversed();
 }
 
 /** The leaves that carry the picture. */

@@ -7,3 +7,9 @@ export type KnifeStyle = (typeof KNIFE_STYLES)[number];
 export const FOLD_STYLES = [...KNIFE_STYLES, "corner"] as const;
 
 export type FoldStyle = (typeof FOLD_STYLES)[number];
+
+/** How far from the fore-edge a level's flap reaches, mm: twice its depth, less what a first fold at the front line took. `level` counts from 1, `depths` are the levels'. */
+export function flapReach(style: FoldStyle, depths: readonly number[], level: number): number {
+  const depth = depths[level - 1]!;
+  return style === "stepped" && level > 1 ? 2 * depth - depths[0]! : 2 * depth;
+}

@@ -5,6 +5,7 @@ import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { BOUNDS, type Bounds } from "../../core/kit/bounds.ts";
 import { TEXT } from "../files/text-bounds.ts";
 import { selectorSchema } from "../picture/selection.ts";
+import { LEAST, LIMIT, NEARS, TOLERANCE, TRACES } from "../raster/raster-bounds.ts";
 
 /** What the desk's page asks of a new kit. It is the page's own, so what is not of this form has no words. */
 
@@ -32,11 +33,11 @@ const wish = z.strictObject({
     .optional(),
   parting: z
     .strictObject({
-      trace: z.enum(["silhouette", "tones", "depth", "colours"]),
-      near: z.enum(["dark", "light"]).optional(),
-      limits: z.array(z.int().min(0).max(254)).min(1).max(MOST_PARTED).readonly().optional(),
-      tolerance: z.number().min(0.02).max(5).optional(),
-      least: z.number().min(0).max(50).optional(),
+      trace: z.enum(TRACES),
+      near: z.enum(NEARS).optional(),
+      limits: z.array(whole(LIMIT)).min(1).max(MOST_PARTED).readonly().optional(),
+      tolerance: within(TOLERANCE).optional(),
+      least: within(LEAST).optional(),
       levels: z.int().min(2).max(MOST_PARTED).optional(),
     })
     .optional(),

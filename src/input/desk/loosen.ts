@@ -1,10 +1,10 @@
-import { type Document, isAlias, isMap, isNode, isScalar, isSeq, type Node } from "yaml";
+import { type Document, isAlias, isNode, isScalar, type Node } from "yaml";
 import type { FieldPath } from "../files/problem.ts";
 import { rangeOf } from "./entries.ts";
 import { spliced } from "./splice.ts";
 import { lineText } from "./value-text.ts";
 import type { YamlValue } from "./yaml-value.ts";
-import { aliasesOf, walkTo, type YamlText, yamlText } from "./yaml-walk.ts";
+import { aliasesOf, nodesIn, walkTo, type YamlText, yamlText } from "./yaml-walk.ts";
 
 /**
  * A YAML text in which the field at a path is nobody else's: what it would share through an alias stands there in its own
@@ -46,14 +46,6 @@ function handedOn({ text, document }: YamlText, at: FieldPath, isWhole: boolean)
 
 function isWithin(alias: Node, node: Node | undefined, isWhole: boolean): boolean {
   return isWhole && node !== undefined && nodesIn(node).includes(alias);
-}
-
-/** Every node below one, itself included. */
-function nodesIn(node: unknown): Node[] {
-  if (!isNode(node)) return [];
-  if (isSeq(node)) return [node, ...node.items.flatMap(nodesIn)];
-  if (isMap(node)) return [node, ...node.items.flatMap(({ key, value }) => [...nodesIn(key), ...nodesIn(value)])];
-  return [node];
 }
 
 /** What a node means, on one line; a scalar as it is written. */

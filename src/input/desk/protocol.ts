@@ -134,7 +134,6 @@ export type PictureAnswer =
 
 /** `POST books`: the rows of a class's table that is a workbook, which the desk shows and never writes. */
 export const booksAsk = z.strictObject({ slug });
-export type BooksAsk = z.input<typeof booksAsk>;
 
 /** Its rows as texts, the head first; or why there are none. */
 export type BooksAnswer =
@@ -180,3 +179,6 @@ export type DeskNews =
       readonly ended?: true;
       readonly failure?: string;
     };
+
+/** News of how far printing is. */
+export type PrintingNews = Extract<DeskNews, { readonly news: "printing" }>;

@@ -90,24 +90,19 @@ function nodeOf(value: unknown): Node | undefined {
 
 /** Aliases that stand for a node, in the order of the text. */
 export function aliasesOf(document: Document, of: Node): Alias[] {
-  const latest = new Map<string, Node>();
-  const found: Alias[] = [];
-  const visit = (node: unknown): void => {
-    if (!isNode(node)) return;
-    if (isAlias(node)) {
-      if (latest.get(node.source) === of) found.push(node);
-      return;
-    }
+  const anchored = new Map<string, Node>();
+  return nodesIn(document.contents).filter((node): node is Alias => {
+    if (isAlias(node)) return anchored.get(node.source) === of;
     const { anchor } = node as { anchor?: string };
-    if (anchor !== undefined) latest.set(anchor, node);
-    if (isSeq(node)) for (const item of node.items) visit(item);
-    if (isMap(node)) {
-      for (const { key, value } of node.items) {
-        visit(key);
-        visit(value);
-      }
-    }
-  };
-  visit(document.contents);
-  return found;
+    if (anchor !== undefined) anchored.set(anchor, node);
+    return false;
+  });
+}
+
+/** Every node below one, itself included, in the order of the text. */
+export function nodesIn(node: unknown): Node[] {
+  if (!isNode(node)) return [];
+  if (isSeq(node)) return [node, ...node.items.flatMap(nodesIn)];
+  if (isMap(node)) return [node, ...node.items.flatMap(({ key, value }) => [...nodesIn(key), ...nodesIn(value)])];
+  return [node];
 }

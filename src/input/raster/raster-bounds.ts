@@ -10,3 +10,12 @@ export const MOST_TIME = 120_000;
 export const MOST_SIDES = 1_000_000;
 /** Parts and holes of one level, after small ones were left out. */
 export const MOST_PARTS = 5000;
+
+/** How a raster picture may be traced, and which of its tones may stand in front. */
+export const TRACES = ["silhouette", "tones", "depth", "colours"] as const;
+export const NEARS = ["dark", "light"] as const;
+
+/** Bounds of the keys of a raster picture. */
+export const TOLERANCE = { kind: "length", least: 0.02, most: 5 } as const;
+export const LEAST = { kind: "length", least: 0, most: 50 } as const;
+export const LIMIT = { kind: "count", least: 0, most: 254 } as const;

@@ -2,6 +2,7 @@ import type { KitView } from "../views/kit-view.ts";
 import { bookPart } from "./book.ts";
 import { cautionsPart } from "./cautions.ts";
 import { drawnAgain } from "./drawn-once.ts";
+import { explained } from "./explained.ts";
 import { figuresPart } from "./figures.ts";
 import { GIST_PARTS } from "./gists.ts";
 import type { Html } from "./markup.ts";
@@ -12,14 +13,10 @@ import { stepsPart } from "./steps.ts";
 import { suppliesPart } from "./supplies.ts";
 import { tacksPart } from "./tacks.ts";
 import { carePart, takesPart } from "./takes.ts";
-import { withTerms } from "./terms.ts";
 import { warningsPart } from "./warnings.ts";
 import { windowPart } from "./window-part.ts";
 
 type Steps = Parameters<typeof stepsPart>[0];
-
-/** The glossary as a kit's page links to it. */
-const GLOSSARY = "../../glossary/index.html";
 
 /** The parts of a kit's page that follow a reader's book, by the names that the page gives them (`data-part`). */
 export const KIT_PARTS = {
@@ -38,10 +35,5 @@ export const KIT_PARTS = {
   warnings: explained(warningsPart),
   window: explained(windowPart),
 } as const satisfies Readonly<Record<string, (view: KitView) => Html>>;
-
-/** A part in which terms lead to the glossary. */
-export function explained<View>(part: (view: View) => Html): (view: View) => Html {
-  return (view) => withTerms(part(view), GLOSSARY);
-}
 
 export type KitPart = keyof typeof KIT_PARTS;

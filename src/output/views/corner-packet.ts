@@ -38,12 +38,9 @@ export interface CornerPacketView extends PacketSheets {
 /** A kit whose corners are folded with what its page and its packet show. */
 export type PrintedCorner = CornerView & { readonly packet: CornerPacketView };
 
-/** Adds the packet to a kit's view; it is drawn when it is asked for. `left` is what becomes of it. */
-export function withCornerPacket(
-  view: CornerView,
-  left = (packet: CornerPacketView): CornerPacketView => packet,
-): PrintedCorner {
-  return lazily<{ packet: CornerPacketView }, CornerView>({ packet: () => left(packetOf(view)) }, view);
+/** Adds the packet to a kit's view; it is drawn when it is asked for. */
+export function withCornerPacket(view: CornerView): PrintedCorner {
+  return lazily<{ packet: CornerPacketView }, CornerView>({ packet: () => packetOf(view) }, view);
 }
 
 function packetOf({ kit, pattern, shown, rows }: CornerView): CornerPacketView {

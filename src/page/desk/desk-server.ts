@@ -77,32 +77,25 @@ export class DeskServer {
     await this.post(DESK_ROUTES.open, asked);
   }
 
-  /** @throws DeskRefused */
+  /** Prints all of a kit or of a class. @throws DeskRefused */
   async print(asked: PrintAsk): Promise<void> {
     await this.post(DESK_ROUTES.print, asked);
   }
 
-  /** Listens to news; `lost` hears whether the server is away, and after that, that news may have been missed. @returns what ends it */
-  listen(heard: (news: DeskNews) => void, lost: (isLost: boolean) => void): () => void {
-    let source: EventSource | undefined;
-    let isOver = false;
+  /** Listens to news; `lost` hears whether the server is away, and after that, that news may have been missed. */
+  listen(heard: (news: DeskNews) => void, lost: (isLost: boolean) => void): void {
     const open = (): void => {
-      if (isOver) return;
-      source = new EventSource(DESK_ROUTES.news);
+      const source = new EventSource(DESK_ROUTES.news);
       source.addEventListener("open", () => lost(false));
       source.addEventListener("news", ({ data }) => heard(JSON.parse(data) as DeskNews));
       source.addEventListener("error", () => {
         lost(true);
         // A browser gives up by itself where it was refused, as by a server that was started again.
-        source?.close();
+        source.close();
         setTimeout(open, AGAIN);
       });
     };
     open();
-    return () => {
-      isOver = true;
-      source?.close();
-    };
   }
 
   async #renew(): Promise<DeskSession> {

@@ -1,5 +1,4 @@
 import type { DeskEntry, DeskNews, PrintAsk } from "../../input/desk/protocol.ts";
-import { DESK_ROUTES } from "../../input/desk/protocol.ts";
 import { deskList, type ListedPrinting, printingLine } from "../../output/parts/desk/desk-list.ts";
 import * as say from "../../words/messages.ts";
 import { DeskRefused } from "./desk-server.ts";
@@ -106,7 +105,7 @@ class ListView {
     printings.set(key, { done: 0, of: 0 });
     this.#showPrinting(key);
     try {
-      await this.#desk.server.post(DESK_ROUTES.print, { kind, slug } satisfies PrintAsk);
+      await this.#desk.server.print({ kind, slug });
     } catch (error) {
       printings.delete(key);
       this.#show();

@@ -1,14 +1,14 @@
 import { caliper } from "../../../core/book/book.ts";
-import { leafNumber } from "../../../core/book/leaf-number.ts";
 import { flapsOf, type LeafFold } from "../../../core/corner/leaf-fold.ts";
 import { type Fan, leafAngle, leafRoot, leafTip } from "../../../core/fan/fan.ts";
 import type { Point } from "../../../core/geometry/point.ts";
 import { cornerProfile, type ProfileStretch, unfoldedProfile } from "../../../core/makeability/profile.ts";
 import type { CornerPattern } from "../../../core/pattern/corner-pattern.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
+import { leavesInBook } from "../../../core/pattern/pattern.ts";
 import * as say from "../../../words/messages.ts";
 import { type FrontOptions, openedBook } from "../front/book-picture.ts";
-import { insideTone, type Mood, paperTone } from "../front/tone.ts";
+import { insideTone, leafLight, type Mood, paperTone } from "../front/tone.ts";
 import { ringPath } from "../path.ts";
 import { tag } from "../svg-text.ts";
 
@@ -31,8 +31,7 @@ function foldedLeaves(pattern: CornerPattern, mood: Mood): string {
   const { book } = pattern;
   const folds = new Map(pattern.leaves.map(({ leaf, fold }) => [leaf - 1, fold]));
   const deepest = Math.max(1, ...pattern.leaves.flatMap(({ fold }) => cornerProfile(fold, book).map(depthOf(pattern))));
-  return Array.from({ length: book.leaves }, (_, j) => j)
-    .filter((j) => !pattern.lostLeaves.includes(leafNumber(j + 1)))
+  return leavesInBook(pattern)
     .sort((a, b) => Math.abs(leafAngle(fan, b)) - Math.abs(leafAngle(fan, a)))
     .map((j) => foldedLeaf(pattern, fan, j, { fold: folds.get(j), deepest, mood }))
     .join("");
@@ -49,7 +48,7 @@ interface Drawn {
 function foldedLeaf(pattern: CornerPattern, fan: Fan, j: number, { fold, deepest, mood }: Drawn): string {
   const { book } = pattern;
   const angle = leafAngle(fan, j);
-  const light = (0.94 + 0.07 * Math.cos(angle + 0.5)) * grain(j);
+  const light = leafLight(j, angle);
   const profile = fold ? cornerProfile(fold, book) : unfoldedProfile(book);
   const inward = angle < 0 ? 1 : -1;
   const root = leafRoot(fan, j).x;
@@ -118,9 +117,4 @@ function edgeWidth(pattern: CornerPattern, fan: Fan, j: number): number {
   const other = j + 1 < pattern.book.leaves ? j + 1 : j - 1;
   const pitch = leafTip(fan, other, 0).x - leafTip(fan, j, 0).x;
   return Math.max(0.25, caliper(pattern.book) * 1.6, Math.abs(pitch));
-}
-
-/** Paper is not even from leaf to leaf; a regular turn would beat with a screen's pixels. */
-function grain(j: number): number {
-  return 1 - 0.03 * (((j * j * 37 + j * 101) % 127) / 126);
 }

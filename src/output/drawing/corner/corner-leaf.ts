@@ -29,7 +29,7 @@ export function cornerLeaf(kit: Kit, pattern: CornerPattern): Figure {
   return diagram(foot + 6, labelOf(kit, leaf), [
     penFor("ltr").words([40, 4], leafTitle(leaf), { anchor: "middle", bold: true, size: 3.3 }),
     pen.box([gutter, TOP], [EDGE, foot], PAPER, NO_LINE),
-    ...cornersOf(leaf.fold, pattern).map((corner) =>
+    ...cornersOf(leaf.fold).map((corner) =>
       pen.shape(
         corner.map((at) => [place.x(at.depth), place.y(at.at)] as const),
         GROUND,

@@ -134,10 +134,9 @@ function gaugeAt({ pen, place }: Scene, { corner, from }: Crease): string {
 }
 
 /** From the corner to where it comes to lie. */
-function foldingOver({ pen, pattern, place }: Scene, crease: Crease): string {
-  const edge = crease.corner === "head" ? 0 : pattern.book.leafHeight;
+function foldingOver({ pen, place }: Scene, crease: Crease): string {
   const [, , corner] = flapOf(crease);
-  const [x1, y1] = [place.x(0), place.y(edge)];
+  const [x1, y1] = [place.x(0), place.y(crease.to.at)];
   const [x2, y2] = [place.x(corner.depth), place.y(corner.at)];
   const over: At = [(x1 + x2) / 2 + (y1 - y2) * 0.25, (y1 + y2) / 2 + (x2 - x1) * 0.25];
   return pen.arrow(x1, y1, x2, y2, over);

@@ -13,12 +13,8 @@ export interface LeafPlace {
 export const KEPT: Look = { ...THIN, stroke: "#000", "stroke-width": "1.1" };
 
 /** The corners that a leaf's creases fold over, as they lie before. */
-export function cornersOf(fold: LeafFold, { book }: Pick<PatternBase, "book">): LeafPoint[][] {
-  return creasesOf(fold).map(({ corner, from, to }) => [
-    from,
-    to,
-    { at: corner === "head" ? 0 : book.leafHeight, depth: 0 },
-  ]);
+export function cornersOf(fold: LeafFold): LeafPoint[][] {
+  return creasesOf(fold).map(({ from, to }) => [from, to, { at: to.at, depth: 0 }]);
 }
 
 /** What is left of a leaf that lies flat once some of its creases are folded: its outline from the gutter at the head, round by the fore-edge. */

@@ -1,9 +1,10 @@
 import type { LeafNumber } from "../../../core/book/leaf-number.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import { depthsOf, type Pattern } from "../../../core/pattern/pattern.ts";
+import { flapReach } from "../../../core/spans/fold-style.ts";
 import type { Span } from "../../../core/spans/span.ts";
 import type { FigureArea } from "../figure.ts";
-import { paperTone } from "../front/tone.ts";
+import { levelTones } from "../front/tone.ts";
 import { lineLook } from "../line-kinds.ts";
 import { boxPath, levelPath, uprightPath } from "../path.ts";
 import { tag, text } from "../svg-text.ts";
@@ -30,6 +31,7 @@ export function leafDrawing(kit: Kit, pattern: Pattern, leaf: LeafNumber): strin
   const folded = pattern.leaves.find((one) => one.leaf === leaf);
   const spans = folded?.spans ?? [];
   const depths = depthsOf(kit.levels);
+  const toneOf = levelTones(kit.levels);
   const box = (nearer: number, deeper: number, from: number, to: number): string => {
     const [a, b] = [acrossLeaf(book, nearer), acrossLeaf(book, deeper)];
     return boxPath(Math.min(a, b), from, Math.abs(a - b), to - from);
@@ -42,11 +44,11 @@ export function leafDrawing(kit: Kit, pattern: Pattern, leaf: LeafNumber): strin
     "stroke-dasharray": spans.length > 0 ? "1.4 1.2" : undefined,
   });
   const strips = spans.map(({ from, to, level }) =>
-    tag("path", { d: box(depths[level - 1]!, book.leafWidth, from, to), fill: toneOf(kit, level) }),
+    tag("path", { d: box(depths[level - 1]!, book.leafWidth, from, to), fill: toneOf(level) }),
   );
   const flaps = spans.map(({ from, to, level }) => {
     const depth = depths[level - 1]!;
-    return box(depth, Math.min(book.leafWidth, flapReach(kit, level)), from, to);
+    return box(depth, Math.min(book.leafWidth, flapReach(kit.fit.foldStyle, depths, level)), from, to);
   });
   const cuts = (folded?.cuts ?? []).map(({ at, depth }) => {
     const [edge, end] = [acrossLeaf(book, 0), acrossLeaf(book, depth)];
@@ -62,13 +64,6 @@ export function leafDrawing(kit: Kit, pattern: Pattern, leaf: LeafNumber): strin
     tag("path", { d: cuts.join(""), ...lineLook("cut", LINES) }),
     ...numbers(kit, spans, depths),
   ].join("");
-}
-
-/** How far from the fore-edge a flap lies on the leaf, mm: twice its depth, less what a first fold took. */
-function flapReach({ fit, levels }: Kit, level: number): number {
-  const depth = levels[level - 1]!.depth;
-  const stepped = fit.foldStyle === "stepped" && level > 1;
-  return 2 * depth - (stepped ? levels[0]!.depth : 0);
 }
 
 function scores({ book, levels }: Kit): string {
@@ -93,9 +88,4 @@ function numbers({ book }: Kit, spans: readonly Span[], depths: readonly number[
         })
       );
     });
-}
-
-function toneOf({ levels }: Kit, level: number): string {
-  const [front, deepest] = [levels[0]!.depth, levels.at(-1)!.depth];
-  return paperTone((levels[level - 1]!.depth - front) / Math.max(1e-9, deepest - front), 1);
 }

@@ -6,7 +6,7 @@ import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
 import type { LevelMap } from "../../../core/picture/level-map.ts";
 import type { FigureArea } from "../figure.ts";
-import { paperTone } from "../front/tone.ts";
+import { levelTones } from "../front/tone.ts";
 import { uprightPath } from "../path.ts";
 import { shortRings } from "../short-path.ts";
 import { num, tag } from "../svg-text.ts";
@@ -31,7 +31,7 @@ export function sheetArea({ book }: Pick<Kit, "book">, place: PicturePlace): Fig
  * tones. A strip reaches half-way to the tips of its neighbours at its level. Walking round, strips stand in their leaf's column.
  */
 export function seenLayer(pattern: Pattern, place: PicturePlace, area: FigureArea): string {
-  const tone = toneOf(pattern.levels);
+  const tone = levelTones(pattern.levels);
   const leaves = pattern.fit.view === "along" ? pictureLeaves(pattern) : pattern.leaves;
   const paths = pattern.levels.map((_, k) => {
     const sides = pattern.fit.view === "along" ? columnsOf(leaves, place) : cellsOf(leaves, k);
@@ -78,7 +78,7 @@ function columnsOf(leaves: readonly PatternLeaf[], place: PicturePlace): (readon
 
 /** What is drawn, filled as its levels will look. */
 export function filledLayer({ levels, picture }: Kit, place: PicturePlace, area: FigureArea): string {
-  const tone = toneOf(levels);
+  const tone = levelTones(levels);
   const shapes = outlinesOf(picture).map(({ level, rule, d }) =>
     tag("path", { d, fill: tone(level), "fill-rule": rule }),
   );
@@ -181,13 +181,6 @@ function onFront({ width, height }: LevelMap, place: PicturePlace, drawn: string
   const clip = tag("clipPath", { id: "sheet-picture" }, tag("rect", { x: 0, y: 0, width, height }));
   const move = `translate(${num(place.left, 4)} ${num(place.top, 4)}) scale(${num(place.width / width, 6)} ${num(place.height / height, 6)})`;
   return tag("g", { transform: move, "clip-path": "url(#sheet-picture)" }, tag("defs", {}, clip) + drawn);
-}
-
-/** The levels in the paper's tones, the proudest lightest. */
-function toneOf(levels: Kit["levels"]): (level: number) => string {
-  const [front, deepest] = [levels[0]!.depth, levels.at(-1)!.depth];
-  const tones = levels.map(({ depth }) => paperTone((depth - front) / Math.max(1e-9, deepest - front), 1));
-  return (level) => tones[level - 1]!;
 }
 
 function placeRect({ left, top, width, height }: PicturePlace): Readonly<Record<string, number>> {

@@ -1,8 +1,7 @@
 import { caliper } from "../../../core/book/book.ts";
-import { leafNumber } from "../../../core/book/leaf-number.ts";
 import { type Fan, leafAngle, leafTip } from "../../../core/fan/fan.ts";
 import type { Notch } from "../../../core/light/light.ts";
-import type { Pattern } from "../../../core/pattern/pattern.ts";
+import { leavesInBook, type Pattern } from "../../../core/pattern/pattern.ts";
 
 /** A stretch of one leaf at one depth, mm from head and fore-edge. */
 interface Stretch {
@@ -30,8 +29,7 @@ export function leavesOutsideIn(pattern: Pattern, fan: Fan): DrawnLeaf[] {
   const folded = new Map(pattern.leaves.map((leaf) => [leaf.leaf - 1, leaf.spans]));
   const notches = new Map((pattern.pocket?.notches ?? []).map((notch) => [notch.leaf - 1, notch]));
   const depthOf = (level: number): number => pattern.levels[level - 1]!.depth;
-  return Array.from({ length: pattern.book.leaves }, (_, j) => j)
-    .filter((j) => !pattern.lostLeaves.includes(leafNumber(j + 1)))
+  return leavesInBook(pattern)
     .map((j) => {
       const angle = leafAngle(fan, j);
       const spans = folded.get(j)?.map((span) => ({ from: span.from, to: span.to, depth: depthOf(span.level) }));

@@ -3,7 +3,7 @@ import type { Pattern } from "../../../core/pattern/pattern.ts";
 import { shortStrip } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { type DrawnLeaf, leavesOutsideIn, type Reach } from "./leaves.ts";
-import { insideTone, type Mood, paperTone } from "./tone.ts";
+import { insideTone, leafLight, type Mood, paperTone } from "./tone.ts";
 
 /** How far a folded edge laps over the one outside it, a share of its width: no dark of the faces below shines through between two. */
 const LAP = 0.1;
@@ -25,7 +25,7 @@ export function openBook(pattern: Pattern, fan: Fan, mood: Mood): string {
   for (const leaf of leavesOutsideIn(pattern, fan).reverse()) {
     const { j, angle, reaches } = leaf;
     const half = angle < 0 ? 0 : 1;
-    const light = (0.94 + 0.07 * Math.cos(angle + 0.5)) * grain(j);
+    const light = leafLight(j, angle);
     // In the middle two creases would meet and look like a slit: the innermost leaves lap over each other instead.
     const hasCrease = Math.abs(j - (fan.leaves - 1) / 2) > 0.5;
     const inner = hasCrease ? CREASE.to : 1 + LAP;
@@ -85,9 +85,4 @@ function dropShadow(above: Reach | undefined, reach: Reach): string {
   if (!above || above.depth >= reach.depth || above.depth === 0) return "";
   const length = Math.min(reach.to - reach.from, (reach.depth - above.depth) * 0.45);
   return tag("path", { d: ofEdge({ ...reach, to: reach.from + length }, 0, 1), fill: "url(#drop)" });
-}
-
-/** Paper is not even from leaf to leaf. What comes in a regular turn would beat with a screen's pixels, so this does not. */
-function grain(j: number): number {
-  return 1 - 0.03 * (((j * j * 37 + j * 101) % 127) / 126);
 }

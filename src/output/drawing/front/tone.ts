@@ -21,6 +21,19 @@ export function insideTone(share: number, brightness: number, mood: Mood = "day"
   return hex(seen(mix(mix(PROUD, DEEP, share), INSIDE, 0.5), brightness, mood));
 }
 
+/** How bright the paper of a leaf is, from 0, that stands at an angle: paper is not even from leaf to leaf. What comes in a regular turn would beat with a screen's pixels, so this does not. */
+export function leafLight(j: number, angle: number): number {
+  const grain = 1 - 0.03 * (((j * j * 37 + j * 101) % 127) / 126);
+  return (0.94 + 0.07 * Math.cos(angle + 0.5)) * grain;
+}
+
+/** Paper tones of a kit's levels, the proudest lightest; levels count from 1. */
+export function levelTones(levels: readonly { readonly depth: number }[]): (level: number) => string {
+  const [front, deepest] = [levels[0]!.depth, levels.at(-1)!.depth];
+  const tones = levels.map(({ depth }) => paperTone((depth - front) / Math.max(1e-9, deepest - front), 1));
+  return (level) => tones[level - 1]!;
+}
+
 /** Any colour as the mood shows it, at a brightness (1 full light). */
 export function inMood(colour: Rgb, mood: Mood, brightness = 1): string {
   return hex(seen(colour, brightness, mood));

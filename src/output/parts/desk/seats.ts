@@ -1,6 +1,6 @@
 import * as say from "../../../words/messages.ts";
 import { type Html, html } from "../markup.ts";
-import { differenceDialog } from "./table.ts";
+import { differenceDialog, ribbon } from "./table.ts";
 
 /** How a seat stands, as its row says it in a word or two. */
 export type SeatMark = "fits" | "check" | "poor" | "change" | "no" | "awaiting" | "wrong" | "working" | "folded";
@@ -43,16 +43,7 @@ export function markWords(mark: SeatMark): string {
 /** A class on the desk, before its script has laid anything out. */
 export function deskSeats(title: string): Html {
   return html`<div class="table seats" data-table>
-<header class="ribbon">
-<a class="ribbon-back" href="/" data-way>${say.deskKitBack()}</a>
-<h1 dir="auto">${title}</h1>
-<p class="ribbon-told" role="status" data-told></p>
-<div class="ribbon-buttons">
-<button type="button" data-undo disabled aria-keyshortcuts="Control+Z">${say.deskKitUndo()}</button>
-<button type="button" data-redo disabled aria-keyshortcuts="Control+Y Control+Shift+Z">${say.deskKitRedo()}</button>
-<button type="button" class="go" data-write disabled aria-haspopup="dialog" aria-keyshortcuts="Control+S">${say.deskKitLookAndWrite()}</button>
-</div>
-</header>
+${ribbon(title)}
 <div class="table-news" data-news></div>
 <div class="seats-things">
 <section class="thing" aria-labelledby="thing-seats"><h2 class="tag" id="thing-seats">${say.deskClassSeats()}</h2>

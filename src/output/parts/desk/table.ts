@@ -18,7 +18,7 @@ const NAMES: Readonly<Record<Thing, () => string>> = {
 /** One kit on the desk, before its script has laid anything out: the ribbon, the mat with sheet and leaf, and the papers round it. */
 export function deskTable(title: string): Html {
   return html`<div class="table" data-table>
-${ribbon(title)}
+${ribbon(title, draftBox())}
 <div class="table-news" data-news></div>
 <div class="table-things">
 <div class="mat" data-mat>
@@ -51,12 +51,17 @@ function slot(name: Thing): Html {
   return html`<div class="fields" data-fields="${name}"></div>`;
 }
 
-function ribbon(title: string): Html {
+function draftBox(): Html {
+  return html`<label class="ribbon-draft"><input type="checkbox" data-draft> ${say.deskKitDraft()}</label>
+`;
+}
+
+/** The ribbon across a table: the way back, what lies there, and the buttons; `more` stands before what it tells. */
+export function ribbon(title: string, more: Html = html``): Html {
   return html`<header class="ribbon">
 <a class="ribbon-back" href="/" data-way>${say.deskKitBack()}</a>
 <h1 dir="auto" data-title>${title}</h1>
-<label class="ribbon-draft"><input type="checkbox" data-draft> ${say.deskKitDraft()}</label>
-<p class="ribbon-told" role="status" data-told></p>
+${more}<p class="ribbon-told" role="status" data-told></p>
 <div class="ribbon-buttons">
 <button type="button" data-undo disabled aria-keyshortcuts="Control+Z">${say.deskKitUndo()}</button>
 <button type="button" data-redo disabled aria-keyshortcuts="Control+Y Control+Shift+Z">${say.deskKitRedo()}</button>

@@ -5,7 +5,6 @@ import type { DeskMessage, DeskShape, DeskText, PictureAnswer } from "../../../i
 import { KitError } from "../../../input/files/message.ts";
 import { type DrawnParts, drawingKey, lookKey, partsAsDrawn } from "../../../input/kit/drawn-parts.ts";
 import { type KitText, kitText, stateKit } from "../../../input/kit/state-kit.ts";
-import type { KitPicture } from "../../../input/layers/kit-levels.ts";
 import { Draft } from "./draft.ts";
 
 /**
@@ -24,8 +23,8 @@ export class DeskKit {
   readonly draft: Draft;
   readonly #draw: (text: string) => Promise<PictureAnswer>;
   readonly #changed: () => void;
-  readonly #drawings = new Map<string, Drawing>();
-  #latest: { readonly look: string; readonly drawing: Drawing } | undefined;
+  readonly #drawings = new Map<string, DrawnParts>();
+  #latest: { readonly look: string; readonly drawing: DrawnParts } | undefined;
   /** The text that the server is drawing, and how often its files were found changed. */
   #asked: string | undefined;
   #files = 0;
@@ -126,12 +125,12 @@ export class DeskKit {
     this.#state(read, drawing ?? near, drawing !== undefined);
   }
 
-  #state(read: KitText, drawing: Drawing | undefined, isExact: boolean): void {
+  #state(read: KitText, drawing: DrawnParts | undefined, isExact: boolean): void {
     if (!drawing) return;
     if (isExact) this.#latest = { look: lookKey(read), drawing };
-    const stated = this.#reading(() => stateKit(read, partsAsDrawn(drawing.drawn)));
+    const stated = this.#reading(() => stateKit(read, partsAsDrawn(drawing)));
     if (!stated) return;
-    this.#stated = { ...stated, text: read, isExact, picture: drawing.drawn.picture };
+    this.#stated = { kit: stated.kit, text: read, isExact };
   }
 
   /** What a reader makes; undefined where it tells of something wrong. */
@@ -175,25 +174,18 @@ export class DeskKit {
 
   #keep(text: string, drawn: DrawnParts): void {
     if (this.#drawings.size >= MOST_DRAWINGS) this.#drawings.delete(this.#drawings.keys().next().value!);
-    this.#drawings.set(drawingKey(kitText(this.slug, this.draft.file, text)), { drawn });
+    this.#drawings.set(drawingKey(kitText(this.slug, this.draft.file, text)), drawn);
   }
 }
 
 /** Drawings that are kept: what a slider of a photograph goes through, and back. */
 const MOST_DRAWINGS = 24;
 
-interface Drawing {
-  readonly drawn: DrawnParts;
-}
-
 /** A kit as its text states it at this moment. */
 export interface StatedNow {
   readonly kit: Kit;
   /** The text that states it, by its schema. */
   readonly text: KitText;
-  /** What does not count in its drawings, in sentences. */
-  readonly pictureNotes: readonly string[];
-  readonly picture: KitPicture;
   /** Whether it is drawn for this very text: while a height is dragged, a photograph may still be traced for the height before. */
   readonly isExact: boolean;
 }

@@ -3,7 +3,7 @@ import type { Kit } from "../../../core/kit/kit.ts";
 import { type Assessment, assess } from "../../../core/makeability/assessment.ts";
 import { makeabilityOf, type TroubleWithWays } from "../../../core/makeability/makeability.ts";
 import type { FitResult } from "../../../core/pattern/compute.ts";
-import { type Face, faceOf, layOutPicture } from "../../../core/pattern/face.ts";
+import { faceOfFitting } from "../../../core/pattern/face.ts";
 import { fitKit } from "../../../core/pattern/fit-kit.ts";
 import type { LevelMap } from "../../../core/picture/level-map.ts";
 import type { Offer } from "../../../core/refit/offer.ts";
@@ -65,13 +65,6 @@ export class FitWork {
 }
 
 function figuresOf(kit: CutKit, { pattern }: Extract<FitResult, { readonly fits: true }>): SeenFigures {
-  const { place, ...figures } = assess(kit, { face: faceFor(kit), pattern });
+  const { place, ...figures } = assess(kit, { face: faceOfFitting(kit), pattern });
   return figures;
-}
-
-/** The face of a kit that has a pattern. */
-function faceFor(kit: CutKit): Face {
-  const layout = layOutPicture(kit);
-  if ("failure" in layout) throw new Error(`${kit.slug} has a pattern, but no layout: ${layout.failure.kind}`);
-  return faceOf(kit, layout.value);
 }

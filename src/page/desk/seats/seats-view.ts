@@ -217,8 +217,8 @@ class SeatsView {
     if (this.#preview) this.#grid.mark(this.#grid.row, words.mark);
   }
 
-  #verdict({ seat, wrong }: GridRow): SeatVerdict | undefined {
-    return seat && Object.keys(wrong).length === 0 ? this.#judge.verdict(seat.kit, seat.refit) : undefined;
+  #verdict({ seat }: GridRow): SeatVerdict | undefined {
+    return seat && this.#judge.verdict(seat.kit, seat.refit);
   }
 
   #keep(row: number, column: number, text: string): void {

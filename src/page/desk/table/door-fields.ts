@@ -1,6 +1,6 @@
 import { boxOf } from "../../../core/geometry/box.ts";
 import { BOUNDS } from "../../../core/kit/bounds.ts";
-import { tidy } from "../../../core/units/length.ts";
+import { roundTo } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import type { MotifPart } from "../../../core/window/motif.ts";
 import type { BookWindow } from "../../../core/window/window.ts";
@@ -69,7 +69,7 @@ export function seatOf(window: BookWindow, motif: MotifPart): MotifSeat {
 /** Puts the middle of a motif at a place. */
 export function placeEdits({ kit }: Pick<Shown, "kit">, motif: number, across: number, down: number): Edit[] {
   const step = rulerStep(kit.units, "fine");
-  const onRuler = (mm: number): number => tidy(Math.round(mm / step) * step);
+  const onRuler = (mm: number): number => roundTo(mm, step);
   return [across, down].map((mm, i) => lengthAt(["insert", "motifs", motif, "at", i], onRuler(mm)));
 }
 

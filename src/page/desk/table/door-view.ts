@@ -5,11 +5,9 @@ import { type DoorShown, doorDrawing } from "../../../output/drawing/desk/door.t
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { placeEdits, seatOf } from "./door-fields.ts";
+import { COARSE } from "./handle.ts";
 import { Layers } from "./layers.ts";
 import type { Hands, Shown } from "./shown.ts";
-
-/** Steps of a large move, as many fine ones. */
-const COARSE = 10;
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],

@@ -1,6 +1,6 @@
 import type { Bounds } from "../../../core/kit/bounds.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
-import { tidy } from "../../../core/units/length.ts";
+import { roundTo, tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import { readLength } from "../../../core/units/written-length.ts";
 import { readNumber } from "../../../core/units/written-number.ts";
@@ -8,6 +8,7 @@ import type { Edit } from "../../../input/desk/edit.ts";
 import type { FieldShown } from "../../../output/parts/desk/field.ts";
 import { faultText } from "../../../words/fields.ts";
 import { formatSize } from "../../../words/lengths.ts";
+import { COARSE } from "./handle.ts";
 import type { Shown } from "./shown.ts";
 
 /** A figure of a kit that a field shows and changes. */
@@ -35,9 +36,6 @@ interface Chosen {
   readonly chosen: string;
   readonly edits: (value: string) => readonly Edit[];
 }
-
-/** Steps of a large move, as many fine ones. */
-const COARSE = 10;
 
 export function isChosen(field: FigureField): field is Named & Chosen {
   return field.options !== undefined;
@@ -94,7 +92,7 @@ export function steppedFigure(
   const fine = kind === "length" ? rulerStep(units, "fine") : 1;
   const step = fine * (isLarge ? COARSE : 1);
   const next = figure + by * step;
-  return Math.min(most, Math.max(least, tidy(Math.round(next / fine) * fine)));
+  return Math.min(most, Math.max(least, roundTo(next, fine)));
 }
 
 /** Fields of some part of the kit. */

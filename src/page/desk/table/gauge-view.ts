@@ -12,9 +12,6 @@ import type { Hands, Shown } from "./shown.ts";
 /** Breadth of the drawn ruler against its length. */
 const BREADTH = 22;
 
-/** Steps of a large move, as many fine ones. */
-const COARSE = 10;
-
 /** The gauge beside the sheet: where the picture begins on the leaf, and how tall it is. */
 export class GaugeView {
   readonly #layers = new Layers(["ruler"]);
@@ -39,7 +36,7 @@ export class GaugeView {
     this.#layers.frame({ left: 0, top: 0, width: BREADTH, height: leafHeight });
     this.#layers.draw("ruler", uprightRuler({ units: kit.units, length: leafHeight, breadth: BREADTH }));
     const step = rulerStep(kit.units, "plain");
-    const form = { axis: "down", step, coarse: COARSE * step, grows: true } as const;
+    const form = { axis: "down", step, grows: true } as const;
     const text = (mm: number): string => formatSize(mm, kit.units);
     const most = Math.min(BOUNDS.head.most, leafHeight - height);
     this.#top.show(

@@ -1,5 +1,10 @@
+import { roundTo } from "../../../core/units/length.ts";
+
 /** Keys that follow each other within this time are one change, ms. */
 const REST = 700;
+
+/** Steps of a large move, as many fine ones. */
+export const COARSE = 10;
 
 /** How a figure is moved: its bounds and steps in its own measure, and what a place on the drawing means. */
 export interface HandleForm {
@@ -7,9 +12,8 @@ export interface HandleForm {
   readonly axis: "across" | "down";
   readonly least: number;
   readonly most: number;
-  /** Of an arrow key, and of one with Shift. */
+  /** Of an arrow key; one with Shift moves it by `COARSE` steps. */
   readonly step: number;
-  readonly coarse: number;
   /** The figure in words with its unit. */
   readonly text: (value: number) => string;
   /** Whether the figure grows to the right or downward; otherwise the other way. */
@@ -112,7 +116,7 @@ export class Handle {
 
   #move(to: number): void {
     const { least, most, step } = this.#form!;
-    const value = Math.min(most, Math.max(least, Math.round(to / step) * step));
+    const value = Math.min(most, Math.max(least, roundTo(to, step)));
     if (Math.abs(value - this.#value) < 1e-6) return;
     this.#hands.moved(value);
   }
@@ -120,7 +124,8 @@ export class Handle {
 
 /** Where a key moves a figure: arrows along the drawing go where they point, others make it greater or smaller. */
 function moveByKey({ key, shiftKey }: KeyboardEvent, form: HandleForm, value: number): number | undefined {
-  const { step, coarse, least, most, axis, grows } = form;
+  const { step, least, most, axis, grows } = form;
+  const coarse = COARSE * step;
   const by = shiftKey ? coarse : step;
   const along = grows ? by : -by;
   switch (key) {

@@ -1,4 +1,5 @@
 import { BOUNDS } from "../../../core/kit/bounds.ts";
+import { roundTo } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import type { Edit } from "../../../input/desk/edit.ts";
 import * as say from "../../../words/messages.ts";
@@ -54,7 +55,7 @@ const USUAL = { diameter: 38, height: 45 } as const;
 /** Puts a usual light in: it stands in the deepest level unless that is told otherwise. */
 export function lampEdits({ kit }: Pick<Shown, "kit">): Edit[] {
   const step = rulerStep(kit.units, "plain");
-  const onRuler = (mm: number): number => Math.round(mm / step) * step;
+  const onRuler = (mm: number): number => roundTo(mm, step);
   return [
     lengthAt(["light", "diameter"], onRuler(USUAL.diameter)),
     lengthAt(["light", "height"], onRuler(USUAL.height)),

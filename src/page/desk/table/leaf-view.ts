@@ -14,9 +14,6 @@ import type { Hands, Shown } from "./shown.ts";
 /** Breadth of the ruler above the leaf, a share of its height. */
 const BREADTH = 0.035;
 
-/** Steps of a large move, as many fine ones. */
-const COARSE = 10;
-
 /** The leaf beside the sheet: its strips, and a line for each depth that is moved under the ruler. */
 export class LeafView {
   readonly #place: HTMLElement;
@@ -63,7 +60,6 @@ export class LeafView {
           axis: "across",
           ...depthBounds(shown, i, step),
           step,
-          coarse: COARSE * step,
           grows: book.direction === "rtl",
           text: (mm) => `${name} ${formatSize(mm, units)}`,
         },

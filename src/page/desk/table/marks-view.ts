@@ -5,6 +5,7 @@ import { differenceMarks } from "../../../output/drawing/desk/marks.ts";
 import { type MarkKind, marks } from "../../../output/parts/desk/marks.ts";
 import { leafAndPage } from "../../../words/leaves.ts";
 import * as say from "../../../words/messages.ts";
+import { nearestLeaf } from "./nearest-leaf.ts";
 import type { SheetView } from "./sheet-view.ts";
 import type { Shown } from "./shown.ts";
 
@@ -79,13 +80,8 @@ export class MarksView {
 
   /** The picture leaf that stands nearest to the middle of a place. */
   #leafOf({ box }: Difference): ReturnType<typeof pictureLeaves>[number] {
-    const { pattern, place } = this.#shown!;
-    const x = (box.left + box.right) / 2;
-    const far = (leaf: LeafNumber): number => {
-      const { left, right } = place.column(leaf);
-      return Math.abs((left + right) / 2 - x);
-    };
-    return pictureLeaves(pattern).reduce((near, one) => (far(one.leaf) < far(near.leaf) ? one : near));
+    const near = nearestLeaf(this.#shown!, (box.left + box.right) / 2);
+    return pictureLeaves(this.#shown!.pattern)[near]!;
   }
 }
 

@@ -1,7 +1,7 @@
 import { BOUNDS, openingBounds } from "../../../core/kit/bounds.ts";
 import { pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { toDegrees } from "../../../core/units/angle.ts";
-import { tidy } from "../../../core/units/length.ts";
+import { roundTo, tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
 import type { Edit } from "../../../input/desk/edit.ts";
 import { optionText } from "../../../words/fields.ts";
@@ -109,7 +109,7 @@ function solveEdits(shown: Shown, solve: Solve): Edit[] {
     stated.push({ at: ["fit", "opening"], value: tidy(toDegrees(pattern.fit.opening), 1) });
   if (shape.solve === "height") {
     const step = rulerStep(kit.units, "fine");
-    stated.push(lengthAt(["fit", "height"], tidy(Math.round(pattern.fit.height / step) * step)));
+    stated.push(lengthAt(["fit", "height"], roundTo(pattern.fit.height, step)));
   }
   if (shape.solve === "pictureLeaves")
     stated.push({ at: ["fit", "pictureLeaves"], value: allOrCount(shown, pictureLeaves(pattern).length) });

@@ -4,6 +4,7 @@ import type { DeskShape } from "../../../input/desk/protocol.ts";
 import type { YamlValue } from "../../../input/desk/yaml-value.ts";
 import type { FrontMatter } from "../../../input/kit/schema.ts";
 import type { Selection, Selector } from "../../../input/picture/selection.ts";
+import { selectorsIn, sourcesOf } from "./picture-sources.ts";
 
 /** The uppermost shape at a place of the picture; undefined where only the ground is. */
 export function shapeAt(shapes: readonly DeskShape[], x: number, y: number): DeskShape | undefined {
@@ -30,7 +31,7 @@ export function levelEdits(
   if (!source || selector === undefined) return [];
   const names = levels.map(({ name }) => name);
   const stated = source.levels ?? namedLevels(shapes, shape.file, names);
-  const before = names.map((name) => [name, listOf(stated[name])] as const);
+  const before = names.map((name) => [name, selectorsIn(stated[name])] as const);
   const after = before.map(([name, list]) => {
     const others = list.filter((one) => !isSame(one, selector));
     return [name, name === level ? [...others, selector] : others] as const;
@@ -58,10 +59,7 @@ interface Source {
 
 /** The keys that state a file's levels: the picture's own, or those of the layer that draws it. */
 function sourceOf(picture: FrontMatter["picture"], file: string): Source | undefined {
-  const found = [
-    { ...picture, at: ["picture"] as const },
-    ...(picture.layers ?? []).map((layer, i) => ({ ...layer, at: ["picture", "layers", i] as const })),
-  ].find((one) => one.file === file);
+  const found = sourcesOf(picture).find((one) => one.file === file);
   if (!found || Array.isArray(found.levels)) return undefined;
   return { at: found.at, level: found.level, levels: found.levels as Source["levels"] };
 }
@@ -75,11 +73,6 @@ function namedLevels(
   return Object.fromEntries(
     names.map((name, k) => [name, own.filter(({ level }) => level === k + 1).map(({ selectors }) => selectors[0]!)]),
   );
-}
-
-function listOf(selection: Selection | undefined): readonly Selector[] {
-  if (selection === undefined) return [];
-  return Array.isArray(selection) ? (selection as readonly Selector[]) : [selection as Selector];
 }
 
 function isSame(a: Selector, b: Selector): boolean {

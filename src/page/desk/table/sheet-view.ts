@@ -20,13 +20,11 @@ import * as say from "../../../words/messages.ts";
 import { Handle } from "./handle.ts";
 import { floorEdit } from "./lamp-fields.ts";
 import { Layers } from "./layers.ts";
+import { middleOf, nearestLeaf } from "./nearest-leaf.ts";
 import type { Hands, Shown } from "./shown.ts";
 
 /** What lies on the sheet. */
 export type OnSheet = "both" | "seen" | "drawn";
-
-/** Leaves of a large step. */
-const MANY = 10;
 
 /** The sheet: the picture on the book's front with the lines of its leaves; what is drawn over what will be seen. */
 export class SheetView {
@@ -104,7 +102,6 @@ export class SheetView {
     const number = leaves.findIndex((one) => one.leaf === leaf);
     if (number < 0) return;
     this.#layers.draw("leaf", leafMark(leaf, place, this.#area));
-    const { left, right } = place.column(leaf);
     this.#leafHandle.show(
       {
         label: say.deskKitLeafSlider(),
@@ -112,12 +109,11 @@ export class SheetView {
         least: 1,
         most: leaves.length,
         step: 1,
-        coarse: MANY,
         grows: kit.book.direction === "ltr",
         text: (one) => leafAndPage(leaves[one - 1]!),
       },
       number + 1,
-      ((left + right) / 2 - this.#area.left) / this.#area.width,
+      (middleOf(place, leaf) - this.#area.left) / this.#area.width,
     );
   }
 
@@ -140,7 +136,6 @@ export class SheetView {
         least: 0,
         most: kit.book.leafHeight,
         step,
-        coarse: MANY * step,
         grows: true,
         text: (mm) => formatSize(mm, kit.units),
       },
@@ -158,13 +153,6 @@ export class SheetView {
 
   /** Which picture leaf, from 1, has its column at a share of the sheet's width. */
   #numberAt(share: number): number {
-    const { pattern, place } = this.#shown!;
-    const x = this.#area.left + share * this.#area.width;
-    const leaves = pictureLeaves(pattern);
-    const middles = leaves.map(({ leaf }) => {
-      const { left, right } = place.column(leaf);
-      return Math.abs((left + right) / 2 - x);
-    });
-    return middles.indexOf(Math.min(...middles)) + 1;
+    return nearestLeaf(this.#shown!, this.#area.left + share * this.#area.width) + 1;
   }
 }

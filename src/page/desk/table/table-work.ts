@@ -5,7 +5,7 @@ import type { TroubleWithWays } from "../../../core/makeability/makeability.ts";
 import { placePicture } from "../../../core/makeability/picture-place.ts";
 import { type Trouble, troublesOf } from "../../../core/makeability/trouble.ts";
 import type { FitResult } from "../../../core/pattern/compute.ts";
-import { faceOf, layOutPicture } from "../../../core/pattern/face.ts";
+import { faceOfFitting } from "../../../core/pattern/face.ts";
 import { fitKit } from "../../../core/pattern/fit-kit.ts";
 import type { DeskShape } from "../../../input/desk/protocol.ts";
 import type { StatedNow } from "../draft/desk-kit.ts";
@@ -122,7 +122,5 @@ function withoutWindow(kit: CutKit): CutKit {
 
 /** Where the picture of a kit that fits lies on the front. */
 function placeOf(kit: CutKit): Shown["place"] {
-  const layout = layOutPicture(kit);
-  if ("failure" in layout) throw new Error(`${kit.slug} fits, but has no layout: ${layout.failure.kind}`);
-  return placePicture(kit, faceOf(kit, layout.value));
+  return placePicture(kit, faceOfFitting(kit));
 }

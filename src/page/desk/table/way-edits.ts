@@ -7,6 +7,7 @@ import type { FrontMatter } from "../../../input/kit/schema.ts";
 import type { Selection } from "../../../input/picture/selection.ts";
 import { restatedDepth } from "./depth-edit.ts";
 import { lengthAt } from "./length-at.ts";
+import { selectorsIn, sourcesOf } from "./picture-sources.ts";
 
 /** A kit and what its front matter states. */
 interface Stated {
@@ -61,11 +62,7 @@ export function refitEdits({ kit, stated }: Stated, refit: Refit): Edit[] {
 /** Two neighbouring levels (from 1) as one: what stood at the first is at the other, and the first is gone. */
 function mergeEdits({ levels, picture }: FrontMatter, level: number, into: number): Edit[] {
   const [gone, kept] = [levels[level - 1]!, levels[into - 1]!];
-  const sources = [
-    { at: ["picture"], ...picture },
-    ...(picture.layers ?? []).map((layer, i) => ({ ...layer, at: ["picture", "layers", i] })),
-  ];
-  const moved = sources.flatMap(({ at, level: own, levels: parts }): Edit[] => {
+  const moved = sourcesOf(picture).flatMap(({ at, level: own, levels: parts }): Edit[] => {
     if (own === gone.name) return [{ at: [...at, "level"], value: kept.name }];
     if (Array.isArray(parts))
       return [{ at: [...at, "levels"], value: parts.map((name) => (name === gone.name ? kept.name : name)) }];
@@ -73,15 +70,10 @@ function mergeEdits({ levels, picture }: FrontMatter, level: number, into: numbe
     const [from, to] = [selections?.[gone.name], selections?.[kept.name]];
     if (from === undefined) return [];
     return [
-      { at: [...at, "levels", kept.name], value: [...asList(to), ...asList(from)] },
+      { at: [...at, "levels", kept.name], value: [...selectorsIn(to), ...selectorsIn(from)] },
       { at: [...at, "levels", gone.name], value: undefined },
     ];
   });
   const ground: Edit[] = gone.background ? [{ at: ["levels", into - 1, "background"], value: true }] : [];
   return [...moved, ...ground, { at: ["levels", level - 1], value: undefined }];
-}
-
-function asList(selection: Selection | undefined): readonly Exclude<Selection, readonly unknown[]>[] {
-  if (selection === undefined) return [];
-  return (Array.isArray(selection) ? selection : [selection]) as readonly Exclude<Selection, readonly unknown[]>[];
 }
