@@ -1,5 +1,7 @@
 import { isTurned } from "../corner/crease.ts";
-import { type CornerPattern, creasesIn } from "../pattern/corner-pattern.ts";
+import { creasesOf } from "../corner/leaf-fold.ts";
+import type { Rates } from "../kit/kit.ts";
+import { type CornerLeaf, type CornerPattern, creasesIn } from "../pattern/corner-pattern.ts";
 import { isCheckpoint } from "./batches.ts";
 import type { Counts } from "./effort.ts";
 
@@ -21,4 +23,12 @@ export function cornerCounts(pattern: CornerPattern): Counts {
     notches: 0,
     parts: 0,
   };
+}
+
+/** Seconds at the bench for one leaf: turning, marks, folds, check. */
+export function cornerLeafSeconds(leaf: CornerLeaf, rates: Rates): number {
+  const creases = creasesOf(leaf.fold);
+  const marks = creases.length + creases.filter(isTurned).length;
+  const folds = leaf.fold.kind === "straight" ? 1 : creases.length;
+  return rates.leaf + rates.mark * marks + rates.fold * folds + (isCheckpoint(leaf) ? rates.check : 0);
 }

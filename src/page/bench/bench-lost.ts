@@ -5,14 +5,14 @@ import { type Recovery, recover } from "../../core/bench/recovery.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
-import type { Pattern } from "../../core/pattern/pattern.ts";
-import { bookPicture } from "../../output/drawing/front/book-picture.ts";
+import type { AnyPattern } from "../../core/pattern/corner-pattern.ts";
 import { leafWords } from "../../words/bench.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import { readerRemedy } from "../../words/findings/reader-remedy.ts";
 import * as say from "../../words/messages.ts";
 import { openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
+import { faceOf } from "./face-of.ts";
 
 /** The dialog that shows what leaving a leaf out does to the rest, before anything is done. */
 export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNumber) => void {
@@ -66,18 +66,20 @@ function refusal({ kit, units }: Desk, failure: Failure): string {
 function effect({ plan, progress }: Desk, leaf: LeafNumber, { changed }: Recovery, back: boolean): string {
   const ticked = changed.filter((one) => isTicked(progress, one)).length;
   const first = changed[0];
+  const { instead, ticks, away } = faceOf(plan).lost;
   return [
+    ...(back ? [] : instead()),
     back ? say.benchSpreadBack() : say.benchSpread(),
     first === undefined
       ? say.benchNoLeafChanges()
       : say.benchLeavesChange({ count: changed.length, first: leafWords(plan, first) }),
-    ...(ticked > 0 ? [say.benchTicksGo({ count: ticked })] : []),
-    ...(back ? [] : [say.benchFoldAway({ leaf })]),
+    ...(ticked > 0 ? [ticks(ticked)] : []),
+    ...(back ? [] : [away(leaf)]),
   ].join(" ");
 }
 
-function showPicture(dialog: HTMLElement, name: "before" | "after", desk: Desk, pattern: Pattern): void {
-  const svg = bookPicture(pattern, { slug: desk.kit.slug, title: desk.kit.title, mood: "day" });
+function showPicture(dialog: HTMLElement, name: "before" | "after", desk: Desk, pattern: AnyPattern): void {
+  const svg = faceOf({ pattern }).picture(pattern, { slug: desk.kit.slug, title: desk.kit.title, mood: "day" });
   const image = part<HTMLImageElement>(dialog, `picture-${name}`);
   image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
 }

@@ -1,5 +1,6 @@
 /** What a page fetches once it is needed. */
 export type Needed =
+  | "corners"
   | "figures"
   | "file-maker"
   | "judge"
