@@ -1686,6 +1686,8 @@ export const deskOpenAtLine = (args: { readonly file: Word; readonly line: Word 
 export const deskOpenAt = (args: { readonly file: Word }): string => say("desk-open-at", args);
 /** One thing to look at|{count} things to look at */
 export const deskLookAt = (args: { readonly count: number }): string => say("desk-look-at", args);
+/** One remark|{count} remarks — Of a kit or a class that is fine all the same. */
+export const deskNoted = (args: { readonly count: number }): string => say("desk-noted", args);
 /** One more|{count} more */
 export const deskMoreMessages = (args: { readonly count: number }): string => say("desk-more-messages", args);
 /** given {given}. — Parts of a message, below each other, after the name of a field in bold. $given, $allowed and $remedy are phrases. */

@@ -83,6 +83,11 @@ desk-look-at = { $count ->
     [one] One thing to look at
    *[other] { $count } things to look at
   }
+# Of a kit or a class that is fine all the same.
+desk-noted = { $count ->
+    [one] One remark
+   *[other] { $count } remarks
+  }
 desk-more-messages = { $count ->
     [one] One more
    *[other] { $count } more

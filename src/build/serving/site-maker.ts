@@ -12,6 +12,7 @@ import type { Library } from "../library/library.ts";
 import { retireWorker } from "../offline/write-offline.ts";
 import { makeRest } from "../rest/make-rest.ts";
 import { Placing } from "../store/placing.ts";
+import { makeableStages } from "./makeable-stages.ts";
 import { SiteReader } from "./site-reader.ts";
 import { type Visited, Visits } from "./visits.ts";
 
@@ -180,8 +181,15 @@ export class SiteMaker {
   }
 
   async #makeKits(slugs: readonly string[], stages: readonly KitStageName[]): Promise<void> {
-    const kits = this.library!.kits.filter(({ slug }) => slugs.includes(slug));
-    await this.#reader.crew.make(kits, this.library!, this.#site(), stages);
+    await this.#make(
+      this.library!.kits.filter(({ slug }) => slugs.includes(slug)),
+      stages,
+    );
+  }
+
+  async #make(kits: readonly KitEntry[], asked: readonly KitStageName[]): Promise<void> {
+    for (const some of makeableStages(kits, asked, this.library!.photoMessages))
+      await this.#reader.crew.make(some.kits, this.library!, this.#site(), some.stages);
   }
 
   async #makeVisited({ kits, classes, hasScripts }: Visited, read: Follower["read"]): Promise<void> {
@@ -211,23 +219,8 @@ export class SiteMaker {
   }
 
   *#kitSteps(stages: readonly KitStageName[]): Generator<Step> {
-    const { kits, photoMessages } = this.library!;
-    // Photos that cannot be read were told when the site was read.
-    const isSound = ({ slug }: KitEntry): boolean =>
-      photoMessages.every(({ file }) => file !== contentPath(`kits/${slug}/index.md`));
-    const make = (some: readonly KitEntry[], made: readonly KitStageName[]): Promise<void> =>
-      this.#reader.crew.make(some, this.library!, this.#site(), made);
-    for (let i = 0; i < kits.length; i += AT_ONCE) {
-      const { sound = [], unsound = [] } = Object.groupBy(kits.slice(i, i + AT_ONCE), (kit) =>
-        isSound(kit) ? "sound" : "unsound",
-      );
-      yield () => make(sound, stages);
-      yield () =>
-        make(
-          unsound,
-          stages.filter((stage) => stage !== "photos"),
-        );
-    }
+    const { kits } = this.library!;
+    for (let i = 0; i < kits.length; i += AT_ONCE) yield () => this.#make(kits.slice(i, i + AT_ONCE), stages);
   }
 
   *#otherSteps(): Generator<Step> {

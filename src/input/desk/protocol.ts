@@ -36,7 +36,7 @@ export interface DeskSession {
   readonly site: string | undefined;
 }
 
-/** How a kit or a class is: as it should be; with something that may disappoint; not to be made; not looked at yet. */
+/** How a kit or a class is: it comes out well; something is to be looked at before it is begun; not to be made; not looked at yet. */
 export type EntryState = "fine" | "look" | "broken" | "waiting";
 
 /** A kit or a class in the list. */

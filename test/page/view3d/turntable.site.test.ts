@@ -8,6 +8,8 @@ import { findBrowser } from "../../../src/build/browser/find-browser.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
 const KIT = "kits/harbour-moon/index.html";
+/** A kit with little to draw: enough to see that the view opens. */
+const LIGHT_KIT = "kits/little-gull/index.html";
 
 /** Draws by software, so that a machine without a graphics card gives the same view. */
 const FLAGS = [
@@ -114,22 +116,15 @@ async function set(page: Page, name: string, value: string | boolean): Promise<v
   );
 }
 
-describe("the turning view", () => {
-  it("fetches nothing of it before the button is pressed, the worker's store included", async () => {
-    site.host.asked.length = 0;
-    const { page, errors } = await visit();
-    await page.waitForNetworkIdle({ idleTime: 1500 });
-    expect(site.host.asked).toContain("assets/scripts/turn-round.js");
-    expect(site.host.asked).not.toContain("assets/scripts/round-view.js");
-    await press(page);
-    await page.waitForSelector("#round canvas");
-    expect(site.host.asked).toContain("assets/scripts/round-view.js");
-    expect(errors).toEqual([]);
-    await page.close();
+describe("the turning view of one page", () => {
+  let page: Page;
+  let errors: string[];
+  beforeAll(async () => {
+    ({ page, errors } = await opened());
   });
+  afterAll(() => page.close());
 
   it("draws the book, and axe finds nothing in it", async () => {
-    const { page, errors } = await opened();
     expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
     await page.evaluate(axe.source);
     const found = await page.evaluate(async () => {
@@ -138,11 +133,19 @@ describe("the turning view", () => {
     });
     expect(found).toEqual([]);
     expect(errors).toEqual([]);
-    await page.close();
+  });
+
+  it("turns by dragging", async () => {
+    await page.$eval("#round canvas", (canvas) => canvas.scrollIntoView({ block: "center", behavior: "instant" }));
+    const box = (await (await page.$("#round canvas"))!.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + 100);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 90, box.y + 100, { steps: 5 });
+    await page.mouse.up();
+    expect(await text(page, "[data-round-orbit]")).toContain("65° to the left");
   });
 
   it("turns, tilts and zooms by keys, and 0 resets to the front", async () => {
-    const { page } = await opened();
     await page.focus("#round canvas");
     await page.keyboard.press("0");
     expect(await text(page, "[data-round-orbit]")).toBe("Seen from the front.");
@@ -155,23 +158,9 @@ describe("the turning view", () => {
     expect(await text(page, "[data-round-orbit]")).toContain("at 115%");
     await page.keyboard.press("0");
     expect(difference(front, await picture(page))).toBeLessThan(0.001);
-    await page.close();
-  });
-
-  it("turns by dragging", async () => {
-    const { page } = await opened();
-    await page.$eval("#round canvas", (canvas) => canvas.scrollIntoView({ block: "center", behavior: "instant" }));
-    const box = (await (await page.$("#round canvas"))!.boundingBox())!;
-    await page.mouse.move(box.x + box.width / 2, box.y + 100);
-    await page.mouse.down();
-    await page.mouse.move(box.x + box.width / 2 + 90, box.y + 100, { steps: 5 });
-    await page.mouse.up();
-    expect(await text(page, "[data-round-orbit]")).toContain("65° to the left");
-    await page.close();
   });
 
   it("says what the opening does, and goes back to the kit's own", async () => {
-    const { page } = await opened();
     const own = await text(page, "[data-round-shape]");
     expect(own).toContain("its true shape");
     const before = await picture(page);
@@ -184,11 +173,9 @@ describe("the turning view", () => {
     expect(await text(page, "[data-round-shape]")).toContain("narrower than true");
     await page.$eval("[data-round-own]", (button) => (button as HTMLButtonElement).click());
     expect(await text(page, "[data-round-shape]")).toBe(own);
-    await page.close();
   });
 
   it("shows light, door and levels, with a legend of names", async () => {
-    const { page } = await opened();
     let before = await picture(page);
     for (const [name, value] of [
       ["light", true],
@@ -201,6 +188,20 @@ describe("the turning view", () => {
       before = after;
     }
     expect((await text(page, "[data-round-legend]")).split("\n")).toEqual(["1 rim", "2 wall", "3 well"]);
+  });
+});
+
+describe("the turning view", () => {
+  it("fetches nothing of it before the button is pressed, the worker's store included", async () => {
+    site.host.asked.length = 0;
+    const { page, errors } = await visit();
+    await page.waitForNetworkIdle({ idleTime: 1500 });
+    expect(site.host.asked).toContain("assets/scripts/turn-round.js");
+    expect(site.host.asked).not.toContain("assets/scripts/round-view.js");
+    await press(page);
+    await page.waitForSelector("#round canvas");
+    expect(site.host.asked).toContain("assets/scripts/round-view.js");
+    expect(errors).toEqual([]);
     await page.close();
   });
 
@@ -223,7 +224,7 @@ describe("the turning view", () => {
   });
 
   it("closes, gives the room back and opens again", async () => {
-    const { page, errors } = await visit();
+    const { page, errors } = await visit({ address: site.host.site + LIGHT_KIT });
     const words = await page.$eval("[data-round-open]", (button) => button.textContent);
     await press(page);
     await page.waitForSelector("#round canvas");
@@ -253,14 +254,14 @@ describe("the turning view", () => {
   });
 
   it("opens from the disk too", async () => {
-    const address = pathToFileURL(join(site.dist, KIT)).href;
+    const address = pathToFileURL(join(site.dist, LIGHT_KIT)).href;
     const { page } = await opened({ address });
     expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
     await page.close();
   });
 
   it("leaves light and window out of a kit without them", async () => {
-    const { page } = await opened({ address: `${site.host.site}kits/little-gull/index.html` });
+    const { page } = await opened({ address: site.host.site + LIGHT_KIT });
     for (const name of ["light", "door", "window"]) expect(await page.$(`[data-round-${name}]`)).toBeNull();
     await page.close();
   });

@@ -69,6 +69,8 @@ export class SeatJudge {
   forget(): void {
     this.#known.clear();
     this.#waiting.length = 0;
+    // What is being judged is a seat of the kit as it was.
+    if (this.#at) this.#at = { ...this.#at, key: OLD };
   }
 
   end(): void {
@@ -98,13 +100,16 @@ export class SeatJudge {
       if (worker !== this.#worker || id !== this.#id) return;
       const { key } = this.#at!;
       this.#at = undefined;
-      this.#known.set(key, verdict);
+      if (key !== OLD) this.#known.set(key, verdict);
       this.#next();
       this.#told();
     };
     return worker;
   }
 }
+
+/** The key of a seat whose kit is another one by now: no seat asks for it. */
+const OLD = "";
 
 interface Waiting {
   readonly key: string;
