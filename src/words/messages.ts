@@ -1116,8 +1116,6 @@ export const deskClassWorkbookDo = (args: { readonly csv: Word }): string => say
 export const deskClassTakeCsv = (): string => say("desk-class-take-csv");
 /** The kit {kit} cannot be worked out at present, so its seats are not judged. — A kit of the class that cannot be read. */
 export const deskClassKitAway = (args: { readonly kit: Word }): string => say("desk-class-kit-away", args);
-/** The desk’s server refused: {why} */
-export const deskClassRefused = (args: { readonly why: Word }): string => say("desk-class-refused", args);
 /** All kits and classes */
 export const deskKitBack = (): string => say("desk-kit-back");
 /** Draft — A switch. On: the kit is not published. */
@@ -1168,8 +1166,6 @@ export const deskKitKeepMine = (): string => say("desk-kit-keep-mine");
 export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
 /** Put both together */
 export const deskKitMerge = (): string => say("desk-kit-merge");
-/** This was not done: {why} */
-export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
 /** The kit is being laid out … — While the site is still being read. */
 export const deskKitLoading = (): string => say("desk-kit-loading");
 /** There is no kit of this name. */
@@ -1636,7 +1632,7 @@ export const deskTooMuch = (): string => say("desk-too-much");
 export const deskNotFound = (): string => say("desk-not-found");
 /** The desk only has kits, classes, their seats’ tables and the site’s settings. */
 export const deskNotOfDesk = (): string => say("desk-not-of-desk");
-/** Nothing was written: the file is a link now. Put the file itself there.|the file is read-only. Let it be written, and try again.|permission is missing. Give yourself permission to write in its folder, and try again.|the disk is full. Make room on it, and try again.|the disk cannot be written ({code}). Check it, and try again. — $code: the system’s name of the fault. */
+/** Nothing was written, as the file is a link now: put the file itself there.|the file is read-only: let it be written, and try again.|permission is missing: give yourself permission to write in its folder, and try again.|the disk is full: make room on it, and try again.|the disk cannot be written ({code}): check it, and try again. — $code: the system’s name of the fault. */
 export const deskUnwritable = (args: { readonly why: Word; readonly code: Word }): string => say("desk-unwritable", args);
 /** the ports {first} to {last} are all taken. State another one: npm start -- --desk-port 9000 — $first, $last: numbers of ports. */
 export const deskNoPort = (args: { readonly first: Word; readonly last: Word }): string => say("desk-no-port", args);
@@ -6038,6 +6034,8 @@ export const servingFollowed = (args: { readonly seconds: Word }): string => say
 export const servingWaiting = (args: { readonly count: number }): string => say("serving-waiting", args);
 /** All is worked out. */
 export const servingReady = (): string => say("serving-ready");
+/** Something could not be made; the terminal of npm start says what. — On the desk, where a page could not be made by a fault of the program itself. */
+export const servingFailed = (): string => say("serving-failed");
 /** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
 export const servingOld = (): string => say("serving-old");
 /** This PDF could not be printed */
@@ -6060,7 +6058,7 @@ export const siteOutput = (args: { readonly made: Word; readonly output: Word; r
 export const siteOutputOwn = (): string => say("site-output-own");
 /** it holds something else than a part|site, which would be lost */
 export const siteOutputFull = (args: { readonly made: Word }): string => say("site-output-full", args);
-/** There is no option “{option}”. Allowed are --content, --url, --port and --desk-port. — $option: as it was given. */
+/** There is no option “{option}”. Allowed are --content, --url, --port, --desk-port and --network. — $option: as it was given. */
 export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
 /** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
 export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);

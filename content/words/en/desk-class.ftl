@@ -73,4 +73,3 @@ desk-class-workbook-do = Take its rows as { $csv }, put that beside it, and name
 desk-class-take-csv = Take the rows as CSV
 # A kit of the class that cannot be read.
 desk-class-kit-away = The kit { $kit } cannot be worked out at present, so its seats are not judged.
-desk-class-refused = The desk’s server refused: { $why }

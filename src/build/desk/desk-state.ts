@@ -70,7 +70,7 @@ export function deskState(library: ShownLibrary, isBusy: boolean): DeskState {
 /** What is on the desk before anything of it was read: all kits and classes wait. */
 export function waitingDesk(base: string, title: string, language: string): DeskState {
   const names = (of: keyof Waiting): ReadonlySet<string> => new Set(listed(base, of).map(slugOf));
-  const waiting = { kits: names("kits"), classes: names("classes") };
+  const waiting = { kits: names("kits"), classes: new Map([...names("classes")].map((slug) => [slug, []])) };
   const nothing = { kits: [], classes: [], messages: [], photoMessages: [], motifs: [], fonts: [] };
   return deskState({ base, settings: { title, language }, ...nothing, waiting }, true);
 }

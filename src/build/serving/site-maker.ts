@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { contentPath } from "../../input/files/content-folder.ts";
 import * as say from "../../words/messages.ts";
 import { makeScripts } from "../bundle/make-scripts.ts";
-import { tellFailure } from "../errors/command.ts";
 import { copyFonts } from "../fonts/copy-fonts.ts";
 import type { Site } from "../kits/kit-crew.ts";
 import type { KitStageName } from "../kits/kit-stages.ts";
@@ -29,6 +28,8 @@ export interface ServedPlace {
 export interface Follower {
   /** Called when there is something new to see. */
   readonly show: () => void;
+  /** Called with an error that keeps something from being made. */
+  readonly failed: (error: unknown) => void;
   /** Called with the site when it was read again. */
   readonly read: (library: Library) => void;
   /** Whether something changed meanwhile: then the rest of a turn is left to the next one. */
@@ -82,13 +83,13 @@ export class SiteMaker {
   }
 
   /** Makes what was asked for. */
-  async serveVisits({ read }: Pick<Follower, "read">): Promise<void> {
+  async serveVisits({ read, failed }: Pick<Follower, "read" | "failed">): Promise<void> {
     while (this.library && this.#visits.isWaiting) {
       const visits = this.#visits.take();
       try {
         await this.#makeVisited(visits, read);
       } catch (error) {
-        tellFailure(error);
+        failed(error);
       }
       visits.settle();
     }
@@ -112,7 +113,7 @@ export class SiteMaker {
         await step();
       } catch (error) {
         if (!this.library) throw error;
-        tellFailure(error);
+        follower.failed(error);
         isWhole = false;
       }
       if (this.#isShown && hasNews()) return false;
@@ -193,7 +194,10 @@ export class SiteMaker {
   }
 
   async #makeVisited({ kits, classes, hasScripts }: Visited, read: Follower["read"]): Promise<void> {
-    const unread = [...kits.keys()].filter((slug) => this.library!.waiting.kits.has(slug));
+    const { waiting } = this.library!;
+    // A class waits for the kits that it names.
+    const named = [...classes].flatMap((slug) => waiting.classes.get(slug) ?? []);
+    const unread = [...new Set([...kits.keys(), ...named])].filter((slug) => waiting.kits.has(slug));
     if (unread.length > 0) await this.#readKits(unread, read);
     for (const [slug, stages] of kits) await this.#makeKits([slug], [...stages]);
     if (hasScripts) await this.#makeScripts();

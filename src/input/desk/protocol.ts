@@ -168,6 +168,8 @@ export type DeskNews =
       readonly mark: string | undefined;
       readonly page: string | undefined;
     }
+  /** Pages could not be made, and why: a sentence. */
+  | { readonly news: "failure"; readonly sentence: string }
   /** How far printing is. `left`: about how many seconds it still takes. `ended`: with a `failure` without its PDFs. */
   | {
       readonly news: "printing";

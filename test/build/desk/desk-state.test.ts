@@ -38,7 +38,7 @@ describe("deskState(library, isBusy)", () => {
   const listed = async (outcome: KitOutcome) => {
     const kits = [{ ...(await read), outcome }];
     const nothing = { classes: [], messages: [], photoMessages: [], motifs: [], fonts: [] };
-    const waiting = { kits: new Set<string>(), classes: new Set<string>() };
+    const waiting = { kits: new Set<string>(), classes: new Map<string, string[]>() };
     const settings = { title: "Harbour", language: "en" };
     return deskState({ base, settings, kits, waiting, ...nothing }, false).kits.find(
       ({ slug }) => slug === "little-gull",

@@ -344,7 +344,7 @@ class SeatsView {
       await work();
     } catch (error) {
       if (!(error instanceof Error && "status" in error)) throw error;
-      this.#desk.tell(say.deskClassRefused({ why: error.message }));
+      this.#desk.tell(error.message);
     }
   }
 
