@@ -12,7 +12,7 @@ import type { Draft } from "../../input/kit/drafts.ts";
 import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { statedWords } from "../../input/words/read-words.ts";
 import { hasFeed } from "../../output/feeds/feed.ts";
-import { type AnyPrintedKit, cutView } from "../../output/views/any-kit-view.ts";
+import type { AnyPrintedKit } from "../../output/views/any-kit-view.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
 import { keyOf, type Store } from "../store/store.ts";
@@ -106,7 +106,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     broken,
     waiting,
     drafts: drafts.map(({ slug }) => slug),
-    view: onceEach((slug: string) => cutView(view(slug))),
+    view: onceEach(view),
     kit: (slug) => shelf.view(slug).kit,
   };
   const read = isPart ? { made: [], messages: [], waiting: new Map() } : readClassEntries(shelf);

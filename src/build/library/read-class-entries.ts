@@ -79,10 +79,8 @@ function readEntry(folder: string, shelf: ClassShelf): ClassEntry {
 }
 
 function readStated(folder: string, { facts: { base }, kits, broken, drafts, kit }: ClassShelf): StatedClass {
-  const isFolded = ({ outline }: KitEntry): boolean => outline.fit.foldStyle === "corner";
-  const names = kits.filter((entry) => !isFolded(entry)).map(({ slug }) => slug);
-  const folded = kits.filter(isFolded).map(({ slug }) => slug);
-  return readClass(folder, base, { names, kit, broken, drafts, folded });
+  const names = kits.map(({ slug }) => slug);
+  return readClass(folder, base, { names, kit, broken, drafts });
 }
 
 function viewOf({ plan }: StatedClass, { facts: { cautions, settings }, view }: ClassShelf): ClassView {

@@ -1,5 +1,7 @@
 import { isTurned } from "../corner/crease.ts";
-import { type CornerPattern, creasesIn } from "../pattern/corner-pattern.ts";
+import { creasesOf } from "../corner/leaf-fold.ts";
+import type { Rates } from "../kit/kit.ts";
+import { type CornerLeaf, type CornerPattern, creasesIn } from "../pattern/corner-pattern.ts";
 import { isCheckpoint } from "./batches.ts";
 import type { Counts } from "./effort.ts";
 
@@ -21,4 +23,18 @@ export function cornerCounts(pattern: CornerPattern): Counts {
     notches: 0,
     parts: 0,
   };
+}
+
+/** Seconds at the bench for each folded leaf in book order: turning, marks, folds, check; the counts' own work, leaf by leaf. */
+export function cornerLeafSeconds(
+  pattern: CornerPattern,
+  rates: Rates,
+): { readonly leaf: CornerLeaf; readonly seconds: number }[] {
+  return pattern.leaves.map((leaf) => {
+    const creases = creasesOf(leaf.fold);
+    const marks = creases.length + creases.filter(isTurned).length;
+    const folds = leaf.fold.kind === "straight" ? 1 : creases.length;
+    const check = isCheckpoint(leaf) ? rates.check : 0;
+    return { leaf, seconds: rates.leaf + rates.mark * marks + rates.fold * folds + check };
+  });
 }
