@@ -722,6 +722,8 @@ export const classSuppliedList = (args: { readonly things: Word }): string => sa
 export const handoutFold = (args: { readonly tool: Word }): string => say("handout-fold", args);
 /** Fold the whole leaf at the front line. Mark from the head. Cut square in from the folded edge with short sharp scissors.|Cut square in from the folded edge with the knife, a mat under the leaf. Fold deeper strips again at their own lines, tuck them behind, tick the row. */
 export const handoutFoldStepped = (args: { readonly tool: Word }): string => say("handout-fold-stepped", args);
+/** {kit}, without a knife — Above the steps of a kit whose leaves are folded by corners. $kit is its title. */
+export const handoutFolded = (args: { readonly kit: Word }): string => say("handout-folded", args);
 /** At the end of each batch, stick down each flap that is listed as a tack. Use a pin-head of glue, with a slip of baking paper behind it.| with a glue dot. */
 export const handoutTack = (args: { readonly tack: Word }): string => say("handout-tack", args);
 /** Class */
@@ -762,6 +764,12 @@ export const classRowLead = (): string => say("class-row-lead");
 export const classRowLine = (): string => say("class-row-line");
 /** Its columns: {columns}. Lengths are in millimetres. — $columns: names of columns, as they stand in the table. */
 export const classRowColumns = (args: { readonly columns: Word }): string => say("class-row-columns", args);
+/** How you make the leaves */
+export const classRowWay = (): string => say("class-row-way");
+/** As the kit is made */
+export const classRowWayKit = (): string => say("class-row-way-kit");
+/** Without a knife */
+export const classRowWayCorner = (): string => say("class-row-way-corner");
 /** How fast you work */
 export const classRowPace = (): string => say("class-row-pace");
 /** As the class plans */
@@ -812,6 +820,8 @@ export const classSeatHead = (): string => say("class-seat-head");
 export const classWorkHead = (): string => say("class-work-head");
 /** Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it. */
 export const classScheduleNote = (): string => say("class-schedule-note");
+/** without a knife — Beside a seat that folds corners instead of cutting. */
+export const classSeatFolded = (): string => say("class-seat-folded");
 /** Pattern */
 export const classSeatPattern = (): string => say("class-seat-pattern");
 /** Work along */
@@ -862,6 +872,8 @@ export const seatLede = (args: { readonly kit: Word; readonly book: Word }): str
 export const seatAwaiting = (): string => say("seat-awaiting");
 /** Choose a book, measure it as the {card} says, and try it on the page of {class}. — $class is a link, the class’s title; $card is one, class-measuring-card. */
 export const seatAwaitingHelp = (args: { readonly card: Word; readonly class: Word }): string => say("seat-awaiting-help", args);
+/** This seat works without a knife: its leaves are folded by their corners. */
+export const seatFolded = (): string => say("seat-folded");
 /** {kit} as it comes out in this book, seen from the front */
 export const seatFrontAlt = (args: { readonly kit: Word }): string => say("seat-front-alt", args);
 /** Hold width */
@@ -876,6 +888,8 @@ export const seatOpeningNote = (): string => say("seat-opening-note");
 export const seatLeaves = (): string => say("seat-leaves");
 /** one cut|{cuts} cuts, one fold|{folds} folds */
 export const seatLeavesNote = (args: { readonly cuts: number; readonly folds: number }): string => say("seat-leaves-note", args);
+/** no cut, one fold|{folds} folds — The same of a seat without a knife. */
+export const seatLeavesFolded = (args: { readonly folds: number }): string => say("seat-leaves-folded", args);
 /** Work */
 export const seatWork = (): string => say("seat-work");
 /** {difficulty}; a guide, at this seat’s pace — $difficulty is easy, moderate or demanding. */
@@ -1100,8 +1114,6 @@ export const deskClassAwaiting = (): string => say("desk-class-awaiting");
 export const deskClassWrong = (): string => say("desk-class-wrong");
 /** … */
 export const deskClassWorking = (): string => say("desk-class-working");
-/** Folded only */
-export const deskClassFolded = (): string => say("desk-class-folded");
 /** Seat {seat} — Above what is told of the seat that the cell in use belongs to. $kit: its title. */
 export const deskClassSeat = (args: { readonly seat: Word }): string => say("desk-class-seat", args);
 /** Seat {seat}: {kit} */
@@ -1122,8 +1134,6 @@ export const deskClassToldChange = (): string => say("desk-class-told-change");
 export const deskClassToldNo = (): string => say("desk-class-told-no");
 /** Write the figures of its book when it is there. */
 export const deskClassToldAwaiting = (): string => say("desk-class-told-awaiting");
-/** This kit is folded without a knife, and seats are not judged for it. */
-export const deskClassToldFolded = (): string => say("desk-class-told-folded");
 /** It takes about {hours}. — $hours: a text. */
 export const deskClassTakes = (args: { readonly hours: Word }): string => say("desk-class-takes", args);
 /** {column}: {given}. Allowed: {allowed}. To do: {remedy}. — Something wrong in a cell. $given, $allowed and $remedy are phrases. */
@@ -1140,8 +1150,6 @@ export const deskClassWorkbookDo = (args: { readonly csv: Word }): string => say
 export const deskClassTakeCsv = (): string => say("desk-class-take-csv");
 /** The kit {kit} cannot be worked out at present, so its seats are not judged. — A kit of the class that cannot be read. */
 export const deskClassKitAway = (args: { readonly kit: Word }): string => say("desk-class-kit-away", args);
-/** The desk’s server refused: {why} */
-export const deskClassRefused = (args: { readonly why: Word }): string => say("desk-class-refused", args);
 /** All kits and classes */
 export const deskKitBack = (): string => say("desk-kit-back");
 /** Draft — A switch. On: the kit is not published. */
@@ -1192,8 +1200,6 @@ export const deskKitKeepMine = (): string => say("desk-kit-keep-mine");
 export const deskKitTakeTheirs = (): string => say("desk-kit-take-theirs");
 /** Put both together */
 export const deskKitMerge = (): string => say("desk-kit-merge");
-/** This was not done: {why} */
-export const deskKitFailed = (args: { readonly why: Word }): string => say("desk-kit-failed", args);
 /** The kit is being laid out … — While the site is still being read. */
 export const deskKitLoading = (): string => say("desk-kit-loading");
 /** There is no kit of this name. */
@@ -1660,7 +1666,7 @@ export const deskTooMuch = (): string => say("desk-too-much");
 export const deskNotFound = (): string => say("desk-not-found");
 /** The desk only has kits, classes, their seats’ tables and the site’s settings. */
 export const deskNotOfDesk = (): string => say("desk-not-of-desk");
-/** Nothing was written: the file is a link now. Put the file itself there.|the file is read-only. Let it be written, and try again.|permission is missing. Give yourself permission to write in its folder, and try again.|the disk is full. Make room on it, and try again.|the disk cannot be written ({code}). Check it, and try again. — $code: the system’s name of the fault. */
+/** Nothing was written, as the file is a link now: put the file itself there.|the file is read-only: let it be written, and try again.|permission is missing: give yourself permission to write in its folder, and try again.|the disk is full: make room on it, and try again.|the disk cannot be written ({code}): check it, and try again. — $code: the system’s name of the fault. */
 export const deskUnwritable = (args: { readonly why: Word; readonly code: Word }): string => say("desk-unwritable", args);
 /** the ports {first} to {last} are all taken. State another one: npm start -- --desk-port 9000 — $first, $last: numbers of ports. */
 export const deskNoPort = (args: { readonly first: Word; readonly last: Word }): string => say("desk-no-port", args);
@@ -1710,6 +1716,8 @@ export const deskOpenAtLine = (args: { readonly file: Word; readonly line: Word 
 export const deskOpenAt = (args: { readonly file: Word }): string => say("desk-open-at", args);
 /** One thing to look at|{count} things to look at */
 export const deskLookAt = (args: { readonly count: number }): string => say("desk-look-at", args);
+/** One remark|{count} remarks — Of a kit or a class that is fine all the same. */
+export const deskNoted = (args: { readonly count: number }): string => say("desk-noted", args);
 /** One more|{count} more */
 export const deskMoreMessages = (args: { readonly count: number }): string => say("desk-more-messages", args);
 /** given {given}. — Parts of a message, below each other, after the name of a field in bold. $given, $allowed and $remedy are phrases. */
@@ -2498,7 +2506,7 @@ export const fieldSeatOpening = (): string => say("field-seat-opening");
 export const fieldSeatPictureLeaves = (): string => say("field-seat-picture-leaves");
 /** Whole leaves before and after the picture: [8, 8]. */
 export const fieldSeatBorderLeaves = (): string => say("field-seat-border-leaves");
-/** How flaps are folded. */
+/** How its leaves are made: single or stepped as in the kit, or corner, folded by their corners without a knife. */
 export const fieldSeatFoldStyle = (): string => say("field-seat-fold-style");
 /** Depth of a level. */
 export const fieldSeatDepth = (): string => say("field-seat-depth");
@@ -3588,10 +3596,6 @@ export const frontKitCorrectFirst = (): string => say("front-kit-correct-first")
 export const frontKitDraft = (args: { readonly kit: Word }): string => say("front-kit-draft", args);
 /** take draft out of its front matter when it is ready, or name another kit */
 export const frontKitPublish = (): string => say("front-kit-publish");
-/** the kit "{kit}", which is folded by corners */
-export const frontKitFolded = (args: { readonly kit: Word }): string => say("front-kit-folded", args);
-/** name a kit whose leaves are cut, as a class cannot hold folded corners yet */
-export const frontKitCut = (): string => say("front-kit-cut");
 /** seat {seat} has a book here and in {table} */
 export const frontTwoBooks = (args: { readonly seat: Word; readonly table: Word }): string => say("front-two-books", args);
 /** one book per seat */
@@ -5968,6 +5972,8 @@ export const roomPrint = (): string => say("room-print");
 export const roomSlipWhole = (args: { readonly leaves: number; readonly time: Word }): string => say("room-slip-whole", args);
 /** Take along: book, gauge, packet, and the parts in your bag. No loose blades go home, and cells stay behind their screwed door.|Take along: book, gauge, packet, and the parts in your bag. No loose blades go home. */
 export const roomSlipTake = (args: { readonly light: Word }): string => say("room-slip-take", args);
+/** Take along: book, corner gauge, packet, and the card in your bag. */
+export const roomSlipTakeFolded = (): string => say("room-slip-take-folded");
 /** Fetching the view … */
 export const roundFetching = (): string => say("round-fetching");
 /** Close the view */
@@ -6062,6 +6068,8 @@ export const servingFollowed = (args: { readonly seconds: Word }): string => say
 export const servingWaiting = (args: { readonly count: number }): string => say("serving-waiting", args);
 /** All is worked out. */
 export const servingReady = (): string => say("serving-ready");
+/** Something could not be made; the terminal of npm start says what. — On the desk, where a page could not be made by a fault of the program itself. */
+export const servingFailed = (): string => say("serving-failed");
 /** The program itself has changed. Stop it and start it again: until then nothing is made anew. */
 export const servingOld = (): string => say("serving-old");
 /** This PDF could not be printed */
@@ -6084,7 +6092,7 @@ export const siteOutput = (args: { readonly made: Word; readonly output: Word; r
 export const siteOutputOwn = (): string => say("site-output-own");
 /** it holds something else than a part|site, which would be lost */
 export const siteOutputFull = (args: { readonly made: Word }): string => say("site-output-full", args);
-/** There is no option “{option}”. Allowed are --content, --url, --port and --desk-port. — $option: as it was given. */
+/** There is no option “{option}”. Allowed are --content, --url, --port, --desk-port and --network. — $option: as it was given. */
 export const siteStartOption = (args: { readonly option: Word }): string => say("site-start-option", args);
 /** “{given}” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090. */
 export const siteStartPort = (args: { readonly given: Word }): string => say("site-start-port", args);
@@ -6586,6 +6594,8 @@ export const teacherMeasuresText = (args: { readonly unit: Word }): string => sa
 export const teacherSupervision = (): string => say("teacher-supervision");
 /** The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back. */
 export const teacherSupervisionText = (): string => say("teacher-supervision-text");
+/** No seat of this class has a knife, so there is nothing to count out and back. — In place of that text and its lists where no seat has a knife. */
+export const teacherNoKnives = (): string => say("teacher-no-knives");
 /** Knife out — Names of rows: up to about 24 letters keep to one line. */
 export const teacherKnifeOut = (): string => say("teacher-knife-out");
 /** Knife back, capped */
@@ -6658,6 +6668,10 @@ export const partDecorationGuide = (): string => say("part-decoration-guide");
 export const partHolder = (): string => say("part-holder");
 /** scoring gauge */
 export const partScoringGauge = (): string => say("part-scoring-gauge");
+/** corner gauge */
+export const partCornerGauge = (): string => say("part-corner-gauge");
+/** folding card */
+export const partFoldingCard = (): string => say("part-folding-card");
 /** motif {name} — $name is the motif's own name, in its author's words. */
 export const partMotif = (args: { readonly name: Word }): string => say("part-motif", args);
 /** glued to the front tips of the leaves */
@@ -6674,6 +6688,10 @@ export const useDecorationGuide = (): string => say("use-decoration-guide");
 export const useHolder = (): string => say("use-holder");
 /** the packet’s gauge is printed on it, or pricked through to it */
 export const useScoringGauge = (): string => say("use-scoring-gauge");
+/** corners are folded over its slanted side */
+export const useCornerGauge = (): string => say("use-corner-gauge");
+/** leaves that show nothing are folded over it */
+export const useFoldingCard = (): string => say("use-folding-card");
 /** set on the window, in front of the light */
 export const useLargestMotif = (): string => say("use-largest-motif");
 /** set on the window where its figure shows */

@@ -22,6 +22,10 @@ export function partName({ kind, motif }: { readonly kind: PartKind; readonly mo
       return say.partHolder();
     case "scoring-gauge":
       return say.partScoringGauge();
+    case "corner-gauge":
+      return say.partCornerGauge();
+    case "folding-card":
+      return say.partFoldingCard();
     case "largest-motif":
     case "motif":
       return say.partMotif({ name: shortName(motif ?? "") });
@@ -45,6 +49,10 @@ export function partUse({ kind }: Part, { wish }: Pick<BookWindow, "wish">, unit
       return say.useHolder();
     case "scoring-gauge":
       return say.useScoringGauge();
+    case "corner-gauge":
+      return say.useCornerGauge();
+    case "folding-card":
+      return say.useFoldingCard();
     case "largest-motif":
       return say.useLargestMotif();
     case "motif":

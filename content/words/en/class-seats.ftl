@@ -28,6 +28,8 @@ handout-fold-stepped = Fold the whole leaf at the front line. Mark from the head
     [scissors] Cut square in from the folded edge with short sharp scissors.
    *[knife] Cut square in from the folded edge with the knife, a mat under the leaf.
   } Fold deeper strips again at their own lines, tuck them behind, tick the row.
+# Above the steps of a kit whose leaves are folded by corners. $kit is its title.
+handout-folded = { $kit }, without a knife
 handout-tack = At the end of each batch, stick down each flap that is listed as a tack{ $tack ->
     [glue] . Use a pin-head of glue, with a slip of baking paper behind it.
    *[dots] {" "}with a glue dot.

@@ -23,6 +23,9 @@ class-row-lead = When your book is measured, give this row to your teacher, who 
 class-row-line = Row for the table of books
 # $columns: names of columns, as they stand in the table.
 class-row-columns = Its columns: { $columns }. Lengths are in millimetres.
+class-row-way = How you make the leaves
+class-row-way-kit = As the kit is made
+class-row-way-corner = Without a knife
 class-row-pace = How fast you work
 class-row-pace-class = As the class plans
 # $times: how many times the kit's estimate.
@@ -57,6 +60,8 @@ class-seat-head = Seat
 class-work-head = Work
 class-schedule-note = Each seat’s page says where it should be when a session ends. It is a guide: nobody has to keep up with it.
 
+# Beside a seat that folds corners instead of cutting.
+class-seat-folded = without a knife
 class-seat-pattern = Pattern
 class-seat-bench = Work along
 class-seat-packet = Packet
@@ -118,6 +123,7 @@ seat-lede = { $kit }, in this book: { $book }.
 seat-awaiting = The book for this seat is still to come.
 # $class is a link, the class’s title; $card is one, class-measuring-card.
 seat-awaiting-help = Choose a book, measure it as the { $card } says, and try it on the page of { $class }.
+seat-folded = This seat works without a knife: its leaves are folded by their corners.
 seat-front-alt = { $kit } as it comes out in this book, seen from the front
 seat-hold-width = Hold width
 seat-hold-width-note = between the folded edges of the first and last picture leaf, at the head
@@ -128,6 +134,11 @@ seat-leaves-note = { $cuts ->
     [one] one cut
    *[other] { $cuts } cuts
  }, { $folds ->
+    [one] one fold
+   *[other] { $folds } folds
+ }
+# The same of a seat without a knife.
+seat-leaves-folded = no cut, { $folds ->
     [one] one fold
    *[other] { $folds } folds
  }

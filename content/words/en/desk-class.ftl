@@ -47,7 +47,6 @@ desk-class-no = Does not fit
 desk-class-awaiting = No book yet
 desk-class-wrong = To mend
 desk-class-working = …
-desk-class-folded = Folded only
 # Above what is told of the seat that the cell in use belongs to. $kit: its title.
 desk-class-seat = Seat { $seat }
 desk-class-seat-kit = Seat { $seat }: { $kit }
@@ -59,7 +58,6 @@ desk-class-told-poor = The kit comes out poorly in this book.
 desk-class-told-change = As it is, the book does not carry the kit. One of these changes helps.
 desk-class-told-no = The book does not carry the kit.
 desk-class-told-awaiting = Write the figures of its book when it is there.
-desk-class-told-folded = This kit is folded without a knife, and seats are not judged for it.
 # $hours: a text.
 desk-class-takes = It takes about { $hours }.
 # Something wrong in a cell. $given, $allowed and $remedy are phrases.
@@ -75,4 +73,3 @@ desk-class-workbook-do = Take its rows as { $csv }, put that beside it, and name
 desk-class-take-csv = Take the rows as CSV
 # A kit of the class that cannot be read.
 desk-class-kit-away = The kit { $kit } cannot be worked out at present, so its seats are not judged.
-desk-class-refused = The desk’s server refused: { $why }

@@ -36,7 +36,6 @@ desk-kit-foreign-meet = Both change the same keys, so only one of them can stay.
 desk-kit-keep-mine = Keep mine
 desk-kit-take-theirs = Take theirs
 desk-kit-merge = Put both together
-desk-kit-failed = This was not done: { $why }
 # While the site is still being read.
 desk-kit-loading = The kit is being laid out …
 desk-kit-no-kit = There is no kit of this name.

@@ -21,12 +21,12 @@ desk-too-much = That is more than the desk takes at once.
 desk-not-found = There is nothing at this address of the desk.
 desk-not-of-desk = The desk only has kits, classes, their seats’ tables and the site’s settings.
 # $code: the system’s name of the fault.
-desk-unwritable = Nothing was written: { $why ->
-    [link] the file is a link now. Put the file itself there.
-    [read-only] the file is read-only. Let it be written, and try again.
-    [forbidden] permission is missing. Give yourself permission to write in its folder, and try again.
-    [full] the disk is full. Make room on it, and try again.
-   *[failing] the disk cannot be written ({ $code }). Check it, and try again.
+desk-unwritable = Nothing was written, as { $why ->
+    [link] the file is a link now: put the file itself there.
+    [read-only] the file is read-only: let it be written, and try again.
+    [forbidden] permission is missing: give yourself permission to write in its folder, and try again.
+    [full] the disk is full: make room on it, and try again.
+   *[failing] the disk cannot be written ({ $code }): check it, and try again.
   }
 # $first, $last: numbers of ports.
 desk-no-port = the ports { $first } to { $last } are all taken. State another one: npm start -- --desk-port 9000
@@ -82,6 +82,11 @@ desk-open-at = Open { $file }
 desk-look-at = { $count ->
     [one] One thing to look at
    *[other] { $count } things to look at
+  }
+# Of a kit or a class that is fine all the same.
+desk-noted = { $count ->
+    [one] One remark
+   *[other] { $count } remarks
   }
 desk-more-messages = { $count ->
     [one] One more

@@ -90,3 +90,4 @@ room-slip-take = { $light ->
     [lit] Take along: book, gauge, packet, and the parts in your bag. No loose blades go home, and cells stay behind their screwed door.
    *[plain] Take along: book, gauge, packet, and the parts in your bag. No loose blades go home.
   }
+room-slip-take-folded = Take along: book, corner gauge, packet, and the card in your bag.

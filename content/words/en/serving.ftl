@@ -8,6 +8,8 @@ serving-waiting = { $count ->
    *[other] { $count } kits are
   } worked out one after the other; what is gone to comes first.
 serving-ready = All is worked out.
+# On the desk, where a page could not be made by a fault of the program itself.
+serving-failed = Something could not be made; the terminal of npm start says what.
 serving-old = The program itself has changed. Stop it and start it again: until then nothing is made anew.
 
 ## Where a PDF was asked for and could not be printed

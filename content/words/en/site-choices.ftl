@@ -19,7 +19,7 @@ site-output-full = it holds something else than a { $made ->
    *[site] site
   }, which would be lost
 # $option: as it was given.
-site-start-option = There is no option “{ $option }”. Allowed are --content, --url, --port and --desk-port.
+site-start-option = There is no option “{ $option }”. Allowed are --content, --url, --port, --desk-port and --network.
 site-start-port = “{ $given }” is no port. Allowed is a whole number from 1 to 65535, such as --port 8090.
 # $host: of the site's address. $file: the settings. $variable: a variable of the environment.
 check-nobodys-address = { $host } is kept for examples, so the codes on seat cards and handouts lead nowhere. State the site’s own address: url in { $file }, --url, or { $variable }.

@@ -158,6 +158,8 @@ teacher-measures-text = Write at the table, in { $unit }, and put the rows into 
 
 teacher-supervision = Supervision list
 teacher-supervision-text = The rules of your house come first; this list helps you keep count. Tick each box at the table, out and back.
+# In place of that text and its lists where no seat has a knife.
+teacher-no-knives = No seat of this class has a knife, so there is nothing to count out and back.
 # Names of rows: up to about 24 letters keep to one line.
 teacher-knife-out = Knife out
 teacher-knife-back = Knife back, capped

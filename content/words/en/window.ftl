@@ -7,6 +7,8 @@ part-closure-tab = closure tab
 part-decoration-guide = decoration guide
 part-holder = holder
 part-scoring-gauge = scoring gauge
+part-corner-gauge = corner gauge
+part-folding-card = folding card
 # $name is the motif's own name, in its author's words.
 part-motif = motif { $name }
 
@@ -17,6 +19,8 @@ use-closure-tab = takes the string through its hole; the loop goes round the but
 use-decoration-guide = lies under the glazing while you place the motifs
 use-holder = its slots go over the first and last picture leaf at the head, just behind their folded edges
 use-scoring-gauge = the packet’s gauge is printed on it, or pricked through to it
+use-corner-gauge = corners are folded over its slanted side
+use-folding-card = leaves that show nothing are folded over it
 use-largest-motif = set on the window, in front of the light
 use-motif = set on the window where its figure shows
 

@@ -33,12 +33,12 @@ const UNUSED: readonly Unused[] = [
   {
     file: /[\\/]maxrects-packer[\\/]src[\\/]maxrects-packer\.ts$/,
     loader: "ts",
-    methods: "repack next load save",
+    methods: "addArray sort reset repack next load save",
   },
   {
     file: /[\\/]maxrects-packer[\\/]src[\\/]maxrects-bin\.ts$/,
     loader: "ts",
-    methods: "repack clone expandFreeRects",
+    methods: "reset repack clone expandFreeRects",
   },
 ];
 
@@ -57,7 +57,7 @@ export const unusedMethods: Plugin = {
 /** A source without a method, or without a function of a namespace: its body ends with the first brace at its own depth. */
 function without(source: string, name: string): string {
   const definition = `(?:public |private |static |function )*${name} ?\\([^{}]*\\)[^{}]*\\{$[\\s\\S]*?^ {4}\\}$`;
-  const rest = source.replace(new RegExp(`^ {4}(?:${definition}|\\w+\\.${name} = ${name};$)`, "gm"), "");
+  const rest = source.replace(new RegExp(`^ {4,5}(?:${definition}|\\w+\\.${name} = ${name};$)`, "gm"), "");
   if (rest === source) throw new Error(`the library has no "${name}" any more`);
   return rest;
 }

@@ -12,6 +12,7 @@ import { iconPath, nearIcons } from "../beginning/icons.ts";
 import { lookAt } from "../beginning/look-at.ts";
 import { sketchOf } from "../beginning/sketch-of.ts";
 import { type Fitting, tryKit } from "../beginning/try-kit.ts";
+import { writeFault, writeFaultText } from "./write-fault.ts";
 
 /** So many pictures are kept at once, and so many bytes of them; who brings more loses the oldest. */
 const MOST_KEPT = 6;
@@ -101,6 +102,8 @@ export class BringWork {
       beginKit(this.#base, answers, { fonts: this.#fonts(), near: form.near }).write();
       return { slug: form.slug };
     } catch (error) {
+      const fault = writeFault(error);
+      if (fault) return { hurdles: [{ place: undefined, given: writeFaultText(fault), allowed: "", remedy: "" }] };
       return { hurdles: hurdlesOf(error, this.#nameOf(form)) };
     }
   }

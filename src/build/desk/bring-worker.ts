@@ -3,6 +3,7 @@ import { readContentFrom } from "../../input/files/content-folder.ts";
 import { ownFonts } from "../../input/fonts/own-fonts.ts";
 import { holdPixels } from "../../input/raster/read-pixels.ts";
 import { readSettings } from "../../input/settings/read-settings.ts";
+import { foreseen } from "../errors/foreseen.ts";
 import { programFault } from "../errors/program-fault.ts";
 import { speakFirst } from "../library/first-words.ts";
 import type { Numbered, ThreadAnswer, ThreadPlace } from "./asked-thread.ts";
@@ -23,7 +24,7 @@ async function answer(asked: Numbered<BringQuestion>): Promise<void> {
   try {
     tell({ id, answer: await answerTo(asked) });
   } catch (error) {
-    tell({ id, failure: programFault(error, base) });
+    tell({ id, failure: foreseen(error) ?? programFault(error, base) });
   }
 }
 

@@ -11,7 +11,7 @@ import { PageFiles } from "./page-files.ts";
 import { Texts } from "./texts.ts";
 
 /** Where a desk stands. */
-export type DeskPlace = Pick<Desk, "base" | "output" | "site" | "print">;
+export type DeskPlace = Pick<Desk, "base" | "output" | "site" | "print" | "visit">;
 
 /** What changes the page of the desk itself. */
 const OF_PAGE = /^(src\/page\/|layouts\/styles\/)/;

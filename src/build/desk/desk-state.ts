@@ -70,7 +70,7 @@ export function deskState(library: ShownLibrary, isBusy: boolean): DeskState {
 /** What is on the desk before anything of it was read: all kits and classes wait. */
 export function waitingDesk(base: string, title: string, language: string): DeskState {
   const names = (of: keyof Waiting): ReadonlySet<string> => new Set(listed(base, of).map(slugOf));
-  const waiting = { kits: names("kits"), classes: names("classes") };
+  const waiting = { kits: names("kits"), classes: new Map([...names("classes")].map((slug) => [slug, []])) };
   const nothing = { kits: [], classes: [], messages: [], photoMessages: [], motifs: [], fonts: [] };
   return deskState({ base, settings: { title, language }, ...nothing, waiting }, true);
 }
@@ -79,9 +79,10 @@ function kitEntry(place: Place, entry: KitEntry | undefined): DeskEntry {
   const { base, folder } = place;
   const draft = draftIn(folder, base);
   const slug = slugOf(folder);
-  const warnings = entry ? [...entry.warnings, ...entry.letters] : [];
+  const warnings = entry ? [...entry.outcome.troubles, ...entry.warnings, ...entry.letters] : [];
+  const isFine = entry?.outcome.quality === "fits";
   return {
-    ...common(place, { title: entry?.card.kit.title, warnings, isKnown: entry !== undefined }),
+    ...common(place, { title: entry?.card.kit.title, warnings, isFine, isKnown: entry !== undefined }),
     draft: draft !== undefined,
     page: draft?.why === "no index" ? undefined : `/kits/${slug}/`,
     authorPage: entry && authorAddress(slug).replace("index.html", ""),
@@ -91,9 +92,11 @@ function kitEntry(place: Place, entry: KitEntry | undefined): DeskEntry {
 }
 
 function classEntry(place: Place, entry: ClassEntry | undefined): DeskEntry {
-  const warnings = entry ? [...entry.report.awaiting, ...entry.report.misfits, ...entry.report.doubts] : [];
+  const { awaiting = [], misfits = [], doubts = [], isGrave = false } = entry?.report ?? {};
+  const warnings = [...awaiting, ...misfits, ...doubts];
+  const isFine = awaiting.length + misfits.length === 0 && !isGrave;
   return {
-    ...common(place, { title: entry?.card.plan.title, warnings, isKnown: entry !== undefined }),
+    ...common(place, { title: entry?.card.plan.title, warnings, isFine, isKnown: entry !== undefined }),
     draft: false,
     page: `/classes/${slugOf(place.folder)}/`,
     authorPage: undefined,
@@ -105,17 +108,19 @@ function classEntry(place: Place, entry: ClassEntry | undefined): DeskEntry {
 interface Known {
   readonly title: string | undefined;
   readonly warnings: readonly string[];
+  /** Whether nothing need be looked at before it is begun. */
+  readonly isFine: boolean;
   readonly isKnown: boolean;
 }
 
 function common(
   { base, folder, messages, isWaiting }: Place,
-  { title, warnings, isKnown }: Known,
+  { title, warnings, isFine, isKnown }: Known,
 ): Pick<DeskEntry, "slug" | "title" | "file" | "state" | "messages" | "warnings"> {
   const slug = slugOf(folder);
   const file = pathBelow(base, join(folder, "index.md"));
   const isBroken = messages.length > 0 || !(isKnown || isWaiting);
-  const state = isBroken ? "broken" : isWaiting && !isKnown ? "waiting" : warnings.length > 0 ? "look" : "fine";
+  const state = isBroken ? "broken" : isWaiting && !isKnown ? "waiting" : isFine ? "fine" : "look";
   return { slug, title: title ?? statedTitle(base, file) ?? slug, file, state, messages: told(messages), warnings };
 }
 

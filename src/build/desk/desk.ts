@@ -21,6 +21,8 @@ export interface Desk {
   readonly site: () => string | undefined;
   /** The folder that the site is served from. */
   readonly output: string;
+  /** Has made first what stands at a path below the site; settles when it is made, or cannot be. */
+  readonly visit: (path: string) => Promise<void>;
   /** What draws for the desk. */
   readonly drawing: DrawingThread;
   /** Begins to print; how far that is comes as news. */

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Hono } from "hono";
 import { deskPage } from "../../output/parts/desk/desk-page.ts";
@@ -11,7 +11,10 @@ const COVER = "small.webp";
 const VIEWS = ["/", "/kits/:slug", "/classes/:slug", "/new"];
 
 /** The desk's page with its scripts, styles and fonts, and covers of kits. */
-export function pageRoutes(app: Hono, { files, state, output }: Pick<Desk, "files" | "state" | "output">): void {
+export function pageRoutes(
+  app: Hono,
+  { files, state, output, visit }: Pick<Desk, "files" | "state" | "output" | "visit">,
+): void {
   for (const view of VIEWS) app.get(view, (context) => context.html(deskPage(state().site.title)));
   app.get("/assets/:name{[\\w-]+\\.js}", async (context, next) => {
     const script = await files.script(context.req.param("name"));
@@ -25,10 +28,22 @@ export function pageRoutes(app: Hono, { files, state, output }: Pick<Desk, "file
     const font = files.font(context.req.param("name"));
     return font ? context.body(font, 200, { "Content-Type": "font/woff2" }) : next();
   });
-  app.get("/covers/:slug", (context, next) => {
+  app.get("/covers/:slug", async (context, next) => {
     const known = state().kits.find(({ slug }) => slug === context.req.param("slug"));
     if (known?.cover === undefined) return next();
-    const cover = readFileSync(join(output, "kits", known.slug, COVER));
-    return context.body(new Uint8Array(cover), 200, { "Content-Type": "image/webp" });
+    const folder = join(output, "kits", known.slug);
+    if (!existsSync(join(folder, COVER))) await visit(`/kits/${known.slug}/${COVER}`);
+    const cover = coverIn(folder);
+    return cover ? context.body(cover, 200, { "Content-Type": "image/webp" }) : next();
   });
+}
+
+/** The cover in a kit's folder; undefined where it could not be made. */
+function coverIn(folder: string): Uint8Array<ArrayBuffer> | undefined {
+  try {
+    return new Uint8Array(readFileSync(join(folder, COVER)));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    throw error;
+  }
 }

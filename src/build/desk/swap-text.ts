@@ -14,25 +14,13 @@ import {
 import { basename, dirname, join } from "node:path";
 import type { DeskFile } from "./desk-file.ts";
 import { bytesOf, markOf, type ReadText, readDeskText } from "./desk-text.ts";
-
-/** Why a text cannot be written, by the machine or by what lies in its place. */
-export type WriteFault = "link" | "read-only" | "forbidden" | "full" | "failing";
+import { type FaultFound, writeFault } from "./write-fault.ts";
 
 /** What became of a text: it was written, somebody else wrote first, or nothing can be written. */
 export type Swapped =
   | { readonly kind: "written"; readonly mark: string }
   | { readonly kind: "other"; readonly found: ReadText }
-  | { readonly kind: "fault"; readonly fault: WriteFault; readonly code: string };
-
-/** What the system says, and what that is. */
-const FAULTS: Readonly<Record<string, WriteFault>> = {
-  ENOSPC: "full",
-  EDQUOT: "full",
-  EFBIG: "full",
-  EROFS: "read-only",
-  EACCES: "forbidden",
-  EPERM: "forbidden",
-};
+  | ({ readonly kind: "fault" } & FaultFound);
 
 /** The bit of a file's mode that lets its owner write. */
 const OWNER_WRITES = 0o200;
@@ -61,9 +49,9 @@ export function swapText(source: DeskFile, text: string, mark: string): Swapped 
     if (!exchange({ path, aside, before, stands, mark })) return { kind: "other", found: readDeskText(source) };
     return { kind: "written", mark: markOf(bytes) };
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return { kind: "fault", fault: FAULTS[code] ?? "failing", code };
+    const fault = writeFault(error);
+    if (!fault) throw error;
+    return { kind: "fault", ...fault };
   } finally {
     for (const left of [aside, before]) rmSync(left, { force: true });
   }

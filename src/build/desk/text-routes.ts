@@ -9,6 +9,7 @@ import type { Desk } from "./desk.ts";
 import { refuse } from "./gate.ts";
 import { openInEditor } from "./open-editor.ts";
 import { NotWritten } from "./texts.ts";
+import { writeFaultText } from "./write-fault.ts";
 
 /** Reading, writing and opening texts. */
 export function textRoutes(app: Hono, { texts, base }: Pick<Desk, "texts" | "base">): void {
@@ -48,11 +49,8 @@ async function answered(context: Context, answer: () => Response | Promise<Respo
   } catch (error) {
     if (error instanceof KitError) return refuse(context, 403, formatMessages(error.messages));
     if (!(error instanceof NotWritten)) throw error;
-    if (error.why === "not of the desk") return refuse(context, 403, say.deskNotOfDesk());
-    return refuse(context, error.why === "full" || error.why === "failing" ? 500 : 403, fault(error));
+    const { why } = error;
+    if (why === "not of the desk") return refuse(context, 403, say.deskNotOfDesk());
+    return refuse(context, why.fault === "full" || why.fault === "failing" ? 500 : 403, writeFaultText(why));
   }
-}
-
-function fault({ why, code }: NotWritten): string {
-  return say.deskUnwritable({ why, code });
 }

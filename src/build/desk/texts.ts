@@ -5,17 +5,16 @@ import { checkText } from "./check-text.ts";
 import { type DeskFile, deskFile } from "./desk-file.ts";
 import { readDeskText } from "./desk-text.ts";
 import type { News } from "./news.ts";
-import { swapText, type WriteFault } from "./swap-text.ts";
+import { swapText } from "./swap-text.ts";
+import type { FaultFound } from "./write-fault.ts";
 
 /** A file that is none of the desk's, or cannot be written. */
 export class NotWritten extends Error {
-  readonly why: WriteFault | "not of the desk";
-  readonly code: string;
+  readonly why: FaultFound | "not of the desk";
 
-  constructor(why: NotWritten["why"], code = "") {
-    super(why);
+  constructor(why: NotWritten["why"]) {
+    super(typeof why === "string" ? why : why.fault);
     this.why = why;
-    this.code = code;
   }
 }
 
@@ -43,7 +42,7 @@ export class Texts {
     const messages = anyway ? [] : checkText(source, text);
     if (messages.length > 0) return { written: false, messages: told(messages) };
     const swapped = swapText(source, text, mark);
-    if (swapped.kind === "fault") throw new NotWritten(swapped.fault, swapped.code);
+    if (swapped.kind === "fault") throw new NotWritten(swapped);
     if (swapped.kind === "other") {
       const { form: _form, ...found } = swapped.found;
       return { written: false, found };

@@ -1,6 +1,9 @@
 import { join } from "node:path";
 import { outlineOf } from "../../core/finder/outline.ts";
-import type { AnyPatternedKit } from "../../core/pattern/patterned-kit.ts";
+import { makeabilityOf } from "../../core/makeability/makeability.ts";
+import { outcomeOf } from "../../core/makeability/outcome.ts";
+import { isGraveTrouble, troublesOf } from "../../core/makeability/trouble.ts";
+import { type AnyPatternedKit, isCut } from "../../core/pattern/patterned-kit.ts";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { slugOf } from "../../input/files/folders.ts";
 import { KitError } from "../../input/files/message.ts";
@@ -8,9 +11,10 @@ import { readKit, type StatedKit } from "../../input/kit/read-kit.ts";
 import { viewAnyKit } from "../../output/views/any-kit-view.ts";
 import { kitCard } from "../../output/views/kit-card.ts";
 import { authorDoubt } from "../../words/findings/doubts.ts";
+import { newTroubleTexts } from "../../words/findings/makeability.ts";
 import { checkPhotos } from "../images/photos.ts";
 import { checkLetters } from "../library/check-letters.ts";
-import type { KitEntry, KitReading } from "../library/kit-entry.ts";
+import type { KitEntry, KitOutcome, KitReading } from "../library/kit-entry.ts";
 import { patternAnyKit } from "../library/pattern-kit.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
 import { listedPhotos, toldPhotos } from "../library/site-photos.ts";
@@ -52,6 +56,7 @@ export async function readKitEntry(folder: string, facts: SiteFacts): Promise<Ki
     key: kitKey(folder, facts),
     card: kitCard(view),
     outline: outlineOf(kit.kit),
+    outcome: kitOutcome(kit),
     warnings: authorWarnings(view),
     notes: view.notes,
     letters: [...warnings, ...smallLetters(kit.kit, texts, fonts)],
@@ -60,6 +65,16 @@ export async function readKitEntry(folder: string, facts: SiteFacts): Promise<Ki
     strays: stated.strays,
   };
   return { read: { entry, kit }, broken: [], letters: wrong, photos: await checkPhotos(base, photos) };
+}
+
+function kitOutcome(kit: AnyPatternedKit): KitOutcome {
+  if (!isCut(kit)) return { quality: outcomeOf(kit.kit, kit, []), troubles: [] };
+  const made = makeabilityOf(kit);
+  const troubles = troublesOf(made);
+  return {
+    quality: outcomeOf(kit.kit, kit, troubles),
+    troubles: newTroubleTexts(troubles.filter(isGraveTrouble), made, kit.kit),
+  };
 }
 
 /** What may disappoint in a kit, for its author. */

@@ -1,3 +1,4 @@
+import { isGrave } from "../../core/findings/doubt.ts";
 import type { ClassView } from "../../output/views/class/class-view.ts";
 import { type Help, helpsOf } from "../../output/views/class/misfit-view.ts";
 import * as say from "../../words/messages.ts";
@@ -16,10 +17,18 @@ export interface ClassReport {
   readonly misfits: readonly string[];
   /** What may disappoint. */
   readonly doubts: readonly string[];
+  /** Whether a seat’s book is to be looked at before it is begun. */
+  readonly isGrave: boolean;
 }
 
 export function classReport(view: ClassView): ClassReport {
-  return { awaiting: awaitingLines(view), misfits: misfitLines(view), doubts: warningLines(view) };
+  const isGraveSeat = view.seats.some((seat) => seat.view?.findings.some(isGrave));
+  return {
+    awaiting: awaitingLines(view),
+    misfits: misfitLines(view),
+    doubts: warningLines(view),
+    isGrave: isGraveSeat,
+  };
 }
 
 /** Tells of each class. @throws MisfitError where a seat's book does not fit and that is to stop */

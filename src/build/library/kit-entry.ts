@@ -1,10 +1,17 @@
 import type { KitOutline } from "../../core/finder/outline.ts";
 import type { AnyPatternedKit } from "../../core/pattern/patterned-kit.ts";
+import type { Quality } from "../../core/refit/quality.ts";
 import type { Story } from "../../core/story/story.ts";
 import type { KitMessage } from "../../input/files/message.ts";
 import type { Strays } from "../../input/files/strays.ts";
 import type { KitCard } from "../../output/views/kit-card.ts";
 import type { SitePhoto } from "./site-photos.ts";
+
+/** How a kit comes out on its own book; `troubles` are what of its picture is to be looked at first, in sentences that are no warnings. */
+export interface KitOutcome {
+  readonly quality: Quality;
+  readonly troubles: readonly string[];
+}
 
 /** What the site knows of a kit beside the kit's own pages: little enough to hold of a thousand kits at once. */
 export interface KitEntry {
@@ -13,6 +20,7 @@ export interface KitEntry {
   readonly key: string;
   readonly card: KitCard;
   readonly outline: KitOutline;
+  readonly outcome: KitOutcome;
   /** What may disappoint, and what does not count, in sentences for the author. */
   readonly warnings: readonly string[];
   readonly notes: readonly string[];

@@ -12,7 +12,7 @@ import type { Draft } from "../../input/kit/drafts.ts";
 import type { AuthoredText } from "../../input/texts/authored-text.ts";
 import { statedWords } from "../../input/words/read-words.ts";
 import { hasFeed } from "../../output/feeds/feed.ts";
-import { type AnyPrintedKit, cutView } from "../../output/views/any-kit-view.ts";
+import type { AnyPrintedKit } from "../../output/views/any-kit-view.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
 import { keyOf, type Store } from "../store/store.ts";
@@ -54,10 +54,10 @@ export interface Library extends Omit<PageSource, "wanted" | "isServed" | "troub
   readonly messages: readonly KitMessage[];
 }
 
-/** Names of kits and of classes that are not read yet. */
+/** Names of kits and of classes that are not read yet; of each class with the kits that it waits for. */
 export interface Waiting {
   readonly kits: ReadonlySet<string>;
-  readonly classes: ReadonlySet<string>;
+  readonly classes: ReadonlyMap<string, readonly string[]>;
 }
 
 /** What a library is opened with. */
@@ -106,10 +106,10 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     broken,
     waiting,
     drafts: drafts.map(({ slug }) => slug),
-    view: onceEach((slug: string) => cutView(view(slug))),
+    view: onceEach(view),
     kit: (slug) => shelf.view(slug).kit,
   };
-  const read = isPart ? { made: [], messages: [], waiting: [] } : readClassEntries(shelf);
+  const read = isPart ? { made: [], messages: [], waiting: new Map() } : readClassEntries(shelf);
   const classes = gathering.all(read);
   const stories = storiesOf(catalogue.story, kits, classes);
   gathering.all({
@@ -143,7 +143,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     warnings: [...letters, ...kits.flatMap((kit) => kit.letters)],
     strays: [...siteStrays(base, catalogue.story), ...[...kits, ...classes].flatMap(({ strays }) => strays)],
     drafts,
-    waiting: { kits: waiting, classes: new Set(read.waiting) },
+    waiting: { kits: waiting, classes: read.waiting },
     messages: gathering.messages,
   };
 }

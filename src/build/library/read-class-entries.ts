@@ -30,23 +30,29 @@ export interface ClassShelf {
   readonly view: (slug: string) => ClassView["kits"][number];
 }
 
+/** Classes as they were read, and those that wait, each with the kits that are not read yet. */
+export interface ClassReadings extends Readings<ClassEntry> {
+  readonly waiting: ReadonlyMap<string, readonly string[]>;
+}
+
 /**
  * Reads all classes, in the order of their days; one that cannot be held stops none of the others. One that names a kit that is
  * not read yet waits for it.
  */
-export function readClassEntries(shelf: ClassShelf): Readings<ClassEntry> & { readonly waiting: readonly string[] } {
+export function readClassEntries(shelf: ClassShelf): ClassReadings {
   const { base, settings } = shelf.facts;
   const root = join(base, contentPath("classes"));
-  const waits = (folder: string): boolean => {
-    const text = shelf.waiting.size > 0 ? textOf(folder, base) : "";
-    return [...shelf.waiting].some((slug) => text.includes(slug));
+  const awaitedBy = (folder: string): readonly string[] => {
+    if (shelf.waiting.size === 0) return [];
+    const text = textsFor(folder, base).text;
+    return [...shelf.waiting].filter((slug) => text.includes(slug));
   };
-  const waiting: string[] = [];
+  const waiting = new Map<string, readonly string[]>();
   const list = (): string[] =>
     foldersIn(root, base).filter((folder) => {
-      const isWaiting = waits(folder);
-      if (isWaiting) waiting.push(slugOf(folder));
-      return !isWaiting;
+      const kits = awaitedBy(folder);
+      if (kits.length > 0) waiting.set(slugOf(folder), kits);
+      return kits.length === 0;
     });
   const { made, messages } = readListed(list, (folder) => readEntry(folder, shelf));
   const sorted = made.toSorted(
@@ -73,10 +79,8 @@ function readEntry(folder: string, shelf: ClassShelf): ClassEntry {
 }
 
 function readStated(folder: string, { facts: { base }, kits, broken, drafts, kit }: ClassShelf): StatedClass {
-  const isFolded = ({ outline }: KitEntry): boolean => outline.fit.foldStyle === "corner";
-  const names = kits.filter((entry) => !isFolded(entry)).map(({ slug }) => slug);
-  const folded = kits.filter(isFolded).map(({ slug }) => slug);
-  return readClass(folder, base, { names, kit, broken, drafts, folded });
+  const names = kits.map(({ slug }) => slug);
+  return readClass(folder, base, { names, kit, broken, drafts });
 }
 
 function viewOf({ plan }: StatedClass, { facts: { cautions, settings }, view }: ClassShelf): ClassView {
@@ -91,10 +95,8 @@ function viewOf({ plan }: StatedClass, { facts: { cautions, settings }, view }: 
 /** Names all that a class is read and computed from: also the kits that it names, and the classes where it takes over from one. */
 function classKey(folder: string, { facts, kits }: ClassShelf): string {
   const root = join(folder, "..");
-  const isAlone = !/^from:/m.test(textOf(folder, facts.base));
-  const read = isAlone ? [folder] : foldersIn(root, facts.base);
-  const texts = read.map((one) => textOf(one, facts.base)).join("\n");
-  const named = kits.filter(({ slug }) => texts.includes(slug)).map(({ slug, key }) => [slug, key]);
+  const { read, text } = textsFor(folder, facts.base);
+  const named = kits.filter(({ slug }) => text.includes(slug)).map(({ slug, key }) => [slug, key]);
   const code = codeKey(import.meta.filename);
   return keyOf(
     "class",
@@ -104,6 +106,14 @@ function classKey(folder: string, { facts, kits }: ClassShelf): string {
     read.map((one) => folderKey(one, root)),
     named,
   );
+}
+
+/** The folders that a class is read from, and the texts of their files; where it takes over from one, it may be any. */
+function textsFor(folder: string, base: string): { readonly read: readonly string[]; readonly text: string } {
+  const own = textOf(folder, base);
+  if (!/^from:/m.test(own)) return { read: [folder], text: own };
+  const read = foldersIn(join(folder, ".."), base);
+  return { read, text: read.map((one) => textOf(one, base)).join("\n") };
 }
 
 /** A class's file; what cannot be read is told by who reads it for use. */

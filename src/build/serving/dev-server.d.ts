@@ -1,5 +1,5 @@
 declare module "@11ty/eleventy-dev-server" {
-  import type { IncomingMessage, ServerResponse } from "node:http";
+  import type { IncomingMessage, Server, ServerResponse } from "node:http";
 
   export default class EleventyDevServer {
     constructor(
@@ -7,6 +7,8 @@ declare module "@11ty/eleventy-dev-server" {
       folder: string,
       options: {
         readonly domDiff?: boolean;
+        /** Whether it tells addresses of this machine in its networks, too. */
+        readonly showAllHosts?: boolean;
         readonly portReassignmentRetryCount?: number;
         readonly middleware?: readonly ((
           request: IncomingMessage,
@@ -17,6 +19,8 @@ declare module "@11ty/eleventy-dev-server" {
       },
     );
     serve(port: number): void;
+    readonly server: Server;
+    _serverListen(port: number): void;
     ready(): Promise<void>;
     getServerUrl(host: string): string;
     reload(): void;

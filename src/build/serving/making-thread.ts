@@ -14,6 +14,8 @@ export type Told =
   | { readonly told: "shown" }
   /** What the desk shows of the site. */
   | { readonly told: "state"; readonly state: DeskState }
+  /** Something could not be made, and why. */
+  | { readonly told: "failed"; readonly sentence: string }
   /** How far it is with printing all of a kit or of a class. */
   | { readonly told: "printing"; readonly news: PrintingNews }
   /** Nothing could be read: the exit code. */
@@ -34,6 +36,8 @@ export interface Audience {
   readonly shown: () => void;
   /** Something was found of the site. */
   readonly found: (state: DeskState) => void;
+  /** Something could not be made. */
+  readonly failed: (sentence: string) => void;
   /** Printing goes on, or ended. */
   readonly printing: (news: PrintingNews) => void;
   /** Nothing could be read at the first start. */
@@ -46,7 +50,7 @@ export class MakingThread {
   readonly #waiting = new Map<number, (failure: string | undefined) => void>();
   #asked = 0;
 
-  constructor(workplace: Workplace, { shown, found, printing, nothing }: Audience) {
+  constructor(workplace: Workplace, { shown, found, failed, printing, nothing }: Audience) {
     this.#worker = new Worker(new URL("./making-worker.ts", import.meta.url), { workerData: workplace });
     this.#worker.on("error", (error) => {
       throw error;
@@ -58,6 +62,7 @@ export class MakingThread {
     this.#worker.on("message", (told: Told) => {
       if (told.told === "shown") shown();
       else if (told.told === "state") found(told.state);
+      else if (told.told === "failed") failed(told.sentence);
       else if (told.told === "printing") printing(told.news);
       else if (told.told === "nothing") nothing(told.code);
       else {

@@ -94,6 +94,10 @@ async function makeTurns(): Promise<void> {
 
 const follower: Follower = {
   show: () => tell({ told: "shown" }),
+  failed: (error) => {
+    tellFailure(error);
+    tell({ told: "failed", sentence: foreseen(error) ?? say.servingFailed() });
+  },
   read: (library) => tell({ told: "state", state: deskState(library, library.waiting.kits.size > 0) }),
   hasNews: () => news !== undefined,
 };

@@ -1,10 +1,10 @@
 import { existsSync, readFileSync } from "node:fs";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { join } from "node:path";
-import EleventyDevServer from "@11ty/eleventy-dev-server";
 import { type DeskState, type PrintAsk, printAsk } from "../../input/desk/protocol.ts";
 import type { News } from "../desk/news.ts";
 import type { PageFiles } from "../desk/page-files.ts";
+import { PageServer } from "./page-server.ts";
 import { NOTES_STYLE, putNotes } from "./put-notes.ts";
 import { UNPRINTED_ADDRESS, UNPRINTED_STYLE } from "./unprinted-page.ts";
 import { isVisitable } from "./visits.ts";
@@ -31,16 +31,17 @@ export interface ServedWorks {
 
 /** Serves a folder, has pages that are open load again, and PDFs printed when they are asked for. */
 export class ServedSite {
-  readonly #server: EleventyDevServer;
+  readonly #server: PageServer;
   readonly #folder: string;
   readonly #works: ServedWorks;
   #isOpen = false;
   #origin: string | undefined;
 
-  constructor(folder: string, works: ServedWorks) {
+  /** Others of the network see it where it `isOpenToNetwork`. */
+  constructor(folder: string, works: ServedWorks, isOpenToNetwork: boolean) {
     this.#folder = folder;
     this.#works = works;
-    this.#server = new EleventyDevServer("Leaflight", folder, {
+    this.#server = new PageServer(folder, isOpenToNetwork, {
       // Scripts fill pages: changes in their markup alone would not show.
       domDiff: false,
       logger: { info: console.log, log: console.log, error: () => undefined },

@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { contentPath } from "../../input/files/content-folder.ts";
 import * as say from "../../words/messages.ts";
 import { makeScripts } from "../bundle/make-scripts.ts";
-import { tellFailure } from "../errors/command.ts";
 import { copyFonts } from "../fonts/copy-fonts.ts";
 import type { Site } from "../kits/kit-crew.ts";
 import type { KitStageName } from "../kits/kit-stages.ts";
@@ -12,6 +11,7 @@ import type { Library } from "../library/library.ts";
 import { retireWorker } from "../offline/write-offline.ts";
 import { makeRest } from "../rest/make-rest.ts";
 import { Placing } from "../store/placing.ts";
+import { makeableStages } from "./makeable-stages.ts";
 import { SiteReader } from "./site-reader.ts";
 import { type Visited, Visits } from "./visits.ts";
 
@@ -28,6 +28,8 @@ export interface ServedPlace {
 export interface Follower {
   /** Called when there is something new to see. */
   readonly show: () => void;
+  /** Called with an error that keeps something from being made. */
+  readonly failed: (error: unknown) => void;
   /** Called with the site when it was read again. */
   readonly read: (library: Library) => void;
   /** Whether something changed meanwhile: then the rest of a turn is left to the next one. */
@@ -81,13 +83,13 @@ export class SiteMaker {
   }
 
   /** Makes what was asked for. */
-  async serveVisits({ read }: Pick<Follower, "read">): Promise<void> {
+  async serveVisits({ read, failed }: Pick<Follower, "read" | "failed">): Promise<void> {
     while (this.library && this.#visits.isWaiting) {
       const visits = this.#visits.take();
       try {
         await this.#makeVisited(visits, read);
       } catch (error) {
-        tellFailure(error);
+        failed(error);
       }
       visits.settle();
     }
@@ -111,7 +113,7 @@ export class SiteMaker {
         await step();
       } catch (error) {
         if (!this.library) throw error;
-        tellFailure(error);
+        follower.failed(error);
         isWhole = false;
       }
       if (this.#isShown && hasNews()) return false;
@@ -180,12 +182,22 @@ export class SiteMaker {
   }
 
   async #makeKits(slugs: readonly string[], stages: readonly KitStageName[]): Promise<void> {
-    const kits = this.library!.kits.filter(({ slug }) => slugs.includes(slug));
-    await this.#reader.crew.make(kits, this.library!, this.#site(), stages);
+    await this.#make(
+      this.library!.kits.filter(({ slug }) => slugs.includes(slug)),
+      stages,
+    );
+  }
+
+  async #make(kits: readonly KitEntry[], asked: readonly KitStageName[]): Promise<void> {
+    for (const some of makeableStages(kits, asked, this.library!.photoMessages))
+      await this.#reader.crew.make(some.kits, this.library!, this.#site(), some.stages);
   }
 
   async #makeVisited({ kits, classes, hasScripts }: Visited, read: Follower["read"]): Promise<void> {
-    const unread = [...kits.keys()].filter((slug) => this.library!.waiting.kits.has(slug));
+    const { waiting } = this.library!;
+    // A class waits for the kits that it names.
+    const named = [...classes].flatMap((slug) => waiting.classes.get(slug) ?? []);
+    const unread = [...new Set([...kits.keys(), ...named])].filter((slug) => waiting.kits.has(slug));
     if (unread.length > 0) await this.#readKits(unread, read);
     for (const [slug, stages] of kits) await this.#makeKits([slug], [...stages]);
     if (hasScripts) await this.#makeScripts();
@@ -211,23 +223,8 @@ export class SiteMaker {
   }
 
   *#kitSteps(stages: readonly KitStageName[]): Generator<Step> {
-    const { kits, photoMessages } = this.library!;
-    // Photos that cannot be read were told when the site was read.
-    const isSound = ({ slug }: KitEntry): boolean =>
-      photoMessages.every(({ file }) => file !== contentPath(`kits/${slug}/index.md`));
-    const make = (some: readonly KitEntry[], made: readonly KitStageName[]): Promise<void> =>
-      this.#reader.crew.make(some, this.library!, this.#site(), made);
-    for (let i = 0; i < kits.length; i += AT_ONCE) {
-      const { sound = [], unsound = [] } = Object.groupBy(kits.slice(i, i + AT_ONCE), (kit) =>
-        isSound(kit) ? "sound" : "unsound",
-      );
-      yield () => make(sound, stages);
-      yield () =>
-        make(
-          unsound,
-          stages.filter((stage) => stage !== "photos"),
-        );
-    }
+    const { kits } = this.library!;
+    for (let i = 0; i < kits.length; i += AT_ONCE) yield () => this.#make(kits.slice(i, i + AT_ONCE), stages);
   }
 
   *#otherSteps(): Generator<Step> {

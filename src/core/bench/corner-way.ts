@@ -14,8 +14,8 @@ export const CORNER_WAY = benchWay<CornerPattern>({
     const effort = effortOf(cornerCounts(pattern), kit.rates);
     return besideLeaves(work, pattern.leaves.at(-1)!.leaf, (step) => [wholeStep(step, effort)]);
   },
-  estimates: ({ leaves }, rates) =>
-    new Map(leaves.map((leaf) => [leaf.leaf, 1000 * cornerLeafSeconds(leaf, rates)] as const)),
+  estimates: (pattern, rates) =>
+    new Map(cornerLeafSeconds(pattern, rates).map(({ leaf, seconds }) => [leaf.leaf, 1000 * seconds])),
   holdWidth: (fan, { leaves }) => cornerHoldWidth(fan, leaves),
   folds: ({ leaves }) => leaves.map(({ leaf, fold }) => [leaf, fold]),
 });

@@ -1,4 +1,5 @@
 import { windowWork } from "../steps/window-work.ts";
+import { isCutting } from "./fit-seats.ts";
 import type { KitClass, Session } from "./kit-class.ts";
 import { minuteOfWork } from "./running-order.ts";
 import { endsOf, type SeatSchedule } from "./schedule.ts";
@@ -21,6 +22,7 @@ export function frameDrying(
   plan: Pick<KitClass, "sessions" | "ready" | "fittingShare">,
   { fit, windowAt }: SeatSchedule,
 ): FrameDrying | undefined {
+  if (!isCutting(fit)) return undefined;
   const steps = windowWork(fit.kit, fit.pattern).filter(({ id }) => id !== "cut" && id !== "light");
   const frame = steps.findIndex(({ id }) => id === "frame");
   const dries = steps[frame]?.dries ?? 0;

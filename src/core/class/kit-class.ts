@@ -1,6 +1,7 @@
 import type { Kit, SheetSize } from "../kit/kit.ts";
 import type { Priced, SupplyId } from "../kit/supply-id.ts";
 import type { Refit } from "../refit/refit.ts";
+import type { FoldStyle } from "../spans/fold-style.ts";
 import type { UnitSystem } from "../units/length.ts";
 import type { ClassState } from "./class-state.ts";
 
@@ -85,6 +86,8 @@ export interface Seat {
 export interface AwaitingSeat {
   readonly number: number;
   readonly kit: Kit | undefined;
+  /** How its leaves are to be made, where its line states that. */
+  readonly foldStyle?: FoldStyle;
 }
 
 /** A substitute book, and what the teacher calls it. */

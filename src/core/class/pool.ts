@@ -1,8 +1,8 @@
 import type { SheetLayout } from "../packing/lay-out.ts";
 import { extentOf } from "../packing/pack.ts";
+import { suppliesOfAny } from "../supplies/any-supplies.ts";
 import { cardSheets } from "../supplies/card-sheets.ts";
 import { isLength, toBuy } from "../supplies/lengths.ts";
-import { suppliesOf } from "../supplies/supplies.ts";
 import type { Supply } from "../supplies/supply.ts";
 import { tidy } from "../units/length.ts";
 import { type SeatPart, seatsOfPart } from "./class-sheets.ts";
@@ -24,7 +24,8 @@ export function poolSupplies(
 
 /** What students bring is not on the teacher's list. */
 function seatSupplies(plan: KitClass, { kit, pattern, counts }: FittingSeat): Supply[] {
-  const all = suppliesOf({ ...kit, waste: plan.waste, units: plan.units, prices: plan.prices }, pattern, counts);
+  const own = { ...kit, waste: plan.waste, units: plan.units, prices: plan.prices };
+  const all = suppliesOfAny(own, pattern, counts);
   return all.filter(({ id }) => id === undefined || !plan.brought.includes(id));
 }
 

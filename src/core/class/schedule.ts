@@ -1,5 +1,5 @@
 import type { Kit } from "../kit/kit.ts";
-import type { PatternLeaf } from "../pattern/pattern.ts";
+import type { PatternLeafBase } from "../pattern/pattern.ts";
 import { type FittingSeat, fitSeat, onKit } from "./fit-seats.ts";
 import type { KitClass, Seat, Session } from "./kit-class.ts";
 import { workUntilPause } from "./running-order.ts";
@@ -10,7 +10,7 @@ import { takeTurns } from "./turns.ts";
 /** Where a seat should be at a moment: its target. */
 export interface Target {
   /** The last leaf that is folded, or undefined before the first. */
-  readonly leaf: PatternLeaf | undefined;
+  readonly leaf: PatternLeafBase | undefined;
   /** Folded leaves of all. */
   readonly leaves: number;
   /** What is being worked on. */

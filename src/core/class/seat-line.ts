@@ -2,6 +2,7 @@ import { OF_A_BOOK, type Refit } from "../refit/refit.ts";
 import { tidy } from "../units/length.ts";
 import type { Seat } from "./kit-class.ts";
 import { seatRow } from "./seat-row.ts";
+import { wayOfSeat } from "./seat-way.ts";
 
 /** What a teacher enters so that a seat is changed: a line below `seats:` in the class's file, or the seat's row in the books table. */
 export interface SeatEntry {
@@ -36,9 +37,10 @@ export function changeEntry(seat: Seat, { kit, refit }: Wanted, pace: number): S
 /** What to enter for a seat that takes a substitute book with its kit as it is. */
 export function spareEntry(seat: Seat, book: Refit, pace: number): SeatEntry {
   const kit = seat.kit.slug;
-  if (seat.bookIn === "matter") return changeEntry({ ...seat, book, refit: {} }, { kit, refit: {} }, pace);
+  const refit = wayOfSeat(seat, seat.kit);
+  if (seat.bookIn === "matter") return changeEntry({ ...seat, book, refit: {} }, { kit, refit }, pace);
   const own = seat.pace === pace ? undefined : seat.pace;
-  return { into: "table", text: seatRow({ seat: seat.number, kit, pace: own }, book) };
+  return { into: "table", text: seatRow({ seat: seat.number, kit, pace: own, ...refit }, book) };
 }
 
 function bookOf(book: Refit): Record<string, Written> {

@@ -1,12 +1,13 @@
+import type { CornerLeaf } from "../pattern/corner-pattern.ts";
 import type { PatternLeaf } from "../pattern/pattern.ts";
-import { leafMinutes } from "../plan/leaf-effort.ts";
+import { minutesByLeaf } from "../plan/any-effort.ts";
 import type { FittingSeat } from "./fit-seats.ts";
 import type { KitClass } from "./kit-class.ts";
 
 /** A piece of a seat's work, in the order of the kit's steps; minutes at the seat's pace. */
 export interface Task {
   readonly kind: "scores" | "leaf" | "parts";
-  readonly leaf: PatternLeaf | undefined;
+  readonly leaf: PatternLeaf | CornerLeaf | undefined;
   readonly minutes: number;
 }
 
@@ -16,7 +17,7 @@ export function tasksOf(plan: Pick<KitClass, "ready" | "fittingShare">, fit: Fit
   const share = plan.ready.includes("parts") ? plan.fittingShare : 1;
   const tasks: Task[] = [
     { kind: "scores", leaf: undefined, minutes: plan.ready.includes("scores") ? 0 : effort.byStage.score },
-    ...leafMinutes(pattern, kit.rates).map(({ leaf, minutes }) => ({ kind: "leaf" as const, leaf, minutes })),
+    ...minutesByLeaf(pattern, kit.rates).map(({ leaf, minutes }) => ({ kind: "leaf" as const, leaf, minutes })),
     { kind: "parts", leaf: undefined, minutes: effort.byStage.part * share },
   ];
   return tasks.filter((task) => task.minutes > 0).map((task) => ({ ...task, minutes: task.minutes * seat.pace }));

@@ -1,4 +1,4 @@
-import type { FittingSeat } from "./fit-seats.ts";
+import { type FittingSeat, isCutting } from "./fit-seats.ts";
 import type { KitClass, SharedTool } from "./kit-class.ts";
 import { minutesOf, type Task } from "./tasks.ts";
 
@@ -16,7 +16,8 @@ const KNIFE: readonly SharedTool[] = ["knife", "mat"];
 
 /**
  * A seat's tasks as blocks. Knives, scissors and mats go round by batches, as each batch is cut before it is folded; the awl is
- * held while lines are pressed, the glue gun while the window is put together (common practice, no source).
+ * held while lines are pressed, the glue gun while the window is put together (common practice, no source). Who folds by corners
+ * needs none of them.
  */
 export function toolBlocks(
   plan: Pick<KitClass, "ready" | "fittingShare">,
@@ -42,7 +43,7 @@ export function toolBlocks(
       const leaves = batch.map(({ task }) => task);
       return {
         task: batch[0]!.index,
-        tools: fit.kit.fit.cutWith === "scissors" ? ["scissors"] : KNIFE,
+        tools: cuttersOf(fit),
         holds: cuttingOf(fit, leaves),
         minutes: minutesOf(leaves),
       };
@@ -65,9 +66,14 @@ function windowBlocks(
   ];
 }
 
+function cuttersOf(fit: FittingSeat): readonly SharedTool[] {
+  if (!isCutting(fit)) return [];
+  return fit.kit.fit.cutWith === "scissors" ? ["scissors"] : KNIFE;
+}
+
 /** Marks and cuts of some leaves, minutes at the seat's pace. */
 function cuttingOf({ kit: { rates }, seat }: FittingSeat, leaves: readonly Task[]): number {
-  const cuts = leaves.reduce((sum, { leaf }) => sum + leaf!.cuts.length, 0);
+  const cuts = leaves.reduce((sum, { leaf }) => sum + (leaf && "cuts" in leaf ? leaf.cuts.length : 0), 0);
   return (cuts * (rates.mark + rates.cut) * seat.pace) / 60;
 }
 

@@ -1,4 +1,5 @@
 import type { Assessment } from "./assessment.ts";
+import { COMFORTABLE_CUTS } from "./full-leaves.ts";
 
 /**
  * What makes a picture hard to make or to see. `figure` is what a way out is measured by: the greater the worse, 0 where
@@ -62,6 +63,27 @@ const SEEN_SHARE = 0.005;
 /** Whether a trouble is too small to see, so that nothing need be changed for it. */
 export function isSlight({ kind, figure }: Trouble): boolean {
   return kind === "slivers" && figure < SEEN_SHARE;
+}
+
+/** From here on a trouble is to be looked at before any leaf is folded; all are estimates. */
+const GRAVE = { hidden: 1 / 3, reach: 5, merged: 0.02, level: 0.1, cuts: 2 * COMFORTABLE_CUTS } as const;
+
+/** Whether a trouble leaves another picture than is drawn, or leaves that hardly hold. */
+export function isGraveTrouble(trouble: Trouble): boolean {
+  switch (trouble.kind) {
+    case "hidden":
+      return trouble.figure > GRAVE.hidden;
+    case "out-of-reach":
+      return trouble.figure > GRAVE.reach;
+    case "slivers":
+      return trouble.figure > GRAVE.merged || (trouble.share > GRAVE.level && !isSlight(trouble));
+    case "narrow":
+      return trouble.unseen > 0;
+    case "many-cuts":
+      return trouble.most > GRAVE.cuts;
+    case "springs-open":
+      return true;
+  }
 }
 
 /** The kinds of trouble in the order in which they are told. */

@@ -5,6 +5,7 @@ import { restingOpening } from "../fan/resting.ts";
 import type { Doubt } from "../findings/doubt.ts";
 import type { Failure } from "../findings/failure.ts";
 import { isFailure, type Outcome } from "../findings/outcome.ts";
+import { atOnce, type Steps } from "../in-steps.ts";
 import { asCutKit } from "../kit/cut-kit.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import type { LightWish } from "../light/light.ts";
@@ -27,10 +28,18 @@ export type FitResult<Found extends PatternBase = Pattern> =
 
 /** Computes the whole pattern of a kit that is cut, for its book: fan, picture leaves, spans, cuts, tacks, pocket, window. Pure: no files, no clock. */
 export function computePattern(kit: Kit): FitResult {
+  return atOnce(patternSteps(kit));
+}
+
+/** The same in steps: with thousands of leaves each takes a while. */
+export function* patternSteps(kit: Kit): Steps<FitResult> {
   const layout = layOutPicture(kit);
   if (isFailure(layout)) return { fits: false, finding: layout.failure };
   const face = faceOf(kit, layout.value);
-  return closePattern(kit, face, openPattern(kit, face));
+  yield;
+  const open = openPattern(kit, face);
+  yield;
+  return closePattern(kit, face, open);
 }
 
 /** The pattern of a kit that is laid out, before light and window. */

@@ -25,10 +25,16 @@ export function cornerCounts(pattern: CornerPattern): Counts {
   };
 }
 
-/** Seconds at the bench for one leaf: turning, marks, folds, check. */
-export function cornerLeafSeconds(leaf: CornerLeaf, rates: Rates): number {
-  const creases = creasesOf(leaf.fold);
-  const marks = creases.length + creases.filter(isTurned).length;
-  const folds = leaf.fold.kind === "straight" ? 1 : creases.length;
-  return rates.leaf + rates.mark * marks + rates.fold * folds + (isCheckpoint(leaf) ? rates.check : 0);
+/** Seconds at the bench for each folded leaf in book order: turning, marks, folds, check; the counts' own work, leaf by leaf. */
+export function cornerLeafSeconds(
+  pattern: CornerPattern,
+  rates: Rates,
+): { readonly leaf: CornerLeaf; readonly seconds: number }[] {
+  return pattern.leaves.map((leaf) => {
+    const creases = creasesOf(leaf.fold);
+    const marks = creases.length + creases.filter(isTurned).length;
+    const folds = leaf.fold.kind === "straight" ? 1 : creases.length;
+    const check = isCheckpoint(leaf) ? rates.check : 0;
+    return { leaf, seconds: rates.leaf + rates.mark * marks + rates.fold * folds + check };
+  });
 }

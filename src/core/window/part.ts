@@ -21,7 +21,7 @@ export interface PositionMark {
   readonly kind: MarkKind | undefined;
 }
 
-/** What a part is. The gauge is no part of the window, but is cut from card as they are. */
+/** What a part is. Gauges and the card that leaves are folded over are no parts of the window, but are cut from card as they are. */
 export type PartKind =
   | "base-frame"
   | "glazing"
@@ -31,7 +31,9 @@ export type PartKind =
   | "holder"
   | "largest-motif"
   | "motif"
-  | "scoring-gauge";
+  | "scoring-gauge"
+  | "corner-gauge"
+  | "folding-card";
 
 /**
  * A flat part to cut, mm; x right, y down, as seen from the front (the face toward the viewer).

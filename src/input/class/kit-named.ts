@@ -9,8 +9,6 @@ export interface OfferedKits {
   readonly kit: (name: string) => Kit;
   readonly broken: readonly string[];
   readonly drafts: readonly string[];
-  /** Those whose corners are folded: a class’s seats cut their leaves. */
-  readonly folded?: readonly string[];
 }
 
 /** Kits that are at hand, as they are offered. */
@@ -19,15 +17,13 @@ export function offeredOf(kits: readonly Kit[]): Pick<OfferedKits, "names" | "ki
 }
 
 /** @throws ProblemError where no kit has the name, it cannot be built, or it is a draft. */
-export function kitNamed(name: string, { names, kit, broken, drafts, folded = [] }: OfferedKits, at: FieldPath): Kit {
+export function kitNamed(name: string, { names, kit, broken, drafts }: OfferedKits, at: FieldPath): Kit {
   if (names.includes(name)) return kit(name);
   const allowed = say.frontAKit({ kits: nameList(names) });
   if (broken.includes(name))
     throw problem(at, { given: say.frontKitBroken({ kit: name }), allowed, remedy: say.frontKitCorrectFirst() });
   if (drafts.includes(name))
     throw problem(at, { given: say.frontKitDraft({ kit: name }), allowed, remedy: say.frontKitPublish() });
-  if (folded.includes(name))
-    throw problem(at, { given: say.frontKitFolded({ kit: name }), allowed, remedy: say.frontKitCut() });
   throw problem(at, {
     given: say.frontGivenText({ value: shortValue(name) }),
     allowed,

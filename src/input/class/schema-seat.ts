@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import { OF_A_BOOK } from "../../core/refit/refit.ts";
+import { FOLD_STYLES } from "../../core/spans/fold-style.ts";
 import * as say from "../../words/messages.ts";
 import { FACTS } from "../files/schema-facts.ts";
 import { choice, count, described, leftOut, length, reference } from "../files/schema-fields.ts";
@@ -29,7 +30,7 @@ const seatFit = z
     opening: leftOut(seatOpening, say.fieldAsTheKit),
     pictureLeaves: leftOut(count(say.fieldSeatPictureLeaves, BOUNDS.pictureLeaves), say.fieldAsTheKit),
     borderLeaves: leftOut(borderLeaves(say.fieldSeatBorderLeaves), say.fieldAsTheKit),
-    foldStyle: leftOut(choice(say.fieldSeatFoldStyle, ["single", "stepped"]), say.fieldAsTheKit),
+    foldStyle: leftOut(choice(say.fieldSeatFoldStyle, FOLD_STYLES), say.fieldAsTheKit),
     depths: leftOut(
       z
         .array(length(say.fieldSeatDepth, BOUNDS.depth))

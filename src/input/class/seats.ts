@@ -67,7 +67,8 @@ function placeSeat(
     const bookIn = table.seats.get(matter.seat)?.book ? "table" : "matter";
     return { ...toSeat(matter, data, kits, at), bookIn };
   }
-  return { number: matter.seat, kit: settledKit(matter.kit, kits, at) };
+  const foldStyle = matter.fit?.foldStyle;
+  return { number: matter.seat, kit: settledKit(matter.kit, kits, at), ...(foldStyle ? { foldStyle } : {}) };
 }
 
 /** A seat with the place in the front matter that states it, or names its table. */

@@ -36,7 +36,7 @@ export interface DeskSession {
   readonly site: string | undefined;
 }
 
-/** How a kit or a class is: as it should be; with something that may disappoint; not to be made; not looked at yet. */
+/** How a kit or a class is: it comes out well; something is to be looked at before it is begun; not to be made; not looked at yet. */
 export type EntryState = "fine" | "look" | "broken" | "waiting";
 
 /** A kit or a class in the list. */
@@ -168,6 +168,8 @@ export type DeskNews =
       readonly mark: string | undefined;
       readonly page: string | undefined;
     }
+  /** Pages could not be made, and why: a sentence. */
+  | { readonly news: "failure"; readonly sentence: string }
   /** How far printing is. `left`: about how many seconds it still takes. `ended`: with a `failure` without its PDFs. */
   | {
       readonly news: "printing";

@@ -11,7 +11,8 @@ import {
   type Pair,
 } from "yaml";
 import type { FieldPath } from "../files/problem.ts";
-import { parseYaml } from "../files/yaml-document.ts";
+import { checkYaml } from "../files/yaml-check.ts";
+import { atParser, parseYaml } from "../files/yaml-document.ts";
 import type { YamlValue } from "./yaml-value.ts";
 
 /** A list or a map on the way to a field. */
@@ -55,7 +56,8 @@ export function yamlText(text: string): YamlText {
 
 function readText(text: string): YamlText {
   const document = parseYaml(text, new LineCounter());
-  const value: YamlValue = document.toJS({ maxAliasCount: -1 }) ?? {};
+  checkYaml(document);
+  const value: YamlValue = atParser(() => document.toJS({ maxAliasCount: -1 })) ?? {};
   return { text, document, value };
 }
 

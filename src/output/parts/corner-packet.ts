@@ -2,7 +2,7 @@ import * as say from "../../words/messages.ts";
 import type { PrintedCorner } from "../views/corner-packet.ts";
 import { cornerPacketTable, cornerTablePage } from "./corner-packet-table.ts";
 import type { Html } from "./markup.ts";
-import { type GaugeNames, type PacketPage, type PacketSeat, wholePacket } from "./packet.ts";
+import { cutOutPages, type GaugeNames, type PacketPage, type PacketSeat, wholePacket } from "./packet.ts";
 import { bookMadeReadyForCorners } from "./preparation.ts";
 import { readingPart } from "./reading.ts";
 
@@ -17,6 +17,11 @@ export function cornerPacketPart(view: PrintedCorner, seat?: PacketSeat): Html {
   const made = bookMadeReadyForCorners(view, false);
   const table = cornerPacketTable(view, "normal", readingPart(view));
   return wholePacket(view, { made, table, gauge: GAUGE }, seat);
+}
+
+/** What is cut out of a packet in short. */
+export function cornerCutOutPages(view: PrintedCorner): Html {
+  return cutOutPages(view, GAUGE);
 }
 
 /** What a packet's page is filled with, by the name in its `data-template`. */

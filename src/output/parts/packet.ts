@@ -59,8 +59,8 @@ ${bundle(say.packetBundleCut({ count }), [gauges(view, way.gauge), strips(view),
 }
 
 /** What is cut out of a packet in short: it is marked from the table. */
-export function cutOutPages(view: PrintedKit): Html {
-  return html`${gauges(view, GAUGE)}
+export function cutOutPages(view: Printed, gauge = GAUGE): Html {
+  return html`${gauges(view, gauge)}
 ${templates(view)}`;
 }
 

@@ -16,12 +16,6 @@ export function viewAnyKit(computed: AnyPatternedKit, cautions: readonly Caution
   return isCut(computed) ? viewKit(computed, cautions) : viewCorner(computed, cautions);
 }
 
-/** A kit where only kits that are cut come. @throws Error for another, which is a fault of the program */
-export function cutView(view: AnyPrintedKit): PrintedKit {
-  if (view.way === "cut") return view;
-  throw new Error(`${view.slug} is folded by corners, and came where leaves are cut`);
-}
-
 /** Adds the packet to a kit's view. */
 export function printedKit(view: AnyKitView): AnyPrintedKit {
   return view.way === "cut" ? withPacket(view) : withCornerPacket(view);

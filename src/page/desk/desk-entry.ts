@@ -92,6 +92,7 @@ async function show(): Promise<void> {
 
 async function hear(news: DeskNews): Promise<void> {
   if (news.news === "state") await look();
+  if (news.news === "failure") desk.tell(news.sentence);
   for (const one of heard) one(news);
 }
 

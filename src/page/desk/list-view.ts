@@ -1,6 +1,7 @@
 import type { DeskEntry, DeskNews, PrintAsk } from "../../input/desk/protocol.ts";
 import { deskList, type ListedPrinting, printingLine } from "../../output/parts/desk/desk-list.ts";
 import * as say from "../../words/messages.ts";
+import { Covers } from "./covers.ts";
 import { DeskRefused } from "./desk-server.ts";
 import type { OpenDesk, View } from "./view.ts";
 
@@ -21,6 +22,7 @@ class ListView {
   readonly #place: HTMLElement;
   readonly #desk: OpenDesk;
   readonly #ends = new AbortController();
+  readonly #covers = new Covers();
   #find = "";
 
   constructor(place: HTMLElement, desk: OpenDesk) {
@@ -28,15 +30,11 @@ class ListView {
     this.#desk = desk;
     place.addEventListener("click", (event) => void this.#press(event), this.#ends);
     place.addEventListener("input", (event) => this.#look(event), this.#ends);
-    // A cover may not be made yet.
-    place.addEventListener("error", ({ target }) => target instanceof HTMLImageElement && target.remove(), {
-      capture: true,
-      signal: this.#ends.signal,
-    });
     this.#show();
   }
 
   close(): void {
+    this.#covers.close();
     this.#ends.abort();
   }
 
@@ -53,6 +51,7 @@ class ListView {
     const held = document.activeElement instanceof HTMLElement ? whereIn(document.activeElement) : undefined;
     const opened = [...this.#place.querySelectorAll("details[open]")].map((one) => whereIn(one)).filter(Boolean);
     this.#place.innerHTML = String(deskList({ ...this.#desk.state(), site: this.#desk.site() }));
+    this.#covers.watch(this.#place);
     for (const at of opened) for (const one of this.#place.querySelectorAll<HTMLDetailsElement>(at!)) one.open = true;
     for (const key of printings.keys()) this.#showPrinting(key);
     const field = this.#place.querySelector<HTMLInputElement>("[data-find]");

@@ -55,8 +55,8 @@ class FinderPage {
   #answers: FinderAnswers;
   /** Counts the questions, so that an answer to an older one is dropped. */
   #run = 0;
-  /** What was left out of what was shown last; told until the reader does something. */
-  #leftOut: readonly string[] = [];
+  /** What is told beside the kits until the reader does something: what was left out of what was shown last, or that the book was kept. */
+  #besides: readonly string[] = [];
 
   /** The last book whose page numbers were stated. */
   #counted: Refit | undefined;
@@ -78,7 +78,7 @@ class FinderPage {
     if (name === "units") writeBook(this.#form, this.#query.book);
     this.#query = readForm(this.#form, { ...this.#query, book: this.#counted ?? this.#query.book });
     this.#count();
-    this.#leftOut = [];
+    this.#besides = [];
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#answer(), REST);
   }
@@ -89,7 +89,7 @@ class FinderPage {
     this.#query = query;
     this.#counted = undefined;
     this.#count();
-    this.#leftOut = leftOut;
+    this.#besides = leftOut;
     writeForm(this.#form, query);
     this.#answer();
   }
@@ -124,7 +124,9 @@ class FinderPage {
   }
 
   keep(): void {
-    sayResult(keepBook(this.#query.book) ? say.finderSaved() : say.finderNotSaved());
+    // An answer that is still on its way tells it, too.
+    this.#besides = [keepBook(this.#query.book) ? say.finderSaved() : say.finderNotSaved()];
+    sayResult(...this.#besides);
     this.#buttons();
   }
 
@@ -178,7 +180,7 @@ class FinderPage {
       wrong ? say.finderWrongField() : "",
       asks ? finderSummary(shown, this.#cards.length, verdicts) : "",
       missing,
-      ...this.#leftOut,
+      ...this.#besides,
     );
   }
 

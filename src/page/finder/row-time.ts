@@ -9,14 +9,14 @@ import { type Judge, loadJudge } from "./judge-scripts.ts";
 
 /** Whether a seat's piece will be finished in the class, in a sentence; empty where what works it out cannot be had. `site` is the site's folder. */
 export async function rowTime(
-  { kit: slug, seat: number, pace }: RowOf,
+  { kit: slug, seat: number, pace, foldStyle }: RowOf,
   book: Refit,
   facts: RowFacts,
   site: string,
 ): Promise<string> {
   try {
     const [{ seatTime }, { kit }] = await Promise.all([loadJudge(site), loadKitOf(slug, site)]);
-    const refit = { ...book, units: facts.units };
+    const refit = { ...book, units: facts.units, ...(foldStyle ? { foldStyle } : {}) };
     return told(seatTime(facts, { number, kit, book, bookIn: "table", refit, pace: pace ?? facts.pace }), kit.title);
   } catch (error) {
     if (!(error instanceof LoadError)) throw error;

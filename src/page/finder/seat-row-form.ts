@@ -8,7 +8,7 @@ import { drawRowCode } from "./row-code.ts";
 import { rowTime } from "./row-time.ts";
 
 /** What the form asks for, each under its name in the page's address. */
-const CHOICES = ["seat", "kit", "pace"] as const;
+const CHOICES = ["seat", "kit", "way", "pace"] as const;
 
 /** The form of a class's page that makes a seat's row of the book in the finder above it. */
 export class SeatRowForm {
@@ -90,8 +90,13 @@ export class SeatRowForm {
   }
 
   #row(): RowOf {
-    const [seat, kit, pace] = CHOICES.map((name) => this.#select(name).value);
-    return { seat: Number(seat), kit: kit!, pace: pace === "" ? undefined : Number(pace) };
+    const [seat, kit, way, pace] = CHOICES.map((name) => this.#select(name).value);
+    return {
+      seat: Number(seat),
+      kit: kit!,
+      pace: pace === "" ? undefined : Number(pace),
+      foldStyle: way === "corner" ? way : undefined,
+    };
   }
 
   #tell(text: string): void {

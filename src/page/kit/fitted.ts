@@ -1,7 +1,8 @@
 import type { Failure } from "../../core/findings/failure.ts";
+import { atOnce, type Steps } from "../../core/in-steps.ts";
 import { isCutKit } from "../../core/kit/cut-kit.ts";
 import type { Kit } from "../../core/kit/kit.ts";
-import { fitKit } from "../../core/pattern/fit-kit.ts";
+import { fitSteps } from "../../core/pattern/fit-kit.ts";
 import { betterOffers } from "../../core/refit/better-offers.ts";
 import type { Making } from "../../core/refit/making.ts";
 import { leastMargins } from "../../core/refit/margins.ts";
@@ -57,8 +58,13 @@ function makingOf(): Making | undefined {
 
 /** The kit as it is asked for, or why it does not fit: all that a packet needs. `draw` draws its steps. */
 export function viewOf(data: KitData, kit: Kit, draw: DrawStep): Viewed<AnyKitView> {
+  return atOnce(viewSteps(data, kit, draw));
+}
+
+/** The same in steps. */
+export function* viewSteps(data: KitData, kit: Kit, draw: DrawStep): Steps<Viewed<AnyKitView>> {
   if (!isCutKit(kit)) return self.leaflightCorner!.view(data, kit);
-  const result = fitKit(kit);
+  const result = yield* fitSteps(kit);
   if (!result.fits) return { failure: result.finding };
   const { pattern, findings } = result;
   return { view: viewKitWith(draw, { kit, pattern, findings, pictureNotes: [] }, data.cautions) };

@@ -1,3 +1,4 @@
+import type { Steps } from "../../core/in-steps.ts";
 import { fromAddress } from "../../core/refit/address.ts";
 import { refitKit } from "../../core/refit/refit.ts";
 import { PACKET_PAGES, type PacketPage } from "../../output/parts/packet.ts";
@@ -9,7 +10,7 @@ import { ignoredText } from "../../words/fields.ts";
 import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { needWay } from "../kit/corner-way.ts";
-import { viewOf } from "../kit/fitted.ts";
+import { viewSteps } from "../kit/fitted.ts";
 import { loadKitData } from "../shared/kit-data.ts";
 import { loadScript } from "../shared/load-script.ts";
 
@@ -28,13 +29,12 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   const kit = refitKit(data.kit, refit);
   await needWay(kit, "../../../");
   await loadScript("../../../assets/scripts/files.js", "file-maker");
-  const result = viewOf(data, kit, drawStep);
+  const result = await withPauses(viewSteps(data, kit, drawStep));
   if ("failure" in result) {
     target.textContent = say.packetMisfit({ why: whyText(result.failure, data.kit) });
     return;
   }
   const { view } = result;
-  // With thousands of leaves each of these takes a while: between them the page answers.
   await pause();
   const sheets =
     view.way === "corner" ? self.leaflightCorner!.packet(name, view) : String(PACKET_PAGES[name](withPacket(view)));
@@ -55,6 +55,15 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
   };
   paper?.addEventListener("change", choose);
   choose();
+}
+
+/** With thousands of leaves each step takes a while: between them the page answers. */
+async function withPauses<Result>(steps: Steps<Result>): Promise<Result> {
+  for (;;) {
+    await pause();
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 function pause(): Promise<void> {

@@ -34,6 +34,15 @@ export function makeabilityLines(made: Makeability, telling: Telling): string[] 
   });
 }
 
+/** Troubles in sentences, but those that are told among the warnings already. */
+export function newTroubleTexts(
+  troubles: readonly Trouble[],
+  seen: Pick<Makeability, "seen">,
+  telling: Telling,
+): string[] {
+  return troubles.filter(({ kind }) => !DOUBTED.includes(kind)).map((one) => troubleText(one, seen, telling));
+}
+
 /** A trouble in a few words that follow “against”. */
 function againstText(trouble: Trouble, { levels }: Telling): string {
   const level = "level" in trouble ? levels[trouble.level - 1]!.name : "";

@@ -1,7 +1,13 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { waitingDesk } from "../../../src/build/desk/desk-state.ts";
+import { deskState, waitingDesk } from "../../../src/build/desk/desk-state.ts";
+import { readKitEntry } from "../../../src/build/kits/read-kit-entry.ts";
+import { Gathering } from "../../../src/build/library/gathering.ts";
+import type { KitOutcome } from "../../../src/build/library/kit-entry.ts";
+import { readFacts } from "../../../src/build/library/site-facts.ts";
+import { Store } from "../../../src/build/store/store.ts";
+import { inFolder } from "../../input/kit/kit-folders.ts";
 import { openTestDesk, type TestDesk } from "./open-test-desk.ts";
 
 describe("waitingDesk(base, title, language)", () => {
@@ -21,5 +27,33 @@ describe("waitingDesk(base, title, language)", () => {
   it("has nothing on it where there is no content", () => {
     rmSync(join(desk.base, "content"), { recursive: true });
     expect(waitingDesk(desk.base, "", "en")).toMatchObject({ kits: [], classes: [], messages: [] });
+  });
+});
+
+describe("deskState(library, isBusy)", () => {
+  const base = join(import.meta.dirname, "../../..");
+  const facts = inFolder((folder) => readFacts(base, new Gathering("stop"), new Store(folder)));
+  const read = readKitEntry(join(base, "content/kits/little-gull"), facts).then((reading) => reading.read!.entry);
+
+  const listed = async (outcome: KitOutcome) => {
+    const kits = [{ ...(await read), outcome }];
+    const nothing = { classes: [], messages: [], photoMessages: [], motifs: [], fonts: [] };
+    const waiting = { kits: new Set<string>(), classes: new Map<string, string[]>() };
+    const settings = { title: "Harbour", language: "en" };
+    return deskState({ base, settings, kits, waiting, ...nothing }, false).kits.find(
+      ({ slug }) => slug === "little-gull",
+    )!;
+  };
+
+  it("calls a kit fine that comes out well, whatever is remarked of it", async () => {
+    const { outcome, warnings } = await read;
+    expect(warnings).toHaveLength(1);
+    expect(await listed(outcome)).toMatchObject({ state: "fine", warnings });
+  });
+
+  it.each(["check", "poor"] as const)("has one looked at that comes out as %s, and says first why", async (quality) => {
+    const { warnings } = await read;
+    const troubles = ["Sides of prouder leaves hide most of “well”."];
+    expect(await listed({ quality, troubles })).toMatchObject({ state: "look", warnings: [...troubles, ...warnings] });
   });
 });

@@ -62,6 +62,8 @@ export interface TestDesk {
   /** What was told so far. */
   readonly told: readonly DeskNews[];
   readonly printed: readonly PrintAsk[];
+  /** Paths that were to be made. */
+  readonly visited: readonly string[];
   readonly token: string;
   readonly cookie: string;
   /** Asks as anybody may, with nothing but these headers. */
@@ -90,6 +92,7 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
   const told: DeskNews[] = [];
   news.listen((one) => told.push(one));
   const printed: PrintAsk[] = [];
+  const visited: string[] = [];
   const state = emptyDesk("Harbour");
   const moon = {
     slug: "moon",
@@ -98,7 +101,14 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
     draft: false,
     state: "fine",
   } as const;
-  const listed = { messages: [], warnings: [], page: undefined, authorPage: undefined, cover: undefined, papers: [] };
+  const listed = {
+    messages: [],
+    warnings: [],
+    page: undefined,
+    authorPage: undefined,
+    cover: "/covers/moon?1",
+    papers: [],
+  };
   const desk: Desk = {
     base,
     news,
@@ -110,6 +120,9 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
     site: () => "http://localhost:9",
     output: join(base, ".cache/serving"),
     print: (asked) => printed.push(asked),
+    visit: async (path) => {
+      visited.push(path);
+    },
   };
   const open = await openDesk(desk, 20_000 + Math.floor(Math.random() * 20_000));
   const port = Number(new URL(open.origin).port);
@@ -146,6 +159,7 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
     texts: desk.texts,
     told,
     printed,
+    visited,
     token,
     cookie,
     ask,

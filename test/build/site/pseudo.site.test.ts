@@ -23,7 +23,7 @@ const NAMED = [
   / {2}(?:title|fit\.\w+|levels\[2\]): /g,
   /insert\.motifs(?:\[\d\])?/g,
   /\btitle, summary(?:, \w+)+/g,
-  /\bsingle, stepped\b/g,
+  /\bsingle, stepped, corner\b/g,
   / title$/g,
 ];
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { classKit, suppliesLeft, workLeft } from "../../../src/core/class/class-kit.ts";
-import { type FittingSeat, fitSeats } from "../../../src/core/class/fit-seats.ts";
+import { type FittingSeat, fitSeats, isCutting } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { scheduleOf, seatTime } from "../../../src/core/class/schedule.ts";
+import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { effortOf } from "../../../src/core/plan/effort.ts";
 import { workOf } from "../../../src/core/steps/work.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
@@ -11,11 +12,11 @@ import { readFixtureClass } from "./made-class.ts";
 const PLAN = readFixtureClass();
 const { fitting } = fitSeats(PLAN.seats, PLAN.kits, PLAN);
 /** Seat 2 makes the moon, with window and light. */
-const moon = fitting.find(({ seat }) => seat.number === 2)!;
+const moon = fitting.filter(isCutting).find(({ seat }) => seat.number === 2)!;
 
-const stepsWith = ({ kit, pattern, counts }: FittingSeat, ready: KitClass["ready"]): string[] =>
+const stepsWith = ({ kit, pattern, counts }: FittingSeat<Pattern>, ready: KitClass["ready"]): string[] =>
   workLeft(workOf(kit, pattern, counts), ready).map(({ id }) => id);
-const suppliesWith = ({ kit, pattern, counts }: FittingSeat, ready: KitClass["ready"]) =>
+const suppliesWith = ({ kit, pattern, counts }: FittingSeat<Pattern>, ready: KitClass["ready"]) =>
   suppliesLeft(suppliesOf(kit, pattern, counts), workOf(kit, pattern, counts), ready);
 
 describe("classKit(kit, plan, pace)", () => {

@@ -55,7 +55,7 @@ interface SeatChanges {
 }
 
 /** A seat that fits: nothing to do but what a test states. Its leaves take the kit's rates. */
-export function madeSeat(number: number, changes: SeatChanges = {}): FittingSeat {
+export function madeSeat(number: number, changes: SeatChanges = {}): FittingSeat<Pattern> {
   const { kit = madeKit(), pattern = madePattern(), pace = 1 } = changes;
   const counts = { leaves: 0, scores: 0, marks: 0, cuts: 0, folds: 0, checks: 0, tacks: 0, notches: 0, parts: 0 };
   const byStage = { turn: 0, score: 0, mark: 0, cut: 0, fold: 0, check: 0, tack: 0, notch: 0, part: 0 };

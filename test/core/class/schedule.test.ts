@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
-import type { FittingSeat } from "../../../src/core/class/fit-seats.ts";
 import type { KitClass } from "../../../src/core/class/kit-class.ts";
 import { scheduleOf, workMinutes } from "../../../src/core/class/schedule.ts";
 import { tasksOf } from "../../../src/core/class/tasks.ts";
@@ -20,7 +19,7 @@ const FIT = madeSeat(1, {
   }),
   byStage: { score: 10, part: 20 },
 });
-const slow = (fit: FittingSeat, pace: number): FittingSeat => ({ ...fit, seat: { ...fit.seat, pace } });
+const slow = (fit: typeof FIT, pace: number): typeof FIT => ({ ...fit, seat: { ...fit.seat, pace } });
 
 function schedule(plan: Partial<KitClass>, fit = FIT) {
   const [one, ...others] = scheduleOf(madeClass(plan), [fit]);
@@ -44,7 +43,7 @@ describe("tasksOf(plan, fit)", () => {
   });
 
   // A window whose parts are cut out takes the share of its time that fitting takes: a quarter of 20 minutes.
-  it.each<[string, KitClass["ready"], FittingSeat, number[]]>([
+  it.each<[string, KitClass["ready"], typeof FIT, number[]]>([
     ["nothing that takes no time", [], madeSeat(1, { kit: madeKit({ rates: { ...MINUTE, leaf: 0 } }) }), []],
     ["no score lines that are ready", ["scores"], FIT, [1, 1, 1, 1, 20]],
     ["the fitting alone of parts that are ready", ["parts"], FIT, [10, 1, 1, 1, 1, 5]],

@@ -73,7 +73,7 @@ describe("what a teacher enters", () => {
 
   it("is the row of a substitute book for the table, and says hours and free paper of a change as the kit's page does", () => {
     const [spare] = helpsIn(inTable()).filter(({ words }) => words.includes("blue spine"));
-    expect(spare!.entry).toEqual({ into: "table", text: "6,harbour-moon,222,148,31,248,5,486,,ltr," });
+    expect(spare!.entry).toEqual({ into: "table", text: "6,harbour-moon,222,148,31,248,5,486,,ltr,," });
     const [change] = helpsIn(inTable()).filter(({ entry }) => entry?.into === "matter");
     expect(change!.facts).toMatch(/^About .* free at the head and .* at the tail\.$/);
   });

@@ -12,13 +12,14 @@ const PLATES = [
 describe("seatRow(seat, kit, book)", () => {
   it("is a line of a table, whose cells need no quotes", () => {
     expect(ROW_COLUMNS.join(",")).toBe(
-      "seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOneLeaf,lastPage,plates,direction,pace",
+      "seat,kit,leafHeight,leafWidth,blockThickness,leaves,pageOneLeaf,lastPage,plates,direction,pace,foldStyle",
     );
-    expect(seatRow({ seat: 4, kit: "little-gull" }, BOOK)).toBe("4,little-gull,190.5,108,12.5,112,,,,,");
+    expect(seatRow({ seat: 4, kit: "little-gull" }, BOOK)).toBe("4,little-gull,190.5,108,12.5,112,,,,,,");
     const whole = { ...BOOK, pageOneLeaf: leafNumber(3), lastPage: 218, plates: PLATES, direction: "rtl" } as const;
     expect(seatRow({ seat: 4, kit: "little-gull", pace: 1.5 }, whole)).toBe(
-      "4,little-gull,190.5,108,12.5,112,3,218,96x2.120x4,rtl,1.5",
+      "4,little-gull,190.5,108,12.5,112,3,218,96x2.120x4,rtl,1.5,",
     );
+    expect(seatRow({ seat: 4, kit: "little-gull", foldStyle: "corner" }, BOOK)).toMatch(/,,corner$/);
   });
 
   it("is read back as the same book", () => {

@@ -5,15 +5,19 @@ import { fixtureKit } from "../../input/kit/kit-folders.ts";
 
 describe("kitNamed(name, offered, at)", () => {
   const gull = fixtureKit("little-gull");
-  const offered = { names: ["little-gull"], kit: () => gull, broken: [], drafts: [], folded: ["herring"] };
+  const offered = { names: ["little-gull"], kit: () => gull, broken: ["boat"], drafts: ["moon"] };
 
-  it("gives a kit whose leaves are cut", () => {
+  it("gives a kit of the site", () => {
     expect(kitNamed("little-gull", offered, ["kits", 0])).toBe(gull);
   });
 
-  it("refuses one whose corners are folded, and says why", () => {
-    const ask = () => kitNamed("herring", offered, ["kits", 0]);
+  it.each([
+    ["boat", 'the kit "boat" cannot be built'],
+    ["moon", 'the kit "moon" is a draft'],
+    ["gul", '"gul"'],
+  ])("refuses %s, and says why", (name, why) => {
+    const ask = () => kitNamed(name, offered, ["kits", 0]);
     expect(ask).toThrow(ProblemError);
-    expect(ask).toThrow('the kit "herring", which is folded by corners');
+    expect(ask).toThrow(why);
   });
 });

@@ -187,7 +187,14 @@ describe("editText(text, edits)", () => {
     expect(edited("a: [1]", { at: ["a", 1], value: 2 }, { at: ["a", 0], value: undefined })).toBe("a: [2]");
   });
 
-  it.each(["no front matter", "---\na: [1\n---\n", "---\na: 1\na: 2: 3\n---\n"])("writes nothing into %j", (text) => {
+  it.each([
+    "no front matter",
+    "---\na: [1\n---\n",
+    "---\na: 1\na: 2: 3\n---\n",
+    "---\na: 1\nb: *nowhere\n---\n",
+    "---\na: 1\nb: &b { c: *b }\n---\n",
+    "---\na: 1\na: 2\n---\n",
+  ])("writes nothing into %j", (text) => {
     expect(editText(text, [{ at: ["a"], value: 1 }])).toBeUndefined();
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { classLayouts, type SeatPart, seatParts, seatsOfPart } from "../../../src/core/class/class-sheets.ts";
-import { fitSeats } from "../../../src/core/class/fit-seats.ts";
+import { fitSeats, isCutting } from "../../../src/core/class/fit-seats.ts";
 import { poolSupplies } from "../../../src/core/class/pool.ts";
 import { tasksOf } from "../../../src/core/class/tasks.ts";
 import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
@@ -22,9 +22,11 @@ const need = (id: string) => list.find((line) => line.id === id)!.need;
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
 /** What each seat's published pattern says, read as anyone reads it. */
-const published = fitting.map(({ kit, pattern, findings, counts, effort }) =>
-  JSON.parse(patternJson(kit, pattern, findings, suppliesOf(kit, pattern, counts), effort)),
-);
+const published = fitting
+  .filter(isCutting)
+  .map(({ kit, pattern, findings, counts, effort }) =>
+    JSON.parse(patternJson(kit, pattern, findings, suppliesOf(kit, pattern, counts), effort)),
+  );
 
 describe("the sheets of the fixtures’ class", () => {
   it.each(["card", "acetate", "paper"] as const)("are between the area bound and a shelf packing: %s", (material) => {

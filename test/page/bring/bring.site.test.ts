@@ -36,7 +36,7 @@ beforeAll(async () => {
   project.write("boat.svg", BOAT);
   project.write("broken.svg", '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">\n<path d="M1 1h5"></svg>');
   const place = { base: project.folder, output: join(project.folder, ".cache/serving") };
-  desk = new DeskAtWork({ ...place, site: () => undefined, print: () => {} });
+  desk = new DeskAtWork({ ...place, site: () => undefined, print: () => {}, visit: async () => {} });
   address = await desk.open(20_000 + Math.floor(Math.random() * 20_000));
   desk.show(site([]));
   browser = await sharedBrowser();

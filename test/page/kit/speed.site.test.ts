@@ -1,6 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { MOST_AT_FIRST, MOST_SCRIPT } from "../../benchmark/bounds.ts";
-import { middleAndMost } from "../../benchmark/numbers.ts";
 import { PAGES, TYPED } from "../../benchmark/scenes.ts";
 import { bytesOf, scriptsOf, totalOf } from "../../benchmark/sizes.ts";
 import { typeFigures } from "../../benchmark/typing.ts";
@@ -34,8 +33,8 @@ describe("the scripts of a page", () => {
 });
 
 describe("a key press in the fit panel at 200 leaves", () => {
-  // In turns of a plain loop in the same page, because other programs may hold the processor for a while: they hold up
-  // both alike. `npm run benchmark` measures in milliseconds.
+  // In turns of a plain loop in the same page, and the quickest of both, because other programs may hold the processor for
+  // a while: that only ever adds. `npm run benchmark` measures in milliseconds.
   it.each(TYPED)("is computed in a few turns of a loop: $name", async ({ address, fields }) => {
     const page = await site.device.newPage();
     await page.goto(`${site.host.site}${address}`, { waitUntil: "networkidle0" });
@@ -45,6 +44,6 @@ describe("a key press in the fit panel at 200 leaves", () => {
     await page.close();
     const computed = times.map((one) => one.computed);
     expect(Math.min(...computed)).toBeGreaterThan(0);
-    expect(middleAndMost(computed).median).toBeLessThan(MOST_TURNS * middleAndMost(turns).median);
+    expect(Math.min(...computed)).toBeLessThan(MOST_TURNS * Math.min(...turns));
   });
 });

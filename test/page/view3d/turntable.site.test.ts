@@ -8,6 +8,8 @@ import { findBrowser } from "../../../src/build/browser/find-browser.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 
 const KIT = "kits/harbour-moon/index.html";
+/** A kit with little to draw: enough to see that the view opens. */
+const LIGHT_KIT = "kits/little-gull/index.html";
 
 /** Draws by software, so that a machine without a graphics card gives the same view. */
 const FLAGS = [
@@ -128,82 +130,6 @@ describe("the turning view", () => {
     await page.close();
   });
 
-  it("draws the book, and axe finds nothing in it", async () => {
-    const { page, errors } = await opened();
-    expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
-    await page.evaluate(axe.source);
-    const found = await page.evaluate(async () => {
-      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run("#round");
-      return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 100)).join(" | ")}`);
-    });
-    expect(found).toEqual([]);
-    expect(errors).toEqual([]);
-    await page.close();
-  });
-
-  it("turns, tilts and zooms by keys, and 0 resets to the front", async () => {
-    const { page } = await opened();
-    await page.focus("#round canvas");
-    await page.keyboard.press("0");
-    expect(await text(page, "[data-round-orbit]")).toBe("Seen from the front.");
-    const front = await picture(page);
-    await page.keyboard.press("ArrowLeft");
-    await page.keyboard.press("ArrowUp");
-    expect(await text(page, "[data-round-orbit]")).toBe("Seen from 10° to the right, 10° above.");
-    expect(difference(front, await picture(page))).toBeGreaterThan(0.1);
-    await page.keyboard.press("+");
-    expect(await text(page, "[data-round-orbit]")).toContain("at 115%");
-    await page.keyboard.press("0");
-    expect(difference(front, await picture(page))).toBeLessThan(0.001);
-    await page.close();
-  });
-
-  it("turns by dragging", async () => {
-    const { page } = await opened();
-    await page.$eval("#round canvas", (canvas) => canvas.scrollIntoView({ block: "center", behavior: "instant" }));
-    const box = (await (await page.$("#round canvas"))!.boundingBox())!;
-    await page.mouse.move(box.x + box.width / 2, box.y + 100);
-    await page.mouse.down();
-    await page.mouse.move(box.x + box.width / 2 + 90, box.y + 100, { steps: 5 });
-    await page.mouse.up();
-    expect(await text(page, "[data-round-orbit]")).toContain("65° to the left");
-    await page.close();
-  });
-
-  it("says what the opening does, and goes back to the kit's own", async () => {
-    const { page } = await opened();
-    const own = await text(page, "[data-round-shape]");
-    expect(own).toContain("its true shape");
-    const before = await picture(page);
-    await set(page, "opening", "120");
-    expect(await text(page, "[data-round-shape]")).toMatch(
-      /Opening 120°\. The picture is [\d.]+\s+mm wide, \d+% wider/,
-    );
-    expect(difference(before, await picture(page))).toBeGreaterThan(0.05);
-    await set(page, "opening", "30");
-    expect(await text(page, "[data-round-shape]")).toContain("narrower than true");
-    await page.$eval("[data-round-own]", (button) => (button as HTMLButtonElement).click());
-    expect(await text(page, "[data-round-shape]")).toBe(own);
-    await page.close();
-  });
-
-  it("shows light, door and levels, with a legend of names", async () => {
-    const { page } = await opened();
-    let before = await picture(page);
-    for (const [name, value] of [
-      ["light", true],
-      ["door", "90"],
-      ["levels", true],
-    ] as const) {
-      await set(page, name, value);
-      const after = await picture(page);
-      expect(difference(before, after), name).toBeGreaterThan(0.02);
-      before = after;
-    }
-    expect((await text(page, "[data-round-legend]")).split("\n")).toEqual(["1 rim", "2 wall", "3 well"]);
-    await page.close();
-  });
-
   it("shows the reader's own book when the page does", async () => {
     const { page } = await opened();
     const own = await page.$eval("[data-round-shape]", (element) => element.textContent);
@@ -223,7 +149,7 @@ describe("the turning view", () => {
   });
 
   it("closes, gives the room back and opens again", async () => {
-    const { page, errors } = await visit();
+    const { page, errors } = await visit({ address: site.host.site + LIGHT_KIT });
     const words = await page.$eval("[data-round-open]", (button) => button.textContent);
     await press(page);
     await page.waitForSelector("#round canvas");
@@ -253,14 +179,14 @@ describe("the turning view", () => {
   });
 
   it("opens from the disk too", async () => {
-    const address = pathToFileURL(join(site.dist, KIT)).href;
+    const address = pathToFileURL(join(site.dist, LIGHT_KIT)).href;
     const { page } = await opened({ address });
     expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
     await page.close();
   });
 
   it("leaves light and window out of a kit without them", async () => {
-    const { page } = await opened({ address: `${site.host.site}kits/little-gull/index.html` });
+    const { page } = await opened({ address: site.host.site + LIGHT_KIT });
     for (const name of ["light", "door", "window"]) expect(await page.$(`[data-round-${name}]`)).toBeNull();
     await page.close();
   });
@@ -301,5 +227,80 @@ describe("the turning view", () => {
     await press(page);
     await page.waitForSelector("#round canvas");
     await page.close();
+  });
+});
+
+describe("the turning view of one page", () => {
+  let page: Page;
+  let errors: string[];
+  beforeAll(async () => {
+    ({ page, errors } = await opened());
+  });
+  afterAll(() => page.close());
+
+  it("draws the book, and axe finds nothing in it", async () => {
+    expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
+    await page.evaluate(axe.source);
+    const found = await page.evaluate(async () => {
+      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run("#round");
+      return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 100)).join(" | ")}`);
+    });
+    expect(found).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+
+  it("turns by dragging", async () => {
+    await page.$eval("#round canvas", (canvas) => canvas.scrollIntoView({ block: "center", behavior: "instant" }));
+    const box = (await (await page.$("#round canvas"))!.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + 100);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 90, box.y + 100, { steps: 5 });
+    await page.mouse.up();
+    expect(await text(page, "[data-round-orbit]")).toContain("65° to the left");
+  });
+
+  it("turns, tilts and zooms by keys, and 0 resets to the front", async () => {
+    await page.focus("#round canvas");
+    await page.keyboard.press("0");
+    expect(await text(page, "[data-round-orbit]")).toBe("Seen from the front.");
+    const front = await picture(page);
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("ArrowUp");
+    expect(await text(page, "[data-round-orbit]")).toBe("Seen from 10° to the right, 10° above.");
+    expect(difference(front, await picture(page))).toBeGreaterThan(0.1);
+    await page.keyboard.press("+");
+    expect(await text(page, "[data-round-orbit]")).toContain("at 115%");
+    await page.keyboard.press("0");
+    expect(difference(front, await picture(page))).toBeLessThan(0.001);
+  });
+
+  it("says what the opening does, and goes back to the kit's own", async () => {
+    const own = await text(page, "[data-round-shape]");
+    expect(own).toContain("its true shape");
+    const before = await picture(page);
+    await set(page, "opening", "120");
+    expect(await text(page, "[data-round-shape]")).toMatch(
+      /Opening 120°\. The picture is [\d.]+\s+mm wide, \d+% wider/,
+    );
+    expect(difference(before, await picture(page))).toBeGreaterThan(0.05);
+    await set(page, "opening", "30");
+    expect(await text(page, "[data-round-shape]")).toContain("narrower than true");
+    await page.$eval("[data-round-own]", (button) => (button as HTMLButtonElement).click());
+    expect(await text(page, "[data-round-shape]")).toBe(own);
+  });
+
+  it("shows light, door and levels, with a legend of names", async () => {
+    let before = await picture(page);
+    for (const [name, value] of [
+      ["light", true],
+      ["door", "90"],
+      ["levels", true],
+    ] as const) {
+      await set(page, name, value);
+      const after = await picture(page);
+      expect(difference(before, after), name).toBeGreaterThan(0.02);
+      before = after;
+    }
+    expect((await text(page, "[data-round-legend]")).split("\n")).toEqual(["1 rim", "2 wall", "3 well"]);
   });
 });

@@ -1,6 +1,7 @@
-import { isTurned } from "../../../core/corner/crease.ts";
+import type { Point } from "../../../core/geometry/point.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
-import { type CornerPattern, creasesIn } from "../../../core/pattern/corner-pattern.ts";
+import type { CornerPattern } from "../../../core/pattern/corner-pattern.ts";
+import { cornerGaugeRing, cornerGaugeWidth, foldingCardSize } from "../../../core/plan/corner-gauge.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { boxPath, ringPath } from "../path.ts";
@@ -12,13 +13,6 @@ const LEFT = BAR_ROOM.left + 6;
 const TOP = 20;
 const GAP = 6;
 
-/** The straight side that lies along the fore-edge, and the least slanted side, mm: what a hand holds still (common practice, no source). */
-const STRAIGHT = 60;
-const LEAST = 40;
-
-/** Room for what is cut out of a sheet. */
-const ROOM = { width: SHEET.width - LEFT, height: SHEET.height - BAR_ROOM.foot - TOP - 12 };
-
 const OUTLINE = { fill: "none", stroke: "#000", "stroke-width": 0.35 };
 
 /**
@@ -27,47 +21,33 @@ const OUTLINE = { fill: "none", stroke: "#000", "stroke-width": 0.35 };
  * from the fore-edge. On a second sheet where the first has no room.
  */
 export function cornerGaugeSheets(kit: Kit, pattern: CornerPattern): string[] {
-  const wide = gaugeWidth(pattern);
-  const { emptyDepth } = pattern.corner;
+  const wide = cornerGaugeWidth(pattern);
+  const size = foldingCardSize(pattern);
   const beside = LEFT + wide + GAP;
   const gauge = gaugeAt(wide);
   const lines = [say.drawCornerGaugeMake(), say.drawCornerGaugeUse(), say.drawCornerGaugeTurn()].map(headLine).join("");
-  const card = (x: number): string => (emptyDepth === undefined ? "" : cardAt(x, emptyDepth, kit, pattern));
+  const card = (x: number): string => (size ? cardAt(x, size, kit) : "");
   const sheets =
-    emptyDepth === undefined || beside + emptyDepth <= SHEET.width ? [gauge + card(beside)] : [gauge, card(LEFT)];
+    size === undefined || beside + size.width <= SHEET.width ? [gauge + card(beside)] : [gauge, card(LEFT)];
   return sheets.map((drawn) => lines + drawn + calibration(kit.units));
-}
-
-/** Wide enough for the longest crease of 45°, as far as the sheet has room: a longer crease goes on in the same line. */
-export function gaugeWidth(pattern: CornerPattern): number {
-  const longest = Math.max(
-    0,
-    ...creasesIn(pattern)
-      .filter((crease) => !isTurned(crease))
-      .map(({ to }) => to.depth),
-  );
-  return Math.round(Math.min(Math.max(LEAST, longest), ROOM.height - STRAIGHT, ROOM.width - GAP));
 }
 
 /** The gauge from the printed side, as for the corner above on a page whose fore-edge is to the right. */
 function gaugeAt(wide: number): string {
   const right = LEFT + wide;
   const point = TOP + wide;
-  const foot = point + STRAIGHT;
+  const ring = cornerGaugeRing(wide).map(([x, y]): Point => [LEFT + x, TOP + y]);
+  const foot = Math.max(...ring.map(([, y]) => y));
+  const straight = foot - point;
   const upright = (x: number, words: string, size: number): string =>
     text(0, 0, words, {
-      ...lettersWithin(STRAIGHT - 2, words, size),
-      transform: `translate(${num(x)} ${num(point + STRAIGHT / 2)}) rotate(-90)`,
+      ...lettersWithin(straight - 2, words, size),
+      transform: `translate(${num(x)} ${num(point + straight / 2)}) rotate(-90)`,
       "text-anchor": "middle",
     });
   return [
     tag("path", {
-      d: ringPath([
-        [right, point],
-        [right, foot],
-        [LEFT, foot],
-        [LEFT, TOP],
-      ]),
+      d: ringPath(ring),
       class: "corner-gauge",
       ...OUTLINE,
     }),
@@ -83,8 +63,11 @@ function gaugeAt(wide: number): string {
   ].join("");
 }
 
-function cardAt(x: number, wide: number, kit: Kit, { book }: CornerPattern): string {
-  const height = Math.min(book.leafHeight, ROOM.height);
+function cardAt(
+  x: number,
+  { width: wide, height }: { readonly width: number; readonly height: number },
+  kit: Kit,
+): string {
   const words = `${say.drawCornerCardName({ depth: formatSize(wide, kit.units) })}: ${say.drawCornerCardUse()}`;
   return (
     tag("path", { d: boxPath(x, TOP, wide, height, 3), class: "folding-card", ...OUTLINE }) +

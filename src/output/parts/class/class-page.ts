@@ -89,7 +89,7 @@ function stateText({ state, seats, awaiting }: ClassView["plan"]): string {
   return say.classState({ state, books: seats.length, seats: seats.length + awaiting.length });
 }
 
-function toBring({ plan, kits }: ClassView): Html {
+function toBring({ plan, made }: ClassView): Html {
   const card = rich(say.classBringMeasurementsNote, {
     card: html`<a href="measuring-card/index.html">${say.classMeasuringCard()}</a>`,
     pdf: html`<a href="measuring-card.pdf">${say.classMeasuringCardPdf()}</a>`,
@@ -99,14 +99,14 @@ function toBring({ plan, kits }: ClassView): Html {
 <li><b>${say.classBringMeasurements()}</b><span class="note">${card}</span></li>${plan.bring.map((item) => html`<li dir="auto">${item}</li>`)}
 </ul>
 <h3>${say.classSupplied()}</h3>
-<p dir="auto">${say.classSuppliedList({ things: listText(suppliedNames(kits, plan)) })}</p>`;
+<p dir="auto">${say.classSuppliedList({ things: listText(suppliedNames(made, plan)) })}</p>`;
 }
 
 function seatItem(seat: SeatView, { plan }: ClassView): Html {
   const page = `seat-${seat.number}/index.html`;
   return html`
 <li class="seat"><h3><a href="${page}">${say.seatNumber({ seat: seat.number })}</a></h3>
-<p>${seat.kitTitle}<span class="note">${seat.book}</span></p>
+<p>${seat.kitTitle}<span class="note">${seat.book}</span>${seat.knifeFree && html`<span class="note">${say.classSeatFolded()}</span>`}</p>
 ${seat.view ? seatLinks(seat, plan.paper) : html`<p class="note">${seat.awaits ? say.classBookToCome() : say.classSeatToCome()}</p>`}
 </li>`;
 }

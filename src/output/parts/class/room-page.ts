@@ -1,8 +1,8 @@
 import { stepGist } from "../../../words/gists.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
+import type { Handout } from "../../views/class/handout-views.ts";
 import type { RoomSession } from "../../views/class/room-view.ts";
-import type { KitView } from "../../views/kit-view.ts";
 import { type Html, html, raw } from "../markup.ts";
 import { roomSeats } from "./room-seats.ts";
 import { takeHome } from "./take-home.ts";
@@ -15,7 +15,7 @@ export function roomPage(view: ClassView): Html {
 <nav class="room-ways" aria-label="${say.roomWays()}"><a href="#show">${say.roomShow()}</a><a href="#seats">${say.roomSeats()}</a><a href="#home">${say.roomHome()}</a></nav></header>
 <section id="show" class="show" data-show aria-label="${say.roomShow()}">
 <div class="show-bar"><p class="clock" data-clock></p><p class="stretch" data-stretch aria-live="polite"></p>${controls(room.sessions)}</div>
-<div class="show-step">${view.handouts.map((kit, i) => shownSteps(kit, view, i === 0))}<p class="note">${say.roomOwnSizes()}</p></div>
+<div class="show-step">${view.handouts.map((one, i) => shownSteps(one, view, i === 0))}<p class="note">${say.roomOwnSizes()}</p></div>
 <div class="show-targets" data-order="${JSON.stringify(room.sessions.map(({ date, starts, order }) => ({ date, starts, order })))}">${room.sessions.map((_, i) => targetLists(view, i))}</div>
 </section>
 ${roomSeats(view)}
@@ -41,10 +41,10 @@ function controls(sessions: readonly RoomSession[]): Html {
 }
 
 /** A kit's steps, one of which is shown at a time. */
-function shownSteps({ kit, steps }: KitView, { plan }: ClassView, first: boolean): Html {
+function shownSteps({ name, view: { steps } }: Handout, { plan }: ClassView, first: boolean): Html {
   return html`${steps.map(
     ({ id, title, ready, figure }, i) => html`<article class="shown" data-shown${first && i === 0 && " data-now"}>
-<p class="over">${say.roomStep({ kit: kit.title, number: i + 1, of: steps.length })}</p>
+<p class="over">${say.roomStep({ kit: name, number: i + 1, of: steps.length })}</p>
 <h2>${title}</h2>
 <div class="shown-body${figure && " with-figure"}"><p>${ready && plan.ready.includes(ready) ? say.teacherDone() : stepGist(id)}</p>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div>
 </article>`,

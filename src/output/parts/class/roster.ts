@@ -25,7 +25,7 @@ ${doubts(view)}
 }
 
 function rosterRow(seat: SeatView): Html {
-  return html`<tr><th scope="row">${seat.number}</th><td>${seat.kitTitle}<span class="note">${seat.book}</span></td>${fitCells(seat)}</tr>`;
+  return html`<tr><th scope="row">${seat.number}</th><td>${seat.kitTitle}<span class="note">${seat.book}</span>${seat.knifeFree && html`<span class="note">${say.classSeatFolded()}</span>`}</td>${fitCells(seat)}</tr>`;
 }
 
 function fitCells({ awaits, view, holdWidth, hours }: SeatView): Html {

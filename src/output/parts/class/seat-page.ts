@@ -1,11 +1,12 @@
+import { closingOf } from "../../../core/pattern/corner-pattern.ts";
 import { partsOf } from "../../../core/window/window.ts";
 import * as say from "../../../words/messages.ts";
 import { paperLabel } from "../../../words/papers.ts";
 import { partName } from "../../../words/parts.ts";
+import type { AnyPrintedKit } from "../../views/any-kit-view.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { MisfitView, OtherKit } from "../../views/class/misfit-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
-import type { PrintedKit } from "../../views/packet-view.ts";
 import { type Html, html, type Markup, rich } from "../markup.ts";
 
 /** The page of one seat of a class. */
@@ -17,6 +18,7 @@ export function seatPage(seat: SeatView, view: ClassView): Html {
 <p class="over"><a href="../index.html" dir="auto">${view.plan.title}</a></p>
 <h1>${say.seatNumber({ seat: number })}</h1>
 <p class="lede">${seat.awaits ? say.seatAwaiting() : say.seatLede({ kit: kitTitle, book })}</p>
+${seat.knifeFree && html`<p class="note">${say.seatFolded()}</p>`}
 </section>
 ${seat.awaits && awaitingPart(seat, view)}
 ${seat.view && fittingSeat(seat, seat.view, view)}
@@ -25,9 +27,9 @@ ${reachesPart(seat, view)}
 </main>`;
 }
 
-/** The class's page is told the seat, and the kit where that is settled. */
-function awaitingPart({ number, kitSlug }: SeatView, { plan }: ClassView): Html {
-  const asks = `seat=${number}${kitSlug === "" ? "" : `&kit=${kitSlug}`}`;
+/** The class's page is told the seat, the kit where that is settled, and that it works without a knife. */
+function awaitingPart({ number, kitSlug, knifeFree }: SeatView, { plan }: ClassView): Html {
+  const asks = `seat=${number}${kitSlug === "" ? "" : `&kit=${kitSlug}`}${knifeFree ? "&way=corner" : ""}`;
   const help = {
     class: html`<a href="../index.html?${asks}" dir="auto">${plan.title}</a>`,
     card: html`<a href="../measuring-card/index.html">${say.classMeasuringCard()}</a>`,
@@ -35,8 +37,8 @@ function awaitingPart({ number, kitSlug }: SeatView, { plan }: ClassView): Html 
   return html`<section class="prose"><p>${rich(say.seatAwaitingHelp, help)}</p></section>`;
 }
 
-function fittingSeat(seat: SeatView, kit: PrintedKit, view: ClassView): Html {
-  const front = kit.pattern.pocket ? "front-lit.svg" : "front.svg";
+function fittingSeat(seat: SeatView, kit: AnyPrintedKit, view: ClassView): Html {
+  const front = closingOf(kit.pattern).pocket ? "front-lit.svg" : "front.svg";
   return html`<section class="seat-front"><img src="${front}" alt="${say.seatFrontAlt({ kit: seat.kitTitle })}">
 <div>
 ${figures(seat, kit)}
@@ -46,11 +48,14 @@ ${doubtsPart(seat)}
 ${cutFiles(kit)}`;
 }
 
-function figures({ holdWidth, hours }: SeatView, { figures: { opening }, counts, difficulty }: PrintedKit): Html {
+function figures(
+  { holdWidth, hours, knifeFree }: SeatView,
+  { figures: { opening }, counts, difficulty }: AnyPrintedKit,
+): Html {
   const { leaves, cuts, folds } = counts;
   return html`<dl class="figures">${figure(say.seatHoldWidth(), holdWidth, say.seatHoldWidthNote())}
 ${figure(say.seatOpening(), opening, say.seatOpeningNote())}
-${figure(say.seatLeaves(), leaves, say.seatLeavesNote({ cuts, folds }))}
+${figure(say.seatLeaves(), leaves, knifeFree ? say.seatLeavesFolded({ folds }) : say.seatLeavesNote({ cuts, folds }))}
 ${figure(say.seatWork(), hours, say.seatWorkNote({ difficulty }))}</dl>`;
 }
 
@@ -74,9 +79,10 @@ function doubtsPart({ doubts }: SeatView): Markup {
   return html`<section class="warn panel"><h2>${say.seatDoubts()}</h2><ul>${doubts.map((doubt) => html`<li>${doubt}</li>`)}</ul></section>`;
 }
 
-function cutFiles({ pattern }: PrintedKit): Markup {
-  if (!pattern.window) return false;
-  const parts = partsOf(pattern.window).map(
+function cutFiles({ pattern }: AnyPrintedKit): Markup {
+  const { window } = closingOf(pattern);
+  if (!window) return false;
+  const parts = partsOf(window).map(
     (part) =>
       html`<li>${partName(part)}: <a href="cut/${part.id}-mm.svg">SVG</a> · <a href="cut/${part.id}-mm.dxf">DXF</a></li>`,
   );

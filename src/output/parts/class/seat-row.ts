@@ -28,6 +28,7 @@ export function seatRowPart({ seats, kits, plan }: ClassView, link: LinkTo): Htm
 <div class="field"><label for="row-seat">${say.classSeatHead()}</label><select id="row-seat" name="seat">${numbers}</select></div>
 <div class="field"><label for="row-kit">${say.teacherCostsKitHead()}</label><select id="row-kit" name="kit">${titles}</select></div>
 <div class="field"><label for="row-pace">${say.classRowPace()}</label><select id="row-pace" name="pace"><option value="">${say.classRowPaceClass()}</option>${PACES.filter((pace) => pace !== plan.pace).map(paceOption)}</select></div>
+<div class="field"><label for="row-way">${say.classRowWay()}</label><select id="row-way" name="way"><option value="">${say.classRowWayKit()}</option><option value="corner">${say.classRowWayCorner()}</option></select></div>
 </div>
 <p data-row-time></p>
 <div class="field"><label for="row-line">${say.classRowLine()}</label><input id="row-line" name="line" readonly aria-describedby="row-columns"><p class="help" id="row-columns">${rich(say.classRowColumns, { columns })}</p></div>

@@ -1,7 +1,7 @@
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import * as say from "../../../words/messages.ts";
 import { supplyCalled } from "../../../words/supplies.ts";
-import type { KitView } from "../../views/kit-view.ts";
+import type { KitViewBase } from "../../views/kit-view.ts";
 import type { SupplyView } from "../../views/supply-view.ts";
 import { type Html, html } from "../markup.ts";
 
@@ -11,8 +11,8 @@ function isBrought({ id }: SupplyView, { brought }: KitClass): boolean {
 }
 
 /** A seat's supplies: what she brings, and what is there in the class. */
-export function seatSupplies({ supplies, counts }: Pick<KitView, "supplies" | "counts">, plan: KitClass): Html {
-  const ready = plan.ready.filter((stage) => stage === "scores" || counts.parts > 0);
+export function seatSupplies({ supplies, counts }: Pick<KitViewBase, "supplies" | "counts">, plan: KitClass): Html {
+  const ready = plan.ready.filter((stage) => (stage === "scores" ? counts.scores : counts.parts) > 0);
   const others = plan.bring.filter((item) => supplyCalled(item) === undefined);
   const own = supplies.filter((supply) => isBrought(supply, plan));
   const there = supplies.filter((supply) => !isBrought(supply, plan));
@@ -23,7 +23,7 @@ export function seatSupplies({ supplies, counts }: Pick<KitView, "supplies" | "c
 }
 
 /** What is there in a class, whichever kit one makes: each thing once. */
-export function suppliedNames(kits: readonly KitView[], plan: KitClass): string[] {
+export function suppliedNames(kits: readonly KitViewBase[], plan: KitClass): string[] {
   const there = kits.flatMap(({ supplies }) => supplies.filter((supply) => !isBrought(supply, plan)));
   return [...new Set(there.map(({ item }) => item))];
 }

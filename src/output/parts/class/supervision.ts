@@ -1,3 +1,4 @@
+import { closingOf } from "../../../core/pattern/corner-pattern.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { SessionView } from "../../views/class/schedule-view.ts";
@@ -10,15 +11,28 @@ const SEATS_A_ROW = 16;
 
 const BOX = html`<span class="box"></span>`;
 
-/** What the teacher keeps count of: knives and cells, out and back, for each session. */
+/** What the teacher keeps count of: knives and cells, out and back, for each session; where no seat has any, what goes home. */
 export function supervisionSection(view: ClassView): Html {
   const cautions = view.cautions.map(({ title, text }) => html`<li><h3>${title}</h3><p>${text}</p></li>`);
   return html`<section class="flow" data-flow><h2>${say.teacherSupervision()}</h2>
 <ul class="cautions small">${cautions}</ul>
-<p>${say.teacherSupervisionText()}</p>
-${view.sessions.map((session) => sessionList(session, view))}
-<p class="keep">${say.teacherHome()}</p>
+${
+  isCounted(view)
+    ? [
+        html`<p>${say.teacherSupervisionText()}</p>
+`,
+        view.sessions.map((session) => sessionList(session, view)),
+        html`
+<p class="keep">${say.teacherHome()}</p>`,
+      ]
+    : html`<p>${say.teacherNoKnives()}</p>`
+}
 </section>`;
+}
+
+/** Whether a seat has, or may yet have, anything to count. */
+function isCounted({ seats, hasLight }: ClassView): boolean {
+  return hasLight || seats.length === 0 || seats.some(({ knifeFree }) => !knifeFree);
 }
 
 function sessionList(session: SessionView, { seats, hasLight }: ClassView): Html {
@@ -32,9 +46,9 @@ function sessionList(session: SessionView, { seats, hasLight }: ClassView): Html
 function seatTable(caption: string, seats: readonly SeatView[], hasLight: boolean): Html {
   const heads = seats.map(({ number }) => html`<th scope="col">${number}</th>`);
   return html`<table class="supervise"><caption>${caption}</caption><thead><tr><th scope="col">${say.classSeatHead()}</th>${heads}</tr></thead><tbody>
-${row(say.teacherKnifeOut(), seats, true)}
-${row(say.teacherKnifeBack(), seats, true)}
-${hasLight && [row(say.teacherCellsIn(), seats, false), row(say.teacherCellsBack(), seats, false)]}
+${row(say.teacherKnifeOut(), seats, cuts)}
+${row(say.teacherKnifeBack(), seats, cuts)}
+${hasLight && [row(say.teacherCellsIn(), seats, isLit), row(say.teacherCellsBack(), seats, isLit)]}
 </tbody></table>`;
 }
 
@@ -42,8 +56,16 @@ function captionOf({ title, date }: SessionView): string {
   return date === "" ? title : say.classSessionDay({ session: title, date });
 }
 
-/** A box for each seat, or only for those with a light. */
-function row(name: string, seats: readonly SeatView[], all: boolean): Html {
-  const boxes = seats.map(({ view }) => html`<td>${(all || view?.pattern.pocket !== undefined) && BOX}</td>`);
+function cuts({ knifeFree }: SeatView): boolean {
+  return !knifeFree;
+}
+
+function isLit({ view }: SeatView): boolean {
+  return view !== undefined && closingOf(view.pattern).pocket !== undefined;
+}
+
+/** A box for each seat that has the thing. */
+function row(name: string, seats: readonly SeatView[], has: (seat: SeatView) => boolean): Html {
+  const boxes = seats.map((seat) => html`<td>${has(seat) && BOX}</td>`);
   return html`<tr><th scope="row">${name}</th>${boxes}</tr>`;
 }

@@ -50,7 +50,7 @@ function pairsPart({ pairs }: EveningView): Markup {
 
 /** What lies still beside the work, a line for each kit that has glue. */
 function dryingOfKits({ seats }: ClassView): Html[] {
-  const kits = new Map(seats.flatMap(({ kitSlug, view }) => (view ? [[kitSlug, view] as const] : [])));
+  const kits = new Map(seats.flatMap(({ kitSlug, view }) => (view?.way === "cut" ? [[kitSlug, view] as const] : [])));
   return [...kits.values()].flatMap(({ kit, pattern, counts }) => {
     const work = workOf(kit, pattern, counts);
     const all = dryingOf(work);

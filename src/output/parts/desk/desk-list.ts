@@ -118,18 +118,26 @@ function entryItem(entry: Listed, kind: ListedKind, site: string | undefined): H
   const id = `${kind}-${slug}`;
   const isPrinted = kind === "kit" ? papers.length > 0 : state === "fine" || state === "look";
   return html`<li class="entry ${state}" data-entry="${kind} ${slug}" data-title="${title}">
-${kind === "kit" && html`<a class="entry-cover" href="${address}" data-way tabindex="-1" aria-hidden="true">${cover !== undefined && html`<img src="${cover}" alt="" loading="lazy">`}</a>`}
+${kind === "kit" && html`<a class="entry-cover" href="${address}" data-way tabindex="-1" aria-hidden="true">${bareBook()}${cover !== undefined && html`<img data-cover="${cover}" alt="">`}</a>`}
 <div class="entry-text"><h3 id="${id}"><a href="${address}" data-way>${title}</a></h3>
 <p class="entry-state"><span class="seal">${STATES[state]()}</span>${draft && html` <span class="draft">${say.deskDraft()}</span>`}</p>
 ${messages.length > 0 && messageList(messages)}
-${warnings.length > 0 && warningList(warnings)}
+${warnings.length > 0 && warningList(warnings, state)}
 <p class="entry-ways" role="group" aria-labelledby="${id}">${site !== undefined && page !== undefined && html`<a href="${site}${page}" target="leaflight-site">${say.deskSeePage()}</a> `}<button type="button" data-open="${file}">${say.deskOpenFile()}</button>${isPrinted && html` <button type="button" data-print="${kind} ${slug}">${say.deskPrint()}</button>`}</p>
 <div class="entry-printing" data-printing aria-live="polite"></div></div></li>
 `;
 }
 
-function warningList(warnings: readonly string[]): Html {
-  return html`<details class="entry-look"><summary>${say.deskLookAt({ count: warnings.length })}</summary><ul>${warnings.map((one) => html`<li>${one}</li>`)}</ul></details>`;
+/** A book that stands open, in the place of a cover that is not made yet. */
+function bareBook(): Html {
+  const leaves = [-42, -28, -14, 0, 14, 28, 42].map((x) => `M50 92L${50 + x} ${20 + Math.abs(x) / 6}`).join("");
+  return html`<svg class="entry-bare" viewBox="0 0 100 100" aria-hidden="true"><path d="${leaves}"/></svg>`;
+}
+
+function warningList(warnings: readonly string[], state: ListedState): Html {
+  const told = { count: warnings.length };
+  const [kind, text] = state === "fine" ? ["noted", say.deskNoted(told)] : ["look", say.deskLookAt(told)];
+  return html`<details class="entry-${kind}"><summary>${text}</summary><ul>${warnings.map((one) => html`<li>${one}</li>`)}</ul></details>`;
 }
 
 /** Messages with what is wrong, and a button each that opens the file there; more than a few are folded away. */

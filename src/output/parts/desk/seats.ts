@@ -3,7 +3,7 @@ import { type Html, html } from "../markup.ts";
 import { differenceDialog, ribbon } from "./table.ts";
 
 /** How a seat stands, as its row says it in a word or two. */
-export type SeatMark = "fits" | "check" | "poor" | "change" | "no" | "awaiting" | "wrong" | "working" | "folded";
+export type SeatMark = "fits" | "check" | "poor" | "change" | "no" | "awaiting" | "wrong" | "working";
 
 /** A seat as a row of the grid. */
 export interface SeatsRow {
@@ -32,7 +32,6 @@ const MARKS: Readonly<Record<SeatMark, () => string>> = {
   awaiting: say.deskClassAwaiting,
   wrong: say.deskClassWrong,
   working: say.deskClassWorking,
-  folded: say.deskClassFolded,
 };
 
 /** How a seat stands, in a word or two. */

@@ -33,5 +33,6 @@ export function pageList(guide: readonly GuidePage[], page: GuidePage, link: Lin
           (one) => html`<li><a href="${link(guideAddress(one.name))}"${one === page && current}>${one.title}</a></li>`,
         )}</ul>`,
   );
-  return html`<nav aria-label="${say.guidePages()}"><a href="${link(GUIDE)}">${say.guideTitle()}</a>${lists}</nav>`;
+  // Where the list is longer than the window is high, keys scroll it.
+  return html`<nav aria-label="${say.guidePages()}" tabindex="0"><a href="${link(GUIDE)}">${say.guideTitle()}</a>${lists}</nav>`;
 }

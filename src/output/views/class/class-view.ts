@@ -6,15 +6,17 @@ import { type NamedSheet, namedSheets } from "../../../core/class/preparation.ts
 import { scheduleOf } from "../../../core/class/schedule.ts";
 import { unusedStock } from "../../../core/class/stock.ts";
 import { lazily, once } from "../../../core/lazily.ts";
+import { closingOf } from "../../../core/pattern/corner-pattern.ts";
 import type { Caution } from "../../../core/plan/caution.ts";
 import { dayText } from "../../../words/dates.ts";
 import * as say from "../../../words/messages.ts";
 import { materialName } from "../../../words/parts.ts";
 import { cutSheetFigure } from "../../drawing/class/cut-sheet.ts";
 import type { Figure } from "../../drawing/figure.ts";
-import { type KitView, viewKit } from "../kit-view.ts";
+import type { AnyKitView } from "../any-kit-view.ts";
 import { type BagView, bagViews, sharedGauges } from "./bags-view.ts";
 import { type EveningView, eveningView } from "./evening-view.ts";
+import { type Handout, handoutsOf } from "./handout-views.ts";
 import { type PreparationRow, preparationRows } from "./preparation-view.ts";
 import { type RoomView, roomView } from "./room-view.ts";
 import { type ScheduleRow, type SessionView, scheduleRows, sessionViews } from "./schedule-view.ts";
@@ -42,12 +44,14 @@ export interface ClassView {
   readonly sharedGauges: readonly string[];
   readonly sheets: readonly NamedSheet[];
   readonly sheetFigures: readonly SheetFigure[];
-  /** Those of all its kits. */
+  /** Those of all that is made, or may be. */
   readonly cautions: readonly Caution[];
   /** The class's kits, in its order. */
-  readonly kits: readonly KitView[];
-  /** The handout: the steps of every kit of the class that a seat makes, or may choose. */
-  readonly handouts: readonly KitView[];
+  readonly kits: readonly AnyKitView[];
+  /** What is made, or may be chosen: every kit, in each way in which a seat makes it. */
+  readonly handouts: readonly Handout[];
+  /** The same without names; all kits where there are no seats any more. */
+  readonly made: readonly AnyKitView[];
   /** Whether a seat that fits has a light, and whether one has a window. */
   readonly hasLight: boolean;
   readonly hasWindow: boolean;
@@ -63,7 +67,7 @@ export interface SheetFigure extends Figure {
 /** Works out a class. `siteUrl` is the site's own address, for the seats' codes. Pure. */
 export function viewClass(
   plan: KitClass,
-  kits: readonly KitView[],
+  kits: readonly AnyKitView[],
   cautions: readonly Caution[],
   siteUrl?: string,
 ): ClassView {
@@ -82,6 +86,9 @@ export function viewClass(
     ].sort((a, b) => a.number - b.number),
   );
   const own = plan.kits.map((kit) => kits.find((view) => view.slug === kit.slug)!);
+  const handouts = once(() => handoutsOf(own, { plan, fitting, cautions }));
+  // A class without seats tells of all its kits.
+  const made = once(() => (handouts().length > 0 ? handouts().map(({ view }) => view) : own));
   return lazily<ClassView>({
     slug: () => plan.slug,
     plan: () => plan,
@@ -99,25 +106,13 @@ export function viewClass(
     sharedGauges: () => sharedGauges(parts()),
     sheets,
     sheetFigures: () => sheets().map(sheetFigure),
-    cautions: () => cautions.filter((caution) => own.some((view) => view.cautions.includes(caution))),
+    cautions: () => cautions.filter((caution) => made().some((view) => view.cautions.includes(caution))),
     kits: () => own,
-    handouts: () => own.filter((view) => isMade(view, plan)).map((view) => inUnits(view, plan, cautions)),
-    hasLight: () => fitting.some(({ pattern }) => pattern.pocket !== undefined),
-    hasWindow: () => fitting.some(({ pattern }) => pattern.window !== undefined),
+    handouts,
+    made,
+    hasLight: () => fitting.some(({ pattern }) => closingOf(pattern).pocket !== undefined),
+    hasWindow: () => fitting.some(({ pattern }) => closingOf(pattern).window !== undefined),
   });
-}
-
-/** Whether a seat makes a kit, or may still choose it. */
-function isMade({ slug }: KitView, { seats, awaiting }: KitClass): boolean {
-  return [...seats, ...awaiting].some(({ kit }) => kit === undefined || kit.slug === slug);
-}
-
-/** A kit as it is shown in the class's units; its book stays its own. */
-function inUnits(view: KitView, { units }: KitClass, cautions: readonly Caution[]): KitView {
-  const { kit, pattern, findings } = view;
-  return kit.units === units
-    ? view
-    : viewKit({ kit: { ...kit, units }, pattern, findings, pictureNotes: [] }, cautions);
 }
 
 function sheetFigure(one: NamedSheet): SheetFigure {

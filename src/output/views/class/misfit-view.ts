@@ -1,6 +1,7 @@
-import type { Misfit } from "../../../core/class/fit-seats.ts";
+import { type Misfit, onKit } from "../../../core/class/fit-seats.ts";
 import type { KitClass } from "../../../core/class/kit-class.ts";
 import { changeEntry, type SeatEntry, spareEntry } from "../../../core/class/seat-line.ts";
+import { wayOfSeat } from "../../../core/class/seat-way.ts";
 import { toAddress } from "../../../core/refit/address.ts";
 import type { Offer } from "../../../core/refit/offer.ts";
 import type { Refit } from "../../../core/refit/refit.ts";
@@ -63,14 +64,14 @@ export function misfitView(
     })),
     otherKits: otherKits.map(({ kit, offer }) => ({
       title: kit.title,
-      path: `/kits/${kit.slug}/index.html${carried(offer?.refit ?? seat.book)}`,
+      path: `/kits/${kit.slug}/index.html${carried(offer?.refit ?? onKit(seat, kit).refit)}`,
       change: offer && offerText(offer, units),
       facts: offer ? factsOf(offer) : "",
-      entry: changeEntry(seat, { kit: kit.slug, refit: offer?.refit ?? {} }, pace),
+      entry: changeEntry(seat, { kit: kit.slug, refit: offer?.refit ?? wayOfSeat(seat, kit) }, pace),
     })),
     spares: spares.map(({ label, book }) => ({
       words: say.seatSpare({ book: label }),
-      address: carried(book),
+      address: carried({ ...book, ...wayOfSeat(seat, seat.kit) }),
       facts: "",
       entry: spareEntry(seat, book, pace),
     })),

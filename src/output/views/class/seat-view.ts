@@ -1,6 +1,8 @@
 import type { FittingSeat, Misfit } from "../../../core/class/fit-seats.ts";
 import type { AwaitingSeat, KitClass, Seat } from "../../../core/class/kit-class.ts";
 import type { SeatSchedule } from "../../../core/class/schedule.ts";
+import { awaitsNoKnife, isKnifeFree } from "../../../core/class/seat-way.ts";
+import { patternedAs } from "../../../core/pattern/patterned-kit.ts";
 import type { Caution } from "../../../core/plan/caution.ts";
 import { toAddress } from "../../../core/refit/address.ts";
 import { bookText } from "../../../words/books.ts";
@@ -10,8 +12,7 @@ import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { seatCode } from "../../drawing/class/seat-code.ts";
 import type { Figure } from "../../drawing/figure.ts";
-import { viewKit } from "../kit-view.ts";
-import { type PrintedKit, withPacket } from "../packet-view.ts";
+import { type AnyPrintedKit, printedKit, viewAnyKit } from "../any-kit-view.ts";
 import { type MisfitView, misfitView } from "./misfit-view.ts";
 import { seatKitView } from "./seat-kit-view.ts";
 
@@ -21,6 +22,8 @@ export interface SeatView {
   readonly number: number;
   /** Whether its book is still to come: then book and address are empty. */
   readonly awaits: boolean;
+  /** Whether its leaves are folded by corners, without a knife. */
+  readonly knifeFree: boolean;
   /** Both empty where the kit is not settled yet. */
   readonly kitSlug: string;
   readonly kitTitle: string;
@@ -33,9 +36,9 @@ export interface SeatView {
   readonly url: string | undefined;
   readonly code: Figure | undefined;
   /** The kit on this book; undefined where it does not fit. */
-  readonly view: PrintedKit | undefined;
+  readonly view: AnyPrintedKit | undefined;
   /** The same as the class arranges it: with what is ready, at the seat's pace; what its packet is filled from. */
-  readonly inClass: PrintedKit | undefined;
+  readonly inClass: AnyPrintedKit | undefined;
   readonly misfit: MisfitView | undefined;
   /** What may disappoint, in sentences. */
   readonly doubts: readonly string[];
@@ -57,7 +60,7 @@ export function fittingSeatView(fit: FittingSeat, schedule: SeatSchedule, settin
   const { units } = setting.plan;
   return {
     ...seatBasics(seat, setting),
-    view: withPacket(viewKit({ kit, pattern, findings, pictureNotes: [] }, setting.cautions)),
+    view: printedKit(viewAnyKit(patternedAs(kit, pattern, findings), setting.cautions)),
     inClass: seatKitView(fit, setting.plan, setting.cautions),
     misfit: undefined,
     doubts: findings.map((doubt) => doubtText(doubt, { units, levels: kit.levels })),
@@ -78,9 +81,11 @@ export function misfitSeatView(misfit: Misfit, setting: Setting): SeatView {
   };
 }
 
-export function awaitingSeatView({ number, kit }: AwaitingSeat, setting: Setting): SeatView {
+export function awaitingSeatView(seat: AwaitingSeat, setting: Setting): SeatView {
+  const { number, kit } = seat;
   return {
     ...placeOf(number, setting),
+    knifeFree: awaitsNoKnife(seat),
     ...{ awaits: true, kitSlug: kit?.slug ?? "", kitTitle: kit?.title ?? "", book: "", address: "" },
     ...{ view: undefined, inClass: undefined, misfit: undefined, doubts: [], hours: "", holdWidth: "" },
   };
@@ -90,6 +95,7 @@ function seatBasics(seat: Seat, setting: Setting): Omit<SeatView, OfFit> {
   return {
     ...placeOf(seat.number, setting),
     awaits: false,
+    knifeFree: isKnifeFree(seat),
     kitSlug: seat.kit.slug,
     kitTitle: seat.kit.title,
     book: bookText(seat.book, setting.plan.units),

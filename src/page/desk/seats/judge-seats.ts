@@ -1,10 +1,7 @@
 import { judge, type Verdict } from "../../../core/finder/verdict.ts";
-import { isCutKit } from "../../../core/kit/cut-kit.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
-import { type Refit, refitKit } from "../../../core/refit/refit.ts";
-
-/** How a seat's kit comes out in its book, as the catalogue judges a reader's; `folded` for one that is folded without a knife. */
-export type SeatVerdict = Verdict | { readonly kind: "folded" };
+import { makeAny } from "../../../core/refit/any-making.ts";
+import type { Refit } from "../../../core/refit/refit.ts";
 
 /** A page's message to its worker: a seat's book, and its kit where the worker has not had it. */
 export interface SeatAsk {
@@ -16,7 +13,7 @@ export interface SeatAsk {
 
 export interface SeatAnswer {
   readonly id: number;
-  readonly verdict: SeatVerdict;
+  readonly verdict: Verdict;
 }
 
 /** What a worker that judges seats needs of where it runs. */
@@ -34,15 +31,16 @@ export function serveSeats(host: SeatHost): void {
   };
 }
 
-export function verdictOf(kit: Kit, refit: Refit): SeatVerdict {
-  return isCutKit(refitKit(kit, refit)) ? judge(kit, refit) : { kind: "folded" };
+/** How a seat's kit comes out in its book, as the catalogue judges a reader's. */
+export function verdictOf(kit: Kit, refit: Refit): Verdict {
+  return judge(kit, refit, makeAny);
 }
 
 /** Has a worker judge seats, one after the other; what was judged once is known. */
 export class SeatJudge {
   readonly #open: () => Worker;
   readonly #told: () => void;
-  readonly #known = new Map<string, SeatVerdict>();
+  readonly #known = new Map<string, Verdict>();
   readonly #waiting: Waiting[] = [];
   readonly #sent = new Map<string, Kit>();
   #worker: Worker | undefined;
@@ -56,7 +54,7 @@ export class SeatJudge {
   }
 
   /** What is known of a seat; undefined while it is being judged. What is asked last is judged first. */
-  verdict(kit: Kit, refit: Refit): SeatVerdict | undefined {
+  verdict(kit: Kit, refit: Refit): Verdict | undefined {
     const key = `${kit.slug} ${JSON.stringify(refit)}`;
     const known = this.#known.get(key);
     if (known || this.#at?.key === key) return known;
@@ -71,6 +69,8 @@ export class SeatJudge {
   forget(): void {
     this.#known.clear();
     this.#waiting.length = 0;
+    // What is being judged is a seat of the kit as it was.
+    if (this.#at) this.#at = { ...this.#at, key: OLD };
   }
 
   end(): void {
@@ -100,13 +100,16 @@ export class SeatJudge {
       if (worker !== this.#worker || id !== this.#id) return;
       const { key } = this.#at!;
       this.#at = undefined;
-      this.#known.set(key, verdict);
+      if (key !== OLD) this.#known.set(key, verdict);
       this.#next();
       this.#told();
     };
     return worker;
   }
 }
+
+/** The key of a seat whose kit is another one by now: no seat asks for it. */
+const OLD = "";
 
 interface Waiting {
   readonly key: string;

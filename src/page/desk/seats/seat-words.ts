@@ -1,3 +1,4 @@
+import type { Verdict } from "../../../core/finder/verdict.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { Offer } from "../../../core/refit/offer.ts";
 import { refitKit } from "../../../core/refit/refit.ts";
@@ -8,24 +9,23 @@ import { reasonText } from "../../../words/findings/reasons.ts";
 import { teacherRemedy } from "../../../words/findings/teacher-remedy.ts";
 import { hoursText } from "../../../words/hours.ts";
 import * as say from "../../../words/messages.ts";
-import type { SeatVerdict } from "./judge-seats.ts";
 import type { GridRow } from "./seat-grid.ts";
 
 /** How a row stands; `verdict` undefined while its seat is being judged. */
-export function markOf({ wrong, seat }: GridRow, verdict: SeatVerdict | undefined): SeatMark {
+export function markOf({ wrong, seat }: GridRow, verdict: Verdict | undefined): SeatMark {
   if (Object.keys(wrong).length > 0) return "wrong";
   if (!seat) return "awaiting";
   return verdict?.kind ?? "working";
 }
 
 /** What is told of a seat. */
-export function seatWords(row: GridRow, verdict: SeatVerdict | undefined): SeatTold {
+export function seatWords(row: GridRow, verdict: Verdict | undefined): SeatTold {
   const mark = markOf(row, verdict);
   return { title: titleOf(row), mark, ...told(row, mark, verdict) };
 }
 
 /** The changes that a verdict offers. */
-export function offersOf(verdict: SeatVerdict | undefined): readonly Offer[] {
+export function offersOf(verdict: Verdict | undefined): readonly Offer[] {
   return verdict?.kind === "change" ? verdict.offers : [];
 }
 
@@ -34,14 +34,12 @@ function titleOf({ number, seat }: GridRow): string {
   return seat ? say.deskClassSeatKit({ seat: number, kit: seat.kit.title }) : say.deskClassSeat({ seat: number });
 }
 
-function told(row: GridRow, mark: SeatMark, verdict: SeatVerdict | undefined): Pick<SeatTold, "lines" | "offers"> {
+function told(row: GridRow, mark: SeatMark, verdict: Verdict | undefined): Pick<SeatTold, "lines" | "offers"> {
   if (mark === "wrong") return { lines: wrongLines(row), offers: [] };
   if (!row.seat || !verdict) return { lines: mark === "awaiting" ? [say.deskClassToldAwaiting()] : [], offers: [] };
   const telling = refitKit(row.seat.kit, row.seat.refit);
   const takes = (minutes: number): string => say.deskClassTakes({ hours: hoursText(minutes * row.seat!.pace) });
   switch (verdict.kind) {
-    case "folded":
-      return { lines: [say.deskClassToldFolded()], offers: [] };
     case "no":
       return {
         lines: [say.deskClassToldNo(), whyText(verdict.failure, telling), teacherRemedy(verdict.failure, telling)],

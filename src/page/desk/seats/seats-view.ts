@@ -1,3 +1,4 @@
+import type { Verdict } from "../../../core/finder/verdict.ts";
 import { told } from "../../../input/desk/desk-message.ts";
 import type { DeskNews, DeskState, WriteAnswer } from "../../../input/desk/protocol.ts";
 import { delimitedText } from "../../../input/tables/edit-delimited.ts";
@@ -11,7 +12,7 @@ import { NewsView } from "../table/news-view.ts";
 import { ribbonKey } from "../table/ribbon-view.ts";
 import { DeskClass, gridRows } from "./desk-class.ts";
 import { GridView } from "./grid-view.ts";
-import { SeatJudge, type SeatVerdict } from "./judge-seats.ts";
+import { SeatJudge } from "./judge-seats.ts";
 import { type ClassServer, type LoadedClass, loadClass, loadKit } from "./load-class.ts";
 import { offerCells } from "./offer-cells.ts";
 import { pastedCells } from "./paste.ts";
@@ -217,7 +218,7 @@ class SeatsView {
     if (this.#preview) this.#grid.mark(this.#grid.row, words.mark);
   }
 
-  #verdict({ seat }: GridRow): SeatVerdict | undefined {
+  #verdict({ seat }: GridRow): Verdict | undefined {
     return seat && this.#judge.verdict(seat.kit, seat.refit);
   }
 
@@ -343,7 +344,7 @@ class SeatsView {
       await work();
     } catch (error) {
       if (!(error instanceof Error && "status" in error)) throw error;
-      this.#desk.tell(say.deskClassRefused({ why: error.message }));
+      this.#desk.tell(error.message);
     }
   }
 

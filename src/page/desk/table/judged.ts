@@ -1,10 +1,9 @@
 import { type Doubt, isGrave } from "../../../core/findings/doubt.ts";
 import type { Failure } from "../../../core/findings/failure.ts";
 import type { Makeability, TroubleWithWays } from "../../../core/makeability/makeability.ts";
+import { outcomeOf } from "../../../core/makeability/outcome.ts";
 import { isSlight, type Trouble } from "../../../core/makeability/trouble.ts";
-import { leastMargins } from "../../../core/refit/margins.ts";
 import type { Offer } from "../../../core/refit/offer.ts";
-import { judgeFit } from "../../../core/refit/quality.ts";
 import { authorDoubt } from "../../../words/findings/doubts.ts";
 import { whyText } from "../../../words/findings/failure-why.ts";
 import { troubleText, wayTexts } from "../../../words/findings/makeability.ts";
@@ -31,7 +30,6 @@ export function judgedFit(
   ways: readonly TroubleWithWays[] | undefined,
 ): Judged {
   const { kit, findings } = shown;
-  const { kind } = judgeFit(shown, leastMargins(kit));
   const troubles = all.filter((trouble) => !isSlight(trouble));
   const told = new Set(troubles.map((trouble) => trouble.kind));
   const doubts = findings.filter((doubt) => !told.has(TOLD_BY[doubt.kind]!));
@@ -39,7 +37,7 @@ export function judgedFit(
   const first = ways?.find(({ trouble }) => !isSlight(trouble));
   const hasWays = grave.length === 0 && troubles.length > 0;
   return {
-    verdict: kind === "fits" && troubles.length > 0 ? "check" : kind,
+    verdict: outcomeOf(kit, shown, troubles),
     findings: [
       ...grave.map((doubt) => authorDoubt(doubt, kit)),
       ...troubles.map((trouble) => troubleText(trouble, { seen }, kit)),

@@ -188,7 +188,7 @@ class TableView {
 
   async hear(news: DeskNews): Promise<void> {
     const { file, disk } = this.#kit.draft;
-    if (news.news === "printing") return;
+    if (news.news === "printing" || news.news === "failure") return;
     if (news.news === "text" && (news.file !== file || news.page === this.#desk.server.page)) return;
     await this.#tried(async () => {
       if (news.news === "state") this.#kit.filesChanged();
@@ -256,7 +256,7 @@ class TableView {
       await work();
     } catch (error) {
       if (!(error instanceof Error && "status" in error)) throw error;
-      this.#desk.tell(say.deskKitFailed({ why: error.message }));
+      this.#desk.tell(error.message);
     }
   }
 }

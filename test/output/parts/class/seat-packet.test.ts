@@ -69,9 +69,10 @@ describe("a class", () => {
   it("has handouts that follow its kits' cutting tool, folds and tacks", () => {
     const handouts = (fit: object) => {
       const view = fixtureClassView();
-      const own = view.handouts.map((one) =>
-        Object.create(one, { kit: { value: { ...one.kit, fit: { ...one.kit.fit, ...fit } } } }),
-      );
+      const own = view.handouts.map((one) => ({
+        ...one,
+        view: Object.create(one.view, { kit: { value: { ...one.view.kit, fit: { ...one.view.kit.fit, ...fit } } } }),
+      }));
       return read(String(teacherPacket(Object.create(view, { handouts: { value: own } }))));
     };
     expect(handouts({ cutWith: "scissors" })).toContain("with short sharp scissors, one or two leaves at a time");

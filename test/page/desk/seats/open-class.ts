@@ -63,6 +63,7 @@ export async function openClassDesk(
       state: () => state,
       site: () => undefined,
       print: () => {},
+      visit: async () => {},
     },
     FIRST_PORT,
   );

@@ -24,6 +24,8 @@ export interface LaidKit {
   /** What its index.md says now. */
   readonly text: () => string;
   readonly write: (text: string) => void;
+  /** Lays the kit out anew as it was at first. */
+  readonly again: () => Promise<void>;
   /** Errors that scripts of the page threw. */
   readonly errors: readonly string[];
   readonly close: () => Promise<void>;
@@ -42,14 +44,20 @@ export async function layOutKit(browser: Browser): Promise<LaidKit> {
   page.on("pageerror", (error) => errors.push(String(error)));
   await page.setViewport({ width: 1280, height: 900 });
   await page.goto(address);
-  await page.goto(`${new URL(address).origin}/kits/harbour-moon`);
-  await atRest(page);
+  const write = (text: string): void => writeFileSync(join(project.folder, FILE), text);
+  const again = async (): Promise<void> => {
+    write(REMARKED);
+    await page.goto(`${new URL(address).origin}/kits/harbour-moon`);
+    await atRest(page);
+  };
+  await again();
   return {
     project,
     page,
     errors,
     text: () => project.read(FILE),
-    write: (text) => writeFileSync(join(project.folder, FILE), text),
+    write,
+    again,
     close: async () => {
       await device.close();
       await serving.stop();

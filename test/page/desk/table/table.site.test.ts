@@ -29,18 +29,17 @@ function lines(text: string): string[] {
 }
 
 let browser: Browser;
+let laid: LaidKit;
 beforeAll(async () => {
   browser = await sharedBrowser();
+  laid = await layOutKit(browser);
 });
-afterAll(() => browser.disconnect());
+afterAll(async () => {
+  await laid?.close();
+  await browser.disconnect();
+});
 
 describe("a kit on the desk, with the mouse alone", () => {
-  let laid: LaidKit;
-  beforeAll(async () => {
-    laid = await layOutKit(browser);
-  });
-  afterAll(() => laid.close());
-
   it("is changed by dragging and pressing, and shows each change at once", async () => {
     const { page } = laid;
     await drag(page, '[data-handle="height"]', 0, -40);
@@ -94,11 +93,7 @@ describe("a kit on the desk, with the mouse alone", () => {
 });
 
 describe("a kit on the desk, with the keyboard alone", () => {
-  let laid: LaidKit;
-  beforeAll(async () => {
-    laid = await layOutKit(browser);
-  });
-  afterAll(() => laid.close());
+  beforeAll(() => laid.again());
 
   it("is changed by handles, fields and lists", async () => {
     const { page } = laid;
@@ -154,11 +149,7 @@ describe("a kit on the desk, with the keyboard alone", () => {
 });
 
 describe("a kit on the desk and others who change it", () => {
-  let laid: LaidKit;
-  beforeAll(async () => {
-    laid = await layOutKit(browser);
-  });
-  afterAll(() => laid.close());
+  beforeAll(() => laid.again());
 
   it("shows what an editor wrote", async () => {
     const { page } = laid;
