@@ -18,7 +18,7 @@ import { FIXTURES, fixtureFrontMatter } from "../../input/kit/kit-folders.ts";
 import { fc } from "../../seed.ts";
 import { anyReader, type Reader, SLUGS, type Written } from "./random-reader.ts";
 
-const READERS = 1000;
+const READERS = 500;
 
 const base = mkdtempSync(join(tmpdir(), "leaflight-readers-"));
 afterAll(() => rmSync(base, { recursive: true, force: true }));
