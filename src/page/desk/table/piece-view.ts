@@ -5,6 +5,9 @@ import type { Shown } from "./shown.ts";
 /** While a handle is dragged, the front is drawn so often at most, ms. */
 const OFTEN = 120;
 
+/** On a slow machine it takes no more than this share of the time: the sheet comes first. */
+const SHARE = 1 / 6;
+
 /** The finished book from the front, by day or with its lamp lit. It is drawn after everything else, and only the newest state. */
 export class PieceView {
   readonly #place: HTMLElement;
@@ -13,6 +16,9 @@ export class PieceView {
   #isLit = false;
   #waits = false;
   #drawnAt = Number.NEGATIVE_INFINITY;
+  /** How long drawing took last, ms. */
+  #took = 0;
+  #markup = "";
 
   constructor(place: HTMLElement, lit: HTMLElement) {
     this.#place = place;
@@ -25,20 +31,33 @@ export class PieceView {
   }
 
   show(shown: Shown): void {
+    this.#take(shown);
+    this.#later();
+  }
+
+  /** Shows the same kit with its light and window, which are only seen while it is lit. */
+  showWhole(shown: Shown): void {
+    this.#take(shown);
+    if (this.#isLit) this.#later();
+  }
+
+  #take(shown: Shown): void {
     this.#shown = shown;
     this.#switch.hidden = !shown.pattern.pocket && !shown.pattern.window;
-    this.#later();
   }
 
   #later(): void {
     if (this.#waits) return;
     this.#waits = true;
-    const rest = Math.max(0, this.#drawnAt + OFTEN - performance.now());
+    const pause = Math.max(OFTEN, this.#took / SHARE);
+    const rest = Math.max(0, this.#drawnAt + pause - performance.now());
     requestAnimationFrame(() =>
       setTimeout(() => {
         this.#waits = false;
+        const began = performance.now();
         this.#draw();
         this.#drawnAt = performance.now();
+        this.#took = this.#drawnAt - began;
       }, rest),
     );
   }
@@ -48,7 +67,10 @@ export class PieceView {
     const { kit, pattern } = this.#shown;
     const isLit = this.#isLit && !this.#switch.hidden;
     this.#place.classList.toggle("dark-room", isLit);
-    this.#place.innerHTML = frontPicture(pattern, { slug: kit.slug, title: kit.title, mood: isLit ? "lit" : "day" });
+    const markup = frontPicture(pattern, { slug: kit.slug, title: kit.title, mood: isLit ? "lit" : "day" });
+    if (markup === this.#markup) return;
+    this.#markup = markup;
+    this.#place.innerHTML = markup;
     const svg = this.#place.querySelector("svg")!;
     svg.removeAttribute("width");
     svg.removeAttribute("height");

@@ -32,6 +32,8 @@ export class TableWork {
   #whole: Shown | undefined;
   #figures: SeenFigures | undefined;
   #judged: Judged | undefined;
+  #frame = 0;
+  #sending: ReturnType<typeof setTimeout> | undefined;
   /** Why the kit cannot be made as it is. */
   #failure: Failure | undefined;
 
@@ -52,10 +54,21 @@ export class TableWork {
     this.#busy(true);
     this.#stale(!result.fits);
     if (result.fits) this.#show(kit, stated, result, shelf);
-    this.#bench.look(kit, (found) => this.#hear(kit, stated, found));
+    this.#afterFrame(() => this.#bench.look(kit, (found) => this.#hear(kit, stated, found)));
+  }
+
+  /** What is sent to workers is copied, and that takes a while: what is shown is painted first. Of several only the last is done. */
+  #afterFrame(work: () => void): void {
+    cancelAnimationFrame(this.#frame);
+    clearTimeout(this.#sending);
+    this.#frame = requestAnimationFrame(() => {
+      this.#sending = setTimeout(work);
+    });
   }
 
   dispose(): void {
+    cancelAnimationFrame(this.#frame);
+    clearTimeout(this.#sending);
     this.#bench.end();
   }
 
@@ -101,7 +114,7 @@ export class TableWork {
     }
     this.#whole = { ...this.#shown!, pattern: result.pattern, findings: result.findings };
     this.#shown = this.#whole;
-    this.#things.show(this.#whole, this.#shapes);
+    this.#things.showWhole(this.#whole);
   }
 
   #judgeFit(troubles: readonly Trouble[], ways: readonly TroubleWithWays[] | undefined): void {

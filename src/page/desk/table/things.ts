@@ -36,6 +36,8 @@ export class Things {
   readonly #slip: SlipView;
   readonly #door: DoorView;
   readonly #fields: readonly FieldsView[];
+  /** Those of light and window. */
+  readonly #closing: readonly FieldsView[];
   readonly #motifFields: FieldsView;
   #shown: Shown | undefined;
   #leaf: LeafNumber | undefined;
@@ -56,12 +58,15 @@ export class Things {
     this.#round = new RoundView(find("round"), find("piece"), find("piece-view"));
     this.#slip = new SlipView(find("slip"), hands);
     this.#door = new DoorView(find("door-view"), hands, (motif) => this.#take(motif));
+    this.#closing = [
+      new FieldsView(fields("lamp"), lampFields, hands, lampAround),
+      new FieldsView(fields("door"), doorFields, hands, doorAround),
+    ];
     this.#fields = [
       new FieldsView(fields("depths"), depthFields, hands),
       new FieldsView(fields("opening"), openingFields, hands),
       new FieldsView(fields("book"), bookFields, hands),
-      new FieldsView(fields("lamp"), lampFields, hands, lampAround),
-      new FieldsView(fields("door"), doorFields, hands, doorAround),
+      ...this.#closing,
     ];
     this.#motifFields = new FieldsView(
       fields("motif"),
@@ -93,6 +98,18 @@ export class Things {
     this.#motifFields.show(shown);
     this.#door.show(shown, this.#motif);
     this.#piece.show(shown);
+    this.#round.show(shown);
+  }
+
+  /** Shows the same kit with its light and window: everything else of it is in sight already. */
+  showWhole(shown: Shown): void {
+    this.#shown = shown;
+    this.#sheet.showWhole(shown);
+    this.#leafView.show(shown, this.#leaf!);
+    for (const view of this.#closing) view.show(shown);
+    this.#motifFields.show(shown);
+    this.#door.show(shown, this.#motif);
+    this.#piece.showWhole(shown);
     this.#round.show(shown);
   }
 
