@@ -1,6 +1,8 @@
+import { closingOf } from "../../../core/pattern/corner-pattern.ts";
+import { cornerFront } from "../../../output/drawing/corner/corner-front.ts";
 import { frontPicture } from "../../../output/drawing/front/picture.ts";
 import * as say from "../../../words/messages.ts";
-import type { Shown } from "./shown.ts";
+import type { AnyShown, Shown } from "./shown.ts";
 
 /** While a handle is dragged, the front is drawn so often at most, ms. */
 const OFTEN = 120;
@@ -12,7 +14,7 @@ const SHARE = 1 / 6;
 export class PieceView {
   readonly #place: HTMLElement;
   readonly #switch: HTMLElement;
-  #shown: Shown | undefined;
+  #shown: AnyShown | undefined;
   #isLit = false;
   #waits = false;
   #drawnAt = Number.NEGATIVE_INFINITY;
@@ -30,7 +32,7 @@ export class PieceView {
     });
   }
 
-  show(shown: Shown): void {
+  show(shown: AnyShown): void {
     this.#take(shown);
     this.#later();
   }
@@ -41,9 +43,10 @@ export class PieceView {
     if (this.#isLit) this.#later();
   }
 
-  #take(shown: Shown): void {
+  #take(shown: AnyShown): void {
     this.#shown = shown;
-    this.#switch.hidden = !shown.pattern.pocket && !shown.pattern.window;
+    const { pocket, window } = closingOf(shown.pattern);
+    this.#switch.hidden = !pocket && !window;
   }
 
   #later(): void {
@@ -67,7 +70,8 @@ export class PieceView {
     const { kit, pattern } = this.#shown;
     const isLit = this.#isLit && !this.#switch.hidden;
     this.#place.classList.toggle("dark-room", isLit);
-    const markup = frontPicture(pattern, { slug: kit.slug, title: kit.title, mood: isLit ? "lit" : "day" });
+    const options = { slug: kit.slug, title: kit.title, mood: isLit ? "lit" : "day" } as const;
+    const markup = pattern.corner ? cornerFront(pattern, options) : frontPicture(pattern, options);
     if (markup === this.#markup) return;
     this.#markup = markup;
     this.#place.innerHTML = markup;
