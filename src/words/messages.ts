@@ -3348,6 +3348,8 @@ export const loadMeasure = (): string => say("load-measure");
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
 export const loadPacket = (): string => say("load-packet");
+/** Why this cannot be done could not be loaded. Try again when you are online. */
+export const loadReasons = (): string => say("load-reasons");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
 /** “{file}”, which is not there — $file: path of a font file. */

@@ -8,6 +8,7 @@ export type Needed =
   | "measure"
   | "packet"
   | "pieces"
+  | "reasons"
   | "refit"
   | "round";
 

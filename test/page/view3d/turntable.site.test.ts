@@ -46,6 +46,8 @@ interface Shown {
 
 async function visit(options: { width?: number; address?: string; before?: () => void } = {}): Promise<Shown> {
   const page = await browser.newPage();
+  // A busy machine draws slowly by software.
+  page.setDefaultTimeout(120_000);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   page.on("console", (message) => {
