@@ -20,9 +20,10 @@ export async function longestTask(page: Page, act: () => Promise<unknown>): Prom
   await act();
   const trace: { traceEvents: TraceEvent[] } = JSON.parse(Buffer.from((await page.tracing.stop())!).toString());
   const events = trace.traceEvents;
-  const shown = events.findLast(
-    ({ name, args }) => name === "FrameCommittedInBrowser" && args.data?.url === page.url(),
-  );
+  // A page may have changed what follows its path.
+  const { origin, pathname } = new URL(page.url());
+  const isOfPage = (url = ""): boolean => url.startsWith(origin + pathname);
+  const shown = events.findLast(({ name, args }) => name === "FrameCommittedInBrowser" && isOfPage(args.data?.url));
   const pid = shown?.args.data?.processId;
   const main = events.find((one) => one.pid === pid && one.args.name === "CrRendererMain");
   if (!main) throw new Error(`the trace does not tell which thread shows ${page.url()}`);
