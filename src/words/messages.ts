@@ -1206,7 +1206,7 @@ export const deskKitLoading = (): string => say("desk-kit-loading");
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
 /** This kit is folded by corners — A kit that is made without a knife: nothing of it is laid out. */
 export const deskKitCornerTitle = (): string => say("desk-kit-corner-title");
-/** Only kits that are cut can be laid out here; change this one in its file. */
+/** Its figures are changed here. Which shapes are joined, and how empty leaves are folded, stands in its file. */
 export const deskKitCornerLede = (): string => say("desk-kit-corner-lede");
 /** The sheet */
 export const deskKitSheet = (): string => say("desk-kit-sheet");
